@@ -1,0 +1,31 @@
+import type { Vec3 } from '../vec3.js';
+
+/** Which kind of core a ball has. */
+export type CoreFamily = 'plain' | 'lobed' | 'asymmetric';
+
+/** What a maker publishes of an undrilled ball, in SI. */
+export interface PublishedNumbers {
+  readonly mass: number; // kg
+  readonly radius: number; // m
+  readonly lowRg: number; // m, about the pin's axis
+  readonly differential: number; // m, high RG less low RG
+  readonly intermediateDifferential: number; // m, high RG less middle RG
+  readonly pinToCg: number; // rad, from the pin toward the marker
+  /** Mass times offset of the centre of mass, kg·m: what the top weight amounts to. */
+  readonly topMoment: number;
+  readonly family: CoreFamily;
+}
+
+/** Wanted principal moments about the centre of mass (low, middle, high), kg·m². */
+export const wantedMoments = (p: PublishedNumbers): Vec3 => {
+  const high = p.lowRg + p.differential;
+  const middle = high - p.intermediateDifferential;
+  return [p.mass * p.lowRg ** 2, p.mass * middle ** 2, p.mass * high ** 2];
+};
+
+/** Wanted first moment about Bo, kg·m, in C: toward the CG mark. */
+export const wantedFirstMoment = (p: PublishedNumbers): Vec3 => [
+  p.topMoment * Math.sin(p.pinToCg),
+  0,
+  p.topMoment * Math.cos(p.pinToCg),
+];

@@ -1,0 +1,122 @@
+import type { UnitShape } from './part.js';
+
+/** Stretch [enter, leave] of a ray's parameter inside a convex solid; empty when enter ≥ leave. */
+export interface Interval {
+  enter: number;
+  leave: number;
+}
+
+/**
+ * Writes into `out` where the ray q(t) = o + t d lies inside a unit shape.
+ *
+ * Allocates nothing. All shapes are convex, so the stretch is one interval.
+ */
+export function crossShape(
+  out: Interval,
+  shape: UnitShape,
+  ox: number,
+  oy: number,
+  oz: number,
+  dx: number,
+  dy: number,
+  dz: number,
+): void {
+  out.enter = Number.NEGATIVE_INFINITY;
+  out.leave = Number.POSITIVE_INFINITY;
+  switch (shape.kind) {
+    case 'ball':
+      clipQuadric(
+        out,
+        dx * dx + dy * dy + dz * dz,
+        ox * dx + oy * dy + oz * dz,
+        ox * ox + oy * oy + oz * oz - 1,
+      );
+      return;
+    case 'cylinder':
+      clipSlab(out, oz, dz);
+      clipQuadric(out, dx * dx + dy * dy, ox * dx + oy * dy, ox * ox + oy * oy - 1);
+      return;
+    case 'box':
+      clipSlab(out, ox, dx);
+      clipSlab(out, oy, dy);
+      clipSlab(out, oz, dz);
+      return;
+    case 'cone': {
+      clipSlab(out, oz, dz);
+      const middle = (1 + shape.top) / 2;
+      const slope = (shape.top - 1) / 2;
+      clipCone(out, ox, oy, middle + slope * oz, dx, dy, slope * dz);
+      return;
+    }
+  }
+}
+
+/** Keeps |o + t d| ≤ 1 of one coordinate. */
+function clipSlab(out: Interval, o: number, d: number): void {
+  if (d === 0) {
+    if (Math.abs(o) > 1) out.leave = Number.NEGATIVE_INFINITY;
+    return;
+  }
+  const a = (-1 - o) / d;
+  const b = (1 - o) / d;
+  out.enter = Math.max(out.enter, Math.min(a, b));
+  out.leave = Math.min(out.leave, Math.max(a, b));
+}
+
+/** Keeps a t² + 2 b t + c ≤ 0 with a ≥ 0 (a = 0: the ray runs along the axis of a cylinder). */
+function clipQuadric(out: Interval, a: number, b: number, c: number): void {
+  if (a < TINY) {
+    if (c > 0) out.leave = Number.NEGATIVE_INFINITY;
+    return;
+  }
+  const disc = b * b - a * c;
+  if (disc <= 0) {
+    out.leave = Number.NEGATIVE_INFINITY;
+    return;
+  }
+  // the roots as q/a and c/q: neither loses digits when a is small
+  const q = b > 0 ? -b - Math.sqrt(disc) : -b + Math.sqrt(disc);
+  out.enter = Math.max(out.enter, b > 0 ? q / a : c / q);
+  out.leave = Math.min(out.leave, b > 0 ? c / q : q / a);
+}
+
+/**
+ * Keeps x² + y² ≤ r² where x, y and the radius r all run linearly along the ray. Within the slab r > 0, so
+ * what is kept there is one interval even where the quadric opens the other way.
+ */
+function clipCone(
+  out: Interval,
+  ox: number,
+  oy: number,
+  or: number,
+  dx: number,
+  dy: number,
+  dr: number,
+): void {
+  const a = dx * dx + dy * dy - dr * dr;
+  const b = ox * dx + oy * dy - or * dr;
+  const c = ox * ox + oy * oy - or * or;
+  if (a > TINY) {
+    clipQuadric(out, a, b, c);
+    return;
+  }
+  if (a > -TINY) {
+    // one crossing: 2 b t + c ≤ 0
+    if (Math.abs(b) < TINY) {
+      if (c > 0) out.leave = Number.NEGATIVE_INFINITY;
+    } else if (b > 0) out.leave = Math.min(out.leave, -c / (2 * b));
+    else out.enter = Math.max(out.enter, -c / (2 * b));
+    return;
+  }
+  // The ray is steeper than the side: it is inside before the first crossing or after the second.
+  const disc = b * b - a * c;
+  if (disc <= 0) return;
+  const q = b > 0 ? -b - Math.sqrt(disc) : -b + Math.sqrt(disc);
+  const first = Math.min(q / a, c / q);
+  const second = Math.max(q / a, c / q);
+  // of the two stretches only the one on the real nappe (r > 0) meets the slab
+  if (dr > 0) out.enter = Math.max(out.enter, second);
+  else out.leave = Math.min(out.leave, first);
+}
+
+const TINY = 1e-14;

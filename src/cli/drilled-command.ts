@@ -1,0 +1,30 @@
+import { drilledAnswer } from '../recommend/drilled-answer.js';
+import { drilledReport } from '../report/drilled-report.js';
+import { layoutFlag, oneOf } from './flags.js';
+import { gather } from './gather.js';
+import { loadBall, loadBowler } from './load-record.js';
+import type { DrilledOptions } from './options.js';
+import { printAnswer } from './print-answer.js';
+import { rulesFlag } from './rules-flag.js';
+import type { Terminal } from './terminal.js';
+
+const OUNCES = ['moment', 'halves'] as const;
+
+/** `flarewise drilled`: what one layout makes of a ball. */
+export async function drilledCommand(options: DrilledOptions, terminal: Terminal): Promise<void> {
+  const { ruleSet, ounce, ...inputs } = gather({
+    bowler: () => loadBowler(options.bowler),
+    ball: () => loadBall(options.ball),
+    layout: () => layoutFlag(options.layout),
+    ounce: () =>
+      oneOf(
+        '--ounce',
+        options.ounce ?? 'moment',
+        OUNCES,
+        'moment: weight times distance over the radius; halves: one half of the ball less the other.',
+      ),
+    ruleSet: () => rulesFlag(options.rules),
+  });
+  const answer = drilledAnswer(inputs, { ounce, ...(ruleSet === undefined ? {} : { ruleSet }) });
+  printAnswer(answer, (page) => drilledReport(answer, page), options, terminal);
+}

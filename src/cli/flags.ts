@@ -1,0 +1,69 @@
+import { InputError } from '../errors.js';
+import { type LayoutNumbers, parseLayout } from '../records/layout-text.js';
+
+/** The error of a flag that must be there and is not. */
+export const missingFlag = (flag: string, hint: string): InputError =>
+  new InputError('missing-flag', { field: flag, rule: 'is missing', got: 'nothing', hint });
+
+/**
+ * A whole number given to a flag.
+ *
+ * @throws {InputError} `flag` when it is none, or out of range
+ */
+export function wholeNumber(
+  flag: string,
+  text: string,
+  [low, high]: readonly [number, number],
+  hint: string,
+): number {
+  const value = /^\d+$/.test(text) ? Number(text) : Number.NaN;
+  if (!(value >= low && value <= high))
+    throw new InputError('flag', {
+      field: flag,
+      rule: `must be a whole number, ${low} to ${high}`,
+      got: JSON.stringify(text),
+      hint,
+    });
+  return value;
+}
+
+/**
+ * One of a few words given to a flag.
+ *
+ * @throws {InputError} `flag` when it is another
+ */
+export function oneOf<const T extends string>(
+  flag: string,
+  text: string,
+  words: readonly T[],
+  hint: string,
+): T {
+  const found = words.find((word) => word === text);
+  if (found === undefined)
+    throw new InputError('flag', {
+      field: flag,
+      rule: `must be ${words.join(' or ')}`,
+      got: JSON.stringify(text),
+      hint,
+    });
+  return found;
+}
+
+/**
+ * The layout given to `--layout`.
+ *
+ * @throws {InputError} `missing-flag`, or `layout-text` when it cannot be read
+ */
+export function layoutFlag(text: string | undefined): LayoutNumbers {
+  if (text === undefined)
+    throw missingFlag(
+      '--layout',
+      'Give drilling angle x pin-to-PAP x VAL angle in quotes: --layout "70 x 4 1/2 x 30".',
+    );
+  try {
+    return parseLayout(text);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    throw new InputError(error.code, error.faults, '--layout');
+  }
+}

@@ -1,0 +1,38 @@
+/** Flags every command knows, as commander hands them over. */
+export interface GlobalOptions {
+  readonly json?: boolean;
+  readonly ascii?: boolean;
+  /** False with `--no-color`. */
+  readonly color: boolean;
+  /** False with `--no-input`. */
+  readonly input: boolean;
+  readonly workers?: string;
+}
+
+export interface RecommendOptions extends GlobalOptions {
+  readonly bowler?: string;
+  readonly ball?: string;
+  readonly lane?: string;
+  readonly hookStart?: string;
+  readonly hookShape?: string;
+  readonly hookTotal?: string;
+  readonly top?: string;
+  readonly seed?: string;
+  readonly pinSide?: string;
+  readonly rules?: string;
+}
+
+export interface DrilledOptions extends GlobalOptions {
+  readonly bowler?: string;
+  readonly ball?: string;
+  readonly layout?: string;
+  readonly ounce?: string;
+  readonly rules?: string;
+}
+
+export interface RollOptions extends GlobalOptions {
+  readonly bowler?: string;
+  readonly ball?: string;
+  readonly lane?: string;
+  readonly layout?: string;
+}

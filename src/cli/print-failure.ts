@@ -1,0 +1,35 @@
+import { Cancelled, InputError, wordFault } from '../errors.js';
+import { InputErrors } from './gather.js';
+import type { Terminal } from './terminal.js';
+
+/** Exit codes; 64 and up follow the sysexits convention of BSD, 130 is 128 + SIGINT as shells count. */
+export const EXIT = { fine: 0, input: 2, bug: 70, cancelled: 130 } as const;
+
+const WHOLE_COMMAND = 'command line';
+
+/** Says on stderr what went wrong, and returns the exit code. Nothing goes to stdout. */
+export function printFailure(error: unknown, { stderr }: Pick<Terminal, 'stderr'>): number {
+  if (error instanceof Cancelled) return EXIT.cancelled;
+  if (error instanceof InputErrors || error instanceof InputError) {
+    stderr.write(wordInputErrors(error instanceof InputErrors ? error.errors : [error]));
+    return EXIT.input;
+  }
+  const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  stderr.write(
+    `${stack}\n\nThis is a bug in flarewise, not a mistake of yours. Please report it with the command you ran,\n` +
+      'the records it read, and the lines above.\n',
+  );
+  return EXIT.bug;
+}
+
+/** Each source on a line of its own, and below it one line for each fault. */
+export function wordInputErrors(errors: readonly InputError[]): string {
+  const bySource = new Map<string, string[]>();
+  for (const error of errors) {
+    const source = error.source ?? WHOLE_COMMAND;
+    bySource.set(source, [...(bySource.get(source) ?? []), ...error.faults.map(wordFault)]);
+  }
+  return [...bySource]
+    .map(([source, faults]) => `${source}\n${faults.map((fault) => `  ${fault}\n`).join('')}`)
+    .join('');
+}

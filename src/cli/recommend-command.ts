@@ -1,0 +1,86 @@
+import type { RecommendAnswer } from '../records/answer.js';
+import type { Ball } from '../records/ball.js';
+import type { Bowler } from '../records/bowler.js';
+import type { Lane } from '../records/lane.js';
+import type { Want } from '../records/want.js';
+import { oneOf, wholeNumber } from './flags.js';
+import { gather } from './gather.js';
+import { loadBall, loadBowler, loadLane } from './load-record.js';
+import type { RecommendOptions } from './options.js';
+import { printAnswer } from './print-answer.js';
+import { progressLine } from './progress.js';
+import { rulesFlag } from './rules-flag.js';
+import type { Terminal } from './terminal.js';
+import { wantFlags } from './want-flags.js';
+import { workersFlag } from './workers-flag.js';
+
+export interface Inputs {
+  readonly bowler: Bowler;
+  readonly ball: Ball;
+  readonly lane: Lane;
+  readonly want: Want;
+}
+
+const PIN_SIDES = ['above', 'below', 'both'] as const;
+export const USUAL_TOP = 4;
+export const USUAL_SEED = 1;
+const MOST_TOP = 10;
+const GREATEST_SEED = 2 ** 31 - 1;
+
+/** `flarewise recommend`: everything by flags. */
+export async function recommendCommand(options: RecommendOptions, terminal: Terminal): Promise<void> {
+  const { bowler, ball, lane, want, ...search } = gather({
+    bowler: () => loadBowler(options.bowler),
+    ball: () => loadBall(options.ball),
+    lane: () => loadLane(options.lane),
+    want: () => wantFlags(options),
+    ...searchFlags(options, terminal),
+  });
+  await answerRecommendation({ bowler, ball, lane, want }, search, options, terminal);
+}
+
+/** Readers of the flags that say how to search. */
+export const searchFlags = (options: RecommendOptions, { cores }: Terminal) => ({
+  top: () =>
+    options.top === undefined
+      ? USUAL_TOP
+      : wholeNumber('--top', options.top, [1, MOST_TOP], 'How many layouts to list.'),
+  seed: () =>
+    options.seed === undefined
+      ? USUAL_SEED
+      : wholeNumber('--seed', options.seed, [0, GREATEST_SEED], 'The same seed gives the same answer.'),
+  pinSide: () =>
+    oneOf(
+      '--pin-side',
+      options.pinSide ?? 'above',
+      PIN_SIDES,
+      'Where the pin may lie, seen from the midline.',
+    ),
+  ruleSet: () => rulesFlag(options.rules),
+  workers: () => workersFlag(options.workers, cores),
+});
+
+type Search = { [K in keyof ReturnType<typeof searchFlags>]: ReturnType<ReturnType<typeof searchFlags>[K]> };
+
+/** Searches, with progress on stderr, and prints the answer. */
+export async function answerRecommendation(
+  inputs: Inputs,
+  { ruleSet, ...search }: Search,
+  options: RecommendOptions,
+  terminal: Terminal,
+): Promise<void> {
+  const { recommend } = await import('../recommend/recommend.js');
+  const progress = await progressLine(terminal);
+  let answer: RecommendAnswer;
+  try {
+    answer = await recommend(inputs, {
+      ...search,
+      ...(ruleSet === undefined ? {} : { ruleSet }),
+      onProgress: progress.show,
+    });
+  } finally {
+    progress.end();
+  }
+  const { recommendationReport } = await import('../report/recommendation-report.js');
+  printAnswer(answer, (page) => recommendationReport(answer, page), options, terminal);
+}

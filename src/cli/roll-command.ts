@@ -1,0 +1,20 @@
+import { rollAnswer } from '../recommend/roll-answer.js';
+import { rollReport } from '../report/roll-report.js';
+import { layoutFlag } from './flags.js';
+import { gather } from './gather.js';
+import { loadBall, loadBowler, loadLane } from './load-record.js';
+import type { RollOptions } from './options.js';
+import { printAnswer } from './print-answer.js';
+import type { Terminal } from './terminal.js';
+
+/** `flarewise roll`: one shot with one layout. */
+export async function rollCommand(options: RollOptions, terminal: Terminal): Promise<void> {
+  const inputs = gather({
+    bowler: () => loadBowler(options.bowler),
+    ball: () => loadBall(options.ball),
+    lane: () => loadLane(options.lane),
+    layout: () => layoutFlag(options.layout),
+  });
+  const answer = rollAnswer(inputs);
+  printAnswer(answer, (page) => rollReport(answer, inputs.bowler.hand, inputs.lane, page), options, terminal);
+}

@@ -1,0 +1,126 @@
+import type { Readable, Writable } from 'node:stream';
+import { input, select } from '@inquirer/prompts';
+import { Cancelled, type Fault, wordFault } from '../errors.js';
+import { demoShelf } from '../records/shelf.js';
+import { wrap } from '../report/wrap.js';
+import {
+  answer,
+  back,
+  type Interview,
+  type Interviewed,
+  interviewed,
+  isFault,
+  nextQuestion,
+  progress,
+  startInterview,
+} from './interview.js';
+import { promptTheme } from './prompt-theme.js';
+import type { Question } from './question.js';
+import { questionsFor } from './questions.js';
+
+/* The only file that prompts. Everything it asks, and in which order, is data and a pure state machine. */
+
+export interface AskStreams {
+  readonly input: Readable;
+  readonly output: Writable;
+  /** False for prompts without colour. */
+  readonly color?: boolean;
+}
+
+/** What a person did at a prompt: answered, or wished to go back. */
+type Reply = { readonly back: true } | { readonly back: false; readonly given: unknown };
+
+/** Goes back: pressed at a choice, typed as the last sign of an answer elsewhere, whatever stands before it. */
+const BACK_KEY = '<';
+
+/**
+ * Puts all questions and returns the records they amount to.
+ *
+ * @throws {Cancelled} when the person leaves (ctrl-C, or the input ends)
+ */
+export async function runInterview(streams: AskStreams): Promise<Interviewed> {
+  const shelf = demoShelf();
+  let state = startInterview(questionsFor(shelf));
+  streams.output.write(`Enter: as shown. Escape or ${BACK_KEY}: back. Ctrl-C: leave.\n`);
+  for (let question = nextQuestion(state); question; question = nextQuestion(state)) {
+    const reply = await put(question, state, streams);
+    if (reply.back) {
+      state = back(state);
+      continue;
+    }
+    const next = answer(state, reply.given);
+    if (isFault(next)) streams.output.write(`${wordFault(next)}\n`);
+    else state = next;
+  }
+  return interviewed(state, shelf);
+}
+
+async function put(question: Question, state: Interview, streams: AskStreams): Promise<Reply> {
+  const { place, of } = progress(state);
+  const width = widthOf(streams.output);
+  const message = `${place}/${of}  ${question.text}\n${wrap(question.help, width, '  ').join('\n')}`;
+  const earlier = state.answers[question.id];
+  const goBack = new AbortController();
+  const onKey = (text: string | undefined, key?: { name?: string }): void => {
+    if (key?.name === 'escape' || (question.kind === 'choice' && text === BACK_KEY)) goBack.abort();
+  };
+  streams.input.on('keypress', onKey);
+  const context = { input: streams.input, output: streams.output, signal: goBack.signal };
+  const theme = promptTheme(streams.color ?? true);
+  try {
+    if (question.kind === 'choice') return await putChoice(question, { message, theme }, earlier, context);
+    const usual =
+      typeof earlier === 'number' ? String(earlier) : question.kind === 'number' ? question.usual : undefined;
+    const given = await input(
+      {
+        message,
+        theme,
+        ...(usual === undefined ? {} : { default: usual }),
+        validate: (text) => endsInBack(text) || faultOf(state, text, width) || true,
+      },
+      context,
+    );
+    return endsInBack(given) ? { back: true } : { back: false, given };
+  } catch (error) {
+    const name = (error as Error).name;
+    if (name === 'AbortPromptError') return { back: true };
+    if (name === 'ExitPromptError') throw new Cancelled();
+    throw error;
+  } finally {
+    streams.input.off('keypress', onKey);
+  }
+}
+
+async function putChoice(
+  question: Extract<Question, { kind: 'choice' }>,
+  look: { message: string; theme: ReturnType<typeof promptTheme> },
+  earlier: unknown,
+  context: AskStreams & { signal: AbortSignal },
+): Promise<Reply> {
+  const choices = question.options.map((option, i) => ({
+    value: i,
+    name: option.label,
+    ...(option.note ? { description: option.note } : {}),
+  }));
+  const start = question.options.findIndex((option) => option.value === (earlier ?? question.usual));
+  const picked = await select(
+    { ...look, choices, default: Math.max(0, start), loop: false, pageSize: 12 },
+    context,
+  );
+  return { back: false, given: question.options[picked]?.value };
+}
+
+const endsInBack = (text: string): boolean => text.trim().endsWith(BACK_KEY);
+
+const faultOf = (state: Interview, given: string, width: number): string | null => {
+  const next = answer(state, given);
+  return isFault(next) ? wrap(wordShort(next), width, '  ').join('\n').trimStart() : null;
+};
+
+/** Columns to write in; one is left free, where some terminals break. */
+const widthOf = (output: Writable): number =>
+  Math.min(100, ((output as { columns?: number }).columns ?? 80) - 2);
+
+/** Beneath its own question a fault needs no field: `Must be 30 to 700 rpm. …` */
+const wordShort = ({ rule, got, hint }: Fault): string =>
+  `${rule.charAt(0).toUpperCase()}${rule.slice(1)}; got ${got}.${hint ? ` ${hint}` : ''}`;

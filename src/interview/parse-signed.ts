@@ -1,0 +1,16 @@
+import { parseFraction } from '../records/layout-text.js';
+
+/**
+ * A number as typed: `4 7/8`, `-1/4`, `1/4 down`, `3/8 up`, with or without its unit; NaN when it is none.
+ *
+ * A sign together with a word is refused, since `-1/4 down` may mean either.
+ */
+export function parseSigned(text: string): number {
+  const match = /^([+-]?)\s*(.*?)\s*(up|down)?$/i.exec(text.trim());
+  if (!match || (match[1] && match[3])) return Number.NaN;
+  const size = parseFraction(
+    (match[2] ?? '').replace(/\s*(in|inches|"|mph|rpm|deg|degrees|°|lb|oz|grit)$/i, ''),
+  );
+  const isDown = match[3]?.toLowerCase() === 'down';
+  return (match[1] === '-') !== isDown ? -size : size;
+}

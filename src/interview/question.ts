@@ -1,0 +1,38 @@
+import type { z } from 'zod';
+
+/** What a person has answered so far, by question. */
+export type Answers = Readonly<Record<string, unknown>>;
+
+interface Asked {
+  readonly id: string;
+  /** The question in plain words. */
+  readonly text: string;
+  /** One line of help: the trade's term, how it is measured, the range. */
+  readonly help: string;
+  /** Whether the question is put at all, given the answers so far. */
+  readonly when?: (answers: Answers) => boolean;
+}
+
+/** One of a few answers. */
+export interface ChoiceQuestion extends Asked {
+  readonly kind: 'choice';
+  readonly options: readonly { readonly value: unknown; readonly label: string; readonly note?: string }[];
+  readonly usual?: unknown;
+}
+
+/** A number, typed with or without a fraction. */
+export interface NumberQuestion extends Asked {
+  readonly kind: 'number';
+  readonly schema: z.ZodType;
+  readonly usual: string;
+  /** A rule that other answers take part in; words what is wrong, or null. */
+  readonly check?: (value: number, answers: Answers) => string | null;
+}
+
+/** The name of a file, read when it is typed. */
+export interface FileQuestion extends Asked {
+  readonly kind: 'file';
+  readonly read: (path: string) => unknown;
+}
+
+export type Question = ChoiceQuestion | NumberQuestion | FileQuestion;

@@ -1,0 +1,39 @@
+import type { Vec3 } from '../vec3.js';
+
+/** How a hole ends below its straight wall. */
+export type HoleTip = 'flat' | 'cone' | 'round';
+
+/** A straight bore, m: depth is that of the straight wall, along its axis. */
+export interface Bore {
+  readonly radius: number;
+  readonly depth: number;
+}
+
+/** A slug or insert: the wider bore it sits in, how far down it fills that bore (m), its density (kg/m³). */
+export interface Sleeve {
+  readonly bore: Bore;
+  readonly height: number;
+  readonly density: number;
+}
+
+export interface HoleShape {
+  /** What the finger meets; through the sleeve where there is one. */
+  readonly open: Bore;
+  readonly sleeve: Sleeve | null;
+  readonly tip: HoleTip;
+}
+
+/** Offsets of the hole's axis from the ball's centre, m. */
+export interface Pitches {
+  /** Positive: the hole leans under the palm (forward); negative: reverse. */
+  readonly forwardPitch: number;
+  /** Positive: the axis passes on the PAP's side of the centre. */
+  readonly lateralPitch: number;
+}
+
+/** A hole on the ball: unit vector of its mouth's centre and unit vector inward along its axis, in B. */
+export interface Hole extends HoleShape {
+  readonly name: 'thumb' | 'middle' | 'ring';
+  readonly mouth_B: Vec3;
+  readonly axis_B: Vec3;
+}

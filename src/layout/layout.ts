@@ -1,0 +1,99 @@
+import { DEGREE } from '../units.js';
+
+/** A layout in the angles notation; all three in radians, pin-to-PAP as the angle at the ball's centre. */
+export interface Layout {
+  /** At the pin, from the direction of the PAP to that of the marker, clockwise for a right-hander. */
+  readonly drillingAngle: number;
+  readonly pinToPap: number;
+  /** At the PAP, from the upper vertical axis line to the pin, toward the grip; above 90° the pin lies below. */
+  readonly valAngle: number;
+}
+
+/** The same layout in the distances notation; all three as angles at the ball's centre, rad. */
+export interface LayoutDistances {
+  readonly pinToPap: number;
+  readonly markerToPap: number;
+  /** Shortest arc from the pin to the vertical axis line. */
+  readonly pinBuffer: number;
+  readonly pinSide: 'above' | 'below';
+}
+
+/** A conversion has a result, or says why none exists. */
+export type Conversion<T> =
+  | { readonly kind: 'found'; readonly value: T }
+  | { readonly kind: 'impossible'; readonly why: string };
+
+/** Arc from the pin to the marker when nobody measured it: a mass-bias mark lies a quarter of the ball away. */
+export const QUARTER_ARC = Math.PI / 2;
+
+/**
+ * Pin buffer, rad: sin(buffer) = sin(pin-to-PAP) · sin(VAL angle), a right spherical triangle.
+ *
+ * The cosine is taken along, since a sine alone says little of an arc near a quarter of the ball.
+ */
+export const pinBuffer = ({ pinToPap, valAngle }: Layout): number =>
+  Math.atan2(
+    Math.sin(pinToPap) * Math.sin(valAngle),
+    Math.hypot(Math.cos(pinToPap), Math.sin(pinToPap) * Math.cos(valAngle)),
+  );
+
+/**
+ * Arc from the marker to the PAP, rad, by the spherical law of cosines at the pin and, for small arcs, the
+ * sine that belongs to it.
+ *
+ * @param pinToMarker  arc from the pin to the marker, rad
+ */
+export function markerToPap({ pinToPap, drillingAngle }: Layout, pinToMarker = QUARTER_ARC): number {
+  const [sinP, cosP] = [Math.sin(pinToPap), Math.cos(pinToPap)];
+  const [sinM, cosM] = [Math.sin(pinToMarker), Math.cos(pinToMarker)];
+  const along = sinM * Math.cos(drillingAngle);
+  return Math.atan2(
+    Math.hypot(sinM * Math.sin(drillingAngle), cosP * along - sinP * cosM),
+    sinP * along + cosP * cosM,
+  );
+}
+
+/** Angles to distances; always possible. */
+export const toDistances = (layout: Layout, pinToMarker = QUARTER_ARC): LayoutDistances => ({
+  pinToPap: layout.pinToPap,
+  markerToPap: markerToPap(layout, pinToMarker),
+  pinBuffer: pinBuffer(layout),
+  pinSide: layout.valAngle <= Math.PI / 2 ? 'above' : 'below',
+});
+
+/**
+ * Distances to angles; impossible when the pin cannot lie that far from the VAL, or the marker that near
+ * to or far from the PAP, or when the pin lies on the PAP, where distances fix no angle.
+ */
+export function toAngles(distances: LayoutDistances, pinToMarker = QUARTER_ARC): Conversion<Layout> {
+  if (Math.sin(distances.pinToPap) < ROUNDING)
+    return { kind: 'impossible', why: 'the pin lies on the PAP axis, where distances fix no angle' };
+  const valAngle = valAngleOf(distances.pinToPap, distances.pinBuffer, distances.pinSide);
+  if (valAngle === null)
+    return {
+      kind: 'impossible',
+      why: `the pin buffer (${inDegrees(distances.pinBuffer)}) exceeds pin-to-PAP (${inDegrees(distances.pinToPap)})`,
+    };
+  const cosine =
+    (Math.cos(distances.markerToPap) - Math.cos(distances.pinToPap) * Math.cos(pinToMarker)) /
+    (Math.sin(distances.pinToPap) * Math.sin(pinToMarker));
+  if (!(Math.abs(cosine) <= 1 + ROUNDING))
+    return {
+      kind: 'impossible',
+      why: `no marker ${inDegrees(pinToMarker)} from the pin lies ${inDegrees(distances.markerToPap)} from the PAP`,
+    };
+  const drillingAngle = Math.acos(clampCosine(cosine));
+  return { kind: 'found', value: { drillingAngle, pinToPap: distances.pinToPap, valAngle } };
+}
+
+/** VAL angle (rad) that gives this buffer, on the wanted side of the PAP; null when none does. */
+export function valAngleOf(pinToPap: number, buffer: number, side: 'above' | 'below'): number | null {
+  const sine = Math.sin(buffer) / Math.sin(pinToPap);
+  if (!(sine <= 1 + ROUNDING)) return null;
+  const angle = Math.asin(Math.min(1, sine));
+  return side === 'above' ? angle : Math.PI - angle;
+}
+
+const ROUNDING = 1e-12;
+const clampCosine = (c: number): number => Math.max(-1, Math.min(1, c));
+const inDegrees = (angle: number): string => `${(angle / DEGREE).toFixed(1)}°`;

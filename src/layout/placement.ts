@@ -1,0 +1,61 @@
+import { fromColumns, type Mat3 } from '../mat3.js';
+import { cross, rotateAbout, type Vec3 } from '../vec3.js';
+import type { Layout } from './layout.js';
+import { tangentToward, walk } from './sphere.js';
+
+/*
+ * Frame B of a right-hander's ball: Bo at the geometric centre, z out through the grip centre, y along the
+ * centre line toward the fingers, x along the midline toward the PAP. A left-hander's ball is the mirror
+ * image in x and uses the same numbers.
+ */
+
+/** Unit vector of the PAP in B from its arcs (rad): `over` along the midline, then `up` along the VAL. */
+export const papDirection = (over: number, up: number): Vec3 => [
+  Math.cos(up) * Math.sin(over),
+  Math.sin(up),
+  Math.cos(up) * Math.cos(over),
+];
+
+/** Arcs (rad) over along the midline and up from it to a point of the ball; the inverse of `papDirection`. */
+export const overAndUp = (u_B: Vec3): { over: number; up: number } => ({
+  over: Math.atan2(u_B[0], u_B[2]),
+  up: Math.atan2(u_B[1], Math.hypot(u_B[0], u_B[2])),
+});
+
+/** Unit tangent at the PAP that points up the vertical axis line. */
+export const upTheVal = (pap_B: Vec3): Vec3 => tangentToward(pap_B, [0, 1, 0]);
+
+/** Where a layout puts the pin and the marker, and how it turns the core. */
+export interface Placement {
+  readonly pap_B: Vec3;
+  readonly pin_B: Vec3;
+  readonly marker_B: Vec3;
+  /** Frame C of the core in B: z through the pin (low RG), x toward the marker, y completes it. */
+  readonly R_BC: Mat3;
+}
+
+/**
+ * Puts a layout on the ball.
+ *
+ * The pin lies at arc pin-to-PAP from the PAP, in the direction VAL angle from the upper VAL toward the
+ * grip. The marker lies from the pin in the direction of the PAP turned clockwise by the drilling angle.
+ * With the pin on the PAP itself, "toward the PAP" is the way back along the VAL angle's direction.
+ *
+ * @param layout       angles in rad
+ * @param pap_B        unit vector of the PAP
+ * @param pinToMarker  arc from pin to marker, rad: a quarter of the ball for a mass-bias mark
+ */
+export function placeLayout(layout: Layout, pap_B: Vec3, pinToMarker = Math.PI / 2): Placement {
+  const towardPin = rotateAbout(upTheVal(pap_B), pap_B, layout.valAngle);
+  const pin_B = walk(pap_B, towardPin, layout.pinToPap);
+  // The pin's own outward continuation, turned by half a turn, is the way back to the PAP: defined even at arc 0.
+  const onward = walk(towardPin, [-pap_B[0], -pap_B[1], -pap_B[2]], layout.pinToPap);
+  const towardPap: Vec3 = [-onward[0], -onward[1], -onward[2]];
+  const towardMarker = rotateAbout(towardPap, pin_B, -layout.drillingAngle);
+  return {
+    pap_B,
+    pin_B,
+    marker_B: walk(pin_B, towardMarker, pinToMarker),
+    R_BC: fromColumns(towardMarker, cross(pin_B, towardMarker), pin_B),
+  };
+}

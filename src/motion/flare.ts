@@ -1,0 +1,43 @@
+import { ringFrom, turnsOf } from './rings.js';
+import type { Shot } from './shot.js';
+import { distanceToTrack } from './track.js';
+
+/** Points on each of the two rings that are compared. */
+const POINTS = 49;
+
+/** A film too thin to leave a ring that can be seen, units of oil. */
+const FAINT = 0.5;
+
+/**
+ * Flare: the first full ring to the last one that can be seen, by tape at the widest place, m.
+ *
+ * A ring shows where it was laid in oil, so the last is the turn that ends where the oil does; on a lane
+ * without oil all turns count. Of all its points, the greatest distance to the first ring. The widest place is found between
+ * the points by a parabola, so that flare changes smoothly with the shot. Less than one turn leaves no ring.
+ */
+export function flareOf(shot: Shot, radius: number): number {
+  const turns = visibleTurns(shot);
+  if (!(turns >= 1)) return 0;
+  const first = Float64Array.from(ringFrom(shot, 0, POINTS).flat());
+  const last = ringFrom(shot, 2 * Math.PI * (turns - 1), POINTS);
+  return radius * peak(last.map((point) => distanceToTrack(first, point)));
+}
+
+/** Turns made until the last oil is left behind, between samples; all of them on a lane without oil. */
+function visibleTurns(shot: Shot): number {
+  const { film, phase } = shot;
+  let i = film.length - 1;
+  while (i >= 0 && !(film[i] > FAINT)) i -= 1;
+  if (i < 0 || i === film.length - 1) return turnsOf(shot);
+  const share = (film[i] - FAINT) / (film[i] - film[i + 1]);
+  return (phase[i] + share * (phase[i + 1] - phase[i])) / (2 * Math.PI);
+}
+
+/** Greatest value of a smooth function known at equal steps; a peak between them through three points. */
+function peak(values: readonly number[]): number {
+  const top = values.reduce((best, v, i) => (v > values[best] ? i : best), 0);
+  if (top === 0 || top === values.length - 1) return values[top];
+  const slope = (values[top + 1] - values[top - 1]) / 2;
+  const bend = values[top + 1] - 2 * values[top] + values[top - 1];
+  return bend < 0 ? values[top] - (slope * slope) / (2 * bend) : values[top];
+}

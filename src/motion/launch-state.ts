@@ -1,0 +1,40 @@
+import { type Mat3, mulMat } from '../mat3.js';
+import { scale } from '../vec3.js';
+import type { PrincipalBody } from './principal-body.js';
+import { type Launch, type Release, releaseAxis, releaseOrientation } from './release.js';
+import { QW, QX, QY, QZ, STATE_SIZE, VX, VY, WX, WY, WZ, X } from './state.js';
+
+/** The state of a ball as it leaves the hand at the foul line. */
+export function launchState(body: PrincipalBody, release: Release, launch: Launch): Float64Array {
+  const R_WP = mulMat(releaseOrientation(release), body.R_BP);
+  const w_WP_W = scale(release.spin, releaseAxis(release));
+  const state = new Float64Array(STATE_SIZE);
+  state[X] = launch.x;
+  state[VX] = release.speed * Math.sin(launch.angle);
+  state[VY] = release.speed * Math.cos(launch.angle);
+  writeQuaternion(state, R_WP);
+  state[WX] = w_WP_W[0];
+  state[WY] = w_WP_W[1];
+  state[WZ] = w_WP_W[2];
+  return state;
+}
+
+/**
+ * Unit quaternion of a rotation, from its largest component so that no digits are lost.
+ * Source: Shepperd, J. Guidance and Control 1(3), 223, 1978.
+ */
+function writeQuaternion(state: Float64Array, R: Mat3): void {
+  const [[a, b, c], [d, e, f], [g, h, i]] = R;
+  const candidates = [
+    [1 + a + e + i, h - f, c - g, d - b],
+    [h - f, 1 + a - e - i, b + d, c + g],
+    [c - g, b + d, 1 - a + e - i, f + h],
+    [d - b, c + g, f + h, 1 - a - e + i],
+  ];
+  const largest = [0, 1, 2, 3].reduce((best, k) => (candidates[k][k] > candidates[best][best] ? k : best));
+  const q = candidates[largest];
+  const length = Math.hypot(...q);
+  [QW, QX, QY, QZ].forEach((slot, k) => {
+    state[slot] = q[k] / length;
+  });
+}

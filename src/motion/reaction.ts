@@ -1,0 +1,83 @@
+import { LANE_LENGTH } from '../constants.js';
+import { breakpointOf } from './breakpoint.js';
+import { flareOf } from './flare.js';
+import { entryAngle, hookOf } from './hook.js';
+import { turnsOf } from './rings.js';
+import type { Shot } from './shot.js';
+
+/** What a shot does, in SI: distances from the foul line, angles positive toward the bowler's off side (left). */
+export interface Reaction {
+  /** Before the sharpest place, the last with half its sharpness; the lane's end when nothing bends. */
+  readonly hookStart: number;
+  /** Where the slip first ends; the lane's length when it does not. */
+  readonly rollStart: number;
+  readonly rollsBeforePins: boolean;
+  /** Greatest change of heading per distance, averaged over a turn, rad/m. */
+  readonly hookSharpness: number;
+  /** The outermost point toward the ball's own gutter. */
+  readonly breakpointY: number;
+  readonly breakpointX: number;
+  /** From the launch line drawn on to the pins, to where the ball gets there, m. */
+  readonly totalHook: number;
+  /** Heading at the pins, averaged over the last turn. */
+  readonly entryAngle: number;
+  readonly pinsX: number;
+  /** First full oil ring to the last laid in oil, along the surface at the widest place, m. */
+  readonly flare: number;
+  readonly turns: number;
+  readonly speedAtPins: number;
+  readonly spinAtPins: number;
+  /** Elevation of the axis over the lane, and its turn from the foul line's direction, as at release, rad. */
+  readonly tiltAtPins: number;
+  readonly rotationAtPins: number;
+}
+
+/**
+ * The reaction numbers of a shot. All are interpolated between samples, so they change smoothly with the
+ * inputs. A ball that never gets to the pins is described as far as it came; a shot with outcome `invalid`
+ * has no path and gives NaN throughout.
+ *
+ * @param radius  the ball's, m
+ */
+export function reactionNumbers(shot: Shot, radius: number): Reaction {
+  const end = shot.time.length - 1;
+  if (end < 0) return NOTHING;
+  const { x, y, vx, vy, spin, rollStart, endAxis_W } = shot;
+  const breakpoint = breakpointOf(shot);
+  const hook = hookOf(shot);
+  return {
+    hookStart: hook.start,
+    rollStart: rollStart < 0 ? LANE_LENGTH : y[rollStart],
+    rollsBeforePins: rollStart >= 0,
+    hookSharpness: hook.sharpness,
+    breakpointX: breakpoint.x,
+    breakpointY: breakpoint.y,
+    totalHook: x[0] + (y[end] * vx[0]) / vy[0] - x[end],
+    entryAngle: entryAngle(shot),
+    pinsX: x[end],
+    flare: flareOf(shot, radius),
+    turns: turnsOf(shot),
+    speedAtPins: Math.hypot(vx[end], vy[end]),
+    spinAtPins: spin[end],
+    tiltAtPins: Math.atan2(endAxis_W[2], Math.hypot(endAxis_W[0], endAxis_W[1])),
+    rotationAtPins: Math.atan2(-endAxis_W[1], -endAxis_W[0]),
+  };
+}
+
+const NOTHING: Reaction = {
+  hookStart: Number.NaN,
+  rollStart: Number.NaN,
+  rollsBeforePins: false,
+  hookSharpness: Number.NaN,
+  breakpointX: Number.NaN,
+  breakpointY: Number.NaN,
+  totalHook: Number.NaN,
+  entryAngle: Number.NaN,
+  pinsX: Number.NaN,
+  flare: Number.NaN,
+  turns: Number.NaN,
+  speedAtPins: Number.NaN,
+  spinAtPins: Number.NaN,
+  tiltAtPins: Number.NaN,
+  rotationAtPins: Number.NaN,
+};

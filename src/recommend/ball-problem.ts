@@ -1,0 +1,81 @@
+import type { BallBody } from '../ball/ball-body.js';
+import { driller } from '../ball/drill.js';
+import { inertiaNumbers } from '../ball/drilled-numbers.js';
+import { fitEnsemble } from '../ball/ensemble.js';
+import { type Excavation, excavate } from '../ball/excavation.js';
+import type { PublishedNumbers } from '../ball/published.js';
+import { RANKING_RAYS, REPORT_RAYS } from '../ball/ray-rule.js';
+import type { OunceConvention } from '../ball/static-weights.js';
+import type { Hole } from '../layout/hole.js';
+import { papDirection, placeLayout } from '../layout/placement.js';
+import type { Ball } from '../records/ball.js';
+import type { Bowler } from '../records/bowler.js';
+import { from, INCH } from '../units.js';
+import type { Vec3 } from '../vec3.js';
+import { gripHoles } from './grip-holes.js';
+import { impossibleCore } from './impossible-core.js';
+import { MIDDLE_LAYOUT } from './middle-layout.js';
+import { publishedNumbers } from './published-numbers.js';
+import { toLayout } from './to-layout.js';
+
+/** One ball and one grip, made ready to drill: plain data, so that a worker can be handed it. SI. */
+export interface BallProblem {
+  readonly published: PublishedNumbers;
+  readonly pap_B: Vec3;
+  readonly holes: readonly Hole[];
+  /** Differing cores that all have the published numbers, the most typical first. */
+  readonly bodies: readonly BallBody[];
+  readonly rankingRays: Excavation;
+  readonly reportRays: Excavation;
+  /** Arc from the pin to the marker, rad: a quarter of the ball to a mass-bias mark, else as far as the CG. */
+  readonly pinToMarker: number;
+  readonly ounce: OunceConvention;
+}
+
+/** How many cores stand for all that have the published numbers. */
+export const ENSEMBLE_SIZE = 48;
+
+/**
+ * Turns a ball and a bowler's grip into something that can be drilled.
+ *
+ * @throws {InputError} `no-such-core` when no core of the ball's family has the published numbers;
+ *   `grip-impossible` when the holes cannot be placed
+ */
+export function ballProblem(ball: Ball, bowler: Bowler, ounce: OunceConvention): BallProblem {
+  const published = publishedNumbers(ball, ounce);
+  const { radius } = published;
+  const holes = gripHoles(bowler, radius);
+  const { bodies, misfits } = fitEnsemble(published, ENSEMBLE_SIZE);
+  if (bodies.length === 0) throw impossibleCore(published, misfits);
+  const pap_B = papDirection(from(bowler.pap.overIn, INCH) / radius, from(bowler.pap.upIn, INCH) / radius);
+  const rankingRays = excavate(holes, radius, RANKING_RAYS);
+  return {
+    published,
+    pap_B,
+    holes,
+    bodies: typicalFirst(bodies, rankingRays, pap_B),
+    rankingRays,
+    reportRays: excavate(holes, radius, REPORT_RAYS),
+    pinToMarker: published.family === 'asymmetric' ? Math.PI / 2 : published.pinToCg,
+    ounce,
+  };
+}
+
+/** Orders cores by how near their drilled numbers lie to the ensemble's medians, on the usual middle layout. */
+function typicalFirst(bodies: readonly BallBody[], rays: Excavation, pap_B: Vec3): readonly BallBody[] {
+  const rows = bodies.map((body) => {
+    const { R_BC } = placeLayout(toLayout(MIDDLE_LAYOUT, body.radius), pap_B);
+    const { lowRg, differential, intermediateDifferential } = inertiaNumbers(driller(body, rays)(R_BC));
+    return { body, numbers: [lowRg, differential, intermediateDifferential] };
+  });
+  const medians = [0, 1, 2].map((i) => {
+    const sorted = rows.map((row) => row.numbers[i]).sort((a, b) => a - b);
+    return sorted[Math.floor(sorted.length / 2)];
+  });
+  const distance = (numbers: readonly number[]): number =>
+    Math.hypot(...numbers.map((value, i) => value - medians[i]));
+  return rows
+    .map((row, index) => ({ ...row, index, off: distance(row.numbers) }))
+    .sort((a, b) => a.off - b.off || a.index - b.index)
+    .map(({ body }) => body);
+}

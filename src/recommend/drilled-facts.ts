@@ -1,0 +1,105 @@
+import { driller } from '../ball/drill.js';
+import { type InertiaNumbers, inertiaNumbers } from '../ball/drilled-numbers.js';
+import type { Excavation } from '../ball/excavation.js';
+import { staticWeights } from '../ball/static-weights.js';
+import { overAndUp, type Placement, placeLayout } from '../layout/placement.js';
+import { arcAngle } from '../layout/sphere.js';
+import type {
+  DrilledNumbersAnswer,
+  LegalityAnswer,
+  MarkAnswer,
+  PsaAnswer,
+  SimulatedLayout,
+} from '../records/answer.js';
+import type { LayoutNumbers } from '../records/layout-text.js';
+import type { RuleSet } from '../records/rules.js';
+import { from, INCH, OUNCE, POUND, to } from '../units.js';
+import { scale, type Vec3 } from '../vec3.js';
+import type { BallProblem } from './ball-problem.js';
+import { markClearanceIn } from './candidates.js';
+import { bandOf } from './in-worlds.js';
+import { legality } from './legality.js';
+import { toLayout } from './to-layout.js';
+
+/** All that is known of a drilled ball before it rolls. */
+export interface DrilledFacts {
+  readonly drilled: DrilledNumbersAnswer;
+  readonly bands: SimulatedLayout['bands']['drilled'];
+  readonly psa: PsaAnswer;
+  readonly marks: readonly MarkAnswer[];
+  readonly legality: LegalityAnswer;
+}
+
+/** Below this drilled intermediate differential the high-RG axis is anywhere within some inches, m. */
+const CERTAIN_AXIS = from(0.004, INCH);
+
+/** Drills one layout into every core of the ensemble; numbers of the most typical one, bands of all. */
+export function drilledFacts(numbers: LayoutNumbers, ball: BallProblem, rules: RuleSet): DrilledFacts {
+  const { radius } = ball.published;
+  const placement = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
+  const drill = (rays: Excavation) => (body: BallProblem['bodies'][number]) =>
+    driller(body, rays)(placement.R_BC);
+  const typical = drill(ball.reportRays)(ball.bodies[0]);
+  const inertia = inertiaNumbers(typical);
+  const statics = staticWeights(typical, radius, ball.ounce);
+  const ensemble = ball.bodies.map(drill(ball.rankingRays)).map(inertiaNumbers);
+  const band = (pick: (n: InertiaNumbers) => number) => bandOf(ensemble.map((n) => to(pick(n), INCH)));
+  return {
+    drilled: {
+      massLb: to(inertia.mass, POUND),
+      rgIn: to(inertia.lowRg, INCH),
+      differentialIn: to(inertia.differential, INCH),
+      intermediateDifferentialIn: to(inertia.intermediateDifferential, INCH),
+      staticOz: {
+        top: to(statics.top, OUNCE),
+        side: to(statics.side, OUNCE),
+        finger: to(statics.finger, OUNCE),
+      },
+    },
+    bands: {
+      rgIn: band((n) => n.lowRg),
+      differentialIn: band((n) => n.differential),
+      intermediateDifferentialIn: band((n) => n.intermediateDifferential),
+    },
+    psa: psaOf(inertia, placement, ball),
+    marks: marksOf(placement, ball),
+    legality: legality({ statics, inertia }, ball, rules, markClearanceIn(numbers, ball)),
+  };
+}
+
+/** The end of the high-RG axis that comes out nearest the thumb, where its mark would be looked for. */
+function psaOf(inertia: InertiaNumbers, placement: Placement, ball: BallProblem): PsaAnswer {
+  const arcIn = (u: Vec3, v: Vec3): number => to(arcAngle(u, v) * ball.published.radius, INCH);
+  const below: Vec3 = [0, -1, 0];
+  const axis = inertia.highAxis_B;
+  const end = arcAngle(axis, below) <= Math.PI / 2 ? axis : scale(-1, axis);
+  const { over, up } = overAndUp(end);
+  return {
+    overIn: to(over * ball.published.radius, INCH),
+    upIn: to(up * ball.published.radius, INCH),
+    fromPapIn: arcIn(end, placement.pap_B),
+    fromPinIn: arcIn(end, placement.pin_B),
+    fromGripCentreIn: arcIn(end, GRIP_CENTRE),
+    certain: inertia.intermediateDifferential >= CERTAIN_AXIS,
+  };
+}
+
+const GRIP_CENTRE: Vec3 = [0, 0, 1];
+
+/** Tape arcs of every mark from the grip centre, the PAP and the pin. */
+function marksOf({ pap_B, pin_B, marker_B }: Placement, ball: BallProblem): readonly MarkAnswer[] {
+  const arcIn = (u: Vec3, v: Vec3): number => to(arcAngle(u, v) * ball.published.radius, INCH);
+  const mark = (name: string, u_B: Vec3): MarkAnswer => ({
+    mark: name,
+    fromGripCentreIn: arcIn(u_B, GRIP_CENTRE),
+    fromPapIn: arcIn(u_B, pap_B),
+    fromPinIn: arcIn(u_B, pin_B),
+  });
+  return [
+    mark('grip centre', GRIP_CENTRE),
+    mark('PAP', pap_B),
+    mark('pin', pin_B),
+    mark(ball.published.family === 'asymmetric' ? 'mass-bias mark' : 'CG mark', marker_B),
+    ...ball.holes.map((hole) => mark(`${hole.name} hole`, hole.mouth_B)),
+  ];
+}

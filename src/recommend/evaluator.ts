@@ -1,0 +1,42 @@
+import type { Layout } from '../layout/layout.js';
+import type { ShotProblem } from './shot-problem.js';
+import { type Outcome, simulator } from './simulator.js';
+
+/** A layout to be tried in one of the problem's worlds. */
+export interface Trial {
+  readonly layout: Layout;
+  readonly world: number;
+}
+
+/**
+ * Answers what layouts do. The physics engine is behind it, in this thread or in workers; a cheaper
+ * engine that answers the same question has the same shape.
+ */
+export interface Evaluator {
+  /** Outcomes in the order of the trials. */
+  evaluate(trials: readonly Trial[], onDone?: (count: number) => void): Promise<readonly Outcome[]>;
+  close(): Promise<void>;
+}
+
+/** Trials answered between two looks at the event loop, and by a worker in one go. */
+export const CHUNK = 24;
+
+/** The physics engine in this thread. */
+export function localEvaluator(problem: ShotProblem): Evaluator {
+  const engine = simulator(problem);
+  return {
+    async evaluate(trials, onDone) {
+      const outcomes: Outcome[] = [];
+      for (const trial of trials) {
+        outcomes.push(engine.outcome(trial.layout, problem.worlds[trial.world]));
+        if (outcomes.length % CHUNK === 0) {
+          onDone?.(CHUNK);
+          await new Promise((resume) => setImmediate(resume)); // lets ctrl-C and the progress bar through
+        }
+      }
+      onDone?.(outcomes.length % CHUNK);
+      return outcomes;
+    },
+    async close() {},
+  };
+}

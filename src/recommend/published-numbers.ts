@@ -1,0 +1,27 @@
+import type { CoreFamily, PublishedNumbers } from '../ball/published.js';
+import { type OunceConvention, staticLever } from '../ball/static-weights.js';
+import { type Ball, USUAL_CIRCUMFERENCE_IN } from '../records/ball.js';
+import { from, INCH, OUNCE, POUND } from '../units.js';
+
+/** The ball's family: as stated, else asymmetric when it has a mass bias, else plain. */
+export const familyOf = (ball: Ball): CoreFamily =>
+  ball.coreShape ?? (ball.intermediateDifferentialIn > LEAST_MASS_BIAS_IN ? 'asymmetric' : 'plain');
+
+/** Below this a published intermediate differential is scatter of manufacture, not a design, in. */
+const LEAST_MASS_BIAS_IN = 0.004;
+
+/** A ball record in SI. */
+export function publishedNumbers(ball: Ball, ounce: OunceConvention): PublishedNumbers {
+  const radius = from(ball.circumferenceIn ?? USUAL_CIRCUMFERENCE_IN, INCH) / (2 * Math.PI);
+  const family = familyOf(ball);
+  return {
+    mass: from(ball.weightLb, POUND),
+    radius,
+    lowRg: from(ball.rgIn, INCH),
+    differential: from(ball.differentialIn, INCH),
+    intermediateDifferential: family === 'asymmetric' ? from(ball.intermediateDifferentialIn, INCH) : 0,
+    pinToCg: from(ball.pinToCgIn, INCH) / radius,
+    topMoment: from(ball.topWeightOz, OUNCE) * staticLever(radius, ounce),
+    family,
+  };
+}

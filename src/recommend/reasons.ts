@@ -1,0 +1,106 @@
+import type { CoreFamily } from '../ball/published.js';
+import type { DrilledNumbersAnswer, ReactionAnswer, SharesAnswer, TargetAnswer } from '../records/answer.js';
+
+/** What the wording of a layout's reasons draws on; answers already in the units people read. */
+export interface ReasonFacts {
+  readonly family: CoreFamily;
+  readonly undrilled: { readonly differentialIn: number; readonly intermediateDifferentialIn: number };
+  readonly drilled: DrilledNumbersAnswer;
+  readonly reaction: ReactionAnswer;
+  readonly middle: { readonly drilled: DrilledNumbersAnswer; readonly reaction: ReactionAnswer };
+  readonly shares: SharesAnswer;
+  readonly targets: readonly TargetAnswer[];
+  readonly pinToPapIn: number;
+  readonly next: { readonly text: string; readonly score: number; readonly reaction: ReactionAnswer } | null;
+  readonly score: number;
+}
+
+/** Why a layout does what it does, from the wishes down to the core; each line rests on a computed number. */
+export function reasons(facts: ReasonFacts): string[] {
+  return [
+    ...facts.targets.map((target) => wishLine(target, facts)),
+    flareLine(facts),
+    coreLine(facts),
+    shareLine(facts.shares),
+    ...(facts.next ? [nextLine(facts, facts.next)] : []),
+  ];
+}
+
+const READINGS: Record<
+  TargetAnswer['wish'],
+  { name: string; of: (r: ReactionAnswer) => number; digits: number }
+> = {
+  hookStart: { name: 'Hook start', of: (r) => r.hookStartFt, digits: 1 },
+  hookShape: { name: 'Sharpness', of: (r) => r.hookSharpnessDegPerFt, digits: 2 },
+  hookTotal: { name: 'Total hook', of: (r) => r.totalHookBoards, digits: 1 },
+};
+
+function wishLine(target: TargetAnswer, { reaction, middle }: ReasonFacts): string {
+  const { name, of, digits } = READINGS[target.wish];
+  const text = (value: number): string => `${value.toFixed(digits)} ${target.unit}`;
+  return `${name} ${text(of(reaction))}; wish ${target.step} of 5 is ${text(target.value)} here, and the usual middle layout gives ${text(of(middle.reaction))}.`;
+}
+
+function flareLine({ drilled, undrilled, reaction, middle, pinToPapIn }: ReasonFacts): string {
+  const kept = drilled.differentialIn - undrilled.differentialIn;
+  const than = reaction.flareIn - middle.reaction.flareIn;
+  const keeps =
+    Math.abs(kept) < 0.0005
+      ? 'Drilling keeps the total differential'
+      : `Drilling ${kept > 0 ? 'adds' : 'takes'} ${Math.abs(kept).toFixed(3)} in of total differential`;
+  const flares =
+    Math.abs(than) < 0.05
+      ? 'as much as the usual middle layout'
+      : `${Math.abs(than).toFixed(1)} in ${than > 0 ? 'more' : 'less'} than the usual middle layout`;
+  const why =
+    Math.abs(than) < 0.05
+      ? ''
+      : than > 0
+        ? ' More flare brings more clean cover to the lane, so the ball grips more where the lane is dry.'
+        : ' Less flare rolls more of each turn over its own oil, so the ball grips less where the lane is dry.';
+  const peak =
+    Math.abs(pinToPapIn - 3.375) <= 0.5
+      ? ' The pin lies near 3 3/8 in from the PAP, where flare is greatest.'
+      : '';
+  return `${keeps} (${undrilled.differentialIn.toFixed(3)} to ${drilled.differentialIn.toFixed(3)} in); it flares ${reaction.flareIn.toFixed(1)} in, ${flares}.${why}${peak}`;
+}
+
+function coreLine({ family, drilled, undrilled, shares }: ReasonFacts): string {
+  const { intermediateDifferentialIn: now } = drilled;
+  const before = undrilled.intermediateDifferentialIn;
+  const byAngle = shares.intermediateDifferentialIn.drillingAngle;
+  const change = `Intermediate differential goes from ${before.toFixed(3)} to ${now.toFixed(3)} in`;
+  const angle = `${byAngle < 0 ? '-' : '+'}${Math.abs(byAngle).toFixed(3)} in of the difference from the middle layout`;
+  switch (family) {
+    case 'plain':
+      return `${change}: the holes alone make it. On a plain core the mark hardly matters (the drilling angle accounts for ${angle}).`;
+    case 'lobed':
+      return `${change}. On a lobed core it matters what the thumb hole meets: a nose or the gap between two (the drilling angle accounts for ${angle}).`;
+    case 'asymmetric':
+      return `${change}. The drilling angle turns the core's mass bias against the holes (it accounts for ${angle}).`;
+  }
+}
+
+function shareLine({ score }: SharesAnswer): string {
+  const signed = (value: number): string => `${value < 0 ? '-' : '+'}${Math.abs(value).toFixed(1)}`;
+  return `Of ${signed(score.total)} points against the usual middle layout in the nominal world, pin-to-PAP brings ${signed(score.pinToPap)}, the VAL angle ${signed(score.valAngle)}, the drilling angle ${signed(score.drillingAngle)}.`;
+}
+
+function nextLine({ reaction, score, targets }: ReasonFacts, next: NonNullable<ReasonFacts['next']>): string {
+  const behind = score - next.score;
+  const widest = [...targets]
+    .map((target) => {
+      const { name, of, digits } = READINGS[target.wish];
+      const range = Math.max(target.attainable.high - target.attainable.low, Number.EPSILON);
+      const off = (r: ReactionAnswer): number => Math.abs(of(r) - target.value) / range;
+      return {
+        name,
+        text: `${of(next.reaction).toFixed(digits)} against ${of(reaction).toFixed(digits)} ${target.unit}`,
+        worse: off(next.reaction) - off(reaction),
+      };
+    })
+    .sort((a, b) => b.worse - a.worse)[0];
+  const where =
+    widest && widest.worse > 0 ? `, most of all in ${widest.name.toLowerCase()} (${widest.text})` : '';
+  return `The next, ${next.text}, scores ${Math.abs(behind).toFixed(1)} ${behind >= 0 ? 'lower' : 'higher'} over all worlds${where}.`;
+}

@@ -1,0 +1,15 @@
+import { workerData } from 'piscina';
+import type { Trial } from './evaluator.js';
+import type { ShotProblem } from './shot-problem.js';
+import { type Outcome, type Simulator, simulator } from './simulator.js';
+
+/** Entry of a worker thread: one problem for its whole life, trials as they come. */
+const problem = workerData as ShotProblem;
+const engine: Simulator = simulator(problem);
+
+export function runTrials(trials: readonly Trial[]): Outcome[] {
+  return trials.map(({ layout, world }) => engine.outcome(layout, problem.worlds[world]));
+}
+
+// the worker pool calls a module's default export
+export default runTrials;

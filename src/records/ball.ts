@@ -1,0 +1,77 @@
+import { z } from 'zod';
+import { choice, nameField, noteField, quantity, recordTag } from './quantity.js';
+
+export const ballSchema = z
+  .strictObject({
+    schema: recordTag('flarewise/ball/1'),
+    name: nameField,
+    note: noteField,
+    weightLb: quantity(8, 16, { unit: 'lb', what: 'Weight before drilling', hint: '1 kg is 2.205 lb.' }),
+    rgIn: quantity(2.4, 2.8, {
+      unit: 'in',
+      what: 'Low radius of gyration (RG about the pin axis)',
+      hint: 'Radius of gyration in inches, as published; 2.48 to 2.60 is usual.',
+    }),
+    differentialIn: quantity(0, 0.06, {
+      unit: 'in',
+      what: 'Total differential (high RG less low RG)',
+      hint: 'As published, such as 0.048; the sport allows up to 0.060.',
+    }),
+    intermediateDifferentialIn: quantity(0, 0.06, {
+      unit: 'in',
+      what: 'Intermediate differential (high RG less middle RG; mass bias); 0 for a symmetric ball',
+      hint: 'As published, such as 0.014; 0 for a symmetric ball.',
+    }),
+    coreShape: choice(
+      ['plain', 'lobed', 'asymmetric'],
+      'plain: a body of revolution; lobed: symmetric by its numbers, with side features; asymmetric: a mass bias.',
+    ).optional(),
+    pinToCgIn: quantity(0, 6, {
+      unit: 'in',
+      what: 'Arc from the pin to the CG mark',
+      hint: '2 to 4 is usual.',
+    }),
+    topWeightOz: quantity(0, 6, { unit: 'oz', what: 'Top weight before drilling', hint: '2 to 4 is usual.' }),
+    circumferenceIn: quantity(26.704, 27.002, {
+      unit: 'in',
+      what: 'Circumference',
+      hint: 'The sport allows 26.704 to 27.002 in.',
+    }).optional(),
+    surfaceGrit: quantity(220, 6000, {
+      unit: 'grit',
+      what: 'Finish of the cover: the last abrasive used; 5500 and up stands for polish',
+      hint: '500 is rough, 2000 usual, 4000 smooth.',
+    }).optional(),
+  })
+  .superRefine((ball, ctx) => {
+    if (ball.intermediateDifferentialIn > ball.differentialIn)
+      ctx.addIssue({
+        code: 'custom',
+        path: ['intermediateDifferentialIn'],
+        message: `must not exceed the total differential (${ball.differentialIn} in)`,
+        params: { hint: 'The total differential is high RG less low RG; were the two swapped?' },
+      });
+    if (ball.coreShape === 'asymmetric' && ball.intermediateDifferentialIn === 0)
+      ctx.addIssue({
+        code: 'custom',
+        path: ['intermediateDifferentialIn'],
+        message: 'must be above 0 in when coreShape is "asymmetric"',
+        params: { hint: 'Give the published mass bias, or set coreShape to "plain" or "lobed".' },
+      });
+    if ((ball.coreShape === 'plain' || ball.coreShape === 'lobed') && ball.intermediateDifferentialIn > 0.004)
+      ctx.addIssue({
+        code: 'custom',
+        path: ['coreShape'],
+        message: `must be "asymmetric" when the intermediate differential is ${ball.intermediateDifferentialIn} in`,
+        params: { hint: 'A symmetric core has 0, or nearly 0.' },
+      });
+  })
+  .meta({ title: 'Ball', description: 'One undrilled ball by its published numbers.' });
+
+export type Ball = z.infer<typeof ballSchema>;
+
+/** Circumference assumed when a ball gives none, in. */
+export const USUAL_CIRCUMFERENCE_IN = 27;
+
+/** Finish assumed when a ball gives none, grit. */
+export const USUAL_GRIT = 2000;

@@ -1,0 +1,101 @@
+import { z } from 'zod';
+import type { Fault } from '../errors.js';
+import { nearestWord } from './nearest-word.js';
+
+type Issue = z.core.$ZodIssue;
+
+/** Every issue of a failed check as a fault: field, rule, value given, remedy. */
+export const faultsOf = (issues: readonly Issue[], schema: z.ZodType, value: unknown): Fault[] =>
+  issues.flatMap((issue) =>
+    issue.code === 'unrecognized_keys'
+      ? unknownFields(issue, schema, value)
+      : [faultOf(issue, schema, value)],
+  );
+
+function faultOf(issue: Issue, schema: z.ZodType, value: unknown): Fault {
+  const given = valueAt(value, issue.path);
+  const hint = hintOf(issue) ?? hintAt(schema, issue.path);
+  const missing = given === undefined;
+  return {
+    field: wordPath(issue.path),
+    rule: ruleOf(issue),
+    got: missing ? 'nothing: it is missing' : shorten(given),
+    ...(hint ? { hint } : {}),
+  };
+}
+
+/** The rule in words: the schema's own, but for objects and lists, of which a schema says nothing. */
+function ruleOf(issue: Issue): string {
+  if (issue.code !== 'invalid_type') return issue.message;
+  if (issue.path.length === 0) return 'must be a JSON object';
+  if (issue.expected === 'object') return 'must be an object: fields in { }';
+  if (issue.expected === 'array') return 'must be a list: entries in [ ]';
+  return issue.message;
+}
+
+function unknownFields(issue: Issue & { keys: string[] }, schema: z.ZodType, value: unknown): Fault[] {
+  const known = Object.keys(shapeAt(schema, issue.path) ?? {});
+  return issue.keys.map((key) => {
+    const near = nearestWord(key, known);
+    return {
+      field: wordPath([...issue.path, key]),
+      rule: 'must not be there: no such field is known',
+      got: shorten(valueAt(value, [...issue.path, key])),
+      hint: near ? `Did you mean "${near}"?` : `Known fields: ${known.join(', ')}.`,
+    };
+  });
+}
+
+const hintOf = (issue: Issue): string | undefined =>
+  issue.code === 'custom' ? (issue.params as { hint?: string } | undefined)?.hint : undefined;
+
+/** The hint that a field's schema carries in its metadata. */
+function hintAt(schema: z.ZodType, path: readonly PropertyKey[]): string | undefined {
+  const hint = (schemaAt(schema, path)?.meta() as { hint?: unknown } | undefined)?.hint;
+  return typeof hint === 'string' ? hint : undefined;
+}
+
+/** The schema of the field at a path, without its `optional` and `nullable` wrappers. */
+function schemaAt(schema: z.ZodType, path: readonly PropertyKey[]): z.ZodType | undefined {
+  let at: z.ZodType | undefined = unwrap(schema);
+  for (const key of path) {
+    if (at instanceof z.ZodObject) at = at.shape[key as string] as z.ZodType | undefined;
+    else if (at instanceof z.ZodArray) at = at.element as z.ZodType;
+    else return undefined;
+    if (at) at = unwrap(at);
+  }
+  return at;
+}
+
+const shapeAt = (schema: z.ZodType, path: readonly PropertyKey[]): Record<string, unknown> | undefined => {
+  const at = schemaAt(schema, path);
+  return at instanceof z.ZodObject ? at.shape : undefined;
+};
+
+function unwrap(schema: z.ZodType): z.ZodType {
+  return schema instanceof z.ZodOptional || schema instanceof z.ZodNullable
+    ? unwrap(schema.unwrap() as z.ZodType)
+    : schema;
+}
+
+function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
+  let at: unknown = value;
+  for (const key of path) {
+    if (typeof at !== 'object' || at === null) return undefined;
+    at = (at as Record<PropertyKey, unknown>)[key];
+  }
+  return at;
+}
+
+/** A path as it would be written in the file: `pap.overIn`, `zones[2].toFt`. */
+const wordPath = (path: readonly PropertyKey[]): string =>
+  path.reduce<string>(
+    (text, key) =>
+      typeof key === 'number' ? `${text}[${key}]` : text ? `${text}.${String(key)}` : String(key),
+    '',
+  ) || 'record';
+
+function shorten(value: unknown): string {
+  const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
+  return text.length > 60 ? `${text.slice(0, 57)}...` : text;
+}

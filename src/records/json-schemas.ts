@@ -1,0 +1,23 @@
+import { z } from 'zod';
+import { drilledAnswerSchema, recommendAnswerSchema, rollAnswerSchema } from './answer.js';
+import { ballSchema } from './ball.js';
+import { bowlerSchema } from './bowler.js';
+import { laneSchema } from './lane.js';
+import { wantSchema } from './want.js';
+
+const SCHEMAS = {
+  bowler: bowlerSchema,
+  ball: ballSchema,
+  lane: laneSchema,
+  want: wantSchema,
+  'recommend-answer': recommendAnswerSchema,
+  'drilled-answer': drilledAnswerSchema,
+  'roll-answer': rollAnswerSchema,
+} as const;
+
+/** File name and text of each record's JSON Schema (draft 2020-12). Rules across fields are in the code only. */
+export const jsonSchemas = (): readonly (readonly [name: string, text: string])[] =>
+  Object.entries(SCHEMAS).map(([name, schema]) => [
+    `${name}.schema.json`,
+    `${JSON.stringify(z.toJSONSchema(schema, { target: 'draft-2020-12' }), null, 2)}\n`,
+  ]);

@@ -1,0 +1,76 @@
+import { z } from 'zod';
+import { nameField, noteField, quantity, recordTag } from './quantity.js';
+
+const feet = (what: string) => quantity(0, 60, { unit: 'ft', what, hint: 'Feet from the foul line.' });
+const board = (what: string) =>
+  quantity(0, 39, { unit: '(board edge)', what, hint: '0 is the right edge of the lane, 39 the left edge.' });
+const units = (what: string) =>
+  quantity(0, 150, { unit: 'units', what, hint: 'Thickness of the oil film; 5 is thin, 60 is heavy.' });
+
+const zoneSchema = z
+  .strictObject({
+    fromFt: feet('Where the zone begins'),
+    toFt: feet('Where the zone ends'),
+    fromBoard: board('Its right edge'),
+    toBoard: board('Its left edge'),
+    units: units('Oil at its beginning'),
+    unitsAtEnd: units('Oil at its end; the same as at its beginning when left out').optional(),
+  })
+  .superRefine((zone, ctx) => {
+    if (!(zone.toFt > zone.fromFt))
+      ctx.addIssue({
+        code: 'custom',
+        path: ['toFt'],
+        message: `must be greater than fromFt (${zone.fromFt})`,
+      });
+    if (!(zone.toBoard > zone.fromBoard))
+      ctx.addIssue({
+        code: 'custom',
+        path: ['toBoard'],
+        message: `must be greater than fromBoard (${zone.fromBoard})`,
+      });
+  })
+  .meta({ description: 'A rectangle of oil. Where zones overlap the thicker film counts.' });
+
+const friction = (what: string) =>
+  quantity(0.005, 0.4, { unit: '(no unit)', what, hint: 'About 0.04 on oil and 0.20 on dry boards.' });
+
+export const laneSchema = z
+  .strictObject({
+    schema: recordTag('flarewise/lane/1'),
+    name: nameField,
+    note: noteField,
+    patternFt: quantity(20, 55, {
+      unit: 'ft',
+      what: 'Where the oil ends',
+      hint: '32 is short, 40 usual, 47 long.',
+    }),
+    zones: z.array(zoneSchema).min(1, 'must hold at least one zone').max(60, 'must hold at most 60 zones'),
+    frictionOiled: friction('Kinetic friction on heavy oil').optional(),
+    frictionDry: friction('Kinetic friction on dry boards').optional(),
+  })
+  .superRefine((lane, ctx) => {
+    lane.zones.forEach((zone, i) => {
+      if (zone.toFt > lane.patternFt)
+        ctx.addIssue({
+          code: 'custom',
+          path: ['zones', i, 'toFt'],
+          message: `must not lie beyond patternFt (${lane.patternFt})`,
+        });
+    });
+    const oiled = lane.frictionOiled ?? USUAL_FRICTION_OILED;
+    const dry = lane.frictionDry ?? USUAL_FRICTION_DRY;
+    if (!(dry > oiled))
+      ctx.addIssue({
+        code: 'custom',
+        path: ['frictionDry'],
+        message: `must be greater than frictionOiled (${oiled})`,
+      });
+  })
+  .meta({ title: 'Lane', description: 'Oil by board and distance, and friction.' });
+
+export type Lane = z.infer<typeof laneSchema>;
+
+/** Kinetic friction of a ball on heavy oil and on dry boards (Frohlich, Am. J. Phys. 72, 1170, 2004: from memory). */
+export const USUAL_FRICTION_OILED = 0.04;
+export const USUAL_FRICTION_DRY = 0.2;

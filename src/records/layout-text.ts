@@ -1,0 +1,78 @@
+import { type Fault, InputError } from '../errors.js';
+
+/** A layout in the angles notation, as people write it. */
+export interface LayoutNumbers {
+  readonly drillingAngleDeg: number;
+  readonly pinToPapIn: number;
+  readonly valAngleDeg: number;
+}
+
+const LIMITS = {
+  drillingAngleDeg: [0, 180, 'drilling angle', 'degrees'],
+  pinToPapIn: [0, 6.75, 'pin-to-PAP', 'in'],
+  valAngleDeg: [0, 180, 'VAL angle', 'degrees'],
+} as const;
+
+/** A number as typed at a counter: `4`, `4.5`, `4 1/2`, `1/2`; NaN when it is none. */
+export function parseFraction(text: string): number {
+  const match = /^(\d+(?:\.\d*)?|\.\d+)?(?:(?:^|\s+|-)(\d+)\/(\d+))?$/.exec(text.trim());
+  if (!match || (match[1] === undefined && match[2] === undefined)) return Number.NaN;
+  const whole = match[1] === undefined ? 0 : Number(match[1]);
+  const part = match[2] === undefined ? 0 : Number(match[2]) / Number(match[3]);
+  return whole + part;
+}
+
+/** Inches to the nearest sixteenth, as on a tape: `4 1/2`, `3 3/8`, `0`. */
+export function wordSixteenths(inches: number): string {
+  const sixteenths = Math.round(Math.abs(inches) * 16);
+  const sign = inches < 0 && sixteenths > 0 ? '-' : '';
+  const whole = Math.floor(sixteenths / 16);
+  let top = sixteenths % 16;
+  if (top === 0) return `${sign}${whole}`;
+  let bottom = 16;
+  while (top % 2 === 0) {
+    top /= 2;
+    bottom /= 2;
+  }
+  return `${sign}${whole > 0 ? `${whole} ` : ''}${top}/${bottom}`;
+}
+
+/** A layout as people write it: `70 x 4 1/2 x 30`. */
+export const wordLayout = (layout: LayoutNumbers): string =>
+  `${Math.round(layout.drillingAngleDeg)} x ${wordSixteenths(layout.pinToPapIn)} x ${Math.round(layout.valAngleDeg)}`;
+
+/**
+ * Reads drilling angle (degrees) x pin-to-PAP (in) x VAL angle (degrees), fractions allowed.
+ *
+ * @throws {InputError} `layout-text` when it cannot be read or a number is out of range
+ */
+export function parseLayout(text: string): LayoutNumbers {
+  const parts = text.split(/\s*[x×*]\s*/i).map((part) => part.trim().replace(/(°|deg|in|")$/i, ''));
+  if (parts.length !== 3)
+    throw new InputError('layout-text', {
+      field: 'layout',
+      rule: 'must be drilling angle x pin-to-PAP x VAL angle',
+      got: JSON.stringify(text),
+      hint: 'Write it like "70 x 4 1/2 x 30".',
+    });
+  const keys = ['drillingAngleDeg', 'pinToPapIn', 'valAngleDeg'] as const;
+  const values = parts.map(parseFraction);
+  const faults: Fault[] = [];
+  keys.forEach((key, i) => {
+    const [low, high, name, unit] = LIMITS[key];
+    const value = values[i] as number;
+    if (!(value >= low && value <= high))
+      faults.push({
+        field: `layout: ${name}`,
+        rule: `must be ${low} to ${high} ${unit}`,
+        got: JSON.stringify(parts[i]),
+        hint: 'The order is drilling angle x pin-to-PAP x VAL angle, like "70 x 4 1/2 x 30".',
+      });
+  });
+  if (faults.length > 0) throw new InputError('layout-text', faults);
+  return {
+    drillingAngleDeg: values[0] as number,
+    pinToPapIn: values[1] as number,
+    valAngleDeg: values[2] as number,
+  };
+}

@@ -1,0 +1,47 @@
+import { z } from 'zod';
+
+/** What a number in a record means to the person who types it. */
+export interface QuantityText {
+  readonly unit: string;
+  readonly what: string;
+  /** What to check when the number is out of range, usually the unit slip people make. */
+  readonly hint?: string;
+}
+
+/**
+ * A number within a stated range, in a stated unit, with the remedy when it is not.
+ *
+ * The range is what the sport and the human body allow, wide enough for every real bowler and ball; it
+ * catches unit slips (45 for 4 1/2 in), it does not judge.
+ */
+export function quantity(min: number, max: number, { unit, what, hint }: QuantityText) {
+  const rule = `must be ${min} to ${max} ${unit}`;
+  return z
+    .number({ error: `must be a number, ${min} to ${max} ${unit}` })
+    .min(min, rule)
+    .max(max, rule)
+    .meta({ description: `${what}, ${unit}`, ...(hint ? { hint } : {}) });
+}
+
+/** One of a few words; the message lists them. */
+export function choice<const T extends readonly [string, ...string[]]>(options: T, what: string) {
+  return z
+    .enum(options, { error: `must be ${options.map((o) => `"${o}"`).join(' or ')}` })
+    .meta({ description: what });
+}
+
+/** The `schema` line every record starts with: its kind and version. */
+export const recordTag = <const T extends string>(tag: T) =>
+  z.literal(tag, { error: `must be "${tag}"` }).meta({ description: 'Kind and version of this record.' });
+
+export const nameField = z
+  .string({ error: 'must be a text' })
+  .min(1, 'must not be empty')
+  .max(80, 'must be at most 80 characters')
+  .meta({ description: 'What to call it on screen.' });
+
+export const noteField = z
+  .string({ error: 'must be a text' })
+  .max(600, 'must be at most 600 characters')
+  .optional()
+  .meta({ description: 'Anything a person should know; not used in the computation.' });

@@ -1,0 +1,37 @@
+import { readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { z } from 'zod';
+import { type Ball, ballSchema } from './ball.js';
+import { type Bowler, bowlerSchema } from './bowler.js';
+import { type Lane, laneSchema } from './lane.js';
+import { readRecord } from './read-record.js';
+
+/** A record with the id it is called by: its file's name without ending. */
+export interface Shelved<T> {
+  readonly id: string;
+  readonly record: T;
+}
+
+export interface Shelf {
+  readonly bowlers: readonly Shelved<Bowler>[];
+  readonly balls: readonly Shelved<Ball>[];
+  readonly lanes: readonly Shelved<Lane>[];
+}
+
+/** The records the demo runs with. */
+export const DEMO = { bowler: 'average-right', ball: 'plain-medium', lane: 'house-easy' } as const;
+
+/** The invented bowlers, balls and lanes in `data/`, by name of file. */
+export const demoShelf = (): Shelf => ({
+  bowlers: folder('bowlers', bowlerSchema),
+  balls: folder('balls', ballSchema),
+  lanes: folder('lanes', laneSchema),
+});
+
+function folder<T>(name: string, schema: z.ZodType<T>): readonly Shelved<T>[] {
+  const path = fileURLToPath(new URL(`../../data/${name}/`, import.meta.url));
+  return readdirSync(path)
+    .filter((file) => file.endsWith('.json'))
+    .sort()
+    .map((file) => ({ id: file.slice(0, -'.json'.length), record: readRecord(schema, `${path}${file}`) }));
+}

@@ -1,0 +1,58 @@
+import type { Paint } from './paint.js';
+
+/** Where a report is set: columns, colours, and whether only ASCII may be used. */
+export interface Page {
+  readonly width: number;
+  readonly ascii: boolean;
+  readonly paint: Paint;
+}
+
+export const NARROWEST = 60;
+export const WIDEST = 200;
+
+/** Running text is easiest to read below about this many columns (common practice in typesetting, no source). */
+const MEASURE = 96;
+
+export const measure = (page: Page): number => Math.min(page.width, MEASURE);
+
+/** The signs a report draws with. */
+export interface Glyphs {
+  readonly degree: string;
+  readonly dash: string;
+  readonly bullet: string;
+  readonly skid: string;
+  readonly hook: string;
+  readonly roll: string;
+  readonly pocket: string;
+  readonly heavyOil: string;
+  readonly thinOil: string;
+  readonly edge: string;
+}
+
+const UNICODE: Glyphs = {
+  degree: '°',
+  dash: '–',
+  bullet: '•',
+  skid: '○',
+  hook: '◐',
+  roll: '●',
+  pocket: '▽',
+  heavyOil: '░',
+  thinOil: '·',
+  edge: '│',
+};
+
+const ASCII: Glyphs = {
+  degree: ' deg',
+  dash: '-',
+  bullet: '*',
+  skid: 'o',
+  hook: '@',
+  roll: '#',
+  pocket: 'V',
+  heavyOil: ':',
+  thinOil: '.',
+  edge: '|',
+};
+
+export const glyphs = (page: Page): Glyphs => (page.ascii ? ASCII : UNICODE);

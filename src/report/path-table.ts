@@ -1,0 +1,39 @@
+import type { PathPoint } from '../records/answer.js';
+import { boards, decimals, degrees } from './figures.js';
+import type { Page } from './page.js';
+import { table } from './table.js';
+
+const FEET_APART = 5;
+
+/** The path at every fifth foot: the simulated point nearest to it. */
+export function pathTable(path: readonly PathPoint[], page: Page): string[] {
+  const end = path.at(-1)?.distanceFt ?? 0;
+  const rows: PathPoint[] = [];
+  for (let ft = 0; ft <= end + FEET_APART / 2; ft += FEET_APART) rows.push(nearest(path, ft));
+  return table(
+    [
+      { head: 'ft' },
+      { head: 'board' },
+      { head: 'speed\nmph' },
+      { head: 'rev rate\nrpm' },
+      { head: 'heading\ndeg' },
+      { head: 'slip\nm/s' },
+      { head: 'time\ns' },
+    ],
+    rows.map((point) => [
+      decimals(point.distanceFt, 0),
+      boards(point.board),
+      decimals(point.speedMph, 1),
+      decimals(point.revRateRpm, 0),
+      degrees(point.headingDeg),
+      decimals(point.slipMps, 1),
+      decimals(point.timeS, 2),
+    ]),
+    page,
+  );
+}
+
+const nearest = (path: readonly PathPoint[], ft: number): PathPoint =>
+  path.reduce((best, point) =>
+    Math.abs(point.distanceFt - ft) < Math.abs(best.distanceFt - ft) ? point : best,
+  );

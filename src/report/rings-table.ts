@@ -1,0 +1,56 @@
+import type { RollAnswer } from '../records/answer.js';
+import { USUAL_CIRCUMFERENCE_IN } from '../records/ball.js';
+import { cross, dot, norm, type Vec3 } from '../vec3.js';
+import { feet, flare } from './figures.js';
+import type { Page } from './page.js';
+import { paragraph } from './section.js';
+import { table } from './table.js';
+
+type Ring = RollAnswer['rings'][number];
+
+const RADIUS_IN = USUAL_CIRCUMFERENCE_IN / (2 * Math.PI);
+
+/** Each turn's oil ring: where on the lane it begins, and how far it has wandered. */
+export const ringsTable = (rings: readonly Ring[], page: Page): string[] =>
+  rings.length === 0
+    ? []
+    : [
+        ...table(
+          [
+            { head: 'turn', align: 'right' },
+            { head: 'begins at\nft' },
+            { head: 'widest from last\nin' },
+            { head: 'widest from first\nin' },
+          ],
+          rings.map((ring, i) => [
+            `${ring.turn}`,
+            feet(ring.fromFt),
+            i === 0 ? '' : flare(widestGapIn(rings[i - 1], ring)),
+            i === 0 ? '' : flare(widestGapIn(rings[0], ring)),
+          ]),
+          page,
+        ),
+        ...paragraph(
+          'Flare counts the rings laid in oil, which can be seen on the ball; later turns leave none.',
+          page,
+          page.paint.quiet,
+        ),
+      ];
+
+/** The greatest distance, in, from a point of one ring to the nearest point of another. */
+export function widestGapIn(from: Ring, to: Ring): number {
+  const others = from.points.map(direction);
+  const gaps = to.points.map((point) => {
+    const u_B = direction(point);
+    return Math.min(...others.map((other_B) => arcAngle(u_B, other_B)));
+  });
+  return RADIUS_IN * Math.max(0, ...gaps.filter(Number.isFinite));
+}
+
+/** Unit vector in B of a point given by its arcs over along the midline and up from it, like a PAP. */
+function direction({ overIn, upIn }: { overIn: number; upIn: number }): Vec3 {
+  const [over, up] = [overIn / RADIUS_IN, upIn / RADIUS_IN];
+  return [Math.cos(up) * Math.sin(over), Math.sin(up), Math.cos(up) * Math.cos(over)];
+}
+
+const arcAngle = (u_B: Vec3, v_B: Vec3): number => Math.atan2(norm(cross(u_B, v_B)), dot(u_B, v_B));

@@ -1,0 +1,71 @@
+import type { RollAnswer } from '../records/answer.js';
+import type { Lane } from '../records/lane.js';
+import { DRILLED_ROWS } from './drilled-rows.js';
+import { boards, decimals, degrees, feet, flare, gyration } from './figures.js';
+import { laneDrawing } from './lane-drawing.js';
+import { layoutHeadline } from './layout-headline.js';
+import type { Page } from './page.js';
+import { pathTable } from './path-table.js';
+import { withPlainText } from './plain-text.js';
+import { REACTION_ROWS } from './reaction-rows.js';
+import { ringsTable } from './rings-table.js';
+import { bullets, joinSections, paragraph, section } from './section.js';
+import { table } from './table.js';
+
+/**
+ * One simulated shot as a screen of text.
+ *
+ * @param hand  the bowler's, from whose side the answer's boards count
+ * @param lane  the lane rolled on, for the drawing's oil
+ */
+export function rollReport(given: RollAnswer, hand: 'right' | 'left', lane: Lane, page: Page): string {
+  const answer = withPlainText(given, page.ascii);
+  return joinSections([
+    [
+      page.paint.heading('One shot'),
+      ...paragraph(`${answer.bowler}, ${answer.ball}, on ${answer.lane}`, page),
+    ],
+    layoutHeadline(answer.layout, page),
+    section(
+      'Path',
+      laneDrawing({ hand, lane, line: answer.line, path: answer.path, reaction: answer.reaction }, page),
+      page,
+    ),
+    section('Reaction', reactionTable(answer, page), page),
+    section(
+      'Speaks against it',
+      bullets(
+        answer.objections.map((why) => `${why}.`),
+        page,
+      ),
+      page,
+    ),
+    section('Every five feet', pathTable(answer.path, page), page),
+    section('Turn by turn on the ball', ringsTable(answer.rings, page), page),
+    section('Assumed', bullets(answer.assumptions, page), page),
+    section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),
+  ]);
+}
+
+function reactionTable({ reaction, drilled, line }: RollAnswer, page: Page): string[] {
+  const rows: string[][] = REACTION_ROWS.map(({ key, name, unit, show }) => [
+    name,
+    show(reaction[key]),
+    unit,
+  ]);
+  rows.splice(1, 0, [
+    'rolls from',
+    reaction.rollsBeforePins ? feet(reaction.rollStartFt) : 'not before the pins',
+    reaction.rollsBeforePins ? 'ft' : '',
+  ]);
+  rows.push(
+    ['board at the pins', boards(reaction.pinsBoard), ''],
+    ['launch angle', degrees(line.launchAngleDeg), 'deg'],
+    ['speed at the pins', decimals(reaction.speedAtPinsMph, 1), 'mph'],
+    ['rev rate at the pins', decimals(reaction.revRateAtPinsRpm, 0), 'rpm'],
+    ['turns', decimals(reaction.turns, 1), ''],
+    ['nearest ring to a hole', flare(reaction.ringClearanceIn), 'in'],
+    ...DRILLED_ROWS.map(({ key, name }) => [name, gyration(drilled[key]), 'in']),
+  );
+  return table([{ head: '' }, { head: '' }, { head: '', align: 'left' }], rows, page);
+}

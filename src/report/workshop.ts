@@ -1,0 +1,64 @@
+import type { DrilledNumbersAnswer, LegalityAnswer, MarkAnswer, PsaAnswer } from '../records/answer.js';
+import { ounces, tape } from './figures.js';
+import type { Page } from './page.js';
+import { bullets, paragraph } from './section.js';
+import { table } from './table.js';
+
+/*
+ * What the person at the drill reads: where marks go, how heavy the sides come out, where the strong axis
+ * ends up, and whether the rules allow it.
+ */
+
+/** Static weights in words, by which side is the heavier. */
+export function staticsText({ top, side, finger }: DrilledNumbersAnswer['staticOz']): string {
+  const parts = [
+    heavier(top, 'top (grip side)', 'bottom (away from the grip)'),
+    heavier(side, 'PAP side', 'side away from the PAP'),
+    heavier(finger, 'finger side', 'thumb side'),
+  ];
+  return `Static weights: ${parts.join('; ')}.`;
+}
+
+function heavier(ounce: number, plus: string, minus: string): string {
+  const shown = ounces(Math.abs(ounce));
+  return Number(shown) === 0 ? `${plus} even` : `${shown} oz to the ${ounce > 0 ? plus : minus}`;
+}
+
+/** Where the high-RG axis comes out, and whether that can be trusted. */
+export function psaText(psa: PsaAnswer): string {
+  const where =
+    `The high-RG axis (PSA) comes out ${tape(psa.fromPapIn)} in from the PAP, ${tape(psa.fromPinIn)} in from the pin ` +
+    `and ${tape(psa.fromGripCentreIn)} in from the grip centre.`;
+  return psa.certain
+    ? where
+    : `${where} This place is uncertain: the intermediate differential is so small that little moves it.`;
+}
+
+/** Tape arcs to each mark, to a sixteenth of an inch. */
+export const marksTable = (marks: readonly MarkAnswer[], page: Page): string[] => [
+  ...table(
+    [{ head: 'mark' }, { head: 'from grip centre\nin' }, { head: 'from PAP\nin' }, { head: 'from pin\nin' }],
+    marks.map(({ mark, fromGripCentreIn, fromPapIn, fromPinIn }) => [
+      mark,
+      arc(fromGripCentreIn),
+      arc(fromPapIn),
+      arc(fromPinIn),
+    ]),
+    page,
+  ),
+  ...paragraph(
+    'Arcs along the surface with a tape, to 1/16 in; two arcs from known marks find the next.',
+    page,
+    page.paint.quiet,
+  ),
+];
+
+/** Blank for a mark's distance from itself. */
+const arc = (inches: number | null): string => (inches === null || tape(inches) === '0' ? '' : tape(inches));
+
+/** Which rules were checked, and what was found. */
+export function legalityLines({ ruleSet, edition, legal, findings }: LegalityAnswer, page: Page): string[] {
+  const verdict = legal ? 'Within' : 'NOT within';
+  const text = `${verdict} ${ruleSet} (${edition}), as far as this program checks.`;
+  return [...paragraph(text, page, legal ? (line) => line : page.paint.caution), ...bullets(findings, page)];
+}

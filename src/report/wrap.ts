@@ -1,0 +1,70 @@
+import { stripVTControlCharacters } from 'node:util';
+
+const WIDE =
+  /[\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6]|\p{Emoji_Presentation}/u;
+const INVISIBLE = /[\p{Mn}\p{Me}\p{Cf}]/u;
+
+/** Columns a text takes in a terminal: colour codes none, East Asian wide signs two. */
+export function columnsOf(text: string): number {
+  let columns = 0;
+  for (const sign of stripVTControlCharacters(text))
+    columns += WIDE.test(sign) ? 2 : INVISIBLE.test(sign) ? 0 : 1;
+  return columns;
+}
+
+/**
+ * Breaks a text into lines of at most `width` columns, between words where it can.
+ *
+ * A word longer than a line is cut; a mixed number, a layout, and a number with its
+ * unit stay together. Wrap first and paint after: a colour must not run over a line's end.
+ *
+ * @param indent  put before every line
+ * @param first   put before the first line instead; as wide as `indent`
+ */
+export function wrap(text: string, width: number, indent = '', first = indent): string[] {
+  const room = Math.max(1, width - columnsOf(indent));
+  const lines: string[] = [];
+  let line = '';
+  for (const word of words(text).flatMap((each) => pieces(each, room))) {
+    if (line !== '' && columnsOf(line) + 1 + columnsOf(word) > room) {
+      lines.push(line);
+      line = word;
+    } else line = line === '' ? word : `${line} ${word}`;
+  }
+  if (line !== '') lines.push(line);
+  return lines.map((each, i) => ((i === 0 ? first : indent) + each).replaceAll(JOINED, ' '));
+}
+
+/** A space that is not broken at: in `4 1/2`, in a layout, and between a number and its unit. */
+const JOINED = '\u00a0';
+
+const words = (text: string): string[] =>
+  text
+    .replace(/(?<=\d) (?=\d+\/\d|x \d|(?:in|ft|lb|oz|mph|rpm|deg|%)(?![a-z]))/g, JOINED)
+    .replace(/(?<=\d\u00a0x) (?=\d)/g, JOINED)
+    .split(/[^\S\u00a0]+/)
+    .filter(Boolean);
+
+/** A word in parts that each fit the room. */
+function pieces(word: string, room: number): string[] {
+  if (columnsOf(word) <= room) return [word];
+  const parts: string[] = [''];
+  for (const sign of word) {
+    if (columnsOf((parts.at(-1) as string) + sign) > room) parts.push('');
+    parts[parts.length - 1] += sign;
+  }
+  return parts;
+}
+
+/** Sets items one after the other, three columns apart, never breaking one unless it alone is too wide. */
+export function flow(items: readonly string[], width: number, indent = ''): string[] {
+  const gap = '   ';
+  const lines: string[] = [];
+  for (const item of items) {
+    const last = lines.at(-1);
+    if (last !== undefined && columnsOf(last + gap + item) <= width)
+      lines[lines.length - 1] = last + gap + item;
+    else lines.push(...wrap(item, width, indent));
+  }
+  return lines;
+}

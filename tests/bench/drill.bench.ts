@@ -1,0 +1,85 @@
+import type { BallBody } from '../../src/ball/ball-body.js';
+import type { Driller } from '../../src/ball/drill.js';
+import { inertiaNumbers } from '../../src/ball/drilled-numbers.js';
+import { excavate } from '../../src/ball/excavation.js';
+import { RANKING_RAYS, REPORT_RAYS } from '../../src/ball/ray-rule.js';
+import { placeLayout } from '../../src/layout/placement.js';
+import type { Mat3 } from '../../src/mat3.js';
+import { INCH, to } from '../../src/units.js';
+import { fittedBodies, layoutOf, PAP_B, RADIUS, usualHoles } from '../ball/fixtures.js';
+import { Solids } from '../ball/solids.js';
+import { machine, type Timing, timeCalls } from './timing.js';
+
+// What people run is built: tsx marks every inner function with its name, which doubles the time of small ones.
+const built = (await import(
+  new URL('../../dist/ball/drill.js', import.meta.url).href
+)) as typeof import('../../src/ball/drill.js');
+
+const HOLES = usualHoles();
+const SIDES = [12, 16, 20, 24, 32, 48, 64, 96, 128, 192, 256];
+
+/** Turns of the core that a search over layouts asks for, the same ones every run. */
+const TURNS: readonly Mat3[] = Array.from({ length: 100 }, (_, i) => {
+  const layout = layoutOf(10 + ((i * 7) % 81), 2 + ((i * 3) % 15) / 4, 20 + ((i * 11) % 51));
+  return placeLayout(layout, PAP_B).R_BC;
+});
+const turn = (n: number): Mat3 => TURNS[n % TURNS.length];
+
+/** Times drilled balls by rays, and by meshes cut by manifold-3d at equal error. Prints a table. */
+export async function drillBench(print: (line: string) => void = console.log): Promise<void> {
+  print(`driller: ${machine()}`);
+  for (const [name, body] of [
+    ['plain core, 2 parts', fittedBodies('plain', 1)[0]],
+    ['lobed core, 5 parts', fittedBodies('lobed', 1)[0]],
+  ] as const)
+    await oneCore(name, body, print);
+  const degenerate = built.driller(fittedBodies('plain', 1)[0], excavate([], RADIUS, RANKING_RAYS));
+  print(
+    row(
+      'degenerate: no holes',
+      timeCalls((n) => degenerate(turn(n)), 60, 500),
+    ),
+  );
+}
+
+async function oneCore(name: string, body: BallBody, print: (line: string) => void): Promise<void> {
+  const reference = built.driller(body, excavate(HOLES, RADIUS, { radii: 40, angles: 160 }));
+  const error = (drill: Driller): number => {
+    const off = TURNS.slice(0, 12).map((R_BC) => Math.abs(rgIn(drill, R_BC) - rgIn(reference, R_BC)));
+    return off.reduce((a, b) => a + b) / off.length;
+  };
+  const ranking = built.driller(body, excavate(HOLES, RADIUS, RANKING_RAYS));
+  const report = built.driller(body, excavate(HOLES, RADIUS, REPORT_RAYS));
+  const ourError = error(ranking);
+  if (!(ourError < 5e-4 && error(report) < 5e-5)) throw new Error(`${name}: RG is ${ourError} in off`);
+  const mesh = await meshAsGood(body, error, ourError);
+
+  const ours = timeCalls((n) => ranking(turn(n)), 60, 500);
+  const theirs = timeCalls((n) => mesh.drill(turn(n)), 30, 2);
+  print(row(`${name}, ranking rays, RG ${inches(ourError)} off`, ours));
+  print(
+    row(
+      `${name}, report rays, RG ${inches(error(report))} off`,
+      timeCalls((n) => report(turn(n)), 60, 100),
+    ),
+  );
+  print(row(`manifold-3d, ${mesh.sides} sides, RG ${inches(mesh.error)} off`, theirs));
+  print(`  manifold-3d takes ${Math.round(theirs.median / ours.median)} times as long as ranking rays`);
+}
+
+/** The coarsest mesh that errs no more than the rays do. Both weigh what does not turn with the core only once. */
+async function meshAsGood(body: BallBody, error: (drill: Driller) => number, allowed: number) {
+  for (const sides of SIDES) {
+    const drill = (await Solids.load(sides)).driller(body, HOLES);
+    const off = error(drill);
+    if (off <= allowed) return { sides, drill, error: off };
+  }
+  throw new Error('no mesh tried is as exact');
+}
+
+const rgIn = (drill: Driller, R_BC: Mat3): number => to(inertiaNumbers(drill(R_BC)).lowRg, INCH);
+const inches = (x: number): string => `${x.toExponential(1)} in`;
+
+const row = (name: string, { median, p90 }: Timing): string =>
+  `  ${name.padEnd(58)} ${us(median)} µs median, ${us(p90)} µs p90, ${Math.round(1000 / median)} a second`;
+const us = (ms: number): string => (1000 * ms).toFixed(1).padStart(8);

@@ -1,0 +1,55 @@
+import { expect, test } from 'vitest';
+import { InputErrors } from '../../src/cli/gather.js';
+import { printFailure } from '../../src/cli/print-failure.js';
+import { Cancelled, InputError } from '../../src/errors.js';
+import { fakeTerminal } from './fake-terminal.js';
+
+const pap = { field: 'pap.overIn', rule: 'must be 2 to 7.5 in', got: '45', hint: 'Was it typed in tenths?' };
+const rg = { field: 'rgIn', rule: 'must be 2.4 to 2.8 in', got: '25.4' };
+
+test('printFailure: an input error names its source, then each fault on one line with its remedy; exit 2', () => {
+  const terminal = fakeTerminal();
+  const code = printFailure(new InputError('record', [pap, rg], 'me.json'), terminal);
+  expect(code).toBe(2);
+  expect(terminal.written.err()).toBe(
+    'me.json\n' +
+      '  pap.overIn must be 2 to 7.5 in; got 45. Was it typed in tenths?\n' +
+      '  rgIn must be 2.4 to 2.8 in; got 25.4.\n',
+  );
+  expect(terminal.written.out()).toBe('');
+});
+
+test('printFailure: several errors are grouped by source, those of flags under the command line', () => {
+  const terminal = fakeTerminal();
+  const errors = [
+    new InputError('flag', { ...rg, field: '--top' }),
+    new InputError('record', pap, 'me.json'),
+    new InputError('flag', { ...rg, field: '--seed' }),
+  ];
+  expect(printFailure(new InputErrors(errors), terminal)).toBe(2);
+  const lines = terminal.written.err().trimEnd().split('\n');
+  expect(lines.map((line) => line.trim().split(' ')[0])).toEqual([
+    'command',
+    '--top',
+    '--seed',
+    'me.json',
+    'pap.overIn',
+  ]);
+});
+
+test('printFailure: who leaves hears nothing; exit 130', () => {
+  const terminal = fakeTerminal();
+  expect(printFailure(new Cancelled(), terminal)).toBe(130);
+  expect(terminal.written.err() + terminal.written.out()).toBe('');
+});
+
+test.each([new TypeError('x is not a function'), 'thrown text'])(
+  'printFailure: anything else is our bug, with what is known of it and how to report it; exit 70 (%s)',
+  (error) => {
+    const terminal = fakeTerminal();
+    expect(printFailure(error, terminal)).toBe(70);
+    expect(terminal.written.err()).toContain(error instanceof Error ? (error.stack as string) : error);
+    expect(terminal.written.err()).toContain('Please report it');
+    expect(terminal.written.out()).toBe('');
+  },
+);

@@ -1,0 +1,45 @@
+import { expect, test } from 'vitest';
+import { run } from '../../src/cli/run.js';
+import { fakeTerminal } from './fake-terminal.js';
+
+test.each([[['--help']], [['recommend', '--help']], [['drilled', '--help']], [['roll', '-h']]])(
+  'run: help of %j goes to stdout with examples; exit 0',
+  async (args) => {
+    const terminal = fakeTerminal();
+    expect(await run(args, terminal)).toBe(0);
+    expect(terminal.written.out()).toMatch(/Usage: flarewise/);
+    expect(terminal.written.out()).toMatch(/Examples:\n {2}\$ flarewise/);
+    expect(terminal.written.out()).toContain('--json');
+    expect(terminal.written.err()).toBe('');
+  },
+);
+
+test('run: help fits 80 columns, but for examples to be copied whole', async () => {
+  const terminal = fakeTerminal();
+  await run(['recommend', '--help'], terminal);
+  const [flags = ''] = terminal.written.out().split('Examples:');
+  for (const line of flags.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80);
+});
+
+test('run: --version prints the version of package.json', async () => {
+  const terminal = fakeTerminal();
+  expect(await run(['--version'], terminal)).toBe(0);
+  expect(terminal.written.out()).toMatch(/^\d+\.\d+\.\d+\n$/);
+});
+
+test.each([
+  { args: ['recomend'], says: ["unknown command 'recomend'", 'Did you mean recommend?'] },
+  { args: ['recommend', '--bowlr', 'x'], says: ["unknown option '--bowlr'", 'Did you mean --bowler?'] },
+  { args: ['--jsn'], says: ["unknown option '--jsn'", 'Did you mean --json?'] },
+  { args: ['recommend', '--top'], says: ['--top <n>', 'argument missing'] },
+  {
+    args: ['roll', '--layout', '70', 'x', '4', '1/2', 'x', '30'],
+    says: ['too many arguments', 'a layout needs quotes'],
+  },
+])('run: $args is refused with a remedy on stderr; exit 2', async ({ args, says }) => {
+  const terminal = fakeTerminal();
+  expect(await run(args, terminal)).toBe(2);
+  for (const words of says) expect(terminal.written.err()).toContain(words);
+  expect(terminal.written.err()).toContain('--help');
+  expect(terminal.written.out()).toBe('');
+});

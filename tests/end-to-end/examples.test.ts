@@ -1,0 +1,33 @@
+import { afterAll, describe, expect, test } from 'vitest';
+import { demo, scratchFolder } from './demo-files.js';
+import { runCli } from './run-cli.js';
+
+const folder = scratchFolder();
+afterAll(() => folder.remove());
+folder.write('me.json', demo.bowler());
+folder.write('new.json', demo.ball());
+folder.write('league.json', demo.lane());
+
+/** Arguments as a shell would part them; examples use double quotes only. */
+const parted = (line: string): string[] =>
+  [...line.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, bare]) => quoted ?? bare);
+
+const examples: string[] = [];
+for (const command of [[], ['recommend'], ['drilled'], ['roll']]) {
+  const { out } = await runCli([...command, '--help']);
+  examples.push(...[...out.matchAll(/^ {2}\$ flarewise (.+)$/gm)].map(([, line]) => line));
+}
+
+describe('examples in the help', () => {
+  test('every command has one', () => {
+    for (const command of ['recommend', 'drilled', 'roll'])
+      expect(examples.some((line) => line.startsWith(command))).toBe(true);
+  });
+
+  test.each(examples)('flarewise %s', async (line) => {
+    const { code, out, err } = await runCli(parted(line), { cwd: folder.path });
+    expect(err).toBe('');
+    expect(code).toBe(0);
+    expect(out.length).toBeGreaterThan(500);
+  });
+});

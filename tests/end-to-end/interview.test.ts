@@ -1,0 +1,62 @@
+import { afterEach, expect, test } from 'vitest';
+import { CTRL_C, ENTER, openSession } from './pty-session.js';
+
+/* The built program in a real pseudo-terminal, with keys as a person presses them. */
+
+let session: ReturnType<typeof openSession> | undefined;
+afterEach(() => {
+  if (session && !session.isOver()) session.kill();
+});
+
+test('from the first question to the answer at a keyboard; exit 0', async () => {
+  session = openSession([]);
+  let of = 1;
+  for (let place = 1; place <= of; place += 1) {
+    const shown = await session.waitFor(new RegExp(`\\b${place}/(\\d+) {2}([^\\n]*)`));
+    of = Number(shown[1]);
+    if (/mph/.test(shown[2])) session.type('19');
+    session.type(ENTER);
+  }
+  expect(of).toBeGreaterThanOrEqual(12);
+  await session.waitFor(/Layout for You[\s\S]*Before drilling[\s\S]*legal/, 0, 120_000);
+  expect(await session.exit).toMatchObject({ exitCode: 0 });
+  expect(session.raw()).toContain('\u001b[1m'); // a terminal gets colours
+  expect(session.text()).not.toMatch(/undefined|NaN|\[object/);
+}, 180_000);
+
+test('NO_COLOR is heeded on a terminal: styles nowhere, not in questions either', async () => {
+  session = openSession([], { env: { NO_COLOR: '1' } });
+  await session.waitFor(/1\/\d+ {2}/);
+  session.type(ENTER);
+  await session.waitFor(/2\/\d+ {2}/);
+  session.type(CTRL_C);
+  await session.exit;
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: colour codes are what is looked for
+  expect(session.raw()).not.toMatch(/\u001b\[(?:[1-9]|[1-9]\d)(?:;\d+)*m/);
+});
+
+test.each([1, 3])('ctrl-C at question %i leaves quietly with 130', async (question) => {
+  session = openSession([]);
+  for (let place = 1; place < question; place += 1) {
+    await session.waitFor(new RegExp(`\\b${place}/\\d+ {2}`));
+    session.type(ENTER);
+  }
+  await session.waitFor(new RegExp(`\\b${question}/\\d+ {2}`));
+  session.type(CTRL_C);
+  expect(await session.exit).toMatchObject({ exitCode: 130 });
+  expect(session.text()).not.toMatch(/Error|Cancelled|\n {4}at /);
+});
+
+test('ctrl-C during the search leaves quietly with 130', async () => {
+  session = openSession(['--no-input']);
+  await session.waitFor(/\d+\/\d+/, 0, 60_000); // the progress bar
+  session.type(CTRL_C);
+  expect(await session.exit).toMatchObject({ exitCode: 130 });
+  expect(session.text()).not.toMatch(/Error|\n {4}at |Layout for/);
+});
+
+test('--no-input on a terminal asks nothing', async () => {
+  session = openSession(['recommend', '--no-input']);
+  expect(await session.exit).toMatchObject({ exitCode: 2 });
+  expect(session.text()).toContain('--bowler is missing');
+});

@@ -1,0 +1,67 @@
+import { stripVTControlCharacters } from 'node:util';
+import { spawn } from '@lydell/node-pty';
+import { ENV, MAIN } from './run-cli.js';
+
+/** `flarewise` in a real pseudo-terminal, as a person at a keyboard meets it. */
+export function openSession(args: readonly string[], { columns = 80, env = {} } = {}) {
+  const pty = spawn(process.execPath, [MAIN, ...args], {
+    name: 'xterm-256color',
+    cols: columns,
+    rows: 50,
+    env: { ...ENV, ...env },
+  });
+  let shown = '';
+  const waiting = new Set<() => void>();
+  const wake = (): void => {
+    for (const look of waiting) look();
+  };
+  let ended = false;
+  pty.onData((data) => {
+    shown += data;
+    wake();
+  });
+  const exit = new Promise<{ exitCode: number; signal?: number }>((resolve) => {
+    pty.onExit((how) => {
+      ended = true;
+      wake();
+      resolve(how);
+    });
+  });
+  const text = (): string => stripVTControlCharacters(shown);
+
+  /** Waits until the text shown since `from` matches; fails with what is on screen instead. */
+  const waitFor = (pattern: RegExp, from = 0, withinMs = 60_000): Promise<RegExpExecArray> =>
+    new Promise((resolve, reject) => {
+      const done = (): void => {
+        clearTimeout(timer);
+        waiting.delete(look);
+      };
+      const fail = (why: string): void => {
+        done();
+        reject(new Error(`${why} while waiting for ${pattern}; shown:\n${text().slice(from)}`));
+      };
+      const look = (): void => {
+        const match = pattern.exec(text().slice(from));
+        if (match) {
+          done();
+          resolve(match);
+        } else if (ended) fail('ended');
+      };
+      const timer = setTimeout(() => fail('time ran out'), withinMs);
+      waiting.add(look);
+      look();
+    });
+
+  return {
+    text,
+    raw: () => shown,
+    waitFor,
+    type: (keys: string) => pty.write(keys),
+    exit,
+    isOver: () => ended,
+    kill: () => pty.kill(),
+  };
+}
+
+export const ENTER = '\r';
+export const CTRL_C = '\u0003';

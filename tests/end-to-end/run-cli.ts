@@ -1,0 +1,46 @@
+import { spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+/** The built program; these tests run what a person would, and build nothing. */
+export const MAIN = fileURLToPath(new URL('../../dist/cli/main.js', import.meta.url));
+
+if (!existsSync(MAIN))
+  throw new Error('dist/cli/main.js is missing: run `npm run build` first (npm test does)');
+
+export interface Ended {
+  readonly code: number | null;
+  readonly signal: NodeJS.Signals | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** A neutral environment: no colour wishes and no locale of the machine the tests run on. */
+export const ENV: Readonly<Record<string, string>> = { PATH: process.env.PATH ?? '', LANG: 'C.UTF-8' };
+
+/** Runs `flarewise` with pipes for streams, as a script would, and waits for its end. */
+export function runCli(
+  args: readonly string[],
+  {
+    env = {},
+    cwd,
+    onStart,
+  }: { env?: Record<string, string>; cwd?: string; onStart?: (child: ReturnType<typeof spawn>) => void } = {},
+): Promise<Ended> {
+  return new Promise((resolve, reject) => {
+    const child = spawn(process.execPath, [MAIN, ...args], {
+      env: { ...ENV, ...env },
+      stdio: ['ignore', 'pipe', 'pipe'],
+      ...(cwd === undefined ? {} : { cwd }),
+    });
+    const out: Buffer[] = [];
+    const err: Buffer[] = [];
+    child.stdout.on('data', (chunk: Buffer) => out.push(chunk));
+    child.stderr.on('data', (chunk: Buffer) => err.push(chunk));
+    child.on('error', reject);
+    child.on('close', (code, signal) =>
+      resolve({ code, signal, out: Buffer.concat(out).toString(), err: Buffer.concat(err).toString() }),
+    );
+    onStart?.(child);
+  });
+}

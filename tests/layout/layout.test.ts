@@ -1,0 +1,108 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import {
+  type Layout,
+  type LayoutDistances,
+  markerToPap,
+  pinBuffer,
+  toAngles,
+  toDistances,
+} from '../../src/layout/layout.js';
+import { papDirection, placeLayout } from '../../src/layout/placement.js';
+import { DEGREE, INCH } from '../../src/units.js';
+import type { Vec3 } from '../../src/vec3.js';
+import { within } from '../arbitraries.js';
+import { expectNear } from '../expect-near.js';
+import { d3Arc } from './great-circle.js';
+
+const RADIUS = (27 * INCH) / (2 * Math.PI);
+const arc = (inches: number): number => (inches * INCH) / RADIUS;
+const inches = (angle: number): number => (angle * RADIUS) / INCH;
+
+test.each([
+  { pinToPapIn: 4.5, valDeg: 45, wantIn: 2.832, source: 'sin b = sin a sin A; the flat formula says 3.182' },
+  { pinToPapIn: 4, valDeg: 30, wantIn: 1.773, source: 'the same' },
+  { pinToPapIn: 5, valDeg: 60, wantIn: 3.951, source: 'the same' },
+  { pinToPapIn: 6.75, valDeg: 30, wantIn: 2.25, source: 'at a quarter of the ball arcs are the angles' },
+])('pinBuffer: $pinToPapIn in at $valDeg° on 27 in lies $wantIn in from the VAL ($source)', (row) => {
+  const layout = { drillingAngle: 0, pinToPap: arc(row.pinToPapIn), valAngle: row.valDeg * DEGREE };
+  expect(inches(pinBuffer(layout))).toBeCloseTo(row.wantIn, 3);
+});
+
+const layouts: fc.Arbitrary<Layout> = fc.record({
+  drillingAngle: within(0, Math.PI),
+  pinToPap: within(0.01, 3.1),
+  valAngle: within(0, Math.PI),
+});
+const markerArc = within(0.3, 2.8);
+
+test('pinBuffer: is the shortest arc to the VAL, measured by another program (d3-geo 3.1.2)', () => {
+  const pap_B: Vec3 = [1, 0, 0]; // the VAL is then the circle z = 0
+  fc.assert(
+    fc.property(layouts, (layout) => {
+      const { pin_B } = placeLayout(layout, pap_B);
+      // to the VAL as far as the arc to its pole falls short of a quarter of the ball
+      expectNear(pinBuffer(layout), Math.PI / 2 - d3Arc(pin_B, [0, 0, 1]), 3e-8);
+    }),
+  );
+});
+
+test('markerToPap: equals the arc between the two marks on the ball by another program (d3-geo 3.1.2)', () =>
+  fc.assert(
+    fc.property(layouts, markerArc, (layout, pinToMarker) => {
+      const { pap_B, marker_B } = placeLayout(layout, papDirection(1.16, 0.1), pinToMarker);
+      expectNear(markerToPap(layout, pinToMarker), d3Arc(marker_B, pap_B), 3e-8);
+    }),
+  ));
+
+test('markerToPap: a marker on the PAP is no arc away, to the last digits', () => {
+  const layout = { drillingAngle: 0, pinToPap: arc(3), valAngle: 0.5 };
+  expectNear(markerToPap(layout, arc(3) + 1e-10), 1e-10, 1e-16);
+});
+
+test('angles to distances and back give the same layout', () =>
+  fc.assert(
+    fc.property(layouts, markerArc, (layout, pinToMarker) => {
+      const back = toAngles(toDistances(layout, pinToMarker), pinToMarker);
+      if (back.kind !== 'found') throw new Error(back.why);
+      // At 0°, 90° and 180° an angle is the root of a difference of nearly equal cosines: half the digits
+      // stay, fewer where the pin is near the PAP (sin 0.01 divides). A tape tells 1e-2 rad at the pin.
+      expectNear(back.value.valAngle, layout.valAngle, 1e-6);
+      expectNear(back.value.drillingAngle, layout.drillingAngle, 1e-5);
+      expect(back.value.pinToPap).toBe(layout.pinToPap);
+    }),
+  ));
+
+test.each<{ name: string; distances: LayoutDistances; word: RegExp }>([
+  {
+    name: 'a buffer longer than pin-to-PAP',
+    distances: { pinToPap: 40 * DEGREE, markerToPap: 1, pinBuffer: 70 * DEGREE, pinSide: 'above' },
+    word: /buffer \(70\.0°\) exceeds pin-to-PAP \(40\.0°\)/,
+  },
+  {
+    name: 'a marker nearer to the PAP than the pin allows',
+    distances: { pinToPap: 40 * DEGREE, markerToPap: 30 * DEGREE, pinBuffer: 0.1, pinSide: 'above' },
+    word: /no marker 90\.0° from the pin lies 30\.0° from the PAP/,
+  },
+  {
+    name: 'a pin on the PAP, where distances fix no angle',
+    distances: { pinToPap: 0, markerToPap: Math.PI / 2, pinBuffer: 0, pinSide: 'above' },
+    word: /lies on the PAP/,
+  },
+])('toAngles: $name is impossible and said so', ({ distances, word }) => {
+  const result = toAngles(distances);
+  expect(result.kind).toBe('impossible');
+  expect(result.kind === 'impossible' && result.why).toMatch(word);
+});
+
+test('toAngles: whatever the distances, angles are found or it says why; NaN never comes out', () => {
+  const any = fc.double({ min: 0, max: Math.PI });
+  const side = fc.constantFrom<LayoutDistances['pinSide']>('above', 'below');
+  fc.assert(
+    fc.property(any, any, any, side, any, (pinToPap, marker, buffer, pinSide, pinToMarker) => {
+      const result = toAngles({ pinToPap, markerToPap: marker, pinBuffer: buffer, pinSide }, pinToMarker);
+      if (result.kind === 'found') expect(Object.values(result.value).every(Number.isFinite)).toBe(true);
+      else expect(result.why.length).toBeGreaterThan(20);
+    }),
+  );
+});

@@ -1,0 +1,73 @@
+import { describe, expect, test } from 'vitest';
+import { LANE_WIDTH } from '../../src/constants.js';
+import { aimAt } from '../../src/motion/aim.js';
+import { boardToX, xToBoard } from '../../src/motion/boards.js';
+import { oiledLane } from '../../src/motion/oil.js';
+import { rollShot } from '../../src/motion/shot.js';
+import { uniformLane } from '../../src/motion/surface.js';
+import { drilledBall, expectWithin, last, usualRelease } from './bodies.js';
+import { demoPattern } from './patterns.js';
+
+const settings = { step: 0.002, freshSurface: { bandWidth: 0.00635, carriedShare: 0.15 } };
+const lane = oiledLane(demoPattern);
+
+describe('boards', () => {
+  test('count from the right edge; the middle of board 20 is the middle of the lane', () => {
+    expectWithin(boardToX(20), 0, 1e-15);
+    expectWithin(boardToX(0.5), LANE_WIDTH / 2, 1e-15);
+    expectWithin(boardToX(39.5), -LANE_WIDTH / 2, 1e-15);
+    for (const board of [1, 7.3, 39]) expectWithin(xToBoard(boardToX(board)), board, 1e-13);
+  });
+});
+
+describe('aimAt', () => {
+  const target = boardToX(17.5);
+
+  test.each([20, 26, 32])('finds the line to the pocket from board %i', (board) => {
+    const x = boardToX(board);
+    const roll = (angle: number) => rollShot(drilledBall, usualRelease, { x, angle }, lane, settings);
+    const aim = aimAt(target, x, roll);
+    expect(aim.found).toBe(true);
+    expect(aim.shots).toBeLessThanOrEqual(20);
+    const shot = roll(aim.launch.angle);
+    expect(shot.outcome).toBe('pins');
+    expectWithin(last(shot.x), target, 1e-4);
+  });
+
+  test('needs few shots for a ball that goes straight', () => {
+    const roll = (angle: number) =>
+      rollShot(
+        drilledBall,
+        { ...usualRelease, axisRotation: 0 },
+        { x: 0.2, angle },
+        uniformLane(0.03),
+        settings,
+      );
+    const aim = aimAt(target, 0.2, roll);
+    expect(aim.found).toBe(true);
+    expect(aim.shots).toBeLessThanOrEqual(5);
+  });
+
+  test('says so when no angle will do, and gives a launch all the same', () => {
+    const dry = uniformLane(0.32); // hooks off the lane from anywhere near its left edge
+    const roll = (angle: number) =>
+      rollShot(
+        drilledBall,
+        { ...usualRelease, axisRotation: 1.5, speed: 5 },
+        { x: -0.5, angle },
+        dry,
+        settings,
+      );
+    const aim = aimAt(boardToX(1), -0.5, roll);
+    expect(aim.shots).toBeLessThanOrEqual(20);
+    if (!aim.found) expect(Number.isFinite(aim.launch.angle)).toBe(true);
+    else expectWithin(last(roll(aim.launch.angle).x), boardToX(1), 1e-4);
+  });
+
+  test('survives shots that cannot be computed', () => {
+    const broken = { ...drilledBall, mass: Number.NaN };
+    const aim = aimAt(target, 0, (angle) => rollShot(broken, usualRelease, { x: 0, angle }, lane, settings));
+    expect(aim.found).toBe(false);
+    expect(Number.isFinite(aim.launch.angle)).toBe(true);
+  });
+});

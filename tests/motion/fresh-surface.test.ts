@@ -1,0 +1,114 @@
+import { describe, expect, test } from 'vitest';
+import { RingMemory } from '../../src/motion/fresh-surface.js';
+import { oiledLane } from '../../src/motion/oil.js';
+import { rollShot } from '../../src/motion/shot.js';
+import { emptySamples, type Samples } from '../../src/motion/shot-record.js';
+import { unit, type Vec3 } from '../../src/vec3.js';
+import { drilledBall, expectWithin, last, unevenBall, usualRelease } from './bodies.js';
+import { demoPattern } from './patterns.js';
+
+const RADIUS = 0.109;
+const WIDTH = 0.006;
+const STEPS = 200; // a turn
+
+/** A contact that draws great circles about an axis which may move from turn to turn, over a given film. */
+function drawRings(turns: number, axisAt: (turn: number) => Vec3, filmAt: (turn: number) => number): Samples {
+  const samples = emptySamples(turns * STEPS + 1);
+  const memory = new RingMemory({ bandWidth: WIDTH, carriedShare: 0.2 }, RADIUS, 8); // grows
+  for (let i = 0; i <= turns * STEPS; i++) {
+    const turn = i / STEPS;
+    const angle = 2 * Math.PI * turn;
+    const a = unit(axisAt(turn));
+    const u = unit([a[1], -a[0], 0]);
+    const v: Vec3 = [a[1] * u[2] - a[2] * u[1], a[2] * u[0] - a[0] * u[2], a[0] * u[1] - a[1] * u[0]];
+    for (let k = 0; k < 3; k++) {
+      samples.axis_B[3 * i + k] = a[k];
+      samples.contact_B[3 * i + k] = Math.cos(angle) * u[k] + Math.sin(angle) * v[k];
+    }
+    samples.phase[i] = angle;
+    samples.film[i] = filmAt(turn);
+    memory.meet(samples, i);
+  }
+  return samples;
+}
+
+/** The stated bump: (1 − (o/w)²)². */
+const bump = (offset: number): number => Math.max(0, 1 - (offset / WIDTH) ** 2) ** 2;
+
+describe('oil that the ball carries', () => {
+  test('is none in the first turn: all cover is fresh', () => {
+    const { carried, fresh } = drawRings(
+      1,
+      () => [1, 0.2, 0],
+      () => 30,
+    );
+    expect(Math.max(...carried.slice(0, STEPS))).toBe(0);
+    expect(Math.min(...fresh.slice(0, STEPS))).toBe(1);
+  });
+
+  test('is the stated share of the lane’s film where the ball rolls on the same ring again', () => {
+    const { carried, fresh } = drawRings(
+      3,
+      () => [1, 0.2, 0],
+      () => 30,
+    );
+    for (let i = STEPS + 1; i < carried.length; i += 17) {
+      expectWithin(carried[i], 0.2 * 30, 1e-9);
+      expectWithin(fresh[i], 0, 1e-9);
+    }
+  });
+
+  test('keeps the oiliest of all earlier turns, long after the oil has ended', () => {
+    const { carried } = drawRings(
+      6,
+      () => [1, 0.2, 0],
+      (turn) => (turn < 1.5 ? 30 : 0),
+    );
+    expectWithin(last(carried.slice(0, 5.25 * STEPS)), 6, 1e-9);
+  });
+
+  test('fades with the distance from the ring, and comes back where rings cross', () => {
+    const tilt = 0.04; // second ring turned by this about the z axis: 4.4 mm apart at the widest, crossing at ±z
+    const axis = (turn: number): Vec3 => (turn <= 1 ? [1, 0, 0] : [Math.cos(tilt), Math.sin(tilt), 0]);
+    const { carried, contact_B } = drawRings(2, axis, (turn) => (turn <= 1 ? 30 : 0));
+    for (let i = STEPS + 2; i < carried.length; i += 7) {
+      const offset = RADIUS * contact_B[3 * i]; // distance from the plane x = 0 of the first ring
+      expectWithin(carried[i], 6 * bump(offset), 1e-3);
+    }
+    const over = Math.min(...carried.slice(STEPS + 2));
+    expectWithin(over, 6 * bump(RADIUS * Math.sin(tilt)), 1e-2);
+    expectWithin(Math.max(...carried.slice(STEPS + 2)), 6, 1e-2); // the bow tie
+  });
+
+  test('is none on rings farther apart than the band, save at the crossing', () => {
+    const axis = (turn: number): Vec3 => [1, 0.3 * Math.floor(turn - 1e-9), 0];
+    const { carried } = drawRings(2, axis, () => 30);
+    const second = carried.slice(STEPS + 2);
+    expect(second.filter((film) => film === 0).length / second.length).toBeGreaterThan(0.85);
+  });
+});
+
+describe('what carried oil does to a shot', () => {
+  const lane = oiledLane(demoPattern);
+  const roll = (body: typeof drilledBall, carriedShare: number) =>
+    rollShot(body, usualRelease, { x: -0.1, angle: 0.03 }, lane, {
+      step: 0.002,
+      freshSurface: { bandWidth: 0.00635, carriedShare },
+    });
+
+  test('a share of nothing is the same as no coupling at all', () => {
+    const none = rollShot(drilledBall, usualRelease, { x: -0.1, angle: 0.03 }, lane, {
+      step: 0.002,
+      freshSurface: null,
+    });
+    expect(last(roll(drilledBall, 0).x)).toBe(last(none.x));
+  });
+
+  test('a ball that flares hooks more than one that does not, by far more than its inertia alone would do', () => {
+    const flares = unevenBall([2.55, 2.54, 2.49]); // pin near the grip's centre, some 70° from the PAP
+    const tracks = unevenBall([2.527, 2.527, 2.527]);
+    const more = (share: number): number => last(roll(tracks, share).x) - last(roll(flares, share).x);
+    expect(more(0.15)).toBeGreaterThan(0.02); // m to the left
+    expect(Math.abs(more(0))).toBeLessThan(0.0127); // half an inch
+  });
+});

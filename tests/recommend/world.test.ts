@@ -1,0 +1,35 @@
+import { mean, standardDeviation } from 'simple-statistics';
+import { expect, test } from 'vitest';
+import { HIGH_SURFACE, LOW_SURFACE } from '../../src/recommend/assumed-surface.js';
+import { drawWorlds, SCATTER_BY_SKILL } from '../../src/recommend/world.js';
+import { DEGREE, INCH, MPH } from '../../src/units.js';
+import { averageBowler } from './fixtures.js';
+
+const radius = (27 * INCH) / (2 * Math.PI);
+const range = { low: LOW_SURFACE, high: HIGH_SURFACE };
+const draw = (seed: number, count: number) => drawWorlds(seed, count, averageBowler, radius, 48, range);
+
+test('drawWorlds: the same seed gives the same worlds, another seed others', () => {
+  expect(draw(7, 20)).toEqual(draw(7, 20));
+  expect(draw(8, 20)).not.toEqual(draw(7, 20));
+});
+
+test('drawWorlds: more worlds continue the same sequence', () => {
+  expect(draw(3, 40).slice(0, 10)).toEqual(draw(3, 10));
+});
+
+test('drawWorlds: scatter has the stated standard deviation, every range is kept', () => {
+  const worlds = draw(1, 4000);
+  const speeds = worlds.map((w) => w.speed / MPH);
+  const tolerance = 4 / Math.sqrt(4000); // four standard errors of a mean, in deviations
+  const stated = SCATTER_BY_SKILL.league;
+  expect(Math.abs(mean(speeds))).toBeLessThan(tolerance * stated.speedMph);
+  // tails cut at 0.1 % each side lower the deviation by under 2 %
+  expect(standardDeviation(speeds) / stated.speedMph).toBeCloseTo(0.99, 1);
+  expect(standardDeviation(worlds.map((w) => w.drillingAngle / DEGREE))).toBeCloseTo(2, 0);
+  for (const { surface, body } of worlds) {
+    expect(surface.carriedShare).toBeGreaterThanOrEqual(LOW_SURFACE.carriedShare);
+    expect(surface.carriedShare).toBeLessThanOrEqual(HIGH_SURFACE.carriedShare);
+    expect(Number.isInteger(body) && body >= 0 && body < 48).toBe(true);
+  }
+});

@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import { angle, band, decimals, signed, tape } from '../../src/report/figures.js';
+import { pageOf } from './page.js';
+
+test('decimals and signed: a number that rounds to zero carries no sign', () => {
+  expect(decimals(-0.04, 1)).toBe('0.0');
+  expect(signed(-0.04, 1)).toBe('0.0');
+  expect(signed(0.04, 1)).toBe('0.0');
+});
+
+test('signed: a difference says its direction', () => {
+  expect([signed(1.26, 1), signed(-1.26, 1)]).toEqual(['+1.3', '-1.3']);
+});
+
+test('tape: inches are given to the nearest sixteenth, in lowest terms', () => {
+  expect([4.5, 2.3125, 6.74, 0.01].map(tape)).toEqual(['4 1/2', '2 5/16', '6 3/4', '0']);
+});
+
+test('angle and band: ASCII pages get words and hyphens', () => {
+  expect(angle(70, pageOf(80))).toBe('70°');
+  expect(angle(70, pageOf(80, { ascii: true }))).toBe('70 deg');
+  expect(band({ low: 1, high: 2 }, (x) => decimals(x, 1), pageOf(80, { ascii: true }))).toBe('1.0 - 2.0');
+});

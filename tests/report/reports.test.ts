@@ -1,0 +1,141 @@
+import { describe, expect, test } from 'vitest';
+import { drilledReport } from '../../src/report/drilled-report.js';
+import type { Page } from '../../src/report/page.js';
+import { recommendationReport } from '../../src/report/recommendation-report.js';
+import { rollReport } from '../../src/report/roll-report.js';
+import { columnsOf } from '../../src/report/wrap.js';
+import { drilledAnswer, lane, recommendAnswer, rollAnswer } from './fixture.js';
+import { pageOf } from './page.js';
+
+const reports: readonly [string, (page: Page) => string][] = [
+  ['recommendation', (page) => recommendationReport(recommendAnswer, page)],
+  ['drilled', (page) => drilledReport(drilledAnswer, page)],
+  ['roll', (page) => rollReport(rollAnswer, 'right', lane, page)],
+];
+const ESCAPE = '\u001b';
+const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
+
+describe.each(reports)('%s report', (_name, report) => {
+  test.each([60, 80, 120, 200])('no line is wider than %i columns, with colour or without', (width) => {
+    for (const page of [pageOf(width), pageOf(width, { level: 1 }), pageOf(width, { ascii: true })])
+      for (const line of report(page).split('\n')) expect(columnsOf(line), line).toBeLessThanOrEqual(width);
+  });
+
+  test('without colour there is no escape code, with colour the words are the same', () => {
+    const plain = report(pageOf(80));
+    const coloured = report(pageOf(80, { level: 1 }));
+    expect(plain).not.toContain(ESCAPE);
+    expect(coloured).toContain(ESCAPE);
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: colour codes are what is removed
+    expect(coloured.replace(/\u001b\[\d+m/g, '')).toBe(plain);
+  });
+
+  test('an ASCII page holds ASCII only', () => {
+    expect(report(pageOf(80, { ascii: true }))).toMatch(/^[\x20-\x7e\n]*$/);
+  });
+
+  test('ends in one line break and has no trailing blanks or double empty lines', () => {
+    const text = report(pageOf(80));
+    expect(text).toMatch(/[^\n]\n$/);
+    expect(text).not.toMatch(/ \n|\n\n\n/);
+  });
+
+  test('ends with every caution', () => {
+    const text = oneLine(report(pageOf(80)));
+    const cautions = text.slice(text.indexOf('Before drilling'));
+    for (const caution of recommendAnswer.cautions) expect(cautions).toContain(caution);
+  });
+
+  test('never shows NaN or undefined', () => {
+    expect(report(pageOf(80))).not.toMatch(/NaN|undefined|null/);
+  });
+});
+
+describe('recommendation report', () => {
+  const text = recommendationReport(recommendAnswer, pageOf(80));
+
+  test('the best layout stands in the first screenful, in words as well', () => {
+    const top = oneLine(text.split('\n').slice(0, 8).join('\n'));
+    expect(top).toContain('70 x 4 1/2 x 30');
+    expect(top).toContain('Drilling angle 70°, pin 4 1/2 in from the PAP, VAL angle 30°. Pin buffer 2 in.');
+    expect(top).toContain('in 73 % (probably better)');
+  });
+
+  test('the ranking lists every layout with its numbers and the usual one last', () => {
+    const lines = text.split('\n');
+    const first = lines.find((line) => line.startsWith('  1 ')) as string;
+    expect(first.trim().split(/ {2,}/)).toEqual([
+      '1 70 x 4 1/2 x 30',
+      '2',
+      '82',
+      '38.2',
+      '0.41',
+      '12.3',
+      '5.1',
+      '3.9',
+      '87',
+    ]);
+    const ranked = lines.flatMap((line) => /^ {2}(\d|\*) (\d.*?) {2}/.exec(line)?.[2] ?? []);
+    expect(ranked).toEqual(['70 x 4 1/2 x 30', '85 x 3 3/4 x 45', '55 x 5 1/4 x 35', '45 x 4 x 45']);
+  });
+
+  test('wishes, ranking and path take at most 56 lines before the details begin', () => {
+    expect(text.split('\n').findIndex((line) => line.startsWith('Numbers'))).toBeLessThanOrEqual(56);
+  });
+
+  test('marks are given to a sixteenth, and a distance that has no meaning is left out', () => {
+    const pin = text.split('\n').find((line) => /^ {2}pin {2}/.test(line)) as string;
+    expect(pin.trim().split(/ {2,}/)).toEqual(['pin', '2 5/16', '4 1/2']);
+  });
+
+  test('shares say their sign and add up to the whole', () => {
+    const score = text.split('\n').find((line) => line.startsWith('  score, points')) as string;
+    expect(score.trim().split(/ {2,}/).slice(1)).toEqual(['+17', '+24', '-7', '+34']);
+  });
+
+  test('says when the usual layout it compares with would itself be set aside', () => {
+    const objections = ['an oil ring would run over a hole'];
+    const text = oneLine(
+      recommendationReport(
+        { ...recommendAnswer, middle: { ...recommendAnswer.middle, objections } },
+        pageOf(80),
+      ),
+    );
+    expect(text).toContain('The usual layout would itself be set aside: an oil ring would run over a hole.');
+  });
+});
+
+describe('drilled report', () => {
+  const text = oneLine(drilledReport(drilledAnswer, pageOf(80)));
+
+  test('an illegal layout is called so in words', () => {
+    expect(text).toContain('NOT within Fixture rules');
+    expect(text).toContain('Static weight to the top is 3.4 oz');
+  });
+
+  test('an uncertain axis is called so', () => {
+    expect(text).toContain('This place is uncertain');
+  });
+
+  test('static weights name the heavier side and even ones', () => {
+    expect(text).toContain(
+      '1.2 oz to the top (grip side); 0.5 oz to the side away from the PAP; finger side even',
+    );
+  });
+});
+
+describe('roll report', () => {
+  test('the path is listed every five feet to the pins', () => {
+    const lines = rollReport(rollAnswer, 'right', lane, pageOf(80)).split('\n');
+    const from = lines.indexOf('Every five feet') + 3;
+    const feet = lines.slice(from, lines.indexOf('', from)).map((line) => Number(line.trim().split(/ +/)[0]));
+    expect(feet).toEqual([0, 5, 10, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60]);
+  });
+
+  test('without a full roll before the pins none is claimed', () => {
+    const skidding = { ...rollAnswer, reaction: { ...rollAnswer.reaction, rollsBeforePins: false } };
+    const text = rollReport(skidding, 'right', lane, pageOf(80));
+    expect(text).toContain('not before the pins');
+    expect(text.slice(0, text.indexOf('Reaction'))).not.toMatch(/[●](?! roll)/);
+  });
+});

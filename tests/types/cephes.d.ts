@@ -1,0 +1,7 @@
+/** The part of cephes that the tests use; the package's own types are not reachable through its exports. */
+export const compiled: Promise<void>;
+/** Jacobi's elliptic functions of argument u and parameter m = k². */
+export function ellpj(
+  u: number,
+  m: number,
+): readonly [number, { sn: number; cn: number; dn: number; ph: number }];

@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    root: new URL('..', import.meta.url).pathname,
+    include: ['tests/**/*.slow.test.ts'],
+    testTimeout: 1_200_000,
+    hookTimeout: 300_000,
+    reporters: ['default', './tests/closing-line.ts'],
+  },
+});
