@@ -10,10 +10,10 @@ import type { StartingShape } from './solve-core.js';
  */
 
 /** How many numbers in [0, 1) a starting shape is drawn from. */
-export const SHAPE_DIMENSIONS = 9;
+export const SHAPE_DIMENSIONS = 10;
 
 /**
- * The starting shape of a family that belongs to a point of the unit cube.
+ * The starting shape of a family that belongs to a point of the unit cube. Its parts touch but do not overlap.
  *
  * @param u  `SHAPE_DIMENSIONS` numbers in [0, 1); each moves one trait of the shape
  */
@@ -21,63 +21,75 @@ export function startingShape(family: CoreFamily, u: readonly number[]): Startin
   const between: Between = (i, low, high) => low + (high - low) * u[i];
   // squared: most covers are thin, and only thin light ones leave room for a low RG
   const cover = { coverThickness: 0.019 + 0.0045 * u[0] ** 2, coverDensity: 1150 + 80 * u[1] ** 2 };
-  const size = between(2, 0.04, 0.056);
-  const parts = [trunk(u[3], between(4, 1, 1.35)), ...FEATURES[family](between)];
-  return { ...cover, core: parts.map((part) => enlarge(part, size)) };
+  const size = between(2, 0.036, 0.054);
+  return { ...cover, core: FAMILIES[family](between).map((part) => enlarge(part, size)) };
 }
 
 type Between = (i: number, low: number, high: number) => number;
 
-/** Excess density of the trunk before `solveCore` scales it, kg/m³; the other parts' are relative to it. */
-const TRUNK_EXCESS = 1500;
+/** Excess density of the main part before `solveCore` scales it, kg/m³; the other parts' are relative to it. */
+const MAIN_EXCESS = 1500;
 
-/** What each family has beside its trunk, in units of the trunk's radius. */
-const FEATURES: Record<CoreFamily, (between: Between) => Part[]> = {
-  /** A coaxial disk somewhere along the trunk. */
-  plain: (between) => [
-    {
-      shape: { kind: 'cylinder' },
-      A: diagonalOf(between(5, 0.7, 1.2), between(5, 0.7, 1.2), between(6, 0.12, 0.4)),
-      c: [0, 0, between(7, -0.8, 0.8)],
-      excess: TRUNK_EXCESS * between(8, 0.05, 0.5),
-    },
-  ],
+/** Parts of each family's core, in units of its main part's radius. */
+const FAMILIES: Record<CoreFamily, (between: Between) => Part[]> = {
+  /** Bodies of revolution stacked along the pin's axis: a foot, a flange, a head. */
+  plain: (between) => {
+    const flange = between(5, 0.02, 0.35); // half heights
+    const foot = between(3, 0.3, 0.8);
+    const head = between(4, 0.3, 0.8);
+    const stacked = (low: number, half: number, radius: number, top: number, excess: number): Part => ({
+      shape: { kind: 'cone', top },
+      A: diagonalOf(radius, radius, half),
+      c: [0, 0, low + half],
+      excess: MAIN_EXCESS * excess,
+    });
+    const upright = stacked(0, foot, 1, between(6, 0.55, 0.95), 1);
+    const turnedOver: Part = { ...upright, A: diagonalOf(1, -1, -foot), c: [0, 0, -flange - foot] };
+    return [
+      turnedOver,
+      stacked(-flange, flange, between(9, 1, 1.3), 1, between(8, 0.5, 1)),
+      stacked(flange, head, 1, between(7, 0.45, 0.95), 1),
+    ];
+  },
 
-  /** Four equal noses around the trunk, one of them toward the marker: their lateral moments are equal. */
-  lobed: (between) =>
-    [0, 1, 2, 3].map((quarter) => {
+  /** A trunk with four equal noses, one of them toward the marker: its lateral moments are equal. */
+  lobed: (between) => {
+    const radial = between(5, 0.3, 0.55);
+    const nose = (quarter: number): Part => {
       const a = (Math.PI / 2) * quarter;
-      const out = between(5, 1.1, 1.5);
       return {
-        shape: { kind: 'ball' },
-        A: mulMat(
-          turnAboutPin(a),
-          diagonalOf(between(6, 0.4, 0.62), between(7, 0.27, 0.37), between(8, 0.35, 0.7)),
-        ),
-        c: [out * Math.cos(a), out * Math.sin(a), 0],
-        excess: TRUNK_EXCESS,
+        shape: { kind: between(9, 0, 1) < 0.4 ? 'ball' : 'box' },
+        A: mulMat(turnAboutPin(a), diagonalOf(radial, between(6, 0.27, 0.42), between(7, 0.4, 0.75))),
+        c: [(1 + radial) * Math.cos(a), (1 + radial) * Math.sin(a), 0],
+        excess: MAIN_EXCESS * between(8, 0.8, 1.1),
       };
-    }),
+    };
+    return [trunk(between), ...[0, 1, 2, 3].map(nose)];
+  },
 
-  /** Two blocks beside the trunk, off the marker's axis, which so becomes the high-RG axis. */
-  asymmetric: (between) =>
-    [1, -1].map((side) => ({
-      shape: { kind: 'ball' },
-      A: diagonalOf(between(5, 0.4, 0.8), between(6, 0.3, 0.6), between(7, 0.4, 0.9)),
-      c: [0, side * between(8, 0.7, 1.1), 0],
-      excess: TRUNK_EXCESS * 0.5,
-    })),
+  /** A trunk with two blocks beside it, off the marker's axis, which so becomes the high-RG axis. */
+  asymmetric: (between) => {
+    const deep = between(5, 0.2, 0.45);
+    const block = (side: 1 | -1): Part => ({
+      shape: { kind: between(9, 0, 1) < 0.4 ? 'ball' : 'box' },
+      A: diagonalOf(between(6, 0.4, 0.8), deep, between(7, 0.4, 0.9)),
+      c: [0, side * (1 + deep), 0],
+      excess: MAIN_EXCESS * between(8, 0.5, 1),
+    });
+    return [trunk(between), block(1), block(-1)];
+  },
 };
 
-/** The body every core has: ball, cylinder or cone by the trait `kind`, radius one, `height` its half length. */
-function trunk(kind: number, height: number): Part {
+/** Ball, cylinder or cone of radius one at its widest. */
+function trunk(between: Between): Part {
+  const kind = between(3, 0, 1);
   const shape: UnitShape =
-    kind < 0.3
+    kind < 0.25
       ? { kind: 'ball' }
-      : kind < 0.6
+      : kind < 0.5
         ? { kind: 'cylinder' }
-        : { kind: 'cone', top: 0.4 + 1.4 * (kind - 0.6) };
-  return { shape, A: diagonalOf(1, 1, height), c: [0, 0, 0], excess: TRUNK_EXCESS };
+        : { kind: 'cone', top: 0.5 + 0.9 * (kind - 0.5) };
+  return { shape, A: diagonalOf(1, 1, between(4, 1.1, 1.6)), c: [0, 0, 0], excess: MAIN_EXCESS };
 }
 
 const enlarge = (part: Part, size: number): Part => ({

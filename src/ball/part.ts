@@ -33,7 +33,7 @@ export interface Part {
   readonly shape: UnitShape;
   readonly A: Mat3; // m
   readonly c: Vec3; // m
-  /** Density above the filler it replaces, kg/m³. Where parts overlap their excesses add. */
+  /** Density above the filler it replaces, kg/m³. Parts of a core do not overlap. */
   readonly excess: number;
 }
 

@@ -11,11 +11,11 @@ export interface RayRule {
   readonly angles: number;
 }
 
-/** For ranking thousands of layouts: 1.3e-4 in of RG off at the median, 4e-4 at most on the balls tested. */
-export const RANKING_RAYS: RayRule = { radii: 2, angles: 6 };
+/** For ranking thousands of layouts: 3e-5 in of RG off at the median, 1.4e-4 at most on the balls tested. */
+export const RANKING_RAYS: RayRule = { radii: 3, angles: 8 };
 
-/** For numbers shown to a person: 3e-6 in of RG off at the median (lobed cores 1.2e-5), at most 5e-5. */
-export const REPORT_RAYS: RayRule = { radii: 6, angles: 12 };
+/** For numbers shown to a person: within 1e-5 in of RG and 2e-5 in of either differential on the balls tested. */
+export const REPORT_RAYS: RayRule = { radii: 16, angles: 32 };
 
 /**
  * Gauss–Legendre in the square of the radius, equal steps in angle: exact for polynomials of degree

@@ -1,11 +1,14 @@
 import type { Readable, Writable } from 'node:stream';
 import { input, select } from '@inquirer/prompts';
-import { Cancelled, type Fault, wordFault } from '../errors.js';
+import { Cancelled, type Fault, InputError, wordFault } from '../errors.js';
+import type { Ball } from '../records/ball.js';
 import { demoShelf } from '../records/shelf.js';
 import { wrap } from '../report/wrap.js';
 import {
   answer,
   back,
+  backTo,
+  ballJustNumbered,
   type Interview,
   type Interviewed,
   interviewed,
@@ -16,7 +19,7 @@ import {
 } from './interview.js';
 import { promptTheme } from './prompt-theme.js';
 import type { Question } from './question.js';
-import { questionsFor } from './questions.js';
+import { FIRST_BALL_NUMBER, questionsFor } from './questions.js';
 
 /* The only file that prompts. Everything it asks, and in which order, is data and a pure state machine. */
 
@@ -25,6 +28,8 @@ export interface AskStreams {
   readonly output: Writable;
   /** False for prompts without colour. */
   readonly color?: boolean;
+  /** Throws an `InputError` for a ball whose numbers cannot be; asked as soon as they are all given. */
+  readonly checkBall?: (ball: Ball) => void;
 }
 
 /** What a person did at a prompt: answered, or wished to go back. */
@@ -50,9 +55,23 @@ export async function runInterview(streams: AskStreams): Promise<Interviewed> {
     }
     const next = answer(state, reply.given);
     if (isFault(next)) streams.output.write(`${wordFault(next)}\n`);
-    else state = next;
+    else state = ballChecked(next, streams);
   }
   return interviewed(state, shelf);
+}
+
+/** The interview as it is, or back at the ball's first number when no ball can have them all. */
+function ballChecked(state: Interview, { checkBall, output }: AskStreams): Interview {
+  const ball = ballJustNumbered(state);
+  if (!ball || !checkBall) return state;
+  try {
+    checkBall(ball);
+    return state;
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    output.write(`${wrap(error.message, widthOf(output), '  ').join('\n')}\n`);
+    return backTo(state, FIRST_BALL_NUMBER);
+  }
 }
 
 async function put(question: Question, state: Interview, streams: AskStreams): Promise<Reply> {

@@ -60,6 +60,19 @@ export const back = (interview: Interview): Interview => ({
   answered: interview.answered.slice(0, -1),
 });
 
+/** Back to a question that was answered before, to answer it and all after it anew. */
+export function backTo(interview: Interview, id: string): Interview {
+  const at = interview.answered.indexOf(id);
+  return at < 0 ? interview : { ...interview, answered: interview.answered.slice(0, at) };
+}
+
+/** The ball by its published numbers, once the last of them is the latest answer; else null. */
+export const ballJustNumbered = ({ questions, answered, answers }: Interview): Ball | null => {
+  const latest = answered[answered.length - 1];
+  const last = questions.filter(({ id, when }) => when !== undefined && id in ballSchema.shape).at(-1);
+  return answers.ball === BY_NUMBERS && latest === last?.id ? numberedBall(answers) : null;
+};
+
 export const isFault = (result: object): result is Fault => 'rule' in result;
 
 /**
@@ -97,7 +110,10 @@ export function interviewed({ answers }: Interview, shelf: Shelf): Interviewed {
 
 function ballOf(answers: Answers, shelf: Shelf): Ball {
   if (answers.ball === FROM_FILE) return answers.ballFile as Ball;
-  if (answers.ball !== BY_NUMBERS) return found(shelf.balls, answers.ball) as Ball;
+  return answers.ball === BY_NUMBERS ? numberedBall(answers) : (found(shelf.balls, answers.ball) as Ball);
+}
+
+function numberedBall(answers: Answers): Ball {
   const { weightLb, rgIn, differentialIn, intermediateDifferentialIn, pinToCgIn, topWeightOz, surfaceGrit } =
     answers;
   return parseRecord(

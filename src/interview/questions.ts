@@ -9,6 +9,9 @@ import type { Answers, ChoiceQuestion, Question } from './question.js';
 export const BY_NUMBERS = 'by-numbers';
 export const FROM_FILE = 'from-file';
 
+/** The question a person returns to when a ball's numbers do not go together. */
+export const FIRST_BALL_NUMBER = 'weightLb';
+
 /** Above this a published intermediate differential makes the core asymmetric, in; below, its shape is asked. */
 const CLEARLY_ASYMMETRIC_IN = 0.004;
 

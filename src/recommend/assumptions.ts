@@ -55,3 +55,6 @@ export function worldAssumptions(bowler: Bowler): string[] {
 
 export const LINE_ASSUMPTION =
   'All layouts are compared on one line: the one on which the usual middle layout reaches board 17.5, with its breakpoint near the pattern length less 31.';
+
+export const NO_WISH_ASSUMPTION =
+  'No wish was given: layouts are ranked by how near the entry angle comes to 4 to 6 degrees.';

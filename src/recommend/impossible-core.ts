@@ -10,6 +10,7 @@ const WHY: Record<Misfit, string> = {
   'core-too-big': 'the core would stick out into the cover',
   'core-too-dense': 'the core would have to be denser than 3.8 g/cc',
   'low-axis-off-pin': 'the low-RG axis would leave the pin',
+  'high-axis-off-marker': 'the high-RG axis would leave the mass-bias mark',
   'no-solution': 'the numbers cannot be met together',
 };
 

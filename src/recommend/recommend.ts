@@ -9,7 +9,13 @@ import { VERSION } from '../records/version.js';
 import type { Want } from '../records/want.js';
 import { FOOT, from } from '../units.js';
 import { HIGH_SURFACE, LOW_SURFACE } from './assumed-surface.js';
-import { drillingAssumptions, LINE_ASSUMPTION, shotAssumptions, worldAssumptions } from './assumptions.js';
+import {
+  drillingAssumptions,
+  LINE_ASSUMPTION,
+  NO_WISH_ASSUMPTION,
+  shotAssumptions,
+  worldAssumptions,
+} from './assumptions.js';
 import { ballProblem } from './ball-problem.js';
 import type { PinSide } from './candidates.js';
 import { type DrilledFacts, drilledFacts } from './drilled-facts.js';
@@ -149,6 +155,7 @@ export async function recommend(
         ...shotAssumptions(ballRecord),
         ...worldAssumptions(bowler),
         LINE_ASSUMPTION,
+        ...(targets.length === 0 ? [NO_WISH_ASSUMPTION] : []),
       ],
       line: lineAnswer(line),
       targets,

@@ -72,7 +72,8 @@ test('the rays are what the meshes close in on: three times the sides leave less
   const coarse = off(solids);
   const fine = off(await Solids.load(3 * SIDES));
   fine.forEach((x, i) => {
-    expect(x).toBeLessThan(coarse[i] / 4);
+    // below 1e-6 in the rays' own error shows
+    expect(x).toBeLessThan(Math.max(coarse[i] / 4, 1e-6));
   });
 });
 

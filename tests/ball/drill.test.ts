@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type BallBody, bodyMoments } from '../../src/ball/ball-body.js';
-import { startingShape } from '../../src/ball/core-families.js';
+import { SHAPE_DIMENSIONS, startingShape } from '../../src/ball/core-families.js';
 import { driller } from '../../src/ball/drill.js';
 import { inertiaNumbers } from '../../src/ball/drilled-numbers.js';
 import { excavate } from '../../src/ball/excavation.js';
@@ -23,7 +23,7 @@ const share = within(0, 0.999);
 const bodies: fc.Arbitrary<BallBody> = fc
   .tuple(
     fc.constantFrom('plain' as const, 'lobed' as const, 'asymmetric' as const),
-    fc.array(share, { minLength: 9, maxLength: 9 }),
+    fc.array(share, { minLength: SHAPE_DIMENSIONS, maxLength: SHAPE_DIMENSIONS }),
     within(600, 1400),
   )
   .map(([family, u, fillerDensity]) => ({

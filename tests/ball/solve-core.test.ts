@@ -120,16 +120,19 @@ function leftByShift(body: BallBody, { mass, lowRg, topMoment, pinToCg }: Publis
 const densityAt = (body: BallBody, p: Vec3): number =>
   body.core.reduce((sum, part) => sum + (partContains(part, p) ? part.excess : 0), body.fillerDensity);
 
-test('solveCore: a plain core is nowhere denser than 3.80 g/cc', () => {
-  for (const body of fitEnsemble(publishedBall('plain', 15, 2.54, 0.045), 12).bodies)
-    for (let i = 0; i < 4000; i++) {
-      // a spiral through the ball's inside
-      const [r, z, a] = [0.085 * Math.cbrt((i + 0.5) / 4000), Math.cos(i * 1.7), i * 2.4];
-      const across = Math.sqrt(1 - z * z);
-      const p = scale(r, [across * Math.cos(a), across * Math.sin(a), z]);
-      expect(densityAt(body, p)).toBeLessThanOrEqual(3800);
-    }
-});
+test.each<CoreFamily>(['plain', 'lobed', 'asymmetric'])(
+  'solveCore: a %s core is nowhere denser than 3.80 g/cc',
+  (family) => {
+    for (const body of fitEnsemble(publishedBall(family, 15, 2.54, 0.045), 12).bodies)
+      for (let i = 0; i < 4000; i++) {
+        // a spiral through the ball's inside
+        const [r, z, a] = [0.085 * Math.cbrt((i + 0.5) / 4000), Math.cos(i * 1.7), i * 2.4];
+        const across = Math.sqrt(1 - z * z);
+        const p = scale(r, [across * Math.cos(a), across * Math.sin(a), z]);
+        expect(densityAt(body, p)).toBeLessThanOrEqual(3800);
+      }
+  },
+);
 
 test.each<{ family: CoreFamily; lb: number; rg: number; differential: number }>([
   { family: 'plain', lb: 15, rg: 2.46, differential: 0.05 },
