@@ -1,12 +1,16 @@
 import type { Layout } from '../layout/layout.js';
 import type { ShotProblem } from './shot-problem.js';
 import { type Outcome, simulator } from './simulator.js';
+import type { World } from './world.js';
 
-/** A layout to be tried in one of the problem's worlds. */
+/** A layout to be tried in one of the problem's worlds; indices past them go on into the luck alone. */
 export interface Trial {
   readonly layout: Layout;
   readonly world: number;
 }
+
+export const worldOf = ({ worlds, luck }: ShotProblem, { world }: Trial): World =>
+  world < worlds.length ? worlds[world] : luck[world - worlds.length];
 
 /**
  * Answers what layouts do. The physics engine is behind it, in this thread or in workers; a cheaper
@@ -28,7 +32,7 @@ export function localEvaluator(problem: ShotProblem): Evaluator {
     async evaluate(trials, onDone) {
       const outcomes: Outcome[] = [];
       for (const trial of trials) {
-        outcomes.push(engine.outcome(trial.layout, problem.worlds[trial.world]));
+        outcomes.push(engine.outcome(trial.layout, worldOf(problem, trial)));
         if (outcomes.length % CHUNK === 0) {
           onDone?.(CHUNK);
           await new Promise((resume) => setImmediate(resume)); // lets ctrl-C and the progress bar through

@@ -14,20 +14,21 @@ export interface InWorlds {
 /**
  * Scores a layout in every world.
  *
- * A wish is about what layouts can change, so in each world it is aimed for where the usual middle layout
- * would have been with it: what luck does to both alike (a slower shot, a drier lane) is no merit of either.
+ * A wish is about what layouts can change, so in each world it is moved along with what luck (a slower shot,
+ * a drier lane) does to any ball: what it does to the usual middle layout, marked exactly, with the most
+ * typical core. What is left to each layout is how it takes errors of marking, other cores and that luck.
  *
- * @param outcomes    one per world
- * @param middle      the usual middle layout's in the same worlds
- * @param atNominal   the usual middle layout's in the nominal world
+ * @param outcomes   one per world
+ * @param luck       the usual middle layout's in the same worlds, but for marking and core
+ * @param atNominal  the usual middle layout's in the nominal world
  */
 export function inWorlds(
   outcomes: readonly Outcome[],
-  middle: readonly Outcome[],
+  luck: readonly Outcome[],
   atNominal: Outcome,
   targets: readonly Target[],
 ): InWorlds {
-  const scores = outcomes.map((outcome, i) => score(outcome, shiftTargets(targets, middle[i], atNominal)));
+  const scores = outcomes.map((outcome, i) => score(outcome, shiftTargets(targets, luck[i], atNominal)));
   return { outcomes, scores, meanScore: scores.reduce((sum, s) => sum + s, 0) / scores.length };
 }
 

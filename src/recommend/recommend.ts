@@ -18,6 +18,7 @@ import {
 } from './assumptions.js';
 import { ballProblem } from './ball-problem.js';
 import type { PinSide } from './candidates.js';
+import { objections } from './constraints.js';
 import { type DrilledFacts, drilledFacts } from './drilled-facts.js';
 import { type Evaluator, localEvaluator } from './evaluator.js';
 import { explain } from './explain.js';
@@ -29,10 +30,10 @@ import { reasons } from './reasons.js';
 import { type SearchResult, search } from './search.js';
 import { unaimedProblem } from './shot-problem.js';
 import { simulatedAnswer, targetAnswer, wishBands } from './simulated-answer.js';
-import { simulator } from './simulator.js';
+import { type Outcome, simulator } from './simulator.js';
 import { toLayout } from './to-layout.js';
 import { pooledEvaluator } from './worker-pool.js';
-import { drawWorlds, NOMINAL_WORLD } from './world.js';
+import { drawWorlds, luckOf, NOMINAL_WORLD } from './world.js';
 
 export interface RecommendInputs {
   readonly bowler: Bowler;
@@ -81,13 +82,12 @@ export async function recommend(
   const unaimed = unaimedProblem(lane, bowler, ballRecord, ball);
   const line = findLine(unaimed, middle, from(lane.patternFt, FOOT), bowler.laydownBoard);
   const range = { low: LOW_SURFACE, high: HIGH_SURFACE };
+  const worlds = drawWorlds(options.seed, WORLD_COUNT, bowler, radius, ball.bodies.length, range);
   const problem = {
     ...unaimed,
     launch: line.launch,
-    worlds: [
-      NOMINAL_WORLD,
-      ...drawWorlds(options.seed, WORLD_COUNT, bowler, radius, ball.bodies.length, range),
-    ],
+    worlds: [NOMINAL_WORLD, ...worlds],
+    luck: worlds.map(luckOf),
   };
 
   const evaluator: Evaluator =
@@ -100,11 +100,13 @@ export async function recommend(
       onProgress: progress('layouts'),
     });
     if (result.found.length === 0) throw nothingAllowed(result);
+    const isAllowed = (outcome: Outcome): boolean =>
+      objections(MIDDLE_LAYOUT, outcome, ball, rules, practice).length === 0;
     const {
       ranked,
       runnerUp,
       middle: middleInWorlds,
-    } = await rankInWorlds(problem, result, evaluator, options.top, progress('worlds'));
+    } = await rankInWorlds(problem, result, evaluator, options.top, isAllowed, progress('worlds'));
 
     const engine = simulator(problem);
     const inWords = (row: InAllWorlds, facts: DrilledFacts) =>

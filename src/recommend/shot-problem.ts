@@ -18,6 +18,8 @@ export interface ShotProblem {
   readonly launch: Launch;
   /** The nominal world first. */
   readonly worlds: readonly World[];
+  /** The same worlds but the nominal, marked exactly and with the most typical core. */
+  readonly luck: readonly World[];
 }
 
 /** How fast the film fades at a zone's edges. Assumed, no source. */
@@ -72,4 +74,5 @@ export const unaimedProblem = (
   pattern: patternOf(lane, bowler, ballRecord),
   launch: { x: 0, angle: 0 },
   worlds: [NOMINAL_WORLD],
+  luck: [],
 });

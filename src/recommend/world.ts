@@ -35,6 +35,15 @@ export const NOMINAL_WORLD: World = {
   surface: NOMINAL_SURFACE,
 };
 
+/** A world as it would have been with the layout marked exactly, on the most typical core. */
+export const luckOf = (world: World): World => ({
+  ...world,
+  drillingAngle: 0,
+  pinToPap: 0,
+  valAngle: 0,
+  body: 0,
+});
+
 /** Shot-to-shot scatter (one standard deviation) by skill, when a bowler gives none. Assumed, no source. */
 export const SCATTER_BY_SKILL: Record<'beginner' | 'league' | 'advanced', Scatter> = {
   beginner: { speedMph: 0.8, revRateRpm: 25, axisTiltDeg: 3, axisRotationDeg: 8, launchAngleDeg: 0.6 },
