@@ -14,14 +14,19 @@ const n = z.number();
 /** 5th and 95th percentile. */
 const bandSchema = z.strictObject({ low: n, high: n });
 
-export const layoutAnswerSchema = z.strictObject({
-  text: z.string(),
-  drillingAngleDeg: n,
-  pinToPapIn: n,
-  valAngleDeg: n,
-  pinBufferIn: n,
-  markerToPapIn: n,
-});
+export const layoutAnswerSchema = z
+  .strictObject({
+    text: z.string(),
+    drillingAngleDeg: n,
+    pinToPapIn: n,
+    valAngleDeg: n,
+    pinBufferIn: n,
+    markerToPapIn: n,
+  })
+  .meta({
+    title: 'Layout',
+    description: 'In both notations; text is drilling angle x pin-to-PAP x VAL angle.',
+  });
 
 export const drilledSchema = z.strictObject({
   massLb: n,

@@ -1,5 +1,10 @@
 import { z } from 'zod';
-import { drilledAnswerSchema, recommendAnswerSchema, rollAnswerSchema } from './answer.js';
+import {
+  drilledAnswerSchema,
+  layoutAnswerSchema,
+  recommendAnswerSchema,
+  rollAnswerSchema,
+} from './answer.js';
 import { ballSchema } from './ball.js';
 import { bowlerSchema } from './bowler.js';
 import { laneSchema } from './lane.js';
@@ -10,6 +15,7 @@ const SCHEMAS = {
   ball: ballSchema,
   lane: laneSchema,
   want: wantSchema,
+  layout: layoutAnswerSchema,
   'recommend-answer': recommendAnswerSchema,
   'drilled-answer': drilledAnswerSchema,
   'roll-answer': rollAnswerSchema,
