@@ -36,3 +36,11 @@ export interface RollOptions extends GlobalOptions {
   readonly lane?: string;
   readonly layout?: string;
 }
+
+export interface MapOptions extends GlobalOptions {
+  readonly bowler?: string;
+  readonly ball?: string;
+  readonly layout?: string;
+  readonly over?: string;
+  readonly csv?: boolean;
+}

@@ -1,6 +1,6 @@
 import { Command } from 'commander';
 import { VERSION } from '../records/version.js';
-import type { DrilledOptions, RecommendOptions, RollOptions } from './options.js';
+import type { DrilledOptions, MapOptions, RecommendOptions, RollOptions } from './options.js';
 import type { Terminal } from './terminal.js';
 
 const AFTER_ERROR =
@@ -101,6 +101,28 @@ export function buildProgram(terminal: Terminal): Command {
         await rollCommand(command.optsWithGlobals(), terminal);
       }),
     ['flarewise roll --bowler average-right --ball plain-medium --lane house-easy --layout "45 x 4 x 45"'],
+  );
+
+  examples(
+    program
+      .command('map')
+      .summary('drilled numbers over one number of the layout')
+      .description(
+        'What each drilling angle (or pin-to-PAP, or pin buffer) does to a core: RG, differentials and PSA, with bands.',
+      )
+      .option('--bowler <record>', RECORD)
+      .option('--ball <record>', RECORD)
+      .option('--over <number>', 'drilling-angle, pin-to-pap or buffer (default: drilling-angle)')
+      .option('--layout <text>', 'keeps its other two numbers (default: "50 x 4 1/2 x 35")')
+      .option('--csv', 'print comma-separated values')
+      .action(async (_options: MapOptions, command: Command) => {
+        const { mapCommand } = await import('./map-command.js');
+        await mapCommand(command.optsWithGlobals(), terminal);
+      }),
+    [
+      'flarewise map --ball lobed-strong --bowler average-right',
+      'flarewise map --ball plain-high --bowler average-right --over pin-to-pap --csv',
+    ],
   );
 
   return program;

@@ -232,6 +232,35 @@ export const rollAnswerSchema = z
   })
   .meta({ title: 'One shot' });
 
+const mapRowSchema = z.strictObject({
+  layout: layoutAnswerSchema,
+  drilled: drilledSchema,
+  bands: drilledBandsSchema,
+  psa: psaSchema,
+});
+
+export const mapAnswerSchema = z
+  .strictObject({
+    schema: z.literal('flarewise/map/1'),
+    version: z.string(),
+    ball: z.string(),
+    bowler: z.string(),
+    over: z.enum(['drilling-angle', 'pin-to-pap', 'buffer']),
+    undrilled: z.strictObject({ massLb: n, rgIn: n, differentialIn: n, intermediateDifferentialIn: n }),
+    rows: z.array(mapRowSchema).min(2),
+    reach: z
+      .strictObject({
+        differentialIn: z.strictObject({ least: n, most: n }),
+        intermediateDifferentialIn: z.strictObject({ least: n, most: n }),
+        bandIn: n.meta({ description: 'Typical width of the band of intermediate differential over cores.' }),
+        matters: z.boolean().meta({ description: 'Whether the numbers move by more than the cores differ.' }),
+      })
+      .meta({ description: 'How far the numbers move over the rows.' }),
+    assumptions: z.array(z.string()),
+    cautions: z.array(z.string()),
+  })
+  .meta({ title: 'Map of drilled numbers' });
+
 export type LayoutAnswer = z.infer<typeof layoutAnswerSchema>;
 export type DrilledNumbersAnswer = z.infer<typeof drilledSchema>;
 export type PsaAnswer = z.infer<typeof psaSchema>;
@@ -248,3 +277,5 @@ export type StepEffect = z.infer<typeof stepEffectSchema>;
 export type RecommendAnswer = z.infer<typeof recommendAnswerSchema>;
 export type DrilledAnswer = z.infer<typeof drilledAnswerSchema>;
 export type RollAnswer = z.infer<typeof rollAnswerSchema>;
+export type MapAnswer = z.infer<typeof mapAnswerSchema>;
+export type MapRow = z.infer<typeof mapRowSchema>;

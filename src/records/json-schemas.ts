@@ -2,6 +2,7 @@ import { z } from 'zod';
 import {
   drilledAnswerSchema,
   layoutAnswerSchema,
+  mapAnswerSchema,
   recommendAnswerSchema,
   rollAnswerSchema,
 } from './answer.js';
@@ -19,6 +20,7 @@ const SCHEMAS = {
   'recommend-answer': recommendAnswerSchema,
   'drilled-answer': drilledAnswerSchema,
   'roll-answer': rollAnswerSchema,
+  'map-answer': mapAnswerSchema,
 } as const;
 
 /** File name and text of each record's JSON Schema (draft 2020-12). Rules across fields are in the code only. */

@@ -1,0 +1,33 @@
+import { mapAnswer } from '../recommend/map-answer.js';
+import { mapCsv } from '../report/map-csv.js';
+import { mapReport } from '../report/map-report.js';
+import { layoutFlag, oneOf } from './flags.js';
+import { gather } from './gather.js';
+import { loadBall, loadBowler } from './load-record.js';
+import type { MapOptions } from './options.js';
+import { printAnswer } from './print-answer.js';
+import type { Terminal } from './terminal.js';
+
+const OVERS = ['drilling-angle', 'pin-to-pap', 'buffer'] as const;
+
+/** The layout whose other two numbers a map keeps when none is given. */
+const USUAL = '50 x 4 1/2 x 35';
+
+/** `flarewise map`: drilled numbers over one number of the layout. */
+export async function mapCommand(options: MapOptions, terminal: Terminal): Promise<void> {
+  const { over, ...inputs } = gather({
+    bowler: () => loadBowler(options.bowler),
+    ball: () => loadBall(options.ball),
+    around: () => layoutFlag(options.layout ?? USUAL),
+    over: () =>
+      oneOf(
+        '--over',
+        options.over ?? 'drilling-angle',
+        OVERS,
+        'Which number of the layout runs over its range.',
+      ),
+  });
+  const answer = mapAnswer(inputs, over);
+  if (options.csv && !options.json) terminal.stdout.write(mapCsv(answer));
+  else printAnswer(answer, (page) => mapReport(answer, page), options, terminal);
+}

@@ -1,0 +1,81 @@
+import { valAngleOf } from '../layout/layout.js';
+import type { MapAnswer, MapRow } from '../records/answer.js';
+import type { Ball } from '../records/ball.js';
+import type { Bowler } from '../records/bowler.js';
+import type { LayoutNumbers } from '../records/layout-text.js';
+import { loadRuleSet } from '../records/rules.js';
+import { loadCautions } from '../records/shared-data.js';
+import { VERSION } from '../records/version.js';
+import { DEGREE, from, INCH, to } from '../units.js';
+import { drillingAssumptions } from './assumptions.js';
+import { ballProblem } from './ball-problem.js';
+import { drilledFacts } from './drilled-facts.js';
+import { layoutAnswer } from './layout-answer.js';
+
+/** Which number of the layout runs over its range while the other two stay. */
+export type MapOver = MapAnswer['over'];
+
+/**
+ * Drilled numbers over one number of the layout: what each drilling angle, pin-to-PAP or pin buffer does to
+ * this core. The other two numbers are those of `around`.
+ */
+export function mapAnswer(
+  { bowler, ball: record, around }: { bowler: Bowler; ball: Ball; around: LayoutNumbers },
+  over: MapOver,
+): MapAnswer {
+  const ball = ballProblem(record, bowler, 'moment');
+  const rules = loadRuleSet();
+  const rows: MapRow[] = layoutsOver(over, around, ball.published.radius).map((numbers) => {
+    const { drilled, bands, psa } = drilledFacts(numbers, ball, rules);
+    return { layout: layoutAnswer(numbers, ball), drilled, bands, psa };
+  });
+  return {
+    schema: 'flarewise/map/1',
+    version: VERSION,
+    ball: record.name,
+    bowler: bowler.name,
+    over,
+    undrilled: {
+      massLb: record.weightLb,
+      rgIn: record.rgIn,
+      differentialIn: record.differentialIn,
+      intermediateDifferentialIn: record.intermediateDifferentialIn,
+    },
+    rows,
+    reach: reachOf(rows),
+    assumptions: drillingAssumptions(record, bowler, 'moment'),
+    cautions: loadCautions(),
+  };
+}
+
+function layoutsOver(over: MapOver, around: LayoutNumbers, radius: number): readonly LayoutNumbers[] {
+  const steps = (least: number, most: number, by: number): number[] =>
+    Array.from({ length: Math.round((most - least) / by) + 1 }, (_, i) => least + i * by);
+  switch (over) {
+    case 'drilling-angle':
+      return steps(0, 180, 10).map((drillingAngleDeg) => ({ ...around, drillingAngleDeg }));
+    case 'pin-to-pap':
+      return steps(0, 6.75, 0.375).map((pinToPapIn) => ({ ...around, pinToPapIn }));
+    case 'buffer':
+      return steps(0, 6, 0.25).flatMap((bufferIn) => {
+        const arc = (inches: number): number => from(inches, INCH) / radius;
+        const valAngle = valAngleOf(arc(around.pinToPapIn), arc(bufferIn), 'above');
+        return valAngle === null ? [] : [{ ...around, valAngleDeg: to(valAngle, DEGREE) }];
+      });
+  }
+}
+
+function reachOf(rows: readonly MapRow[]): MapAnswer['reach'] {
+  const range = (pick: (row: MapRow) => number) => ({
+    least: Math.min(...rows.map(pick)),
+    most: Math.max(...rows.map(pick)),
+  });
+  const differentialIn = range((row) => row.drilled.differentialIn);
+  const intermediateDifferentialIn = range((row) => row.drilled.intermediateDifferentialIn);
+  const widths = rows
+    .map(({ bands }) => bands.intermediateDifferentialIn.high - bands.intermediateDifferentialIn.low)
+    .sort((a, b) => a - b);
+  const bandIn = widths[Math.floor(widths.length / 2)];
+  const moves = intermediateDifferentialIn.most - intermediateDifferentialIn.least;
+  return { differentialIn, intermediateDifferentialIn, bandIn, matters: moves > bandIn };
+}

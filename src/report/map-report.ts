@@ -1,0 +1,136 @@
+import type { Band, MapAnswer, MapRow } from '../records/answer.js';
+import { angle, eighths, gyration } from './figures.js';
+import { glyphs, type Page } from './page.js';
+import { withPlainText } from './plain-text.js';
+import { bullets, joinSections, paragraph, section } from './section.js';
+import { table } from './table.js';
+import { columnsOf } from './wrap.js';
+
+type Key = 'rgIn' | 'differentialIn' | 'intermediateDifferentialIn';
+
+const CHARTS: readonly { readonly key: Key; readonly name: string }[] = [
+  { key: 'intermediateDifferentialIn', name: 'Intermediate differential, in' },
+  { key: 'differentialIn', name: 'Total differential, in' },
+  { key: 'rgIn', name: 'RG, in' },
+];
+
+const OVER: Record<
+  MapAnswer['over'],
+  { readonly name: string; readonly of: (row: MapRow, page: Page) => string }
+> = {
+  'drilling-angle': {
+    name: 'drilling angle',
+    of: ({ layout }, page) => angle(layout.drillingAngleDeg, page),
+  },
+  'pin-to-pap': { name: 'pin-to-PAP', of: ({ layout }) => eighths(layout.pinToPapIn) },
+  buffer: { name: 'pin buffer', of: ({ layout }) => eighths(layout.pinBufferIn) },
+};
+
+/** Drilled numbers over one number of the layout, drawn with their bands, as a screen of text. */
+export function mapReport(given: MapAnswer, page: Page): string {
+  const answer = withPlainText(given, page.ascii);
+  const over = OVER[answer.over];
+  return joinSections([
+    [
+      page.paint.heading(`What the ${over.name} does to this core`),
+      ...paragraph(`${answer.ball}, drilled for ${answer.bowler}; ${fixedText(answer, page)}.`, page),
+    ],
+    paragraph(verdictText(answer), page),
+    ...CHARTS.map(({ key, name }) => section(name, chart(answer, key, page), page)),
+    section('Where the high-RG axis (PSA) comes out', psaTable(answer, page), page),
+    section('Assumed', bullets(answer.assumptions, page), page),
+    section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),
+  ]);
+}
+
+function fixedText({ over, rows }: MapAnswer, page: Page): string {
+  const { drillingAngleDeg, pinToPapIn, valAngleDeg } = rows[0].layout;
+  const parts = {
+    'drilling-angle': `drilling angle ${angle(drillingAngleDeg, page)}`,
+    'pin-to-pap': `pin ${eighths(pinToPapIn)} in from the PAP`,
+    buffer: `VAL angle ${angle(valAngleDeg, page)}`,
+  };
+  return Object.entries(parts)
+    .filter(([number]) => number !== over)
+    .map(([, text]) => text)
+    .join(', ');
+}
+
+function verdictText({ over, undrilled, reach }: MapAnswer): string {
+  const { differentialIn, intermediateDifferentialIn, bandIn, matters } = reach;
+  const range = ({ least, most }: { least: number; most: number }): string =>
+    `${gyration(least)} to ${gyration(most)} in`;
+  const mark =
+    over === 'drilling-angle'
+      ? matters
+        ? 'The mark matters for this ball'
+        : 'The mark hardly matters for this ball'
+      : matters
+        ? 'This number matters for this ball'
+        : 'This number hardly matters for this ball';
+  return (
+    `${mark}: over the rows below the intermediate differential goes from ${range(intermediateDifferentialIn)}, ` +
+    `where cores with the same published numbers differ by ${gyration(bandIn)} in. ` +
+    `Of ${gyration(undrilled.differentialIn)} in total differential undrilled, ${range(differentialIn)} are there after drilling.`
+  );
+}
+
+/** One row a layout: the band as a bar on a common scale, the most typical core marked on it. */
+function chart({ over, rows, undrilled }: MapAnswer, key: Key, page: Page): string[] {
+  const labels = rows.map((row) => OVER[over].of(row, page));
+  const labelWidth = Math.max(...labels.map(columnsOf));
+  const figures = 'x.xxx'.length;
+  const width = Math.max(16, Math.min(64, page.width - labelWidth - figures - 8));
+  const values = rows.flatMap((row) => [row.bands[key].low, row.bands[key].high, row.drilled[key]]);
+  const low = Math.min(undrilled[key], ...values);
+  const high = Math.max(undrilled[key], ...values);
+  const place = (value: number): number =>
+    high > low ? Math.round(((value - low) / (high - low)) * (width - 1)) : 0;
+  const lines = rows.map((row, i) => {
+    const bar = barOf(row.bands[key], row.drilled[key], undrilled[key], place, width, page);
+    return `  ${labels[i].padStart(labelWidth)} ${glyphs(page).edge}${bar}${glyphs(page).edge} ${gyration(row.drilled[key])}`;
+  });
+  const scale = gyration(low).padEnd(width - figures) + gyration(high);
+  return [...lines, page.paint.quiet(`  ${' '.repeat(labelWidth + 2)}${scale}`), ...legend(page)];
+}
+
+function barOf(
+  { low, high }: Band,
+  value: number,
+  before: number,
+  place: (value: number) => number,
+  width: number,
+  page: Page,
+): string {
+  const signs = Array.from({ length: width }, () => ' ');
+  signs[place(before)] = glyphs(page).thinOil;
+  for (let i = place(low); i <= place(high); i += 1) signs[i] = page.ascii ? '-' : '─';
+  signs[place(value)] = glyphs(page).roll;
+  return signs.join('');
+}
+
+const legend = (page: Page): string[] =>
+  paragraph(
+    `${glyphs(page).roll} most typical core   ${page.ascii ? '---' : '───'} 9 of 10 cores   ${glyphs(page).thinOil} undrilled`,
+    page,
+    page.paint.quiet,
+  );
+
+const psaTable = ({ over, rows }: MapAnswer, page: Page): string[] =>
+  table(
+    [
+      { head: OVER[over].name },
+      { head: 'from PAP\nin' },
+      { head: 'from pin\nin' },
+      { head: 'from grip centre\nin' },
+      { head: 'certain' },
+    ],
+    rows.map((row) => [
+      OVER[over].of(row, page),
+      eighths(row.psa.fromPapIn),
+      eighths(row.psa.fromPinIn),
+      eighths(row.psa.fromGripCentreIn),
+      row.psa.certain ? 'yes' : 'no',
+    ]),
+    page,
+  );
