@@ -199,7 +199,7 @@ function ballNumbers(): readonly Question[] {
       options: [
         { value: 'plain', label: 'No, it is round all around' },
         { value: 'lobed', label: 'Yes' },
-        { value: undefined, label: 'I do not know', note: 'taken as round; the answer says so' },
+        { value: undefined, label: 'I do not know', note: 'both are kept; the bands get wider' },
       ],
     },
     {

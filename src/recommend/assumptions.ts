@@ -1,7 +1,7 @@
 import type { OunceConvention } from '../ball/static-weights.js';
 import { type Ball, USUAL_CIRCUMFERENCE_IN, USUAL_GRIT } from '../records/ball.js';
 import type { Bowler } from '../records/bowler.js';
-import { familyOf } from './published-numbers.js';
+import { familiesOf } from './published-numbers.js';
 import { SCATTER_BY_SKILL } from './world.js';
 
 /** What was assumed about a ball and its holes, because nobody said otherwise. */
@@ -9,9 +9,9 @@ export function drillingAssumptions(ball: Ball, bowler: Bowler, ounce: OunceConv
   const lines: string[] = [];
   if (!ball.coreShape)
     lines.push(
-      familyOf(ball) === 'asymmetric'
+      familiesOf(ball).length === 1
         ? 'The core is taken as asymmetric, since a mass bias is published.'
-        : 'The core is taken as a plain body of revolution. If its maker shows side features, set coreShape to "lobed": drilled numbers can differ by 0.007 in.',
+        : 'Nobody said whether the core is a plain body of revolution or has side features, and its numbers do not tell: half the cores tried are plain, half lobed. Their drilled numbers can differ by 0.007 in; set coreShape to "plain" or "lobed" to narrow the bands.',
     );
   if (!ball.circumferenceIn) lines.push(`Circumference ${USUAL_CIRCUMFERENCE_IN} in.`);
   if (!bowler.grip)

@@ -1,9 +1,8 @@
 import type { BallBody } from '../ball/ball-body.js';
 import { driller } from '../ball/drill.js';
 import { inertiaNumbers } from '../ball/drilled-numbers.js';
-import { fitEnsemble } from '../ball/ensemble.js';
 import { type Excavation, excavate } from '../ball/excavation.js';
-import type { PublishedNumbers } from '../ball/published.js';
+import type { CoreFamily, PublishedNumbers } from '../ball/published.js';
 import { RANKING_RAYS, REPORT_RAYS } from '../ball/ray-rule.js';
 import type { OunceConvention } from '../ball/static-weights.js';
 import type { Hole } from '../layout/hole.js';
@@ -12,10 +11,10 @@ import type { Ball } from '../records/ball.js';
 import type { Bowler } from '../records/bowler.js';
 import { from, INCH } from '../units.js';
 import type { Vec3 } from '../vec3.js';
+import { fitCores } from './fit-cores.js';
 import { gripHoles } from './grip-holes.js';
-import { impossibleCore } from './impossible-core.js';
 import { MIDDLE_LAYOUT } from './middle-layout.js';
-import { publishedNumbers } from './published-numbers.js';
+import { familiesOf, publishedNumbers } from './published-numbers.js';
 import { toLayout } from './to-layout.js';
 
 /** One ball and one grip, made ready to drill: plain data, so that a worker can be handed it. SI. */
@@ -23,6 +22,7 @@ export interface BallProblem {
   readonly published: PublishedNumbers;
   readonly pap_B: Vec3;
   readonly holes: readonly Hole[];
+  readonly families: readonly CoreFamily[];
   /** Differing cores that all have the published numbers, the most typical first. */
   readonly bodies: readonly BallBody[];
   readonly rankingRays: Excavation;
@@ -45,12 +45,12 @@ export function ballProblem(ball: Ball, bowler: Bowler, ounce: OunceConvention):
   const published = publishedNumbers(ball, ounce);
   const { radius } = published;
   const holes = gripHoles(bowler, radius);
-  const { bodies, misfits } = fitEnsemble(published, ENSEMBLE_SIZE);
-  if (bodies.length === 0) throw impossibleCore(published, misfits);
+  const bodies = fitCores(ball, published, ENSEMBLE_SIZE);
   const pap_B = papDirection(from(bowler.pap.overIn, INCH) / radius, from(bowler.pap.upIn, INCH) / radius);
   const rankingRays = excavate(holes, radius, RANKING_RAYS);
   return {
     published,
+    families: familiesOf(ball),
     pap_B,
     holes,
     bodies: typicalFirst(bodies, rankingRays, pap_B),

@@ -1,6 +1,5 @@
-import { fitEnsemble } from '../ball/ensemble.js';
 import type { Ball } from '../records/ball.js';
-import { impossibleCore } from './impossible-core.js';
+import { fitCores } from './fit-cores.js';
 import { publishedNumbers } from './published-numbers.js';
 
 /**
@@ -9,7 +8,5 @@ import { publishedNumbers } from './published-numbers.js';
  * @throws {InputError} `no-such-core`, with the nearest RG that works
  */
 export function checkBall(ball: Ball): void {
-  const published = publishedNumbers(ball, 'moment');
-  const { bodies, misfits } = fitEnsemble(published, 1);
-  if (bodies.length === 0) throw impossibleCore(published, misfits);
+  fitCores(ball, publishedNumbers(ball, 'moment'), 1);
 }

@@ -3,17 +3,24 @@ import { type OunceConvention, staticLever } from '../ball/static-weights.js';
 import { type Ball, USUAL_CIRCUMFERENCE_IN } from '../records/ball.js';
 import { from, INCH, OUNCE, POUND } from '../units.js';
 
-/** The ball's family: as stated, else asymmetric when it has a mass bias, else plain. */
-export const familyOf = (ball: Ball): CoreFamily =>
-  ball.coreShape ?? (ball.intermediateDifferentialIn > LEAST_MASS_BIAS_IN ? 'asymmetric' : 'plain');
+/**
+ * The families a ball's core may be of: as stated, else asymmetric when it has a mass bias. A symmetric ball
+ * of which nobody knows more may be plain or lobed; its numbers do not tell.
+ */
+export const familiesOf = (ball: Ball): readonly CoreFamily[] =>
+  ball.coreShape
+    ? [ball.coreShape]
+    : ball.intermediateDifferentialIn > LEAST_MASS_BIAS_IN
+      ? ['asymmetric']
+      : ['plain', 'lobed'];
 
 /** Below this a published intermediate differential is scatter of manufacture, not a design, in. */
 const LEAST_MASS_BIAS_IN = 0.004;
 
-/** A ball record in SI. */
+/** A ball record in SI, with a core of the first family it may be of. */
 export function publishedNumbers(ball: Ball, ounce: OunceConvention): PublishedNumbers {
   const radius = from(ball.circumferenceIn ?? USUAL_CIRCUMFERENCE_IN, INCH) / (2 * Math.PI);
-  const family = familyOf(ball);
+  const [family] = familiesOf(ball) as [CoreFamily];
   return {
     mass: from(ball.weightLb, POUND),
     radius,

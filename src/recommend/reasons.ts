@@ -3,7 +3,7 @@ import type { DrilledNumbersAnswer, ReactionAnswer, SharesAnswer, TargetAnswer }
 
 /** What the wording of a layout's reasons draws on; answers already in the units people read. */
 export interface ReasonFacts {
-  readonly family: CoreFamily;
+  readonly families: readonly CoreFamily[];
   readonly undrilled: { readonly differentialIn: number; readonly intermediateDifferentialIn: number };
   readonly drilled: DrilledNumbersAnswer;
   readonly reaction: ReactionAnswer;
@@ -65,13 +65,15 @@ function flareLine({ drilled, undrilled, reaction, middle, pinToPapIn }: ReasonF
   return `${keeps} (${undrilled.differentialIn.toFixed(3)} to ${drilled.differentialIn.toFixed(3)} in); it flares ${reaction.flareIn.toFixed(1)} in, ${flares}.${why}${peak}`;
 }
 
-function coreLine({ family, drilled, undrilled, shares }: ReasonFacts): string {
+function coreLine({ families, drilled, undrilled, shares }: ReasonFacts): string {
   const { intermediateDifferentialIn: now } = drilled;
   const before = undrilled.intermediateDifferentialIn;
   const byAngle = shares.intermediateDifferentialIn.drillingAngle;
   const change = `Intermediate differential goes from ${before.toFixed(3)} to ${now.toFixed(3)} in`;
   const angle = `${byAngle < 0 ? '-' : '+'}${Math.abs(byAngle).toFixed(3)} in of the difference from the middle layout`;
-  switch (family) {
+  if (families.length > 1)
+    return `${change} with the most typical core. Whether the mark matters hangs on the core's shape, which nobody told: hardly on a plain one, much on a lobed one.`;
+  switch (families[0]) {
     case 'plain':
       return `${change}: the holes alone make it. On a plain core the mark hardly matters (the drilling angle accounts for ${angle}).`;
     case 'lobed':

@@ -135,7 +135,7 @@ export async function recommend(
       shares: explained[i].shares,
       steps: explained[i].steps,
       reasons: reasons({
-        family: ball.published.family,
+        families: ball.families,
         undrilled: ballRecord,
         drilled: simulated.drilled,
         reaction: simulated.reaction,

@@ -1,0 +1,35 @@
+import type { MassProperties } from '../../src/ball/mass-properties.js';
+import { symmetricEigen } from '../../src/eigen3.js';
+import { addMat, outer, scaleMat } from '../../src/mat3.js';
+import { USUAL_CIRCUMFERENCE_IN } from '../../src/records/ball.js';
+import { from, INCH, OUNCE } from '../../src/units.js';
+import { rotateAbout } from '../../src/vec3.js';
+
+/* Changes to a drilled ball that no driller could make, each of one thing alone. */
+
+const RADIUS = from(USUAL_CIRCUMFERENCE_IN, INCH) / (2 * Math.PI);
+
+/** The same ball with this side weight (oz as moment over radius, positive toward the PAP). */
+export const withSideWeight =
+  (sideOz: number) =>
+  (ball: MassProperties): MassProperties => {
+    const [, y, z] = ball.p_BoBcm_B;
+    return { ...ball, p_BoBcm_B: [(from(sideOz, OUNCE) * RADIUS) / ball.mass, y, z] };
+  };
+
+/**
+ * The same ball with this intermediate differential (in): low and high RG and the low axis are kept, the
+ * other two axes are turned about it by `turn` (rad).
+ */
+export const withMassBias =
+  (biasIn: number, turn = 0) =>
+  (ball: MassProperties): MassProperties => {
+    const { values, axes } = symmetricEigen(ball.I_Bcm_B);
+    const middleRg = Math.sqrt(values[2] / ball.mass) - from(biasIn, INCH);
+    const moments = [values[0], ball.mass * middleRg ** 2, values[2]];
+    const parts = axes.map((axis, i) => {
+      const turned = rotateAbout(axis, axes[0], turn);
+      return scaleMat(moments[i], outer(turned, turned));
+    });
+    return { ...ball, I_Bcm_B: parts.reduce((sum, part) => addMat(sum, part)) };
+  };

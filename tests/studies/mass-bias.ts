@@ -1,0 +1,70 @@
+import { inertiaNumbers } from '../../src/ball/drilled-numbers.js';
+import { arcAngle } from '../../src/layout/sphere.js';
+import { reactionNumbers } from '../../src/motion/reaction.js';
+import type { Launch } from '../../src/motion/release.js';
+import type { Shot } from '../../src/motion/shot.js';
+import { type AssumedRanges, HIGH_SURFACE, NOMINAL_SURFACE } from '../../src/recommend/assumed-surface.js';
+import { NOMINAL_WORLD } from '../../src/recommend/world.js';
+import type { Lane } from '../../src/records/lane.js';
+import { DEGREE, INCH, to } from '../../src/units.js';
+import type { Vec3 } from '../../src/vec3.js';
+import { withMassBias } from './alterations.js';
+import { type Case, rigOf } from './case.js';
+import { cleanShare } from './clean-share.js';
+import { type Numbers, numbersOf } from './quantities.js';
+
+/** How much oil comes back with the ball. */
+export const CARRIED = {
+  none: { ...NOMINAL_SURFACE, carriedShare: 0 },
+  nominal: NOMINAL_SURFACE,
+  most: {
+    ...NOMINAL_SURFACE,
+    carriedShare: HIGH_SURFACE.carriedShare,
+    bandWidth: HIGH_SURFACE.bandWidth,
+  },
+} satisfies Record<string, AssumedRanges>;
+
+/** What a drilled mass bias of some size and direction does, all else kept. */
+export interface MassBiasRow {
+  readonly biasIn: number;
+  /** Arc from the PAP to the nearer end of the high-RG axis, in. */
+  readonly papToHighIn: number;
+  /** Arc on the ball's surface between the axis at release and at roll start, in. */
+  readonly wanderIn: number;
+  /** Share of clean cover under the contact, 30 ft to roll start. */
+  readonly clean: number;
+  readonly reactions: Readonly<Record<keyof typeof CARRIED, Numbers>>;
+}
+
+const BIASES_IN = [0.01, 0.02];
+const TURNS_DEG = [0, 45, 90, 135];
+
+/** Follows one asymmetric ball whose drilled mass bias is set to several sizes and directions. */
+export function massBiasStudy(base: Case, lane: Lane, launch: Launch): readonly MassBiasRow[] {
+  const settings = [
+    { biasIn: 0, turnDeg: 0 },
+    ...BIASES_IN.flatMap((biasIn) => TURNS_DEG.map((turnDeg) => ({ biasIn, turnDeg }))),
+  ];
+  return settings.map(({ biasIn, turnDeg }) => {
+    const rig = rigOf({ ...base, alter: withMassBias(biasIn, turnDeg * DEGREE) }, lane, launch);
+    const { radius } = rig.problem.ball.published;
+    const inSurface = (surface: AssumedRanges): Shot => rig.shot({ ...NOMINAL_WORLD, surface });
+    const numbers = (surface: AssumedRanges) => numbersOf(reactionNumbers(inSurface(surface), radius));
+    const nominal = inSurface(CARRIED.nominal);
+    const end = nominal.rollStart < 0 ? nominal.time.length - 1 : nominal.rollStart;
+    const toHigh = arcAngle(inertiaNumbers(rig.drilled).highAxis_B, rig.problem.ball.pap_B);
+    return {
+      biasIn,
+      papToHighIn: to(Math.min(toHigh, Math.PI - toHigh) * radius, INCH),
+      wanderIn: to(arcAngle(axisAt(nominal, 0), axisAt(nominal, end)) * radius, INCH),
+      clean: cleanShare(nominal),
+      reactions: {
+        none: numbers(CARRIED.none),
+        nominal: numbers(CARRIED.nominal),
+        most: numbers(CARRIED.most),
+      },
+    };
+  });
+}
+
+const axisAt = ({ axis_B }: Shot, i: number): Vec3 => [axis_B[3 * i], axis_B[3 * i + 1], axis_B[3 * i + 2]];
