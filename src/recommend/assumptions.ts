@@ -2,6 +2,7 @@ import type { OunceConvention } from '../ball/static-weights.js';
 import { type Ball, USUAL_CIRCUMFERENCE_IN, USUAL_GRIT } from '../records/ball.js';
 import type { Bowler } from '../records/bowler.js';
 import { familiesOf } from './published-numbers.js';
+import type { RecommendInputs } from './setting.js';
 import { SCATTER_BY_SKILL } from './world.js';
 
 /** What was assumed about a ball and its holes, because nobody said otherwise. */
@@ -53,8 +54,17 @@ export function worldAssumptions(bowler: Bowler): string[] {
   return lines;
 }
 
-export const LINE_ASSUMPTION =
+const LINE_ASSUMPTION =
   'All layouts are compared on one line: the one on which the usual middle layout reaches board 17.5, with its breakpoint near the pattern length less 31.';
 
-export const NO_WISH_ASSUMPTION =
+const NO_WISH_ASSUMPTION =
   'No wish was given: layouts are ranked by how near the entry angle comes to 4 to 6 degrees.';
+
+/** Everything a ranking of layouts rests on. */
+export const allAssumptions = ({ bowler, ball, want }: RecommendInputs): string[] => [
+  ...drillingAssumptions(ball, bowler, 'moment'),
+  ...shotAssumptions(ball),
+  ...worldAssumptions(bowler),
+  LINE_ASSUMPTION,
+  ...(Object.values(want).every((step) => step === undefined) ? [NO_WISH_ASSUMPTION] : []),
+];

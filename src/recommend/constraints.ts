@@ -57,9 +57,7 @@ export function staticFindings(
 export const objections = (
   layout: LayoutNumbers,
   outcome: Outcome,
-  ball: BallProblem,
-  rules: RuleSet,
-  practice: Practice,
+  { ball, rules, practice }: { ball: BallProblem; rules: RuleSet; practice: Practice },
 ): string[] =>
   [rejectByMarks(layout, ball, practice), rejectByOutcome(outcome, ball, rules, practice)].filter(
     (why) => why !== null,

@@ -2,11 +2,9 @@ import { BOARD } from '../constants.js';
 import type { SharesAnswer, StepEffect } from '../records/answer.js';
 import type { LayoutNumbers } from '../records/layout-text.js';
 import { DEGREE, FOOT, INCH, to } from '../units.js';
-import type { Evaluator } from './evaluator.js';
-import { MIDDLE_LAYOUT } from './middle-layout.js';
 import { score } from './score.js';
+import type { Setting } from './setting.js';
 import { mixtures, shapleyShares } from './shapley.js';
-import type { ShotProblem } from './shot-problem.js';
 import type { Outcome } from './simulator.js';
 import type { Target } from './target.js';
 import { toLayout } from './to-layout.js';
@@ -33,18 +31,18 @@ const stepped = (layout: LayoutNumbers, by: Partial<LayoutNumbers>): LayoutNumbe
 });
 
 /**
- * For each layout, exact shares of its three numbers against the usual middle layout (eight shots), and
+ * For each layout, exact shares of its three numbers against a reference (eight shots), and
  * what one more step in each number would change (six shots); all in the nominal world.
  */
 export async function explain(
   layouts: readonly LayoutNumbers[],
-  problem: ShotProblem,
+  reference: LayoutNumbers,
   targets: readonly Target[],
-  evaluator: Evaluator,
+  { problem, evaluator }: Setting,
 ): Promise<readonly Explained[]> {
   const { radius } = problem.ball.published;
   const perLayout = layouts.map((layout) => [
-    ...mixtures(MIDDLE_LAYOUT, layout),
+    ...mixtures(reference, layout),
     ...STEPS.map(({ by }) => stepped(layout, by)),
   ]);
   const outcomes = await evaluator.evaluate(

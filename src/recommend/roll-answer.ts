@@ -55,7 +55,7 @@ export function rollAnswer({
     layout: layoutAnswer(layout, ball),
     line: lineAnswer(line),
     reaction: reactionAnswer(outcome),
-    objections: objections(layout, outcome, ball, rules, loadPractice()),
+    objections: objections(layout, outcome, { ball, rules, practice: loadPractice() }),
     drilled: drilledFacts(layout, ball, rules).drilled,
     path: pathAnswer(shot),
     rings: ringsOnBall(shot).map((ring, i) => ({

@@ -1,20 +1,9 @@
 import type { LayoutNumbers } from '../records/layout-text.js';
-import type { RuleSet } from '../records/rules.js';
-import type { Practice } from '../records/shared-data.js';
 import type { Want } from '../records/want.js';
-import {
-  type Candidate,
-  type GridStep,
-  gridCandidates,
-  keyOf,
-  layoutOf,
-  neighbours,
-  type PinSide,
-} from './candidates.js';
+import { type Candidate, type GridStep, gridCandidates, keyOf, layoutOf, neighbours } from './candidates.js';
 import { type Rejection, rejectByMarks, rejectByOutcome } from './constraints.js';
-import type { Evaluator } from './evaluator.js';
 import { score } from './score.js';
-import type { ShotProblem } from './shot-problem.js';
+import type { Setting } from './setting.js';
 import type { Outcome } from './simulator.js';
 import { type Target, targetsOf } from './target.js';
 import { toLayout } from './to-layout.js';
@@ -31,17 +20,12 @@ export interface SearchResult {
   /** Best first. */
   readonly found: readonly Found[];
   readonly targets: readonly Target[];
+  /** What the allowed layouts of the first, even grid do: what this ball can do at all. */
+  readonly attained: readonly Outcome[];
   /** Layouts the trade drills at marking resolution, before any was set aside. */
   readonly candidates: number;
   readonly shots: number;
   readonly rejected: ReadonlyMap<Rejection, number>;
-}
-
-export interface SearchOptions {
-  readonly sides: readonly PinSide[];
-  readonly rules: RuleSet;
-  readonly practice: Practice;
-  readonly onProgress?: (done: number, total: number) => void;
 }
 
 /** The first grid over all layouts; its outcomes also say what is attainable. */
@@ -64,14 +48,10 @@ const MOST_ROUNDS = 12;
  * targets; from the best, mutually differing, grid points each climbs to its best neighbour until none
  * is better, at marking resolution. Each layout is simulated once.
  */
-export async function search(
-  problem: ShotProblem,
-  want: Want,
-  evaluator: Evaluator,
-  { sides, rules, practice, onProgress }: SearchOptions,
-): Promise<SearchResult> {
-  const { ball } = problem;
+export async function search(want: Want, setting: Setting): Promise<SearchResult> {
+  const { ball, evaluator, practice, sides } = setting;
   const { radius } = ball.published;
+  const onProgress = setting.progress('layouts');
   const rejected = new Map<Rejection, number>();
   const reject = (why: Rejection): null => {
     rejected.set(why, (rejected.get(why) ?? 0) + 1);
@@ -96,12 +76,12 @@ export async function search(
       fresh.map(({ layout }) => ({ layout: toLayout(layout, radius), world: 0 })),
       (count) => {
         reported += count;
-        onProgress?.(Math.min(reported, total), total);
+        onProgress(Math.min(reported, total), total);
       },
     );
     shots += fresh.length;
     fresh.forEach(({ candidate, layout, key }, i) => {
-      const why = rejectByOutcome(outcomes[i], ball, rules, practice);
+      const why = rejectByOutcome(outcomes[i], ball, setting.rules, practice);
       known.set(key, why ? reject(why) : { outcome: outcomes[i], candidate, layout });
     });
   };
@@ -109,19 +89,13 @@ export async function search(
   const coarse = gridCandidates(practice, radius, COARSE, sides);
   const expected = coarse.length + STARTS * MOST_ROUNDS * 3;
   await simulate(coarse, 0, expected);
-  const attained = [...known.values()].filter((row) => row !== null);
-  const targets =
-    attained.length > 0
-      ? targetsOf(
-          want,
-          attained.map(({ outcome }) => outcome),
-        )
-      : [];
+  const attained = [...known.values()].filter((row) => row !== null).map(({ outcome }) => outcome);
+  const targets = attained.length > 0 ? targetsOf(want, attained) : [];
   const scored = (): Found[] =>
     [...known.values()]
       .filter((row) => row !== null)
       .map((row) => ({ ...row, score: score(row.outcome, targets) }))
-      .sort((a, b) => b.score - a.score || keyOf(a.layout).localeCompare(keyOf(b.layout)));
+      .sort((a, b) => b.score - a.score || (keyOf(a.layout) < keyOf(b.layout) ? -1 : 1));
 
   let climbers = pickDiffering(scored(), STARTS).map(({ candidate }) => candidate);
   for (const step of REFINEMENTS) {
@@ -151,11 +125,12 @@ export async function search(
       moving = still;
     }
   }
-  onProgress?.(expected, expected);
+  onProgress(expected, expected);
   const finest = REFINEMENTS[REFINEMENTS.length - 1];
   return {
     found: scored(),
     targets,
+    attained,
     candidates: gridCandidates(practice, radius, finest, sides).length,
     shots,
     rejected,

@@ -1,52 +1,50 @@
 import { BOARD } from '../constants.js';
 import type { Band, SimulatedLayout, TargetAnswer } from '../records/answer.js';
-import type { RuleSet } from '../records/rules.js';
-import type { Practice } from '../records/shared-data.js';
 import { DEGREE, FOOT, INCH, to } from '../units.js';
-import type { BallProblem } from './ball-problem.js';
 import { objections } from './constraints.js';
 import type { DrilledFacts } from './drilled-facts.js';
+import type { InAllWorlds } from './in-all-worlds.js';
 import { bandAtPins, bandOf, type InWorlds } from './in-worlds.js';
 import { layoutAnswer } from './layout-answer.js';
-import type { InAllWorlds } from './rank.js';
 import { pathAnswer, reactionAnswer } from './reaction-answer.js';
 import { score } from './score.js';
-import type { Simulator } from './simulator.js';
+import type { Setting } from './setting.js';
+import { simulator } from './simulator.js';
 import type { Target, Wish } from './target.js';
 import { toLayout } from './to-layout.js';
 import { NOMINAL_WORLD } from './world.js';
 
-/** A simulated layout in the units people read, with bands over worlds. */
-export function simulatedAnswer(
-  { layout, nominal, worlds }: InAllWorlds,
-  facts: DrilledFacts,
-  ball: BallProblem,
-  engine: Simulator,
-  targets: readonly Target[],
-  { rules, practice }: { rules: RuleSet; practice: Practice },
-): SimulatedLayout {
-  const { shot } = engine.shot(toLayout(layout, ball.published.radius), NOMINAL_WORLD);
-  return {
-    ...layoutAnswer(layout, ball),
-    score: worlds.meanScore,
-    nominalScore: score(nominal, targets),
-    objections: objections(layout, nominal, ball, rules, practice),
-    drilled: facts.drilled,
-    bands: {
-      drilled: facts.bands,
-      reaction: {
-        hookStartFt: bandAtPins(worlds.outcomes, (o) => to(o.reaction.hookStart, FOOT)),
-        hookSharpnessDegPerFt: bandAtPins(worlds.outcomes, (o) =>
-          to(o.reaction.hookSharpness, DEGREE / FOOT),
-        ),
-        totalHookBoards: bandAtPins(worlds.outcomes, (o) => to(o.reaction.totalHook, BOARD)),
-        entryAngleDeg: bandAtPins(worlds.outcomes, (o) => to(o.reaction.entryAngle, DEGREE)),
-        flareIn: bandAtPins(worlds.outcomes, (o) => to(o.reaction.flare, INCH)),
+/**
+ * Words simulated layouts of one setting in the units people read, with bands over worlds; the path is that
+ * of the nominal world.
+ */
+export function answerer(targets: readonly Target[], setting: Setting) {
+  const { ball, problem } = setting;
+  const engine = simulator(problem);
+  return ({ layout, nominal, worlds }: InAllWorlds, facts: DrilledFacts): SimulatedLayout => {
+    const { shot } = engine.shot(toLayout(layout, ball.published.radius), NOMINAL_WORLD);
+    return {
+      ...layoutAnswer(layout, ball),
+      score: worlds.meanScore,
+      nominalScore: score(nominal, targets),
+      objections: objections(layout, nominal, setting),
+      drilled: facts.drilled,
+      bands: {
+        drilled: facts.bands,
+        reaction: {
+          hookStartFt: bandAtPins(worlds.outcomes, (o) => to(o.reaction.hookStart, FOOT)),
+          hookSharpnessDegPerFt: bandAtPins(worlds.outcomes, (o) =>
+            to(o.reaction.hookSharpness, DEGREE / FOOT),
+          ),
+          totalHookBoards: bandAtPins(worlds.outcomes, (o) => to(o.reaction.totalHook, BOARD)),
+          entryAngleDeg: bandAtPins(worlds.outcomes, (o) => to(o.reaction.entryAngle, DEGREE)),
+          flareIn: bandAtPins(worlds.outcomes, (o) => to(o.reaction.flare, INCH)),
+        },
+        score: bandOf(worlds.scores),
       },
-      score: bandOf(worlds.scores),
-    },
-    reaction: reactionAnswer(nominal),
-    path: pathAnswer(shot),
+      reaction: reactionAnswer(nominal),
+      path: pathAnswer(shot),
+    };
   };
 }
 
