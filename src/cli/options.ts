@@ -44,3 +44,7 @@ export interface MapOptions extends GlobalOptions {
   readonly over?: string;
   readonly csv?: boolean;
 }
+
+export interface JudgeOptions extends RecommendOptions {
+  readonly layout?: string;
+}

@@ -1,6 +1,6 @@
 import { Command } from 'commander';
 import { VERSION } from '../records/version.js';
-import type { DrilledOptions, MapOptions, RecommendOptions, RollOptions } from './options.js';
+import type { DrilledOptions, JudgeOptions, MapOptions, RecommendOptions, RollOptions } from './options.js';
 import type { Terminal } from './terminal.js';
 
 const AFTER_ERROR =
@@ -65,6 +65,31 @@ export function buildProgram(terminal: Terminal): Command {
     [
       'flarewise recommend --bowler average-right --ball plain-medium --lane house-easy --hook-start 4 --hook-shape 5',
       'flarewise recommend --bowler me.json --ball new.json --lane league.json --hook-total 3 --json',
+    ],
+  );
+
+  examples(
+    program
+      .command('judge')
+      .summary('second opinion on one layout')
+      .description(
+        'Judges one layout: a verdict, its place among all, what the best one does differently, what marking errors cost.',
+      )
+      .option('--bowler <record>', RECORD)
+      .option('--ball <record>', RECORD)
+      .option('--lane <record>', RECORD)
+      .option('--layout <text>', 'drilling angle x pin-to-PAP x VAL angle, in quotes')
+      .option('--hook-start <1..5>', 'when it should start to hook: 1 earliest, 5 latest')
+      .option('--hook-shape <1..5>', 'how it should hook: 1 smoothest, 5 sharpest')
+      .option('--hook-total <1..5>', 'how much it should hook: 1 least, 5 most')
+      .option('--seed <n>', 'seed of the random worlds (default: 1)')
+      .option('--rules <id>', 'rule set that decides what is legal')
+      .action(async (_options: JudgeOptions, command: Command) => {
+        const { judgeCommand } = await import('./judge-command.js');
+        await judgeCommand(command.optsWithGlobals(), terminal);
+      }),
+    [
+      'flarewise judge --bowler average-right --ball plain-high --lane house-easy --hook-shape 4 --layout "70 x 4 1/2 x 30"',
     ],
   );
 

@@ -7,12 +7,12 @@ import type { RecommendOptions } from './options.js';
 const STEPS = [1, 5] as const;
 
 /**
- * The wanted reaction from its three flags; each may be left out, but not all.
+ * The wanted reaction from its three flags; each may be left out, but not all where a wish is needed.
  *
  * @throws {InputError} `missing-flag`  @throws {InputErrors} a step that is none
  */
-export function wantFlags({ hookStart, hookShape, hookTotal }: RecommendOptions): Want {
-  if (hookStart === undefined && hookShape === undefined && hookTotal === undefined)
+export function wantFlags({ hookStart, hookShape, hookTotal }: RecommendOptions, isNeeded = true): Want {
+  if (isNeeded && hookStart === undefined && hookShape === undefined && hookTotal === undefined)
     throw new InputError('missing-flag', {
       field: '--hook-start, --hook-shape, --hook-total',
       rule: 'are all missing, at least one is needed',

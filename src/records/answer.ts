@@ -159,6 +159,13 @@ const rankedLayoutSchema = simulatedLayoutSchema.extend({
   reasons: z.array(z.string()),
 });
 
+const lineSchema = z.strictObject({
+  laydownBoard: n,
+  launchAngleDeg: n,
+  pocketBoard: n,
+  reachesPocket: z.boolean(),
+});
+
 const targetSchema = z.strictObject({
   wish: z.enum(['hookStart', 'hookShape', 'hookTotal']),
   step: n,
@@ -175,7 +182,7 @@ export const recommendAnswerSchema = z
     seed: n,
     inputs: z.strictObject({ bowler: bowlerSchema, ball: ballSchema, lane: laneSchema, want: wantSchema }),
     assumptions: z.array(z.string()),
-    line: z.strictObject({ laydownBoard: n, launchAngleDeg: n, pocketBoard: n, reachesPocket: z.boolean() }),
+    line: lineSchema,
     targets: z.array(targetSchema),
     search: z.strictObject({
       candidates: n,
@@ -217,7 +224,7 @@ export const rollAnswerSchema = z
     bowler: z.string(),
     lane: z.string(),
     layout: layoutAnswerSchema,
-    line: z.strictObject({ laydownBoard: n, launchAngleDeg: n, pocketBoard: n, reachesPocket: z.boolean() }),
+    line: lineSchema,
     reaction: reactionSchema,
     objections: z.array(z.string()).meta({ description: 'What speaks against this layout for this bowler.' }),
     drilled: drilledSchema,
@@ -231,6 +238,36 @@ export const rollAnswerSchema = z
     cautions: z.array(z.string()),
   })
   .meta({ title: 'One shot' });
+
+export const judgeAnswerSchema = z
+  .strictObject({
+    schema: z.literal('flarewise/judge/1'),
+    version: z.string(),
+    seed: n,
+    inputs: z.strictObject({ bowler: bowlerSchema, ball: ballSchema, lane: laneSchema, want: wantSchema }),
+    verdict: z.enum(['not-allowed', 'clearly-worse', 'probably-worse', 'as-good']),
+    line: lineSchema,
+    targets: z.array(targetSchema),
+    layout: simulatedLayoutSchema.extend({
+      psa: psaSchema,
+      marks: z.array(markSchema),
+      legality: legalitySchema,
+    }),
+    place: z
+      .strictObject({ betterThan: n, of: n })
+      .meta({ description: 'How many allowed layouts of an even grid score below it in the nominal world.' }),
+    best: simulatedLayoutSchema,
+    confidence: z
+      .strictObject({ bestBeatsIt: n, beatsMiddle: n, worlds: n })
+      .meta({ description: 'Shares of worlds.' }),
+    shares: sharesSchema.meta({ description: 'Of the change from this layout to the best one.' }),
+    marking: z
+      .array(z.strictObject({ error: z.string(), score: n, flareIn: n, totalHookBoards: n }))
+      .meta({ description: 'What the worse side of each marking error changes.' }),
+    assumptions: z.array(z.string()),
+    cautions: z.array(z.string()),
+  })
+  .meta({ title: 'Second opinion' });
 
 const mapRowSchema = z.strictObject({
   layout: layoutAnswerSchema,
@@ -279,3 +316,4 @@ export type DrilledAnswer = z.infer<typeof drilledAnswerSchema>;
 export type RollAnswer = z.infer<typeof rollAnswerSchema>;
 export type MapAnswer = z.infer<typeof mapAnswerSchema>;
 export type MapRow = z.infer<typeof mapRowSchema>;
+export type JudgeAnswer = z.infer<typeof judgeAnswerSchema>;

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import {
   drilledAnswerSchema,
+  judgeAnswerSchema,
   layoutAnswerSchema,
   mapAnswerSchema,
   recommendAnswerSchema,
@@ -21,6 +22,7 @@ const SCHEMAS = {
   'drilled-answer': drilledAnswerSchema,
   'roll-answer': rollAnswerSchema,
   'map-answer': mapAnswerSchema,
+  'judge-answer': judgeAnswerSchema,
 } as const;
 
 /** File name and text of each record's JSON Schema (draft 2020-12). Rules across fields are in the code only. */

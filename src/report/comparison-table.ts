@@ -5,10 +5,15 @@ import type { Page } from './page.js';
 import { REACTION_ROWS } from './reaction-rows.js';
 import { table } from './table.js';
 
-/** The best layout's numbers with their bands, beside those of the usual middle layout. */
-export const comparisonTable = (best: SimulatedLayout, middle: SimulatedLayout, page: Page): string[] =>
+/** One layout's numbers with their bands, beside those of another; usually the best and the usual middle one. */
+export const comparisonTable = (
+  best: SimulatedLayout,
+  middle: SimulatedLayout,
+  page: Page,
+  [one, other]: readonly [string, string] = ['best\nlayout', 'usual\nlayout'],
+): string[] =>
   table(
-    [{ head: '' }, { head: 'best\nlayout' }, { head: '9 of 10\nworlds' }, { head: 'usual\nlayout' }],
+    [{ head: '' }, { head: one }, { head: '9 of 10\nworlds' }, { head: other }],
     [
       ['score, of 100', points(best.score), band(best.bands.score, points, page), points(middle.score)],
       ...REACTION_ROWS.map(({ key, name, unit, show }) => [

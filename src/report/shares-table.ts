@@ -13,11 +13,11 @@ const SHARE_ROWS = [
   { key: 'intermediateDifferentialIn', name: 'intermediate diff.', unit: 'in', digits: 3 },
 ] as const satisfies readonly { key: keyof SharesAnswer; name: string; unit: string; digits: number }[];
 
-/** How much of each difference from the usual layout comes from which of the three layout numbers. */
-export const sharesTable = (shares: SharesAnswer, page: Page): string[] =>
+/** How much of each difference from a reference comes from which of the three layout numbers. */
+export const sharesTable = (shares: SharesAnswer, page: Page, head = 'against the\nusual layout'): string[] =>
   table(
     [
-      { head: 'against the\nusual layout' },
+      { head },
       { head: 'drilling\nangle' },
       { head: 'pin-to-\nPAP' },
       { head: 'VAL\nangle' },

@@ -28,11 +28,12 @@ const WISHES = {
   },
 } as const;
 
-/** What was asked for, what number that is for this bowler and ball, and what the best layout gives. */
+/** What was asked for, what number that is for this bowler and ball, and what a layout gives. */
 export const wishesTable = (
   targets: readonly TargetAnswer[],
-  best: ReactionAnswer | undefined,
+  reaction: ReactionAnswer,
   page: Page,
+  whose = 'best\nlayout',
 ): string[] =>
   targets.length === 0
     ? []
@@ -41,7 +42,7 @@ export const wishesTable = (
           { head: 'asked for' },
           { head: 'step of 5', align: 'left' },
           { head: 'aimed\nat' },
-          { head: 'best\nlayout' },
+          { head: whose },
           { head: 'layouts\ncan give' },
         ],
         targets.map(({ wish, step, value, attainable }) => {
@@ -51,7 +52,7 @@ export const wishesTable = (
             `${name}, ${unit}`,
             `${steps[step - 1]} (${step})`,
             show(value),
-            best ? show(best[key]) : '',
+            show(reaction[key]),
             band(attainable, show, page),
           ];
         }),

@@ -1,0 +1,121 @@
+import { BOARD } from '../constants.js';
+import type { JudgeAnswer } from '../records/answer.js';
+import type { LayoutNumbers } from '../records/layout-text.js';
+import { loadCautions } from '../records/shared-data.js';
+import { VERSION } from '../records/version.js';
+import { INCH, to } from '../units.js';
+import { allAssumptions } from './assumptions.js';
+import { drilledFacts } from './drilled-facts.js';
+import { explain } from './explain.js';
+import { type InAllWorlds, simulateInWorlds } from './in-all-worlds.js';
+import { shareAbove } from './in-worlds.js';
+import { lineAnswer } from './line.js';
+import { nothingAllowed } from './recommend.js';
+import { score } from './score.js';
+import { pickDiffering, search } from './search.js';
+import {
+  type RecommendInputs,
+  type Setting,
+  type SettingOptions,
+  WORLD_COUNT,
+  withSetting,
+} from './setting.js';
+import { answerer, targetAnswer } from './simulated-answer.js';
+import type { Target } from './target.js';
+import { toLayout } from './to-layout.js';
+
+/** Best layouts of the search that are tried in all worlds to find the one to compare with. */
+const RIVALS = 3;
+
+/** From these shares of worlds on the best layout counts as clearly, and as probably, better. Our own choice. */
+const CLEARLY = 0.9;
+const PROBABLY = 0.7;
+
+/** Errors of marking by hand, to either side; what the worse side does is told. */
+const ERRORS: readonly { error: string; by: Partial<LayoutNumbers> }[] = [
+  { error: '1/16 in of pin-to-PAP', by: { pinToPapIn: 1 / 16 } },
+  { error: '2° of drilling angle', by: { drillingAngleDeg: 2 } },
+  { error: '2° of VAL angle', by: { valAngleDeg: 2 } },
+];
+
+/**
+ * A second opinion on one layout: what it does, where it stands among all, what the best one does
+ * differently, what marking errors cost, and whether it may be drilled.
+ *
+ * @throws {InputError} as `recommend` does
+ */
+export const judge = (
+  inputs: RecommendInputs & { readonly layout: LayoutNumbers },
+  options: SettingOptions,
+): Promise<JudgeAnswer> =>
+  withSetting(inputs, options, async (setting): Promise<JudgeAnswer> => {
+    const { ball, line, rules } = setting;
+    const { layout, ...others } = inputs;
+    const result = await search(inputs.want, setting);
+    if (result.found.length === 0) throw nothingAllowed(result);
+    const rivals = pickDiffering(result.found, RIVALS).map((found) => found.layout);
+    const { rows, middle } = await simulateInWorlds([layout, ...rivals], result.targets, setting);
+    const [own, ...others_] = rows as [InAllWorlds, ...InAllWorlds[]];
+    const best = others_.reduce((a, b) => (b.worlds.meanScore > a.worlds.meanScore ? b : a));
+    const inWords = answerer(result.targets, setting);
+    const facts = drilledFacts(layout, ball, rules);
+    const simulated = inWords(own, facts);
+    const bestBeatsIt = shareAbove(best.worlds, own.worlds);
+    const [toBest] = await explain([best.layout], layout, result.targets, setting);
+    const nominal = score(own.nominal, result.targets);
+    return {
+      schema: 'flarewise/judge/1',
+      version: VERSION,
+      seed: options.seed,
+      inputs: others,
+      verdict: verdictOf(simulated.objections.length > 0 || !facts.legality.legal, bestBeatsIt),
+      line: lineAnswer(line),
+      targets: result.targets.map(targetAnswer),
+      layout: { ...simulated, psa: facts.psa, marks: [...facts.marks], legality: facts.legality },
+      place: {
+        betterThan: result.attained.filter((outcome) => score(outcome, result.targets) < nominal).length,
+        of: result.attained.length,
+      },
+      best: inWords(best, drilledFacts(best.layout, ball, rules)),
+      confidence: { bestBeatsIt, beatsMiddle: shareAbove(own.worlds, middle.worlds), worlds: WORLD_COUNT },
+      shares: toBest.shares,
+      marking: await markingErrors(own, result.targets, setting),
+      assumptions: allAssumptions(inputs),
+      cautions: loadCautions(),
+    };
+  });
+
+function verdictOf(isBarred: boolean, bestBeatsIt: number): JudgeAnswer['verdict'] {
+  if (isBarred) return 'not-allowed';
+  if (bestBeatsIt >= CLEARLY) return 'clearly-worse';
+  return bestBeatsIt >= PROBABLY ? 'probably-worse' : 'as-good';
+}
+
+async function markingErrors(
+  { layout, nominal }: InAllWorlds,
+  targets: readonly Target[],
+  { ball, evaluator }: Setting,
+): Promise<JudgeAnswer['marking']> {
+  const { radius } = ball.published;
+  const off = (by: Partial<LayoutNumbers>, side: 1 | -1): LayoutNumbers => ({
+    drillingAngleDeg: Math.max(0, layout.drillingAngleDeg + side * (by.drillingAngleDeg ?? 0)),
+    pinToPapIn: Math.max(0, layout.pinToPapIn + side * (by.pinToPapIn ?? 0)),
+    valAngleDeg: Math.max(0, layout.valAngleDeg + side * (by.valAngleDeg ?? 0)),
+  });
+  const outcomes = await evaluator.evaluate(
+    ERRORS.flatMap(({ by }) => [off(by, -1), off(by, 1)]).map((each) => ({
+      layout: toLayout(each, radius),
+      world: 0,
+    })),
+  );
+  return ERRORS.map(({ error }, i) => {
+    const [low, high] = outcomes.slice(2 * i, 2 * i + 2);
+    const worse = score(low, targets) < score(high, targets) ? low : high;
+    return {
+      error,
+      score: score(worse, targets) - score(nominal, targets),
+      flareIn: to(worse.reaction.flare - nominal.reaction.flare, INCH),
+      totalHookBoards: to(worse.reaction.totalHook - nominal.reaction.totalHook, BOARD),
+    };
+  });
+}

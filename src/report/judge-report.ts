@@ -1,0 +1,99 @@
+import type { JudgeAnswer } from '../records/answer.js';
+import { comparisonTable } from './comparison-table.js';
+import { decimals, percent, points, signed } from './figures.js';
+import { laneDrawing } from './lane-drawing.js';
+import { layoutHeadline } from './layout-headline.js';
+import type { Page } from './page.js';
+import { withPlainText } from './plain-text.js';
+import { beside, bullets, joinSections, paragraph, section } from './section.js';
+import { sharesTable } from './shares-table.js';
+import { table } from './table.js';
+import { wishesTable } from './wishes-table.js';
+import { legalityLines, marksTable, psaText, staticsText } from './workshop.js';
+import { wrap } from './wrap.js';
+
+/** A second opinion as a screen of text: the verdict first, then what it rests on. */
+export function judgeReport(given: JudgeAnswer, page: Page): string {
+  const answer = withPlainText(given, page.ascii);
+  const { layout, best, inputs } = answer;
+  const { bowler, ball, lane } = inputs;
+  const shot = { hand: bowler.hand, lane, line: answer.line, path: layout.path, reaction: layout.reaction };
+  return joinSections([
+    [
+      ...wrap(`Second opinion for ${bowler.name}`, page.width).map(page.paint.heading),
+      ...paragraph(`${ball.name}, ${ball.weightLb} lb, on ${lane.name}`, page),
+    ],
+    [
+      ...wrap(verdictText(answer), page.width).map(page.paint.strong),
+      ...paragraph(surenessText(answer), page),
+    ],
+    section(
+      'Speaks against it',
+      bullets(
+        layout.objections.map((why) => `${why}.`),
+        page,
+      ),
+      page,
+    ),
+    layoutHeadline(layout, page),
+    wishesTable(answer.targets, layout.reaction, page, 'this\nlayout'),
+    beside(
+      section(`How ${layout.text} rolls`, laneDrawing(shot, page), page),
+      section(
+        `Beside the best found, ${best.text}`,
+        comparisonTable(layout, best, page, ['this one', 'best']),
+        page,
+      ),
+      page,
+    ),
+    section(
+      'What the best one gains, by number of the layout',
+      sharesTable(answer.shares, page, 'from this one\nto the best'),
+      page,
+    ),
+    section('What marking errors cost', markingTable(answer, page), page),
+    section(
+      'After drilling',
+      [
+        ...paragraph(staticsText(layout.drilled.staticOz), page),
+        ...paragraph(psaText(layout.psa), page),
+        ...legalityLines(layout.legality, page),
+      ],
+      page,
+    ),
+    section('Marks to lay out', marksTable(layout.marks, page), page),
+    section('Assumed', bullets(answer.assumptions, page), page),
+    section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),
+  ]);
+}
+
+function verdictText({ verdict, layout, best }: JudgeAnswer): string {
+  switch (verdict) {
+    case 'not-allowed':
+      return `Verdict: do not drill ${layout.text} as it stands; ${best.text} is the best found.`;
+    case 'clearly-worse':
+      return `Verdict: there is a clearly better layout, ${best.text}.`;
+    case 'probably-worse':
+      return `Verdict: ${best.text} is probably better.`;
+    case 'as-good':
+      return `Verdict: ${layout.text} is about as good as any for this wish.`;
+  }
+}
+
+const surenessText = ({ layout, best, place, confidence }: JudgeAnswer): string =>
+  `It scores ${points(layout.score)} of 100 over ${confidence.worlds} plausible worlds, the best found ${points(best.score)}, ` +
+  `which comes out ahead in ${percent(confidence.bestBeatsIt)} % of them. ` +
+  `It stands above ${place.betterThan} of ${place.of} allowed layouts spread evenly, and above the usual middle layout in ` +
+  `${percent(confidence.beatsMiddle)} % of worlds.`;
+
+const markingTable = ({ marking }: JudgeAnswer, page: Page): string[] =>
+  table(
+    [{ head: 'off by' }, { head: 'score\npoints' }, { head: 'flare\nin' }, { head: 'hook\nboards' }],
+    marking.map(({ error, score, flareIn, totalHookBoards }) => [
+      error,
+      signed(score, 1),
+      signed(flareIn, 2),
+      signed(Number(decimals(totalHookBoards, 2)), 2),
+    ]),
+    page,
+  );
