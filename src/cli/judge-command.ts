@@ -15,7 +15,7 @@ export async function judgeCommand(options: JudgeOptions, terminal: Terminal): P
     bowler: () => loadBowler(options.bowler),
     ball: () => loadBall(options.ball),
     lane: () => loadLane(options.lane),
-    want: () => wantFlags(options, false),
+    want: () => wantFlags(options),
     layout: () => layoutFlag(options.layout),
     ...searchFlags(options, terminal),
   });

@@ -5,7 +5,7 @@ import { laneDrawing } from './lane-drawing.js';
 import { layoutHeadline } from './layout-headline.js';
 import type { Page } from './page.js';
 import { withPlainText } from './plain-text.js';
-import { beside, bullets, joinSections, paragraph, section } from './section.js';
+import { beside, bullets, joinSections, paragraph, section, sentence } from './section.js';
 import { sharesTable } from './shares-table.js';
 import { table } from './table.js';
 import { wishesTable } from './wishes-table.js';
@@ -27,14 +27,7 @@ export function judgeReport(given: JudgeAnswer, page: Page): string {
       ...wrap(verdictText(answer), page.width).map(page.paint.strong),
       ...paragraph(surenessText(answer), page),
     ],
-    section(
-      'Speaks against it',
-      bullets(
-        layout.objections.map((why) => `${why}.`),
-        page,
-      ),
-      page,
-    ),
+    section('Speaks against it', bullets(layout.objections.map(sentence), page), page),
     layoutHeadline(layout, page),
     wishesTable(answer.targets, layout.reaction, page, 'this\nlayout'),
     beside(

@@ -9,7 +9,7 @@ import { pathTable } from './path-table.js';
 import { withPlainText } from './plain-text.js';
 import { REACTION_ROWS } from './reaction-rows.js';
 import { ringsTable } from './rings-table.js';
-import { bullets, joinSections, paragraph, section } from './section.js';
+import { bullets, joinSections, paragraph, section, sentence } from './section.js';
 import { table } from './table.js';
 
 /**
@@ -32,14 +32,7 @@ export function rollReport(given: RollAnswer, hand: 'right' | 'left', lane: Lane
       page,
     ),
     section('Reaction', reactionTable(answer, page), page),
-    section(
-      'Speaks against it',
-      bullets(
-        answer.objections.map((why) => `${why}.`),
-        page,
-      ),
-      page,
-    ),
+    section('Speaks against it', bullets(answer.objections.map(sentence), page), page),
     section('Every five feet', pathTable(answer.path, page), page),
     section('Turn by turn on the ball', ringsTable(answer.rings, page), page),
     section('Assumed', bullets(answer.assumptions, page), page),

@@ -29,3 +29,6 @@ export const joinSections = (sections: readonly (readonly string[])[]): string =
     .filter((lines) => lines.length > 0)
     .map((lines) => lines.join('\n'))
     .join('\n\n')}\n`;
+
+/** A reason set as a sentence: capital first, full stop last. */
+export const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;

@@ -31,9 +31,9 @@ test('layoutFlag: reads fractions, names itself when missing or unreadable', () 
   expect(() => layoutFlag('70')).toThrow(expect.objectContaining({ source: '--layout' }));
 });
 
-test('wantFlags: a wish left out is no wish, but one is needed', () => {
+test('wantFlags: a wish left out is no wish', () => {
   expect(wantFlags({ ...options, hookShape: '2' })).toEqual({ hookShape: 2 });
-  expect(() => wantFlags(options)).toThrow('--hook-start, --hook-shape, --hook-total are all missing');
+  expect(wantFlags(options)).toEqual({});
 });
 
 test('wantFlags: tells all bad steps at once', () => {

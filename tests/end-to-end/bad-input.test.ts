@@ -102,7 +102,7 @@ describe('bad input', () => {
 
   test('all missing flags are named in one message', async () => {
     const { code, err } = await runCli(['recommend', '--no-input']);
-    for (const flag of ['--bowler is missing', '--ball is missing', '--lane is missing', '--hook-start'])
+    for (const flag of ['--bowler is missing', '--ball is missing', '--lane is missing'])
       expect(err).toContain(flag);
     expect(code).toBe(2);
   });

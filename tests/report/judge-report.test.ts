@@ -62,7 +62,7 @@ describe('judgeReport', () => {
   test('what speaks against a layout, its place and its marking errors are told', () => {
     const barred = { ...answer, layout: { ...layout, objections: ['an oil ring would run over a hole'] } };
     const text = oneLine(judgeReport(barred, pageOf(80)));
-    expect(text).toContain('an oil ring would run over a hole.');
+    expect(text).toContain('An oil ring would run over a hole.');
     expect(text).toContain('above 180 of 240 allowed layouts');
     expect(text).toContain('1/16 in of pin-to-PAP -1.2 +0.05 -0.10');
     expect(text).toContain(cautions[0]);
