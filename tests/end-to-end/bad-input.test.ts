@@ -82,7 +82,6 @@ const rows: { name: string; args: string[]; says: (string | RegExp)[] }[] = [
   { name: 'an unknown ounce', args: [...layoutIs(LAYOUT), '--ounce', 'troy'], says: ['--ounce', 'moment or halves', 'troy'] },
   { name: 'an unknown rule set', args: [...layoutIs(LAYOUT), '--rules', 'mine'], says: ['--rules', 'id of a rule set', 'mine', 'Known:'] },
   { name: 'a wish beyond its steps', args: recommendWith('--hook-start', '9'), says: ['--hook-start', 'whole number, 1 to 5', '"9"', 'earliest'] },
-  { name: 'no wish at all', args: recommendWith(), says: ['--hook-start, --hook-shape, --hook-total', 'at least one', 'nothing', '1 earliest'] },
   { name: 'a seed in words', args: recommendWith('--hook-start', '3', '--seed', 'lucky'), says: ['--seed', 'whole number', 'lucky', 'same answer'] },
   { name: 'no workers', args: recommendWith('--hook-start', '3', '--workers', '0'), says: ['--workers', 'whole number, 1 to', '"0"'] },
   { name: 'an unknown pin side', args: recommendWith('--hook-start', '3', '--pin-side', 'up'), says: ['--pin-side', 'above or below or both', '"up"'] },
