@@ -19,21 +19,21 @@ export interface AssumedRanges {
  */
 export const NOMINAL_SURFACE: AssumedRanges = {
   frictionDryFactor: 1,
-  filmScale: 8,
+  filmScale: 5,
   bandWidth: from(0.25, INCH),
   carriedShare: 0.15,
 };
 
 export const LOW_SURFACE: AssumedRanges = {
   frictionDryFactor: 0.85,
-  filmScale: 6,
+  filmScale: 3.5,
   bandWidth: from(0.15, INCH),
   carriedShare: 0.05,
 };
 
 export const HIGH_SURFACE: AssumedRanges = {
   frictionDryFactor: 1.15,
-  filmScale: 10,
+  filmScale: 7,
   bandWidth: from(0.4, INCH),
   carriedShare: 0.3,
 };
