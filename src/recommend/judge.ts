@@ -50,13 +50,13 @@ export const judge = (
 ): Promise<JudgeAnswer> =>
   withSetting(inputs, options, async (setting): Promise<JudgeAnswer> => {
     const { ball, line, rules } = setting;
-    const { layout, ...others } = inputs;
+    const { layout, ...given } = inputs;
     const result = await search(inputs.want, setting);
     if (result.found.length === 0) throw nothingAllowed(result);
     const rivals = pickDiffering(result.found, RIVALS).map((found) => found.layout);
     const { rows, middle } = await simulateInWorlds([layout, ...rivals], result.targets, setting);
-    const [own, ...others_] = rows as [InAllWorlds, ...InAllWorlds[]];
-    const best = others_.reduce((a, b) => (b.worlds.meanScore > a.worlds.meanScore ? b : a));
+    const [own, ...rivalRows] = rows as [InAllWorlds, ...InAllWorlds[]];
+    const best = rivalRows.reduce((a, b) => (b.worlds.meanScore > a.worlds.meanScore ? b : a));
     const inWords = answerer(result.targets, setting);
     const facts = drilledFacts(layout, ball, rules);
     const simulated = inWords(own, facts);
@@ -67,7 +67,7 @@ export const judge = (
       schema: 'flarewise/judge/1',
       version: VERSION,
       seed: options.seed,
-      inputs: others,
+      inputs: given,
       verdict: verdictOf(simulated.objections.length > 0 || !facts.legality.legal, bestBeatsIt),
       line: lineAnswer(line),
       targets: result.targets.map(targetAnswer),

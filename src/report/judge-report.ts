@@ -9,7 +9,7 @@ import { beside, bullets, joinSections, paragraph, section, sentence } from './s
 import { sharesTable } from './shares-table.js';
 import { table } from './table.js';
 import { wishesTable } from './wishes-table.js';
-import { legalityLines, marksTable, psaText, staticsText } from './workshop.js';
+import { afterDrilling, marksTable } from './workshop.js';
 import { wrap } from './wrap.js';
 
 /** A second opinion as a screen of text: the verdict first, then what it rests on. */
@@ -45,15 +45,7 @@ export function judgeReport(given: JudgeAnswer, page: Page): string {
       page,
     ),
     section('What marking errors cost', markingTable(answer, page), page),
-    section(
-      'After drilling',
-      [
-        ...paragraph(staticsText(layout.drilled.staticOz), page),
-        ...paragraph(psaText(layout.psa), page),
-        ...legalityLines(layout.legality, page),
-      ],
-      page,
-    ),
+    section('After drilling', afterDrilling(layout, page), page),
     section('Marks to lay out', marksTable(layout.marks, page), page),
     section('Assumed', bullets(answer.assumptions, page), page),
     section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),

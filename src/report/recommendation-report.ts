@@ -11,7 +11,7 @@ import { sharesTable } from './shares-table.js';
 import { stepsTable } from './steps-table.js';
 import { SLIGHT, verdict } from './verdict.js';
 import { wishesTable } from './wishes-table.js';
-import { legalityLines, marksTable, psaText, staticsText } from './workshop.js';
+import { afterDrilling, marksTable } from './workshop.js';
 import { wrap } from './wrap.js';
 
 /**
@@ -47,15 +47,7 @@ export function recommendationReport(given: RecommendAnswer, page: Page): string
     section('What another step would change', stepsTable(best.steps, page), page),
     section('What holds the result back', bullets(answer.limits, page), page),
     section('Marks to lay out', marksTable(best.marks, page), page),
-    section(
-      'After drilling',
-      [
-        ...paragraph(staticsText(best.drilled.staticOz), page),
-        ...paragraph(psaText(best.psa), page),
-        ...legalityLines(best.legality, page),
-      ],
-      page,
-    ),
+    section('After drilling', afterDrilling(best, page), page),
     section('Searched', paragraph(searchText(answer), page), page),
     section('Assumed', bullets(answer.assumptions, page), page),
     section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),

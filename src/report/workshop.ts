@@ -24,6 +24,20 @@ function heavier(ounce: number, plus: string, minus: string): string {
   return Number(shown) === 0 ? `${plus} even` : `${shown} oz to the ${ounce > 0 ? plus : minus}`;
 }
 
+/** How the ball balances once drilled, where its strong axis lies, and what the rules say. */
+export const afterDrilling = (
+  layout: {
+    readonly drilled: DrilledNumbersAnswer;
+    readonly psa: PsaAnswer;
+    readonly legality: LegalityAnswer;
+  },
+  page: Page,
+): string[] => [
+  ...paragraph(staticsText(layout.drilled.staticOz), page),
+  ...paragraph(psaText(layout.psa), page),
+  ...legalityLines(layout.legality, page),
+];
+
 /** Where the high-RG axis comes out, and whether that can be trusted. */
 export function psaText(psa: PsaAnswer): string {
   const where =
