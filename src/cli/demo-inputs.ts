@@ -1,14 +1,14 @@
 import { DEMO, demoShelf } from '../records/shelf.js';
 import type { Inputs } from './recommend-command.js';
 
-/** An average right-hander with a plain ball on a house shot, who wants it later and sharper. All invented. */
+/** An average right-hander with a plain ball on a house shot, who wants it to hook earlier and more. All invented. */
 export function demoInputs(): Inputs {
   const { bowlers, balls, lanes } = demoShelf();
   return {
     bowler: find(bowlers, DEMO.bowler),
     ball: find(balls, DEMO.ball),
     lane: find(lanes, DEMO.lane),
-    want: { hookStart: 4, hookShape: 4 },
+    want: { hookStart: 2, hookTotal: 4 },
   };
 }
 

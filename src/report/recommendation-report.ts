@@ -58,15 +58,20 @@ export function recommendationReport(given: RecommendAnswer, page: Page): string
 function surenessText(answer: RecommendAnswer, best: RankedLayout): string {
   const { beatsRunnerUp, beatsMiddle, worlds } = best.confidence;
   const runnerUp = answer.layouts[1];
+  const isUsual = best.text === answer.middle.text;
   const against = (share: number, whom: string): string =>
     `against ${whom} it scores higher in ${percent(share)} % (${verdict(share)})`;
   const parts = [
     ...(runnerUp ? [against(beatsRunnerUp, `the runner-up ${runnerUp.text}`)] : []),
-    against(beatsMiddle, `the usual ${answer.middle.text}`),
+    ...(isUsual ? [] : [against(beatsMiddle, `the usual ${answer.middle.text}`)]),
   ];
-  const close =
-    beatsMiddle < SLIGHT ? ' In short: no improvement on the usual layout that can be relied on.' : '';
-  return `How sure: over ${worlds} plausible worlds, ${parts.join('; ')}.${close}`;
+  const close = isUsual
+    ? ' It is the usual middle layout itself: for this wish none does better on the mean.'
+    : beatsMiddle < SLIGHT
+      ? ' In short: no improvement on the usual layout that can be relied on.'
+      : '';
+  const compared = parts.length > 0 ? `, ${parts.join('; ')}` : '';
+  return `How sure: over ${worlds} plausible worlds${compared}.${close}`;
 }
 
 const rankingNote = ({ objections }: SimulatedLayout, page: Page): string[] =>

@@ -7,5 +7,5 @@ export function verdict(share: number): string {
   if (share >= 0.7) return 'probably better';
   if (share >= SLIGHT) return 'slightly better';
   if (share > 0.45) return 'no real difference';
-  return 'not better';
+  return 'ahead only on the mean';
 }

@@ -93,6 +93,18 @@ describe('recommendation report', () => {
     expect(score.trim().split(/ {2,}/).slice(1)).toEqual(['+17', '+24', '-7', '+34']);
   });
 
+  test('says so when the usual layout itself comes out best, and compares it with nothing but the next', () => {
+    const [first, ...others] = recommendAnswer.layouts;
+    const usual = { ...first, text: recommendAnswer.middle.text };
+    const text = oneLine(
+      recommendationReport({ ...recommendAnswer, layouts: [usual, ...others] }, pageOf(80)),
+    );
+    expect(text).toContain('It is the usual middle layout itself');
+    expect(text).not.toContain(`against the usual ${usual.text}`);
+    const alone = oneLine(recommendationReport({ ...recommendAnswer, layouts: [usual] }, pageOf(80)));
+    expect(alone).toMatch(/over \d+ plausible worlds\. It is the usual/);
+  });
+
   test('says when the usual layout it compares with would itself be set aside', () => {
     const objections = ['an oil ring would run over a hole'];
     const text = oneLine(
