@@ -48,20 +48,17 @@ describe('aimAt', () => {
     expect(aim.shots).toBeLessThanOrEqual(5);
   });
 
-  test('says so when no angle will do, and gives a launch all the same', () => {
-    const dry = uniformLane(0.32); // hooks off the lane from anywhere near its left edge
-    const roll = (angle: number) =>
-      rollShot(
-        drilledBall,
-        { ...usualRelease, axisRotation: 1.5, speed: 5 },
-        { x: -0.5, angle },
-        dry,
-        settings,
-      );
-    const aim = aimAt(boardToX(1), -0.5, roll);
+  test('says so when no angle will do, and gives the nearest launch that stays on the lane', () => {
+    // from board 10 this ball hooks past the pocket unless sent so wide that it falls into the gutter
+    const x = boardToX(10);
+    const roll = (angle: number) => rollShot(drilledBall, usualRelease, { x, angle }, lane, settings);
+    const aim = aimAt(target, x, roll);
+    expect(aim.found).toBe(false);
     expect(aim.shots).toBeLessThanOrEqual(20);
-    if (!aim.found) expect(Number.isFinite(aim.launch.angle)).toBe(true);
-    else expectWithin(last(roll(aim.launch.angle).x), boardToX(1), 1e-4);
+    const nearest = roll(aim.launch.angle);
+    expect(nearest.outcome).toBe('pins');
+    expect(last(nearest.x)).toBeLessThan(target);
+    expect(roll(aim.launch.angle + 0.005).outcome).toBe('gutter');
   });
 
   test('survives shots that cannot be computed', () => {
