@@ -1,14 +1,4 @@
-import {
-  addMat,
-  determinant,
-  inverse,
-  type Mat3,
-  mulMat,
-  mulVec,
-  outer,
-  scaleMat,
-  transpose,
-} from '../mat3.js';
+import { addMat, determinant, type Mat3, mulMat, mulVec, outer, scaleMat, transpose } from '../mat3.js';
 import { add, scale, type Vec3 } from '../vec3.js';
 import type { Moments } from './mass-properties.js';
 
@@ -85,21 +75,6 @@ export const stretchPart = (part: Part, s: Vec3, shift: Vec3): Part => ({
   A: [scale(s[0], part.A[0]), scale(s[1], part.A[1]), scale(s[2], part.A[2])],
   c: [s[0] * part.c[0] + shift[0], s[1] * part.c[1] + shift[1], s[2] * part.c[2] + shift[2]],
 });
-
-/** Whether a point (m) lies inside the part. */
-export function partContains(part: Part, p: Vec3): boolean {
-  const [x, y, z] = mulVec(inverse(part.A), add(p, scale(-1, part.c)));
-  switch (part.shape.kind) {
-    case 'ball':
-      return x * x + y * y + z * z <= 1;
-    case 'cylinder':
-      return Math.abs(z) <= 1 && x * x + y * y <= 1;
-    case 'box':
-      return Math.max(Math.abs(x), Math.abs(y), Math.abs(z)) <= 1;
-    case 'cone':
-      return Math.abs(z) <= 1 && Math.hypot(x, y) <= (1 + part.shape.top + (part.shape.top - 1) * z) / 2;
-  }
-}
 
 /**
  * Greatest distance (m) from the origin to any point of the part: exact for boxes, else over points 15° apart

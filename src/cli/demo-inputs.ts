@@ -1,8 +1,8 @@
+import type { RecommendInputs } from '../recommend/setting.js';
 import { DEMO, demoShelf } from '../records/shelf.js';
-import type { Inputs } from './recommend-command.js';
 
 /** An average right-hander with a plain ball on a house shot, who wants it to hook earlier and more. All invented. */
-export function demoInputs(): Inputs {
+export function demoInputs(): RecommendInputs {
   const { bowlers, balls, lanes } = demoShelf();
   return {
     bowler: find(bowlers, DEMO.bowler),

@@ -25,6 +25,6 @@ export async function drilledCommand(options: DrilledOptions, terminal: Terminal
       ),
     ruleSet: () => rulesFlag(options.rules),
   });
-  const answer = drilledAnswer(inputs, { ounce, ...(ruleSet === undefined ? {} : { ruleSet }) });
+  const answer = drilledAnswer(inputs, { ounce, ruleSet });
   printAnswer(answer, (page) => drilledReport(answer, page), options, terminal);
 }

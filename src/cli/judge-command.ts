@@ -1,17 +1,16 @@
-import type { JudgeAnswer } from '../records/answer.js';
 import { layoutFlag } from './flags.js';
 import { gather } from './gather.js';
 import { loadBall, loadBowler, loadLane } from './load-record.js';
 import type { JudgeOptions } from './options.js';
 import { printAnswer } from './print-answer.js';
-import { progressLine } from './progress.js';
+import { withProgress } from './progress.js';
 import { searchFlags } from './recommend-command.js';
 import type { Terminal } from './terminal.js';
 import { wantFlags } from './want-flags.js';
 
 /** `flarewise judge`: a second opinion on one layout. */
 export async function judgeCommand(options: JudgeOptions, terminal: Terminal): Promise<void> {
-  const { bowler, ball, lane, want, layout, ruleSet, ...search } = gather({
+  const { bowler, ball, lane, want, layout, ...search } = gather({
     bowler: () => loadBowler(options.bowler),
     ball: () => loadBall(options.ball),
     lane: () => loadLane(options.lane),
@@ -20,16 +19,9 @@ export async function judgeCommand(options: JudgeOptions, terminal: Terminal): P
     ...searchFlags(options, terminal),
   });
   const { judge } = await import('../recommend/judge.js');
-  const progress = await progressLine(terminal);
-  let answer: JudgeAnswer;
-  try {
-    answer = await judge(
-      { bowler, ball, lane, want, layout },
-      { ...search, ...(ruleSet === undefined ? {} : { ruleSet }), onProgress: progress.show },
-    );
-  } finally {
-    progress.end();
-  }
+  const answer = await withProgress(terminal, (onProgress) =>
+    judge({ bowler, ball, lane, want, layout }, { ...search, onProgress }),
+  );
   const { judgeReport } = await import('../report/judge-report.js');
   printAnswer(answer, (page) => judgeReport(answer, page), options, terminal);
 }

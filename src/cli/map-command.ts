@@ -1,4 +1,5 @@
 import { mapAnswer } from '../recommend/map-answer.js';
+import { MIDDLE_LAYOUT } from '../recommend/middle-layout.js';
 import { mapCsv } from '../report/map-csv.js';
 import { mapReport } from '../report/map-report.js';
 import { layoutFlag, oneOf } from './flags.js';
@@ -10,15 +11,12 @@ import type { Terminal } from './terminal.js';
 
 const OVERS = ['drilling-angle', 'pin-to-pap', 'buffer'] as const;
 
-/** The layout whose other two numbers a map keeps when none is given. */
-const USUAL = '50 x 4 1/2 x 35';
-
 /** `flarewise map`: drilled numbers over one number of the layout. */
 export async function mapCommand(options: MapOptions, terminal: Terminal): Promise<void> {
   const { over, ...inputs } = gather({
     bowler: () => loadBowler(options.bowler),
     ball: () => loadBall(options.ball),
-    around: () => layoutFlag(options.layout ?? USUAL),
+    around: () => (options.layout === undefined ? MIDDLE_LAYOUT : layoutFlag(options.layout)),
     over: () =>
       oneOf(
         '--over',

@@ -1,4 +1,6 @@
 import { Command } from 'commander';
+import { MIDDLE_LAYOUT } from '../recommend/middle-layout.js';
+import { wordLayout } from '../records/layout-text.js';
 import { VERSION } from '../records/version.js';
 import type { DrilledOptions, JudgeOptions, MapOptions, RecommendOptions, RollOptions } from './options.js';
 import type { Terminal } from './terminal.js';
@@ -138,7 +140,7 @@ export function buildProgram(terminal: Terminal): Command {
       .option('--bowler <record>', RECORD)
       .option('--ball <record>', RECORD)
       .option('--over <number>', 'drilling-angle, pin-to-pap or buffer (default: drilling-angle)')
-      .option('--layout <text>', 'keeps its other two numbers (default: "50 x 4 1/2 x 35")')
+      .option('--layout <text>', `keeps its other two numbers (default: "${wordLayout(MIDDLE_LAYOUT)}")`)
       .option('--csv', 'print comma-separated values')
       .action(async (_options: MapOptions, command: Command) => {
         const { mapCommand } = await import('./map-command.js');

@@ -39,3 +39,16 @@ export async function progressLine({ stderr }: Terminal): Promise<ProgressLine> 
     },
   };
 }
+
+/** Runs something long with its progress shown, and takes the bar away however it ends. */
+export async function withProgress<T>(
+  terminal: Terminal,
+  run: (onProgress: (progress: Progress) => void) => Promise<T>,
+): Promise<T> {
+  const line = await progressLine(terminal);
+  try {
+    return await run(line.show);
+  } finally {
+    line.end();
+  }
+}

@@ -1,25 +1,14 @@
-import type { RecommendAnswer } from '../records/answer.js';
-import type { Ball } from '../records/ball.js';
-import type { Bowler } from '../records/bowler.js';
-import type { Lane } from '../records/lane.js';
-import type { Want } from '../records/want.js';
+import type { RecommendInputs } from '../recommend/setting.js';
 import { oneOf, wholeNumber } from './flags.js';
 import { gather } from './gather.js';
 import { loadBall, loadBowler, loadLane } from './load-record.js';
 import type { RecommendOptions } from './options.js';
 import { printAnswer } from './print-answer.js';
-import { progressLine } from './progress.js';
+import { withProgress } from './progress.js';
 import { rulesFlag } from './rules-flag.js';
 import type { Terminal } from './terminal.js';
 import { wantFlags } from './want-flags.js';
 import { workersFlag } from './workers-flag.js';
-
-export interface Inputs {
-  readonly bowler: Bowler;
-  readonly ball: Ball;
-  readonly lane: Lane;
-  readonly want: Want;
-}
 
 const PIN_SIDES = ['above', 'below', 'both'] as const;
 export const USUAL_TOP = 4;
@@ -64,23 +53,13 @@ type Search = { [K in keyof ReturnType<typeof searchFlags>]: ReturnType<ReturnTy
 
 /** Searches, with progress on stderr, and prints the answer. */
 export async function answerRecommendation(
-  inputs: Inputs,
-  { ruleSet, ...search }: Search,
+  inputs: RecommendInputs,
+  search: Search,
   options: RecommendOptions,
   terminal: Terminal,
 ): Promise<void> {
   const { recommend } = await import('../recommend/recommend.js');
-  const progress = await progressLine(terminal);
-  let answer: RecommendAnswer;
-  try {
-    answer = await recommend(inputs, {
-      ...search,
-      ...(ruleSet === undefined ? {} : { ruleSet }),
-      onProgress: progress.show,
-    });
-  } finally {
-    progress.end();
-  }
+  const answer = await withProgress(terminal, (onProgress) => recommend(inputs, { ...search, onProgress }));
   const { recommendationReport } = await import('../report/recommendation-report.js');
   printAnswer(answer, (page) => recommendationReport(answer, page), options, terminal);
 }

@@ -1,6 +1,6 @@
 import type { Fault } from '../errors.js';
 import { InputError } from '../errors.js';
-import { type Ball, ballSchema } from '../records/ball.js';
+import { type Ball, ballSchema, LEAST_MASS_BIAS_IN } from '../records/ball.js';
 import { type Bowler, bowlerSchema } from '../records/bowler.js';
 import type { Lane } from '../records/lane.js';
 import { parseRecord } from '../records/read-record.js';
@@ -8,7 +8,7 @@ import type { Shelf } from '../records/shelf.js';
 import { type Want, wantSchema } from '../records/want.js';
 import { parseSigned } from './parse-signed.js';
 import type { Answers, Question } from './question.js';
-import { BY_NUMBERS, FROM_FILE } from './questions.js';
+import { BY_NUMBERS, FROM_FILE, LAST_BALL_NUMBER } from './questions.js';
 
 /** How far an interview has come: which questions were answered, in order, and how. */
 export interface Interview {
@@ -67,11 +67,8 @@ export function backTo(interview: Interview, id: string): Interview {
 }
 
 /** The ball by its published numbers, once the last of them is the latest answer; else null. */
-export const ballJustNumbered = ({ questions, answered, answers }: Interview): Ball | null => {
-  const latest = answered[answered.length - 1];
-  const last = questions.filter(({ id, when }) => when !== undefined && id in ballSchema.shape).at(-1);
-  return answers.ball === BY_NUMBERS && latest === last?.id ? numberedBall(answers) : null;
-};
+export const ballJustNumbered = ({ answered, answers }: Interview): Ball | null =>
+  answered[answered.length - 1] === LAST_BALL_NUMBER ? numberedBall(answers) : null;
 
 export const isFault = (result: object): result is Fault => 'rule' in result;
 
@@ -125,7 +122,8 @@ function numberedBall(answers: Answers): Ball {
       rgIn,
       differentialIn,
       intermediateDifferentialIn,
-      coreShape: (intermediateDifferentialIn as number) > 0.004 ? 'asymmetric' : answers.coreShape,
+      coreShape:
+        (intermediateDifferentialIn as number) > LEAST_MASS_BIAS_IN ? 'asymmetric' : answers.coreShape,
       pinToCgIn,
       topWeightOz,
       surfaceGrit,

@@ -1,4 +1,4 @@
-import { ballSchema } from '../records/ball.js';
+import { ballSchema, LEAST_MASS_BIAS_IN } from '../records/ball.js';
 import { bowlerSchema } from '../records/bowler.js';
 import { laneSchema } from '../records/lane.js';
 import { readRecord } from '../records/read-record.js';
@@ -12,8 +12,8 @@ export const FROM_FILE = 'from-file';
 /** The question a person returns to when a ball's numbers do not go together. */
 export const FIRST_BALL_NUMBER = 'weightLb';
 
-/** Above this a published intermediate differential makes the core asymmetric, in; below, its shape is asked. */
-const CLEARLY_ASYMMETRIC_IN = 0.004;
+/** The question after which a ball's numbers are complete. */
+export const LAST_BALL_NUMBER = 'surfaceGrit';
 
 const bowler = bowlerSchema.shape;
 const pap = bowler.pap.shape;
@@ -193,7 +193,7 @@ function ballNumbers(): readonly Question[] {
       id: 'coreShape',
       kind: 'choice',
       when: (answers) =>
-        when(answers) && !((answers.intermediateDifferentialIn as number) > CLEARLY_ASYMMETRIC_IN),
+        when(answers) && !((answers.intermediateDifferentialIn as number) > LEAST_MASS_BIAS_IN),
       text: 'Does the maker show a core with side features?',
       help: 'Noses, bumps or flats around its middle, not round like a turned piece of wood.',
       options: [

@@ -76,7 +76,8 @@ export const neighbours = (c: Candidate, step: GridStep): readonly Candidate[] =
   { ...c, drillingAngleDeg: c.drillingAngleDeg + step.angleDeg },
 ];
 
-function steps({ least, most }: { least: number; most: number }, by: number): number[] {
+/** Values from least to most, evenly spaced. */
+export function steps({ least, most }: { least: number; most: number }, by: number): number[] {
   return Array.from({ length: Math.floor((most - least) / by + 1e-9) + 1 }, (_, i) => least + i * by);
 }
 

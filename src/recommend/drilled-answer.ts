@@ -14,23 +14,18 @@ import { layoutAnswer } from './layout-answer.js';
 /** What one layout does to one ball: drilled numbers with bands, statics, marks, legality. */
 export function drilledAnswer(
   { bowler, ball: record, layout }: { bowler: Bowler; ball: Ball; layout: LayoutNumbers },
-  { ruleSet, ounce }: { ruleSet?: string; ounce: OunceConvention },
+  { ruleSet, ounce }: { ruleSet?: string | undefined; ounce: OunceConvention },
 ): DrilledAnswer {
   const rules = loadRuleSet(ruleSet);
   const ball = ballProblem(record, bowler, ounce);
-  const facts = drilledFacts(layout, ball, rules);
+  const facts = drilledFacts(ball, rules)(layout);
   return {
     schema: 'flarewise/drilled/1',
     version: VERSION,
     ball: record.name,
     bowler: bowler.name,
     layout: layoutAnswer(layout, ball),
-    undrilled: {
-      massLb: record.weightLb,
-      rgIn: record.rgIn,
-      differentialIn: record.differentialIn,
-      intermediateDifferentialIn: record.intermediateDifferentialIn,
-    },
+    undrilled: undrilledAnswer(record),
     drilled: facts.drilled,
     bands: facts.bands,
     psa: facts.psa,
@@ -40,3 +35,11 @@ export function drilledAnswer(
     cautions: loadCautions(),
   };
 }
+
+/** A ball's published numbers, as they stand beside the drilled ones. */
+export const undrilledAnswer = (ball: Ball): DrilledAnswer['undrilled'] => ({
+  massLb: ball.weightLb,
+  rgIn: ball.rgIn,
+  differentialIn: ball.differentialIn,
+  intermediateDifferentialIn: ball.intermediateDifferentialIn,
+});

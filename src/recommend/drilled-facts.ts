@@ -1,6 +1,5 @@
-import { driller } from '../ball/drill.js';
+import { type Driller, driller } from '../ball/drill.js';
 import { type InertiaNumbers, inertiaNumbers } from '../ball/drilled-numbers.js';
-import type { Excavation } from '../ball/excavation.js';
 import { staticWeights } from '../ball/static-weights.js';
 import { overAndUp, type Placement, placeLayout } from '../layout/placement.js';
 import { arcAngle } from '../layout/sphere.js';
@@ -33,16 +32,30 @@ export interface DrilledFacts {
 /** Below this drilled intermediate differential the high-RG axis is anywhere within some inches, m. */
 const CERTAIN_AXIS = from(0.004, INCH);
 
-/** Drills one layout into every core of the ensemble; numbers of the most typical one, bands of all. */
-export function drilledFacts(numbers: LayoutNumbers, ball: BallProblem, rules: RuleSet): DrilledFacts {
+/**
+ * Prepares to drill layouts into every core of the ensemble: numbers of the most typical one, bands of all.
+ *
+ * @returns layout ↦ what is known of the ball drilled so
+ */
+export function drilledFacts(ball: BallProblem, rules: RuleSet): (numbers: LayoutNumbers) => DrilledFacts {
+  const drillTypical = driller(ball.bodies[0], ball.reportRays);
+  const drillers = ball.bodies.map((body) => driller(body, ball.rankingRays));
+  return (numbers) => factsOf(numbers, ball, rules, drillTypical, drillers);
+}
+
+function factsOf(
+  numbers: LayoutNumbers,
+  ball: BallProblem,
+  rules: RuleSet,
+  drillTypical: Driller,
+  drillers: readonly Driller[],
+): DrilledFacts {
   const { radius } = ball.published;
   const placement = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
-  const drill = (rays: Excavation) => (body: BallProblem['bodies'][number]) =>
-    driller(body, rays)(placement.R_BC);
-  const typical = drill(ball.reportRays)(ball.bodies[0]);
+  const typical = drillTypical(placement.R_BC);
   const inertia = inertiaNumbers(typical);
   const statics = staticWeights(typical, radius, ball.ounce);
-  const ensemble = ball.bodies.map(drill(ball.rankingRays)).map(inertiaNumbers);
+  const ensemble = drillers.map((drill) => inertiaNumbers(drill(placement.R_BC)));
   const band = (pick: (n: InertiaNumbers) => number) => bandOf(ensemble.map((n) => to(pick(n), INCH)));
   return {
     drilled: {

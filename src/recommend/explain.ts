@@ -1,7 +1,7 @@
-import { BOARD } from '../constants.js';
 import type { SharesAnswer, StepEffect } from '../records/answer.js';
 import type { LayoutNumbers } from '../records/layout-text.js';
-import { DEGREE, FOOT, INCH, to } from '../units.js';
+import { INCH, to } from '../units.js';
+import { READINGS } from './readings.js';
 import { score } from './score.js';
 import type { Setting } from './setting.js';
 import { mixtures, shapleyShares } from './shapley.js';
@@ -54,13 +54,6 @@ export async function explain(
     return { shares: sharesOf(own.slice(0, 8), targets), steps: stepsOf(own[7], own.slice(8), targets) };
   });
 }
-
-const READINGS = {
-  hookStartFt: (o: Outcome) => to(o.reaction.hookStart, FOOT),
-  hookSharpnessDegPerFt: (o: Outcome) => to(o.reaction.hookSharpness, DEGREE / FOOT),
-  totalHookBoards: (o: Outcome) => to(o.reaction.totalHook, BOARD),
-  flareIn: (o: Outcome) => to(o.reaction.flare, INCH),
-} as const;
 
 function sharesOf(mixed: readonly Outcome[], targets: readonly Target[]): SharesAnswer {
   const share = (reading: (o: Outcome) => number): SharesAnswer['score'] => {

@@ -1,15 +1,15 @@
-import { BOARD } from '../constants.js';
 import type { JudgeAnswer } from '../records/answer.js';
 import type { LayoutNumbers } from '../records/layout-text.js';
 import { loadCautions } from '../records/shared-data.js';
+import { CLEARLY, PROBABLY } from '../records/sureness.js';
 import { VERSION } from '../records/version.js';
-import { INCH, to } from '../units.js';
 import { allAssumptions } from './assumptions.js';
 import { drilledFacts } from './drilled-facts.js';
 import { explain } from './explain.js';
 import { type InAllWorlds, simulateInWorlds } from './in-all-worlds.js';
 import { shareAbove } from './in-worlds.js';
 import { lineAnswer } from './line.js';
+import { READINGS } from './readings.js';
 import { nothingAllowed } from './recommend.js';
 import { score } from './score.js';
 import { pickDiffering, search } from './search.js';
@@ -26,10 +26,6 @@ import { toLayout } from './to-layout.js';
 
 /** Best layouts of the search that are tried in all worlds to find the one to compare with. */
 const RIVALS = 3;
-
-/** From these shares of worlds on the best layout counts as clearly, and as probably, better. Our own choice. */
-const CLEARLY = 0.9;
-const PROBABLY = 0.7;
 
 /** Errors of marking by hand, to either side; what the worse side does is told. */
 const ERRORS: readonly { error: string; by: Partial<LayoutNumbers> }[] = [
@@ -58,7 +54,8 @@ export const judge = (
     const [own, ...rivalRows] = rows as [InAllWorlds, ...InAllWorlds[]];
     const best = rivalRows.reduce((a, b) => (b.worlds.meanScore > a.worlds.meanScore ? b : a));
     const inWords = answerer(result.targets, setting);
-    const facts = drilledFacts(layout, ball, rules);
+    const factsOf = drilledFacts(ball, rules);
+    const facts = factsOf(layout);
     const simulated = inWords(own, facts);
     const bestBeatsIt = shareAbove(best.worlds, own.worlds);
     const [toBest] = await explain([best.layout], layout, result.targets, setting);
@@ -76,7 +73,7 @@ export const judge = (
         betterThan: result.attained.filter((outcome) => score(outcome, result.targets) < nominal).length,
         of: result.attained.length,
       },
-      best: inWords(best, drilledFacts(best.layout, ball, rules)),
+      best: inWords(best, factsOf(best.layout)),
       confidence: { bestBeatsIt, beatsMiddle: shareAbove(own.worlds, middle.worlds), worlds: WORLD_COUNT },
       shares: toBest.shares,
       marking: await markingErrors(own, result.targets, setting),
@@ -114,8 +111,8 @@ async function markingErrors(
     return {
       error,
       score: score(worse, targets) - score(nominal, targets),
-      flareIn: to(worse.reaction.flare - nominal.reaction.flare, INCH),
-      totalHookBoards: to(worse.reaction.totalHook - nominal.reaction.totalHook, BOARD),
+      flareIn: READINGS.flareIn(worse) - READINGS.flareIn(nominal),
+      totalHookBoards: READINGS.totalHookBoards(worse) - READINGS.totalHookBoards(nominal),
     };
   });
 }

@@ -1,13 +1,21 @@
-import type { Band, TargetAnswer } from '../records/answer.js';
+import type { SimulatedLayout, TargetAnswer } from '../records/answer.js';
 import type { Line } from './line.js';
 import { wishMiss } from './score.js';
 import type { SearchResult } from './search.js';
 import type { Outcome } from './simulator.js';
 
+type ReactionBands = SimulatedLayout['bands']['reaction'];
+
 const WORDS: Record<TargetAnswer['wish'], string> = {
   hookStart: 'hook start',
   hookShape: 'hook shape',
   hookTotal: 'total hook',
+};
+
+const READ_FROM: Record<TargetAnswer['wish'], keyof ReactionBands> = {
+  hookStart: 'hookStartFt',
+  hookShape: 'hookSharpnessDegPerFt',
+  hookTotal: 'totalHookBoards',
 };
 
 /** A wish missed by more than this share of the attainable range is said. */
@@ -18,7 +26,7 @@ export function limits(
   result: SearchResult,
   best: Outcome,
   targets: readonly TargetAnswer[],
-  bands: Readonly<Record<TargetAnswer['wish'], Band>>,
+  bands: ReactionBands,
   line: Line,
 ): string[] {
   const lines: string[] = [];
@@ -28,7 +36,8 @@ export function limits(
     );
   for (const target of targets) {
     const { low, high } = target.attainable;
-    const spread = bands[target.wish].high - bands[target.wish].low;
+    const band = bands[READ_FROM[target.wish]];
+    const spread = band.high - band.low;
     if (high - low < spread)
       lines.push(
         `Layout moves ${WORDS[target.wish]} by ${number(high - low)} ${target.unit} in all (${number(low)} to ${number(high)}), less than shots, lane and core vary (${number(spread)} ${target.unit} from the 5th to the 95th percentile). Cover finish, line or another ball would move it more.`,

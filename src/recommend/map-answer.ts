@@ -9,6 +9,8 @@ import { VERSION } from '../records/version.js';
 import { DEGREE, from, INCH, to } from '../units.js';
 import { drillingAssumptions } from './assumptions.js';
 import { ballProblem } from './ball-problem.js';
+import { steps } from './candidates.js';
+import { undrilledAnswer } from './drilled-answer.js';
 import { drilledFacts } from './drilled-facts.js';
 import { layoutAnswer } from './layout-answer.js';
 
@@ -25,8 +27,9 @@ export function mapAnswer(
 ): MapAnswer {
   const ball = ballProblem(record, bowler, 'moment');
   const rules = loadRuleSet();
+  const factsOf = drilledFacts(ball, rules);
   const rows: MapRow[] = layoutsOver(over, around, ball.published.radius).map((numbers) => {
-    const { drilled, bands, psa } = drilledFacts(numbers, ball, rules);
+    const { drilled, bands, psa } = factsOf(numbers);
     return { layout: layoutAnswer(numbers, ball), drilled, bands, psa };
   });
   return {
@@ -35,12 +38,7 @@ export function mapAnswer(
     ball: record.name,
     bowler: bowler.name,
     over,
-    undrilled: {
-      massLb: record.weightLb,
-      rgIn: record.rgIn,
-      differentialIn: record.differentialIn,
-      intermediateDifferentialIn: record.intermediateDifferentialIn,
-    },
+    undrilled: undrilledAnswer(record),
     rows,
     reach: reachOf(rows),
     assumptions: drillingAssumptions(record, bowler, 'moment'),
@@ -49,15 +47,13 @@ export function mapAnswer(
 }
 
 function layoutsOver(over: MapOver, around: LayoutNumbers, radius: number): readonly LayoutNumbers[] {
-  const steps = (least: number, most: number, by: number): number[] =>
-    Array.from({ length: Math.round((most - least) / by) + 1 }, (_, i) => least + i * by);
   switch (over) {
     case 'drilling-angle':
-      return steps(0, 180, 10).map((drillingAngleDeg) => ({ ...around, drillingAngleDeg }));
+      return steps({ least: 0, most: 180 }, 10).map((drillingAngleDeg) => ({ ...around, drillingAngleDeg }));
     case 'pin-to-pap':
-      return steps(0, 6.75, 0.375).map((pinToPapIn) => ({ ...around, pinToPapIn }));
+      return steps({ least: 0, most: 6.75 }, 0.375).map((pinToPapIn) => ({ ...around, pinToPapIn }));
     case 'buffer':
-      return steps(0, 6, 0.25).flatMap((bufferIn) => {
+      return steps({ least: 0, most: 6 }, 0.25).flatMap((bufferIn) => {
         const arc = (inches: number): number => from(inches, INCH) / radius;
         const valAngle = valAngleOf(arc(around.pinToPapIn), arc(bufferIn), 'above');
         return valAngle === null ? [] : [{ ...around, valAngleDeg: to(valAngle, DEGREE) }];

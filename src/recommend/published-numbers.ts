@@ -1,6 +1,6 @@
 import type { CoreFamily, PublishedNumbers } from '../ball/published.js';
 import { type OunceConvention, staticLever } from '../ball/static-weights.js';
-import { type Ball, USUAL_CIRCUMFERENCE_IN } from '../records/ball.js';
+import { type Ball, LEAST_MASS_BIAS_IN, USUAL_CIRCUMFERENCE_IN } from '../records/ball.js';
 import { from, INCH, OUNCE, POUND } from '../units.js';
 
 /**
@@ -13,9 +13,6 @@ export const familiesOf = (ball: Ball): readonly CoreFamily[] =>
     : ball.intermediateDifferentialIn > LEAST_MASS_BIAS_IN
       ? ['asymmetric']
       : ['plain', 'lobed'];
-
-/** Below this a published intermediate differential is scatter of manufacture, not a design, in. */
-const LEAST_MASS_BIAS_IN = 0.004;
 
 /** A ball record in SI, with a core of the first family it may be of. */
 export function publishedNumbers(ball: Ball, ounce: OunceConvention): PublishedNumbers {

@@ -13,7 +13,7 @@ import { rankInWorlds } from './rank.js';
 import { reasons } from './reasons.js';
 import { type SearchResult, search } from './search.js';
 import { type RecommendInputs, type SettingOptions, WORLD_COUNT, withSetting } from './setting.js';
-import { answerer, targetAnswer, wishBands } from './simulated-answer.js';
+import { answerer, targetAnswer } from './simulated-answer.js';
 
 export interface RecommendOptions extends SettingOptions {
   /** How many layouts to answer with. */
@@ -37,7 +37,8 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
     const { ranked, runnerUp, middle } = await rankInWorlds(result, options.top, setting);
 
     const inWords = answerer(result.targets, setting);
-    const factsOf = ({ layout }: InAllWorlds) => drilledFacts(layout, ball, rules);
+    const drilled = drilledFacts(ball, rules);
+    const factsOf = ({ layout }: InAllWorlds) => drilled(layout);
     const middleAnswer = inWords(middle, factsOf(middle));
     const targets = result.targets.map(targetAnswer);
     const answers = ranked.map((row) => {
@@ -88,7 +89,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       },
       middle: middleAnswer,
       layouts,
-      limits: limits(result, ranked[0].nominal, targets, wishBands(ranked[0].worlds), line),
+      limits: limits(result, ranked[0].nominal, targets, answers[0].simulated.bands.reaction, line),
       cautions: loadCautions(),
     };
   });

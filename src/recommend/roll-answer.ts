@@ -39,8 +39,9 @@ export function rollAnswer({
   const unaimed = unaimedProblem(lane, bowler, record, ball);
   const line = findLine(unaimed, drilled, from(lane.patternFt, FOOT), bowler.laydownBoard);
   const engine = simulator({ ...unaimed, launch: line.launch });
-  const { shot } = engine.shot(drilled, NOMINAL_WORLD);
-  const outcome = engine.outcome(drilled, NOMINAL_WORLD);
+  const rolled = engine.shot(drilled, NOMINAL_WORLD);
+  const outcome = engine.read(rolled);
+  const { shot } = rolled;
   const rules = loadRuleSet();
   const arcs = (u: readonly [number, number, number]) => {
     const { over, up } = overAndUp(u);
@@ -56,7 +57,7 @@ export function rollAnswer({
     line: lineAnswer(line),
     reaction: reactionAnswer(outcome),
     objections: objections(layout, outcome, { ball, rules, practice: loadPractice() }),
-    drilled: drilledFacts(layout, ball, rules).drilled,
+    drilled: drilledFacts(ball, rules)(layout).drilled,
     path: pathAnswer(shot),
     rings: ringsOnBall(shot).map((ring, i) => ({
       turn: i + 1,

@@ -29,7 +29,7 @@ export interface SettingOptions {
   /** Worker threads; 1 stays in this thread. The answer does not depend on it. */
   readonly workers: number;
   readonly pinSide: PinSide | 'both';
-  readonly ruleSet?: string;
+  readonly ruleSet?: string | undefined;
   readonly onProgress?: (progress: { stage: string; done: number; total: number }) => void;
 }
 

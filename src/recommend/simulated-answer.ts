@@ -1,12 +1,13 @@
 import { BOARD } from '../constants.js';
-import type { Band, SimulatedLayout, TargetAnswer } from '../records/answer.js';
-import { DEGREE, FOOT, INCH, to } from '../units.js';
+import type { SimulatedLayout, TargetAnswer } from '../records/answer.js';
+import { DEGREE, FOOT, to } from '../units.js';
 import { objections } from './constraints.js';
 import type { DrilledFacts } from './drilled-facts.js';
 import type { InAllWorlds } from './in-all-worlds.js';
-import { bandAtPins, bandOf, type InWorlds } from './in-worlds.js';
+import { bandAtPins, bandOf } from './in-worlds.js';
 import { layoutAnswer } from './layout-answer.js';
 import { pathAnswer, reactionAnswer } from './reaction-answer.js';
+import { READINGS } from './readings.js';
 import { score } from './score.js';
 import type { Setting } from './setting.js';
 import { simulator } from './simulator.js';
@@ -32,13 +33,11 @@ export function answerer(targets: readonly Target[], setting: Setting) {
       bands: {
         drilled: facts.bands,
         reaction: {
-          hookStartFt: bandAtPins(worlds.outcomes, (o) => to(o.reaction.hookStart, FOOT)),
-          hookSharpnessDegPerFt: bandAtPins(worlds.outcomes, (o) =>
-            to(o.reaction.hookSharpness, DEGREE / FOOT),
-          ),
-          totalHookBoards: bandAtPins(worlds.outcomes, (o) => to(o.reaction.totalHook, BOARD)),
-          entryAngleDeg: bandAtPins(worlds.outcomes, (o) => to(o.reaction.entryAngle, DEGREE)),
-          flareIn: bandAtPins(worlds.outcomes, (o) => to(o.reaction.flare, INCH)),
+          hookStartFt: bandAtPins(worlds.outcomes, READINGS.hookStartFt),
+          hookSharpnessDegPerFt: bandAtPins(worlds.outcomes, READINGS.hookSharpnessDegPerFt),
+          totalHookBoards: bandAtPins(worlds.outcomes, READINGS.totalHookBoards),
+          entryAngleDeg: bandAtPins(worlds.outcomes, READINGS.entryAngleDeg),
+          flareIn: bandAtPins(worlds.outcomes, READINGS.flareIn),
         },
         score: bandOf(worlds.scores),
       },
@@ -47,13 +46,6 @@ export function answerer(targets: readonly Target[], setting: Setting) {
     };
   };
 }
-
-/** Each wish's reaction number over worlds, in the unit people read. */
-export const wishBands = ({ outcomes }: InWorlds): Record<Wish, Band> => ({
-  hookStart: bandAtPins(outcomes, (o) => to(o.reaction.hookStart, FOOT)),
-  hookShape: bandAtPins(outcomes, (o) => to(o.reaction.hookSharpness, DEGREE / FOOT)),
-  hookTotal: bandAtPins(outcomes, (o) => to(o.reaction.totalHook, BOARD)),
-});
 
 const UNITS: Record<Wish, { quantity: string; unit: string; si: number }> = {
   hookStart: { quantity: 'hook start', unit: 'ft', si: FOOT },

@@ -26,8 +26,17 @@ export interface Outcome {
 
 /** Simulates shots of one problem. Holds the prepared balls and lanes; a worker makes its own. */
 export interface Simulator {
+  shot(layout: Layout, world: World, launch?: Launch): RolledShot;
+  /** The numbers of a shot. */
+  read(rolled: RolledShot): Outcome;
+  /** Both in one. */
   outcome(layout: Layout, world: World): Outcome;
-  shot(layout: Layout, world: World, launch?: Launch): { shot: Shot; ball: MassProperties };
+}
+
+/** A shot with the drilled ball that rolled it. */
+export interface RolledShot {
+  readonly shot: Shot;
+  readonly ball: MassProperties;
 }
 
 /** Step of the integrator for ranking and for what is shown, s. */
@@ -44,11 +53,7 @@ export function simulator(problem: ShotProblem): Simulator {
     return drillers[world.body]!(placeLayout(markedLayout(layout, world), ball.pap_B).R_BC);
   };
 
-  const shot = (
-    layout: Layout,
-    world: World,
-    launch = problem.launch,
-  ): { shot: Shot; ball: MassProperties } => {
+  const shot = (layout: Layout, world: World, launch = problem.launch): RolledShot => {
     const mass = drilled(layout, world);
     const rolled = rollShot(
       { ...mass, radius },
@@ -69,19 +74,15 @@ export function simulator(problem: ShotProblem): Simulator {
     return { shot: rolled, ball: mass };
   };
 
-  return {
-    shot,
-    outcome(layout, world) {
-      const result = shot(layout, world);
-      return {
-        shot: result.shot.outcome,
-        inertia: inertiaNumbers(result.ball),
-        statics: staticWeights(result.ball, radius, ball.ounce),
-        reaction: reactionNumbers(result.shot, radius),
-        ringClearance: radius * ringClearance(result.shot, problem),
-      };
-    },
-  };
+  const read = (rolled: RolledShot): Outcome => ({
+    shot: rolled.shot.outcome,
+    inertia: inertiaNumbers(rolled.ball),
+    statics: staticWeights(rolled.ball, radius, ball.ounce),
+    reaction: reactionNumbers(rolled.shot, radius),
+    ringClearance: radius * ringClearance(rolled.shot, problem),
+  });
+
+  return { shot, read, outcome: (layout, world) => read(shot(layout, world)) };
 }
 
 /** The layout as it came out on the ball: marking errors added, kept where it can be drilled. */

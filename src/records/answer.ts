@@ -159,6 +159,20 @@ const rankedLayoutSchema = simulatedLayoutSchema.extend({
   reasons: z.array(z.string()),
 });
 
+const inputsSchema = z.strictObject({
+  bowler: bowlerSchema,
+  ball: ballSchema,
+  lane: laneSchema,
+  want: wantSchema,
+});
+
+const undrilledSchema = z.strictObject({
+  massLb: n,
+  rgIn: n,
+  differentialIn: n,
+  intermediateDifferentialIn: n,
+});
+
 const lineSchema = z.strictObject({
   laydownBoard: n,
   launchAngleDeg: n,
@@ -180,7 +194,7 @@ export const recommendAnswerSchema = z
     schema: z.literal('flarewise/recommend/1'),
     version: z.string(),
     seed: n,
-    inputs: z.strictObject({ bowler: bowlerSchema, ball: ballSchema, lane: laneSchema, want: wantSchema }),
+    inputs: inputsSchema,
     assumptions: z.array(z.string()),
     line: lineSchema,
     targets: z.array(targetSchema),
@@ -205,7 +219,7 @@ export const drilledAnswerSchema = z
     ball: z.string(),
     bowler: z.string(),
     layout: layoutAnswerSchema,
-    undrilled: z.strictObject({ massLb: n, rgIn: n, differentialIn: n, intermediateDifferentialIn: n }),
+    undrilled: undrilledSchema,
     drilled: drilledSchema,
     bands: drilledBandsSchema,
     psa: psaSchema,
@@ -244,7 +258,7 @@ export const judgeAnswerSchema = z
     schema: z.literal('flarewise/judge/1'),
     version: z.string(),
     seed: n,
-    inputs: z.strictObject({ bowler: bowlerSchema, ball: ballSchema, lane: laneSchema, want: wantSchema }),
+    inputs: inputsSchema,
     verdict: z.enum(['not-allowed', 'clearly-worse', 'probably-worse', 'as-good']),
     line: lineSchema,
     targets: z.array(targetSchema),
@@ -283,7 +297,7 @@ export const mapAnswerSchema = z
     ball: z.string(),
     bowler: z.string(),
     over: z.enum(['drilling-angle', 'pin-to-pap', 'buffer']),
-    undrilled: z.strictObject({ massLb: n, rgIn: n, differentialIn: n, intermediateDifferentialIn: n }),
+    undrilled: undrilledSchema,
     rows: z.array(mapRowSchema).min(2),
     reach: z
       .strictObject({

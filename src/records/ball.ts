@@ -1,6 +1,9 @@
 import { z } from 'zod';
 import { choice, nameField, noteField, quantity, recordTag } from './quantity.js';
 
+/** Up to this a published intermediate differential is scatter of manufacture, not a design, in. */
+export const LEAST_MASS_BIAS_IN = 0.004;
+
 export const ballSchema = z
   .strictObject({
     schema: recordTag('flarewise/ball/1'),
@@ -58,7 +61,10 @@ export const ballSchema = z
         message: 'must be above 0 in when coreShape is "asymmetric"',
         params: { hint: 'Give the published mass bias, or set coreShape to "plain" or "lobed".' },
       });
-    if ((ball.coreShape === 'plain' || ball.coreShape === 'lobed') && ball.intermediateDifferentialIn > 0.004)
+    if (
+      (ball.coreShape === 'plain' || ball.coreShape === 'lobed') &&
+      ball.intermediateDifferentialIn > LEAST_MASS_BIAS_IN
+    )
       ctx.addIssue({
         code: 'custom',
         path: ['coreShape'],

@@ -1,4 +1,5 @@
 import type { RankedLayout, RecommendAnswer, SimulatedLayout } from '../records/answer.js';
+import { SLIGHTLY } from '../records/sureness.js';
 import { comparisonTable } from './comparison-table.js';
 import { percent } from './figures.js';
 import { laneDrawing } from './lane-drawing.js';
@@ -9,7 +10,7 @@ import { rankingTable } from './ranking-table.js';
 import { beside, bullets, joinSections, paragraph, section } from './section.js';
 import { sharesTable } from './shares-table.js';
 import { stepsTable } from './steps-table.js';
-import { SLIGHT, verdict } from './verdict.js';
+import { verdict } from './verdict.js';
 import { wishesTable } from './wishes-table.js';
 import { afterDrilling, marksTable } from './workshop.js';
 import { wrap } from './wrap.js';
@@ -67,7 +68,7 @@ function surenessText(answer: RecommendAnswer, best: RankedLayout): string {
   ];
   const close = isUsual
     ? ' It is the usual middle layout itself: for this wish none does better on the mean.'
-    : beatsMiddle < SLIGHT
+    : beatsMiddle < SLIGHTLY
       ? ' In short: no improvement on the usual layout that can be relied on.'
       : '';
   const compared = parts.length > 0 ? `, ${parts.join('; ')}` : '';

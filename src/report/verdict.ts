@@ -1,11 +1,10 @@
-/** From this share of worlds on a layout counts as better at all (our own choice; a coin has 0.5). */
-export const SLIGHT = 0.55;
+import { CLEARLY, PROBABLY, SLIGHTLY } from '../records/sureness.js';
 
-/** A share of worlds in words; the other thresholds are our own choice too. */
+/** A share of worlds in words. */
 export function verdict(share: number): string {
-  if (share >= 0.9) return 'clearly better';
-  if (share >= 0.7) return 'probably better';
-  if (share >= SLIGHT) return 'slightly better';
-  if (share > 0.45) return 'no real difference';
-  return 'ahead only on the mean';
+  if (share >= CLEARLY) return 'clearly better';
+  if (share >= PROBABLY) return 'probably better';
+  if (share >= SLIGHTLY) return 'slightly better';
+  if (share > 1 - SLIGHTLY) return 'no real difference';
+  return 'behind in most worlds';
 }

@@ -2,19 +2,13 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { coreMoments, shiftMoments, sphereMoments, stretchMoments } from '../../src/ball/ball-body.js';
 import { fromMoments, type Moments } from '../../src/ball/mass-properties.js';
-import {
-  type Part,
-  partContains,
-  partMoments,
-  partReach,
-  stretchPart,
-  type UnitShape,
-} from '../../src/ball/part.js';
+import { type Part, partMoments, partReach, stretchPart, type UnitShape } from '../../src/ball/part.js';
 import { rotateMoments } from '../../src/ball/rotate-moments.js';
 import { diagonal, IDENTITY, type Mat3, mulMat, mulVec } from '../../src/mat3.js';
 import { add, type Vec3 } from '../../src/vec3.js';
 import { point, rotation, within } from '../arbitraries.js';
 import { expectNear } from '../expect-near.js';
+import { partContains } from './part-contains.js';
 import { polyhedronMoments } from './polyhedron.js';
 
 const solid = (shape: UnitShape, A: Mat3 = IDENTITY, c: Vec3 = [0, 0, 0]): Part => ({

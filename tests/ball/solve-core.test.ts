@@ -5,7 +5,7 @@ import { SHAPE_DIMENSIONS, startingShape } from '../../src/ball/core-families.js
 import { inertiaNumbers } from '../../src/ball/drilled-numbers.js';
 import { fitEnsemble } from '../../src/ball/ensemble.js';
 import { fromMoments } from '../../src/ball/mass-properties.js';
-import { type Part, partContains } from '../../src/ball/part.js';
+import type { Part } from '../../src/ball/part.js';
 import type { CoreFamily, PublishedNumbers } from '../../src/ball/published.js';
 import { solveCore } from '../../src/ball/solve-core.js';
 import { arcAngle } from '../../src/layout/sphere.js';
@@ -15,6 +15,7 @@ import { add, scale, unit, type Vec3 } from '../../src/vec3.js';
 import { within } from '../arbitraries.js';
 import { expectNear } from '../expect-near.js';
 import { publishedBall, RADIUS } from './fixtures.js';
+import { partContains } from './part-contains.js';
 
 const published = (family: CoreFamily): fc.Arbitrary<PublishedNumbers> =>
   fc
