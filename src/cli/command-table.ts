@@ -1,0 +1,92 @@
+import { MIDDLE_LAYOUT } from '../recommend/middle-layout.js';
+import { wordLayout } from '../records/layout-text.js';
+import { BALL, BOWLER, type Flag, LANE, LAYOUT, RULES, SEED, WANT } from './flag-table.js';
+import type { Terminal } from './terminal.js';
+
+/** One command: what its help says, and the function that runs it. */
+export interface CommandEntry {
+  readonly name: string;
+  readonly summary: string;
+  readonly description: string;
+  readonly flags: readonly Flag[];
+  /** Commands to copy, at the end of its help; each runs as written. */
+  readonly examples: readonly string[];
+  /** Imported only when run, which keeps `--help` fast. Given the flags as text, and the terminal. */
+  readonly load: () => Promise<(options: never, terminal: Terminal) => Promise<void>>;
+}
+
+export const COMMANDS: readonly CommandEntry[] = [
+  {
+    name: 'recommend',
+    summary: 'rank layouts for a wanted reaction',
+    description: 'Ranks layouts of a ball by how near they come to the reaction you want, and explains.',
+    flags: [
+      BOWLER,
+      BALL,
+      LANE,
+      ...WANT,
+      ['--top <n>', 'layouts to list, 1 to 10 (default: 4)'],
+      SEED,
+      ['--pin-side <side>', 'where the pin may lie: above, below or both (default: above)'],
+      RULES,
+    ],
+    examples: [
+      'flarewise recommend --bowler average-right --ball plain-medium --lane house-easy --hook-start 4 --hook-shape 5',
+      'flarewise recommend --bowler me.json --ball new.json --lane league.json --hook-total 3 --json',
+    ],
+    load: async () => (await import('./recommend-command.js')).recommendCommand,
+  },
+  {
+    name: 'judge',
+    summary: 'second opinion on one layout',
+    description:
+      'Judges one layout: a verdict, its place among all, what the best one does differently, what marking errors cost.',
+    flags: [BOWLER, BALL, LANE, LAYOUT, ...WANT, SEED, RULES],
+    examples: [
+      'flarewise judge --bowler average-right --ball plain-high --lane house-easy --hook-shape 4 --layout "70 x 4 1/2 x 30"',
+    ],
+    load: async () => (await import('./judge-command.js')).judgeCommand,
+  },
+  {
+    name: 'drilled',
+    summary: 'drilled numbers of one layout',
+    description: 'What drilling one layout makes of a ball: RG, differentials, static weights, rules, marks.',
+    flags: [
+      BOWLER,
+      BALL,
+      LAYOUT,
+      ['--ounce <kind>', 'what an ounce of static weight is: moment or halves (default: moment)'],
+      RULES,
+    ],
+    examples: ['flarewise drilled --ball plain-medium --bowler average-right --layout "70 x 4 1/2 x 30"'],
+    load: async () => (await import('./drilled-command.js')).drilledCommand,
+  },
+  {
+    name: 'roll',
+    summary: 'one simulated shot with one layout',
+    description: 'Simulates one shot with one layout: path, reaction numbers, oil rings on the ball.',
+    flags: [BOWLER, BALL, LANE, LAYOUT],
+    examples: [
+      'flarewise roll --bowler average-right --ball plain-medium --lane house-easy --layout "45 x 4 x 45"',
+    ],
+    load: async () => (await import('./roll-command.js')).rollCommand,
+  },
+  {
+    name: 'map',
+    summary: 'drilled numbers over one number of the layout',
+    description:
+      'What each drilling angle (or pin-to-PAP, or pin buffer) does to a core: RG, differentials and PSA, with bands.',
+    flags: [
+      BOWLER,
+      BALL,
+      ['--over <number>', 'drilling-angle, pin-to-pap or buffer (default: drilling-angle)'],
+      ['--layout <text>', `keeps its other two numbers (default: "${wordLayout(MIDDLE_LAYOUT)}")`],
+      ['--csv', 'print comma-separated values'],
+    ],
+    examples: [
+      'flarewise map --ball lobed-strong --bowler average-right',
+      'flarewise map --ball plain-high --bowler average-right --over pin-to-pap --csv',
+    ],
+    load: async () => (await import('./map-command.js')).mapCommand,
+  },
+];

@@ -1,0 +1,33 @@
+/** A flag as commander writes it, and what it is for. */
+export type Flag = readonly [flag: string, what: string];
+
+/*
+ * Flags that several commands share, said the same way everywhere. Values stay text here: each command reads
+ * all of its flags and files, so that every fault is told at once.
+ */
+
+const RECORD = 'a file, or the id of a demo record';
+
+export const BOWLER: Flag = ['--bowler <record>', RECORD];
+export const BALL: Flag = ['--ball <record>', RECORD];
+export const LANE: Flag = ['--lane <record>', RECORD];
+export const LAYOUT: Flag = ['--layout <text>', 'drilling angle x pin-to-PAP x VAL angle, in quotes'];
+export const WANT: readonly Flag[] = [
+  ['--hook-start <1..5>', 'when it starts to hook: 1 earliest, 5 latest'],
+  ['--hook-shape <1..5>', 'how it hooks: 1 smoothest, 5 sharpest'],
+  ['--hook-total <1..5>', 'how much it hooks: 1 least, 5 most'],
+];
+export const SEED: Flag = [
+  '--seed <n>',
+  'seed of the random worlds (default: 1); the same seed gives the same answer',
+];
+export const RULES: Flag = ['--rules <id>', 'rule set that decides what is legal'];
+
+/** Known to every command. */
+export const GLOBAL_FLAGS: readonly Flag[] = [
+  ['--json', 'print the answer as one JSON document'],
+  ['--workers <n>', 'threads to search with (default: one for each core; 1: none besides this one)'],
+  ['--no-input', 'never ask anything'],
+  ['--no-color', 'no colours (as with NO_COLOR set, or in a pipe)'],
+  ['--ascii', 'draw with ASCII signs only'],
+];
