@@ -1,6 +1,18 @@
 import { MIDDLE_LAYOUT } from '../recommend/middle-layout.js';
 import { wordLayout } from '../records/layout-text.js';
-import { BALL, BOWLER, type Flag, LANE, LAYOUT, RULES, SEED, WANT } from './flag-table.js';
+import {
+  BALL,
+  BOWLER,
+  type Flag,
+  LANE,
+  LAYOUT,
+  OUNCES,
+  OVERS,
+  PIN_SIDES,
+  RULES,
+  SEED,
+  WANT,
+} from './flag-table.js';
 import type { Terminal } from './terminal.js';
 
 /** One command: what its help says, and the function that runs it. */
@@ -8,11 +20,15 @@ export interface CommandEntry {
   readonly name: string;
   readonly summary: string;
   readonly description: string;
+  /** Words that follow the command's name, as commander writes them, and what they are. */
+  readonly words?: readonly [spelling: string, what: string];
   readonly flags: readonly Flag[];
   /** Commands to copy, at the end of its help; each runs as written. */
   readonly examples: readonly string[];
-  /** Imported only when run, which keeps `--help` fast. Given the flags as text, and the terminal. */
-  readonly load: () => Promise<(options: never, terminal: Terminal) => Promise<void>>;
+  /** Imported only when run, which keeps `--help` fast. Given the flags as text, the terminal, and the words. */
+  readonly load: () => Promise<
+    (options: never, terminal: Terminal, words: readonly string[]) => Promise<void>
+  >;
 }
 
 export const COMMANDS: readonly CommandEntry[] = [
@@ -27,7 +43,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       ...WANT,
       ['--top <n>', 'layouts to list, 1 to 10 (default: 4)'],
       SEED,
-      ['--pin-side <side>', 'where the pin may lie: above, below or both (default: above)'],
+      ['--pin-side <side>', 'where the pin may lie: above, below or both (default: above)', PIN_SIDES],
       RULES,
     ],
     examples: [
@@ -55,7 +71,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       BOWLER,
       BALL,
       LAYOUT,
-      ['--ounce <kind>', 'what an ounce of static weight is: moment or halves (default: moment)'],
+      ['--ounce <kind>', 'what an ounce of static weight is: moment or halves (default: moment)', OUNCES],
       RULES,
     ],
     examples: ['flarewise drilled --ball plain-medium --bowler average-right --layout "70 x 4 1/2 x 30"'],
@@ -79,7 +95,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     flags: [
       BOWLER,
       BALL,
-      ['--over <number>', 'drilling-angle, pin-to-pap or buffer (default: drilling-angle)'],
+      ['--over <number>', 'drilling-angle, pin-to-pap or buffer (default: drilling-angle)', OVERS],
       ['--layout <text>', `keeps its other two numbers (default: "${wordLayout(MIDDLE_LAYOUT)}")`],
       ['--csv', 'print comma-separated values'],
     ],
@@ -88,5 +104,27 @@ export const COMMANDS: readonly CommandEntry[] = [
       'flarewise map --ball plain-high --bowler average-right --over pin-to-pap --csv',
     ],
     load: async () => (await import('./map-command.js')).mapCommand,
+  },
+  {
+    name: 'explain',
+    summary: 'what a term of the trade means',
+    description: 'Explains a term of the trade in plain words; without one it lists all.',
+    words: ['[term...]', 'a term, such as pin buffer'],
+    flags: [],
+    examples: ['flarewise explain drilling angle', 'flarewise explain'],
+    load: async () => (await import('./explain-command.js')).explainCommand,
+  },
+  {
+    name: 'completions',
+    summary: 'a script that lets a shell complete commands and flags',
+    description: `Prints the script with which a shell completes flarewise's commands and flags: bash, zsh or fish.`,
+    words: ['<shell>', 'bash, zsh or fish'],
+    flags: [],
+    examples: [
+      'flarewise completions bash > ~/.local/share/bash-completion/completions/flarewise',
+      'flarewise completions zsh > ~/.zfunc/_flarewise',
+      'flarewise completions fish > ~/.config/fish/completions/flarewise.fish',
+    ],
+    load: async () => (await import('./completions-command.js')).completionsCommand,
   },
 ];

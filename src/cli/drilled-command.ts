@@ -1,5 +1,6 @@
 import { drilledAnswer } from '../recommend/drilled-answer.js';
 import { drilledReport } from '../report/drilled-report.js';
+import { OUNCES } from './flag-table.js';
 import { layoutFlag, oneOf } from './flags.js';
 import { gather } from './gather.js';
 import { loadBall, loadBowler } from './load-record.js';
@@ -7,8 +8,6 @@ import type { DrilledOptions } from './options.js';
 import { printAnswer } from './print-answer.js';
 import { rulesFlag } from './rules-flag.js';
 import type { Terminal } from './terminal.js';
-
-const OUNCES = ['moment', 'halves'] as const;
 
 /** `flarewise drilled`: what one layout makes of a ball. */
 export async function drilledCommand(options: DrilledOptions, terminal: Terminal): Promise<void> {

@@ -1,5 +1,10 @@
-/** A flag as commander writes it, and what it is for. */
-export type Flag = readonly [flag: string, what: string];
+/** A flag as commander writes it, what it is for, and the words it takes where these are few. */
+export type Flag = readonly [flag: string, what: string, words?: readonly string[]];
+
+export const PIN_SIDES = ['above', 'below', 'both'] as const;
+export const OUNCES = ['moment', 'halves'] as const;
+export const OVERS = ['drilling-angle', 'pin-to-pap', 'buffer'] as const;
+const STEPS = ['1', '2', '3', '4', '5'];
 
 /*
  * Flags that several commands share, said the same way everywhere. Values stay text here: each command reads
@@ -13,9 +18,9 @@ export const BALL: Flag = ['--ball <record>', RECORD];
 export const LANE: Flag = ['--lane <record>', RECORD];
 export const LAYOUT: Flag = ['--layout <text>', 'drilling angle x pin-to-PAP x VAL angle, in quotes'];
 export const WANT: readonly Flag[] = [
-  ['--hook-start <1..5>', 'when it starts to hook: 1 earliest, 5 latest'],
-  ['--hook-shape <1..5>', 'how it hooks: 1 smoothest, 5 sharpest'],
-  ['--hook-total <1..5>', 'how much it hooks: 1 least, 5 most'],
+  ['--hook-start <1..5>', 'when it starts to hook: 1 earliest, 5 latest', STEPS],
+  ['--hook-shape <1..5>', 'how it hooks: 1 smoothest, 5 sharpest', STEPS],
+  ['--hook-total <1..5>', 'how much it hooks: 1 least, 5 most', STEPS],
 ];
 export const SEED: Flag = [
   '--seed <n>',

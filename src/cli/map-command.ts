@@ -2,14 +2,13 @@ import { mapAnswer } from '../recommend/map-answer.js';
 import { MIDDLE_LAYOUT } from '../recommend/middle-layout.js';
 import { mapCsv } from '../report/map-csv.js';
 import { mapReport } from '../report/map-report.js';
+import { OVERS } from './flag-table.js';
 import { layoutFlag, oneOf } from './flags.js';
 import { gather } from './gather.js';
 import { loadBall, loadBowler } from './load-record.js';
 import type { MapOptions } from './options.js';
 import { printAnswer } from './print-answer.js';
 import type { Terminal } from './terminal.js';
-
-const OVERS = ['drilling-angle', 'pin-to-pap', 'buffer'] as const;
 
 /** `flarewise map`: drilled numbers over one number of the layout. */
 export async function mapCommand(options: MapOptions, terminal: Terminal): Promise<void> {

@@ -40,11 +40,12 @@ export function buildProgram(terminal: Terminal): Command {
 
 function addCommand(program: Command, entry: CommandEntry, terminal: Terminal): void {
   const command = program.command(entry.name).summary(entry.summary).description(entry.description);
+  if (entry.words) command.argument(...entry.words);
   withFlags(command, entry.flags);
   withExamples(command, entry.examples);
   command.action(async () => {
     const runCommand = await entry.load();
-    await runCommand(command.optsWithGlobals() as never, terminal);
+    await runCommand(command.optsWithGlobals() as never, terminal, command.args);
   });
 }
 

@@ -1,4 +1,5 @@
 import type { RecommendInputs } from '../recommend/setting.js';
+import { PIN_SIDES } from './flag-table.js';
 import { oneOf, wholeNumber } from './flags.js';
 import { gather } from './gather.js';
 import { loadBall, loadBowler, loadLane } from './load-record.js';
@@ -10,7 +11,6 @@ import type { Terminal } from './terminal.js';
 import { wantFlags } from './want-flags.js';
 import { workersFlag } from './workers-flag.js';
 
-const PIN_SIDES = ['above', 'below', 'both'] as const;
 export const USUAL_TOP = 4;
 export const USUAL_SEED = 1;
 const MOST_TOP = 10;

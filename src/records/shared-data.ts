@@ -5,7 +5,8 @@ import { z } from 'zod';
 
 export const sharedFile = (name: string): URL => new URL(`../../shared/${name}`, import.meta.url);
 
-const readShared = (name: string): unknown => JSON.parse(readFileSync(sharedFile(name), 'utf8'));
+/** A JSON file of `shared/`, not yet checked. */
+export const readShared = (name: string): unknown => JSON.parse(readFileSync(sharedFile(name), 'utf8'));
 
 const span = z.strictObject({ least: z.number(), most: z.number() });
 

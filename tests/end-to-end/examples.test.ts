@@ -1,4 +1,5 @@
 import { afterAll, describe, expect, test } from 'vitest';
+import { COMMANDS } from '../../src/cli/command-table.js';
 import { demo, scratchFolder } from './demo-files.js';
 import { runCli } from './run-cli.js';
 
@@ -8,26 +9,29 @@ folder.write('me.json', demo.bowler());
 folder.write('new.json', demo.ball());
 folder.write('league.json', demo.lane());
 
-/** Arguments as a shell would part them; examples use double quotes only. */
+/** Arguments as a shell would part them, but for where the output goes; examples use double quotes only. */
 const parted = (line: string): string[] =>
-  [...line.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, bare]) => quoted ?? bare);
+  [...line.replace(/ > .*/, '').matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, bare]) => quoted ?? bare);
 
 const examples: string[] = [];
-for (const command of [[], ['recommend'], ['drilled'], ['roll']]) {
+for (const command of [[], ...COMMANDS.map(({ name }) => [name])]) {
   const { out } = await runCli([...command, '--help']);
   examples.push(...[...out.matchAll(/^ {2}\$ flarewise (.+)$/gm)].map(([, line]) => line));
 }
 
 describe('examples in the help', () => {
   test('every command has one', () => {
-    for (const command of ['recommend', 'drilled', 'roll'])
-      expect(examples.some((line) => line.startsWith(command))).toBe(true);
+    for (const { name } of COMMANDS)
+      expect(
+        examples.some((line) => line.startsWith(name)),
+        name,
+      ).toBe(true);
   });
 
   test.each(examples)('flarewise %s', async (line) => {
     const { code, out, err } = await runCli(parted(line), { cwd: folder.path });
     expect(err).toBe('');
     expect(code).toBe(0);
-    expect(out.length).toBeGreaterThan(500);
+    expect(out.length).toBeGreaterThan(100);
   });
 });

@@ -1,0 +1,20 @@
+import { demoShelf } from '../records/shelf.js';
+import { COMMANDS } from './command-table.js';
+import { completionScript, SHELLS } from './completion-scripts.js';
+import { completedCommands } from './completions.js';
+import { oneOf } from './flags.js';
+import type { GlobalOptions } from './options.js';
+import type { Terminal } from './terminal.js';
+
+/** `flarewise completions`: the script with which a shell completes commands, flags and demo ids. */
+export async function completionsCommand(
+  _options: GlobalOptions,
+  { stdout }: Terminal,
+  [given]: readonly string[],
+): Promise<void> {
+  const shell = oneOf('the shell', given, SHELLS, 'Name the shell you type in.');
+  const { bowlers, balls, lanes } = demoShelf();
+  const ids = (records: readonly { readonly id: string }[]): string[] => records.map(({ id }) => id);
+  const records = { '--bowler': ids(bowlers), '--ball': ids(balls), '--lane': ids(lanes) };
+  stdout.write(completionScript[shell](completedCommands(COMMANDS, records)));
+}

@@ -1,0 +1,36 @@
+import type { CommandEntry } from './command-table.js';
+import { type Flag, GLOBAL_FLAGS } from './flag-table.js';
+
+/** A flag that a shell completes. */
+export interface CompletedFlag {
+  readonly name: string; // --layout
+  readonly what: string;
+  readonly takesValue: boolean;
+  /** Words for its value, beside files; none for a number or a text. */
+  readonly words: readonly string[];
+}
+
+/** A command that a shell completes, with all flags it knows. */
+export interface CompletedCommand {
+  readonly name: string;
+  readonly summary: string;
+  readonly flags: readonly CompletedFlag[];
+}
+
+/**
+ * What completes a command line, told without any shell.
+ *
+ * @param records  ids by flag, such as those of the demo bowlers by `--bowler`
+ */
+export const completedCommands = (
+  commands: readonly CommandEntry[],
+  records: Readonly<Record<string, readonly string[]>>,
+): readonly CompletedCommand[] =>
+  commands.map(({ name, summary, flags }) => ({
+    name,
+    summary,
+    flags: [...flags, ...GLOBAL_FLAGS].map(([spelling, what, words]: Flag) => {
+      const [flag, value] = spelling.split(' ') as [string, string?];
+      return { name: flag, what, takesValue: value !== undefined, words: words ?? records[flag] ?? [] };
+    }),
+  }));

@@ -1,0 +1,31 @@
+import { InputError } from '../errors.js';
+import { findTerm, loadGlossary } from '../records/glossary.js';
+import { glossaryReport, termReport } from '../report/glossary-report.js';
+import type { GlobalOptions } from './options.js';
+import { printAnswer } from './print-answer.js';
+import type { Terminal } from './terminal.js';
+
+/**
+ * `flarewise explain`: one term of the trade, or all of them.
+ *
+ * @param words  of the term as typed; it need not be in quotes
+ */
+export async function explainCommand(
+  options: GlobalOptions,
+  terminal: Terminal,
+  words: readonly string[],
+): Promise<void> {
+  const glossary = loadGlossary();
+  if (words.length === 0)
+    return printAnswer(glossary, (page) => glossaryReport(glossary, page), options, terminal);
+  const asked = words.join(' ');
+  const found = findTerm(glossary, asked);
+  if (!('term' in found))
+    throw new InputError('no-such-term', {
+      field: 'the term',
+      rule: 'must be one that the glossary has',
+      got: JSON.stringify(asked),
+      hint: `${found.near ? `Did you mean ${found.near}? ` : ''}flarewise explain lists all terms.`,
+    });
+  printAnswer(found.term, (page) => termReport(found.term, page), options, terminal);
+}
