@@ -11,6 +11,7 @@ import {
   PIN_SIDES,
   RULES,
   SEED,
+  SHELF_ACTIONS,
   WANT,
 } from './flag-table.js';
 import type { Terminal } from './terminal.js';
@@ -104,6 +105,39 @@ export const COMMANDS: readonly CommandEntry[] = [
       'flarewise map --ball plain-high --bowler average-right --over pin-to-pap --csv',
     ],
     load: async () => (await import('./map-command.js')).mapCommand,
+  },
+  {
+    name: 'shelf',
+    summary: 'bowlers, balls, lanes and drilled layouts that you keep',
+    description:
+      'Keeps bowlers, balls, lanes and drilled layouts with their results, each by an id that every other command takes. ' +
+      'Actions: list; show ID; rename ID NEW; remove ID...; import FILE... (records, bundles, CSV lists of bowlers); ' +
+      'export [ID...]; add [NAME] (a drilled layout); log ID (what a drilled ball did).',
+    words: ['[words...]', `${SHELF_ACTIONS.join(', ')}, and what it is for`],
+    flags: [
+      ['--as <id>', 'id for what is imported or added (default: made from its name)'],
+      ['--replace', 'import over a record of the same id'],
+      ['--yes', 'remove without asking'],
+      ['--csv', 'export bowlers as comma-separated values'],
+      ['--bowler <name>', 'add: whose ball it is'],
+      ['--ball <name>', 'add: which ball'],
+      LAYOUT,
+      ['--drilled-on <day>', 'add: such as 2026-03-31'],
+      ['--lane <name>', 'log: where it was bowled'],
+      ['--on <day>', 'log: such as 2026-04-02'],
+      ['--hook-start-ft <n>', 'log: where it started to hook'],
+      ['--total-hook <n>', 'log: boards it came back'],
+      ['--breakpoint <n>', 'log: outermost board'],
+      ['--entry-angle <n>', 'log: degrees at the pins'],
+      ['--flare-in <n>', 'log: by tape at the widest place'],
+      ['--note <text>', 'log: anything else'],
+    ],
+    examples: [
+      'flarewise shelf',
+      'flarewise shelf import me.json new.json league.json',
+      'flarewise shelf add first drill --bowler me --ball new --layout "70 x 4 1/2 x 30" --as first',
+    ],
+    load: async () => (await import('./shelf-command.js')).shelfCommand,
   },
   {
     name: 'explain',

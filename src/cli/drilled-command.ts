@@ -12,8 +12,8 @@ import type { Terminal } from './terminal.js';
 /** `flarewise drilled`: what one layout makes of a ball. */
 export async function drilledCommand(options: DrilledOptions, terminal: Terminal): Promise<void> {
   const { ruleSet, ounce, ...inputs } = gather({
-    bowler: () => loadBowler(options.bowler),
-    ball: () => loadBall(options.ball),
+    bowler: () => loadBowler(options.bowler, terminal),
+    ball: () => loadBall(options.ball, terminal),
     layout: () => layoutFlag(options.layout),
     ounce: () =>
       oneOf(

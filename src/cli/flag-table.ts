@@ -4,6 +4,7 @@ export type Flag = readonly [flag: string, what: string, words?: readonly string
 export const PIN_SIDES = ['above', 'below', 'both'] as const;
 export const OUNCES = ['moment', 'halves'] as const;
 export const OVERS = ['drilling-angle', 'pin-to-pap', 'buffer'] as const;
+export const SHELF_ACTIONS = ['list', 'show', 'rename', 'remove', 'import', 'export', 'add', 'log'] as const;
 const STEPS = ['1', '2', '3', '4', '5'];
 
 /*
@@ -11,7 +12,7 @@ const STEPS = ['1', '2', '3', '4', '5'];
  * all of its flags and files, so that every fault is told at once.
  */
 
-const RECORD = 'a file, or the id of a demo record';
+const RECORD = 'a file, or the id of a record you keep or of a demo';
 
 export const BOWLER: Flag = ['--bowler <record>', RECORD];
 export const BALL: Flag = ['--ball <record>', RECORD];

@@ -11,9 +11,9 @@ import { wantFlags } from './want-flags.js';
 /** `flarewise judge`: a second opinion on one layout. */
 export async function judgeCommand(options: JudgeOptions, terminal: Terminal): Promise<void> {
   const { bowler, ball, lane, want, layout, ...search } = gather({
-    bowler: () => loadBowler(options.bowler),
-    ball: () => loadBall(options.ball),
-    lane: () => loadLane(options.lane),
+    bowler: () => loadBowler(options.bowler, terminal),
+    ball: () => loadBall(options.ball, terminal),
+    lane: () => loadLane(options.lane, terminal),
     want: () => wantFlags(options),
     layout: () => layoutFlag(options.layout),
     ...searchFlags(options, terminal),

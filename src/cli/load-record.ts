@@ -1,45 +1,55 @@
 import { existsSync } from 'node:fs';
 import { InputError } from '../errors.js';
 import type { Ball } from '../records/ball.js';
-import { ballSchema } from '../records/ball.js';
-import { type Bowler, bowlerSchema } from '../records/bowler.js';
-import { type Lane, laneSchema } from '../records/lane.js';
+import type { Bowler } from '../records/bowler.js';
+import type { Lane } from '../records/lane.js';
+import { nearestWord } from '../records/nearest-word.js';
 import { readRecord } from '../records/read-record.js';
-import { demoShelf } from '../records/shelf.js';
+import { type RecordOf, SCHEMAS } from '../records/record-kinds.js';
+import { keptIds, readKept } from '../records/saved-records.js';
+import { demoShelf, type Shelved } from '../records/shelf.js';
 import { missingFlag } from './flags.js';
+import { homeOf } from './home.js';
+import type { Terminal } from './terminal.js';
 
-/** The bowler named by `--bowler`: a demo id, or else a file. */
-export const loadBowler = (given: string | undefined): Bowler =>
-  load('bowler', given, demoShelf().bowlers, (path) => readRecord(bowlerSchema, path));
+/** The bowler named by `--bowler`: the id of a kept record or of a demo, or else a file. */
+export const loadBowler = (given: string | undefined, terminal: Terminal): Bowler =>
+  load('bowler', given, demoShelf().bowlers, terminal);
 
-/** The ball named by `--ball`: a demo id, or else a file. */
-export const loadBall = (given: string | undefined): Ball =>
-  load('ball', given, demoShelf().balls, (path) => readRecord(ballSchema, path));
+/** The ball named by `--ball`: the id of a kept record or of a demo, or else a file. */
+export const loadBall = (given: string | undefined, terminal: Terminal): Ball =>
+  load('ball', given, demoShelf().balls, terminal);
 
-/** The lane named by `--lane`: a demo id, or else a file. */
-export const loadLane = (given: string | undefined): Lane =>
-  load('lane', given, demoShelf().lanes, (path) => readRecord(laneSchema, path));
+/** The lane named by `--lane`: the id of a kept record or of a demo, or else a file. */
+export const loadLane = (given: string | undefined, terminal: Terminal): Lane =>
+  load('lane', given, demoShelf().lanes, terminal);
 
-function load<T>(
-  kind: string,
+function load<K extends 'bowler' | 'ball' | 'lane'>(
+  kind: K,
   given: string | undefined,
-  demos: readonly { readonly id: string; readonly record: T }[],
-  read: (path: string) => T,
-): T {
+  demos: readonly Shelved<RecordOf[K]>[],
+  terminal: Terminal,
+): RecordOf[K] {
   const flag = `--${kind}`;
-  const remedy = `Give a file, or the id of a demo ${kind}: ${demos.map(({ id }) => id).join(', ')}.`;
+  const home = homeOf(terminal);
+  const kept = keptIds(home, kind);
+  const ids = [...kept, ...demos.map(({ id }) => id)];
+  const remedy = `Give a file, or the id of a ${kind}: ${ids.join(', ')}.`;
   if (given === undefined) throw missingFlag(flag, remedy);
+  if (kept.includes(given)) return readKept(home, kind, given);
   const demo = demos.find(({ id }) => id === given);
   if (demo) return demo.record;
-  if (looksLikeId(given) && !existsSync(given))
+  if (looksLikeId(given) && !existsSync(given)) {
+    const near = nearestWord(given, ids);
     throw new InputError('no-such-record', {
       field: flag,
-      rule: `must be a file, or the id of a demo ${kind}`,
+      rule: `must be a file, or the id of a ${kind}`,
       got: JSON.stringify(given),
-      hint: remedy,
+      hint: `${near ? `Did you mean ${near}? ` : ''}${remedy}`,
     });
-  return read(given);
+  }
+  return readRecord(SCHEMAS[kind], given);
 }
 
-/** A word without folder or ending; what is meant when there is no such file is a demo's id. */
+/** A word without folder or ending; what is meant when there is no such file is an id. */
 const looksLikeId = (given: string): boolean => /^[a-z0-9-]+$/i.test(given);

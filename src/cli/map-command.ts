@@ -13,8 +13,8 @@ import type { Terminal } from './terminal.js';
 /** `flarewise map`: drilled numbers over one number of the layout. */
 export async function mapCommand(options: MapOptions, terminal: Terminal): Promise<void> {
   const { over, ...inputs } = gather({
-    bowler: () => loadBowler(options.bowler),
-    ball: () => loadBall(options.ball),
+    bowler: () => loadBowler(options.bowler, terminal),
+    ball: () => loadBall(options.ball, terminal),
     around: () => (options.layout === undefined ? MIDDLE_LAYOUT : layoutFlag(options.layout)),
     over: () =>
       oneOf(

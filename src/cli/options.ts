@@ -48,3 +48,22 @@ export interface MapOptions extends GlobalOptions {
 export interface JudgeOptions extends RecommendOptions {
   readonly layout?: string;
 }
+
+export interface ShelfOptions extends GlobalOptions {
+  readonly yes?: boolean;
+  readonly as?: string;
+  readonly replace?: boolean;
+  readonly csv?: boolean;
+  readonly bowler?: string;
+  readonly ball?: string;
+  readonly layout?: string;
+  readonly drilledOn?: string;
+  readonly on?: string;
+  readonly lane?: string;
+  readonly hookStartFt?: string;
+  readonly totalHook?: string;
+  readonly breakpoint?: string;
+  readonly entryAngle?: string;
+  readonly flareIn?: string;
+  readonly note?: string;
+}

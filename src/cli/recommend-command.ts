@@ -19,9 +19,9 @@ const GREATEST_SEED = 2 ** 31 - 1;
 /** `flarewise recommend`: everything by flags. */
 export async function recommendCommand(options: RecommendOptions, terminal: Terminal): Promise<void> {
   const { bowler, ball, lane, want, ...search } = gather({
-    bowler: () => loadBowler(options.bowler),
-    ball: () => loadBall(options.ball),
-    lane: () => loadLane(options.lane),
+    bowler: () => loadBowler(options.bowler, terminal),
+    ball: () => loadBall(options.ball, terminal),
+    lane: () => loadLane(options.lane, terminal),
     want: () => wantFlags(options),
     ...searchFlags(options, terminal),
   });

@@ -10,9 +10,9 @@ import type { Terminal } from './terminal.js';
 /** `flarewise roll`: one shot with one layout. */
 export async function rollCommand(options: RollOptions, terminal: Terminal): Promise<void> {
   const inputs = gather({
-    bowler: () => loadBowler(options.bowler),
-    ball: () => loadBall(options.ball),
-    lane: () => loadLane(options.lane),
+    bowler: () => loadBowler(options.bowler, terminal),
+    ball: () => loadBall(options.ball, terminal),
+    lane: () => loadLane(options.lane, terminal),
     layout: () => layoutFlag(options.layout),
   });
   const answer = rollAnswer(inputs);

@@ -1,5 +1,5 @@
 import type { Readable, Writable } from 'node:stream';
-import { input, select } from '@inquirer/prompts';
+import { confirm, input, select } from '@inquirer/prompts';
 import { Cancelled, type Fault, InputError, wordFault } from '../errors.js';
 import type { Ball } from '../records/ball.js';
 import { demoShelf } from '../records/shelf.js';
@@ -58,6 +58,16 @@ export async function runInterview(streams: AskStreams): Promise<Interviewed> {
     else state = ballChecked(next, streams);
   }
   return interviewed(state, shelf);
+}
+
+/** A plain yes or no; no when only Enter is pressed. @throws {Cancelled} */
+export async function askYesNo(message: string, streams: AskStreams): Promise<boolean> {
+  try {
+    return await confirm({ message, default: false, theme: promptTheme(streams.color ?? true) }, streams);
+  } catch (error) {
+    if ((error as Error).name === 'ExitPromptError') throw new Cancelled();
+    throw error;
+  }
 }
 
 /** The interview as it is, or back at the ball's first number when no ball can have them all. */

@@ -3,10 +3,10 @@ import { InputError } from '../errors.js';
 import { type Ball, ballSchema, LEAST_MASS_BIAS_IN } from '../records/ball.js';
 import { type Bowler, bowlerSchema } from '../records/bowler.js';
 import type { Lane } from '../records/lane.js';
+import { parseSigned } from '../records/parse-signed.js';
 import { parseRecord } from '../records/read-record.js';
 import type { Shelf } from '../records/shelf.js';
 import { type Want, wantSchema } from '../records/want.js';
-import { parseSigned } from './parse-signed.js';
 import type { Answers, Question } from './question.js';
 import { BY_NUMBERS, FROM_FILE, LAST_BALL_NUMBER } from './questions.js';
 

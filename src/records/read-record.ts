@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import { InputError } from '../errors.js';
 import { faultsOf } from './faults.js';
 import { jsonFaultAt } from './json-fault-at.js';
+import { migrated } from './migrate.js';
 
 /**
  * Reads one record from a JSON file.
@@ -11,19 +12,27 @@ import { jsonFaultAt } from './json-fault-at.js';
  * @throws {InputError} `no-such-file`, `broken-json`, `wrong-kind` or `bad-record`, with all faults at once
  */
 export function readRecord<T>(schema: z.ZodType<T>, path: string): T {
-  return parseRecord(schema, parseJson(readText(path), path), path);
+  return parseRecord(schema, readJson(path), path);
 }
 
 /**
- * Checks a value against a record's schema.
+ * Reads a JSON file, not yet checked for what it holds.
+ *
+ * @throws {InputError} `no-such-file` or `broken-json`, with the place of the fault
+ */
+export const readJson = (path: string): unknown => parseJson(readText(path), path);
+
+/**
+ * Checks a value against a record's schema, once it is brought to the current version.
  *
  * @param source  where it comes from, for the error: a file, a question, a flag
  * @throws {InputError} `bad-record` with all faults at once; `wrong-kind` for a record of another kind or version
  */
-export function parseRecord<T>(schema: z.ZodType<T>, value: unknown, source: string): T {
+export function parseRecord<T>(schema: z.ZodType<T>, given: unknown, source: string): T {
+  const value = migrated(given);
   const result = schema.safeParse(value);
   if (result.success) return result.data;
-  const kind = kindOf(value);
+  const kind = kindInTag(value);
   const faults = faultsOf(result.error.issues, schema, value);
   const tag = faults.find((fault) => fault.field === 'schema');
   if (tag && kind !== null)
@@ -40,7 +49,8 @@ export function parseRecord<T>(schema: z.ZodType<T>, value: unknown, source: str
   throw new InputError('bad-record', faults, source);
 }
 
-function readText(path: string): string {
+/** @throws {InputError} `no-such-file` */
+export function readText(path: string): string {
   try {
     return readFileSync(path, 'utf8').replace(/^\uFEFF/, ''); // some editors put a byte order mark
   } catch (error) {
@@ -93,8 +103,8 @@ function placeOf(text: string): string {
 }
 
 /** The kind in a record's tag, such as `ball`; null when it has none of ours. */
-function kindOf(value: unknown): string | null {
+export function kindInTag(value: unknown): string | null {
   const tag =
     typeof value === 'object' && value !== null ? (value as { schema?: unknown }).schema : undefined;
-  return typeof tag === 'string' ? (/^flarewise\/(bowler|ball|lane)\/\d+$/.exec(tag)?.[1] ?? null) : null;
+  return typeof tag === 'string' ? (/^flarewise\/([a-z]+)\/\d+$/.exec(tag)?.[1] ?? null) : null;
 }

@@ -1,4 +1,5 @@
 import { PassThrough } from 'node:stream';
+import { fileURLToPath } from 'node:url';
 import type { Sink, Source, Terminal } from '../../src/cli/terminal.js';
 
 export interface FakeTerminal extends Terminal {
@@ -27,7 +28,7 @@ export function fakeTerminal({
     stdin: Object.assign(new PassThrough(), { isTTY: tty }) as Source,
     stdout: stream(out),
     stderr: stream(err),
-    env,
+    env: { FLAREWISE_HOME: fileURLToPath(new URL('../no-such-home/', import.meta.url)), ...env },
     cores: 2,
     written: { out: () => out.join(''), err: () => err.join('') },
   };

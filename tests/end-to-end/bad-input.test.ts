@@ -76,7 +76,7 @@ const rows: { name: string; args: string[]; says: (string | RegExp)[] }[] = [
   { name: 'an empty file', args: bowlerIs('empty.json', ''), says: ['empty.json', 'empty'] },
   { name: 'a folder', args: ['drilled', '--bowler', folder.path, '--ball', DEMO.ball, '--layout', LAYOUT], says: [folder.path, 'folder'] },
   { name: 'a file that is not there', args: ['drilled', '--bowler', join(folder.path, 'nowhere.json'), '--ball', DEMO.ball, '--layout', LAYOUT], says: ['nowhere.json'] },
-  { name: 'an id that is none', args: ['drilled', '--bowler', 'nobody', '--ball', DEMO.ball, '--layout', LAYOUT], says: ['command line', '--bowler', 'a file, or the id of a demo bowler', '"nobody"', DEMO.bowler] },
+  { name: 'an id that is none', args: ['drilled', '--bowler', 'nobody', '--ball', DEMO.ball, '--layout', LAYOUT], says: ['command line', '--bowler', 'a file, or the id of a bowler', '"nobody"', DEMO.bowler] },
   { name: 'a layout of two numbers', args: layoutIs('70 x 4'), says: ['--layout', 'drilling angle x pin-to-PAP x VAL angle', '70 x 4', 'Write it like'] },
   { name: 'a layout with a pin off the ball', args: layoutIs('70 x 45 x 30'), says: ['--layout', 'pin-to-PAP', '0 to 6.75 in', '45', 'The order is'] },
   { name: 'an unknown ounce', args: [...layoutIs(LAYOUT), '--ounce', 'troy'], says: ['--ounce', 'moment or halves', 'troy'] },

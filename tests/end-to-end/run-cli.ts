@@ -15,8 +15,12 @@ export interface Ended {
   readonly err: string;
 }
 
-/** A neutral environment: no colour wishes and no locale of the machine the tests run on. */
-export const ENV: Readonly<Record<string, string>> = { PATH: process.env.PATH ?? '', LANG: 'C.UTF-8' };
+/** A neutral environment: no colour wishes, no locale and no kept records of the machine the tests run on. */
+export const ENV: Readonly<Record<string, string>> = {
+  PATH: process.env.PATH ?? '',
+  LANG: 'C.UTF-8',
+  FLAREWISE_HOME: fileURLToPath(new URL('../no-such-home/', import.meta.url)),
+};
 
 /** Runs `flarewise` with pipes for streams, as a script would, and waits for its end. */
 export function runCli(

@@ -1,4 +1,4 @@
-import { parseFraction } from '../records/layout-text.js';
+import { parseFraction } from './layout-text.js';
 
 /**
  * A number as typed: `4 7/8`, `-1/4`, `1/4 down`, `3/8 up`, with or without its unit; NaN when it is none.

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { parseSigned } from '../../src/interview/parse-signed.js';
+import { parseSigned } from '../../src/records/parse-signed.js';
 
 test.each([
   ['4 7/8', 4.875],

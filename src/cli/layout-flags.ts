@@ -1,0 +1,57 @@
+import { type DrilledLayout, drilledLayoutSchema } from '../records/drilled-layout.js';
+import { parseRecord } from '../records/read-record.js';
+import type { ShelfOptions } from './options.js';
+
+/**
+ * A drilled layout from its flags.
+ *
+ * @throws {InputError} `bad-record` with all faults at once
+ */
+export const layoutFromFlags = (
+  name: string,
+  { layout, bowler, ball, drilledOn }: ShelfOptions,
+): DrilledLayout =>
+  parseRecord(
+    drilledLayoutSchema,
+    given({
+      schema: 'flarewise/layout/1',
+      name: name || `${ball ?? ''} ${layout ?? ''}`.trim(),
+      bowler,
+      ball,
+      layout,
+      drilledOn,
+    }),
+    'command line',
+  );
+
+/**
+ * A drilled layout with one more result, from the flags.
+ *
+ * @throws {InputError} `bad-record` with all faults at once
+ */
+export function withResult(layout: DrilledLayout, options: ShelfOptions): DrilledLayout {
+  const result = given({
+    on: options.on,
+    lane: options.lane,
+    hookStartFt: number(options.hookStartFt),
+    totalHookBoards: number(options.totalHook),
+    breakpointBoard: number(options.breakpoint),
+    entryAngleDeg: number(options.entryAngle),
+    flareIn: number(options.flareIn),
+    note: options.note,
+  });
+  return parseRecord(
+    drilledLayoutSchema,
+    { ...layout, results: [...layout.results, result] },
+    'command line',
+  );
+}
+
+const given = (fields: Readonly<Record<string, unknown>>): object =>
+  Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
+
+/** What is no number stays text, for the schema to refuse it by name. */
+function number(text: string | undefined): unknown {
+  const value = text === undefined || text.trim() === '' ? Number.NaN : Number(text);
+  return Number.isNaN(value) ? text : value;
+}

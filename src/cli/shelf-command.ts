@@ -1,0 +1,158 @@
+import { InputError } from '../errors.js';
+import { wordBowlerList } from '../records/bowler-list.js';
+import { bundleOf, importedFrom } from '../records/bundle.js';
+import { RECORD_KINDS, type RecordOf } from '../records/record-kinds.js';
+import {
+  allKept,
+  changeKept,
+  checkedId,
+  keepNew,
+  pathOf,
+  readKept,
+  removeKept,
+  renameKept,
+  replaceKept,
+} from '../records/saved-records.js';
+import { demoShelf } from '../records/shelf.js';
+import { shelfReport } from '../report/shelf-report.js';
+import { SHELF_ACTIONS } from './flag-table.js';
+import { missingFlag, oneOf } from './flags.js';
+import { homeOf } from './home.js';
+import { keptName } from './kept-name.js';
+import { layoutFromFlags, withResult } from './layout-flags.js';
+import type { ShelfOptions } from './options.js';
+import { isColoured } from './page-for.js';
+import { printAnswer } from './print-answer.js';
+import { canAsk, type Terminal } from './terminal.js';
+
+/** What an action is given: the words after it, the flags, where things are kept, the terminal. */
+interface Given {
+  readonly words: readonly string[];
+  readonly options: ShelfOptions;
+  readonly home: string;
+  readonly terminal: Terminal;
+}
+
+/** `flarewise shelf`: the records a person keeps. */
+export async function shelfCommand(
+  options: ShelfOptions,
+  terminal: Terminal,
+  [action = 'list', ...words]: readonly string[],
+): Promise<void> {
+  const name = oneOf('the action', action, SHELF_ACTIONS, 'flarewise shelf --help tells what each does.');
+  await ACTIONS[name]({ words, options, home: homeOf(terminal), terminal });
+}
+
+const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | Promise<void>> = {
+  list: ({ options, home, terminal }) => {
+    const { bowlers, balls, lanes } = demoShelf();
+    const demos = { bowler: bowlers, ball: balls, lane: lanes, layout: [] };
+    const rows = [
+      ...allKept(home).map((kept) => ({ ...kept, demo: false })),
+      ...RECORD_KINDS.flatMap((kind) => demos[kind].map((row) => ({ kind, ...row, demo: true }))),
+    ];
+    const answer = {
+      folder: home,
+      records: rows.map((row) => ('error' in row ? { ...row, error: row.error.message } : row)),
+    };
+    printAnswer(answer, (page) => shelfReport(answer, page), options, terminal);
+  },
+
+  show: ({ words, home, terminal }) => {
+    const { kind, id } = keptName(home, theOne(words, 'flarewise shelf show kim'));
+    terminal.stderr.write(`${pathOf(home, { kind, id })}\n`);
+    terminal.stdout.write(json(readKept(home, kind, id)));
+  },
+
+  rename: async ({ words, home, terminal }) => {
+    if (words.length !== 2)
+      throw missingFlag('the old and the new id', 'Such as: flarewise shelf rename kim kim-2027');
+    const name = keptName(home, words[0]);
+    await renameKept(home, name, checkedId(words[1]));
+    terminal.stdout.write(`${name.kind}/${words[1]}\n`);
+  },
+
+  remove: async ({ words, options, home, terminal }) => {
+    if (words.length === 0) throw missingFlag('the record', 'Such as: flarewise shelf remove kim');
+    const names = words.map((word) => keptName(home, word));
+    const what = names.map(({ kind, id }) => `${kind}/${id}`).join(', ');
+    if (!options.yes && !(await isSure(`Remove ${what}?`, options, terminal))) {
+      terminal.stderr.write('Nothing was removed.\n');
+      return;
+    }
+    for (const name of names) await removeKept(home, name);
+    terminal.stderr.write(`Moved to the folder removed in ${home}: ${what}.\n`);
+  },
+
+  import: async ({ words, options, home, terminal }) => {
+    if (words.length === 0) throw missingFlag('the file', 'Such as: flarewise shelf import kim.json');
+    const records = words.flatMap((file) => importedFrom(file));
+    if (options.as !== undefined && records.length !== 1)
+      throw new InputError('flag', {
+        field: '--as',
+        rule: 'goes with one record',
+        got: `${records.length} records`,
+        hint: 'Leave it out: each gets an id made from its name.',
+      });
+    const as = options.as === undefined ? undefined : checkedId(options.as);
+    for (const { kind, id, record } of records) {
+      const wanted = as ?? id ?? record.name;
+      const got =
+        options.replace && (as ?? id) !== undefined
+          ? await replaceKept(home, kind, checkedId(wanted), record).then(() => wanted)
+          : await keepNew(home, kind, wanted, record);
+      terminal.stdout.write(`${kind}/${got}\n`);
+    }
+  },
+
+  export: ({ words, options, home, terminal }) => {
+    const chosen = words.length > 0 ? words.map((word) => keptName(home, word)) : undefined;
+    const kept = allKept(home).filter(
+      ({ kind, id }) => !chosen || chosen.some((name) => name.kind === kind && name.id === id),
+    );
+    const damaged = kept.flatMap((each) => ('error' in each ? each.error.faults : []));
+    if (damaged.length > 0) throw new InputError('damaged-record', damaged, 'the shelf');
+    const whole = kept.flatMap((each) => ('record' in each ? [each] : []));
+    if (options.csv) {
+      const bowlers = whole.flatMap(({ kind, record }) =>
+        kind === 'bowler' ? [record as RecordOf['bowler']] : [],
+      );
+      terminal.stdout.write(wordBowlerList(bowlers));
+    } else terminal.stdout.write(json(bundleOf(whole)));
+  },
+
+  add: async ({ words, options, home, terminal }) => {
+    const record = layoutFromFlags(words.join(' '), options);
+    const id = await keepNew(home, 'layout', options.as ? checkedId(options.as) : record.name, record);
+    terminal.stdout.write(`layout/${id}\n`);
+  },
+
+  log: async ({ words, options, home, terminal }) => {
+    const { kind, id } = keptName(home, theOne(words, 'flarewise shelf log my-layout --lane house-easy'));
+    if (kind !== 'layout')
+      throw new InputError('which-record', {
+        field: 'the record',
+        rule: 'must be a drilled layout',
+        got: `a ${kind}`,
+        hint: 'flarewise shelf add keeps a layout.',
+      });
+    await changeKept(home, 'layout', id, (layout) => withResult(layout, options));
+    terminal.stdout.write(`layout/${id}\n`);
+  },
+};
+
+/** The one word an action takes. @throws {InputError} `missing-flag` with an example */
+function theOne(words: readonly string[], example: string): string {
+  if (words.length === 1) return words[0];
+  throw missingFlag('one record', `Such as: ${example}`);
+}
+
+async function isSure(question: string, options: ShelfOptions, terminal: Terminal): Promise<boolean> {
+  if (!options.input || !canAsk(terminal))
+    throw missingFlag('--yes', 'Without a terminal nobody can be asked; --yes removes without asking.');
+  const { askYesNo } = await import('../interview/ask.js');
+  const { stdin, stderr } = terminal;
+  return askYesNo(question, { input: stdin, output: stderr, color: isColoured(options, terminal) });
+}
+
+const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;

@@ -1,0 +1,152 @@
+import { CsvError, parse } from 'csv-parse/sync';
+import { stringify } from 'csv-stringify/sync';
+import { type Fault, InputError } from '../errors.js';
+import { type Bowler, bowlerSchema } from './bowler.js';
+import { nearestWord } from './nearest-word.js';
+import { parseSigned } from './parse-signed.js';
+import { parseRecord } from './read-record.js';
+
+/* A coach's list: bowlers as comma-separated values, one a row, with the names of the record's fields as heads. */
+
+const TEXTS = ['name', 'note', 'hand', 'skill'] as const;
+const NUMBERS = [
+  'speedMph',
+  'revRateRpm',
+  'axisTiltDeg',
+  'axisRotationDeg',
+  'papOverIn',
+  'papUpIn',
+  'laydownBoard',
+] as const;
+const HEADS = ['name', 'hand', 'thumbHole', ...NUMBERS, 'skill', 'note'] as const;
+const NEEDED = HEADS.filter((head) => !['laydownBoard', 'skill', 'note'].includes(head));
+
+/**
+ * Reads a list of bowlers.
+ *
+ * Cells are typed as a person writes them: `4 7/8`, `1/4 down`, `yes`. An empty cell is a field left out.
+ * Grips and scatters have no column: they take a JSON record.
+ *
+ * @param source  the file's name, for the error
+ * @throws {InputError} `broken-list` or `bad-list`, with the faults of all rows at once
+ */
+export function readBowlerList(text: string, source: string): readonly Bowler[] {
+  const rows = cellsOf(text, source);
+  if (rows.length === 0)
+    throw new InputError(
+      'bad-list',
+      { field: 'file', rule: 'must have a row for each bowler below its heads', got: 'no row' },
+      source,
+    );
+  const faults: Fault[] = headFaults(Object.keys(rows[0]));
+  const bowlers: Bowler[] = [];
+  if (faults.length === 0)
+    rows.forEach((row, i) => {
+      try {
+        bowlers.push(parseRecord(bowlerSchema, recordOf(row), source));
+      } catch (error) {
+        if (!(error instanceof InputError)) throw error;
+        const who = row.name ? ` (${row.name})` : '';
+        faults.push(
+          ...error.faults.map((fault) => ({ ...fault, field: `row ${i + 2}${who}: ${fault.field}` })),
+        );
+      }
+    });
+  if (faults.length > 0) throw new InputError('bad-list', faults, source);
+  return bowlers;
+}
+
+/** The list of these bowlers; what has no column (grip, scatter) is left out. */
+export const wordBowlerList = (bowlers: readonly Bowler[]): string =>
+  stringify(
+    bowlers.map(({ pap, thumbHole, ...bowler }) => ({
+      ...bowler,
+      thumbHole: thumbHole ? 'yes' : 'no',
+      papOverIn: pap.overIn,
+      papUpIn: pap.upIn,
+    })),
+    { header: true, columns: [...HEADS], record_delimiter: 'windows' },
+  );
+
+type Row = Readonly<Record<string, string>>;
+
+function cellsOf(text: string, source: string): readonly Row[] {
+  try {
+    return parse(text, {
+      bom: true,
+      columns: true,
+      trim: true,
+      skip_empty_lines: true,
+      delimiter: delimiterOf(text),
+    });
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    throw new InputError(
+      'broken-list',
+      {
+        field: 'file',
+        rule: 'must be comma-separated values with as many cells in each row as heads',
+        got: error.message,
+        hint: 'A cell that holds a comma stands in double quotes.',
+      },
+      source,
+    );
+  }
+}
+
+/** Comma, semicolon or tab, whichever the heads have most of: spreadsheets differ by country. */
+function delimiterOf(text: string): string {
+  const [heads = ''] = text.split('\n', 1);
+  const count = (sign: string): number => heads.split(sign).length;
+  return [',', ';', '\t'].reduce((best, sign) => (count(sign) > count(best) ? sign : best));
+}
+
+function headFaults(heads: readonly string[]): Fault[] {
+  const unknown = heads.filter((head) => !HEADS.some((known) => known === head));
+  const missing = NEEDED.filter((head) => !heads.includes(head));
+  return [
+    ...unknown.map((head) => {
+      const near = nearestWord(head, HEADS);
+      return {
+        field: `column ${head}`,
+        rule: 'must not be there: no such column is known',
+        got: JSON.stringify(head),
+        hint: near ? `Did you mean ${near}?` : `Known columns: ${HEADS.join(', ')}.`,
+      };
+    }),
+    ...missing.map((head) => ({
+      field: `column ${head}`,
+      rule: 'must be there',
+      got: 'none',
+      hint: 'Export a bowler with flarewise shelf export --csv to see the columns.',
+    })),
+  ];
+}
+
+/** A row as a record; a cell that is no number stays text, for the schema to refuse it by name. */
+function recordOf(row: Row): unknown {
+  const given = (head: string): boolean => row[head] !== undefined && row[head] !== '';
+  const number = (head: string): unknown => {
+    if (!given(head)) return undefined;
+    const value = parseSigned(row[head]);
+    return Number.isNaN(value) ? row[head] : value;
+  };
+  const { papOverIn, papUpIn, ...numbers } = Object.fromEntries(NUMBERS.map((head) => [head, number(head)]));
+  const record = {
+    schema: 'flarewise/bowler/1',
+    ...Object.fromEntries(TEXTS.map((head) => [head, given(head) ? row[head] : undefined])),
+    thumbHole: given('thumbHole') ? (YES_NO[row.thumbHole.toLowerCase()] ?? row.thumbHole) : undefined,
+    ...numbers,
+    pap: { overIn: papOverIn, upIn: papUpIn },
+  };
+  return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined));
+}
+
+const YES_NO: Readonly<Record<string, boolean>> = {
+  yes: true,
+  no: false,
+  true: true,
+  false: false,
+  y: true,
+  n: false,
+};

@@ -1,0 +1,21 @@
+/** Turns a record of one version into the next one; the new tag included. */
+export type Migration = (record: Readonly<Record<string, unknown>>) => Record<string, unknown>;
+
+/**
+ * The step out of each tag that is no longer the current one, such as `flarewise/ball/1`. Empty as long as
+ * every record is of version 1: a schema that only gains fields which may be left out needs no new version.
+ */
+export const MIGRATIONS: Readonly<Record<string, Migration>> = {};
+
+/** A record brought to the current version, step by step; anything else is handed on as it is. */
+export function migrated(value: unknown, steps: Readonly<Record<string, Migration>> = MIGRATIONS): unknown {
+  let at = value;
+  for (let step = stepFrom(at, steps); step; step = stepFrom(at, steps))
+    at = step(at as Record<string, unknown>);
+  return at;
+}
+
+function stepFrom(value: unknown, steps: Readonly<Record<string, Migration>>): Migration | undefined {
+  const tag = typeof value === 'object' && value !== null ? (value as { schema?: unknown }).schema : null;
+  return typeof tag === 'string' && Object.hasOwn(steps, tag) ? steps[tag] : undefined;
+}

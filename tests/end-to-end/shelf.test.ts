@@ -1,0 +1,70 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
+import { demo, scratchFolder } from './demo-files.js';
+import { runCli } from './run-cli.js';
+
+const folder = scratchFolder();
+afterAll(() => folder.remove());
+const env = { FLAREWISE_HOME: join(folder.path, 'home') };
+const shelf = (...args: string[]) => runCli(['shelf', ...args], { env, cwd: folder.path });
+
+test('shelf: a bowler imported from a file is called by its id ever after', async () => {
+  folder.write('kim.json', { ...demo.bowler(), name: 'Kim' });
+  expect(await shelf('import', 'kim.json')).toMatchObject({ code: 0, out: 'bowler/kim\n' });
+  const listed = await shelf();
+  expect(listed.out).toMatch(/kim +yours +right-handed/);
+  expect(listed.out).toMatch(/average-left +demo/);
+  const drilled = await runCli(
+    ['drilled', '--bowler', 'kim', '--ball', 'plain-medium', '--layout', '70 x 4 1/2 x 30'],
+    { env },
+  );
+  expect(drilled.out).toContain('drilled for Kim');
+});
+
+test('shelf: what is exported can be imported elsewhere, with the same ids', async () => {
+  const exported = await shelf('export');
+  folder.write('all.json', exported.out);
+  const elsewhere = { FLAREWISE_HOME: join(folder.path, 'elsewhere') };
+  const { out } = await runCli(['shelf', 'import', 'all.json'], { env: elsewhere, cwd: folder.path });
+  expect(out).toBe('bowler/kim\n');
+  expect((await runCli(['shelf', 'export'], { env: elsewhere })).out).toBe(exported.out);
+});
+
+test("shelf: a coach's list goes out and comes in", async () => {
+  const { out } = await shelf('export', '--csv');
+  folder.write('list.csv', out.replace('Kim', 'Lee'));
+  expect((await shelf('import', 'list.csv')).out).toBe('bowler/lee\n');
+});
+
+test('shelf: several programs that log at once lose no result', async () => {
+  await shelf('add', 'first', '--bowler', 'kim', '--ball', 'new', '--layout', '70 x 4 1/2 x 30');
+  const boards = [5, 6, 7, 8, 9];
+  const ended = await Promise.all(
+    boards.map((n) => shelf('log', 'first', '--lane', 'dry', '--total-hook', String(n))),
+  );
+  expect(ended.map(({ code, err }) => ({ code, err }))).toEqual(boards.map(() => ({ code: 0, err: '' })));
+  const kept = JSON.parse(readFileSync(join(env.FLAREWISE_HOME, 'layouts', 'first.json'), 'utf8'));
+  const logged = kept.results.map((result: { totalHookBoards: number }) => result.totalHookBoards);
+  expect(logged.sort()).toEqual(boards);
+});
+
+test('shelf: removing asks first; where nobody can be asked it takes --yes', async () => {
+  const refused = await shelf('remove', 'lee');
+  expect(refused).toMatchObject({ code: 2, out: '' });
+  expect(refused.err).toContain('--yes');
+  expect((await shelf('remove', 'lee', '--yes')).code).toBe(0);
+  expect((await shelf('show', 'lee')).code).toBe(2);
+});
+
+test.each([
+  { args: ['sell'], says: 'must be list or show or rename' },
+  { args: ['show', 'kin'], says: 'Did you mean kim?' },
+  { args: ['import', 'nowhere.json'], says: 'does not exist' },
+  { args: ['add', '--bowler', 'kim', '--layout', '400 x 4 x 30'], says: 'must be 0 to 180 degrees' },
+  { args: ['rename', 'kim', 'Kim 2'], says: 'small letters, digits and hyphens' },
+])('shelf: $args is refused; exit 2', async ({ args, says }) => {
+  const { code, out, err } = await shelf(...args);
+  expect({ code, out }).toEqual({ code: 2, out: '' });
+  expect(err).toContain(says);
+});

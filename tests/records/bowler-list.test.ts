@@ -1,0 +1,71 @@
+import { expect, test } from 'vitest';
+import { InputError } from '../../src/errors.js';
+import { readBowlerList, wordBowlerList } from '../../src/records/bowler-list.js';
+import { demoShelf } from '../../src/records/shelf.js';
+
+const HEADS = 'name,hand,thumbHole,speedMph,revRateRpm,axisTiltDeg,axisRotationDeg,papOverIn,papUpIn';
+
+function faultsOf(text: string): string[] {
+  try {
+    readBowlerList(text, 'list.csv');
+  } catch (error) {
+    if (error instanceof InputError) return error.faults.map(({ field, rule }) => `${field} ${rule}`);
+    throw error;
+  }
+  return [];
+}
+
+test('readBowlerList: cells are typed as a person writes them', () => {
+  const [kim, lee] = readBowlerList(
+    `${HEADS},laydownBoard,skill\r\n"Kim, senior",right,yes,17,310,14,45,4 7/8,1/4 down,,\r\nLee,left,no,18.5,450,8,60,5 1/4,3/8,22,advanced\r\n`,
+    'list.csv',
+  );
+  expect(kim).toEqual({
+    schema: 'flarewise/bowler/1',
+    name: 'Kim, senior',
+    hand: 'right',
+    thumbHole: true,
+    speedMph: 17,
+    revRateRpm: 310,
+    axisTiltDeg: 14,
+    axisRotationDeg: 45,
+    pap: { overIn: 4.875, upIn: -0.25 },
+  });
+  expect(lee).toMatchObject({ thumbHole: false, laydownBoard: 22, skill: 'advanced', pap: { overIn: 5.25 } });
+});
+
+test.each([';', '\t'])('readBowlerList: cells parted by %j are read as well', (sign) => {
+  const text = `${HEADS}\nKim,right,yes,17,310,14,45,4.875,0\n`.replaceAll(',', sign);
+  expect(readBowlerList(text, 'list.csv')).toHaveLength(1);
+});
+
+test('readBowlerList: faults of all rows are told at once, each with its row and name', () => {
+  const faults = faultsOf(
+    `${HEADS}\nKim,right,perhaps,45,310,14,45,4.875,0\nLee,both,no,17,,14,45,4 7/8,x\n`,
+  );
+  expect(faults).toEqual([
+    'row 2 (Kim): thumbHole must be true or false',
+    'row 2 (Kim): speedMph must be 8 to 26 mph',
+    'row 3 (Lee): hand must be "right" or "left"',
+    'row 3 (Lee): revRateRpm must be a number, 30 to 700 rpm',
+    'row 3 (Lee): pap.upIn must be a number, -3 to 3 in',
+  ]);
+});
+
+test('readBowlerList: a column that is unknown or missing is named', () => {
+  expect(faultsOf(`${HEADS.replace('speedMph', 'speed')}\nKim,right,yes,17,310,14,45,4.875,0\n`)).toEqual([
+    'column speed must not be there: no such column is known',
+    'column speedMph must be there',
+  ]);
+});
+
+test('readBowlerList: a row with too few cells, and a list without rows, are told', () => {
+  expect(faultsOf(`${HEADS}\nKim,right\n`)[0]).toContain('as many cells in each row as heads');
+  expect(faultsOf(HEADS)[0]).toContain('must have a row for each bowler');
+  expect(faultsOf('')[0]).toContain('must have a row for each bowler');
+});
+
+test('wordBowlerList: what it writes reads back the same, but for grips and scatters', () => {
+  const bowlers = demoShelf().bowlers.map(({ record: { grip, scatter, ...rest } }) => rest);
+  expect(readBowlerList(wordBowlerList(bowlers), 'list.csv')).toEqual(bowlers);
+});
