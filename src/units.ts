@@ -4,6 +4,8 @@
  * Exact factors: international inch, avoirdupois pound and ounce, statute mile (1959 agreement).
  */
 export const INCH = 0.0254; // m
+export const MM = 1e-3; // m
+export const CM = 1e-2; // m
 export const FOOT = 12 * INCH; // m
 export const POUND = 0.45359237; // kg
 export const OUNCE = POUND / 16; // kg

@@ -44,6 +44,9 @@ export const rayStart = (bore: BoreSolid, x: number, y: number): Vec3 =>
 /** Stretch of the ray a + t d inside a bore, wall and tip together; empty when enter ≥ leave. */
 export function insideBore(bore: BoreSolid, a: Vec3, d: Vec3): Interval {
   const rel = sub(a, bore.mouth);
+  // most rays pass the axis by: |rel · n| / |n| is how far the two lines keep apart
+  const n = cross(d, bore.d);
+  if (dot(rel, n) ** 2 > bore.radius ** 2 * dot(n, n)) return { enter: 0, leave: 0 };
   const k = 1 / bore.radius;
   const ox = k * dot(rel, bore.u);
   const oy = k * dot(rel, bore.v);
@@ -51,10 +54,12 @@ export function insideBore(bore: BoreSolid, a: Vec3, d: Vec3): Interval {
   const dx = k * dot(d, bore.u);
   const dy = k * dot(d, bore.v);
   const dz = dot(d, bore.d);
-  // The wall starts above the mouth by its radius, so that the ball's curved surface lies all below.
-  const half = (bore.depth + bore.radius) / 2;
+  // The wall starts above the mouth, so that the ball's curved surface lies all below, even where a vent
+  // runs in at a slant of up to 60°.
+  const above = 2 * bore.radius;
+  const half = (bore.depth + above) / 2;
   const wall: Interval = { enter: 0, leave: 0 };
-  crossShape(wall, { kind: 'cylinder' }, ox, oy, (oz + bore.radius) / half - 1, dx, dy, dz / half);
+  crossShape(wall, { kind: 'cylinder' }, ox, oy, (oz + above) / half - 1, dx, dy, dz / half);
   if (bore.tip === 'flat') return wall;
   const point: Interval = { enter: 0, leave: 0 };
   if (bore.tip === 'cone') {

@@ -1,23 +1,14 @@
 import type { Hole, Sleeve } from '../layout/hole.js';
 import { dot, type Vec3 } from '../vec3.js';
-import { type BoreSolid, boreSolid, depthAt, insideBore, rayStart } from './bore-solid.js';
+import { type BoreSolid, boreSolid, depthAt } from './bore-solid.js';
+import { boreStretches } from './bore-stretches.js';
 import { addMoments, type Moments, NO_MOMENTS } from './mass-properties.js';
-import { MomentSum } from './moment-sum.js';
-import type { Interval } from './ray-interval.js';
-import { diskRule, type RayRule } from './ray-rule.js';
-
-/** A stretch s ≤ t ≤ e of a ray a + t d that stands for `area` (m²) of what a drill takes out, in B. */
-export interface Stretch {
-  readonly a: Vec3;
-  readonly d: Vec3;
-  readonly area: number;
-  readonly s: number;
-  readonly e: number;
-}
+import type { RayRule } from './ray-rule.js';
+import { type Stretch, uniformMoments } from './stretch.js';
 
 /** What drilling a grip does to any ball of one radius, however its core is turned. */
 export interface Excavation {
-  /** Where matter of the ball is taken out; each point once, even where bores meet. */
+  /** Where matter of the ball is taken out, in B; each point once, even where bores meet. */
   readonly stretches: readonly Stretch[];
   /** Slugs and inserts put back, less the holes through them; about Bo, in B. */
   readonly putBack: Moments;
@@ -42,7 +33,7 @@ export function excavate(holes: readonly Hole[], radius: number, rule: RayRule):
 }
 
 /** The bores a hole is drilled with: its sleeve's, and the open one, which may go on deeper into the ball. */
-const boresOf = (hole: Hole, ballRadius: number): readonly BoreSolid[] => [
+export const boresOf = (hole: Hole, ballRadius: number): readonly BoreSolid[] => [
   ...(hole.sleeve ? [boreSolid(hole, hole.sleeve.bore, ballRadius)] : []),
   boreSolid(hole, hole.open, ballRadius),
 ];
@@ -75,50 +66,7 @@ function sleeveSolid(hole: Hole, { bore, height }: Sleeve, ballRadius: number): 
   return boreSolid(hole, { ...bore, depth }, ballRadius, height >= bore.depth ? hole.tip : 'flat');
 }
 
-/** Moments of matter of one density along stretches, about Bo (kg, kg·m, kg·m²). */
-function uniformMoments(stretches: readonly Stretch[], density: number): Moments {
-  const sum = new MomentSum();
-  for (const { a, d, area, s, e } of stretches) if (e > s) sum.addStretch(a, d, s, e, density * area);
-  return sum.moments();
-}
-
-function boreStretches(
-  bore: BoreSolid,
-  ballRadius: number,
-  earlier: readonly BoreSolid[],
-  rule: RayRule,
-): Stretch[] {
-  const area = Math.PI * bore.radius ** 2;
-  return diskRule(rule).flatMap(({ x, y, weight }) => {
-    const a = rayStart(bore, x, y);
-    const inBall = insideSphere(a, bore.d, ballRadius);
-    const end = depthAt(bore, bore.radius * Math.hypot(x, y));
-    let kept: Interval[] = [{ enter: inBall.enter, leave: Math.min(inBall.leave, end) }];
-    for (const other of earlier) kept = without(kept, insideBore(other, a, bore.d));
-    return kept
-      .filter(({ enter, leave }) => leave > enter)
-      .map(({ enter, leave }) => ({ a, d: bore.d, area: area * weight, s: enter, e: leave }));
-  });
-}
-
 const axisDistance = (bore: BoreSolid, a: Vec3): number => {
   const rel: Vec3 = [a[0] - bore.mouth[0], a[1] - bore.mouth[1], a[2] - bore.mouth[2]];
   return Math.hypot(dot(rel, bore.u), dot(rel, bore.v));
 };
-
-function insideSphere(a: Vec3, d: Vec3, radius: number): Interval {
-  const b = dot(a, d);
-  const disc = b * b - dot(a, a) + radius * radius;
-  if (disc <= 0) return { enter: 0, leave: 0 };
-  return { enter: -b - Math.sqrt(disc), leave: -b + Math.sqrt(disc) };
-}
-
-const without = (kept: readonly Interval[], gone: Interval): Interval[] =>
-  gone.leave > gone.enter
-    ? kept
-        .flatMap(({ enter, leave }) => [
-          { enter, leave: Math.min(leave, gone.enter) },
-          { enter: Math.max(enter, gone.leave), leave },
-        ])
-        .filter(({ enter, leave }) => leave > enter)
-    : [...kept];

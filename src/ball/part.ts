@@ -1,17 +1,19 @@
-import { addMat, determinant, type Mat3, mulMat, mulVec, outer, scaleMat, transpose } from '../mat3.js';
+import { determinant, type Mat3 } from '../mat3.js';
 import { add, scale, type Vec3 } from '../vec3.js';
 import type { Moments } from './mass-properties.js';
 
 /**
  * The shapes a core is made of, each in its own unit frame:
  * `ball` |q| ≤ 1; `cylinder` x²+y² ≤ 1, |z| ≤ 1; `box` |x|,|y|,|z| ≤ 1;
- * `cone` |z| ≤ 1, radius 1 at z = −1 falling linearly to `top` at z = 1.
+ * `cone` |z| ≤ 1, radius 1 at z = −1 falling linearly to `top` at z = 1;
+ * `capsule` all points within 1 of the stretch |z| ≤ `half` of the axis.
  */
 export type UnitShape =
   | { readonly kind: 'ball' }
   | { readonly kind: 'cylinder' }
   | { readonly kind: 'box' }
-  | { readonly kind: 'cone'; readonly top: number };
+  | { readonly kind: 'cone'; readonly top: number }
+  | { readonly kind: 'capsule'; readonly half: number };
 
 /**
  * A solid of a core: a unit shape under the affine map p = A q + c.
@@ -47,25 +49,35 @@ function unitMoments(shape: UnitShape): { volume: number; z: number; xx: number;
         zz: 2 * Math.PI * ((m * m) / 3 + (s * s) / 5),
       };
     }
+    case 'capsule': {
+      // a cylinder and the two halves of a ball, whose centres of mass lie 3/8 beyond its ends
+      const h = shape.half;
+      return {
+        volume: 2 * Math.PI * h + (4 / 3) * Math.PI,
+        z: 0,
+        xx: (Math.PI * h) / 2 + (4 * Math.PI) / 15,
+        zz: Math.PI * ((2 / 3) * h ** 3 + (4 / 3) * h * h + h + 4 / 15),
+      };
+    }
   }
 }
 
 /** Moments of a part's excess density about the origin of its frame (kg, kg·m, kg·m²), in closed form. */
-export function partMoments(part: Part): Moments {
-  const unit = unitMoments(part.shape);
-  const k = part.excess * Math.abs(determinant(part.A));
-  const Az = scale(unit.z, mulVec(part.A, [0, 0, 1]));
-  const S: Mat3 = [
-    [unit.xx, 0, 0],
-    [0, unit.xx, 0],
-    [0, 0, unit.zz],
-  ];
-  const mapped = mulMat(mulMat(part.A, S), transpose(part.A));
-  const crossed = addMat(outer(Az, part.c), outer(part.c, Az));
+export function partMoments({ shape, A, c, excess }: Part): Moments {
+  const { volume, z, xx, zz } = unitMoments(shape);
+  const k = excess * Math.abs(determinant(A));
+  const Az: Vec3 = [z * A[0][2], z * A[1][2], z * A[2][2]];
+  const second = (i: 0 | 1 | 2, j: 0 | 1 | 2): number =>
+    k *
+    (xx * (A[i][0] * A[j][0] + A[i][1] * A[j][1]) +
+      zz * A[i][2] * A[j][2] +
+      (Az[i] * c[j] + c[i] * Az[j]) +
+      volume * c[i] * c[j]);
+  const row = (i: 0 | 1 | 2): Vec3 => [second(i, 0), second(i, 1), second(i, 2)];
   return {
-    mass: k * unit.volume,
-    first: scale(k, add(Az, scale(unit.volume, part.c))),
-    second: scaleMat(k, addMat(mapped, addMat(crossed, scaleMat(unit.volume, outer(part.c, part.c))))),
+    mass: k * volume,
+    first: scale(k, add(Az, scale(volume, c))),
+    second: [row(0), row(1), row(2)],
   };
 }
 
@@ -75,35 +87,3 @@ export const stretchPart = (part: Part, s: Vec3, shift: Vec3): Part => ({
   A: [scale(s[0], part.A[0]), scale(s[1], part.A[1]), scale(s[2], part.A[2])],
   c: [s[0] * part.c[0] + shift[0], s[1] * part.c[1] + shift[1], s[2] * part.c[2] + shift[2]],
 });
-
-/**
- * Greatest distance (m) from the origin to any point of the part: exact for boxes, else over points 15° apart
- * on its outline, short by less than the gap that `solveCore` keeps to the cover.
- */
-export function partReach(part: Part): number {
-  const distance = (q: Vec3): number => Math.hypot(...add(mulVec(part.A, q), part.c));
-  let reach = 0;
-  const STEPS = 24;
-  for (let i = 0; i < STEPS; i++) {
-    const a = (2 * Math.PI * i) / STEPS;
-    if (part.shape.kind === 'box') {
-      reach = Math.max(reach, distance([i & 1 ? 1 : -1, i & 2 ? 1 : -1, i & 4 ? 1 : -1]));
-    } else if (part.shape.kind === 'ball') {
-      for (let j = 0; j <= STEPS / 2; j++) {
-        const b = (Math.PI * j) / (STEPS / 2);
-        reach = Math.max(
-          reach,
-          distance([Math.sin(b) * Math.cos(a), Math.sin(b) * Math.sin(a), Math.cos(b)]),
-        );
-      }
-    } else {
-      const top = part.shape.kind === 'cone' ? part.shape.top : 1;
-      reach = Math.max(
-        reach,
-        distance([Math.cos(a), Math.sin(a), -1]),
-        distance([top * Math.cos(a), top * Math.sin(a), 1]),
-      );
-    }
-  }
-  return reach;
-}

@@ -48,7 +48,52 @@ export function crossShape(
       clipCone(out, ox, oy, middle + slope * oz, dx, dy, slope * dz);
       return;
     }
+    case 'capsule':
+      crossCapsule(out, shape.half, ox, oy, oz, dx, dy, dz);
+      return;
   }
+}
+
+/** A capsule is entered through its wall, or else through the ball at the end beyond which the wall's line is met. */
+function crossCapsule(
+  out: Interval,
+  half: number,
+  ox: number,
+  oy: number,
+  oz: number,
+  dx: number,
+  dy: number,
+  dz: number,
+): void {
+  clipQuadric(out, dx * dx + dy * dy, ox * dx + oy * dy, ox * ox + oy * oy - 1);
+  if (!(out.leave > out.enter)) return;
+  const end = (t: number, sense: 1 | -1): number => {
+    // along the axis the wall is never met: t is infinite and the ray ends at the ball it runs to
+    const z = Number.isFinite(t) ? oz + t * dz : sense * dz * Number.POSITIVE_INFINITY;
+    return Math.abs(z) <= half ? t : ballRoot(ox, oy, oz - Math.sign(z) * half, dx, dy, dz, sense);
+  };
+  const enter = end(out.enter, -1);
+  const leave = end(out.leave, 1);
+  // a ball that is missed gives NaN, which must not get out
+  const isHit = leave > enter;
+  out.enter = isHit ? enter : Number.NEGATIVE_INFINITY;
+  out.leave = isHit ? leave : Number.NEGATIVE_INFINITY;
+}
+
+/** First (sense −1) or last crossing of the unit ball's surface; NaN when the ray misses it. */
+function ballRoot(
+  ox: number,
+  oy: number,
+  oz: number,
+  dx: number,
+  dy: number,
+  dz: number,
+  sense: 1 | -1,
+): number {
+  const a = dx * dx + dy * dy + dz * dz;
+  const b = ox * dx + oy * dy + oz * dz;
+  const c = ox * ox + oy * oy + oz * oz - 1;
+  return (-b + sense * Math.sqrt(b * b - a * c)) / a;
 }
 
 /** Keeps |o + t d| ≤ 1 of one coordinate. */

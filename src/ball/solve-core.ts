@@ -1,37 +1,25 @@
-import { symmetricEigen } from '../eigen3.js';
-import { inverse, type Mat3, mulVec, transpose } from '../mat3.js';
-import { scale, sub, type Vec3 } from '../vec3.js';
-import {
-  type BallBody,
-  coreMoments,
-  shellMoments,
-  shiftMoments,
-  sphereMoments,
-  stretchMoments,
-} from './ball-body.js';
-import { addMoments, fromMoments, type Moments, NO_MOMENTS } from './mass-properties.js';
-import { type Part, partReach, stretchPart } from './part.js';
-import { type PublishedNumbers, wantedFirstMoment, wantedMoments } from './published.js';
+import type { BallBody } from './ball-body.js';
+import { coreShape, LEAST_SPARSENESS, shaping } from './core-shape.js';
+import { fitsInside } from './fits-inside.js';
+import { lastHolding } from './last-holding.js';
+import { type Part, stretchPart } from './part.js';
+import type { PublishedNumbers } from './published.js';
+import { type Cover, type WantedCore, wantedCore } from './wanted-core.js';
 
-/** A core shape to start from, with the cover it sits in. */
-export interface StartingShape {
+/**
+ * A core shape to start from, with the cover it sits in. Of its size, proportions and density only what is
+ * alike after a stretch along the axes counts; its own principal axes must be x, y and z.
+ */
+export interface StartingShape extends Cover {
   readonly core: readonly Part[];
-  readonly coverThickness: number;
-  readonly coverDensity: number;
 }
 
 /** Why a starting shape led to no core. */
-export type Misfit =
-  | 'filler-too-light'
-  | 'filler-too-heavy'
-  | 'core-too-big'
-  | 'core-too-dense'
-  | 'low-axis-off-pin'
-  | 'high-axis-off-marker'
-  | 'no-solution';
+export const MISFITS = ['filler-too-light', 'core-too-big', 'core-too-dense', 'low-axis-off-pin'] as const;
+export type Misfit = (typeof MISFITS)[number];
 
 export type SolvedCore =
-  | { readonly kind: 'fits'; readonly body: BallBody; readonly steps: number }
+  | { readonly kind: 'fits'; readonly body: BallBody }
   | { readonly kind: 'misfit'; readonly why: Misfit };
 
 /** Bounds of what is built, kg/m³ and m (filler 0.6–1.4 g/cc: common practice; 3.80 g/cc: component rule, from memory). */
@@ -39,136 +27,81 @@ const HEAVIEST_FILLER = 1400;
 const LIGHTEST_FILLER = 600;
 const GREATEST_DENSITY = 3800;
 const LEAST_GAP_TO_COVER = 0.0005;
-/**
- * Least cosine between an axis and its mark: 8°, 0.6 in on the surface. The sport allows 1 in to the pin and
- * 1.5 in to the mass-bias mark (USBC equipment news, in force 31 Jan 2012).
- */
-const ALIGNED = Math.cos((8 * Math.PI) / 180);
 
 /**
- * Shapes a core until the ball has its published numbers.
+ * Shapes a core so that the ball has its published numbers.
  *
- * The core's moments are taken once; stretching by axes, scaling its density, shifting and the filler's
- * density then act in closed form, so each Newton step costs a few 3×3 products. The unknowns are the
- * logarithms of the density scale and of the stretches at constant volume (one for a symmetric ball, whose
- * lateral stretches are tied, else two). The equations are the principal moments about the centre of mass:
- * eigenvalues, since the shift tilts the axes a little. A symmetric ball meets RG and differential; the
- * shift off the pin leaves it a little intermediate differential (up to 0.001 in at 3 oz and 3 in).
+ * Once a filler is chosen, the core's mass, centre and second moments are known (`wantedCore`); three stretches,
+ * a density and a shift give them to any shape. What is left open is the filler: the lighter it is, the larger
+ * and the less dense the core. So the fillers that work with a shape are a stretch between the one with which the
+ * core would touch the cover and the one with which it would be too dense, and `fillerShare` picks from it.
  *
- * @returns the fitted ball (moments met to 1e-10 of their size), or why this shape cannot have them
+ * @param fillerShare  0 the lightest filler that works, 1 the heaviest
+ * @returns the fitted ball (moments met to rounding), or why no filler works with this shape
  */
-export function solveCore(published: PublishedNumbers, start: StartingShape): SolvedCore {
-  const raw = coreMoments(start.core);
-  const tied = published.intermediateDifferential < TIED_BELOW;
-  const target = wantedMoments(published);
-  const residual = (x: readonly number[]): number[] => {
-    const { moments } = assemble(published, start, raw, shapingOf(x));
-    const [low, middle, high] = symmetricEigen(fromMoments(moments).I_Bcm_B).values;
-    return tied
-      ? [low / target[0] - 1, high / target[2] - 1]
-      : [low / target[0] - 1, middle / target[1] - 1, high / target[2] - 1];
-  };
-
-  let x: number[] = tied ? [0, 0] : [0, ASYMMETRIC_START, 0];
-  let r = residual(x);
-  let steps = 0;
-  for (; steps < MOST_STEPS && Math.max(...r.map(Math.abs)) > RESIDUAL; steps++) {
-    const step = newtonStep(residual, x, r);
-    const longest = Math.max(...step.map(Math.abs));
-    if (!Number.isFinite(longest)) return { kind: 'misfit', why: 'no-solution' };
-    const damp = Math.min(1, LONGEST_STEP / longest);
-    x = x.map((v, i) => v + damp * step[i]);
-    r = residual(x);
-  }
-  if (!(Math.max(...r.map(Math.abs)) <= RESIDUAL)) return { kind: 'misfit', why: 'no-solution' };
-  return finish(published, start, raw, shapingOf(x), steps);
-}
-
-const TIED_BELOW = 2.5e-6; // m (1e-4 in): below, the two lateral moments are one number
-const ASYMMETRIC_START = 0.05; // off the degenerate point where two moments are equal
-const MOST_STEPS = 20;
-const LONGEST_STEP = 0.4;
-const RESIDUAL = 1e-10;
-const DIFFERENCE = 1e-6;
-
-/** What is done to a starting core: stretches along its axes, and a factor on its density. */
-interface Shaping {
-  readonly stretch: Vec3;
-  readonly density: number;
-}
-
-const shapingOf = (x: readonly number[]): Shaping => {
-  const density = Math.exp(x[x.length - 1]);
-  const axial = x[0];
-  const lateral = x.length === 3 ? x[1] : 0;
-  return {
-    stretch: [Math.exp(-axial / 2 - lateral), Math.exp(-axial / 2 + lateral), Math.exp(axial)],
-    density,
-  };
-};
-
-function newtonStep(
-  f: (x: readonly number[]) => number[],
-  x: readonly number[],
-  r: readonly number[],
-): number[] {
-  const columns = x.map((_, j) =>
-    f(x.map((v, i) => v + (i === j ? DIFFERENCE : 0))).map((v, i) => (v - r[i]) / DIFFERENCE),
-  );
-  if (x.length === 2) {
-    const [[a, c], [b, d]] = columns as [[number, number], [number, number]];
-    const k = -1 / (a * d - b * c);
-    return [k * (d * r[0] - b * r[1]), k * (a * r[1] - c * r[0])];
-  }
-  const J = transpose(columns as unknown as Mat3);
-  return [...scale(-1, mulVec(inverse(J), r as unknown as Vec3))];
-}
-
-/** The ball with its core shaped: the shift meets the first moment, the filler meets the mass. */
-function assemble(
+export function solveCore(
   published: PublishedNumbers,
   start: StartingShape,
-  raw: Moments,
-  { stretch, density }: Shaping,
-): { moments: Moments; shift: Vec3; fillerDensity: number } {
-  const core = addMoments(NO_MOMENTS, stretchMoments(raw, stretch), density);
-  const shift = scale(1 / core.mass, sub(wantedFirstMoment(published), core.first));
-  const inner = published.radius - start.coverThickness;
-  const cover = shellMoments({ ...start, radius: published.radius, fillerDensity: 0 }).mass;
-  const fillerDensity = (published.mass - cover - core.mass) / sphereMoments(inner, 1).mass;
-  const shell = shellMoments({ ...start, radius: published.radius, fillerDensity });
-  return { moments: addMoments(shell, shiftMoments(core, shift)), shift, fillerDensity };
-}
-
-function finish(
-  published: PublishedNumbers,
-  start: StartingShape,
-  raw: Moments,
-  shaping: Shaping,
-  steps: number,
+  fillerShare: number,
 ): SolvedCore {
-  const { moments, shift, fillerDensity } = assemble(published, start, raw, shaping);
-  const misfit = (why: Misfit): SolvedCore => ({ kind: 'misfit', why });
-  if (!(fillerDensity >= lightestFiller(published.mass))) return misfit('filler-too-light');
-  if (!(fillerDensity <= HEAVIEST_FILLER)) return misfit('filler-too-heavy');
-  const core = start.core.map((part) => ({
-    ...stretchPart(part, shaping.stretch, shift),
-    excess: part.excess * shaping.density,
-  }));
+  const wanted = wantedCore(published, start);
+  const shape = coreShape(start.core);
+  const least = lightestFiller(published.mass);
+  const why = misfitAt(least, wanted, shape.sparseness);
+  if (why) return { kind: 'misfit', why };
+
   const room = published.radius - start.coverThickness - LEAST_GAP_TO_COVER;
-  if (core.some((part) => partReach(part) > room)) return misfit('core-too-big');
-  if (fillerDensity + Math.max(...core.map(({ excess }) => excess)) > GREATEST_DENSITY)
-    return misfit('core-too-dense');
-  const [lowAxis, , highAxis] = symmetricEigen(fromMoments(moments).I_Bcm_B).axes;
-  if (!(Math.abs(lowAxis[2]) >= ALIGNED)) return misfit('low-axis-off-pin');
-  if (published.family === 'asymmetric' && !(Math.abs(highAxis[0]) >= ALIGNED))
-    return misfit('high-axis-off-marker');
+  const isInside = (filler: number): boolean => {
+    const { stretch, shift } = shaping(shape, wanted(filler));
+    return start.core.every((part) => fitsInside(part, stretch, shift, room));
+  };
+  const isPossible = (filler: number): boolean => misfitAt(filler, wanted, shape.sparseness) === null;
+  const heaviest = lastHolding(isPossible, least, HEAVIEST_FILLER, DENSITY_HALVINGS);
+  if (!isInside(heaviest)) return { kind: 'misfit', why: 'core-too-big' };
+  const lightest = lastHolding(isInside, heaviest, least, SIZE_HALVINGS);
+  const fillerDensity = lightest + fillerShare * (heaviest - lightest);
+  // the shift grows as the core shrinks: a core hard against the cover may fit at either end and not between
+  if (!isInside(fillerDensity)) return { kind: 'misfit', why: 'core-too-big' };
+
+  const { stretch, shift, denser } = shaping(shape, wanted(fillerDensity));
+  const core = start.core.map((part) => ({
+    ...stretchPart(part, stretch, shift),
+    excess: part.excess * denser,
+  }));
   const { coverThickness, coverDensity } = start;
   return {
     kind: 'fits',
     body: { radius: published.radius, coverThickness, coverDensity, fillerDensity, core },
-    steps,
   };
+}
+
+/** Halvings of the fillers' range: the heaviest to 0.001 kg/m³, the lightest, which no rule hangs on, to 1. */
+const DENSITY_HALVINGS = 20;
+const SIZE_HALVINGS = 10;
+
+/**
+ * Why no core of whatever shape works with a cover; null when some may. What speaks against a cover speaks against
+ * any that is thicker or denser.
+ */
+export const misfitOfCover = (published: PublishedNumbers, cover: Cover): Misfit | null =>
+  misfitAt(lightestFiller(published.mass), wantedCore(published, cover), LEAST_SPARSENESS);
+
+/**
+ * Why no core of a shape works with a filler, whatever its size; a heavier filler only makes it worse, except for
+ * cores so large that they would not fit the ball anyway.
+ */
+function misfitAt(
+  filler: number,
+  wanted: (fillerDensity: number) => WantedCore,
+  sparseness: number,
+): Misfit | null {
+  const { mass, second, isAligned } = wanted(filler);
+  if (!(mass > 0)) return 'filler-too-light';
+  if (!isAligned) return 'low-axis-off-pin';
+  const [x, y, z] = second;
+  if (!(x > 0 && y > 0 && z > 0)) return 'filler-too-light';
+  const excess = (sparseness * mass ** 2.5) / Math.sqrt(x * y * z);
+  return filler + excess <= GREATEST_DENSITY ? null : 'core-too-dense';
 }
 
 /**

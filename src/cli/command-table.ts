@@ -4,10 +4,12 @@ import {
   BALL,
   BOWLER,
   type Flag,
+  HANDS,
   LANE,
   LAYOUT,
-  OUNCES,
+  OUNCE,
   OVERS,
+  PAPERS,
   PIN_SIDES,
   RULES,
   SEED,
@@ -68,13 +70,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     name: 'drilled',
     summary: 'drilled numbers of one layout',
     description: 'What drilling one layout makes of a ball: RG, differentials, static weights, rules, marks.',
-    flags: [
-      BOWLER,
-      BALL,
-      LAYOUT,
-      ['--ounce <kind>', 'what an ounce of static weight is: moment or halves (default: moment)', OUNCES],
-      RULES,
-    ],
+    flags: [BOWLER, BALL, LAYOUT, OUNCE, RULES],
     examples: ['flarewise drilled --ball plain-medium --bowler average-right --layout "70 x 4 1/2 x 30"'],
     load: async () => (await import('./drilled-command.js')).drilledCommand,
   },
@@ -87,6 +83,42 @@ export const COMMANDS: readonly CommandEntry[] = [
       'flarewise roll --bowler average-right --ball plain-medium --lane house-easy --layout "45 x 4 x 45"',
     ],
     load: async () => (await import('./roll-command.js')).rollCommand,
+  },
+  {
+    name: 'lane',
+    summary: 'check a lane file and draw its oil',
+    description:
+      'Checks a lane file, draws its oil by board and distance, and says what it means: length, middle against outside, friction, wear.',
+    flags: [
+      LANE,
+      ['--hand <side>', 'side from which boards are counted: right or left (default: right)', HANDS],
+    ],
+    examples: ['flarewise lane --lane house-easy', 'flarewise lane --lane league.json --hand left --json'],
+    load: async () => (await import('./lane-command.js')).laneCommand,
+  },
+  {
+    name: 'sheet',
+    summary: 'a marking sheet for the shop',
+    description:
+      'Says how to lay one layout out with a tape, with pictures of the ball, drilled numbers, rules and, on a lane, the oil ' +
+      'rings: on the screen, or with --out as one page of paper.',
+    flags: [
+      BOWLER,
+      BALL,
+      LAYOUT,
+      ['--lane <record>', 'shows the oil rings to expect on it; a file, or the id of a record'],
+      ['--out <file>', 'write a page instead: a name that ends in .pdf, .svg, .png or .html'],
+      ['--paper <size>', 'letter or a4 (default: letter)', PAPERS],
+      ['--date <day>', 'printed on it, as YYYY-MM-DD (default: today)'],
+      OUNCE,
+      SEED,
+      ['--rules <id>', 'rule set that decides what is legal (default: all that are known)'],
+    ],
+    examples: [
+      'flarewise sheet --bowler average-right --ball plain-medium --layout "70 x 4 1/2 x 30"',
+      'flarewise sheet --bowler average-left --ball asymmetric-mild --lane house-easy --layout "50 x 4 x 45" --out sheet.pdf',
+    ],
+    load: async () => (await import('./sheet-command.js')).sheetCommand,
   },
   {
     name: 'map',
@@ -105,6 +137,32 @@ export const COMMANDS: readonly CommandEntry[] = [
       'flarewise map --ball plain-high --bowler average-right --over pin-to-pap --csv',
     ],
     load: async () => (await import('./map-command.js')).mapCommand,
+  },
+  {
+    name: 'coach',
+    summary: 'every student with every ball on every lane',
+    description:
+      'Works out the best layout for every bowler, ball and lane, says for each whether layout, cover or another ball moves ' +
+      'the reaction most, which balls of a bag do the same, and what is missing.',
+    flags: [
+      ['--bowlers <list>', 'a folder of records, a CSV list, or files and ids with commas between'],
+      ['--balls <list>', 'a folder of records, or files and ids with commas between'],
+      ['--lanes <list>', 'a folder of records, or files and ids with commas between'],
+      ...WANT,
+      SEED,
+      RULES,
+      [
+        '--out <file>',
+        'also write JSON lines there, bowler by bowler; a run that was stopped goes on from it',
+      ],
+      ['--part <k/n>', 'only the k-th of n parts; the parts’ JSON lines join by concatenation'],
+      ['--csv', 'print comma-separated values'],
+      ['--jsonl', 'print JSON lines'],
+    ],
+    examples: [
+      'flarewise coach --bowlers average-right,two-handed --balls plain-high,asymmetric-mild --lanes house-easy --hook-total 4',
+    ],
+    load: async () => (await import('./coach-command.js')).coachCommand,
   },
   {
     name: 'shelf',
@@ -138,6 +196,22 @@ export const COMMANDS: readonly CommandEntry[] = [
       'flarewise shelf add first drill --bowler me --ball new --layout "70 x 4 1/2 x 30" --as first',
     ],
     load: async () => (await import('./shelf-command.js')).shelfCommand,
+  },
+  {
+    name: 'fit',
+    summary: 'for maintainers: fit the regression to the physics engine anew',
+    description:
+      'For maintainers, after a change of the physics: rolls some hundred thousand shots of a fixed design, fits the regression ' +
+      'to them and writes the model, its card and a page about it. Minutes to hours; a run that is stopped goes on where it was.',
+    flags: [
+      ['--seed <n>', 'seed of the design and of the fit (default: 1)'],
+      ['--lanes <n>', 'oil patterns of the design; some eight shots each are kept (default: 14000)'],
+      ['--epochs <n>', 'passes over the shots in fitting (default: 100)'],
+      ['--data <folder>', 'where rolled shots are kept (default: the cache folder)'],
+      ['--out <folder>', 'where the model goes (default: models, in the package)'],
+    ],
+    examples: ['flarewise fit --lanes 20 --epochs 2 --data fit-data --out fit-models'],
+    load: async () => (await import('./fit-command.js')).fitCommand,
   },
   {
     name: 'explain',

@@ -1,10 +1,11 @@
 import { drilledAnswer } from '../recommend/drilled-answer.js';
 import { drilledReport } from '../report/drilled-report.js';
-import { OUNCES } from './flag-table.js';
-import { layoutFlag, oneOf } from './flags.js';
+import { coreFitter } from './core-fitter.js';
+import { layoutFlag } from './flags.js';
 import { gather } from './gather.js';
 import { loadBall, loadBowler } from './load-record.js';
 import type { DrilledOptions } from './options.js';
+import { ounceFlag } from './ounce-flag.js';
 import { printAnswer } from './print-answer.js';
 import { rulesFlag } from './rules-flag.js';
 import type { Terminal } from './terminal.js';
@@ -15,15 +16,9 @@ export async function drilledCommand(options: DrilledOptions, terminal: Terminal
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
     layout: () => layoutFlag(options.layout),
-    ounce: () =>
-      oneOf(
-        '--ounce',
-        options.ounce ?? 'moment',
-        OUNCES,
-        'moment: weight times distance over the radius; halves: one half of the ball less the other.',
-      ),
+    ounce: () => ounceFlag(options.ounce),
     ruleSet: () => rulesFlag(options.rules),
   });
-  const answer = drilledAnswer(inputs, { ounce, ruleSet });
+  const answer = drilledAnswer(inputs, { ounce, ruleSet, fitter: coreFitter(terminal) });
   printAnswer(answer, (page) => drilledReport(answer, page), options, terminal);
 }

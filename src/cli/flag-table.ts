@@ -2,7 +2,9 @@
 export type Flag = readonly [flag: string, what: string, words?: readonly string[]];
 
 export const PIN_SIDES = ['above', 'below', 'both'] as const;
+export const HANDS = ['right', 'left'] as const;
 export const OUNCES = ['moment', 'halves'] as const;
+export const PAPERS = ['letter', 'a4'] as const;
 export const OVERS = ['drilling-angle', 'pin-to-pap', 'buffer'] as const;
 export const SHELF_ACTIONS = ['list', 'show', 'rename', 'remove', 'import', 'export', 'add', 'log'] as const;
 const STEPS = ['1', '2', '3', '4', '5'];
@@ -26,6 +28,11 @@ export const WANT: readonly Flag[] = [
 export const SEED: Flag = [
   '--seed <n>',
   'seed of the random worlds (default: 1); the same seed gives the same answer',
+];
+export const OUNCE: Flag = [
+  '--ounce <kind>',
+  'what an ounce of static weight is: moment or halves (default: moment)',
+  OUNCES,
 ];
 export const RULES: Flag = ['--rules <id>', 'rule set that decides what is legal'];
 

@@ -1,9 +1,15 @@
+import type { RecommendInputs } from '../recommend/setting.js';
+import { ballRecord } from '../records/ball.js';
+import { keepNew } from '../records/saved-records.js';
 import { demoInputs } from './demo-inputs.js';
 import { gather } from './gather.js';
+import { homeOf } from './home.js';
+import { readLeftInterview, writeLeftInterview } from './left-interview.js';
 import type { GlobalOptions } from './options.js';
 import { isColoured } from './page-for.js';
 import { answerRecommendation, searchFlags } from './recommend-command.js';
 import { canAsk, type Terminal } from './terminal.js';
+import { wholeShelf } from './whole-shelf.js';
 
 /** `flarewise` alone: asks, then recommends. Where nobody can be asked it answers for the demo records. */
 export async function guidedCommand(options: GlobalOptions, terminal: Terminal): Promise<void> {
@@ -12,13 +18,27 @@ export async function guidedCommand(options: GlobalOptions, terminal: Terminal):
   await answerRecommendation(inputs, search, options, terminal);
 }
 
-async function asked(options: GlobalOptions, terminal: Terminal) {
+async function asked(options: GlobalOptions, terminal: Terminal): Promise<RecommendInputs> {
   const [{ runInterview }, { checkBall }] = await Promise.all([
     import('../interview/ask.js'),
     import('../recommend/check-ball.js'),
   ]);
   const { stdin, stderr } = terminal;
-  return runInterview({ input: stdin, output: stderr, color: isColoured(options, terminal), checkBall });
+  const home = homeOf(terminal);
+  const { keep, ...inputs } = await runInterview(
+    { input: stdin, output: stderr, color: isColoured(options, terminal), checkBall },
+    {
+      shelf: wholeShelf(home),
+      left: readLeftInterview(home),
+      remember: (left) => writeLeftInterview(home, left),
+    },
+  );
+  const kept = [
+    ...(keep.bowler ? [`bowler/${await keepNew(home, 'bowler', keep.bowler, inputs.bowler)}`] : []),
+    ...(keep.ball ? [`ball/${await keepNew(home, 'ball', keep.ball, ballRecord(inputs.ball))}`] : []),
+  ];
+  if (kept.length > 0) stderr.write(`Kept as ${kept.join(' and ')}.\n`);
+  return inputs;
 }
 
 function demo({ stderr }: Terminal) {

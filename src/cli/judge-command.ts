@@ -1,3 +1,4 @@
+import { coreFitter } from './core-fitter.js';
 import { layoutFlag } from './flags.js';
 import { gather } from './gather.js';
 import { loadBall, loadBowler, loadLane } from './load-record.js';
@@ -20,7 +21,7 @@ export async function judgeCommand(options: JudgeOptions, terminal: Terminal): P
   });
   const { judge } = await import('../recommend/judge.js');
   const answer = await withProgress(terminal, (onProgress) =>
-    judge({ bowler, ball, lane, want, layout }, { ...search, onProgress }),
+    judge({ bowler, ball, lane, want, layout }, { ...search, fitter: coreFitter(terminal), onProgress }),
   );
   const { judgeReport } = await import('../report/judge-report.js');
   printAnswer(answer, (page) => judgeReport(answer, page), options, terminal);

@@ -1,12 +1,12 @@
 import { existsSync } from 'node:fs';
 import { InputError } from '../errors.js';
 import type { Ball } from '../records/ball.js';
-import type { Bowler } from '../records/bowler.js';
-import type { Lane } from '../records/lane.js';
+import { type Bowler, bowlerSchema } from '../records/bowler.js';
+import { type Lane, laneSchema } from '../records/lane.js';
 import { nearestWord } from '../records/nearest-word.js';
+import { readBall } from '../records/read-ball.js';
 import { readRecord } from '../records/read-record.js';
-import { type RecordOf, SCHEMAS } from '../records/record-kinds.js';
-import { keptIds, readKept } from '../records/saved-records.js';
+import { keptIds, pathOf } from '../records/saved-records.js';
 import { demoShelf, type Shelved } from '../records/shelf.js';
 import { missingFlag } from './flags.js';
 import { homeOf } from './home.js';
@@ -14,29 +14,30 @@ import type { Terminal } from './terminal.js';
 
 /** The bowler named by `--bowler`: the id of a kept record or of a demo, or else a file. */
 export const loadBowler = (given: string | undefined, terminal: Terminal): Bowler =>
-  load('bowler', given, demoShelf().bowlers, terminal);
+  load('bowler', given, demoShelf().bowlers, (path) => readRecord(bowlerSchema, path), terminal);
 
 /** The ball named by `--ball`: the id of a kept record or of a demo, or else a file. */
 export const loadBall = (given: string | undefined, terminal: Terminal): Ball =>
-  load('ball', given, demoShelf().balls, terminal);
+  load('ball', given, demoShelf().balls, readBall, terminal);
 
 /** The lane named by `--lane`: the id of a kept record or of a demo, or else a file. */
 export const loadLane = (given: string | undefined, terminal: Terminal): Lane =>
-  load('lane', given, demoShelf().lanes, terminal);
+  load('lane', given, demoShelf().lanes, (path) => readRecord(laneSchema, path), terminal);
 
-function load<K extends 'bowler' | 'ball' | 'lane'>(
-  kind: K,
+function load<T>(
+  kind: 'bowler' | 'ball' | 'lane',
   given: string | undefined,
-  demos: readonly Shelved<RecordOf[K]>[],
+  demos: readonly Shelved<T>[],
+  read: (path: string) => T,
   terminal: Terminal,
-): RecordOf[K] {
+): T {
   const flag = `--${kind}`;
   const home = homeOf(terminal);
   const kept = keptIds(home, kind);
   const ids = [...kept, ...demos.map(({ id }) => id)];
   const remedy = `Give a file, or the id of a ${kind}: ${ids.join(', ')}.`;
   if (given === undefined) throw missingFlag(flag, remedy);
-  if (kept.includes(given)) return readKept(home, kind, given);
+  if (kept.includes(given)) return read(pathOf(home, { kind, id: given }));
   const demo = demos.find(({ id }) => id === given);
   if (demo) return demo.record;
   if (looksLikeId(given) && !existsSync(given)) {
@@ -48,7 +49,7 @@ function load<K extends 'bowler' | 'ball' | 'lane'>(
       hint: `${near ? `Did you mean ${near}? ` : ''}${remedy}`,
     });
   }
-  return readRecord(SCHEMAS[kind], given);
+  return read(given);
 }
 
 /** A word without folder or ending; what is meant when there is no such file is an id. */

@@ -2,6 +2,7 @@ import { mapAnswer } from '../recommend/map-answer.js';
 import { MIDDLE_LAYOUT } from '../recommend/middle-layout.js';
 import { mapCsv } from '../report/map-csv.js';
 import { mapReport } from '../report/map-report.js';
+import { coreFitter } from './core-fitter.js';
 import { OVERS } from './flag-table.js';
 import { layoutFlag, oneOf } from './flags.js';
 import { gather } from './gather.js';
@@ -24,7 +25,7 @@ export async function mapCommand(options: MapOptions, terminal: Terminal): Promi
         'Which number of the layout runs over its range.',
       ),
   });
-  const answer = mapAnswer(inputs, over);
+  const answer = mapAnswer(inputs, over, coreFitter(terminal));
   if (options.csv && !options.json) terminal.stdout.write(mapCsv(answer));
   else printAnswer(answer, (page) => mapReport(answer, page), options, terminal);
 }

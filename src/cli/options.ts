@@ -37,6 +37,20 @@ export interface RollOptions extends GlobalOptions {
   readonly layout?: string;
 }
 
+export interface LaneOptions extends GlobalOptions {
+  readonly lane?: string;
+  readonly hand?: string;
+}
+
+export interface SheetCommandOptions extends RollOptions {
+  readonly out?: string;
+  readonly paper?: string;
+  readonly date?: string;
+  readonly seed?: string;
+  readonly ounce?: string;
+  readonly rules?: string;
+}
+
 export interface MapOptions extends GlobalOptions {
   readonly bowler?: string;
   readonly ball?: string;
@@ -66,4 +80,22 @@ export interface ShelfOptions extends GlobalOptions {
   readonly entryAngle?: string;
   readonly flareIn?: string;
   readonly note?: string;
+}
+
+export interface FitCommandOptions extends GlobalOptions {
+  readonly seed?: string;
+  readonly lanes?: string;
+  readonly epochs?: string;
+  readonly data?: string;
+  readonly out?: string;
+}
+
+export interface CoachOptions extends RecommendOptions {
+  readonly bowlers?: string;
+  readonly balls?: string;
+  readonly lanes?: string;
+  readonly part?: string;
+  readonly out?: string;
+  readonly csv?: boolean;
+  readonly jsonl?: boolean;
 }

@@ -1,4 +1,5 @@
 import type { RecommendInputs } from '../recommend/setting.js';
+import { coreFitter } from './core-fitter.js';
 import { PIN_SIDES } from './flag-table.js';
 import { oneOf, wholeNumber } from './flags.js';
 import { gather } from './gather.js';
@@ -9,6 +10,7 @@ import { withProgress } from './progress.js';
 import { rulesFlag } from './rules-flag.js';
 import type { Terminal } from './terminal.js';
 import { wantFlags } from './want-flags.js';
+import { keptBalls } from './whole-shelf.js';
 import { workersFlag } from './workers-flag.js';
 
 export const USUAL_TOP = 4;
@@ -59,7 +61,14 @@ export async function answerRecommendation(
   terminal: Terminal,
 ): Promise<void> {
   const { recommend } = await import('../recommend/recommend.js');
-  const answer = await withProgress(terminal, (onProgress) => recommend(inputs, { ...search, onProgress }));
+  const answer = await withProgress(terminal, (onProgress) =>
+    recommend(inputs, {
+      ...search,
+      fitter: coreFitter(terminal),
+      otherBalls: keptBalls(terminal).filter(({ name }) => name !== inputs.ball.name),
+      onProgress,
+    }),
+  );
   const { recommendationReport } = await import('../report/recommendation-report.js');
   printAnswer(answer, (page) => recommendationReport(answer, page), options, terminal);
 }

@@ -1,5 +1,6 @@
 import { rollAnswer } from '../recommend/roll-answer.js';
 import { rollReport } from '../report/roll-report.js';
+import { coreFitter } from './core-fitter.js';
 import { layoutFlag } from './flags.js';
 import { gather } from './gather.js';
 import { loadBall, loadBowler, loadLane } from './load-record.js';
@@ -15,6 +16,6 @@ export async function rollCommand(options: RollOptions, terminal: Terminal): Pro
     lane: () => loadLane(options.lane, terminal),
     layout: () => layoutFlag(options.layout),
   });
-  const answer = rollAnswer(inputs);
+  const answer = rollAnswer(inputs, coreFitter(terminal));
   printAnswer(answer, (page) => rollReport(answer, inputs.bowler.hand, inputs.lane, page), options, terminal);
 }

@@ -1,4 +1,5 @@
 import { InputError } from '../errors.js';
+import { ballRecord } from '../records/ball.js';
 import { wordBowlerList } from '../records/bowler-list.js';
 import { bundleOf, importedFrom } from '../records/bundle.js';
 import { RECORD_KINDS, type RecordOf } from '../records/record-kinds.js';
@@ -46,7 +47,8 @@ export async function shelfCommand(
 const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | Promise<void>> = {
   list: ({ options, home, terminal }) => {
     const { bowlers, balls, lanes } = demoShelf();
-    const demos = { bowler: bowlers, ball: balls, lane: lanes, layout: [] };
+    const records = balls.map(({ id, record }) => ({ id, record: ballRecord(record) }));
+    const demos = { bowler: bowlers, ball: records, lane: lanes, layout: [] };
     const rows = [
       ...allKept(home).map((kept) => ({ ...kept, demo: false })),
       ...RECORD_KINDS.flatMap((kind) => demos[kind].map((row) => ({ kind, ...row, demo: true }))),

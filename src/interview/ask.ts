@@ -2,24 +2,27 @@ import type { Readable, Writable } from 'node:stream';
 import { confirm, input, select } from '@inquirer/prompts';
 import { Cancelled, type Fault, InputError, wordFault } from '../errors.js';
 import type { Ball } from '../records/ball.js';
-import { demoShelf } from '../records/shelf.js';
+import type { Shelf } from '../records/shelf.js';
 import { wrap } from '../report/wrap.js';
 import {
   answer,
   back,
   backTo,
-  ballJustNumbered,
+  ballJustDescribed,
   type Interview,
   type Interviewed,
   interviewed,
   isFault,
+  type LeftInterview,
+  leftInterview,
   nextQuestion,
   progress,
+  resumed,
   startInterview,
 } from './interview.js';
 import { promptTheme } from './prompt-theme.js';
-import type { Question } from './question.js';
-import { FIRST_BALL_NUMBER, questionsFor } from './questions.js';
+import { type Question, UNKNOWN } from './question.js';
+import { questionsFor } from './questions.js';
 
 /* The only file that prompts. Everything it asks, and in which order, is data and a pure state machine. */
 
@@ -38,15 +41,25 @@ type Reply = { readonly back: true } | { readonly back: false; readonly given: u
 /** Goes back: pressed at a choice, typed as the last sign of an answer elsewhere, whatever stands before it. */
 const BACK_KEY = '<';
 
+/** What the interview knows of earlier times, and how it hands on what later ones should know. */
+export interface Memory {
+  readonly shelf: Shelf;
+  /** An interview that was left before its end. */
+  readonly left: LeftInterview | null;
+  /** Called after every answer with the interview so far, and with null when it is over. */
+  readonly remember: (left: LeftInterview | null) => void;
+}
+
 /**
  * Puts all questions and returns the records they amount to.
  *
- * @throws {Cancelled} when the person leaves (ctrl-C, or the input ends)
+ * @throws {Cancelled} when the person leaves (ctrl-C, or the input ends); what was answered was remembered
  */
-export async function runInterview(streams: AskStreams): Promise<Interviewed> {
-  const shelf = demoShelf();
-  let state = startInterview(questionsFor(shelf));
-  streams.output.write(`Enter: as shown. Escape or ${BACK_KEY}: back. Ctrl-C: leave.\n`);
+export async function runInterview(streams: AskStreams, memory: Memory): Promise<Interviewed> {
+  const { shelf, remember } = memory;
+  const keys = `Enter: as shown. ${UNKNOWN}: I do not know. Escape or ${BACK_KEY}: back. Ctrl-C: leave.`;
+  streams.output.write(`${wrap(keys, widthOf(streams.output)).join('\n')}\n`);
+  let state = await begun(streams, memory);
   for (let question = nextQuestion(state); question; question = nextQuestion(state)) {
     const reply = await put(question, state, streams);
     if (reply.back) {
@@ -55,32 +68,52 @@ export async function runInterview(streams: AskStreams): Promise<Interviewed> {
     }
     const next = answer(state, reply.given);
     if (isFault(next)) streams.output.write(`${wordFault(next)}\n`);
-    else state = ballChecked(next, streams);
+    else {
+      const told = question.tell?.(next.answers);
+      if (told) streams.output.write(`${wrap(told, widthOf(streams.output), '  ').join('\n')}\n`);
+      state = ballChecked(next, streams);
+      remember(leftInterview(state));
+    }
   }
+  remember(null);
   return interviewed(state, shelf);
 }
 
-/** A plain yes or no; no when only Enter is pressed. @throws {Cancelled} */
-export async function askYesNo(message: string, streams: AskStreams): Promise<boolean> {
+/** A new interview, or the one that was left, if the person wants to go on with it. */
+async function begun(streams: AskStreams, { shelf, left }: Memory): Promise<Interview> {
+  const questions = questionsFor(shelf);
+  const earlier = resumed(questions, left ?? []);
+  const count = earlier.answered.length;
+  if (count === 0) return startInterview(questions);
+  const isWanted = await askYesNo(
+    `Last time you left after ${count} answer${count === 1 ? '' : 's'}. Go on there?`,
+    streams,
+    true,
+  );
+  return isWanted ? earlier : startInterview(questions);
+}
+
+/** A plain yes or no. @throws {Cancelled} */
+export async function askYesNo(message: string, streams: AskStreams, usual = false): Promise<boolean> {
   try {
-    return await confirm({ message, default: false, theme: promptTheme(streams.color ?? true) }, streams);
+    return await confirm({ message, default: usual, theme: promptTheme(streams.color ?? true) }, streams);
   } catch (error) {
     if ((error as Error).name === 'ExitPromptError') throw new Cancelled();
     throw error;
   }
 }
 
-/** The interview as it is, or back at the ball's first number when no ball can have them all. */
+/** The interview as it is, or back where the ball began to be described when there can be no such ball. */
 function ballChecked(state: Interview, { checkBall, output }: AskStreams): Interview {
-  const ball = ballJustNumbered(state);
-  if (!ball || !checkBall) return state;
+  const described = ballJustDescribed(state);
+  if (!described || !checkBall) return state;
   try {
-    checkBall(ball);
+    checkBall(described.ball);
     return state;
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     output.write(`${wrap(error.message, widthOf(output), '  ').join('\n')}\n`);
-    return backTo(state, FIRST_BALL_NUMBER);
+    return backTo(state, described.from);
   }
 }
 
@@ -98,8 +131,7 @@ async function put(question: Question, state: Interview, streams: AskStreams): P
   const theme = promptTheme(streams.color ?? true);
   try {
     if (question.kind === 'choice') return await putChoice(question, { message, theme }, earlier, context);
-    const usual =
-      typeof earlier === 'number' ? String(earlier) : question.kind === 'number' ? question.usual : undefined;
+    const usual = usualText(question, state);
     const given = await input(
       {
         message,
@@ -118,6 +150,13 @@ async function put(question: Question, state: Interview, streams: AskStreams): P
   } finally {
     streams.input.off('keypress', onKey);
   }
+}
+
+/** What Enter alone types: the answer given before, else the usual one. */
+function usualText(question: Question, { given, answers }: Interview): string | undefined {
+  const before = given[question.id];
+  if (before !== undefined && question.kind !== 'file') return String(before);
+  return question.kind === 'number' ? question.usual(answers) : undefined;
 }
 
 async function putChoice(

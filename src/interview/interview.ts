@@ -1,20 +1,24 @@
 import type { Fault } from '../errors.js';
 import { InputError } from '../errors.js';
-import { type Ball, ballSchema, LEAST_MASS_BIAS_IN } from '../records/ball.js';
+import { type Ball, LEAST_MASS_BIAS_IN, publishedBallSchema } from '../records/ball.js';
 import { type Bowler, bowlerSchema } from '../records/bowler.js';
 import type { Lane } from '../records/lane.js';
 import { parseSigned } from '../records/parse-signed.js';
 import { parseRecord } from '../records/read-record.js';
 import type { Shelf } from '../records/shelf.js';
 import { type Want, wantSchema } from '../records/want.js';
-import type { Answers, Question } from './question.js';
-import { BY_NUMBERS, FROM_FILE, LAST_BALL_NUMBER } from './questions.js';
+import { BALL_FILE, BY_NUMBERS, FIRST_BALL_NUMBER, LAST_BALL_NUMBER } from './ball-questions.js';
+import { type Answers, FROM_FILE, type Question, UNKNOWN } from './question.js';
+import { releaseNumbers } from './release-numbers.js';
+import { BY_QUESTIONS } from './release-questions.js';
 
 /** How far an interview has come: which questions were answered, in order, and how. */
 export interface Interview {
   readonly questions: readonly Question[];
   readonly answered: readonly string[];
   readonly answers: Answers;
+  /** What was typed or chosen, as it was given. */
+  readonly given: Answers;
 }
 
 export interface Interviewed {
@@ -22,13 +26,34 @@ export interface Interviewed {
   readonly ball: Ball;
   readonly lane: Lane;
   readonly want: Want;
+  /** Names under which bowler and ball are to be kept, where the person gave one. */
+  readonly keep: { readonly bowler?: string | undefined; readonly ball?: string | undefined };
 }
 
 export const startInterview = (questions: readonly Question[]): Interview => ({
   questions,
   answered: [],
   answers: {},
+  given: {},
 });
+
+/** An interview that was left, as plain data: question and what was given to it, in order. */
+export type LeftInterview = readonly (readonly [id: string, given: unknown])[];
+
+export const leftInterview = ({ answered, given }: Interview): LeftInterview =>
+  answered.map((id) => [id, given[id]]);
+
+/** An interview taken up where it was left, as far as its answers are still ones that may be given. */
+export function resumed(questions: readonly Question[], left: LeftInterview): Interview {
+  let interview = startInterview(questions);
+  for (const [id, given] of left) {
+    if (nextQuestion(interview)?.id !== id) break;
+    const next = answer(interview, given ?? undefined); // JSON has no undefined
+    if (isFault(next)) break;
+    interview = next;
+  }
+  return interview;
+}
 
 /** The next question to put; null when all are answered. */
 export const nextQuestion = ({ questions, answered, answers }: Interview): Question | null =>
@@ -51,6 +76,7 @@ export function answer(interview: Interview, given: unknown): Interview | Fault 
     ...interview,
     answered: [...interview.answered, question.id],
     answers: { ...interview.answers, [question.id]: value.value },
+    given: { ...interview.given, [question.id]: given },
   };
 }
 
@@ -66,9 +92,17 @@ export function backTo(interview: Interview, id: string): Interview {
   return at < 0 ? interview : { ...interview, answered: interview.answered.slice(0, at) };
 }
 
-/** The ball by its published numbers, once the last of them is the latest answer; else null. */
-export const ballJustNumbered = ({ answered, answers }: Interview): Ball | null =>
-  answered[answered.length - 1] === LAST_BALL_NUMBER ? numberedBall(answers) : null;
+/** The ball, once the latest answer is the last one that describes it, and the first question about it; else null. */
+export function ballJustDescribed({ answered, answers }: Interview): { ball: Ball; from: string } | null {
+  switch (answered[answered.length - 1]) {
+    case LAST_BALL_NUMBER:
+      return { ball: numberedBall(answers), from: FIRST_BALL_NUMBER };
+    case BALL_FILE:
+      return { ball: answers[BALL_FILE] as Ball, from: BALL_FILE };
+    default:
+      return null;
+  }
+}
 
 export const isFault = (result: object): result is Fault => 'rule' in result;
 
@@ -78,35 +112,39 @@ export const isFault = (result: object): result is Fault => 'rule' in result;
  * @throws {InputError} when answers that are right one by one do not go together
  */
 export function interviewed({ answers }: Interview, shelf: Shelf): Interviewed {
-  const a = answers as Record<string, never>;
+  const { hookStart, hookShape, hookTotal, keepBowler, keepBall } = answers;
   return {
-    bowler: parseRecord(
-      bowlerSchema,
-      {
-        schema: 'flarewise/bowler/1',
-        name: 'You',
-        hand: a.hand,
-        thumbHole: a.thumbHole,
-        speedMph: a.speedMph,
-        revRateRpm: a.revRateRpm,
-        axisTiltDeg: a.axisTiltDeg,
-        axisRotationDeg: a.axisRotationDeg,
-        pap: { overIn: a.papOverIn, upIn: a.papUpIn },
-      },
-      'interview',
-    ),
+    bowler: bowlerOf(answers, shelf),
     ball: ballOf(answers, shelf),
     lane: (answers.lane === FROM_FILE ? answers.laneFile : found(shelf.lanes, answers.lane)) as Lane,
-    want: parseRecord(
-      wantSchema,
-      withoutUndefined({ hookStart: a.hookStart, hookShape: a.hookShape, hookTotal: a.hookTotal }),
-      'interview',
-    ),
+    want: parseRecord(wantSchema, withoutUndefined({ hookStart, hookShape, hookTotal }), 'interview'),
+    keep: { bowler: keepBowler as string | undefined, ball: keepBall as string | undefined },
   };
 }
 
+function bowlerOf(answers: Answers, shelf: Shelf): Bowler {
+  if (answers.bowler === FROM_FILE) return answers.bowlerFile as Bowler;
+  if (answers.bowler !== BY_QUESTIONS) return found(shelf.bowlers, answers.bowler) as Bowler;
+  const { values, deviations } = releaseNumbers(answers);
+  const { papOverIn, papUpIn, ...release } = values;
+  return parseRecord(
+    bowlerSchema,
+    withoutUndefined({
+      schema: 'flarewise/bowler/1',
+      name: answers.keepBowler ?? 'You',
+      hand: answers.hand,
+      thumbHole: answers.thumbHole,
+      ...release,
+      pap: { overIn: papOverIn, upIn: papUpIn },
+      skill: answers.skill,
+      uncertainty: Object.keys(deviations).length > 0 ? deviations : undefined,
+    }),
+    'interview',
+  );
+}
+
 function ballOf(answers: Answers, shelf: Shelf): Ball {
-  if (answers.ball === FROM_FILE) return answers.ballFile as Ball;
+  if (answers.ball === FROM_FILE) return answers[BALL_FILE] as Ball;
   return answers.ball === BY_NUMBERS ? numberedBall(answers) : (found(shelf.balls, answers.ball) as Ball);
 }
 
@@ -114,10 +152,10 @@ function numberedBall(answers: Answers): Ball {
   const { weightLb, rgIn, differentialIn, intermediateDifferentialIn, pinToCgIn, topWeightOz, surfaceGrit } =
     answers;
   return parseRecord(
-    ballSchema,
+    publishedBallSchema,
     withoutUndefined({
       schema: 'flarewise/ball/1',
-      name: 'Your ball',
+      name: answers.keepBall ?? 'Your ball',
       weightLb,
       rgIn,
       differentialIn,
@@ -153,6 +191,7 @@ function valueGiven(question: Question, given: unknown, answers: Answers): { val
         ? { value: given }
         : wrong('must be one of the answers shown');
     case 'number': {
+      if (question.mayBeUnknown && String(given).trim() === UNKNOWN) return { value: UNKNOWN };
       const value = typeof given === 'number' ? given : parseSigned(String(given));
       const result = question.schema.safeParse(Number.isNaN(value) ? given : value);
       if (!result.success)
@@ -162,6 +201,12 @@ function valueGiven(question: Question, given: unknown, answers: Answers): { val
         );
       const clash = question.check?.(value, answers);
       return clash ? wrong(clash) : { value };
+    }
+    case 'text': {
+      const text = String(given ?? '').trim();
+      if (text === '') return { value: undefined };
+      const result = question.schema.safeParse(text);
+      return result.success ? { value: text } : wrong(result.error.issues[0]?.message ?? 'cannot be used');
     }
     case 'file':
       try {

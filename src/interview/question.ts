@@ -3,6 +3,12 @@ import type { z } from 'zod';
 /** What a person has answered so far, by question. */
 export type Answers = Readonly<Record<string, unknown>>;
 
+/** The answer to a number that a person does not know; other questions then find it out. */
+export const UNKNOWN = '?';
+
+/** Stands for "not one of the shelf's": it comes from a file. */
+export const FROM_FILE = 'from-file';
+
 interface Asked {
   readonly id: string;
   /** The question in plain words. */
@@ -11,6 +17,8 @@ interface Asked {
   readonly help: string;
   /** Whether the question is put at all, given the answers so far. */
   readonly when?: (answers: Answers) => boolean;
+  /** What to tell once it is answered, such as the number that readings amount to; null for nothing. */
+  readonly tell?: (answers: Answers) => string | null;
 }
 
 /** One of a few answers. */
@@ -24,7 +32,10 @@ export interface ChoiceQuestion extends Asked {
 export interface NumberQuestion extends Asked {
   readonly kind: 'number';
   readonly schema: z.ZodType;
-  readonly usual: string;
+  /** What Enter alone answers. */
+  readonly usual: (answers: Answers) => string;
+  /** Whether `?` is an answer: further questions measure it, or it is left out. */
+  readonly mayBeUnknown?: boolean;
   /** A rule that other answers take part in; words what is wrong, or null. */
   readonly check?: (value: number, answers: Answers) => string | null;
 }
@@ -35,4 +46,10 @@ export interface FileQuestion extends Asked {
   readonly read: (path: string) => unknown;
 }
 
-export type Question = ChoiceQuestion | NumberQuestion | FileQuestion;
+/** A few words; none is an answer too. */
+export interface TextQuestion extends Asked {
+  readonly kind: 'text';
+  readonly schema: z.ZodType;
+}
+
+export type Question = ChoiceQuestion | NumberQuestion | FileQuestion | TextQuestion;

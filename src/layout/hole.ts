@@ -31,9 +31,18 @@ export interface Pitches {
   readonly lateralPitch: number;
 }
 
+/** The holes a hand goes into. */
+export type GrippingHoleName = 'thumb' | 'middle' | 'ring';
+
 /** A hole on the ball: unit vector of its mouth's centre and unit vector inward along its axis, in B. */
 export interface Hole extends HoleShape {
-  readonly name: 'thumb' | 'middle' | 'ring';
+  readonly name: GrippingHoleName | 'vent';
+  /** Of a vent: the hole it lets air into. */
+  readonly into?: GrippingHoleName;
   readonly mouth_B: Vec3;
   readonly axis_B: Vec3;
 }
+
+/** Radius of the widest bore of a hole at the surface, m. */
+export const mouthRadius = ({ open, sleeve }: HoleShape): number =>
+  Math.max(open.radius, sleeve?.bore.radius ?? 0);

@@ -15,7 +15,7 @@ const NEAR = 1e-4;
 const MOST_SHOTS = 20;
 
 /** Steepest launch tried, rad: some twelve boards in the first fifteen feet. */
-const STEEPEST = 0.15;
+export const STEEPEST = 0.15;
 
 /** How much farther than a straight line would need a search step goes, so that it soon brackets the target. */
 const EAGER = 1.5;
@@ -37,9 +37,14 @@ interface Try {
  * @param pinsX     wanted lateral position at the pins, m
  * @param laydownX  lateral position at the foul line, m
  * @param roll      rolls the shot for a launch angle (rad, positive toward the right)
+ * @param first     angle tried first, rad; the straight line when left out
  */
-export function aimAt(pinsX: number, laydownX: number, roll: (angle: number) => Shot): Aim {
-  const straight = Math.atan2(pinsX - laydownX, LANE_LENGTH);
+export function aimAt(
+  pinsX: number,
+  laydownX: number,
+  roll: (angle: number) => Shot,
+  first = Math.atan2(pinsX - laydownX, LANE_LENGTH),
+): Aim {
   let shots = 0;
   let nearest: Try | null = null;
   const attempt = (angle: number): Try => {
@@ -50,11 +55,11 @@ export function aimAt(pinsX: number, laydownX: number, roll: (angle: number) => 
   };
   const aim = (): Aim => ({
     found: nearest !== null && Math.abs(nearest.miss) <= NEAR,
-    launch: { x: laydownX, angle: nearest && Number.isFinite(nearest.miss) ? nearest.angle : straight },
+    launch: { x: laydownX, angle: nearest && Number.isFinite(nearest.miss) ? nearest.angle : first },
     shots,
   });
 
-  let left = attempt(straight); // comes out left of the target, right of it
+  let left = attempt(first); // comes out left of the target, right of it
   let right = left;
   const isBracketed = (): boolean => left.miss < 0 && right.miss > 0;
   while (!isBracketed()) {

@@ -1,81 +1,124 @@
-import { X, Y } from './state.js';
+import type { Bearing } from './bearing.js';
+import type { RingMemory } from './fresh-surface.js';
+import { PathAhead } from './path-ahead.js';
+import { Places } from './places.js';
+import { PHASE, X, Y } from './state.js';
 import type { Surface } from './surface.js';
 
 /** How near a jump of friction its near side is still read, m. */
 const NEAR_SIDE = 1e-9;
 
-/** Samples nearer in time than this, s, tell nothing of a slope. */
-const SHORT_GAP = 1e-5;
-
-const UNREAD = -1;
+/** Parts that a step is cut into to see what the ball rolls over; two looks in each. */
+const FEWEST_PARTS = 2;
+const MOST_PARTS = 64;
 
 /**
  * What the ball finds under it: the lane's film, the oil it carries there itself, and the friction they make.
  *
  * Knows the stretch of lane between two jumps of friction that the ball is on, and reads nothing beyond it, so
- * that no stage of a step sees past a jump.
+ * that no step sees past a jump.
  */
 export class Contact {
+  /** What lies where the ball was met last. */
+  readonly here = new Places(1);
+  private readonly coming = new Places(2 * MOST_PARTS);
+  private readonly ahead = new PathAhead();
+  private parts = FEWEST_PARTS;
+  private mean = 0;
+  private slope = 0;
   private nearEnd = Number.NEGATIVE_INFINITY;
   private farEnd = Number.POSITIVE_INFINITY;
-  private carried = 0;
-  private carriedSlope = 0;
-  private carriedTime = 0;
-  private startTime = 0;
-  private startFilm = UNREAD;
-  private readAfter = UNREAD;
-  private friction = 0;
 
-  constructor(private readonly surface: Surface) {}
+  constructor(
+    private readonly surface: Surface,
+    private readonly rings: RingMemory | null,
+  ) {
+    this.here.count = 1;
+  }
 
   /** Confines reading to the lane from `near` to just short of `far`, m. */
   confine(near: number, far: number): void {
     this.nearEnd = near;
     this.farEnd = far - NEAR_SIDE;
-    this.startFilm = UNREAD;
   }
 
-  /** Steps begin at a new time, s: what was read before is void. */
-  begin(time: number): void {
-    this.startTime = time;
-    this.startFilm = UNREAD;
-    this.readAfter = UNREAD;
+  /** A step of `h` seconds from a state is coming: until the next one, only its contacts are met. */
+  expect(state: Float64Array, rates: Float64Array, h: number): void {
+    const { ahead, rings } = this;
+    ahead.setOut(state, rates, h);
+    this.parts = FEWEST_PARTS;
+    if (!rings) return;
+    const reach = 0.5 * h * ahead.mid.spin;
+    const widths = rings.expect(ahead.midContact_P, ahead.mid.axis_P, state[PHASE] + reach, reach);
+    this.parts = Math.max(FEWEST_PARTS, Math.min(MOST_PARTS, Math.ceil(widths)));
   }
 
-  /** Another try at the same step, of another length. */
-  retry(): void {
-    this.readAfter = UNREAD;
+  /** Meets what lies under the ball in one state. */
+  meet(state: Float64Array, { contact_P }: Bearing): void {
+    const { here } = this;
+    here.x[0] = state[X];
+    here.y[0] = state[Y];
+    here.phase[0] = state[PHASE];
+    here.contact_P.set(contact_P);
+    this.fill(here);
   }
 
-  /** Film of the lane where a step starts, units of oil. */
-  filmAtStart(state: Float64Array): number {
-    if (this.startFilm < 0) this.startFilm = this.filmAt(state[X], state[Y]);
-    return this.startFilm;
-  }
-
-  /** Takes note of the film carried on the ball now; within the coming step it is taken to go on linearly. */
-  carry(film: number): void {
-    const gap = this.startTime - this.carriedTime;
-    if (gap > SHORT_GAP) this.carriedSlope = (film - this.carried) / gap;
-    this.carried = film;
-    this.carriedTime = this.startTime;
-    this.readAfter = UNREAD;
+  /** Friction where the ball was met last. */
+  friction(): number {
+    return this.surface.frictionUnder(this.here.film[0] + this.here.carried[0]);
   }
 
   /**
-   * Friction under a state reached `after` seconds into the step. Read once for each time: the two middle
-   * stages of a Runge–Kutta step lie h² a/4, a few micrometres, apart.
+   * Looks over the expected step and sums up the friction on the way: the straight line in time that fits it
+   * best. False when that friction is negative or no number.
+   *
+   * A ball may cross an oil ring in a thousandth of a second, much faster than anything else goes on. What such a
+   * pulse does to velocity and place is told by its mean and first moment in time, and the line has both, so a
+   * step may be far longer than the pulse. Where friction is smooth, the fourth order of the step is kept.
    */
-  frictionAt(state: Float64Array, after: number): number {
-    if (after === this.readAfter) return this.friction;
-    const film = after === 0 ? this.filmAtStart(state) : this.filmAt(state[X], state[Y]);
-    const carried = this.carried + this.carriedSlope * (this.startTime - this.carriedTime + after);
-    this.readAfter = after;
-    this.friction = this.surface.frictionUnder(film + Math.max(0, carried));
-    return this.friction;
+  lookAhead(): boolean {
+    const { coming, parts, surface } = this;
+    const { film, carried } = coming;
+    this.look();
+    let sum = 0;
+    let moment = 0;
+    for (let i = 0; i < parts; i++) {
+      const first = surface.frictionUnder(film[2 * i] + carried[2 * i]);
+      const second = surface.frictionUnder(film[2 * i + 1] + carried[2 * i + 1]);
+      if (!(first >= 0 && second >= 0)) return false;
+      sum += first + second;
+      moment += (2 * i + 1 - parts) * (first + second) + (second - first) / Math.sqrt(3);
+    }
+    this.mean = sum / (2 * parts);
+    this.slope = (3 * moment) / (2 * parts * parts);
+    return true;
   }
 
-  private filmAt(x: number, y: number): number {
-    return this.surface.filmAt(x, Math.min(this.farEnd, Math.max(this.nearEnd, y)));
+  /** How much of the expected step goes by before friction is seen below a level: a share, 1 when it is not. */
+  shareAbove(level: number): number {
+    const { coming, surface } = this;
+    const { film, carried } = coming;
+    this.look();
+    for (let i = 0; i < coming.count; i++)
+      if (!(surface.frictionUnder(film[i] + carried[i]) >= level)) return this.ahead.shareOf(i, this.parts);
+    return 1;
+  }
+
+  /** Friction at a share of the step looked over. */
+  frictionAt(share: number): number {
+    return this.mean + (2 * share - 1) * this.slope;
+  }
+
+  private look(): void {
+    this.ahead.write(this.coming, this.parts);
+    this.fill(this.coming);
+  }
+
+  /** Fills in what lies at places. */
+  private fill(places: Places): void {
+    const { surface, rings, nearEnd, farEnd } = this;
+    const { count, x, y, film } = places;
+    for (let i = 0; i < count; i++) film[i] = surface.filmAt(x[i], Math.min(farEnd, Math.max(nearEnd, y[i])));
+    if (rings) rings.meet(places);
   }
 }

@@ -24,7 +24,7 @@ export function flareOf(shot: Shot, radius: number): number {
 }
 
 /** Turns made until the last oil is left behind, between samples; all of them on a lane without oil. */
-function visibleTurns(shot: Shot): number {
+export function visibleTurns(shot: Shot): number {
   const { film, phase } = shot;
   let i = film.length - 1;
   while (i >= 0 && !(film[i] > FAINT)) i -= 1;

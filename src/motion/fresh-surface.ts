@@ -1,4 +1,4 @@
-import type { Samples } from './shot-record.js';
+import type { Places } from './places.js';
 
 /**
  * How oil that the ball picks up comes back to the lane. **An assumption of flarewise: no published model of
@@ -22,79 +22,142 @@ const MOST_RINGS = 256;
 
 const TURN = 2 * Math.PI;
 
+/** Samples that there is room for at first. */
+const ROOM = 1024;
+
+/** Numbers kept of each sample: its circle's plane (four), angle turned, film. */
+const KEPT = 6;
+
 /**
- * The rings laid so far, and what the contact meets of them.
+ * The rings laid so far, and what the contact meets of them. Contact and axis are expressed in P, the frame fixed
+ * in the ball that the motion is computed in.
  *
  * A sample's contact was drawing a circle about the axis of that moment; the passing contact's distance from
  * that circle is its offset o, and the ring's oil counts by (1 − (o/width)²)², a bump of the same area as a
  * triangle's (to 7 %) but without its corner. Of all earlier turns the one that carries most counts. The
- * earlier sample a whole number of turns ago is found by the angle turned, linearly between samples, which
- * makes this second order in the step while the motion itself is fourth.
+ * circle a whole number of turns ago is found by the angle turned, linearly between samples.
  */
 export class RingMemory {
-  /** Plane of the circle each sample draws: offset of a unit vector c is normal·c − height, m. */
-  private planes: Float64Array;
+  private freshSurface = USUAL_FRESH_SURFACE;
+  private radius = 1;
+  private kept = new Float64Array(KEPT * ROOM);
+  private count = 0;
+  private newest = 0;
+  /** The expected rings, counted back from now, and for each ring ever met where it was met last. */
+  private readonly near = new Int32Array(MOST_RINGS);
+  private nearCount = 0;
   private readonly cursors = new Int32Array(MOST_RINGS);
 
-  constructor(
-    private readonly fresh: FreshSurface,
-    private readonly radius: number,
-    expected: number,
-  ) {
-    this.planes = new Float64Array(4 * expected);
+  /** Wipes the ball clean. */
+  clear(freshSurface: FreshSurface, radius: number): void {
+    this.freshSurface = freshSurface;
+    this.radius = radius;
+    this.count = 0;
+    this.newest = 0;
+    this.nearCount = 0;
+    this.cursors.fill(0);
   }
 
-  /** Takes up sample `i` and fills in its `carried` film and `fresh` share. Samples come in order. */
-  meet(samples: Samples, i: number): void {
-    const { contact_B, film, phase } = samples;
-    this.remember(samples, i);
-    const { planes, cursors } = this;
-    const { bandWidth, carriedShare } = this.fresh;
-    const c0 = contact_B[3 * i];
-    const c1 = contact_B[3 * i + 1];
-    const c2 = contact_B[3 * i + 2];
-    const perWidth = 1 / bandWidth;
-    const farOff = 2 * bandWidth; // no plane turns that far between two samples
-    let carried = 0;
-    let covered = 0;
-    let then = phase[i] - TURN;
-    for (let ring = 0; then >= 0 && ring < MOST_RINGS; ring++, then -= TURN) {
-      let j = cursors[ring];
-      while (phase[j + 1] < then) j++;
-      cursors[ring] = j;
-      const p = 4 * j;
-      const here = planes[p] * c0 + planes[p + 1] * c1 + planes[p + 2] * c2 - planes[p + 3];
-      if (here > farOff || here < -farOff) continue;
-      const next = planes[p + 4] * c0 + planes[p + 5] * c1 + planes[p + 6] * c2 - planes[p + 7];
-      const u = (then - phase[j]) / (phase[j + 1] - phase[j]);
-      const offset = (here + u * (next - here)) * perWidth;
-      const within = 1 - offset * offset;
-      if (within <= 0) continue;
-      const share = within * within;
-      if (share > covered) covered = share;
-      const oil = share * (film[j] + u * (film[j + 1] - film[j]));
-      if (oil > carried) carried = oil;
-    }
-    samples.carried[i] = carriedShare * carried;
-    samples.fresh[i] = 1 - covered;
-  }
-
-  private remember({ contact_B, axis_B }: Samples, i: number): void {
-    if (4 * i + 4 > this.planes.length) {
-      const wider = new Float64Array(2 * this.planes.length);
-      wider.set(this.planes);
-      this.planes = wider;
-    }
-    const { planes, radius } = this;
-    const a0 = axis_B[3 * i];
-    const a1 = axis_B[3 * i + 1];
-    const a2 = axis_B[3 * i + 2];
-    const height = a0 * contact_B[3 * i] + a1 * contact_B[3 * i + 1] + a2 * contact_B[3 * i + 2];
+  /** Lays oil where the ball touches the lane. Samples come in order of the angle turned. */
+  lay(contact_P: Float64Array, axis_P: Float64Array, phase: number, film: number): void {
+    const p = KEPT * this.count++;
+    if (p === this.kept.length) this.grow();
+    const { kept, radius } = this;
+    const height = axis_P[0] * contact_P[0] + axis_P[1] * contact_P[1] + axis_P[2] * contact_P[2];
     // Spinning on the contact point itself draws no ring: the circle shrinks to a point.
     const k = radius / Math.sqrt(Math.max(1e-12, 1 - height * height));
-    planes[4 * i] = k * a0;
-    planes[4 * i + 1] = k * a1;
-    planes[4 * i + 2] = k * a2;
-    planes[4 * i + 3] = k * height;
+    kept[p] = k * axis_P[0];
+    kept[p + 1] = k * axis_P[1];
+    kept[p + 2] = k * axis_P[2];
+    kept[p + 3] = k * height;
+    kept[p + 4] = phase;
+    kept[p + 5] = film;
+    this.newest = phase;
+  }
+
+  /**
+   * Picks the rings that a contact can come upon that stays within `reach` (rad) of a point, turning about an axis.
+   * Returns how many band widths it can cross of any of them, going all the way.
+   *
+   * @param phase  angle turned when it is at that point
+   */
+  expect(contact_P: Float64Array, axis_P: Float64Array, phase: number, reach: number): number {
+    const { kept, near } = this;
+    const c0 = contact_P[0];
+    const c1 = contact_P[1];
+    const c2 = contact_P[2];
+    const a0 = axis_P[0];
+    const a1 = axis_P[1];
+    const a2 = axis_P[2];
+    const { bandWidth } = this.freshSurface;
+    this.nearCount = 0;
+    let steepest = 0;
+    let ring = 0;
+    for (let then = phase + reach - TURN; then >= 0 && ring < MOST_RINGS; ring++, then -= TURN) {
+      const p = this.find(ring, Math.min(this.newest, Math.max(0, then - reach)));
+      const n0 = kept[p];
+      const n1 = kept[p + 1];
+      const n2 = kept[p + 2];
+      const offset = Math.abs(n0 * c0 + n1 * c1 + n2 * c2 - kept[p + 3]);
+      const gap = offset - bandWidth * (1.2 + reach); // a ring's plane moves by less than a band in a radian
+      const along = n0 * a0 + n1 * a1 + n2 * a2;
+      const across2 = n0 * n0 + n1 * n1 + n2 * n2 - along * along;
+      if (gap > 0 && gap * gap > across2 * reach * reach) continue;
+      near[this.nearCount++] = ring;
+      if (across2 > steepest) steepest = across2;
+    }
+    return (2 * reach * Math.sqrt(steepest)) / bandWidth;
+  }
+
+  /** Meets the expected rings at each of the places. */
+  meet({ count, phase, contact_P, carried, fresh }: Places): void {
+    const { kept, near, nearCount, cursors, newest } = this;
+    const { bandWidth, carriedShare } = this.freshSurface;
+    const perWidth = 1 / bandWidth;
+    for (let i = 0; i < count; i++) {
+      carried[i] = 0;
+      fresh[i] = 1;
+    }
+    for (let n = 0; n < nearCount; n++) {
+      const ring = near[n];
+      const turned = (ring + 1) * TURN;
+      let p = cursors[ring];
+      for (let i = 0; i < count; i++) {
+        const then = phase[i] - turned;
+        if (!(then >= 0 && then < newest)) continue;
+        while (kept[p + 4] > then) p -= KEPT;
+        while (kept[p + KEPT + 4] < then) p += KEPT;
+        const u = (then - kept[p + 4]) / (kept[p + 10] - kept[p + 4]);
+        const c0 = contact_P[3 * i];
+        const c1 = contact_P[3 * i + 1];
+        const c2 = contact_P[3 * i + 2];
+        const here = kept[p] * c0 + kept[p + 1] * c1 + kept[p + 2] * c2 - kept[p + 3];
+        const next = kept[p + 6] * c0 + kept[p + 7] * c1 + kept[p + 8] * c2 - kept[p + 9];
+        const offset = (here + u * (next - here)) * perWidth;
+        const within = 1 - offset * offset;
+        if (within <= 0) continue;
+        const share = within * within;
+        const oil = carriedShare * share * (kept[p + 5] + u * (kept[p + 11] - kept[p + 5]));
+        if (1 - share < fresh[i]) fresh[i] = 1 - share;
+        if (oil > carried[i]) carried[i] = oil;
+      }
+      cursors[ring] = p;
+    }
+  }
+
+  /** Where the sample is kept after which an angle turned was passed; looks from where it looked last time. */
+  private find(ring: number, phase: number): number {
+    const { kept, cursors } = this;
+    let p = cursors[ring];
+    while (kept[p + 4] > phase) p -= KEPT;
+    while (kept[p + KEPT + 4] < phase) p += KEPT;
+    cursors[ring] = p;
+    return p;
+  }
+
+  private grow(): void {
+    const wider = new Float64Array(2 * this.kept.length);
+    wider.set(this.kept);
+    this.kept = wider;
   }
 }

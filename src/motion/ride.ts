@@ -1,7 +1,9 @@
-import { Contact } from './contact.js';
+import { Bearing } from './bearing.js';
+import type { Contact } from './contact.js';
+import { type ContactPatch, rimSpeed, slipShare } from './contact-patch.js';
 import type { PrincipalBody } from './principal-body.js';
 import { rollingEquations } from './rolling.js';
-import { rungeKutta, type Step } from './runge-kutta.js';
+import { RungeKutta } from './runge-kutta.js';
 import { slidingEquations } from './sliding.js';
 import {
   isFiniteState,
@@ -19,9 +21,9 @@ import {
   VY,
   WX,
   WY,
+  WZ,
   Y,
 } from './state.js';
-import type { Surface } from './surface.js';
 
 /**
  * How one advance ended: with its time used up, or before that with the ball beginning to roll, at a jump of
@@ -44,8 +46,11 @@ const DIRECTED = 1e-5;
 /** A growing slip needs no finer steps than this share of the usual one: its direction settles by itself. */
 const FINEST_WHILE_GROWING = 1 / 16;
 
-/** Parts that one advance may be cut into before it is let go in one. */
-const MOST_PARTS = 100;
+/** A pivoting patch that has no more friction left than so many times what holding the ball takes is said to hold it. */
+const CREEP = 2;
+
+/** Cautious steps in a row before one of the usual length is taken after all. */
+export const MOST_CAUTIOUS = 100;
 
 /** Tries at landing on a line across the lane, and how near is there, m: Newton's method needs two or three. */
 const MOST_LANDINGS = 6;
@@ -60,39 +65,52 @@ const LANDED = 1e-13;
 export class Ride {
   time = 0;
   isRolling = false;
-  readonly contact: Contact;
+  /** How long the last step was, s. */
+  taken = 0;
   private here: Float64Array;
   private there: Float64Array = new Float64Array(STATE_SIZE);
+  private readonly inside = new Float64Array(STATE_SIZE);
   private readonly probe = new Float64Array(RATES_SIZE);
+  private readonly bearing = new Bearing();
   private readonly radius: number;
   private readonly stops: readonly number[];
   private nextStop = 0;
+  private cautious = 0;
+  /** By `canRoll`: friction under the ball, and what holding it takes. */
+  private frictionFound = 0;
+  private frictionNeeded = 0;
   private isLost = false;
   private readonly slide: Rates;
   private readonly roll: Rates;
-  private readonly slideStep: Step;
-  private readonly rollStep: Step;
+  private readonly method: RungeKutta;
   private readonly nearSlip: number;
 
   /**
+   * @param contact  what lies under the ball
+   * @param stops    distances at which a step ends, ascending, the last the end of the lane, m
    * @param gravity  m/s²
    * @param state    at release; becomes the ride's own
-   * @param length   of the lane, m
+   * @param patch    null for a contact in one point
    */
-  constructor(body: PrincipalBody, surface: Surface, gravity: number, state: Float64Array, length: number) {
+  constructor(
+    body: PrincipalBody,
+    private readonly contact: Contact,
+    stops: readonly number[],
+    gravity: number,
+    state: Float64Array,
+    private readonly patch: ContactPatch | null = null,
+  ) {
     this.radius = body.radius;
     this.here = state;
-    this.stops = [...surface.breaks.filter((y) => y > state[Y] && y < length), length];
-    this.contact = new Contact(surface);
-    this.contact.confine(Number.NEGATIVE_INFINITY, this.stops[0]);
-    this.slide = slidingEquations(body, gravity);
-    this.roll = rollingEquations(body, gravity);
-    this.slideStep = rungeKutta((out, at, after) => {
-      const friction = this.contact.frictionAt(at, after);
-      this.slide(out, at, friction);
-      if (!(friction >= 0) || out[NORMAL] < 0) this.isLost = true;
+    this.stops = stops;
+    contact.confine(Number.NEGATIVE_INFINITY, stops[0]);
+    this.slide = slidingEquations(body, gravity, patch);
+    this.roll = rollingEquations(body, gravity, patch);
+    this.method = new RungeKutta((out, at, share) => {
+      const move = this.isRolling ? this.roll : this.slide;
+      move(out, at, contact.frictionAt(share));
+      if (out[NORMAL] < 0) this.isLost = true;
     });
-    this.rollStep = rungeKutta((out, at) => this.roll(out, at, 0));
     // Slip shrinks at about (1 + m R²/J) μ g; below what a step could use up at μ = 1 its end is watched for.
     this.nearSlip = 1.5 * gravity * (1 + (body.mass * body.radius ** 2) / body.J[0]);
   }
@@ -101,42 +119,48 @@ export class Ride {
     return this.here;
   }
 
-  /** Moves on by `step` seconds, in parts while the slip is about to end, or until something happens. */
+  /** The state within the last step, `share` of it on. */
+  between(share: number): Float64Array {
+    this.method.between(this.inside, this.there, this.here, this.taken, share);
+    return this.inside;
+  }
+
+  /** Goes on by `step` seconds at most, less while the slip is about to end, or until something happens. */
   advance(step: number): Advance {
-    if (this.isRolling) this.slipIfItMust();
-    let left = step;
-    for (let part = 0; left > 0; part++) {
-      let h = left;
-      if (!this.isRolling && part < MOST_PARTS) {
-        const slip = slipSpeed(this.here, this.radius);
-        if (slip <= NO_SLIP && this.canRoll()) {
-          this.isRolling = true;
-          this.holdRolling(this.here);
-          return 'rolls';
-        }
-        if (slip > NO_SLIP && slip < this.nearSlip * step) h = Math.min(h, this.cautiousStep(slip, step));
+    if (this.isRolling && !this.canRoll()) this.beginToSlip();
+    let h = step;
+    if (this.isRolling) {
+      this.contact.expect(this.here, this.method.endRates, step);
+      h = step * this.contact.shareAbove(this.frictionNeeded);
+    } else {
+      const slip = slipSpeed(this.here, this.radius);
+      if (this.slipIsOver(slip)) {
+        this.isRolling = true;
+        this.holdRolling(this.here);
+        return 'rolls';
       }
-      const landed = this.leap(h);
-      if (this.isLost || !isFiniteState(this.here)) return 'lost';
-      if (landed) return this.nextStop === this.stops.length ? 'arrived' : 'crossed';
-      left -= h;
+      if (slip > NO_SLIP && slip < this.nearSlip * step && this.cautious < MOST_CAUTIOUS) {
+        h = Math.min(step, this.cautiousStep(slip, step));
+      }
     }
+    this.cautious = !this.isRolling && h < step ? this.cautious + 1 : 0;
+    const landed = this.leap(h);
+    if (this.isLost || !isFiniteState(this.here)) return 'lost';
+    if (landed) return this.nextStop === this.stops.length ? 'arrived' : 'crossed';
     return 'went';
   }
 
   /** Takes one step, cut short where it would pass the next stop; says whether it was. */
   private leap(h: number): boolean {
-    const go = this.isRolling ? this.rollStep : this.slideStep;
     const stop = this.stops[this.nextStop];
     const { here, there } = this;
-    go(there, here, h);
+    this.go(h);
     let taken = h;
     const landed = there[Y] >= stop;
     if (landed) {
       taken = (h * (stop - here[Y])) / (there[Y] - here[Y]);
       for (let i = 0; i < MOST_LANDINGS; i++) {
-        this.contact.retry();
-        go(there, here, taken);
+        this.go(taken);
         const miss = stop - there[Y];
         if (Math.abs(miss) < LANDED) break;
         taken += miss / there[VY];
@@ -146,25 +170,45 @@ export class Ride {
       this.contact.confine(stop, this.stops[this.nextStop] ?? Number.POSITIVE_INFINITY);
     }
     this.time += taken;
+    this.taken = taken;
     normaliseOrientation(there);
     this.here = there;
     this.there = here;
     if (this.isRolling) this.holdRolling(there);
-    this.contact.begin(this.time);
     return landed;
+  }
+
+  /** Computes `there`, h seconds on from `here`. */
+  private go(h: number): void {
+    const { method, contact, here, there } = this;
+    contact.expect(here, method.endRates, h);
+    if ((!this.isRolling || this.patch) && !contact.lookAhead()) this.isLost = true;
+    method.step(there, here, h);
+  }
+
+  /**
+   * Whether the slip is over. A pivoting patch holds a ball only by creeping on a little: the slow approach to that creep,
+   * which would never end, is left out.
+   */
+  private slipIsOver(slip: number): boolean {
+    const { patch, here } = this;
+    const rim = patch ? rimSpeed(patch.radius, here[WZ]) : 0;
+    if (slip > NO_SLIP + rim || !this.canRoll()) return false;
+    return slip <= NO_SLIP || slipShare(slip, rim) * this.frictionFound <= CREEP * this.frictionNeeded;
   }
 
   /** Whether rolling on from here asks no more of the lane than friction can give. */
   private canRoll(): boolean {
     const { probe, here } = this;
-    this.roll(probe, here, 0);
-    const wanted = Math.sqrt(probe[PUSH_X] * probe[PUSH_X] + probe[PUSH_Y] * probe[PUSH_Y]);
-    return wanted <= this.contact.frictionAt(here, 0) * probe[NORMAL];
+    this.frictionFound = this.frictionHere();
+    this.roll(probe, here, this.frictionFound);
+    const push = Math.sqrt(probe[PUSH_X] * probe[PUSH_X] + probe[PUSH_Y] * probe[PUSH_Y]);
+    this.frictionNeeded = push / probe[NORMAL];
+    return this.frictionNeeded <= this.frictionFound;
   }
 
-  /** Ends rolling where the lane cannot hold the ball: slip sets in against the push that rolling wants. */
-  private slipIfItMust(): void {
-    if (this.canRoll()) return;
+  /** Rolling ends where the lane cannot hold the ball: slip sets in against the push that rolling wants. */
+  private beginToSlip(): void {
     const { probe, here } = this;
     const k = (0.5 * NO_SLIP) / Math.hypot(probe[PUSH_X], probe[PUSH_Y]); // less than counts as slip
     here[VX] -= k * probe[PUSH_X];
@@ -175,13 +219,19 @@ export class Ride {
   /** Longest step, s, over which a small slip keeps its size and direction well enough. */
   private cautiousStep(slip: number, step: number): number {
     const { probe, here, radius } = this;
-    this.slide(probe, here, this.contact.frictionAt(here, 0));
+    this.slide(probe, here, this.frictionHere());
     const rateX = slipX(probe, radius);
     const rateY = slipY(probe, radius);
     const isGrowing = slipX(here, radius) * rateX + slipY(here, radius) * rateY >= 0;
     const share = slip < DIRECTED ? SLIP_SHARE_DIRECTED : SLIP_SHARE;
     const own = (share * slip) / Math.hypot(rateX, rateY);
     return isGrowing ? Math.max(own, FINEST_WHILE_GROWING * step) : own;
+  }
+
+  private frictionHere(): number {
+    this.bearing.read(this.here);
+    this.contact.meet(this.here, this.bearing);
+    return this.contact.friction();
   }
 
   /** Sets the velocity to that of rolling, R ω×z, which a step keeps only to its own accuracy. */

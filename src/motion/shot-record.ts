@@ -1,5 +1,7 @@
-import type { PrincipalBody } from './principal-body.js';
-import { PHASE, slipSpeed, VX, VY, WX, WY, WZ, writeRotation, X, Y } from './state.js';
+import type { Mat3 } from '../mat3.js';
+import type { Bearing } from './bearing.js';
+import type { Contact } from './contact.js';
+import { PHASE, slipX, slipY, VX, VY, X, Y } from './state.js';
 
 const COLUMNS = [
   ...(['time', 'x', 'y', 'vx', 'vy', 'spin', 'slip', 'phase', 'film', 'carried', 'fresh'] as const),
@@ -9,66 +11,82 @@ const COLUMNS = [
 /** The samples of a shot, column by column, in SI. `contact_B` and `axis_B` hold three numbers a sample. */
 export type Samples = { readonly [K in (typeof COLUMNS)[number]]: Float64Array };
 
-/** Growing columns of samples. Room is made once for the expected length of a shot, and doubled if it runs long. */
+/** Samples that there is room for at first: those of a shot with few turns. */
+const ROOM = 1024;
+
+/** Columns of samples that grow as needed and serve one shot after another. */
 export class ShotRecord {
   count = 0;
-  columns: Samples;
-  private capacity: number;
-  private readonly R_WP = new Float64Array(9);
+  columns = emptySamples(ROOM);
 
-  constructor(
-    private readonly body: PrincipalBody,
-    expected: number,
-  ) {
-    this.capacity = expected;
-    this.columns = emptySamples(expected);
+  /** Forgets the samples of the shot before. */
+  clear(): void {
+    this.count = 0;
   }
 
-  /** Adds the ball's state at a time; friction's own numbers are filled in by whoever knows them. */
-  add(time: number, state: Float64Array): void {
-    if (this.count === this.capacity) this.grow();
-    const { R_WP, columns } = this;
-    const { R_BP, radius } = this.body;
+  /**
+   * Adds a sample.
+   *
+   * @param contact  that has just met the lane in this state
+   * @param radius   of the ball, m
+   */
+  add(
+    time: number,
+    state: Float64Array,
+    { contact_P, axis_P, spin }: Bearing,
+    { here }: Contact,
+    R_BP: Mat3,
+    radius: number,
+  ): void {
+    if (this.count === this.columns.time.length) this.grow();
+    const { columns } = this;
     const i = this.count++;
-    writeRotation(R_WP, state);
-    const wx = state[WX];
-    const wy = state[WY];
-    const wz = state[WZ];
-    const spin = Math.sqrt(wx * wx + wy * wy + wz * wz);
+    const sX = slipX(state, radius);
+    const sY = slipY(state, radius);
     columns.time[i] = time;
     columns.x[i] = state[X];
     columns.y[i] = state[Y];
     columns.vx[i] = state[VX];
     columns.vy[i] = state[VY];
     columns.spin[i] = spin;
-    columns.slip[i] = slipSpeed(state, radius);
+    columns.slip[i] = Math.sqrt(sX * sX + sY * sY);
     columns.phase[i] = state[PHASE];
-    const k = spin > 0 ? 1 / spin : 0;
-    const a0 = k * (R_WP[0] * wx + R_WP[3] * wy + R_WP[6] * wz);
-    const a1 = k * (R_WP[1] * wx + R_WP[4] * wy + R_WP[7] * wz);
-    const a2 = k * (R_WP[2] * wx + R_WP[5] * wy + R_WP[8] * wz);
+    columns.film[i] = here.film[0];
+    columns.carried[i] = here.carried[0];
+    columns.fresh[i] = here.fresh[0];
     for (let j = 0; j < 3; j++) {
       const row = R_BP[j];
-      columns.contact_B[3 * i + j] = -(row[0] * R_WP[6] + row[1] * R_WP[7] + row[2] * R_WP[8]);
-      columns.axis_B[3 * i + j] = row[0] * a0 + row[1] * a1 + row[2] * a2;
+      columns.contact_B[3 * i + j] = row[0] * contact_P[0] + row[1] * contact_P[1] + row[2] * contact_P[2];
+      columns.axis_B[3 * i + j] = row[0] * axis_P[0] + row[1] * axis_P[1] + row[2] * axis_P[2];
     }
   }
 
-  /** The columns cut to the samples taken (views, no copy). */
-  trimmed(): Samples {
-    return mapColumns((name, width) => this.columns[name].subarray(0, width * this.count));
+  /** The samples taken, in memory of their own. */
+  samples(): Samples {
+    const taken = emptySamples(this.count);
+    for (const name of COLUMNS) taken[name].set(this.columns[name].subarray(0, taken[name].length));
+    return taken;
   }
 
   private grow(): void {
     const { columns } = this;
-    this.capacity *= 2;
-    this.columns = emptySamples(this.capacity);
+    this.columns = emptySamples(2 * this.count);
     for (const name of COLUMNS) this.columns[name].set(columns[name]);
   }
 }
 
-/** Columns with room for a number of samples, all zero. */
-export const emptySamples = (room = 0): Samples => mapColumns((_, width) => new Float64Array(width * room));
+/** Columns for a number of samples, all zero, in one piece of memory. */
+export function emptySamples(count = 0): Samples {
+  const all = new Float64Array(COLUMNS.reduce((sum, name) => sum + widthOf(name), 0) * count);
+  let from = 0;
+  return Object.fromEntries(
+    COLUMNS.map((name) => {
+      const to = from + widthOf(name) * count;
+      const column = all.subarray(from, to);
+      from = to;
+      return [name, column];
+    }),
+  ) as Samples;
+}
 
-const mapColumns = (column: (name: keyof Samples, width: number) => Float64Array): Samples =>
-  Object.fromEntries(COLUMNS.map((name) => [name, column(name, name.endsWith('_B') ? 3 : 1)])) as Samples;
+const widthOf = (name: keyof Samples): number => (name.endsWith('_B') ? 3 : 1);

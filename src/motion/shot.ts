@@ -1,15 +1,22 @@
 import { GRAVITY, LANE_LENGTH, LANE_WIDTH } from '../constants.js';
 import { norm, scale, type Vec3, ZERO } from '../vec3.js';
+import { Bearing } from './bearing.js';
 import type { RollingBody } from './body.js';
-import { type FreshSurface, RingMemory } from './fresh-surface.js';
+import { Contact } from './contact.js';
+import type { ContactPatch } from './contact-patch.js';
+import type { FreshSurface } from './fresh-surface.js';
 import { launchState } from './launch-state.js';
 import { isPlausible } from './plausible.js';
 import { principalBody } from './principal-body.js';
 import type { Launch, Release } from './release.js';
-import { Ride } from './ride.js';
-import { emptySamples, type Samples, ShotRecord } from './shot-record.js';
-import { VY, WX, WY, WZ, X } from './state.js';
+import { MOST_CAUTIOUS, Ride } from './ride.js';
+import { emptySamples, type Samples } from './shot-record.js';
+import { PHASE, WX, WY, WZ, X } from './state.js';
 import type { Surface } from './surface.js';
+import { Workspace } from './workspace.js';
+
+/** Angle that the ball turns from one sample to the next at most, rad. */
+const SAMPLE_ANGLE = (2 * Math.PI) / 48;
 
 /** How a shot is computed. What is left out is the sport's own. */
 export interface ShotSettings {
@@ -17,6 +24,8 @@ export interface ShotSettings {
   readonly step: number;
   /** How carried oil comes back to the lane; null leaves friction to the lane alone. */
   readonly freshSurface: FreshSurface | null;
+  /** A contact with size resists pivoting, and rolling by a lever; a point when left out or null. */
+  readonly contactPatch?: ContactPatch | null;
   /** m/s² */
   readonly gravity?: number;
   /** Where the shot ends, m from the foul line; the last sample lands there exactly. */
@@ -49,8 +58,8 @@ export interface Shot extends Samples {
  *
  * Slides under Coulomb friction, rolls once the slip has gone, and slides again when rolling would need more
  * friction than there is. The step is fixed, except that one ends exactly at each jump of friction, at the
- * end of the slip and at the pins. Left out: air, the lane's rolling resistance and the friction that slows a
- * spin about the contact point. Never throws: a shot that cannot be computed has outcome `invalid`, a ball
+ * end of the slip and at the pins. Left out: air, and unless `contactPatch` says otherwise the lane's rolling
+ * resistance and the friction that slows a spin about the contact. Never throws: a shot that cannot be computed has outcome `invalid`, a ball
  * that would hop off the lane included.
  */
 export function rollShot(
@@ -59,50 +68,54 @@ export function rollShot(
   launch: Launch,
   surface: Surface,
   settings: ShotSettings,
+  workspace = new Workspace(),
 ): Shot {
   const { step, freshSurface, gravity = GRAVITY, length = LANE_LENGTH, longest = 12 } = settings;
   const { halfWidth = LANE_WIDTH / 2 } = settings;
   if (!isPlausible(body, release, launch, settings)) return nothingRolled();
 
   const ball = principalBody(body);
-  const state = launchState(ball, release, launch);
-  const expected = 64 + Math.ceil((1.3 * Math.min(longest, length / (state[VY] > 0 ? state[VY] : 1))) / step);
-  const record = new ShotRecord(ball, expected);
-  const rings = freshSurface && new RingMemory(freshSurface, body.radius, expected);
-  const ride = new Ride(ball, surface, gravity, state, length);
-
-  const sample = (): void => {
-    record.add(ride.time, ride.state);
-    const i = record.count - 1;
-    record.columns.film[i] = ride.contact.filmAtStart(ride.state);
-    if (!rings) {
-      record.columns.fresh[i] = 1;
-      return;
-    }
-    rings.meet(record.columns, i);
-    ride.contact.carry(record.columns.carried[i]);
+  const start = launchState(ball, release, launch);
+  const rings = freshSurface && workspace.rings;
+  if (freshSurface) workspace.rings.clear(freshSurface, body.radius);
+  const contact = new Contact(surface, rings);
+  const stops = [...surface.breaks.filter((y) => y > 0 && y < length), length];
+  const ride = new Ride(ball, contact, stops, gravity, start, settings.contactPatch);
+  const { record } = workspace;
+  record.clear();
+  const bearing = new Bearing();
+  const sample = (time: number, state: Float64Array): void => {
+    bearing.read(state);
+    contact.meet(state, bearing);
+    record.add(time, state, bearing, contact, ball.R_BP, body.radius);
+    rings?.lay(bearing.contact_P, bearing.axis_P, state[PHASE], contact.here.film[0]);
+  };
+  /** Samples of the last step, its end the last of them. */
+  const sampleStep = (from: number, fromPhase: number): void => {
+    const gaps = Math.ceil((ride.state[PHASE] - fromPhase) / SAMPLE_ANGLE);
+    for (let k = 1; k < gaps; k++) sample(from + (k / gaps) * ride.taken, ride.between(k / gaps));
+    sample(ride.time, ride.state);
   };
 
-  sample();
-  const mostSteps = 2 * Math.ceil(longest / step) + MOST_EVENTS;
+  sample(0, start);
   let outcome: Shot['outcome'] = 'stopped';
   let rollStart = -1;
   let steps = 0;
+  const mostSteps = MOST_CAUTIOUS * (Math.ceil(longest / step) + stops.length);
   for (; steps < mostSteps && ride.time < longest; steps++) {
-    const event = ride.advance(Math.min(step, longest - ride.time));
+    const { time } = ride;
+    const phase = ride.state[PHASE];
+    const event = ride.advance(Math.min(step, longest - time));
     if (event === 'lost') return nothingRolled();
-    if (ride.time > record.columns.time[record.count - 1]) sample();
+    if (ride.time > time) sampleStep(time, phase);
     if (event === 'rolls' && rollStart < 0) rollStart = record.count - 1;
     if (event === 'arrived') outcome = 'pins';
     else if (Math.abs(ride.state[X]) > halfWidth) outcome = 'gutter';
     else continue;
     break;
   }
-  return { ...record.trimmed(), outcome, steps, rollStart, endAxis_W: axisInLane(ride.state) };
+  return { ...record.samples(), outcome, steps, rollStart, endAxis_W: axisInLane(ride.state) };
 }
-
-/** Steps allowed for ends of slip and jumps of friction, past those that fill the time. */
-const MOST_EVENTS = 1000;
 
 const axisInLane = (state: Float64Array): Vec3 => {
   const w_WP_W: Vec3 = [state[WX], state[WY], state[WZ]];

@@ -1,3 +1,4 @@
+import { type ContactPatch, pivotLever, rimSpeed, rollingMoment, slipShare } from './contact-patch.js';
 import type { PrincipalBody } from './principal-body.js';
 import {
   NORMAL,
@@ -28,8 +29,13 @@ import {
  * zero has no direction and gets no friction. Vectors with digits are expressed in P, with letters in W.
  *
  * @param gravity  m/s²
+ * @param patch    null for a contact in one point
  */
-export function slidingEquations(body: PrincipalBody, gravity: number): Rates {
+export function slidingEquations(
+  body: PrincipalBody,
+  gravity: number,
+  patch: ContactPatch | null = null,
+): Rates {
   const { mass, radius } = body;
   const [J0, J1, J2] = body.J;
   const [d0, d1, d2] = body.p_BoBcm_P;
@@ -51,7 +57,13 @@ export function slidingEquations(body: PrincipalBody, gravity: number): Rates {
     const sX = slipX(state, radius);
     const sY = slipY(state, radius);
     const slip = Math.sqrt(sX * sX + sY * sY);
-    const k = slip > 0 ? friction / slip : 0;
+    let k = slip > 0 ? friction / slip : 0;
+    let moment = 0;
+    if (patch) {
+      const rim = rimSpeed(patch.radius, wz);
+      k *= slipShare(slip, rim);
+      moment = friction * pivotLever(slip, rim, patch.radius, wz);
+    }
     const fX = -k * sX;
     const fY = -k * sY;
 
@@ -62,9 +74,15 @@ export function slidingEquations(body: PrincipalBody, gravity: number): Rates {
     const r0 = -radius * z0 - d0;
     const r1 = -radius * z1 - d1;
     const r2 = -radius * z2 - d2;
-    const t0 = (r1 * f2 - r2 * f1) / J0;
-    const t1 = (r2 * f0 - r0 * f2) / J1;
-    const t2 = (r0 * f1 - r1 * f0) / J2;
+    let t0 = (r1 * f2 - r2 * f1) / J0;
+    let t1 = (r2 * f0 - r0 * f2) / J1;
+    let t2 = (r0 * f1 - r1 * f0) / J2;
+    if (patch) {
+      const [mX, mY] = rollingMoment(patch, wx, wy);
+      t0 += (R_WP[0] * mX + R_WP[3] * mY + z0 * moment) / J0;
+      t1 += (R_WP[1] * mX + R_WP[4] * mY + z1 * moment) / J1;
+      t2 += (R_WP[2] * mX + R_WP[5] * mY + z2 * moment) / J2;
+    }
 
     // J⁻¹(ω×Jω) and ω×(ω×d).
     const g0 = ((J2 - J1) * w1 * w2) / J0;

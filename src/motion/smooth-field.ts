@@ -21,23 +21,39 @@ const SUBPOINTS = 4;
 /**
  * A continuously differentiable version of a field with jumps, cheap enough to ask thousands of times a shot.
  *
- * The field is averaged over the smear around each node of a half-board by half-foot grid, once. Between
- * nodes it is a tensor quadratic B-spline with those averages as coefficients: nine taps, C1, never below or
- * above its coefficients. Outside the extent it goes on with its edge values.
- * Source: de Boor, A Practical Guide to Splines, ch. IX.
+ * The field is averaged over the smear around each node of a half-board by half-foot grid, once; `splineOver`
+ * goes between. The two are apart so that a sum of fields can be made from sums of their averages.
  */
-export function smoothField(
+export const smoothField = (
   raw: (x: number, y: number) => number,
   extent: FieldExtent,
-): (x: number, y: number) => number {
-  const { fromX, toX, fromY, toY } = extent;
-  const columns = Math.round((toX - fromX) / CELL_X) + 3; // a node beyond each edge, where taps may reach
-  const rows = Math.round((toY - fromY) / CELL_Y) + 3;
+): ((x: number, y: number) => number) => splineOver(smeared(raw, extent), extent);
+
+/** Nodes of the grid over an extent: one more beyond each edge, where taps may reach. */
+const gridOf = ({ fromX, toX, fromY, toY }: FieldExtent): { columns: number; rows: number } => ({
+  columns: Math.round((toX - fromX) / CELL_X) + 3,
+  rows: Math.round((toY - fromY) / CELL_Y) + 3,
+});
+
+/** A field's averages over the smear around each node of the grid, row by row. */
+export function smeared(raw: (x: number, y: number) => number, extent: FieldExtent): Float64Array {
+  const { fromX, fromY } = extent;
+  const { columns, rows } = gridOf(extent);
   const nodes = new Float64Array(columns * rows);
   for (let j = 0; j < rows; j++)
     for (let i = 0; i < columns; i++)
       nodes[j * columns + i] = average(raw, fromX + (i - 1) * CELL_X, fromY + (j - 1) * CELL_Y, extent);
+  return nodes;
+}
 
+/**
+ * The tensor quadratic B-spline with given averages as coefficients: nine taps, C1, never below or above its
+ * coefficients. Outside the extent it goes on with its edge values.
+ * Source: de Boor, A Practical Guide to Splines, ch. IX.
+ */
+export function splineOver(nodes: Float64Array, extent: FieldExtent): (x: number, y: number) => number {
+  const { fromX, fromY } = extent;
+  const { columns, rows } = gridOf(extent);
   const lastI = columns - 2;
   const lastJ = rows - 2;
   return (x, y) => {

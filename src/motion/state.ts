@@ -50,6 +50,24 @@ export function writeRotation(R_WP: Float64Array, state: Float64Array): void {
   R_WP[8] = 1 - k * (x * x + y * y);
 }
 
+/** Writes a vector given in W as seen from the ball, in P. */
+export function writeInBall(
+  v_P: Float64Array,
+  state: Float64Array,
+  vX: number,
+  vY: number,
+  vZ: number,
+): void {
+  const w = state[QW];
+  const x = state[QX];
+  const y = state[QY];
+  const z = state[QZ];
+  const k = 2 / (w * w + x * x + y * y + z * z);
+  v_P[0] = (1 - k * (y * y + z * z)) * vX + k * (x * y + w * z) * vY + k * (x * z - w * y) * vZ;
+  v_P[1] = k * (x * y - w * z) * vX + (1 - k * (x * x + z * z)) * vY + k * (y * z + w * x) * vZ;
+  v_P[2] = k * (x * z + w * y) * vX + k * (y * z - w * x) * vY + (1 - k * (x * x + y * y)) * vZ;
+}
+
 /** Rates that hold whatever the forces: of position, orientation (½ w ∘ q) and angle turned. */
 export function writeKinematics(out: Float64Array, state: Float64Array): void {
   const w = state[QW];

@@ -10,18 +10,24 @@ export interface AssumedRanges {
   readonly bandWidth: number;
   /** Share of the lane's film that a passing contact keeps. */
   readonly carriedShare: number;
+  /** Share of the film in the middle of the track that the first game takes away. */
+  readonly burnPerGame: number;
+  /** Share of the oil so taken that comes to lie past the pattern's end. */
+  readonly carriedDown: number;
 }
 
 /*
- * Assumptions of this project, no published source: how friction depends on the film, and how oil carried
- * on the ball's own rings lowers it. The ranges span what left recognisable skid, hook and roll on every
- * demo lane; logged shots could narrow them.
+ * Assumptions of this project, no published source: how friction depends on the film, how oil carried on the
+ * ball's own rings lowers it, and how fast games wear a pattern down. The ranges span what left recognisable
+ * skid, hook and roll on every demo lane; logged shots could narrow them.
  */
 export const NOMINAL_SURFACE: AssumedRanges = {
   frictionDryFactor: 1,
   filmScale: 5,
   bandWidth: from(0.25, INCH),
   carriedShare: 0.15,
+  burnPerGame: 0.015,
+  carriedDown: 0.05,
 };
 
 export const LOW_SURFACE: AssumedRanges = {
@@ -29,6 +35,8 @@ export const LOW_SURFACE: AssumedRanges = {
   filmScale: 3.5,
   bandWidth: from(0.15, INCH),
   carriedShare: 0.05,
+  burnPerGame: 0.0075,
+  carriedDown: 0.02,
 };
 
 export const HIGH_SURFACE: AssumedRanges = {
@@ -36,6 +44,8 @@ export const HIGH_SURFACE: AssumedRanges = {
   filmScale: 7,
   bandWidth: from(0.4, INCH),
   carriedShare: 0.3,
+  burnPerGame: 0.03,
+  carriedDown: 0.1,
 };
 
 /** Finish at which a cover is taken to have the lane's own friction, grit. */

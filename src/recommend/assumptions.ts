@@ -1,14 +1,23 @@
-import type { OunceConvention } from '../ball/static-weights.js';
-import { type Ball, USUAL_CIRCUMFERENCE_IN, USUAL_GRIT } from '../records/ball.js';
+import { type Ball, hasOwnCore, USUAL_CIRCUMFERENCE_IN, USUAL_GRIT } from '../records/ball.js';
 import type { Bowler } from '../records/bowler.js';
+import { type EarlierDrilling, USUAL_PLUG_GCC } from '../records/earlier-drilling.js';
+import { type GripRecord, type HoleRecord, USUAL_INSERT_GCC, USUAL_SLUG_GCC } from '../records/grip.js';
+import type { Lane } from '../records/lane.js';
+import { HIGH_SURFACE, LOW_SURFACE, NOMINAL_SURFACE } from './assumed-surface.js';
+import type { BallProblem } from './ball-problem.js';
+import { gripOf } from './grip-holes.js';
 import { familiesOf } from './published-numbers.js';
 import type { RecommendInputs } from './setting.js';
 import { SCATTER_BY_SKILL } from './world.js';
 
 /** What was assumed about a ball and its holes, because nobody said otherwise. */
-export function drillingAssumptions(ball: Ball, bowler: Bowler, ounce: OunceConvention): string[] {
-  const lines: string[] = [];
-  if (!ball.coreShape)
+export function drillingAssumptions(
+  ball: Ball,
+  bowler: Bowler,
+  { known, ounce }: Pick<BallProblem, 'known' | 'ounce'>,
+): string[] {
+  const lines: string[] = [...known];
+  if (!hasOwnCore(ball) && !ball.coreShape)
     lines.push(
       familiesOf(ball).length === 1
         ? 'The core is taken as asymmetric, since a mass bias is published.'
@@ -19,9 +28,11 @@ export function drillingAssumptions(ball: Ball, bowler: Bowler, ounce: OunceConv
     lines.push(
       `Usual fingertip grip: inserts in 31/32 in bores${bowler.thumbHole ? ', a slug in a 1 1/4 in thumb bore' : ', no thumb hole'}, drill-point hole ends.`,
     );
-  lines.push(
-    'The core is not known; cores of its family that share the published numbers stand for it, and the bands show how far they differ.',
-  );
+  lines.push(...sleeveAssumptions(gripOf(bowler)), ...redrillAssumptions(ball));
+  if (!hasOwnCore(ball))
+    lines.push(
+      'The core is not known; cores of its family that share the published numbers stand for it, and the bands show how far they differ.',
+    );
   lines.push('RG is about the drilled ball’s centre of mass.');
   lines.push(
     ounce === 'moment'
@@ -31,14 +42,56 @@ export function drillingAssumptions(ball: Ball, bowler: Bowler, ounce: OunceConv
   return lines;
 }
 
-/** What was assumed about lane and cover for a simulated shot. */
-export function shotAssumptions(ball: Ball): string[] {
-  const lines = [
-    'Fresh surface: each turn’s oil ring carries 5 to 30 % of the lane’s film in a band 0.15 to 0.4 in wide, and where a later turn meets it the ball grips less. This is an assumption of this project; no published model is known, and what flare does to the path rests on it.',
-    'Friction falls from dry to oiled exponentially with the film (dry ±15 %).',
+/** What was assumed of slug and inserts in a grip whose sizes are given. */
+function sleeveAssumptions({ thumb, middle, ring }: GripRecord): string[] {
+  const isLeftOut = (hole: HoleRecord | null): boolean =>
+    hole?.sleeve?.densityGcc === undefined && !!hole?.sleeve;
+  return [
+    ...(isLeftOut(thumb) ? [`Thumb slug of ${USUAL_SLUG_GCC} g/cc.`] : []),
+    ...(isLeftOut(middle) || isLeftOut(ring) ? [`Finger inserts of ${USUAL_INSERT_GCC} g/cc.`] : []),
   ];
-  if (!ball.surfaceGrit) lines.push(`Cover finish ${USUAL_GRIT} grit.`);
-  return lines;
+}
+
+/** What was assumed of a ball that was drilled before. */
+function redrillAssumptions({ drilledBefore = [] }: Ball): string[] {
+  if (drilledBefore.length === 0) return [];
+  const given = (pick: (drilling: EarlierDrilling) => unknown): boolean =>
+    drilledBefore.every((drilling) => pick(drilling) !== undefined);
+  return [
+    'The ball was drilled before. Its old slugs and inserts were drilled out and the old holes filled whole, down to the tips; old holes left open are not provided for.',
+    ...(given(({ plugDensityGcc }) => plugDensityGcc) ? [] : [`Plugs of ${USUAL_PLUG_GCC} g/cc.`]),
+    ...(given(({ grip }) => grip)
+      ? []
+      : ['The old grip, of which no sizes are given, had the usual fingertip sizes.']),
+  ];
+}
+
+/** What was assumed about lane and cover for a simulated shot. */
+export function shotAssumptions(ball: Ball, lane: Lane): string[] {
+  return [
+    'Fresh surface: each turn’s oil ring carries 5 to 30 % of the lane’s film in a band 0.15 to 0.4 in wide, and where a later turn meets it the ball grips less. This is an assumption of this project; no published model is known, and what flare does to the path rests on it.',
+    ...laneAssumptions(lane),
+    ...(ball.surfaceGrit ? [] : [`Cover finish ${USUAL_GRIT} grit.`]),
+  ];
+}
+
+/** What was assumed about a lane, whatever rolls on it. */
+export const laneAssumptions = ({ games, wornSide = 'right' }: Lane): string[] => [
+  'Friction falls from dry to oiled exponentially with the film (dry ±15 %).',
+  ...(games ? [wearAssumption(games, wornSide)] : []),
+];
+
+/** What was assumed of the games bowled on the oil. */
+function wearAssumption(games: number, side: 'right' | 'left'): string {
+  const { burnPerGame, carriedDown } = NOMINAL_SURFACE;
+  const percent = (share: number): string => (100 * share).toFixed(share < 0.1 ? 1 : 0);
+  const gone = 1 - (1 - burnPerGame) ** games;
+  return (
+    `Wear: ${games} games, most of them on the ${side}, have taken ${percent(gone)} % of the film in the middle of the track ` +
+    `(${percent(burnPerGame)} % a game, ${percent(LOW_SURFACE.burnPerGame)} to ${percent(HIGH_SURFACE.burnPerGame)}), and ` +
+    `${percent(carriedDown)} % of it (${percent(LOW_SURFACE.carriedDown)} to ${percent(HIGH_SURFACE.carriedDown)}) lies past the ` +
+    'pattern’s end. An assumption of this project; no measured law is at hand.'
+  );
 }
 
 /** What was assumed about how shots and markings differ from one another. */
@@ -51,19 +104,40 @@ export function worldAssumptions(bowler: Bowler): string[] {
       `Shots repeat as assumed for the skill “${skill}”: ±${s.speedMph} mph, ±${s.revRateRpm} rpm, ±${s.axisTiltDeg}° tilt, ±${s.axisRotationDeg}° rotation, ±${s.launchAngleDeg}° of direction (one standard deviation).`,
     );
   }
+  const { uncertainty } = bowler;
+  if (uncertainty)
+    lines.push(
+      `These numbers were measured or guessed, and may be off by (one standard deviation): ${UNCERTAIN.filter(
+        ([key]) => uncertainty[key] !== undefined,
+      )
+        .map(([key, name, unit]) => `${name} ${uncertainty[key]} ${unit}`)
+        .join(', ')}.`,
+    );
   return lines;
 }
 
+const UNCERTAIN = [
+  ['speedMph', 'ball speed', 'mph'],
+  ['revRateRpm', 'rev rate', 'rpm'],
+  ['axisTiltDeg', 'axis tilt', 'degrees'],
+  ['axisRotationDeg', 'axis rotation', 'degrees'],
+  ['papOverIn', 'PAP over', 'in'],
+  ['papUpIn', 'PAP up', 'in'],
+] as const;
+
 const LINE_ASSUMPTION =
-  'All layouts are compared on one line: the one on which the usual middle layout reaches board 17.5, with its breakpoint near the pattern length less 31.';
+  'Every layout is rolled on its own line: the laydown board from which the usual middle layout reaches board 17.5 with its breakpoint near the pattern length less 31, and the direction in which the layout itself reaches board 17.5. In each world it is played as in the undisturbed shot.';
 
 const NO_WISH_ASSUMPTION =
   'No wish was given: layouts are ranked by how near the entry angle comes to 4 to 6 degrees.';
 
 /** Everything a ranking of layouts rests on. */
-export const allAssumptions = ({ bowler, ball, want }: RecommendInputs): string[] => [
-  ...drillingAssumptions(ball, bowler, 'moment'),
-  ...shotAssumptions(ball),
+export const allAssumptions = (
+  { bowler, ball, lane, want }: RecommendInputs,
+  problem: BallProblem,
+): string[] => [
+  ...drillingAssumptions(ball, bowler, problem),
+  ...shotAssumptions(ball, lane),
   ...worldAssumptions(bowler),
   LINE_ASSUMPTION,
   ...(Object.values(want).every((step) => step === undefined) ? [NO_WISH_ASSUMPTION] : []),

@@ -2,7 +2,7 @@ import type { BallBody } from '../ball/ball-body.js';
 import { driller } from '../ball/drill.js';
 import { inertiaNumbers } from '../ball/drilled-numbers.js';
 import { type Excavation, excavate } from '../ball/excavation.js';
-import type { CoreFamily, PublishedNumbers } from '../ball/published.js';
+import type { PublishedNumbers } from '../ball/published.js';
 import { RANKING_RAYS, REPORT_RAYS } from '../ball/ray-rule.js';
 import type { OunceConvention } from '../ball/static-weights.js';
 import type { Hole } from '../layout/hole.js';
@@ -11,52 +11,68 @@ import type { Ball } from '../records/ball.js';
 import type { Bowler } from '../records/bowler.js';
 import { from, INCH } from '../units.js';
 import type { Vec3 } from '../vec3.js';
-import { fitCores } from './fit-cores.js';
+import { type CoreKind, coresOf } from './cores-of.js';
+import type { CoreFitter } from './fit-cores.js';
 import { gripHoles } from './grip-holes.js';
 import { MIDDLE_LAYOUT } from './middle-layout.js';
-import { familiesOf, publishedNumbers } from './published-numbers.js';
+import { type OldMouth, oldHoles } from './old-holes.js';
 import { toLayout } from './to-layout.js';
 
 /** One ball and one grip, made ready to drill: plain data, so that a worker can be handed it. SI. */
 export interface BallProblem {
+  /** What is published of the ball, or follows from its own core. */
   readonly published: PublishedNumbers;
   readonly pap_B: Vec3;
   readonly holes: readonly Hole[];
-  readonly families: readonly CoreFamily[];
-  /** Differing cores that all have the published numbers, the most typical first. */
+  readonly families: readonly CoreKind[];
+  /** Differing cores that all have the published numbers, the most typical first; of an own core only it. */
   readonly bodies: readonly BallBody[];
   readonly rankingRays: Excavation;
   readonly reportRays: Excavation;
   /** Arc from the pin to the marker, rad: a quarter of the ball to a mass-bias mark, else as far as the CG. */
   readonly pinToMarker: number;
+  /** What the marker is called. */
+  readonly marker: string;
+  /** Where holes of earlier drillings lie, which are filled now. */
+  readonly oldMouths: readonly OldMouth[];
   readonly ounce: OunceConvention;
+  /** What is known of an own core; empty for a fitted one. */
+  readonly known: readonly string[];
+  /** What speaks for caution with this ball, beyond what holds for any. */
+  readonly warnings: readonly string[];
 }
 
 /** How many cores stand for all that have the published numbers. */
-export const ENSEMBLE_SIZE = 48;
+export const ENSEMBLE_SIZE = 64;
 
 /**
  * Turns a ball and a bowler's grip into something that can be drilled.
  *
- * @throws {InputError} `no-such-core` when no core of the ball's family has the published numbers;
- *   `grip-impossible` when the holes cannot be placed
+ * @throws {InputError} `no-such-core` when no core of the ball's family has the published numbers; `bad-core` or
+ *   `bad-stl` when its own core cannot be; `grip-impossible` or `layout-impossible` when the holes, or those of an earlier drilling, cannot be placed
  */
-export function ballProblem(ball: Ball, bowler: Bowler, ounce: OunceConvention): BallProblem {
-  const published = publishedNumbers(ball, ounce);
-  const { radius } = published;
+export function ballProblem(
+  ball: Ball,
+  bowler: Bowler,
+  ounce: OunceConvention,
+  fitter?: CoreFitter,
+): BallProblem {
+  const { numbers, ...cores } = coresOf(ball, bowler.hand, ounce, ENSEMBLE_SIZE, fitter);
+  const { radius } = numbers;
   const holes = gripHoles(bowler, radius);
-  const bodies = fitCores(ball, published, ENSEMBLE_SIZE);
+  const { plugs, mouths } = oldHoles(ball, bowler.hand, radius, cores.pinToMarker);
+  const bodies = plugs.length > 0 ? cores.bodies.map((body) => ({ ...body, plugs })) : cores.bodies;
   const pap_B = papDirection(from(bowler.pap.overIn, INCH) / radius, from(bowler.pap.upIn, INCH) / radius);
   const rankingRays = excavate(holes, radius, RANKING_RAYS);
   return {
-    published,
-    families: familiesOf(ball),
+    ...cores,
+    published: numbers,
     pap_B,
     holes,
     bodies: typicalFirst(bodies, rankingRays, pap_B),
     rankingRays,
     reportRays: excavate(holes, radius, REPORT_RAYS),
-    pinToMarker: published.family === 'asymmetric' ? Math.PI / 2 : published.pinToCg,
+    oldMouths: mouths,
     ounce,
   };
 }

@@ -1,3 +1,4 @@
+import { mouthRadius } from '../layout/hole.js';
 import { valAngleOf } from '../layout/layout.js';
 import { placeLayout } from '../layout/placement.js';
 import { arcAngle } from '../layout/sphere.js';
@@ -88,8 +89,8 @@ export function markClearanceIn(layout: LayoutNumbers, ball: BallProblem): { pin
   const least = (u_B: typeof pin_B): number =>
     Math.min(
       ...ball.holes.map((hole) => {
-        const bore = hole.sleeve?.bore.radius ?? hole.open.radius;
-        return to((arcAngle(u_B, hole.mouth_B) - Math.asin(bore / radius)) * radius, INCH);
+        const edge = Math.asin(mouthRadius(hole) / radius);
+        return to((arcAngle(u_B, hole.mouth_B) - edge) * radius, INCH);
       }),
     );
   return { pin: least(pin_B), marker: least(marker_B) };

@@ -1,12 +1,11 @@
 import type { Ball } from '../records/ball.js';
-import { fitCores } from './fit-cores.js';
-import { publishedNumbers } from './published-numbers.js';
+import { coresOf } from './cores-of.js';
 
 /**
- * Makes sure that some core can have a ball's published numbers, before anyone answers more questions.
+ * Makes sure that some core can have a ball's published numbers, or that its own can be, before anyone answers more questions.
  *
- * @throws {InputError} `no-such-core`, with the nearest RG that works
+ * @throws {InputError} `no-such-core`, `bad-core` or `bad-stl`
  */
 export function checkBall(ball: Ball): void {
-  fitCores(ball, publishedNumbers(ball, 'moment'), 1);
+  coresOf(ball, 'right', 'moment', 1);
 }

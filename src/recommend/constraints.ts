@@ -4,6 +4,8 @@ import type { Practice } from '../records/shared-data.js';
 import { INCH, OUNCE, POUND, to } from '../units.js';
 import type { BallProblem } from './ball-problem.js';
 import { markClearanceIn } from './candidates.js';
+import type { Line } from './line.js';
+import { isAtPocket } from './pocket.js';
 import type { Outcome } from './simulator.js';
 
 /** Why a candidate was set aside, in the words a person reads. */
@@ -21,17 +23,23 @@ export function rejectByMarks(
   return null;
 }
 
-/** Reasons known once the shot is simulated. */
-export function rejectByOutcome(
-  outcome: Outcome,
-  ball: BallProblem,
-  rules: RuleSet,
-  practice: Practice,
-): Rejection | null {
+/** What a layout is held against. */
+export interface Bounds {
+  readonly ball: BallProblem;
+  readonly rules: RuleSet;
+  readonly practice: Practice;
+  /** Of the usual middle layout: where even that reaches no pocket, nobody is asked to. */
+  readonly line: Line;
+}
+
+/** Reasons known once the nominal shot is simulated. */
+export function rejectByOutcome(outcome: Outcome, { ball, rules, practice, line }: Bounds): Rejection | null {
   if (staticFindings(outcome, ball, rules).length > 0)
     return `a static weight exceeds the limit of the ${rules.title}`;
   if (outcome.shot === 'gutter') return 'the ball would go into the gutter on this line';
   if (outcome.shot !== 'pins') return 'the ball would not reach the pins';
+  if (line.reachesPocket && !isAtPocket(outcome.shot, outcome.reaction.pinsX))
+    return 'no line brings the ball to the pocket';
   if (to(outcome.ringClearance, INCH) < practice.leastRingToHoleIn)
     return 'an oil ring would run over or too near to a hole';
   return null;
@@ -54,11 +62,7 @@ export function staticFindings(
 }
 
 /** Everything the search would set a layout aside for, one sentence each. */
-export const objections = (
-  layout: LayoutNumbers,
-  outcome: Outcome,
-  { ball, rules, practice }: { ball: BallProblem; rules: RuleSet; practice: Practice },
-): string[] =>
-  [rejectByMarks(layout, ball, practice), rejectByOutcome(outcome, ball, rules, practice)].filter(
+export const objections = (layout: LayoutNumbers, outcome: Outcome, bounds: Bounds): string[] =>
+  [rejectByMarks(layout, bounds.ball, bounds.practice), rejectByOutcome(outcome, bounds)].filter(
     (why) => why !== null,
   );

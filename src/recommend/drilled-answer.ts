@@ -1,23 +1,31 @@
 import type { OunceConvention } from '../ball/static-weights.js';
 import type { DrilledAnswer } from '../records/answer.js';
-import type { Ball } from '../records/ball.js';
+import { type Ball, hasOwnCore } from '../records/ball.js';
 import type { Bowler } from '../records/bowler.js';
 import type { LayoutNumbers } from '../records/layout-text.js';
 import { loadRuleSet } from '../records/rules.js';
-import { loadCautions } from '../records/shared-data.js';
 import { VERSION } from '../records/version.js';
+import { INCH, to } from '../units.js';
 import { drillingAssumptions } from './assumptions.js';
-import { ballProblem } from './ball-problem.js';
+import { type BallProblem, ballProblem } from './ball-problem.js';
+import { cautionsFor } from './cautions.js';
 import { drilledFacts } from './drilled-facts.js';
+import { faceAnswer } from './face-answer.js';
+import type { CoreFitter } from './fit-cores.js';
 import { layoutAnswer } from './layout-answer.js';
+import { redrilledAnswer } from './redrilled-answer.js';
 
 /** What one layout does to one ball: drilled numbers with bands, statics, marks, legality. */
 export function drilledAnswer(
   { bowler, ball: record, layout }: { bowler: Bowler; ball: Ball; layout: LayoutNumbers },
-  { ruleSet, ounce }: { ruleSet?: string | undefined; ounce: OunceConvention },
+  {
+    ruleSet,
+    ounce,
+    fitter,
+  }: { ruleSet?: string | undefined; ounce: OunceConvention; fitter?: CoreFitter | undefined },
 ): DrilledAnswer {
   const rules = loadRuleSet(ruleSet);
-  const ball = ballProblem(record, bowler, ounce);
+  const ball = ballProblem(record, bowler, ounce, fitter);
   const facts = drilledFacts(ball, rules)(layout);
   return {
     schema: 'flarewise/drilled/1',
@@ -25,21 +33,33 @@ export function drilledAnswer(
     ball: record.name,
     bowler: bowler.name,
     layout: layoutAnswer(layout, ball),
-    undrilled: undrilledAnswer(record),
+    undrilled: undrilledAnswer(record, ball),
+    redrilled: redrilledAnswer(layout, ball),
     drilled: facts.drilled,
     bands: facts.bands,
     psa: facts.psa,
     marks: [...facts.marks],
+    face: faceAnswer(layout, facts.psa, bowler.hand, ball),
     legality: facts.legality,
-    assumptions: drillingAssumptions(record, bowler, ounce),
-    cautions: loadCautions(),
+    assumptions: drillingAssumptions(record, bowler, ball),
+    cautions: cautionsFor(ball),
   };
 }
 
-/** A ball's published numbers, as they stand beside the drilled ones. */
-export const undrilledAnswer = (ball: Ball): DrilledAnswer['undrilled'] => ({
-  massLb: ball.weightLb,
-  rgIn: ball.rgIn,
-  differentialIn: ball.differentialIn,
-  intermediateDifferentialIn: ball.intermediateDifferentialIn,
-});
+/** A ball's published numbers as they stand in its file, or its own core's, beside the drilled ones. */
+export function undrilledAnswer(record: Ball, { published }: BallProblem): DrilledAnswer['undrilled'] {
+  const { lowRg, differential, intermediateDifferential } = published;
+  const numbers = hasOwnCore(record)
+    ? {
+        rgIn: to(lowRg, INCH),
+        differentialIn: to(differential, INCH),
+        intermediateDifferentialIn: to(intermediateDifferential, INCH),
+      }
+    : record;
+  return {
+    massLb: record.weightLb,
+    rgIn: numbers.rgIn,
+    differentialIn: numbers.differentialIn,
+    intermediateDifferentialIn: numbers.intermediateDifferentialIn,
+  };
+}

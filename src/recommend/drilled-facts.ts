@@ -18,6 +18,8 @@ import type { BallProblem } from './ball-problem.js';
 import { markClearanceIn } from './candidates.js';
 import { bandOf } from './in-worlds.js';
 import { legality } from './legality.js';
+import { GRIP_CENTRE, markAnswer } from './mark-answer.js';
+import { plugFindings } from './plug-findings.js';
 import { toLayout } from './to-layout.js';
 
 /** All that is known of a drilled ball before it rolls. */
@@ -39,7 +41,8 @@ const CERTAIN_AXIS = from(0.004, INCH);
  */
 export function drilledFacts(ball: BallProblem, rules: RuleSet): (numbers: LayoutNumbers) => DrilledFacts {
   const drillTypical = driller(ball.bodies[0], ball.reportRays);
-  const drillers = ball.bodies.map((body) => driller(body, ball.rankingRays));
+  const drillers =
+    ball.bodies.length > 1 ? ball.bodies.map((body) => driller(body, ball.rankingRays)) : [drillTypical];
   return (numbers) => factsOf(numbers, ball, rules, drillTypical, drillers);
 }
 
@@ -76,7 +79,13 @@ function factsOf(
     },
     psa: psaOf(inertia, placement, ball),
     marks: marksOf(placement, ball),
-    legality: legality({ statics, inertia }, ball, rules, markClearanceIn(numbers, ball)),
+    legality: legality(
+      { statics, inertia },
+      ball,
+      rules,
+      markClearanceIn(numbers, ball),
+      plugFindings(placement, ball),
+    ),
   };
 }
 
@@ -97,22 +106,14 @@ function psaOf(inertia: InertiaNumbers, placement: Placement, ball: BallProblem)
   };
 }
 
-const GRIP_CENTRE: Vec3 = [0, 0, 1];
-
 /** Tape arcs of every mark from the grip centre, the PAP and the pin. */
-function marksOf({ pap_B, pin_B, marker_B }: Placement, ball: BallProblem): readonly MarkAnswer[] {
-  const arcIn = (u: Vec3, v: Vec3): number => to(arcAngle(u, v) * ball.published.radius, INCH);
-  const mark = (name: string, u_B: Vec3): MarkAnswer => ({
-    mark: name,
-    fromGripCentreIn: arcIn(u_B, GRIP_CENTRE),
-    fromPapIn: arcIn(u_B, pap_B),
-    fromPinIn: arcIn(u_B, pin_B),
-  });
+function marksOf(placement: Placement, ball: BallProblem): readonly MarkAnswer[] {
+  const mark = markAnswer(placement, ball.published.radius);
   return [
     mark('grip centre', GRIP_CENTRE),
-    mark('PAP', pap_B),
-    mark('pin', pin_B),
-    mark(ball.published.family === 'asymmetric' ? 'mass-bias mark' : 'CG mark', marker_B),
+    mark('PAP', placement.pap_B),
+    mark('pin', placement.pin_B),
+    mark(ball.marker, placement.marker_B),
     ...ball.holes.map((hole) => mark(`${hole.name} hole`, hole.mouth_B)),
   ];
 }

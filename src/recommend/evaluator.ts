@@ -1,4 +1,5 @@
 import type { Layout } from '../layout/layout.js';
+import type { Launch } from '../motion/release.js';
 import type { ShotProblem } from './shot-problem.js';
 import { type Outcome, simulator } from './simulator.js';
 import type { World } from './world.js';
@@ -7,6 +8,8 @@ import type { World } from './world.js';
 export interface Trial {
   readonly layout: Layout;
   readonly world: number;
+  /** The line played; the layout's own when left out. */
+  readonly launch?: Launch;
 }
 
 export const worldOf = ({ worlds, luck }: ShotProblem, { world }: Trial): World =>
@@ -32,7 +35,7 @@ export function localEvaluator(problem: ShotProblem): Evaluator {
     async evaluate(trials, onDone) {
       const outcomes: Outcome[] = [];
       for (const trial of trials) {
-        outcomes.push(engine.outcome(trial.layout, worldOf(problem, trial)));
+        outcomes.push(engine.outcome(trial.layout, worldOf(problem, trial), trial.launch));
         if (outcomes.length % CHUNK === 0) {
           onDone?.(CHUNK);
           await new Promise((resume) => setImmediate(resume)); // lets ctrl-C and the progress bar through

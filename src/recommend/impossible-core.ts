@@ -1,49 +1,121 @@
-import { fitEnsemble } from '../ball/ensemble.js';
-import type { PublishedNumbers } from '../ball/published.js';
-import type { Misfit } from '../ball/solve-core.js';
+import { type Ensemble, fitEnsemble } from '../ball/ensemble.js';
+import type { CoreFamily } from '../ball/published.js';
+import { MISFITS, type Misfit } from '../ball/solve-core.js';
+import type { OunceConvention } from '../ball/static-weights.js';
 import { InputError } from '../errors.js';
-import { from, INCH, POUND, to } from '../units.js';
+import { type PublishedBall, publishedBallSchema } from '../records/ball.js';
+import { nearestThatWorks } from './nearest-that-works.js';
+import { familiesOf, publishedNumbers } from './published-numbers.js';
 
 const WHY: Record<Misfit, string> = {
   'filler-too-light': 'the filler around the core would have to be lighter than any that is poured',
-  'filler-too-heavy': 'the filler around the core would have to be heavier than any that is poured',
   'core-too-big': 'the core would stick out into the cover',
   'core-too-dense': 'the core would have to be denser than 3.8 g/cc',
   'low-axis-off-pin': 'the low-RG axis would leave the pin',
-  'high-axis-off-marker': 'the high-RG axis would leave the mass-bias mark',
-  'no-solution': 'the numbers cannot be met together',
 };
 
-const RG_STEP = from(0.01, INCH);
-const MOST_RG_STEPS = 30;
-const QUICK_TRIES = 400;
+/** A published number, with the multiples of `step` that may stand in its place (`stride`: see `Trials`). */
+interface PublishedField {
+  readonly field: NumberField;
+  readonly name: string;
+  readonly unit: string;
+  readonly step: number;
+  readonly stride: number;
+  readonly digits: number;
+}
+
+type NumberField =
+  | 'rgIn'
+  | 'differentialIn'
+  | 'intermediateDifferentialIn'
+  | 'weightLb'
+  | 'topWeightOz'
+  | 'pinToCgIn';
+
+const FIELDS: readonly PublishedField[] = [
+  { field: 'rgIn', name: 'RG', unit: 'in', step: 0.01, stride: 2, digits: 2 },
+  { field: 'differentialIn', name: 'differential', unit: 'in', step: 0.001, stride: 4, digits: 3 },
+  {
+    field: 'intermediateDifferentialIn',
+    name: 'intermediate differential',
+    unit: 'in',
+    step: 0.001,
+    stride: 4,
+    digits: 3,
+  },
+  { field: 'weightLb', name: 'weight', unit: 'lb', step: 0.1, stride: 5, digits: 1 },
+  { field: 'topWeightOz', name: 'top weight', unit: 'oz', step: 0.25, stride: 2, digits: 2 },
+  { field: 'pinToCgIn', name: 'pin to CG', unit: 'in', step: 0.25, stride: 2, digits: 2 },
+];
+
+/** Starting points tried for each value in place of a published one. */
+const QUICK_TRIES = 150;
+
+/** A value that would work in place of a published one. */
+interface Remedy extends PublishedField {
+  readonly value: number;
+  /** How far it lies from the published one, as a share of the range such numbers come in. */
+  readonly change: number;
+}
 
 /**
- * The error for published numbers that no core can have: names the reason met most often, and the nearest
- * RG that works, found by trying.
+ * The error for published numbers that no core can have.
+ *
+ * For each number the nearest value that works with all the others is found by trying; the one that has the least
+ * to change, measured against the range such numbers come in, is named as the likely slip.
+ *
+ * @param ensembles  the fits that found nothing, with their reasons
  */
 export function impossibleCore(
-  published: PublishedNumbers,
-  misfits: Readonly<Partial<Record<Misfit, number>>>,
+  ball: PublishedBall,
+  ounce: OunceConvention,
+  ensembles: readonly Ensemble[],
 ): InputError {
-  const [worst] = Object.entries(misfits).sort((a, b) => b[1] - a[1]) as [Misfit, number][];
-  const nearest = nearestPossibleRg(published);
-  const inches = (m: number): string => to(m, INCH).toFixed(3);
+  const remedies = FIELDS.flatMap((field) => remedyBy(field, ball, ounce)).sort(
+    (a, b) => a.change - b.change,
+  );
+  const { field, name, unit } = remedies[0] ?? FIELDS[0];
+  const others =
+    remedies.length > 1 ? ` The ${name} has the least to change: look there for a slip first.` : '';
   return new InputError('no-such-core', {
-    field: 'ball.rgIn',
-    rule: `must be one that a ${published.family} core can have at ${to(published.mass, POUND).toFixed(0)} lb with a differential of ${inches(published.differential)} in`,
-    got: `${inches(published.lowRg)} in, for which ${WHY[worst?.[0] ?? 'no-solution']}`,
-    hint: nearest
-      ? `The nearest RG that works with these numbers is about ${to(nearest, INCH).toFixed(2)} in; check RG, differential and weight against the maker's.`
-      : "No RG works with these numbers; check differential and weight against the maker's.",
+    field: `ball.${field}`,
+    rule: `must be one that ${nameFamilies(familiesOf(ball))} core can have beside the ball's other numbers`,
+    got: `${ball[field]} ${unit}, with which ${WHY[mostFrequent(ensembles)]}`,
+    hint:
+      remedies.length > 0
+        ? `Nearest that works, the others kept: ${remedies.map(wordRemedy).join('; or ')}.${others}`
+        : 'Changing any one number does not help: compare them all with the maker’s.',
   });
 }
 
-function nearestPossibleRg(published: PublishedNumbers): number | null {
-  for (let i = 1; i <= MOST_RG_STEPS; i++)
-    for (const sign of [1, -1]) {
-      const lowRg = published.lowRg + sign * i * RG_STEP;
-      if (fitEnsemble({ ...published, lowRg }, 1, QUICK_TRIES).bodies.length > 0) return lowRg;
-    }
-  return null;
+const nameFamilies = (families: readonly CoreFamily[]): string =>
+  `${families[0] === 'asymmetric' ? 'an' : 'a'} ${families.join(' or ')}`;
+
+const wordRemedy = ({ name, value, digits, unit }: Remedy): string =>
+  `${name} ${value.toFixed(digits)} ${unit}`;
+
+function remedyBy(field: PublishedField, ball: PublishedBall, ounce: OunceConvention): readonly Remedy[] {
+  const given = ball[field.field];
+  const { minValue, maxValue } = publishedBallSchema.shape[field.field];
+  const range = { least: minValue ?? given, most: maxValue ?? given };
+  const families = familiesOf(ball);
+  const works = (value: number): boolean =>
+    families.some((coreShape) => hasCore({ ...ball, [field.field]: value, coreShape }, ounce));
+  const value = nearestThatWorks(given, { ...field, ...range }, works);
+  return value === null
+    ? []
+    : [{ ...field, value, change: Math.abs(value - given) / (range.most - range.least) }];
+}
+
+/** Whether a quick look finds a core with a ball's numbers, as its record allows them. */
+const hasCore = (ball: PublishedBall, ounce: OunceConvention): boolean =>
+  publishedBallSchema.safeParse(ball).success &&
+  fitEnsemble(publishedNumbers(ball, ounce), 1, QUICK_TRIES).bodies.length > 0;
+
+function mostFrequent(ensembles: readonly Ensemble[]): Misfit {
+  const counts = MISFITS.map((why) => ({
+    why,
+    count: ensembles.reduce((sum, { misfits }) => sum + (misfits[why] ?? 0), 0),
+  }));
+  return counts.reduce((a, b) => (b.count > a.count ? b : a)).why;
 }

@@ -14,7 +14,11 @@ export interface InAllWorlds {
   readonly worlds: InWorlds;
 }
 
-/** Simulates layouts, and the usual middle layout beside them, in every world; all meet the same worlds. */
+/**
+ * Simulates layouts, and the usual middle layout beside them, in every world; all meet the same worlds.
+ *
+ * Each is played on its own line throughout: that of its nominal shot. Luck makes it miss.
+ */
 export async function simulateInWorlds(
   layouts: readonly LayoutNumbers[],
   targets: readonly Target[],
@@ -22,15 +26,19 @@ export async function simulateInWorlds(
 ): Promise<{ rows: readonly InAllWorlds[]; middle: InAllWorlds }> {
   const { radius } = problem.ball.published;
   const all = [...layouts, MIDDLE_LAYOUT];
-  const worlds = problem.worlds.map((_, world) => world);
-  const trialsOf = (layout: LayoutNumbers, within: readonly number[]): readonly Trial[] =>
-    within.map((world) => ({ layout: toLayout(layout, radius), world }));
+  const marked = all.map((layout) => toLayout(layout, radius));
+  const nominals = await evaluator.evaluate(marked.map((layout) => ({ layout, world: 0 })));
+  const trialsOf = (i: number, from: number, count: number): readonly Trial[] =>
+    Array.from({ length: count }, (_, k) => ({
+      layout: marked[i],
+      world: from + k,
+      launch: nominals[i].launch,
+    }));
+  const count = problem.luck.length;
+  const middle = all.length - 1;
   const trials = [
-    ...all.flatMap((layout) => trialsOf(layout, worlds)),
-    ...trialsOf(
-      MIDDLE_LAYOUT,
-      problem.luck.map((_, i) => worlds.length + i),
-    ),
+    ...all.flatMap((_, i) => trialsOf(i, 1, count)),
+    ...trialsOf(middle, problem.worlds.length, count),
   ];
   const report = progress('worlds');
   let done = 0;
@@ -38,13 +46,11 @@ export async function simulateInWorlds(
     done += count;
     report(done, trials.length);
   });
-  const outcomesOf = (i: number): readonly Outcome[] =>
-    outcomes.slice(i * worlds.length, (i + 1) * worlds.length);
-  const [middleNominal] = outcomesOf(all.length - 1);
-  const luck = outcomes.slice(all.length * worlds.length);
+  const outcomesOf = (i: number): readonly Outcome[] => outcomes.slice(i * count, (i + 1) * count);
+  const luck = outcomesOf(all.length);
   const rows = all.map((layout, i): InAllWorlds => {
-    const [nominal, ...others] = outcomesOf(i);
-    return { layout, nominal, worlds: inWorlds(others, luck, middleNominal, targets) };
+    const worlds = inWorlds(outcomesOf(i), luck, nominals[middle], targets);
+    return { layout, nominal: nominals[i], worlds };
   });
-  return { rows: rows.slice(0, -1), middle: rows[rows.length - 1] };
+  return { rows: rows.slice(0, -1), middle: rows[middle] };
 }

@@ -2,7 +2,7 @@ import { quantileSorted } from 'simple-statistics';
 import type { Band } from '../records/answer.js';
 import { score } from './score.js';
 import type { Outcome } from './simulator.js';
-import { type Target, WISHES } from './target.js';
+import { type Reached, type Target, WISHES } from './target.js';
 
 /** What one layout does over all worlds but the nominal. */
 export interface InWorlds {
@@ -32,7 +32,12 @@ export function inWorlds(
   return { outcomes, scores, meanScore: scores.reduce((sum, s) => sum + s, 0) / scores.length };
 }
 
-const shiftTargets = (targets: readonly Target[], here: Outcome, nominal: Outcome): readonly Target[] =>
+/** Targets moved along with what a world's luck does to the usual middle layout. */
+export const shiftTargets = (
+  targets: readonly Target[],
+  here: Reached,
+  nominal: Reached,
+): readonly Target[] =>
   here.shot === 'pins' && nominal.shot === 'pins'
     ? targets.map((target) => {
         const luck = WISHES[target.wish](here) - WISHES[target.wish](nominal);

@@ -1,14 +1,15 @@
 import type { JudgeAnswer } from '../records/answer.js';
+import { ballRecord } from '../records/ball.js';
 import type { LayoutNumbers } from '../records/layout-text.js';
-import { loadCautions } from '../records/shared-data.js';
 import { CLEARLY, PROBABLY } from '../records/sureness.js';
 import { VERSION } from '../records/version.js';
 import { allAssumptions } from './assumptions.js';
+import { cautionsFor } from './cautions.js';
 import { drilledFacts } from './drilled-facts.js';
 import { explain } from './explain.js';
 import { type InAllWorlds, simulateInWorlds } from './in-all-worlds.js';
 import { shareAbove } from './in-worlds.js';
-import { lineAnswer } from './line.js';
+import { noLine } from './no-line.js';
 import { READINGS } from './readings.js';
 import { nothingAllowed } from './recommend.js';
 import { score } from './score.js';
@@ -45,7 +46,7 @@ export const judge = (
   options: SettingOptions,
 ): Promise<JudgeAnswer> =>
   withSetting(inputs, options, async (setting): Promise<JudgeAnswer> => {
-    const { ball, line, rules } = setting;
+    const { ball, rules } = setting;
     const { layout, ...given } = inputs;
     const result = await search(inputs.want, setting);
     if (result.found.length === 0) throw nothingAllowed(result);
@@ -64,9 +65,11 @@ export const judge = (
       schema: 'flarewise/judge/1',
       version: VERSION,
       seed: options.seed,
-      inputs: given,
+      inputs: { ...given, ball: ballRecord(given.ball) },
       verdict: verdictOf(simulated.objections.length > 0 || !facts.legality.legal, bestBeatsIt),
-      line: lineAnswer(line),
+      noLine: simulated.line.reachesPocket
+        ? null
+        : noLine(inputs, ball, toLayout(layout, ball.published.radius)),
       targets: result.targets.map(targetAnswer),
       layout: { ...simulated, psa: facts.psa, marks: [...facts.marks], legality: facts.legality },
       place: {
@@ -77,8 +80,8 @@ export const judge = (
       confidence: { bestBeatsIt, beatsMiddle: shareAbove(own.worlds, middle.worlds), worlds: WORLD_COUNT },
       shares: toBest.shares,
       marking: await markingErrors(own, result.targets, setting),
-      assumptions: allAssumptions(inputs),
-      cautions: loadCautions(),
+      assumptions: allAssumptions(inputs, ball),
+      cautions: cautionsFor(ball),
     };
   });
 

@@ -1,5 +1,4 @@
 import type { SimulatedLayout, TargetAnswer } from '../records/answer.js';
-import type { Line } from './line.js';
 import { wishMiss } from './score.js';
 import type { SearchResult } from './search.js';
 import type { Outcome } from './simulator.js';
@@ -21,19 +20,14 @@ const READ_FROM: Record<TargetAnswer['wish'], keyof ReactionBands> = {
 /** A wish missed by more than this share of the attainable range is said. */
 const NOTABLE_MISS = 0.15;
 
-/** What holds the result back: the ball, the wishes together, a constraint, the line. */
+/** What holds the result back: the ball, the wishes together, a constraint. */
 export function limits(
   result: SearchResult,
   best: Outcome,
   targets: readonly TargetAnswer[],
   bands: ReactionBands,
-  line: Line,
 ): string[] {
   const lines: string[] = [];
-  if (!line.reachesPocket)
-    lines.push(
-      'No line was found that brings this ball to the pocket on this lane: compare shapes, not boards.',
-    );
   for (const target of targets) {
     const { low, high } = target.attainable;
     const band = bands[READ_FROM[target.wish]];

@@ -4,14 +4,15 @@ import type { Ball } from '../records/ball.js';
 import type { Bowler } from '../records/bowler.js';
 import type { LayoutNumbers } from '../records/layout-text.js';
 import { loadRuleSet } from '../records/rules.js';
-import { loadCautions } from '../records/shared-data.js';
 import { VERSION } from '../records/version.js';
 import { DEGREE, from, INCH, to } from '../units.js';
 import { drillingAssumptions } from './assumptions.js';
-import { ballProblem } from './ball-problem.js';
+import { type BallProblem, ballProblem } from './ball-problem.js';
 import { steps } from './candidates.js';
+import { cautionsFor } from './cautions.js';
 import { undrilledAnswer } from './drilled-answer.js';
 import { drilledFacts } from './drilled-facts.js';
+import type { CoreFitter } from './fit-cores.js';
 import { layoutAnswer } from './layout-answer.js';
 
 /** Which number of the layout runs over its range while the other two stay. */
@@ -24,8 +25,9 @@ export type MapOver = MapAnswer['over'];
 export function mapAnswer(
   { bowler, ball: record, around }: { bowler: Bowler; ball: Ball; around: LayoutNumbers },
   over: MapOver,
+  fitter?: CoreFitter,
 ): MapAnswer {
-  const ball = ballProblem(record, bowler, 'moment');
+  const ball = ballProblem(record, bowler, 'moment', fitter);
   const rules = loadRuleSet();
   const factsOf = drilledFacts(ball, rules);
   const rows: MapRow[] = layoutsOver(over, around, ball.published.radius).map((numbers) => {
@@ -38,11 +40,11 @@ export function mapAnswer(
     ball: record.name,
     bowler: bowler.name,
     over,
-    undrilled: undrilledAnswer(record),
+    undrilled: undrilledAnswer(record, ball),
     rows,
-    reach: reachOf(rows),
-    assumptions: drillingAssumptions(record, bowler, 'moment'),
-    cautions: loadCautions(),
+    reach: reachOf(rows, ball),
+    assumptions: drillingAssumptions(record, bowler, ball),
+    cautions: cautionsFor(ball),
   };
 }
 
@@ -61,7 +63,10 @@ function layoutsOver(over: MapOver, around: LayoutNumbers, radius: number): read
   }
 }
 
-function reachOf(rows: readonly MapRow[]): MapAnswer['reach'] {
+/** By what share made balls differ from their design (a USBC research note): what counts where no cores differ. */
+const MADE_SCATTER = 0.03;
+
+function reachOf(rows: readonly MapRow[], { published, bodies }: BallProblem): MapAnswer['reach'] {
   const range = (pick: (row: MapRow) => number) => ({
     least: Math.min(...rows.map(pick)),
     most: Math.max(...rows.map(pick)),
@@ -73,5 +78,6 @@ function reachOf(rows: readonly MapRow[]): MapAnswer['reach'] {
     .sort((a, b) => a - b);
   const bandIn = widths[Math.floor(widths.length / 2)];
   const moves = intermediateDifferentialIn.most - intermediateDifferentialIn.least;
-  return { differentialIn, intermediateDifferentialIn, bandIn, matters: moves > bandIn };
+  const enough = bodies.length > 1 ? bandIn : MADE_SCATTER * to(published.differential, INCH);
+  return { differentialIn, intermediateDifferentialIn, bandIn, matters: moves > enough };
 }

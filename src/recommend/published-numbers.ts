@@ -1,13 +1,13 @@
 import type { CoreFamily, PublishedNumbers } from '../ball/published.js';
 import { type OunceConvention, staticLever } from '../ball/static-weights.js';
-import { type Ball, LEAST_MASS_BIAS_IN, USUAL_CIRCUMFERENCE_IN } from '../records/ball.js';
+import { LEAST_MASS_BIAS_IN, type PublishedBall, USUAL_CIRCUMFERENCE_IN } from '../records/ball.js';
 import { from, INCH, OUNCE, POUND } from '../units.js';
 
 /**
  * The families a ball's core may be of: as stated, else asymmetric when it has a mass bias. A symmetric ball
  * of which nobody knows more may be plain or lobed; its numbers do not tell.
  */
-export const familiesOf = (ball: Ball): readonly CoreFamily[] =>
+export const familiesOf = (ball: PublishedBall): readonly CoreFamily[] =>
   ball.coreShape
     ? [ball.coreShape]
     : ball.intermediateDifferentialIn > LEAST_MASS_BIAS_IN
@@ -15,7 +15,7 @@ export const familiesOf = (ball: Ball): readonly CoreFamily[] =>
       : ['plain', 'lobed'];
 
 /** A ball record in SI, with a core of the first family it may be of. */
-export function publishedNumbers(ball: Ball, ounce: OunceConvention): PublishedNumbers {
+export function publishedNumbers(ball: PublishedBall, ounce: OunceConvention): PublishedNumbers {
   const radius = from(ball.circumferenceIn ?? USUAL_CIRCUMFERENCE_IN, INCH) / (2 * Math.PI);
   const [family] = familiesOf(ball) as [CoreFamily];
   return {

@@ -1,9 +1,9 @@
-import type { CoreFamily } from '../ball/published.js';
 import type { DrilledNumbersAnswer, ReactionAnswer, SharesAnswer, TargetAnswer } from '../records/answer.js';
+import type { CoreKind } from './cores-of.js';
 
 /** What the wording of a layout's reasons draws on; answers already in the units people read. */
 export interface ReasonFacts {
-  readonly families: readonly CoreFamily[];
+  readonly families: readonly CoreKind[];
   readonly undrilled: { readonly differentialIn: number; readonly intermediateDifferentialIn: number };
   readonly drilled: DrilledNumbersAnswer;
   readonly reaction: ReactionAnswer;
@@ -78,6 +78,8 @@ function coreLine({ families, drilled, undrilled, shares }: ReasonFacts): string
       return `${change}: the holes alone make it. On a plain core the mark hardly matters (the drilling angle accounts for ${angle}).`;
     case 'lobed':
       return `${change}. On a lobed core it matters what the thumb hole meets: a nose or the gap between two (the drilling angle accounts for ${angle}).`;
+    case 'own':
+      return `${change} with the ball's own core (the drilling angle accounts for ${angle}).`;
     case 'asymmetric':
       return `${change}. The drilling angle turns the core's mass bias against the holes (it accounts for ${angle}).`;
   }

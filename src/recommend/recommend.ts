@@ -1,23 +1,29 @@
 import { InputError } from '../errors.js';
 import type { RankedLayout, RecommendAnswer } from '../records/answer.js';
-import { loadCautions } from '../records/shared-data.js';
+import { type Ball, ballRecord } from '../records/ball.js';
 import { VERSION } from '../records/version.js';
 import { allAssumptions } from './assumptions.js';
+import { cautionsFor } from './cautions.js';
+import { undrilledAnswer } from './drilled-answer.js';
 import { drilledFacts } from './drilled-facts.js';
 import { explain } from './explain.js';
 import type { InAllWorlds } from './in-all-worlds.js';
 import { limits } from './limits.js';
-import { lineAnswer } from './line.js';
 import { MIDDLE_LAYOUT } from './middle-layout.js';
+import { noLine } from './no-line.js';
+import { otherLevers } from './other-levers.js';
 import { rankInWorlds } from './rank.js';
 import { reasons } from './reasons.js';
 import { type SearchResult, search } from './search.js';
 import { type RecommendInputs, type SettingOptions, WORLD_COUNT, withSetting } from './setting.js';
 import { answerer, targetAnswer } from './simulated-answer.js';
+import { toLayout } from './to-layout.js';
 
 export interface RecommendOptions extends SettingOptions {
   /** How many layouts to answer with. */
   readonly top: number;
+  /** Balls the person has besides this one, to try when layout is not enough. */
+  readonly otherBalls?: readonly Ball[];
 }
 
 /**
@@ -63,7 +69,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       steps: explained[i].steps,
       reasons: reasons({
         families: ball.families,
-        undrilled: inputs.ball,
+        undrilled: undrilledAnswer(inputs.ball, ball),
         drilled: simulated.drilled,
         reaction: simulated.reaction,
         middle: middleAnswer,
@@ -78,9 +84,11 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       schema: 'flarewise/recommend/1',
       version: VERSION,
       seed: options.seed,
-      inputs,
-      assumptions: allAssumptions(inputs),
-      line: lineAnswer(line),
+      inputs: { ...inputs, ball: ballRecord(inputs.ball) },
+      assumptions: allAssumptions(inputs, ball),
+      noLine: line.reachesPocket
+        ? null
+        : noLine(inputs, ball, toLayout(MIDDLE_LAYOUT, ball.published.radius)),
       targets,
       search: {
         candidates: result.candidates,
@@ -89,8 +97,12 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       },
       middle: middleAnswer,
       layouts,
-      limits: limits(result, ranked[0].nominal, targets, answers[0].simulated.bands.reaction, line),
-      cautions: loadCautions(),
+      limits: limits(result, ranked[0].nominal, targets, answers[0].simulated.bands.reaction),
+      levers: otherLevers(inputs, ranked[0].layout, answers[0].simulated.line.laydownBoard, result.targets, {
+        others: options.otherBalls ?? [],
+        fitter: options.fitter,
+      }),
+      cautions: cautionsFor(ball),
     };
   });
 

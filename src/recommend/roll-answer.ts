@@ -1,52 +1,37 @@
-import { overAndUp } from '../layout/placement.js';
-import { ringsOnBall } from '../motion/rings.js';
 import type { RollAnswer } from '../records/answer.js';
-import type { Ball } from '../records/ball.js';
-import type { Bowler } from '../records/bowler.js';
-import type { Lane } from '../records/lane.js';
-import type { LayoutNumbers } from '../records/layout-text.js';
 import { loadRuleSet } from '../records/rules.js';
-import { loadCautions, loadPractice } from '../records/shared-data.js';
+import { loadPractice } from '../records/shared-data.js';
 import { VERSION } from '../records/version.js';
-import { FOOT, from, INCH, to } from '../units.js';
+import { aimedShot, type ShotInputs } from './aimed-shot.js';
 import { drillingAssumptions, shotAssumptions } from './assumptions.js';
 import { ballProblem } from './ball-problem.js';
+import { bowTieAnswer } from './bow-tie-answer.js';
+import { cautionsFor } from './cautions.js';
 import { objections } from './constraints.js';
 import { drilledFacts } from './drilled-facts.js';
+import { faceAnswer } from './face-answer.js';
+import type { CoreFitter } from './fit-cores.js';
 import { layoutAnswer } from './layout-answer.js';
-import { findLine, lineAnswer } from './line.js';
+import { lineAnswer } from './line-answer.js';
+import { missRoom } from './miss-room.js';
+import { noLine } from './no-line.js';
 import { pathAnswer, reactionAnswer } from './reaction-answer.js';
-import { unaimedProblem } from './shot-problem.js';
-import { simulator } from './simulator.js';
+import { ringsAnswer, ringsInOil } from './rings-answer.js';
 import { toLayout } from './to-layout.js';
 import { NOMINAL_WORLD } from './world.js';
 
-/** One shot of one layout, on the line that brings it to the pocket: path, phases, rings. */
-export function rollAnswer({
-  bowler,
-  ball: record,
-  lane,
-  layout,
-}: {
-  bowler: Bowler;
-  ball: Ball;
-  lane: Lane;
-  layout: LayoutNumbers;
-}): RollAnswer {
-  const ball = ballProblem(record, bowler, 'moment');
+/** One shot of one layout, on its own line to the pocket, as `recommend` would roll it: path, phases, rings. */
+export function rollAnswer(inputs: ShotInputs, fitter?: CoreFitter): RollAnswer {
+  const { bowler, ball: record, lane, layout } = inputs;
+  const ball = ballProblem(record, bowler, 'moment', fitter);
   const { radius } = ball.published;
-  const drilled = toLayout(layout, radius);
-  const unaimed = unaimedProblem(lane, bowler, record, ball);
-  const line = findLine(unaimed, drilled, from(lane.patternFt, FOOT), bowler.laydownBoard);
-  const engine = simulator({ ...unaimed, launch: line.launch });
-  const rolled = engine.shot(drilled, NOMINAL_WORLD);
-  const outcome = engine.read(rolled);
-  const { shot } = rolled;
+  const marked = toLayout(layout, radius);
+  const { line: usual, engine, rolled, outcome } = aimedShot(inputs, ball);
+  const { shot, launch } = rolled;
+  const path = pathAnswer(shot);
+  const line = lineAnswer(outcome, path);
   const rules = loadRuleSet();
-  const arcs = (u: readonly [number, number, number]) => {
-    const { over, up } = overAndUp(u);
-    return { overIn: to(over * radius, INCH), upIn: to(up * radius, INCH) };
-  };
+  const facts = drilledFacts(ball, rules)(layout);
   return {
     schema: 'flarewise/roll/1',
     version: VERSION,
@@ -54,21 +39,22 @@ export function rollAnswer({
     bowler: bowler.name,
     lane: lane.name,
     layout: layoutAnswer(layout, ball),
-    line: lineAnswer(line),
+    line,
+    noLine: line.reachesPocket ? null : noLine(inputs, ball, marked),
+    missRoom: missRoom(launch, (from) => engine.shot(marked, NOMINAL_WORLD, from).shot),
     reaction: reactionAnswer(outcome),
-    objections: objections(layout, outcome, { ball, rules, practice: loadPractice() }),
-    drilled: drilledFacts(ball, rules)(layout).drilled,
-    path: pathAnswer(shot),
-    rings: ringsOnBall(shot).map((ring, i) => ({
-      turn: i + 1,
-      fromFt: to(ring.fromY, FOOT),
-      points: ring.points_B.map(arcs),
-    })),
+    objections: objections(layout, outcome, { ball, rules, practice: loadPractice(), line: usual }),
+    drilled: facts.drilled,
+    face: faceAnswer(layout, facts.psa, bowler.hand, ball),
+    path,
+    rings: ringsAnswer(shot, radius),
+    ringsInOil: ringsInOil(shot),
+    bowTie: bowTieAnswer(shot, ball),
     assumptions: [
-      ...drillingAssumptions(record, bowler, 'moment'),
-      ...shotAssumptions(record),
+      ...drillingAssumptions(record, bowler, ball),
+      ...shotAssumptions(record, lane),
       'The shot is the nominal one, on the line that brings this layout to board 17.5.',
     ],
-    cautions: loadCautions(),
+    cautions: cautionsFor(ball),
   };
 }

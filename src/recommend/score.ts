@@ -1,6 +1,5 @@
 import { DEGREE, from } from '../units.js';
-import type { Outcome } from './simulator.js';
-import { type Target, WISHES } from './target.js';
+import { type Reached, type Target, WISHES } from './target.js';
 
 /** Entry angles that carry best (secondary, USBC pin-carry work: 4–6° at board 17–18). */
 const BEST_ENTRY = [from(4, DEGREE), from(6, DEGREE)] as const;
@@ -18,7 +17,7 @@ const ENTRY_SPAN = from(6, DEGREE);
  * over the attainable range; at steps 1 and 5 more than was asked for is no miss. A shot that does not
  * reach the pins scores 0.
  */
-export function score(outcome: Outcome, targets: readonly Target[]): number {
+export function score(outcome: Reached, targets: readonly Target[]): number {
   if (outcome.shot !== 'pins') return 0;
   let sum = ENTRY_WEIGHT * entryMiss(outcome.reaction.entryAngle) ** 2;
   let weight = ENTRY_WEIGHT;
@@ -30,7 +29,7 @@ export function score(outcome: Outcome, targets: readonly Target[]): number {
 }
 
 /** Signed miss of a wish over the attainable range; 0 when an extreme wish is outdone. */
-export function wishMiss(outcome: Outcome, { wish, step, value, low, high }: Target): number {
+export function wishMiss(outcome: Reached, { wish, step, value, low, high }: Target): number {
   const range = high - low;
   if (!(range > 0)) return 0;
   const off = (WISHES[wish](outcome) - value) / range;

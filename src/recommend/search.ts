@@ -81,7 +81,7 @@ export async function search(want: Want, setting: Setting): Promise<SearchResult
     );
     shots += fresh.length;
     fresh.forEach(({ candidate, layout, key }, i) => {
-      const why = rejectByOutcome(outcomes[i], ball, setting.rules, practice);
+      const why = rejectByOutcome(outcomes[i], setting);
       known.set(key, why ? reject(why) : { outcome: outcomes[i], candidate, layout });
     });
   };

@@ -4,11 +4,11 @@ import type { Lane } from '../records/lane.js';
 import { loadRuleSet, type RuleSet } from '../records/rules.js';
 import { loadPractice, type Practice } from '../records/shared-data.js';
 import type { Want } from '../records/want.js';
-import { FOOT, from } from '../units.js';
 import { HIGH_SURFACE, LOW_SURFACE } from './assumed-surface.js';
 import { type BallProblem, ballProblem } from './ball-problem.js';
 import type { PinSide } from './candidates.js';
 import { type Evaluator, localEvaluator } from './evaluator.js';
+import type { CoreFitter } from './fit-cores.js';
 import { findLine, type Line } from './line.js';
 import { MIDDLE_LAYOUT } from './middle-layout.js';
 import { type ShotProblem, unaimedProblem } from './shot-problem.js';
@@ -30,6 +30,8 @@ export interface SettingOptions {
   readonly workers: number;
   readonly pinSide: PinSide | 'both';
   readonly ruleSet?: string | undefined;
+  /** Fits cores to published numbers; the answer does not depend on whether it remembers them. */
+  readonly fitter?: CoreFitter | undefined;
   readonly onProgress?: (progress: { stage: string; done: number; total: number }) => void;
 }
 
@@ -37,6 +39,7 @@ export interface SettingOptions {
 export interface Setting {
   readonly ball: BallProblem;
   readonly problem: ShotProblem;
+  /** Of the usual middle layout. */
   readonly line: Line;
   readonly evaluator: Evaluator;
   readonly rules: RuleSet;
@@ -60,11 +63,11 @@ export async function withSetting<T>(
   use: (setting: Setting) => Promise<T>,
 ): Promise<T> {
   const rules = loadRuleSet(options.ruleSet);
-  const ball = ballProblem(record, bowler, 'moment');
+  const ball = ballProblem(record, bowler, 'moment', options.fitter);
   const { radius } = ball.published;
   const unaimed = unaimedProblem(lane, bowler, record, ball);
   const middle = toLayout(MIDDLE_LAYOUT, radius);
-  const line = findLine(unaimed, middle, from(lane.patternFt, FOOT), bowler.laydownBoard);
+  const line = findLine(unaimed, middle);
   const range = { low: LOW_SURFACE, high: HIGH_SURFACE };
   const worlds = drawWorlds(options.seed, WORLD_COUNT, bowler, radius, ball.bodies.length, range);
   const problem: ShotProblem = {

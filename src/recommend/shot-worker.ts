@@ -8,7 +8,7 @@ const problem = workerData as ShotProblem;
 const engine: Simulator = simulator(problem);
 
 export function runTrials(trials: readonly Trial[]): Outcome[] {
-  return trials.map((trial) => engine.outcome(trial.layout, worldOf(problem, trial)));
+  return trials.map((trial) => engine.outcome(trial.layout, worldOf(problem, trial), trial.launch));
 }
 
 // the worker pool calls a module's default export

@@ -1,4 +1,5 @@
 import { BOARD } from '../constants.js';
+import type { Launch } from '../motion/release.js';
 import type { SimulatedLayout, TargetAnswer } from '../records/answer.js';
 import { DEGREE, FOOT, to } from '../units.js';
 import { objections } from './constraints.js';
@@ -6,11 +7,14 @@ import type { DrilledFacts } from './drilled-facts.js';
 import type { InAllWorlds } from './in-all-worlds.js';
 import { bandAtPins, bandOf } from './in-worlds.js';
 import { layoutAnswer } from './layout-answer.js';
+import { lineAnswer } from './line-answer.js';
+import { missRoom } from './miss-room.js';
+import { isAtPocket } from './pocket.js';
 import { pathAnswer, reactionAnswer } from './reaction-answer.js';
 import { READINGS } from './readings.js';
 import { score } from './score.js';
 import type { Setting } from './setting.js';
-import { simulator } from './simulator.js';
+import { type Outcome, simulator } from './simulator.js';
 import type { Target, Wish } from './target.js';
 import { toLayout } from './to-layout.js';
 import { NOMINAL_WORLD } from './world.js';
@@ -23,7 +27,9 @@ export function answerer(targets: readonly Target[], setting: Setting) {
   const { ball, problem } = setting;
   const engine = simulator(problem);
   return ({ layout, nominal, worlds }: InAllWorlds, facts: DrilledFacts): SimulatedLayout => {
-    const { shot } = engine.shot(toLayout(layout, ball.published.radius), NOMINAL_WORLD);
+    const marked = toLayout(layout, ball.published.radius);
+    const roll = (launch: Launch) => engine.shot(marked, NOMINAL_WORLD, launch).shot;
+    const path = pathAnswer(roll(nominal.launch));
     return {
       ...layoutAnswer(layout, ball),
       score: worlds.meanScore,
@@ -41,11 +47,16 @@ export function answerer(targets: readonly Target[], setting: Setting) {
         },
         score: bandOf(worlds.scores),
       },
+      line: lineAnswer(nominal, path),
+      missRoom: missRoom(nominal.launch, roll),
+      pocketShare: worlds.outcomes.filter(hitsPocket).length / worlds.outcomes.length,
       reaction: reactionAnswer(nominal),
-      path: pathAnswer(shot),
+      path,
     };
   };
 }
+
+const hitsPocket = ({ shot, reaction }: Outcome): boolean => isAtPocket(shot, reaction.pinsX);
 
 const UNITS: Record<Wish, { quantity: string; unit: string; si: number }> = {
   hookStart: { quantity: 'hook start', unit: 'ft', si: FOOT },

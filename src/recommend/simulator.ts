@@ -3,19 +3,27 @@ import { type InertiaNumbers, inertiaNumbers } from '../ball/drilled-numbers.js'
 import type { MassProperties } from '../ball/mass-properties.js';
 import { type StaticWeights, staticWeights } from '../ball/static-weights.js';
 import type { Layout } from '../layout/layout.js';
-import { placeLayout } from '../layout/placement.js';
-import { oiledLane, withFriction } from '../motion/oil.js';
+import { overAndUp, papDirection, placeLayout } from '../layout/placement.js';
+import { ANSWER_STEP } from '../motion/answer-step.js';
+import type { RollingBody } from '../motion/body.js';
+import type { FreshSurface } from '../motion/fresh-surface.js';
+import { frictionLaw, layOil } from '../motion/oil.js';
 import { type Reaction, reactionNumbers } from '../motion/reaction.js';
-import type { Launch } from '../motion/release.js';
+import type { Launch, Release } from '../motion/release.js';
 import { leastClearance } from '../motion/rings.js';
 import { rollShot, type Shot } from '../motion/shot.js';
 import type { Surface } from '../motion/surface.js';
+import { Workspace } from '../motion/workspace.js';
+import type { Vec3 } from '../vec3.js';
 import { GREATEST_FRICTION } from './assumed-surface.js';
+import { ownLines } from './own-line.js';
 import type { ShotProblem } from './shot-problem.js';
-import type { World } from './world.js';
+import { NOMINAL_WORLD, type World } from './world.js';
 
 /** What one layout does in one world: numbers only, cheap to hand between workers. SI. */
 export interface Outcome {
+  /** The line that was played, before the world's scatter. */
+  readonly launch: Launch;
   readonly shot: Shot['outcome'];
   readonly inertia: InertiaNumbers;
   readonly statics: StaticWeights;
@@ -26,55 +34,73 @@ export interface Outcome {
 
 /** Simulates shots of one problem. Holds the prepared balls and lanes; a worker makes its own. */
 export interface Simulator {
-  shot(layout: Layout, world: World, launch?: Launch): RolledShot;
+  /** All that a shot with a layout in a world depends on, but the line. */
+  inputs(layout: Layout, world: World): WorldInputs;
+  shot(layout: Layout, world: World, launch: Launch): RolledShot;
+  /** A layout's nominal shot on its own line, the one that brings it to the pocket. */
+  ownShot(layout: Layout): RolledShot;
   /** The numbers of a shot. */
   read(rolled: RolledShot): Outcome;
-  /** Both in one. */
-  outcome(layout: Layout, world: World): Outcome;
+  /** The numbers of a shot from a launch; on the layout's own line when none is given. */
+  outcome(layout: Layout, world: World, launch?: Launch): Outcome;
+}
+
+/** What a shot depends on, but the line. SI. */
+export interface WorldInputs {
+  readonly body: RollingBody;
+  readonly release: Release;
+  readonly surface: Surface;
+  readonly freshSurface: FreshSurface;
 }
 
 /** A shot with the drilled ball that rolled it. */
 export interface RolledShot {
+  readonly launch: Launch;
   readonly shot: Shot;
   readonly ball: MassProperties;
 }
-
-/** Step of the integrator for ranking and for what is shown, s. */
-const STEP = 0.002;
 
 export function simulator(problem: ShotProblem): Simulator {
   const { ball, release, pattern } = problem;
   const { radius } = ball.published;
   const drillers: (Driller | undefined)[] = [];
-  const nominalSurface = oiledLane(pattern);
+  const oilUnder = layOil(pattern);
+  const workspace = new Workspace();
 
   const drilled = (layout: Layout, world: World): MassProperties => {
     drillers[world.body] ??= driller(ball.bodies[world.body], ball.rankingRays);
     return drillers[world.body]!(placeLayout(markedLayout(layout, world), ball.pap_B).R_BC);
   };
 
-  const shot = (layout: Layout, world: World, launch = problem.launch): RolledShot => {
-    const mass = drilled(layout, world);
-    const rolled = rollShot(
-      { ...mass, radius },
-      {
-        ...release,
-        speed: release.speed + world.speed,
-        spin: Math.max(0, release.spin + world.spin),
-        axisTilt: Math.max(0, release.axisTilt + world.axisTilt),
-        axisRotation: release.axisRotation + world.axisRotation,
-      },
-      { ...launch, angle: launch.angle + world.launchAngle },
-      surfaceIn(world, nominalSurface, problem),
-      {
-        step: STEP,
-        freshSurface: { bandWidth: world.surface.bandWidth, carriedShare: world.surface.carriedShare },
-      },
-    );
-    return { shot: rolled, ball: mass };
+  const inputs = (layout: Layout, world: World): WorldInputs => ({
+    body: { ...drilled(layout, world), radius },
+    release: {
+      ...release,
+      speed: release.speed + world.speed,
+      spin: Math.max(0, release.spin + world.spin),
+      axisTilt: Math.max(0, release.axisTilt + world.axisTilt),
+      axisRotation: release.axisRotation + world.axisRotation,
+      pap_B: truePap(ball.pap_B, world),
+    },
+    surface: surfaceIn(world, oilUnder, problem),
+    freshSurface: { bandWidth: world.surface.bandWidth, carriedShare: world.surface.carriedShare },
+  });
+
+  /** Makes a layout ready to roll in a world, from any launch. */
+  const ready = (layout: Layout, world: World): ((launch: Launch) => RolledShot) => {
+    const { body, release: scattered, surface, freshSurface } = inputs(layout, world);
+    const settings = { step: ANSWER_STEP, freshSurface };
+    return (launch) => {
+      const played = scatteredLaunch(launch, world);
+      const rolled = rollShot(body, scattered, played, surface, settings, workspace);
+      return { launch, shot: rolled, ball: body };
+    };
   };
+  const shot = (layout: Layout, world: World, launch: Launch): RolledShot => ready(layout, world)(launch);
+  const ownShot = ownLines(problem, (layout) => ready(layout, NOMINAL_WORLD));
 
   const read = (rolled: RolledShot): Outcome => ({
+    launch: rolled.launch,
     shot: rolled.shot.outcome,
     inertia: inertiaNumbers(rolled.ball),
     statics: staticWeights(rolled.ball, radius, ball.ounce),
@@ -82,7 +108,25 @@ export function simulator(problem: ShotProblem): Simulator {
     ringClearance: radius * ringClearance(rolled.shot, problem),
   });
 
-  return { shot, read, outcome: (layout, world) => read(shot(layout, world)) };
+  const outcome = (layout: Layout, world: World, launch?: Launch): Outcome => {
+    if (launch) return read(shot(layout, world, launch));
+    const own = ownShot(layout);
+    return read(world === problem.worlds[0] ? own : shot(layout, world, own.launch));
+  };
+
+  return { inputs, shot, ownShot, read, outcome };
+}
+
+/** The line as a world's scatter leaves it. */
+export const scatteredLaunch = (launch: Launch, world: World): Launch => ({
+  ...launch,
+  angle: launch.angle + world.launchAngle,
+});
+
+/** The PAP the ball really has: the layout is marked from the one that was measured. */
+function truePap(pap_B: Vec3, { papOver, papUp }: World): Vec3 {
+  const { over, up } = overAndUp(pap_B);
+  return papOver === 0 && papUp === 0 ? pap_B : papDirection(over + papOver, up + papUp);
 }
 
 /** The layout as it came out on the ball: marking errors added, kept where it can be drilled. */
@@ -92,10 +136,15 @@ const markedLayout = (layout: Layout, world: World): Layout => ({
   valAngle: layout.valAngle + world.valAngle,
 });
 
-/** The oil is the same in every world; the friction it makes is not. */
-function surfaceIn(world: World, nominal: Surface, { pattern }: ShotProblem): Surface {
-  const dry = Math.min(GREATEST_FRICTION, pattern.frictionDry * world.surface.frictionDryFactor);
-  return withFriction(nominal, pattern.frictionOiled, dry, world.surface.filmScale);
+/** The oil laid is the same in every world; what games left of it and the friction it makes are not. */
+function surfaceIn(
+  { surface }: World,
+  oilUnder: ReturnType<typeof layOil>,
+  { pattern }: ShotProblem,
+): Surface {
+  const dry = Math.min(GREATEST_FRICTION, pattern.frictionDry * surface.frictionDryFactor);
+  const frictionUnder = frictionLaw(pattern.frictionOiled, dry, surface.filmScale);
+  return { filmAt: oilUnder(surface), frictionUnder, breaks: [] };
 }
 
 const ringClearance = (shot: Shot, { ball }: ShotProblem): number =>

@@ -1,12 +1,19 @@
 import { quantileSorted } from 'simple-statistics';
+import type { Reaction } from '../motion/reaction.js';
 import type { Want } from '../records/want.js';
 import type { Outcome } from './simulator.js';
 
+/** As much of an outcome as a score looks at, whichever engine it came from. */
+export interface Reached {
+  readonly shot: Outcome['shot'];
+  readonly reaction: Pick<Reaction, 'hookStart' | 'hookSharpness' | 'totalHook' | 'entryAngle'>;
+}
+
 /** The three wishes, and the reaction number each one is about. */
 export const WISHES = {
-  hookStart: (o: Outcome): number => o.reaction.hookStart,
-  hookShape: (o: Outcome): number => o.reaction.hookSharpness,
-  hookTotal: (o: Outcome): number => o.reaction.totalHook,
+  hookStart: (o: Reached): number => o.reaction.hookStart,
+  hookShape: (o: Reached): number => o.reaction.hookSharpness,
+  hookTotal: (o: Reached): number => o.reaction.totalHook,
 } as const;
 
 export type Wish = keyof typeof WISHES;

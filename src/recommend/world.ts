@@ -12,6 +12,9 @@ export interface World {
   readonly axisTilt: number;
   readonly axisRotation: number;
   readonly launchAngle: number;
+  /** How far the true PAP lies from the one the layout was marked from, over and up, rad. */
+  readonly papOver: number;
+  readonly papUp: number;
   /** Errors of marking the layout on the ball, rad (pin-to-PAP as an arc of the unit sphere). */
   readonly drillingAngle: number;
   readonly pinToPap: number;
@@ -28,6 +31,8 @@ export const NOMINAL_WORLD: World = {
   axisTilt: 0,
   axisRotation: 0,
   launchAngle: 0,
+  papOver: 0,
+  papUp: 0,
   drillingAngle: 0,
   pinToPap: 0,
   valAngle: 0,
@@ -54,6 +59,19 @@ export const SCATTER_BY_SKILL: Record<'beginner' | 'league' | 'advanced', Scatte
 export const scatterOf = (bowler: Bowler): Scatter =>
   bowler.scatter ?? SCATTER_BY_SKILL[bowler.skill ?? 'league'];
 
+/** How far one shot may lie from the numbers given: from shot to shot, and since the numbers may be off themselves. */
+function releaseDeviations(bowler: Bowler): Scatter {
+  const scatter = scatterOf(bowler);
+  const { speedMph = 0, revRateRpm = 0, axisTiltDeg = 0, axisRotationDeg = 0 } = bowler.uncertainty ?? {};
+  return {
+    speedMph: Math.hypot(scatter.speedMph, speedMph),
+    revRateRpm: Math.hypot(scatter.revRateRpm, revRateRpm),
+    axisTiltDeg: Math.hypot(scatter.axisTiltDeg, axisTiltDeg),
+    axisRotationDeg: Math.hypot(scatter.axisRotationDeg, axisRotationDeg),
+    launchAngleDeg: scatter.launchAngleDeg,
+  };
+}
+
 /** How exactly a layout is marked by hand (one standard deviation): 1/16 in and 2°. Assumed, no source. */
 const MARKING_IN = 1 / 16;
 const MARKING_DEG = 2;
@@ -75,16 +93,24 @@ export function drawWorlds(
   const generator = xoroshiro128plus(seed);
   for (let i = 0; i < 16; i++) generator.next(); // the first draws of near seeds resemble each other
   const uniform = (): number => uniformFloat64(generator);
-  const normal = (deviation: number): number =>
-    deviation * probit(Math.min(0.999, Math.max(0.001, uniform())));
+  const normal = (deviation: number, draw = uniform): number =>
+    deviation * probit(Math.min(0.999, Math.max(0.001, draw())));
   const within = (low: number, high: number): number => low + (high - low) * uniform();
-  const scatter = scatterOf(bowler);
+  // streams of their own: what is not uncertain, and lanes that are fresh, keep their worlds
+  const wear = xoroshiro128plus(seed ^ WEAR_STREAM);
+  const mark = xoroshiro128plus(seed ^ PAP_STREAM);
+  const ofMark = (): number => uniformFloat64(mark);
+  const wornWithin = (low: number, high: number): number => low + (high - low) * uniformFloat64(wear);
+  const scatter = releaseDeviations(bowler);
+  const { papOverIn = 0, papUpIn = 0 } = bowler.uncertainty ?? {};
   return Array.from({ length: count }, () => ({
     speed: normal(from(scatter.speedMph, MPH)),
     spin: normal(from(scatter.revRateRpm, RPM)),
     axisTilt: normal(from(scatter.axisTiltDeg, DEGREE)),
     axisRotation: normal(from(scatter.axisRotationDeg, DEGREE)),
     launchAngle: normal(from(scatter.launchAngleDeg, DEGREE)),
+    papOver: normal(from(papOverIn, INCH) / radius, ofMark),
+    papUp: normal(from(papUpIn, INCH) / radius, ofMark),
     drillingAngle: normal(from(MARKING_DEG, DEGREE)),
     pinToPap: normal(from(MARKING_IN, INCH) / radius),
     valAngle: normal(from(MARKING_DEG, DEGREE)),
@@ -94,6 +120,12 @@ export function drawWorlds(
       filmScale: within(range.low.filmScale, range.high.filmScale),
       bandWidth: within(range.low.bandWidth, range.high.bandWidth),
       carriedShare: within(range.low.carriedShare, range.high.carriedShare),
+      burnPerGame: wornWithin(range.low.burnPerGame, range.high.burnPerGame),
+      carriedDown: wornWithin(range.low.carriedDown, range.high.carriedDown),
     },
   }));
 }
+
+/** Any numbers but zero: they keep the streams of one seed apart. */
+const WEAR_STREAM = 0x5eed;
+const PAP_STREAM = 0x9a9;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { ballSchema } from './ball.js';
+import { ballFaceSchema, ringSchema } from './ball-face.js';
 import { bowlerSchema } from './bowler.js';
 import { laneSchema } from './lane.js';
 import { wantSchema } from './want.js';
@@ -12,7 +13,7 @@ import { wantSchema } from './want.js';
 const n = z.number();
 
 /** 5th and 95th percentile. */
-const bandSchema = z.strictObject({ low: n, high: n });
+export const bandSchema = z.strictObject({ low: n, high: n });
 
 export const layoutAnswerSchema = z
   .strictObject({
@@ -52,7 +53,7 @@ const markSchema = z
   .strictObject({ mark: z.string(), fromGripCentreIn: n, fromPapIn: n, fromPinIn: n.nullable() })
   .meta({ description: 'Tape arcs that place a mark; any two from marks already on the ball find it.' });
 
-const legalitySchema = z.strictObject({
+export const legalitySchema = z.strictObject({
   ruleSet: z.string(),
   edition: z.string(),
   legal: z.boolean(),
@@ -77,7 +78,7 @@ export const reactionSchema = z.strictObject({
   revRateAtPinsRpm: n,
 });
 
-const drilledBandsSchema = z.strictObject({
+export const drilledBandsSchema = z.strictObject({
   rgIn: bandSchema,
   differentialIn: bandSchema,
   intermediateDifferentialIn: bandSchema,
@@ -130,6 +131,43 @@ const stepEffectSchema = z
   })
   .meta({ description: 'What one more step in one layout number would change.' });
 
+const lineSchema = z
+  .strictObject({
+    laydownBoard: n,
+    launchAngleDeg: n,
+    arrowsBoard: n
+      .nullable()
+      .meta({ description: 'Board crossed 15 ft down the lane; null when the ball does not get there.' }),
+    breakpointBoard: n,
+    pocketBoard: n,
+    reachesPocket: z.boolean(),
+  })
+  .meta({
+    description:
+      'The line a layout was rolled on: its own, re-aimed at board 17.5; it reaches the pocket when it ends on ' +
+      'boards 16.5 to 18.5.',
+  });
+
+/** A way to miss to either side; outside is toward the bowler's own gutter. */
+const sidesSchema = z.strictObject({ outside: n, inside: n });
+
+const missRoomSchema = z
+  .strictObject({ laydownBoards: sidesSchema, angleDeg: sidesSchema, arrowsBoards: sidesSchema })
+  .meta({
+    description:
+      'How far one shot may miss its line, one thing at a time, and still reach boards 16.5 to 18.5 at the pins; ' +
+      'looked for up to 6 boards and 3 degrees. arrowsBoards is the miss of angle seen at 15 ft.',
+  });
+
+const noLineSchema = z
+  .strictObject({
+    why: z.enum(['hooks-past', 'falls-short', 'never-arrives']),
+    nearest: z.strictObject({ laydownBoard: n, launchAngleDeg: n, pinsBoard: n.nullable() }),
+    says: z.string(),
+    remedies: z.array(z.string()).meta({ description: 'What was tried and would bring it there.' }),
+  })
+  .meta({ description: 'Why no line reaches the pocket, what comes nearest, and what would help.' });
+
 const simulatedLayoutSchema = layoutAnswerSchema.extend({
   score: n.meta({ description: '0 to 100: how near the wanted reaction; mean over all worlds.' }),
   nominalScore: n.meta({
@@ -140,6 +178,9 @@ const simulatedLayoutSchema = layoutAnswerSchema.extend({
     .meta({ description: 'Why the search would set this layout aside; empty when it would not.' }),
   drilled: drilledSchema,
   bands: z.strictObject({ drilled: drilledBandsSchema, reaction: reactionBandsSchema, score: bandSchema }),
+  line: lineSchema,
+  missRoom: missRoomSchema.nullable().meta({ description: 'Null when the line does not reach the pocket.' }),
+  pocketShare: n.meta({ description: 'Share of worlds in which it still reaches boards 16.5 to 18.5.' }),
   reaction: reactionSchema,
   path: z.array(pathPointSchema),
 });
@@ -166,19 +207,22 @@ const inputsSchema = z.strictObject({
   want: wantSchema,
 });
 
-const undrilledSchema = z.strictObject({
+export const undrilledSchema = z.strictObject({
   massLb: n,
   rgIn: n,
   differentialIn: n,
   intermediateDifferentialIn: n,
 });
 
-const lineSchema = z.strictObject({
-  laydownBoard: n,
-  launchAngleDeg: n,
-  pocketBoard: n,
-  reachesPocket: z.boolean(),
-});
+const redrilledSchema = z
+  .strictObject({
+    oldHoles: n,
+    plugOz: n.meta({ description: 'What fills the old holes, before the new ones are drilled.' }),
+    plugTakenOz: n.meta({ description: 'What the new holes take of it.' }),
+    oldMarks: z.array(markSchema).meta({ description: 'Where the old holes come to lie, plugged.' }),
+    plugged: undrilledSchema.meta({ description: 'The ball with its old holes filled and no new ones.' }),
+  })
+  .meta({ description: 'Of a ball that was drilled before; null for a new one.' });
 
 const targetSchema = z.strictObject({
   wish: z.enum(['hookStart', 'hookShape', 'hookTotal']),
@@ -189,6 +233,18 @@ const targetSchema = z.strictObject({
   attainable: bandSchema,
 });
 
+export const leverEffectSchema = z
+  .strictObject({
+    kind: z.enum(['surface', 'line', 'ball']),
+    change: z.string(),
+    score: n,
+    reaction: reactionSchema,
+  })
+  .meta({
+    description:
+      'What one other change would do with the best layout, in the nominal world, on the line it then takes.',
+  });
+
 export const recommendAnswerSchema = z
   .strictObject({
     schema: z.literal('flarewise/recommend/1'),
@@ -196,7 +252,7 @@ export const recommendAnswerSchema = z
     seed: n,
     inputs: inputsSchema,
     assumptions: z.array(z.string()),
-    line: lineSchema,
+    noLine: noLineSchema.nullable(),
     targets: z.array(targetSchema),
     search: z.strictObject({
       candidates: n,
@@ -208,6 +264,9 @@ export const recommendAnswerSchema = z
     limits: z
       .array(z.string())
       .meta({ description: 'What holds the result back: a constraint, the ball, the lane.' }),
+    levers: z
+      .array(leverEffectSchema)
+      .meta({ description: 'Finish, line, other balls of the person: when layout is not enough.' }),
     cautions: z.array(z.string()),
   })
   .meta({ title: 'Recommendation' });
@@ -220,15 +279,28 @@ export const drilledAnswerSchema = z
     bowler: z.string(),
     layout: layoutAnswerSchema,
     undrilled: undrilledSchema,
+    redrilled: redrilledSchema.nullable(),
     drilled: drilledSchema,
     bands: drilledBandsSchema,
     psa: psaSchema,
     marks: z.array(markSchema),
+    face: ballFaceSchema,
     legality: legalitySchema,
     assumptions: z.array(z.string()),
     cautions: z.array(z.string()),
   })
   .meta({ title: 'Drilled numbers' });
+
+const bowTieSchema = z
+  .array(z.strictObject({ overIn: n, upIn: n, fromGripCentreIn: n, fromPapIn: n, spreadIn: n }))
+  .length(2)
+  .nullable()
+  .meta({
+    description:
+      'The two places where the rings laid in oil cross, the one farther toward the fingers first: as arcs over and ' +
+      'up from the grip centre, and as tape arcs from two marks; spreadIn is how far the rings pass each by. Null ' +
+      'when the rings hardly part.',
+  });
 
 export const rollAnswerSchema = z
   .strictObject({
@@ -239,15 +311,16 @@ export const rollAnswerSchema = z
     lane: z.string(),
     layout: layoutAnswerSchema,
     line: lineSchema,
+    noLine: noLineSchema.nullable(),
+    missRoom: missRoomSchema.nullable(),
     reaction: reactionSchema,
     objections: z.array(z.string()).meta({ description: 'What speaks against this layout for this bowler.' }),
     drilled: drilledSchema,
+    face: ballFaceSchema,
     path: z.array(pathPointSchema),
-    rings: z
-      .array(z.strictObject({ turn: n, fromFt: n, points: z.array(z.strictObject({ overIn: n, upIn: n })) }))
-      .meta({
-        description: 'Each turn’s ring on the ball: arcs over and up from the grip centre, like a PAP.',
-      }),
+    rings: z.array(ringSchema),
+    ringsInOil: n.meta({ description: 'How many of them were laid in oil and can be seen on the ball.' }),
+    bowTie: bowTieSchema,
     assumptions: z.array(z.string()),
     cautions: z.array(z.string()),
   })
@@ -260,7 +333,7 @@ export const judgeAnswerSchema = z
     seed: n,
     inputs: inputsSchema,
     verdict: z.enum(['not-allowed', 'clearly-worse', 'probably-worse', 'as-good']),
-    line: lineSchema,
+    noLine: noLineSchema.nullable(),
     targets: z.array(targetSchema),
     layout: simulatedLayoutSchema.extend({
       psa: psaSchema,
@@ -303,8 +376,13 @@ export const mapAnswerSchema = z
       .strictObject({
         differentialIn: z.strictObject({ least: n, most: n }),
         intermediateDifferentialIn: z.strictObject({ least: n, most: n }),
-        bandIn: n.meta({ description: 'Typical width of the band of intermediate differential over cores.' }),
-        matters: z.boolean().meta({ description: 'Whether the numbers move by more than the cores differ.' }),
+        bandIn: n.meta({
+          description:
+            'Typical width of the band of intermediate differential over cores; 0 for a core of its own.',
+        }),
+        matters: z.boolean().meta({
+          description: 'Whether the numbers move by more than the cores, or else made balls, differ.',
+        }),
       })
       .meta({ description: 'How far the numbers move over the rows.' }),
     assumptions: z.array(z.string()),
@@ -319,6 +397,11 @@ export type MarkAnswer = z.infer<typeof markSchema>;
 export type LegalityAnswer = z.infer<typeof legalitySchema>;
 export type ReactionAnswer = z.infer<typeof reactionSchema>;
 export type PathPoint = z.infer<typeof pathPointSchema>;
+export type LineAnswer = z.infer<typeof lineSchema>;
+export type MissRoomAnswer = z.infer<typeof missRoomSchema>;
+export type LeverEffect = z.infer<typeof leverEffectSchema>;
+export type BowTieAnswer = z.infer<typeof bowTieSchema>;
+export type NoLineAnswer = z.infer<typeof noLineSchema>;
 export type Band = z.infer<typeof bandSchema>;
 export type SimulatedLayout = z.infer<typeof simulatedLayoutSchema>;
 export type RankedLayout = z.infer<typeof rankedLayoutSchema>;

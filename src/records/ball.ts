@@ -1,50 +1,72 @@
 import { z } from 'zod';
-import { choice, nameField, noteField, quantity, recordTag } from './quantity.js';
+import type { CoreFile } from './core.js';
+import { earlierDrillingSchema } from './earlier-drilling.js';
+import { choice, fileField, nameField, noteField, quantity, recordTag } from './quantity.js';
 
 /** Up to this a published intermediate differential is scatter of manufacture, not a design, in. */
 export const LEAST_MASS_BIAS_IN = 0.004;
 
-export const ballSchema = z
+const weightField = quantity(8, 16, {
+  unit: 'lb',
+  what: 'Weight before drilling',
+  hint: '1 kg is 2.205 lb.',
+});
+
+/** What a maker publishes of the core. */
+const publishedFields = {
+  rgIn: quantity(2.4, 2.8, {
+    unit: 'in',
+    what: 'Low radius of gyration (RG about the pin axis)',
+    hint: 'Radius of gyration in inches, as published; 2.48 to 2.60 is usual.',
+  }),
+  differentialIn: quantity(0, 0.06, {
+    unit: 'in',
+    what: 'Total differential (high RG less low RG)',
+    hint: 'As published, such as 0.048; the sport allows up to 0.060.',
+  }),
+  intermediateDifferentialIn: quantity(0, 0.06, {
+    unit: 'in',
+    what: 'Intermediate differential (high RG less middle RG; mass bias); 0 for a symmetric ball',
+    hint: 'As published, such as 0.014; 0 for a symmetric ball.',
+  }),
+  pinToCgIn: quantity(0, 6, {
+    unit: 'in',
+    what: 'Arc from the pin to the CG mark',
+    hint: '2 to 4 is usual.',
+  }),
+  topWeightOz: quantity(0, 6, { unit: 'oz', what: 'Top weight before drilling', hint: '2 to 4 is usual.' }),
+};
+
+/** What may be told of any ball. */
+const outerFields = {
+  circumferenceIn: quantity(26.704, 27.002, {
+    unit: 'in',
+    what: 'Circumference',
+    hint: 'The sport allows 26.704 to 27.002 in.',
+  }).optional(),
+  surfaceGrit: quantity(220, 6000, {
+    unit: 'grit',
+    what: 'Finish of the cover: the last abrasive used; 5500 and up stands for polish',
+    hint: '500 is rough, 2000 usual, 4000 smooth.',
+  }).optional(),
+  drilledBefore: z.array(earlierDrillingSchema).max(5, 'must be at most 5 drillings').optional().meta({
+    description: 'Earlier drillings of a used ball, in order; the other numbers are those it had new.',
+  }),
+};
+
+/** A ball of which the maker's numbers are known; its core is fitted to them. */
+export const publishedBallSchema = z
   .strictObject({
     schema: recordTag('flarewise/ball/1'),
     name: nameField,
     note: noteField,
-    weightLb: quantity(8, 16, { unit: 'lb', what: 'Weight before drilling', hint: '1 kg is 2.205 lb.' }),
-    rgIn: quantity(2.4, 2.8, {
-      unit: 'in',
-      what: 'Low radius of gyration (RG about the pin axis)',
-      hint: 'Radius of gyration in inches, as published; 2.48 to 2.60 is usual.',
-    }),
-    differentialIn: quantity(0, 0.06, {
-      unit: 'in',
-      what: 'Total differential (high RG less low RG)',
-      hint: 'As published, such as 0.048; the sport allows up to 0.060.',
-    }),
-    intermediateDifferentialIn: quantity(0, 0.06, {
-      unit: 'in',
-      what: 'Intermediate differential (high RG less middle RG; mass bias); 0 for a symmetric ball',
-      hint: 'As published, such as 0.014; 0 for a symmetric ball.',
-    }),
+    weightLb: weightField,
+    ...publishedFields,
     coreShape: choice(
       ['plain', 'lobed', 'asymmetric'],
       'plain: a body of revolution; lobed: symmetric by its numbers, with side features; asymmetric: a mass bias.',
     ).optional(),
-    pinToCgIn: quantity(0, 6, {
-      unit: 'in',
-      what: 'Arc from the pin to the CG mark',
-      hint: '2 to 4 is usual.',
-    }),
-    topWeightOz: quantity(0, 6, { unit: 'oz', what: 'Top weight before drilling', hint: '2 to 4 is usual.' }),
-    circumferenceIn: quantity(26.704, 27.002, {
-      unit: 'in',
-      what: 'Circumference',
-      hint: 'The sport allows 26.704 to 27.002 in.',
-    }).optional(),
-    surfaceGrit: quantity(220, 6000, {
-      unit: 'grit',
-      what: 'Finish of the cover: the last abrasive used; 5500 and up stands for polish',
-      hint: '500 is rough, 2000 usual, 4000 smooth.',
-    }).optional(),
+    ...outerFields,
   })
   .superRefine((ball, ctx) => {
     if (ball.intermediateDifferentialIn > ball.differentialIn)
@@ -72,9 +94,45 @@ export const ballSchema = z
         params: { hint: 'A symmetric core has 0, or nearly 0.' },
       });
   })
-  .meta({ title: 'Ball', description: 'One undrilled ball by its published numbers.' });
+  .meta({ title: 'Ball by its published numbers' });
 
-export type Ball = z.infer<typeof ballSchema>;
+/** A ball whose core is described in a file of its own; published numbers given beside it are only compared. */
+export const ownCoreBallSchema = z
+  .strictObject({
+    schema: recordTag('flarewise/ball/1'),
+    name: nameField,
+    note: noteField,
+    weightLb: weightField,
+    core: fileField('File of the core (core.schema.json), seen from the folder of this one.'),
+    ...z.strictObject(publishedFields).partial().shape,
+    ...outerFields,
+  })
+  .meta({ title: 'Ball with a core of its own' });
+
+export const ballSchema = z
+  .union([publishedBallSchema, ownCoreBallSchema])
+  .meta({ title: 'Ball', description: 'One ball, undrilled or drilled before.' });
+
+/** Which of the two a record should meet. Their faults would say nothing if both were tried. */
+export const ballSchemaFor = (value: unknown): z.ZodType<BallRecord> =>
+  typeof value === 'object' && value !== null && 'core' in value ? ownCoreBallSchema : publishedBallSchema;
+
+/** A ball as it stands in its file. */
+export type BallRecord = z.infer<typeof ballSchema>;
+export type PublishedBall = z.infer<typeof publishedBallSchema>;
+
+/** A ball with what its core file holds. */
+export type OwnCoreBall = z.infer<typeof ownCoreBallSchema> & { readonly coreFile: CoreFile };
+export type Ball = PublishedBall | OwnCoreBall;
+
+export const hasOwnCore = (ball: Ball): ball is OwnCoreBall => 'core' in ball;
+
+/** The ball as it stands in its file. */
+export function ballRecord(ball: Ball): BallRecord {
+  if (!hasOwnCore(ball)) return ball;
+  const { coreFile, ...record } = ball;
+  return record;
+}
 
 /** Circumference assumed when a ball gives none, in. */
 export const USUAL_CIRCUMFERENCE_IN = 27;

@@ -1,22 +1,7 @@
 import { z } from 'zod';
 import { gripSchema } from './grip.js';
+import { papSchema } from './pap.js';
 import { choice, nameField, noteField, quantity, recordTag } from './quantity.js';
-
-/** Positive axis point: arcs from the grip centre along the midline, then up along the vertical axis line. */
-const papSchema = z
-  .strictObject({
-    overIn: quantity(2, 7.5, {
-      unit: 'in',
-      what: 'PAP: arc from the grip centre over along the midline',
-      hint: 'Arc length on the ball in inches: 5 1/8 is written 5.125.',
-    }),
-    upIn: quantity(-3, 3, {
-      unit: 'in',
-      what: 'PAP: arc up (negative: down) from the midline along the vertical axis line',
-      hint: 'Arc length in inches; down is negative.',
-    }),
-  })
-  .meta({ description: 'Positive axis point, measured on the ball with a tape.' });
 
 /** How much one shot differs from the next: one standard deviation of each release number. */
 const scatterSchema = z
@@ -34,6 +19,24 @@ const scatterSchema = z
     }),
   })
   .meta({ description: 'Shot-to-shot scatter; left out, a figure by skill is assumed and said.' });
+
+/** How far off the numbers themselves may be, where they were measured or guessed. */
+const uncertaintySchema = z
+  .strictObject({
+    speedMph: quantity(0, 5, { unit: 'mph', what: 'Of ball speed (one standard deviation)' }).optional(),
+    revRateRpm: quantity(0, 200, { unit: 'rpm', what: 'Of rev rate (one standard deviation)' }).optional(),
+    axisTiltDeg: quantity(0, 30, {
+      unit: 'degrees',
+      what: 'Of axis tilt (one standard deviation)',
+    }).optional(),
+    axisRotationDeg: quantity(0, 45, {
+      unit: 'degrees',
+      what: 'Of axis rotation (one standard deviation)',
+    }).optional(),
+    papOverIn: quantity(0, 3, { unit: 'in', what: 'Of the PAP over (one standard deviation)' }).optional(),
+    papUpIn: quantity(0, 3, { unit: 'in', what: 'Of the PAP up (one standard deviation)' }).optional(),
+  })
+  .meta({ description: 'How far off the numbers above may be; left out, they count as known.' });
 
 export const bowlerSchema = z
   .strictObject({
@@ -70,6 +73,7 @@ export const bowlerSchema = z
       'How well shots repeat, when no scatter is given.',
     ).optional(),
     scatter: scatterSchema.optional(),
+    uncertainty: uncertaintySchema.optional(),
     laydownBoard: quantity(1, 39, {
       unit: '(board)',
       what: "Board where the ball is laid down, counted from the bowler's own side",

@@ -1,8 +1,8 @@
-import { basename, extname } from 'node:path';
-import type { z } from 'zod';
+import { basename, extname, resolve } from 'node:path';
 import { InputError } from '../errors.js';
 import { readBowlerList } from './bowler-list.js';
-import { parseRecord, readJson, readText } from './read-record.js';
+import { fileBeside } from './read-file.js';
+import { parseRecord, type RecordSchema, readJson, readText } from './read-record.js';
 import { RECORD_KINDS, type RecordKind, type RecordOf, recordKindOf, SCHEMAS } from './record-kinds.js';
 import { idFrom } from './saved-records.js';
 
@@ -39,15 +39,15 @@ export function importedFrom(path: string): readonly Imported[] {
 
 function importedRecord(value: unknown, path: string): Imported {
   const kind = recordKindOf(value);
-  if (kind)
+  if (kind) {
+    const schema = SCHEMAS[kind] as RecordSchema<RecordOf[RecordKind]>;
+    const record = parseRecord(schema, value, path);
+    // a core file stays where it is: the record is to find it from the folder it is kept in, too
     return {
       kind,
-      record: parseRecord<RecordOf[RecordKind]>(
-        SCHEMAS[kind] as z.ZodType<RecordOf[RecordKind]>,
-        value,
-        path,
-      ),
+      record: 'core' in record ? { ...record, core: resolve(fileBeside(path, record.core)) } : record,
     };
+  }
   throw new InputError(
     'wrong-kind',
     {

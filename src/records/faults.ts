@@ -14,7 +14,7 @@ export const faultsOf = (issues: readonly Issue[], schema: z.ZodType, value: unk
 
 function faultOf(issue: Issue, schema: z.ZodType, value: unknown): Fault {
   const given = valueAt(value, issue.path);
-  const hint = hintOf(issue) ?? hintAt(schema, issue.path);
+  const hint = hintOf(issue) ?? hintAt(schema, issue.path, value);
   const missing = given === undefined;
   return {
     field: wordPath(issue.path),
@@ -34,7 +34,7 @@ function ruleOf(issue: Issue): string {
 }
 
 function unknownFields(issue: Issue & { keys: string[] }, schema: z.ZodType, value: unknown): Fault[] {
-  const known = Object.keys(shapeAt(schema, issue.path) ?? {});
+  const known = Object.keys(shapeAt(schema, issue.path, value) ?? {});
   return issue.keys.map((key) => {
     const near = nearestWord(key, known);
     return {
@@ -50,27 +50,46 @@ const hintOf = (issue: Issue): string | undefined =>
   issue.code === 'custom' ? (issue.params as { hint?: string } | undefined)?.hint : undefined;
 
 /** The hint that a field's schema carries in its metadata. */
-function hintAt(schema: z.ZodType, path: readonly PropertyKey[]): string | undefined {
-  const hint = (schemaAt(schema, path)?.meta() as { hint?: unknown } | undefined)?.hint;
+function hintAt(schema: z.ZodType, path: readonly PropertyKey[], value: unknown): string | undefined {
+  const hint = (schemaAt(schema, path, value)?.meta() as { hint?: unknown } | undefined)?.hint;
   return typeof hint === 'string' ? hint : undefined;
 }
 
-/** The schema of the field at a path, without its `optional` and `nullable` wrappers. */
-function schemaAt(schema: z.ZodType, path: readonly PropertyKey[]): z.ZodType | undefined {
-  let at: z.ZodType | undefined = unwrap(schema);
-  for (const key of path) {
+/**
+ * The schema of the field at a path, without its `optional` and `nullable` wrappers; of a choice of several
+ * schemas, the one the value says it is.
+ */
+function schemaAt(schema: z.ZodType, path: readonly PropertyKey[], value: unknown): z.ZodType | undefined {
+  let at: z.ZodType | undefined = meant(schema, value);
+  for (const [i, key] of path.entries()) {
     if (at instanceof z.ZodObject) at = at.shape[key as string] as z.ZodType | undefined;
     else if (at instanceof z.ZodArray) at = at.element as z.ZodType;
+    else if (at instanceof z.ZodTuple) at = at.def.items[key as number] as z.ZodType | undefined;
     else return undefined;
-    if (at) at = unwrap(at);
+    if (at) at = meant(at, valueAt(value, path.slice(0, i + 1)));
   }
   return at;
 }
 
-const shapeAt = (schema: z.ZodType, path: readonly PropertyKey[]): Record<string, unknown> | undefined => {
-  const at = schemaAt(schema, path);
+const shapeAt = (
+  schema: z.ZodType,
+  path: readonly PropertyKey[],
+  value: unknown,
+): Record<string, unknown> | undefined => {
+  const at = schemaAt(schema, path, value);
   return at instanceof z.ZodObject ? at.shape : undefined;
 };
+
+function meant(schema: z.ZodType, value: unknown): z.ZodType | undefined {
+  const inner = unwrap(schema);
+  if (!(inner instanceof z.ZodDiscriminatedUnion)) return inner;
+  const { discriminator } = inner.def;
+  const options = inner.options as readonly z.ZodObject[];
+  return options.find(({ shape }) => {
+    const tag = shape[discriminator];
+    return tag instanceof z.ZodLiteral && tag.value === valueAt(value, [discriminator]);
+  });
+}
 
 function unwrap(schema: z.ZodType): z.ZodType {
   return schema instanceof z.ZodOptional || schema instanceof z.ZodNullable

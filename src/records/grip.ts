@@ -1,5 +1,9 @@
 import { z } from 'zod';
-import { quantity } from './quantity.js';
+import { choice, quantity } from './quantity.js';
+
+/** Densities assumed of a slug and of an insert, g/cc (1.1 to 1.25: common practice, no source). */
+export const USUAL_SLUG_GCC = 1.18;
+export const USUAL_INSERT_GCC = 1.15;
 
 const pitch = (what: string) =>
   quantity(-1, 1, {
@@ -21,9 +25,9 @@ const sleeveSchema = z
     heightIn: depth('How far down from the surface the slug or insert fills that bore'),
     densityGcc: quantity(0.9, 1.6, {
       unit: 'g/cc',
-      what: 'Density of slug or insert',
+      what: `Density of slug or insert; left out, ${USUAL_SLUG_GCC} for a slug and ${USUAL_INSERT_GCC} for an insert is assumed and said`,
       hint: '1.1 to 1.25 is usual.',
-    }),
+    }).optional(),
   })
   .meta({ description: 'Slug or insert put back into a wider bore.' });
 
@@ -36,6 +40,30 @@ const holeSchema = z
     sleeve: sleeveSchema.nullable(),
   })
   .meta({ description: 'One gripping hole.' });
+
+const surfacePlace = (what: string) =>
+  quantity(-7, 7, {
+    unit: 'in',
+    what,
+    hint: 'Arc length on the ball in inches, from the grip centre, as a PAP is measured.',
+  });
+
+const ventSchema = z
+  .strictObject({
+    into: choice(['thumb', 'middle', 'ring'], 'The gripping hole it lets air into.'),
+    diameterIn: quantity(0.0625, 0.5, {
+      unit: 'in',
+      what: 'Diameter of the vent',
+      hint: 'The sport allows up to 1/4 in: 0.25.',
+    }),
+    overIn: surfacePlace('Its mouth: arc from the grip centre over along the midline, toward the PAP side'),
+    upIn: surfacePlace('Its mouth: arc up (negative: down) from the midline'),
+    meetsAtIn: quantity(0.5, 4, {
+      unit: 'in',
+      what: 'How deep it meets the axis of that hole; left out, at the bottom of its straight wall',
+    }).optional(),
+  })
+  .meta({ description: 'A narrow straight hole from the surface into a gripping hole.' });
 
 export const gripSchema = z
   .strictObject({
@@ -60,11 +88,15 @@ export const gripSchema = z
     tip: z.enum(['flat', 'cone', 'round'], { error: 'must be "flat", "cone" or "round"' }).meta({
       description: 'How a hole ends below its straight wall: flat, 118° drill point, or hemisphere.',
     }),
+    vents: z.array(ventSchema).max(5, 'must be at most 5 vents').optional().meta({
+      description: 'Vent holes. Their mouths are kept clear of oil rings like those of other holes.',
+    }),
   })
   .meta({ description: 'Grip as drilled. Left out, common sizes are assumed and said.' });
 
 export type GripRecord = z.infer<typeof gripSchema>;
 export type HoleRecord = z.infer<typeof holeSchema>;
+export type VentRecord = z.infer<typeof ventSchema>;
 
 /**
  * The grip assumed when a bowler gives none: fingertip, inserts in the fingers, a slug in the thumb.
@@ -76,7 +108,7 @@ export function usualGrip(thumbHole: boolean): GripRecord {
     depthIn: 2.25,
     forwardPitchIn: 0,
     lateralPitchIn,
-    sleeve: { boreIn: 0.969, depthIn: 2.25, heightIn: 1.5, densityGcc: 1.15 },
+    sleeve: { boreIn: 0.969, depthIn: 2.25, heightIn: 1.5, densityGcc: USUAL_INSERT_GCC },
   });
   return {
     spanMiddleIn: 4.375,
@@ -88,7 +120,7 @@ export function usualGrip(thumbHole: boolean): GripRecord {
           depthIn: 2.5,
           forwardPitchIn: -0.125,
           lateralPitchIn: 0,
-          sleeve: { boreIn: 1.25, depthIn: 2.75, heightIn: 2.75, densityGcc: 1.18 },
+          sleeve: { boreIn: 1.25, depthIn: 2.75, heightIn: 2.75, densityGcc: USUAL_SLUG_GCC },
         }
       : null,
     middle: finger(0),

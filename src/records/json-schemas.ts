@@ -9,20 +9,26 @@ import {
 } from './answer.js';
 import { ballSchema } from './ball.js';
 import { bowlerSchema } from './bowler.js';
+import { coreSchema } from './core.js';
 import { laneSchema } from './lane.js';
+import { laneAnswerSchema } from './lane-answer.js';
+import { sheetAnswerSchema } from './sheet-answer.js';
 import { wantSchema } from './want.js';
 
 const SCHEMAS = {
   bowler: bowlerSchema,
   ball: ballSchema,
+  core: coreSchema,
   lane: laneSchema,
   want: wantSchema,
   layout: layoutAnswerSchema,
   'recommend-answer': recommendAnswerSchema,
   'drilled-answer': drilledAnswerSchema,
   'roll-answer': rollAnswerSchema,
+  'lane-answer': laneAnswerSchema,
   'map-answer': mapAnswerSchema,
   'judge-answer': judgeAnswerSchema,
+  'sheet-answer': sheetAnswerSchema,
 } as const;
 
 /** File name and text of each record's JSON Schema (draft 2020-12). Rules across fields are in the code only. */

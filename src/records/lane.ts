@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { nameField, noteField, quantity, recordTag } from './quantity.js';
+import { choice, nameField, noteField, quantity, recordTag } from './quantity.js';
 
 const feet = (what: string) => quantity(0, 60, { unit: 'ft', what, hint: 'Feet from the foul line.' });
 const board = (what: string) =>
@@ -32,8 +32,9 @@ const zoneSchema = z
   })
   .meta({ description: 'A rectangle of oil. Where zones overlap the thicker film counts.' });
 
+/** Up to what a ball may have on a dry lane (secondary, USBC). */
 const friction = (what: string) =>
-  quantity(0.005, 0.4, { unit: '(no unit)', what, hint: 'About 0.04 on oil and 0.20 on dry boards.' });
+  quantity(0.005, 0.32, { unit: '(no unit)', what, hint: 'About 0.04 on oil and 0.20 on dry boards.' });
 
 export const laneSchema = z
   .strictObject({
@@ -45,7 +46,20 @@ export const laneSchema = z
       what: 'Where the oil ends',
       hint: '32 is short, 40 usual, 47 long.',
     }),
-    zones: z.array(zoneSchema).min(1, 'must hold at least one zone').max(60, 'must hold at most 60 zones'),
+    zones: z
+      .array(zoneSchema)
+      .min(1, 'must hold at least one zone')
+      .max(60, 'must hold at most 60 zones')
+      .meta({ hint: 'A bare lane has one zone of 0 units.' }),
+    games: quantity(0, 300, {
+      unit: 'games',
+      what: 'Games bowled on this oil by all bowlers together; 0, fresh oil, when left out',
+      hint: 'Five bowlers with three games each make 15.',
+    }).optional(),
+    wornSide: choice(
+      ['right', 'left'],
+      'The side of the lane most of those games were played on; right when left out.',
+    ).optional(),
     frictionOiled: friction('Kinetic friction on heavy oil').optional(),
     frictionDry: friction('Kinetic friction on dry boards').optional(),
   })
@@ -58,6 +72,14 @@ export const laneSchema = z
           message: `must not lie beyond patternFt (${lane.patternFt})`,
         });
     });
+    const lastFt = Math.max(...lane.zones.map(({ toFt }) => toFt));
+    const areSound = lane.zones.length > 0 && lane.zones.every(({ fromFt, toFt }) => toFt > fromFt);
+    if (areSound && lastFt < lane.patternFt)
+      ctx.addIssue({
+        code: 'custom',
+        path: ['patternFt'],
+        message: `must be where the last zone ends (${lastFt})`,
+      });
     const oiled = lane.frictionOiled ?? USUAL_FRICTION_OILED;
     const dry = lane.frictionDry ?? USUAL_FRICTION_DRY;
     if (!(dry > oiled))

@@ -23,13 +23,16 @@ export function parseFraction(text: string): number {
 }
 
 /** Inches to the nearest sixteenth, as on a tape: `4 1/2`, `3 3/8`, `0`. */
-export function wordSixteenths(inches: number): string {
-  const sixteenths = Math.round(Math.abs(inches) * 16);
-  const sign = inches < 0 && sixteenths > 0 ? '-' : '';
-  const whole = Math.floor(sixteenths / 16);
-  let top = sixteenths % 16;
+export const wordSixteenths = (inches: number): string => wordFraction(inches, 16);
+
+/** Inches to the nearest of so many parts (a power of two), as a fraction in its lowest terms: `31/32`. */
+export function wordFraction(inches: number, parts: number): string {
+  const count = Math.round(Math.abs(inches) * parts);
+  const sign = inches < 0 && count > 0 ? '-' : '';
+  const whole = Math.floor(count / parts);
+  let top = count % parts;
   if (top === 0) return `${sign}${whole}`;
-  let bottom = 16;
+  let bottom = parts;
   while (top % 2 === 0) {
     top /= 2;
     bottom /= 2;

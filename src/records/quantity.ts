@@ -45,3 +45,11 @@ export const noteField = z
   .max(600, 'must be at most 600 characters')
   .optional()
   .meta({ description: 'Anything a person should know; not used in the computation.' });
+
+/** Name of another file, beside the record or in a folder seen from there. */
+export const fileField = (what: string) =>
+  z
+    .string({ error: 'must be a text: the name of a file' })
+    .min(1, 'must not be empty')
+    .max(400, 'must be at most 400 characters')
+    .meta({ description: what });

@@ -1,9 +1,12 @@
-import { readFileSync } from 'node:fs';
 import type { z } from 'zod';
 import { InputError } from '../errors.js';
 import { faultsOf } from './faults.js';
 import { jsonFaultAt } from './json-fault-at.js';
 import { migrated } from './migrate.js';
+import { readBytes } from './read-file.js';
+
+/** A record's schema, or how to tell from the value which of several it should meet. */
+export type RecordSchema<T> = z.ZodType<T> | ((value: unknown) => z.ZodType<T>);
 
 /**
  * Reads one record from a JSON file.
@@ -11,16 +14,16 @@ import { migrated } from './migrate.js';
  * @param path  as the person typed it; it stands in the error
  * @throws {InputError} `no-such-file`, `broken-json`, `wrong-kind` or `bad-record`, with all faults at once
  */
-export function readRecord<T>(schema: z.ZodType<T>, path: string): T {
-  return parseRecord(schema, readJson(path), path);
-}
+export const readRecord = <T>(schema: RecordSchema<T>, path: string): T =>
+  parseRecord(schema, readJson(path), path);
 
 /**
- * Reads a JSON file, not yet checked for what it holds.
+ * What a JSON file holds, not yet checked.
  *
- * @throws {InputError} `no-such-file` or `broken-json`, with the place of the fault
+ * @param remedy  what to check when there is no such file
+ * @throws {InputError} `no-such-file` or `broken-json`
  */
-export const readJson = (path: string): unknown => parseJson(readText(path), path);
+export const readJson = (path: string, remedy?: string): unknown => parseJson(readText(path, remedy), path);
 
 /**
  * Checks a value against a record's schema, once it is brought to the current version.
@@ -28,8 +31,9 @@ export const readJson = (path: string): unknown => parseJson(readText(path), pat
  * @param source  where it comes from, for the error: a file, a question, a flag
  * @throws {InputError} `bad-record` with all faults at once; `wrong-kind` for a record of another kind or version
  */
-export function parseRecord<T>(schema: z.ZodType<T>, given: unknown, source: string): T {
+export function parseRecord<T>(wanted: RecordSchema<T>, given: unknown, source: string): T {
   const value = migrated(given);
+  const schema = typeof wanted === 'function' ? wanted(value) : wanted;
   const result = schema.safeParse(value);
   if (result.success) return result.data;
   const kind = kindInTag(value);
@@ -42,38 +46,18 @@ export function parseRecord<T>(schema: z.ZodType<T>, given: unknown, source: str
         ...tag,
         hint: tag.rule.includes(`/${kind}/`)
           ? 'It belongs to another version of flarewise: compare it with the files in data/.'
-          : `This is a ${kind} record; give it with --${kind}.`,
+          : kind === 'core'
+            ? 'This is a core record; a ball record names it: "core": "<file>".'
+            : `This is a ${kind} record; give it with --${kind}.`,
       },
       source,
     );
   throw new InputError('bad-record', faults, source);
 }
 
-/** @throws {InputError} `no-such-file` */
-export function readText(path: string): string {
-  try {
-    return readFileSync(path, 'utf8').replace(/^\uFEFF/, ''); // some editors put a byte order mark
-  } catch (error) {
-    const code = (error as NodeJS.ErrnoException).code;
-    const WHY: Record<string, [string, string]> = {
-      ENOENT: [
-        'does not exist',
-        'Check the spelling and the folder; demo records go by their id, without folder or ending.',
-      ],
-      EISDIR: ['is a folder', 'Name one JSON file in it.'],
-      EACCES: ['may not be read', 'Check its permissions.'],
-    };
-    const [got, hint] = WHY[code ?? ''] ?? [
-      `cannot be read (${code ?? 'unknown reason'})`,
-      'Check the disk and the name.',
-    ];
-    throw new InputError(
-      'no-such-file',
-      { field: 'file', rule: 'must be a JSON file that can be read', got: `one that ${got}`, hint },
-      path,
-    );
-  }
-}
+/** A file as text; a byte order mark, which some editors put, is dropped. */
+export const readText = (path: string, remedy?: string): string =>
+  new TextDecoder('utf-8').decode(readBytes(path, 'a JSON file', remedy));
 
 function parseJson(text: string, path: string): unknown {
   try {

@@ -1,14 +1,13 @@
-import type { z } from 'zod';
-import { type Ball, ballSchema } from './ball.js';
+import { type BallRecord, ballSchemaFor } from './ball.js';
 import { type Bowler, bowlerSchema } from './bowler.js';
 import { type DrilledLayout, drilledLayoutSchema } from './drilled-layout.js';
 import { type Lane, laneSchema } from './lane.js';
-import { kindInTag } from './read-record.js';
+import { kindInTag, type RecordSchema } from './read-record.js';
 
-/** The records a person keeps, by kind. */
+/** The records a person keeps, by kind, as they stand in their files. */
 export interface RecordOf {
   bowler: Bowler;
-  ball: Ball;
+  ball: BallRecord;
   lane: Lane;
   layout: DrilledLayout;
 }
@@ -17,9 +16,9 @@ export type RecordKind = keyof RecordOf;
 
 export const RECORD_KINDS = ['bowler', 'ball', 'lane', 'layout'] as const satisfies readonly RecordKind[];
 
-export const SCHEMAS: { readonly [K in RecordKind]: z.ZodType<RecordOf[K]> } = {
+export const SCHEMAS: { readonly [K in RecordKind]: RecordSchema<RecordOf[K]> } = {
   bowler: bowlerSchema,
-  ball: ballSchema,
+  ball: ballSchemaFor,
   lane: laneSchema,
   layout: drilledLayoutSchema,
 };

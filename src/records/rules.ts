@@ -14,6 +14,8 @@ const ruleSetSchema = z.strictObject({
   circumferenceIn: span,
   mostGrippingHoles: z.number(),
   balanceHole: z.boolean(),
+  /** Widest vent, and how many may lead into one gripping hole. */
+  vents: z.strictObject({ mostDiameterIn: z.number(), mostEachHole: z.number() }),
   /** Most ounces in each direction, for balls above a weight. */
   staticWeight: z.strictObject({ mostOz: z.number(), aboveLb: z.number() }),
   asManufactured: z.strictObject({ rgIn: span, mostDifferentialIn: z.number() }),

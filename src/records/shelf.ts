@@ -1,9 +1,9 @@
 import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { z } from 'zod';
-import { type Ball, ballSchema } from './ball.js';
+import type { Ball } from './ball.js';
 import { type Bowler, bowlerSchema } from './bowler.js';
 import { type Lane, laneSchema } from './lane.js';
+import { readBall } from './read-ball.js';
 import { readRecord } from './read-record.js';
 
 /** A record with the id it is called by: its file's name without ending. */
@@ -23,15 +23,15 @@ export const DEMO = { bowler: 'average-right', ball: 'plain-medium', lane: 'hous
 
 /** The invented bowlers, balls and lanes in `data/`, by name of file. */
 export const demoShelf = (): Shelf => ({
-  bowlers: folder('bowlers', bowlerSchema),
-  balls: folder('balls', ballSchema),
-  lanes: folder('lanes', laneSchema),
+  bowlers: folder('bowlers', (path) => readRecord(bowlerSchema, path)),
+  balls: folder('balls', readBall),
+  lanes: folder('lanes', (path) => readRecord(laneSchema, path)),
 });
 
-function folder<T>(name: string, schema: z.ZodType<T>): readonly Shelved<T>[] {
+function folder<T>(name: string, read: (path: string) => T): readonly Shelved<T>[] {
   const path = fileURLToPath(new URL(`../../data/${name}/`, import.meta.url));
   return readdirSync(path)
     .filter((file) => file.endsWith('.json'))
     .sort()
-    .map((file) => ({ id: file.slice(0, -'.json'.length), record: readRecord(schema, `${path}${file}`) }));
+    .map((file) => ({ id: file.slice(0, -'.json'.length), record: read(`${path}${file}`) }));
 }

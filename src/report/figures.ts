@@ -1,5 +1,5 @@
-import type { Band } from '../records/answer.js';
-import { wordSixteenths } from '../records/layout-text.js';
+import type { Band, DrilledAnswer } from '../records/answer.js';
+import { wordFraction, wordSixteenths } from '../records/layout-text.js';
 import { glyphs, type Page } from './page.js';
 
 /*
@@ -32,11 +32,19 @@ export const percent = (share: number): string => decimals(100 * share, 0);
 /** Inches as read off a tape, to a sixteenth: `4 1/2`. */
 export const tape = (inches: number): string => wordSixteenths(inches);
 
+/** A drill's size: a fraction where it is one of 64ths, as drills are, else as given. */
+export const drillSize = (inches: number): string =>
+  Math.abs(inches * 64 - Math.round(inches * 64)) < 0.064 ? wordFraction(inches, 64) : decimals(inches, 3);
+
 /** Inches to an eighth, for what nobody can know better. */
 export const eighths = (inches: number): string => wordSixteenths(Math.round(inches * 8) / 8);
 
 export const band = ({ low, high }: Band, show: (value: number) => string, page: Page): string =>
-  `${show(low)} ${glyphs(page).dash} ${show(high)}`;
+  low === high ? show(low) : `${show(low)} ${glyphs(page).dash} ${show(high)}`;
+
+/** Whether one core alone stands behind drilled numbers: the ball's own, of which nothing is left open. */
+export const isOneCore = (bands: DrilledAnswer['bands']): boolean =>
+  Object.values(bands).every(({ low, high }) => low === high);
 
 /** An angle in words: `70°`, or `70 deg` where only ASCII may be used. */
 export const angle = (degreesValue: number, page: Page, digits = 0): string =>

@@ -3,6 +3,8 @@ import { comparisonTable } from './comparison-table.js';
 import { decimals, percent, points, signed } from './figures.js';
 import { laneDrawing } from './lane-drawing.js';
 import { layoutHeadline } from './layout-headline.js';
+import { linesTable } from './lines-table.js';
+import { noLineText } from './no-line-text.js';
 import type { Page } from './page.js';
 import { withPlainText } from './plain-text.js';
 import { beside, bullets, joinSections, paragraph, section, sentence } from './section.js';
@@ -17,7 +19,7 @@ export function judgeReport(given: JudgeAnswer, page: Page): string {
   const answer = withPlainText(given, page.ascii);
   const { layout, best, inputs } = answer;
   const { bowler, ball, lane } = inputs;
-  const shot = { hand: bowler.hand, lane, line: answer.line, path: layout.path, reaction: layout.reaction };
+  const shot = { hand: bowler.hand, lane, line: layout.line, path: layout.path, reaction: layout.reaction };
   return joinSections([
     [
       ...wrap(`Second opinion for ${bowler.name}`, page.width).map(page.paint.heading),
@@ -39,6 +41,8 @@ export function judgeReport(given: JudgeAnswer, page: Page): string {
       ),
       page,
     ),
+    section('No line to the pocket', noLineText(answer.noLine, page), page),
+    section('Each on its own line, and the room to miss it', linesTable([layout, best], page), page),
     section(
       'What the best one gains, by number of the layout',
       sharesTable(answer.shares, page, 'from this one\nto the best'),

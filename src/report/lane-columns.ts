@@ -32,12 +32,13 @@ export function pinDeck(): string[] {
   return rows;
 }
 
-/** Numbers of every fifth board, the last digit of each in its board's column. */
-export function boardScale(hand: Hand): string {
-  const cells = Array.from({ length: BOARD_COUNT }, () => ' ');
+/** Numbers of every fifth board, the last digit of each in its board's column; the last of them where a board has several. */
+export function boardScale(hand: Hand, columnsPerBoard = 1): string {
+  const cells = Array.from({ length: BOARD_COUNT * columnsPerBoard }, () => ' ');
   for (let board = 5; board < BOARD_COUNT; board += 5) {
     const digits = [...`${board}`];
-    cells.splice(boardColumn(board, hand) - digits.length + 1, digits.length, ...digits);
+    const end = (boardColumn(board, hand) + 1) * columnsPerBoard;
+    cells.splice(end - digits.length, digits.length, ...digits);
   }
   return cells.join('');
 }

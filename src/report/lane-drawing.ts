@@ -27,7 +27,7 @@ const FEET_PER_LABEL = 15;
 /** Film thickness from which oil is drawn as heavy and as thin, units (our own choice). */
 const HEAVY_UNITS = 25;
 const THIN_UNITS = 2;
-const NO_POCKET = 'No line was found that brings this ball to the pocket; a straight one is drawn.';
+const NO_POCKET = 'No line was found that brings this ball to the pocket; the nearest one is drawn.';
 const LEFT = '     ';
 const LAST_ROW = LENGTH_FT / FEET_PER_ROW;
 const rowOf = (ft: number): number => Math.round((LENGTH_FT - ft) / FEET_PER_ROW);
@@ -62,7 +62,7 @@ export function laneDrawing(shot: DrawnShot, page: Page): string[] {
     rows.push(note ? `${line}  ${note}` : line);
   }
   rows.push(page.paint.quiet(`  ft  ${boardScale(shot.hand)}  board`));
-  rows.push('', ...legend(signs, shot.hand, page));
+  rows.push('', ...legend(signs, shot, page));
   if (beside.size === 0) rows.push('', ...notes.flatMap(({ text }) => wrap(text, page.width, '  ')));
   if (!shot.line.reachesPocket) rows.push('', ...paragraph(NO_POCKET, page, page.paint.caution));
   return rows.map((line) => line.trimEnd());
@@ -92,7 +92,7 @@ function phaseGlyph(reaction: ReactionAnswer, ft: number, page: Page): string {
   return page.paint.roll(signs.roll);
 }
 
-const legend = (signs: Glyphs, hand: 'right' | 'left', page: Page): string[] =>
+const legend = (signs: Glyphs, { hand, lane }: DrawnShot, page: Page): string[] =>
   flow(
     [
       `${signs.skid} skid`,
@@ -101,6 +101,7 @@ const legend = (signs: Glyphs, hand: 'right' | 'left', page: Page): string[] =>
       `${signs.pocket} pocket`,
       `${signs.heavyOil} heavy oil`,
       `${signs.thinOil} thin oil`,
+      ...(lane.games ? [`oil as laid, before ${lane.games} games`] : []),
       `boards count from the ${hand}`,
     ],
     Math.min(page.width, LEGEND_COLUMNS),

@@ -1,5 +1,5 @@
 import type { Band, MapAnswer, MapRow } from '../records/answer.js';
-import { angle, eighths, gyration } from './figures.js';
+import { angle, eighths, gyration, isOneCore } from './figures.js';
 import { glyphs, type Page } from './page.js';
 import { withPlainText } from './plain-text.js';
 import { bullets, joinSections, paragraph, section } from './section.js';
@@ -56,7 +56,7 @@ function fixedText({ over, rows }: MapAnswer, page: Page): string {
     .join(', ');
 }
 
-function verdictText({ over, undrilled, reach }: MapAnswer): string {
+function verdictText({ over, undrilled, reach, rows }: MapAnswer): string {
   const { differentialIn, intermediateDifferentialIn, bandIn, matters } = reach;
   const range = ({ least, most }: { least: number; most: number }): string =>
     `${gyration(least)} to ${gyration(most)} in`;
@@ -68,9 +68,12 @@ function verdictText({ over, undrilled, reach }: MapAnswer): string {
       : matters
         ? 'This number matters for this ball'
         : 'This number hardly matters for this ball';
+  const against = isOneCore(rows[0].bands)
+    ? 'where made balls differ from their design by some 3 % of the total differential'
+    : `where cores with the same published numbers differ by ${gyration(bandIn)} in`;
   return (
     `${mark}: over the rows below the intermediate differential goes from ${range(intermediateDifferentialIn)}, ` +
-    `where cores with the same published numbers differ by ${gyration(bandIn)} in. ` +
+    `${against}. ` +
     `Of ${gyration(undrilled.differentialIn)} in total differential undrilled, ${range(differentialIn)} are there after drilling.`
   );
 }
@@ -91,7 +94,7 @@ function chart({ over, rows, undrilled }: MapAnswer, key: Key, page: Page): stri
     return `  ${labels[i].padStart(labelWidth)} ${glyphs(page).edge}${bar}${glyphs(page).edge} ${gyration(row.drilled[key])}`;
   });
   const scale = gyration(low).padEnd(width - figures) + gyration(high);
-  return [...lines, page.paint.quiet(`  ${' '.repeat(labelWidth + 2)}${scale}`), ...legend(page)];
+  return [...lines, page.paint.quiet(`  ${' '.repeat(labelWidth + 2)}${scale}`), ...legend(rows, page)];
 }
 
 function barOf(
@@ -109,12 +112,12 @@ function barOf(
   return signs.join('');
 }
 
-const legend = (page: Page): string[] =>
-  paragraph(
-    `${glyphs(page).roll} most typical core   ${page.ascii ? '---' : '───'} 9 of 10 cores   ${glyphs(page).thinOil} undrilled`,
-    page,
-    page.paint.quiet,
-  );
+function legend(rows: MapAnswer['rows'], page: Page): string[] {
+  const drilled = isOneCore(rows[0].bands)
+    ? `${glyphs(page).roll} drilled`
+    : `${glyphs(page).roll} most typical core   ${page.ascii ? '---' : '───'} 9 of 10 cores`;
+  return paragraph(`${drilled}   ${glyphs(page).thinOil} undrilled`, page, page.paint.quiet);
+}
 
 const psaTable = ({ over, rows }: MapAnswer, page: Page): string[] =>
   table(

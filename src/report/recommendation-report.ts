@@ -4,6 +4,9 @@ import { comparisonTable } from './comparison-table.js';
 import { percent } from './figures.js';
 import { laneDrawing } from './lane-drawing.js';
 import { layoutHeadline } from './layout-headline.js';
+import { leversTable } from './levers-table.js';
+import { linesTable } from './lines-table.js';
+import { noLineText } from './no-line-text.js';
 import type { Page } from './page.js';
 import { withPlainText } from './plain-text.js';
 import { rankingTable } from './ranking-table.js';
@@ -28,7 +31,7 @@ export function recommendationReport(given: RecommendAnswer, page: Page): string
     ...paragraph(`${ball.name}, ${ball.weightLb} lb, on ${lane.name}`, page),
   ];
 
-  const shot = { hand: bowler.hand, lane, line: answer.line, path: best.path, reaction: best.reaction };
+  const shot = { hand: bowler.hand, lane, line: best.line, path: best.path, reaction: best.reaction };
   return joinSections([
     opening,
     [...layoutHeadline(best, page), ...paragraph(surenessText(answer, best), page)],
@@ -43,10 +46,17 @@ export function recommendationReport(given: RecommendAnswer, page: Page): string
       section('Numbers and how wide they are', comparisonTable(best, answer.middle, page), page),
       page,
     ),
+    section('No line to the pocket', noLineText(answer.noLine, page), page),
+    section(
+      'Each on its own line, and the room to miss it',
+      linesTable([...answer.layouts, answer.middle], page),
+      page,
+    ),
     section('Why it won', bullets(best.reasons, page), page),
     section('Which number does what, in one undisturbed shot', sharesTable(best.shares, page), page),
     section('What another step would change', stepsTable(best.steps, page), page),
     section('What holds the result back', bullets(answer.limits, page), page),
+    section('When layout is not enough: what else would do', leversTable(best, answer.levers, page), page),
     section('Marks to lay out', marksTable(best.marks, page), page),
     section('After drilling', afterDrilling(best, page), page),
     section('Searched', paragraph(searchText(answer), page), page),

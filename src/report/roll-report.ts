@@ -1,9 +1,13 @@
 import type { RollAnswer } from '../records/answer.js';
 import type { Lane } from '../records/lane.js';
+import { ballDrawing } from './ball-drawing.js';
+import { bowTieText } from './bow-tie-text.js';
 import { DRILLED_ROWS } from './drilled-rows.js';
-import { boards, decimals, degrees, feet, flare, gyration } from './figures.js';
+import { boards, decimals, feet, flare, gyration } from './figures.js';
 import { laneDrawing } from './lane-drawing.js';
 import { layoutHeadline } from './layout-headline.js';
+import { linesTable } from './lines-table.js';
+import { noLineText } from './no-line-text.js';
 import type { Page } from './page.js';
 import { pathTable } from './path-table.js';
 import { withPlainText } from './plain-text.js';
@@ -31,16 +35,31 @@ export function rollReport(given: RollAnswer, hand: 'right' | 'left', lane: Lane
       laneDrawing({ hand, lane, line: answer.line, path: answer.path, reaction: answer.reaction }, page),
       page,
     ),
+    section('No line to the pocket', noLineText(answer.noLine, page), page),
+    section(
+      'Line, and the room to miss it',
+      linesTable([{ ...answer, text: answer.layout.text }], page),
+      page,
+    ),
     section('Reaction', reactionTable(answer, page), page),
     section('Speaks against it', bullets(answer.objections.map(sentence), page), page),
     section('Every five feet', pathTable(answer.path, page), page),
-    section('Turn by turn on the ball', ringsTable(answer.rings, page), page),
+    section(
+      'The ball from the grip side',
+      ballDrawing(answer.face, answer.rings.slice(0, answer.ringsInOil), page),
+      page,
+    ),
+    section(
+      'Turn by turn on the ball',
+      [...ringsTable(answer.rings, page), ...bowTieText(answer.bowTie, page)],
+      page,
+    ),
     section('Assumed', bullets(answer.assumptions, page), page),
     section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),
   ]);
 }
 
-function reactionTable({ reaction, drilled, line }: RollAnswer, page: Page): string[] {
+function reactionTable({ reaction, drilled }: RollAnswer, page: Page): string[] {
   const rows: string[][] = REACTION_ROWS.map(({ key, name, unit, show }) => [
     name,
     show(reaction[key]),
@@ -53,7 +72,6 @@ function reactionTable({ reaction, drilled, line }: RollAnswer, page: Page): str
   ]);
   rows.push(
     ['board at the pins', boards(reaction.pinsBoard), ''],
-    ['launch angle', degrees(line.launchAngleDeg), 'deg'],
     ['speed at the pins', decimals(reaction.speedAtPinsMph, 1), 'mph'],
     ['rev rate at the pins', decimals(reaction.revRateAtPinsRpm, 0), 'rpm'],
     ['turns', decimals(reaction.turns, 1), ''],

@@ -1,4 +1,4 @@
-import type { Ball } from '../records/ball.js';
+import type { BallRecord } from '../records/ball.js';
 import type { Bowler } from '../records/bowler.js';
 import type { DrilledLayout } from '../records/drilled-layout.js';
 import type { Lane } from '../records/lane.js';
@@ -58,8 +58,10 @@ function factsOf({ kind, record, error }: ListedRecord): string {
 const FACTS: { readonly [K in RecordKind]: (record: RecordOf[K]) => string } = {
   bowler: ({ hand, thumbHole, speedMph, revRateRpm }: Bowler) =>
     `${hand}-handed${thumbHole ? '' : ', no thumb'}, ${decimals(speedMph, 1)} mph, ${revRateRpm} rpm`,
-  ball: ({ weightLb, rgIn, differentialIn }: Ball) =>
-    `${weightLb} lb, RG ${rgIn}, differential ${differentialIn}`,
+  ball: (ball: BallRecord) =>
+    'core' in ball
+      ? `${ball.weightLb} lb, a core of its own`
+      : `${ball.weightLb} lb, RG ${ball.rgIn}, differential ${ball.differentialIn}`,
   lane: ({ patternFt }: Lane) => `oil to ${patternFt} ft`,
   layout: ({ layout, ball, bowler, results }: DrilledLayout) =>
     `${layout} on ${ball} for ${bowler}; ${results.length} result${results.length === 1 ? '' : 's'}`,

@@ -49,8 +49,8 @@ export function psaText(psa: PsaAnswer): string {
 }
 
 /** Tape arcs to each mark, to a sixteenth of an inch. */
-export const marksTable = (marks: readonly MarkAnswer[], page: Page): string[] => [
-  ...table(
+export const arcsTable = (marks: readonly MarkAnswer[], page: Page): string[] =>
+  table(
     [{ head: 'mark' }, { head: 'from grip centre\nin' }, { head: 'from PAP\nin' }, { head: 'from pin\nin' }],
     marks.map(({ mark, fromGripCentreIn, fromPapIn, fromPinIn }) => [
       mark,
@@ -59,7 +59,11 @@ export const marksTable = (marks: readonly MarkAnswer[], page: Page): string[] =
       arc(fromPinIn),
     ]),
     page,
-  ),
+  );
+
+/** The same with a word on how they are measured. */
+export const marksTable = (marks: readonly MarkAnswer[], page: Page): string[] => [
+  ...arcsTable(marks, page),
   ...paragraph(
     'Arcs along the surface with a tape, to 1/16 in; two arcs from known marks find the next.',
     page,
@@ -71,8 +75,10 @@ export const marksTable = (marks: readonly MarkAnswer[], page: Page): string[] =
 const arc = (inches: number | null): string => (inches === null || tape(inches) === '0' ? '' : tape(inches));
 
 /** Which rules were checked, and what was found. */
-export function legalityLines({ ruleSet, edition, legal, findings }: LegalityAnswer, page: Page): string[] {
-  const verdict = legal ? 'Within' : 'NOT within';
-  const text = `${verdict} ${ruleSet} (${edition}), as far as this program checks.`;
-  return [...paragraph(text, page, legal ? (line) => line : page.paint.caution), ...bullets(findings, page)];
-}
+export const legalityLines = (legality: LegalityAnswer, page: Page): string[] => [
+  ...paragraph(legalityText(legality), page, legality.legal ? (line) => line : page.paint.caution),
+  ...bullets(legality.findings, page),
+];
+
+export const legalityText = ({ ruleSet, edition, legal }: LegalityAnswer): string =>
+  `${legal ? 'Within' : 'NOT within'} ${ruleSet} (${edition}), as far as this program checks.`;

@@ -22,35 +22,50 @@ export function columnsOf(text: string): number {
  * @param first   put before the first line instead; as wide as `indent`
  */
 export function wrap(text: string, width: number, indent = '', first = indent): string[] {
-  const room = Math.max(1, width - columnsOf(indent));
+  const lines = linesWithin(text, Math.max(1, width - columnsOf(indent)), columnsOf);
+  return lines.map((each, i) => (i === 0 ? first : indent) + each);
+}
+
+/**
+ * The same for any measure of width: points of a typeface, say.
+ *
+ * @param room     of a line, in the unit of `widthOf`
+ * @param widthOf  a text on one line
+ */
+export function linesWithin(text: string, room: number, widthOf: (text: string) => number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of words(text).flatMap((each) => pieces(each, room))) {
-    if (line !== '' && columnsOf(line) + 1 + columnsOf(word) > room) {
+  for (const word of words(text).flatMap((each) => pieces(each, room, widthOf))) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (line !== '' && widthOf(longer) > room) {
       lines.push(line);
       line = word;
-    } else line = line === '' ? word : `${line} ${word}`;
+    } else line = longer;
   }
   if (line !== '') lines.push(line);
-  return lines.map((each, i) => ((i === 0 ? first : indent) + each).replaceAll(JOINED, ' '));
+  return lines.map((each) => each.replaceAll(JOINED, ' '));
 }
 
 /** A space that is not broken at: in `4 1/2`, in a layout, and between a number and its unit. */
 const JOINED = '\u00a0';
 
 const words = (text: string): string[] =>
-  text
-    .replace(/(?<=\d) (?=\d+\/\d|x \d|(?:in|ft|lb|oz|mph|rpm|deg|%)(?![a-z]))/g, JOINED)
-    .replace(/(?<=\d\u00a0x) (?=\d)/g, JOINED)
+  joined(text)
     .split(/[^\S\u00a0]+/)
     .filter(Boolean);
 
+/** A text with its mixed numbers, layouts, and numbers with their units held together by no-break spaces. */
+export const joined = (text: string): string =>
+  text
+    .replace(/(?<=\d) (?=\d+\/\d|x \d|(?:in|ft|lb|oz|mph|rpm|deg|%)(?![a-z]))/g, JOINED)
+    .replace(/(?<=\d\u00a0x) (?=\d)/g, JOINED);
+
 /** A word in parts that each fit the room. */
-function pieces(word: string, room: number): string[] {
-  if (columnsOf(word) <= room) return [word];
+function pieces(word: string, room: number, widthOf: (text: string) => number): string[] {
+  if (widthOf(word) <= room) return [word];
   const parts: string[] = [''];
   for (const sign of word) {
-    if (columnsOf((parts.at(-1) as string) + sign) > room) parts.push('');
+    if (widthOf((parts.at(-1) as string) + sign) > room && parts.at(-1) !== '') parts.push('');
     parts[parts.length - 1] += sign;
   }
   return parts;

@@ -42,6 +42,23 @@ export const publishedBall = (
   family,
 });
 
+/** A ball of each family as many are. */
+export const USUAL_BALLS: readonly PublishedNumbers[] = [
+  publishedBall('plain', 15, 2.54, 0.045),
+  publishedBall('lobed', 15, 2.54, 0.045),
+  publishedBall('asymmetric', 15, 2.54, 0.045, 0.015),
+];
+
+/** Balls that few shapes can be: at the edges where the core gets too dense or too big. */
+export const EDGE_BALLS: readonly PublishedNumbers[] = [
+  publishedBall('plain', 15, 2.46, 0.058),
+  publishedBall('lobed', 14, 2.52, 0.048),
+  publishedBall('asymmetric', 15, 2.48, 0.05, 0.017),
+  publishedBall('asymmetric', 14, 2.52, 0.048, 0.017),
+  publishedBall('plain', 15, 2.62, 0.054),
+  publishedBall('lobed', 12, 2.62, 0.048),
+];
+
 /** The usual grip (slug in the thumb, inserts in the fingers) placed on the ball. */
 export const usualHoles = (thumbHole = true) => gripHoles({ ...averageBowler, thumbHole }, RADIUS);
 

@@ -14,5 +14,7 @@ export function partContains(part: Part, p: Vec3): boolean {
       return Math.max(Math.abs(x), Math.abs(y), Math.abs(z)) <= 1;
     case 'cone':
       return Math.abs(z) <= 1 && Math.hypot(x, y) <= (1 + part.shape.top + (part.shape.top - 1) * z) / 2;
+    case 'capsule':
+      return Math.hypot(x, y, Math.max(0, Math.abs(z) - part.shape.half)) <= 1;
   }
 }

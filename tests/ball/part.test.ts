@@ -1,13 +1,15 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { coreMoments, shiftMoments, sphereMoments, stretchMoments } from '../../src/ball/ball-body.js';
+import { coreMoments, sphereMoments } from '../../src/ball/ball-body.js';
 import { fromMoments, type Moments } from '../../src/ball/mass-properties.js';
-import { type Part, partMoments, partReach, stretchPart, type UnitShape } from '../../src/ball/part.js';
+import { type Part, partMoments, stretchPart, type UnitShape } from '../../src/ball/part.js';
 import { rotateMoments } from '../../src/ball/rotate-moments.js';
+import { partReach, supportPoint } from '../../src/ball/support.js';
 import { diagonal, IDENTITY, type Mat3, mulMat, mulVec } from '../../src/mat3.js';
-import { add, type Vec3 } from '../../src/vec3.js';
+import { add, dot, type Vec3 } from '../../src/vec3.js';
 import { point, rotation, within } from '../arbitraries.js';
 import { expectNear } from '../expect-near.js';
+import { shiftMoments, stretchMoments } from './moved-moments.js';
 import { partContains } from './part-contains.js';
 import { polyhedronMoments } from './polyhedron.js';
 
@@ -115,6 +117,7 @@ const shapes = fc.constantFrom<UnitShape>(
   { kind: 'cylinder' },
   { kind: 'box' },
   { kind: 'cone', top: 0.4 },
+  { kind: 'capsule', half: 0.7 },
 );
 const stretch = within(0.3, 3);
 const parts = fc.tuple(shapes, rotation, point).map(([shape, A, c]) => solid(shape, A, c));
@@ -150,12 +153,48 @@ test('rotateMoments: turning a part and turning its moments come to the same', (
     }),
   ));
 
-test('partContains: holds the centre, and no point beyond partReach', () =>
+test('a capsule is a cylinder with half a ball at either end', () => {
+  const half = 1.3;
+  const capsule = partMoments(solid({ kind: 'capsule', half }));
+  const cylinder = partMoments(solid({ kind: 'cylinder' }, diagonal([1, 1, half])));
+  const ball = partMoments(solid({ kind: 'ball' }));
+  expectNear(capsule.mass, cylinder.mass + ball.mass, 1e-14);
+  expectNear(capsule.second[0][0], cylinder.second[0][0] + ball.second[0][0], 1e-14);
+  // a half ball of mass m: centre 3/8 off its face (any mechanics handbook), zz about its face m/5
+  const m = ball.mass / 2;
+  const along = 2 * (m / 5 + 2 * half * m * (3 / 8) + m * half * half);
+  expectNear(capsule.second[2][2], cylinder.second[2][2] + along, 1e-13);
+});
+
+test('partContains: holds the centre, and no point beyond partReach or a support point', () =>
   fc.assert(
-    fc.property(parts, point, (part, p) => {
+    fc.property(parts, point, point, (part, p, u) => {
+      fc.pre(Math.hypot(...u) > 0.01);
       expect(partContains(part, part.c)).toBe(true);
-      // outlines are probed 15° apart: half a step off, cos 7.5° short of a unit radius
-      const reach = partReach(part) + (1 - Math.cos((7.5 * Math.PI) / 180)) * 2;
-      if (partContains(part, p)) expect(Math.hypot(...p)).toBeLessThanOrEqual(reach);
+      if (!partContains(part, p)) return;
+      expect(Math.hypot(...p)).toBeLessThanOrEqual(partReach(part) + 1e-12);
+      expect(dot(p, u)).toBeLessThanOrEqual(dot(supportPoint(part, u), u) + 1e-12);
     }),
   ));
+
+test('partReach: some point of the part lies that far out', () =>
+  fc.assert(
+    fc.property(parts, (part) => {
+      const toCentre = (p: Vec3): Vec3 => add(scaled(1 - 1e-9, p), scaled(1e-9, part.c));
+      const ends = directions.map((u) => supportPoint(part, u));
+      const distances = ends.map((p) => Math.hypot(...p));
+      const farthest = Math.max(...distances);
+      expect(partContains(part, toCentre(ends[distances.indexOf(farthest)]))).toBe(true);
+      // the directions lie some 3° apart, so the best of them falls short by 1 − cos 3° of the size at most
+      expect(partReach(part)).toBeGreaterThanOrEqual(farthest - 1e-12);
+      expect(partReach(part)).toBeLessThan(farthest + 0.02);
+    }),
+    { numRuns: 30 },
+  ));
+
+/** Spread evenly over the sphere along a spiral. */
+const directions = Array.from({ length: 4000 }, (_, i): Vec3 => {
+  const z = 1 - (2 * (i + 0.5)) / 4000;
+  const a = i * Math.PI * (3 - Math.sqrt(5));
+  return [Math.sqrt(1 - z * z) * Math.cos(a), Math.sqrt(1 - z * z) * Math.sin(a), z];
+});

@@ -17,6 +17,8 @@ function outside(shape: UnitShape, [x, y, z]: Vec3): number {
       return Math.max(Math.abs(x), Math.abs(y), Math.abs(z)) - 1;
     case 'cone':
       return Math.max(Math.hypot(x, y) - (1 + ((shape.top - 1) * (1 + z)) / 2), Math.abs(z) - 1);
+    case 'capsule':
+      return Math.hypot(x, y, Math.max(0, Math.abs(z) - shape.half)) - 1;
   }
 }
 
@@ -30,6 +32,7 @@ const shapes = fc.oneof(
   fc.constantFrom<UnitShape>({ kind: 'ball' }, { kind: 'cylinder' }, { kind: 'box' }),
   within(0, 1.5).map((top): UnitShape => ({ kind: 'cone', top })),
   fc.constantFrom<UnitShape>({ kind: 'cone', top: 0 }, { kind: 'cone', top: 1 }),
+  fc.constantFrom(0, 0.5, 1, 1.7).map((half): UnitShape => ({ kind: 'capsule', half })),
 );
 /** Near the shapes, and often exactly on their faces, axes and apexes. */
 const coordinate = fc.oneof(within(-2, 2), fc.constantFrom(-1, 0, 0.5, 1));

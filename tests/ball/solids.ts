@@ -40,7 +40,18 @@ export class Solids {
     return this.manifold.cylinder(high - low, swell * at, swell * to, n).translate([0, 0, low]);
   }
 
-  part({ shape, A, c }: Part): Manifold {
+  /** What of the ball a hole can reach from its mouth: a dome whose surface is finely divided around there. */
+  dome(mouth_B: Vec3, ballRadius: number): Manifold {
+    const angles = [...steps(0, 0.3, 40), ...steps(0.3, 1.3, 20), 1.3];
+    const arc = angles.map((a): [number, number] => [ballRadius * Math.sin(a), ballRadius * Math.cos(a)]);
+    const low = -ballRadius / 2;
+    const profile: [number, number][] = [[0, low], [arc[arc.length - 1][0], low], ...arc.reverse()];
+    const x = unit(cross(mouth_B, Math.abs(mouth_B[2]) < 0.6 ? [0, 0, 1] : [1, 0, 0]));
+    const R = fromColumns(x, cross(mouth_B, x), mouth_B);
+    return this.manifold.revolve([profile], this.segments).transform(affine(R, [0, 0, 0]));
+  }
+
+  part({ shape, A, c }: Pick<Part, 'shape' | 'A' | 'c'>): Manifold {
     switch (shape.kind) {
       case 'ball':
         return this.sphere(1).transform(affine(A, c));
@@ -50,6 +61,12 @@ export class Solids {
         return this.frustum(-1, 1, 1).transform(affine(A, c));
       case 'cone':
         return this.frustum(-1, 1, 1, shape.top).transform(affine(A, c));
+      case 'capsule': {
+        const ends = [-shape.half, shape.half].map((z) => this.sphere(1).translate([0, 0, z]));
+        return this.manifold
+          .union([this.frustum(-shape.half, shape.half, 1), ...ends])
+          .transform(affine(A, c));
+      }
     }
   }
 
@@ -85,12 +102,12 @@ export class Solids {
     taken.volume(); // the kernel works when asked: now, not once a layout
     const inner = this.sphere(body.radius - body.coverThickness);
     let unturned = addMoments(
-      this.sleeves(holes, body.radius),
+      regionMoments(this.sleeves(holes, body.radius)),
       moments(this.sphere(body.radius).subtract(taken)),
       body.coverDensity,
     );
     unturned = addMoments(unturned, moments(inner.subtract(taken)), body.fillerDensity - body.coverDensity);
-    const parts = body.core.map((part) => ({ solid: this.part(part), density: part.excess }));
+    const parts = this.core(body);
     return (R_BC) => {
       const turn = affine(R_BC, [0, 0, 0]);
       const left = parts.map(({ solid }) => moments(solid.transform(turn).subtract(taken)));
@@ -98,24 +115,48 @@ export class Solids {
     };
   }
 
+  /** Parts of a core, in C; of layers what no later one covers. */
+  private core({ core, layers }: BallBody): { solid: Manifold; density: number }[] {
+    const solids = (layers?.layers ?? []).map((layer) => {
+      if ('mesh' in layer) throw new Error('a mesh cannot be handed over');
+      return { solid: this.part(layer), density: layer.excess };
+    });
+    return [
+      ...core.map((part) => ({ solid: this.part(part), density: part.excess })),
+      ...solids.map(({ solid, density }, i) => ({
+        solid: solid.subtract(this.manifold.union(solids.slice(i + 1).map((later) => later.solid))),
+        density,
+      })),
+    ];
+  }
+
   /** Slugs and inserts with the fingers' holes through them. */
-  private sleeves(holes: readonly Hole[], ballRadius: number): Moments {
+  sleeves(holes: readonly Hole[], ballRadius: number): Region[] {
     const whole = this.sphere(ballRadius);
     const opens = this.manifold.union(holes.map((hole) => this.bore(hole, hole.open, ballRadius)));
-    let sum = NO_MOMENTS;
     let placed = this.manifold.union([]);
-    for (const hole of holes) {
-      if (!hole.sleeve) continue;
+    return holes.flatMap((hole) => {
+      if (!hole.sleeve) return [];
       const { bore, height, density } = hole.sleeve;
       const full = height >= bore.depth;
       const depth = full ? bore.depth : height;
       const slug = this.bore(hole, { ...bore, depth }, ballRadius, full ? hole.tip : 'flat');
-      sum = addMoments(sum, moments(slug.subtract(placed).intersect(whole).subtract(opens)), density);
+      const solid = slug.subtract(placed).intersect(whole).subtract(opens);
       placed = placed.add(slug);
-    }
-    return sum;
+      return [{ solid, density }];
+    });
   }
 }
+
+/** Space filled with matter of one density, kg/m³. */
+export interface Region {
+  readonly solid: Manifold;
+  readonly density: number;
+}
+
+/** Moments of matter in several regions about the origin. */
+export const regionMoments = (regions: readonly Region[]): Moments =>
+  regions.reduce((sum, { solid, density }) => addMoments(sum, moments(solid), density), NO_MOMENTS);
 
 /** Moments of a solid of density one about the origin. */
 export function moments(solid: Manifold): Moments {
@@ -124,7 +165,11 @@ export function moments(solid: Manifold): Moments {
   return polyhedronMoments({ corners: vertProperties, faces: triVerts });
 }
 
-const affine = (A: Mat3, c: Vec3): Mat4 => [
+/** Evenly from `low` on, up to but not at `high`. */
+const steps = (low: number, high: number, count: number): number[] =>
+  Array.from({ length: count }, (_, i) => low + ((high - low) * i) / count);
+
+export const affine = (A: Mat3, c: Vec3): Mat4 => [
   ...column(A, 0),
   0,
   ...column(A, 1),

@@ -1,14 +1,20 @@
-import type { BallBody } from '../../src/ball/ball-body.js';
+import { type BallBody, coreMoments } from '../../src/ball/ball-body.js';
 import type { Driller } from '../../src/ball/drill.js';
 import { inertiaNumbers } from '../../src/ball/drilled-numbers.js';
 import { excavate } from '../../src/ball/excavation.js';
+import type { Layer } from '../../src/ball/layered-core.js';
+import { checkMesh } from '../../src/ball/mesh/check-mesh.js';
+import { placeMesh } from '../../src/ball/mesh/mesh.js';
+import { meshTree } from '../../src/ball/mesh/mesh-tree.js';
 import { RANKING_RAYS, REPORT_RAYS } from '../../src/ball/ray-rule.js';
 import { placeLayout } from '../../src/layout/placement.js';
-import type { Mat3 } from '../../src/mat3.js';
+import { IDENTITY, type Mat3 } from '../../src/mat3.js';
 import { INCH, to } from '../../src/units.js';
+import { ZERO } from '../../src/vec3.js';
 import { fittedBodies, layoutOf, PAP_B, RADIUS, usualHoles } from '../ball/fixtures.js';
+import { sphere } from '../ball/mesh/make-stl.js';
 import { Solids } from '../ball/solids.js';
-import { machine, type Timing, timeCalls } from './timing.js';
+import { machine, type Timing, timeCalls, timeTogether } from './timing.js';
 
 // What people run is built: tsx marks every inner function with its name, which doubles the time of small ones.
 const built = (await import(
@@ -33,6 +39,7 @@ export async function drillBench(print: (line: string) => void = console.log): P
     ['lobed core, 5 parts', fittedBodies('lobed', 1)[0]],
   ] as const)
     await oneCore(name, body, print);
+  layeredCores(print);
   const degenerate = built.driller(fittedBodies('plain', 1)[0], excavate([], RADIUS, RANKING_RAYS));
   print(
     row(
@@ -41,6 +48,34 @@ export async function drillBench(print: (line: string) => void = console.log): P
     ),
   );
 }
+
+/** The plain core's parts as layers that might overlap, and the same with one of them as a mesh, beside the fast way. */
+function layeredCores(print: (line: string) => void): void {
+  const parts = fittedBodies('plain', 1)[0];
+  const mesh = checkMesh(meshTree(placeMesh(BALL_OF_TRIANGLES, BALL_POSE).mesh), 1).solid;
+  const layers = (added: readonly Layer[]): BallBody => ({
+    ...parts,
+    core: [],
+    layers: { layers: [...parts.core, ...added], moments: coreMoments(parts.core) },
+  });
+  const bodies = [parts, layers([]), layers([{ mesh, excess: 500 }])];
+  const drillers = bodies.map((body) => built.driller(body, excavate(HOLES, RADIUS, RANKING_RAYS)));
+  const off = Math.abs(rgIn(drillers[1], TURNS[0]) - rgIn(drillers[0], TURNS[0]));
+  if (!(off < 1e-12)) throw new Error(`layers: RG is ${off} in off`);
+  const [fast, layered, meshed] = timeTogether(
+    drillers.map((drill) => (n) => drill(turn(n))),
+    40,
+    100,
+  );
+  print(row('the same parts as layers', layered));
+  print(row(`and a ball of ${mesh.triangles.length / 3} triangles in them`, meshed));
+  print(
+    `  layers take ${(layered.median / fast.median).toFixed(1)} times as long as parts, with the mesh ${(meshed.median / fast.median).toFixed(1)} times`,
+  );
+}
+
+const BALL_OF_TRIANGLES = new Float32Array(sphere(20, 224).flat(2));
+const BALL_POSE = { unit: 1e-3, R_CF: IDENTITY, p_BoFo_C: ZERO };
 
 async function oneCore(name: string, body: BallBody, print: (line: string) => void): Promise<void> {
   const reference = built.driller(body, excavate(HOLES, RADIUS, { radii: 40, angles: 160 }));

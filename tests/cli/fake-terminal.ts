@@ -28,7 +28,11 @@ export function fakeTerminal({
     stdin: Object.assign(new PassThrough(), { isTTY: tty }) as Source,
     stdout: stream(out),
     stderr: stream(err),
-    env: { FLAREWISE_HOME: fileURLToPath(new URL('../no-such-home/', import.meta.url)), ...env },
+    env: {
+      FLAREWISE_HOME: fileURLToPath(new URL('../no-such-home/', import.meta.url)),
+      FLAREWISE_CACHE: 'off',
+      ...env,
+    },
     cores: 2,
     written: { out: () => out.join(''), err: () => err.join('') },
   };

@@ -20,10 +20,11 @@ export function scratchFolder() {
   const path = mkdtempSync(join(tmpdir(), 'flarewise-'));
   return {
     path,
-    /** Writes a file, JSON unless it is text already, and returns its path. */
+    /** Writes a file, JSON unless it is text or bytes already, and returns its path. */
     write(name: string, content: unknown): string {
       const file = join(path, name);
-      writeFileSync(file, typeof content === 'string' ? content : JSON.stringify(content));
+      const isReady = typeof content === 'string' || content instanceof Uint8Array;
+      writeFileSync(file, isReady ? content : JSON.stringify(content));
       return file;
     },
     remove: () => rmSync(path, { recursive: true, force: true }),

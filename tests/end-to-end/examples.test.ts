@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { COMMANDS } from '../../src/cli/command-table.js';
 import { demo, scratchFolder } from './demo-files.js';
@@ -29,7 +30,10 @@ describe('examples in the help', () => {
   });
 
   test.each(examples)('flarewise %s', async (line) => {
-    const { code, out, err } = await runCli(parted(line), { cwd: folder.path });
+    const { code, out, err } = await runCli(parted(line), {
+      cwd: folder.path,
+      env: { FLAREWISE_HOME: join(folder.path, 'home') },
+    });
     expect(err).toBe('');
     expect(code).toBe(0);
     expect(out.length).toBeGreaterThan(100);

@@ -1,5 +1,7 @@
 import { afterEach, expect, test } from 'vitest';
+import { scratchFolder } from './demo-files.js';
 import { CTRL_C, ENTER, openSession } from './pty-session.js';
+import { runCli } from './run-cli.js';
 
 /* The built program in a real pseudo-terminal, with keys as a person presses them. */
 
@@ -46,6 +48,31 @@ test.each([1, 3])('ctrl-C at question %i leaves quietly with 130', async (questi
   expect(await session.exit).toMatchObject({ exitCode: 130 });
   expect(session.text()).not.toMatch(/Error|Cancelled|\n {4}at /);
 });
+
+test('what was answered before ctrl-C is offered the next time, and kept names work as records', async () => {
+  const folder = scratchFolder();
+  const env = { FLAREWISE_HOME: folder.path };
+  session = openSession([], { env });
+  await session.waitFor(/1\/\d+ {2}/);
+  session.type(ENTER);
+  await session.waitFor(/2\/\d+ {2}Which hand/);
+  session.type(CTRL_C);
+  await session.exit;
+
+  session = openSession([], { env });
+  await session.waitFor(/left after 1 answer\. Go on there/);
+  session.type(ENTER);
+  for (let place = 2, of = 2; place <= of; place += 1) {
+    const shown = await session.waitFor(new RegExp(`\\b${place}/(\\d+) {2}([^\\n]*)`));
+    of = Number(shown[1]);
+    if (/Keep this bowler/.test(shown[2])) session.type('Kim');
+    session.type(ENTER);
+  }
+  await session.waitFor(/Kept as bowler\/kim[\s\S]*Layout for Kim/, 0, 120_000);
+  await session.exit;
+  expect((await runCli(['shelf', 'show', 'kim'], { env })).out).toContain('"speedMph": 17.5');
+  folder.remove();
+}, 180_000);
 
 test('ctrl-C during the search leaves quietly with 130', async () => {
   session = openSession(['--no-input']);

@@ -1,14 +1,18 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { stripVTControlCharacters } from 'node:util';
 import { spawn } from '@lydell/node-pty';
 import { ENV, MAIN } from './run-cli.js';
 
 /** `flarewise` in a real pseudo-terminal, as a person at a keyboard meets it. */
 export function openSession(args: readonly string[], { columns = 80, env = {} } = {}) {
+  const home = mkdtempSync(join(tmpdir(), 'flarewise-'));
   const pty = spawn(process.execPath, [MAIN, ...args], {
     name: 'xterm-256color',
     cols: columns,
     rows: 50,
-    env: { ...ENV, ...env },
+    env: { ...ENV, FLAREWISE_HOME: home, ...env },
   });
   let shown = '';
   const waiting = new Set<() => void>();
@@ -23,6 +27,7 @@ export function openSession(args: readonly string[], { columns = 80, env = {} } 
   const exit = new Promise<{ exitCode: number; signal?: number }>((resolve) => {
     pty.onExit((how) => {
       ended = true;
+      rmSync(home, { recursive: true, force: true });
       wake();
       resolve(how);
     });

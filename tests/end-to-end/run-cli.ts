@@ -20,6 +20,7 @@ export const ENV: Readonly<Record<string, string>> = {
   PATH: process.env.PATH ?? '',
   LANG: 'C.UTF-8',
   FLAREWISE_HOME: fileURLToPath(new URL('../no-such-home/', import.meta.url)),
+  FLAREWISE_CACHE: 'off',
 };
 
 /** Runs `flarewise` with pipes for streams, as a script would, and waits for its end. */

@@ -1,11 +1,17 @@
 import { runInterview } from '../../src/interview/ask.js';
+import { demoShelf } from '../../src/records/shelf.js';
 
 /* The interview alone, for the tests to run in a pseudo-terminal: its records go to stdout as JSON. */
 
+const remembered: unknown[] = [];
 try {
   const color = !process.argv.includes('--no-color');
-  const records = await runInterview({ input: process.stdin, output: process.stderr, color });
+  const left = process.env.LEFT_INTERVIEW ? JSON.parse(process.env.LEFT_INTERVIEW) : null;
+  const records = await runInterview(
+    { input: process.stdin, output: process.stderr, color },
+    { shelf: demoShelf(), left, remember: (now) => remembered.push(now) },
+  );
   process.stdout.write(`\n${JSON.stringify(records)}\n`);
 } catch (error) {
-  process.stdout.write(`\n${(error as Error).name}\n`);
+  process.stdout.write(`\n${(error as Error).name}\nremembered: ${JSON.stringify(remembered.at(-1))}\n`);
 }

@@ -8,10 +8,13 @@ const MOVE = /[\r\n]+|\u001b\[[0-9;?]*[A-HJKf]/;
 const COLOUR = /\u001b\[[0-9;]*m/;
 // biome-ignore-end lint/suspicious/noControlCharactersInRegex: terminals are driven by them
 
+const who: Turn = [/Whose ball/, ENTER];
 const hand: Turn = [/Which hand/, ENTER];
+const kind: Turn = [/nearest to how you bowl/, ENTER];
+const skill: Turn = [/alike are your shots/, ENTER];
 const thumb: Turn = [/thumb hole/, ENTER];
 const release: Turn[] = [
-  [/3\/13 .*mph/, ENTER],
+  [/in mph\?/, ENTER],
   [/turns per minute/, ENTER],
   [/axis stand/, ENTER],
   [/sideways/, ENTER],
@@ -19,9 +22,12 @@ const release: Turn[] = [
 
 test('a left-hander off the shelf, from the first question to the records', async () => {
   const shown = await talk([
+    who,
     [/Which hand/, DOWN],
     [/❯ Left/, ENTER],
+    kind,
     thumb,
+    skill,
     ...release,
     [/far over/, `5 1/8${ENTER}`],
     [/far up/, `1/4 down${ENTER}`],
@@ -33,6 +39,7 @@ test('a left-hander off the shelf, from the first question to the records', asyn
     [/❯ Earliest/, ENTER],
     [/hook look/, ENTER],
     [/hook in all/, ENTER],
+    [/Keep this bowler/, ENTER],
   ]);
   expect(recordsIn(shown)).toMatchObject({
     bowler: { hand: 'left', thumbHole: true, pap: { overIn: 5.125, upIn: -0.25 } },
@@ -45,23 +52,25 @@ test('a left-hander off the shelf, from the first question to the records', asyn
 
 test('a bad answer is told at once and can be mended; Escape and < go back', async () => {
   const shown = await talk([
+    who,
     hand,
+    kind,
     thumb,
-    [/3\/13/, `170${ENTER}`],
+    skill,
+    [/6\/\d+/, `170${ENTER}`],
     [/Must be 8 to 26 mph; got "170"/, `<${ENTER}`],
-    [/2\/13/, '<'],
-    [/1\/13/, ENTER],
-    [/2\/13/, DOWN],
+    [/5\/\d+/, '<'],
+    [/4\/\d+/, DOWN],
     [/❯ No/, ENTER],
-    [/3\/13/, ESCAPE],
-    [/2\/13[\s\S]*❯ No/, ENTER],
-    [/3\/13/, CTRL_C],
+    [/5\/\d+/, ESCAPE],
+    [/4\/\d+[\s\S]*❯ No/, ENTER],
+    [/5\/\d+/, CTRL_C],
   ]);
   expect(shown).toContain('Cancelled');
 });
 
 test('ctrl-C at a choice leaves as well', async () => {
-  expect(await talk([[/Which hand/, CTRL_C]])).toContain('Cancelled');
+  expect(await talk([who, [/Which hand/, CTRL_C]])).toContain('Cancelled');
 });
 
 test.each([
@@ -72,11 +81,73 @@ test.each([
     [/far over/, ENTER],
     [/far up/, ENTER],
   ];
-  const leave: Turn = [/10\/\d+[\s\S]*\(15\)/, CTRL_C];
-  const turns = [hand, thumb, ...release, ...pap, [/Which ball/, ENTER], leave] satisfies Turn[];
+  const leave: Turn = [/13\/\d+[\s\S]*\(15\)/, CTRL_C];
+  const turns = [
+    who,
+    hand,
+    kind,
+    thumb,
+    skill,
+    ...release,
+    ...pap,
+    [/Which ball/, ENTER],
+    leave,
+  ] satisfies Turn[];
   const shown = await talk(turns, { columns: 60, env, args });
-  const lines = shown.split(MOVE).map(stripVTControlCharacters);
+  const [interview = ''] = shown.split('remembered:');
+  const lines = interview.split(MOVE).map(stripVTControlCharacters);
   expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(60);
   expect(lines.some((line) => line.includes('Arrows choose'))).toBe(true);
   expect(shown).not.toMatch(COLOUR);
+});
+
+test('a bowler who knows only speed and revs measures the rest, and is told what it makes', async () => {
+  const shown = await talk([
+    who,
+    hand,
+    kind,
+    thumb,
+    skill,
+    [/in mph\?/, `18${ENTER}`],
+    [/turns per minute/, `350${ENTER}`],
+    [/axis stand/, `?${ENTER}`],
+    [/axis tilt be found/, ENTER],
+    [/edge to edge/, `11 1/4${ENTER}`],
+    [/Axis tilt: 15 degrees, give or take 0.84[\s\S]*sideways/, `?${ENTER}`],
+    [/rotation be found/, DOWN],
+    [/❯ Not at all/, ENTER],
+    [/Axis rotation: 48 degrees, give or take 11[\s\S]*far over/, `?${ENTER}`],
+    [/PAP be found/, ENTER],
+    [/along the midline/, `1/2${ENTER}`],
+    [/below the thumb/, `?${ENTER}`],
+    [/PAP over: 5.1\d in[\s\S]*Which ball/, CTRL_C],
+  ]);
+  expect(shown).toContain('Cancelled');
+});
+
+test('what was answered before ctrl-C is remembered, and can be gone on with', async () => {
+  const left = await talk([who, [/Which hand/, DOWN], [/❯ Left/, ENTER], [/nearest to how/, CTRL_C]]);
+  const [, remembered = ''] = /remembered: (.*)/.exec(stripVTControlCharacters(left)) ?? [];
+  expect(JSON.parse(remembered)).toEqual([
+    ['bowler', 'by-questions'],
+    ['hand', 'left'],
+  ]);
+  await talk(
+    [
+      [/left after 2 answers. Go on there/, ENTER],
+      [/3\/\d+ {2}Which comes nearest/, CTRL_C],
+    ],
+    {
+      env: { LEFT_INTERVIEW: remembered },
+    },
+  );
+  await talk(
+    [
+      [/Go on there/, `n${ENTER}`],
+      [/1\/\d+ {2}Whose ball/, CTRL_C],
+    ],
+    {
+      env: { LEFT_INTERVIEW: remembered },
+    },
+  );
 });

@@ -1,9 +1,37 @@
 import { describe, expect, test } from 'vitest';
-import { answer, back, interviewed, isFault, nextQuestion, progress } from '../../src/interview/interview.js';
-import { BY_NUMBERS, FROM_FILE, questionsFor } from '../../src/interview/questions.js';
+import { BY_NUMBERS } from '../../src/interview/ball-questions.js';
+import {
+  answer,
+  back,
+  interviewed,
+  isFault,
+  leftInterview,
+  nextQuestion,
+  progress,
+  resumed,
+} from '../../src/interview/interview.js';
+import { FROM_FILE, UNKNOWN } from '../../src/interview/question.js';
+import { questionsFor } from '../../src/interview/questions.js';
 import { DEMO } from '../../src/records/shelf.js';
 import { inputErrorOf } from '../records/faults-of.js';
 import { give, shelf, start, usualAnswer, walkTo } from './walk.js';
+
+/** Answers after which a reading is asked for. */
+function waysTo(id: string): Record<string, unknown> {
+  for (const [number, how, way, readings] of WAYS)
+    if (readings.split(' ').includes(id)) return { [number]: UNKNOWN, [how]: way };
+  return {};
+}
+
+const WAYS = [
+  ['speedMph', 'speedHow', 'display', 'displayMph'],
+  ['speedMph', 'speedHow', 'watch', 'watchS timings'],
+  ['revRateRpm', 'revRateHow', 'video', 'turns frames framesPerSecond'],
+  ['axisTiltDeg', 'tiltHow', 'arc', 'ringArcIn'],
+  ['axisTiltDeg', 'tiltHow', 'diameter', 'ringDiameterIn'],
+  ['axisRotationDeg', 'rotationHow', 'picture', 'markAside ballWidth'],
+  ['papOverIn', 'papHow', 'ring', 'ringAsideIn ringBelowIn'],
+] as const;
 
 const dataFile = (name: string): string => new URL(`../../data/${name}.json`, import.meta.url).pathname;
 
@@ -22,8 +50,8 @@ describe('questions', () => {
   test('every usual answer is one that may be given', () => {
     for (const question of questions) {
       if (question.kind === 'number') {
-        const { interview } = walkTo(question.id, { ball: BY_NUMBERS });
-        expect(isFault(answer(interview, question.usual)), question.id).toBe(false);
+        const { interview } = walkTo(question.id, { ...waysTo(question.id), ball: BY_NUMBERS });
+        expect(isFault(answer(interview, question.usual(interview.answers))), question.id).toBe(false);
       }
       if (question.kind === 'choice' && question.usual !== undefined)
         expect(
@@ -38,7 +66,7 @@ describe('a whole interview', () => {
   test('enter all the way, with a ball off the shelf, gives four sound records', () => {
     const { interview, asked } = walkTo(null, { ball: DEMO.ball });
     expect(asked).toEqual(
-      'hand thumbHole speedMph revRateRpm axisTiltDeg axisRotationDeg papOverIn papUpIn ball lane hookStart hookShape hookTotal'.split(
+      'bowler hand kind thumbHole skill speedMph revRateRpm axisTiltDeg axisRotationDeg papOverIn papUpIn ball lane hookStart hookShape hookTotal keepBowler'.split(
         ' ',
       ),
     );
@@ -83,6 +111,7 @@ describe('a whole interview', () => {
         axisTiltDeg: 7,
         axisRotationDeg: 66,
         pap: { overIn: 5.375, upIn: -0.25 },
+        skill: 'league',
       },
       ball: {
         schema: 'flarewise/ball/1',
@@ -98,6 +127,7 @@ describe('a whole interview', () => {
       },
       lane: shelf.lanes.find(({ id }) => id === 'long')?.record,
       want: { hookStart: 5, hookTotal: 1 },
+      keep: { bowler: undefined, ball: undefined },
     });
   });
 
@@ -106,7 +136,7 @@ describe('a whole interview', () => {
     expect(walkTo(null, byNumbers).asked).toContain('coreShape');
     const biased = walkTo(null, { ...byNumbers, intermediateDifferentialIn: '0.012' });
     expect(biased.asked).not.toContain('coreShape');
-    expect(interviewed(biased.interview, shelf).ball.coreShape).toBe('asymmetric');
+    expect(interviewed(biased.interview, shelf).ball).toMatchObject({ coreShape: 'asymmetric' });
   });
 
   test('not knowing the core’s shape leaves it open', () => {
@@ -124,6 +154,118 @@ describe('a whole interview', () => {
     const { ball, lane } = interviewed(interview, shelf);
     expect(ball).toEqual(shelf.balls.find(({ id }) => id === 'plain-low')?.record);
     expect(lane).toEqual(shelf.lanes.find(({ id }) => id === 'dry')?.record);
+  });
+});
+
+describe('a bowler who knows none of the numbers', () => {
+  const nothing = Object.fromEntries(
+    'speedMph revRateRpm axisTiltDeg axisRotationDeg papOverIn'.split(' ').map((id) => [id, UNKNOWN]),
+  );
+
+  test('every number can be guessed by the kind of bowler, and each says how far off it may be', () => {
+    const guess = {
+      speedHow: 'guess',
+      revRateHow: 'guess',
+      tiltHow: 'guess',
+      rotationHow: 'guess',
+      papHow: 'guess',
+    };
+    const { interview } = walkTo(null, { ...nothing, ...guess, kind: 'two-handed', ball: DEMO.ball });
+    const { bowler } = interviewed(interview, shelf);
+    expect(bowler).toMatchObject({ speedMph: 18, revRateRpm: 460, pap: { overIn: 5.375, upIn: 1 } });
+    expect(Object.keys(bowler.uncertainty ?? {})).toHaveLength(6);
+  });
+
+  test('every number can be measured', () => {
+    const { interview, asked } = walkTo(null, {
+      ...nothing,
+      speedHow: 'watch',
+      watchS: '2.4',
+      timings: '4',
+      revRateHow: 'video',
+      turns: '2 1/2',
+      frames: '60',
+      framesPerSecond: '120',
+      tiltHow: 'arc',
+      ringArcIn: '11 1/2',
+      rotationHow: 'picture',
+      markAside: '2',
+      ballWidth: '6',
+      papHow: 'ring',
+      ringAsideIn: '3/4',
+      ringBelowIn: '6',
+      ball: DEMO.ball,
+    });
+    expect(asked).not.toContain('papUpIn'); // the ring tells it
+    const { bowler } = interviewed(interview, shelf);
+    // 60 ft in 2.4 s are 17.05 mph; 2.5 turns in half a second 300 rpm; 13.5 − 11.5 in of arc 13.33°: exact
+    expect(bowler.speedMph).toBeCloseTo(17.05 + 1.6, 2);
+    expect(bowler.revRateRpm).toBe(300);
+    expect(bowler.axisTiltDeg).toBeCloseTo(13.33, 2);
+    expect(bowler.axisRotationDeg).toBeCloseTo(
+      (Math.acos(2 / 3 / Math.cos((13.33 * Math.PI) / 180)) * 180) / Math.PI,
+      1,
+    );
+    expect(bowler.pap.overIn).toBeCloseTo(5, 1);
+    expect(bowler.uncertainty?.papUpIn).toBeGreaterThan(0);
+  });
+
+  test('only what was not known is uncertain', () => {
+    const { interview } = walkTo(null, { axisTiltDeg: UNKNOWN, tiltHow: 'diameter', ball: DEMO.ball });
+    expect(Object.keys(interviewed(interview, shelf).bowler.uncertainty ?? {})).toEqual(['axisTiltDeg']);
+  });
+
+  // biome-ignore format: one case a line
+  test.each([
+    { way: { speedMph: UNKNOWN, speedHow: 'display' }, at: 'displayMph', given: '25', rule: 'makes 26.6, and that must be 8 to 26 mph' },
+    { way: { revRateRpm: UNKNOWN, revRateHow: 'video', frames: '2' }, at: 'framesPerSecond', given: '60', rule: 'makes 3600, and that must be 30 to 700 rpm' },
+    { way: { papOverIn: UNKNOWN, papHow: 'ring', ringAsideIn: '1' }, at: 'ringBelowIn', given: '1/2', rule: 'no ring crosses at both' },
+  ])('readings that make no bowler are refused at $at', ({ way, at, given, rule }) => {
+    const fault = answer(walkTo(at, way).interview, given);
+    expect(isFault(fault) && fault.rule).toContain(rule);
+  });
+
+  test('a number of the ball cannot be unknown', () => {
+    const fault = answer(walkTo('rgIn', { ball: BY_NUMBERS }).interview, UNKNOWN);
+    expect(isFault(fault) && fault.rule).toContain('must be a number');
+  });
+});
+
+describe('bowlers of the shelf, and names to keep', () => {
+  test('a bowler of the shelf is asked nothing about the release', () => {
+    const { interview, asked } = walkTo(null, { bowler: 'two-handed', ball: DEMO.ball });
+    expect(asked).toEqual(['bowler', 'ball', 'lane', 'hookStart', 'hookShape', 'hookTotal']);
+    expect(interviewed(interview, shelf).bowler.name).toBe('Two-handed, no thumb hole');
+  });
+
+  test('bowler and ball that were asked may be kept under names', () => {
+    const { interview } = walkTo(null, { ball: BY_NUMBERS, keepBowler: ' Kim ', keepBall: 'Red one' });
+    const { bowler, ball, keep } = interviewed(interview, shelf);
+    expect(keep).toEqual({ bowler: 'Kim', ball: 'Red one' });
+    expect([bowler.name, ball.name]).toEqual(['Kim', 'Red one']);
+  });
+});
+
+describe('an interview that was left', () => {
+  const questions = questionsFor(shelf);
+
+  test.each([1, 7, 15])('goes on after %i answers as if it had never been left', (count) => {
+    const answers = { hand: 'left', axisTiltDeg: UNKNOWN, papOverIn: '5 1/8', ball: BY_NUMBERS };
+    const { asked, interview: whole } = walkTo(null, answers);
+    const { interview } = walkTo(asked[count] as string, answers);
+    const saved = JSON.parse(JSON.stringify(leftInterview(interview)));
+    const again = resumed(questions, saved);
+    expect(again.answered).toEqual(asked.slice(0, count));
+    expect(interviewed(walkTo(null, answers, again).interview, shelf)).toEqual(interviewed(whole, shelf));
+  });
+
+  test('an answer that may no longer be given ends what is taken up', () => {
+    const saved = [
+      ['bowler', 'by-questions'],
+      ['hand', 'third'],
+      ['kind', 'usual'],
+    ] as const;
+    expect(resumed(questions, saved).answered).toEqual(['bowler']);
   });
 });
 
@@ -159,7 +301,7 @@ describe('bad answers', () => {
 
 describe('back', () => {
   test('at the first question it changes nothing', () => {
-    expect(nextQuestion(back(start()))?.id).toBe('hand');
+    expect(nextQuestion(back(start()))?.id).toBe('bowler');
   });
 
   test('undoes one answer, keeps it as the next offer, and the new one counts', () => {
@@ -200,7 +342,10 @@ describe('progress', () => {
     for (let place = 1, question = nextQuestion(interview); question; place += 1) {
       expect(progress(interview).place).toBe(place);
       expect(progress(interview).of).toBeGreaterThanOrEqual(place);
-      interview = give(interview, question.id === 'ball' ? BY_NUMBERS : usualAnswer(question));
+      interview = give(
+        interview,
+        question.id === 'ball' ? BY_NUMBERS : usualAnswer(question, interview.answers),
+      );
       question = nextQuestion(interview);
     }
     expect(interview.answered.length).toBe(progress(interview).of);

@@ -5,7 +5,7 @@ import {
   nextQuestion,
   startInterview,
 } from '../../src/interview/interview.js';
-import type { Question } from '../../src/interview/question.js';
+import type { Answers, Question } from '../../src/interview/question.js';
 import { questionsFor } from '../../src/interview/questions.js';
 import { demoShelf } from '../../src/records/shelf.js';
 
@@ -13,9 +13,17 @@ export const shelf = demoShelf();
 export const start = (): Interview => startInterview(questionsFor(shelf));
 
 /** What pressing enter at a question answers. */
-export function usualAnswer(question: Question): unknown {
-  if (question.kind === 'file') throw new Error(`${question.id} has no usual answer`);
-  return question.kind === 'number' ? question.usual : (question.usual ?? question.options[0]?.value);
+export function usualAnswer(question: Question, answers: Answers): unknown {
+  switch (question.kind) {
+    case 'number':
+      return question.usual(answers);
+    case 'choice':
+      return question.usual ?? question.options[0]?.value;
+    case 'text':
+      return '';
+    case 'file':
+      throw new Error(`${question.id} has no usual answer`);
+  }
 }
 
 /** Answers the next question; fails when the answer is refused. */
@@ -36,7 +44,10 @@ export function walkTo(
   for (let question = nextQuestion(interview); question; question = nextQuestion(interview)) {
     if (question.id === until) return { interview, asked };
     asked.push(question.id);
-    interview = give(interview, question.id in answers ? answers[question.id] : usualAnswer(question));
+    interview = give(
+      interview,
+      question.id in answers ? answers[question.id] : usualAnswer(question, interview.answers),
+    );
   }
   if (until !== null) throw new Error(`${until} is never asked`);
   return { interview, asked };

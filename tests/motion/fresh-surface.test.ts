@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { RingMemory } from '../../src/motion/fresh-surface.js';
 import { oiledLane } from '../../src/motion/oil.js';
+import { Places } from '../../src/motion/places.js';
 import { rollShot } from '../../src/motion/shot.js';
-import { emptySamples, type Samples } from '../../src/motion/shot-record.js';
 import { unit, type Vec3 } from '../../src/vec3.js';
 import { drilledBall, expectWithin, last, unevenBall, usualRelease } from './bodies.js';
 import { demoPattern } from './patterns.js';
@@ -11,25 +11,38 @@ const RADIUS = 0.109;
 const WIDTH = 0.006;
 const STEPS = 200; // a turn
 
+/** What a contact met, sample by sample. */
+interface Met {
+  readonly carried: number[];
+  readonly fresh: number[];
+  readonly contact: Float64Array[];
+}
+
 /** A contact that draws great circles about an axis which may move from turn to turn, over a given film. */
-function drawRings(turns: number, axisAt: (turn: number) => Vec3, filmAt: (turn: number) => number): Samples {
-  const samples = emptySamples(turns * STEPS + 1);
-  const memory = new RingMemory({ bandWidth: WIDTH, carriedShare: 0.2 }, RADIUS, 8); // grows
+function drawRings(turns: number, axisAt: (turn: number) => Vec3, filmAt: (turn: number) => number): Met {
+  const met: Met = { carried: [], fresh: [], contact: [] };
+  const memory = new RingMemory();
+  const here = new Places(1);
+  here.count = 1;
+  memory.clear({ bandWidth: WIDTH, carriedShare: 0.2 }, RADIUS);
   for (let i = 0; i <= turns * STEPS; i++) {
     const turn = i / STEPS;
     const angle = 2 * Math.PI * turn;
     const a = unit(axisAt(turn));
     const u = unit([a[1], -a[0], 0]);
     const v: Vec3 = [a[1] * u[2] - a[2] * u[1], a[2] * u[0] - a[0] * u[2], a[0] * u[1] - a[1] * u[0]];
-    for (let k = 0; k < 3; k++) {
-      samples.axis_B[3 * i + k] = a[k];
-      samples.contact_B[3 * i + k] = Math.cos(angle) * u[k] + Math.sin(angle) * v[k];
-    }
-    samples.phase[i] = angle;
-    samples.film[i] = filmAt(turn);
-    memory.meet(samples, i);
+    const contact = Float64Array.from(u, (c, k) => Math.cos(angle) * c + Math.sin(angle) * v[k]);
+    const axis = Float64Array.from(a);
+    memory.lay(contact, axis, angle, filmAt(turn));
+    memory.expect(contact, axis, angle, (2 * Math.PI) / STEPS);
+    here.phase[0] = angle;
+    here.contact_P.set(contact);
+    memory.meet(here);
+    met.carried.push(here.carried[0]);
+    met.fresh.push(here.fresh[0]);
+    met.contact.push(contact);
   }
-  return samples;
+  return met;
 }
 
 /** The stated bump: (1 − (o/w)²)². */
@@ -64,15 +77,15 @@ describe('oil that the ball carries', () => {
       () => [1, 0.2, 0],
       (turn) => (turn < 1.5 ? 30 : 0),
     );
-    expectWithin(last(carried.slice(0, 5.25 * STEPS)), 6, 1e-9);
+    expectWithin(carried[5.25 * STEPS], 6, 1e-9);
   });
 
   test('fades with the distance from the ring, and comes back where rings cross', () => {
     const tilt = 0.04; // second ring turned by this about the z axis: 4.4 mm apart at the widest, crossing at ±z
     const axis = (turn: number): Vec3 => (turn <= 1 ? [1, 0, 0] : [Math.cos(tilt), Math.sin(tilt), 0]);
-    const { carried, contact_B } = drawRings(2, axis, (turn) => (turn <= 1 ? 30 : 0));
+    const { carried, contact } = drawRings(2, axis, (turn) => (turn <= 1 ? 30 : 0));
     for (let i = STEPS + 2; i < carried.length; i += 7) {
-      const offset = RADIUS * contact_B[3 * i]; // distance from the plane x = 0 of the first ring
+      const offset = RADIUS * contact[i][0]; // distance from the plane x = 0 of the first ring
       expectWithin(carried[i], 6 * bump(offset), 1e-3);
     }
     const over = Math.min(...carried.slice(STEPS + 2));

@@ -59,7 +59,7 @@ test('mirrored ball, release, lane and launch roll the mirrored path, with carri
     expectWithin(back.carried[i], there.carried[i], 1e-5);
   }
   // While it rolls, slip sets in and ends again at moments that rounding moves: the samples differ, the path does not.
-  expectWithin(last(back.x), -last(there.x), 1e-5);
+  expectWithin(last(back.x), -last(there.x), 5e-5);
   expectWithin(last(back.time), last(there.time), 1e-6);
 });
 

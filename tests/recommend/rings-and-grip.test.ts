@@ -11,8 +11,9 @@ import { averageBowler, houseLane, plainBall } from './fixtures.js';
 const ball = ballProblem(plainBall, averageBowler, 'moment');
 const { radius } = ball.published;
 const engine = simulator(unaimedProblem(houseLane, averageBowler, plainBall, ball));
+const STRAIGHT = { x: 0, angle: 0 };
 const roll = (drillingAngleDeg: number, pinToPapIn: number, valAngleDeg: number) =>
-  engine.shot(toLayout({ drillingAngleDeg, pinToPapIn, valAngleDeg }, radius), NOMINAL_WORLD).shot;
+  engine.shot(toLayout({ drillingAngleDeg, pinToPapIn, valAngleDeg }, radius), NOMINAL_WORLD, STRAIGHT).shot;
 
 /** Least arc (rad) from a hole's mouth to the ring of one turn. */
 const toRing = (shot: ReturnType<typeof roll>, name: string, turn: number): number => {

@@ -33,3 +33,16 @@ test('drawWorlds: scatter has the stated standard deviation, every range is kept
     expect(Number.isInteger(body) && body >= 0 && body < 48).toBe(true);
   }
 });
+
+test('drawWorlds: numbers that may be off themselves widen the scatter and move the PAP; the rest stays', () => {
+  const unsure = { ...averageBowler, uncertainty: { speedMph: 0.3, papOverIn: 0.25 } };
+  const worlds = drawWorlds(1, 4000, unsure, radius, 48, range);
+  const known = draw(1, 4000);
+  // 0.4 and 0.3 mph add as squares: 0.5
+  expect(worlds[7].speed / known[7].speed).toBeCloseTo(0.5 / SCATTER_BY_SKILL.league.speedMph, 9);
+  expect(standardDeviation(worlds.map((w) => (w.papOver * radius) / INCH)) / 0.25).toBeCloseTo(0.99, 1);
+  expect(worlds.every((w) => w.papUp === 0)).toBe(true);
+  expect(worlds.map(({ papOver, speed, ...rest }) => rest)).toEqual(
+    known.map(({ papOver, speed, ...rest }) => rest),
+  );
+});

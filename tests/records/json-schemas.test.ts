@@ -29,8 +29,10 @@ describe('shared/schemas', () => {
   });
 
   test.each(
-    (['bowler', 'ball', 'lane'] as const).flatMap((kind) =>
-      readdirSync(new URL(`../../data/${kind}s/`, import.meta.url)).map((file) => ({ kind, file })),
+    (['bowler', 'ball', 'core', 'lane'] as const).flatMap((kind) =>
+      readdirSync(new URL(`../../data/${kind}s/`, import.meta.url))
+        .filter((file) => file.endsWith('.json'))
+        .map((file) => ({ kind, file })),
     ),
   )('data/$kind: $file is valid by the $kind schema', ({ kind, file }) => {
     const record = JSON.parse(readFileSync(new URL(`../../data/${kind}s/${file}`, import.meta.url), 'utf8'));

@@ -2,11 +2,10 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
-import type { z } from 'zod';
-import { ballSchema } from '../../src/records/ball.js';
+import { ballSchemaFor } from '../../src/records/ball.js';
 import { bowlerSchema } from '../../src/records/bowler.js';
 import { laneSchema } from '../../src/records/lane.js';
-import { parseRecord, readRecord } from '../../src/records/read-record.js';
+import { parseRecord, type RecordSchema, readRecord } from '../../src/records/read-record.js';
 import { inputErrorOf } from './faults-of.js';
 import { ball, bowler, lane } from './plain-records.js';
 
@@ -17,14 +16,14 @@ const fileWith = (name: string, text: string): string => {
   writeFileSync(path, text);
   return path;
 };
-const faultsIn = (schema: z.ZodType, value: unknown) =>
+const faultsIn = (schema: RecordSchema<unknown>, value: unknown) =>
   inputErrorOf(() => parseRecord(schema, value, 'a file')).faults;
 
 describe('parseRecord', () => {
   test.each([
-    { kind: 'bowler', schema: bowlerSchema as z.ZodType, record: bowler },
-    { kind: 'ball', schema: ballSchema as z.ZodType, record: ball },
-    { kind: 'lane', schema: laneSchema as z.ZodType, record: lane },
+    { kind: 'bowler', schema: bowlerSchema as RecordSchema<unknown>, record: bowler },
+    { kind: 'ball', schema: ballSchemaFor as RecordSchema<unknown>, record: ball },
+    { kind: 'lane', schema: laneSchema as RecordSchema<unknown>, record: lane },
   ])('a sound $kind comes back as it is', ({ schema, record }) => {
     expect(parseRecord(schema, record, 'a file')).toEqual(record);
   });
@@ -39,11 +38,11 @@ describe('parseRecord', () => {
     { name: 'a hand nobody has', schema: bowlerSchema, record: { ...bowler, hand: 'both' }, field: 'hand', rule: '"right" or "left"', got: '"both"', hint: '' },
     { name: 'yes for true', schema: bowlerSchema, record: { ...bowler, thumbHole: 'yes' }, field: 'thumbHole', rule: 'true or false', got: '"yes"', hint: '' },
     { name: 'a list where an object belongs', schema: bowlerSchema, record: { ...bowler, pap: [5, 0.5] }, field: 'pap', rule: 'must be an object', got: '[5,0.5]', hint: '' },
-    { name: 'an RG in centimetres', schema: ballSchema, record: { ...ball, rgIn: 6.4 }, field: 'rgIn', rule: '2.4 to 2.8 in', got: '6.4', hint: 'inches' },
-    { name: 'a weight in kilograms', schema: ballSchema, record: { ...ball, weightLb: 6.8 }, field: 'weightLb', rule: '8 to 16 lb', got: '6.8', hint: '1 kg' },
-    { name: 'differentials the wrong way round', schema: ballSchema, record: { ...ball, coreShape: 'asymmetric', differentialIn: 0.01, intermediateDifferentialIn: 0.03 }, field: 'intermediateDifferentialIn', rule: 'must not exceed', got: '0.03', hint: 'swapped' },
-    { name: 'a mass bias on a plain core', schema: ballSchema, record: { ...ball, intermediateDifferentialIn: 0.02 }, field: 'coreShape', rule: 'must be "asymmetric"', got: '"plain"', hint: 'symmetric core' },
-    { name: 'an asymmetric core without a mass bias', schema: ballSchema, record: { ...ball, coreShape: 'asymmetric' }, field: 'intermediateDifferentialIn', rule: 'above 0', got: '0', hint: 'mass bias' },
+    { name: 'an RG in centimetres', schema: ballSchemaFor, record: { ...ball, rgIn: 6.4 }, field: 'rgIn', rule: '2.4 to 2.8 in', got: '6.4', hint: 'inches' },
+    { name: 'a weight in kilograms', schema: ballSchemaFor, record: { ...ball, weightLb: 6.8 }, field: 'weightLb', rule: '8 to 16 lb', got: '6.8', hint: '1 kg' },
+    { name: 'differentials the wrong way round', schema: ballSchemaFor, record: { ...ball, coreShape: 'asymmetric', differentialIn: 0.01, intermediateDifferentialIn: 0.03 }, field: 'intermediateDifferentialIn', rule: 'must not exceed', got: '0.03', hint: 'swapped' },
+    { name: 'a mass bias on a plain core', schema: ballSchemaFor, record: { ...ball, intermediateDifferentialIn: 0.02 }, field: 'coreShape', rule: 'must be "asymmetric"', got: '"plain"', hint: 'symmetric core' },
+    { name: 'an asymmetric core without a mass bias', schema: ballSchemaFor, record: { ...ball, coreShape: 'asymmetric' }, field: 'intermediateDifferentialIn', rule: 'above 0', got: '0', hint: 'mass bias' },
     { name: 'no zone of oil', schema: laneSchema, record: { ...lane, zones: [] }, field: 'zones', rule: 'at least one zone', got: '[]', hint: '' },
     { name: 'a zone that ends before it begins', schema: laneSchema, record: { ...lane, zones: [{ ...lane.zones[0], fromFt: 30, toFt: 20 }] }, field: 'zones[0].toFt', rule: 'greater than fromFt (30)', got: '20', hint: 'foul line' },
     { name: 'oil beyond the pattern', schema: laneSchema, record: { ...lane, patternFt: 22 }, field: 'zones[0].toFt', rule: 'patternFt (22)', got: '40', hint: '' },
@@ -74,7 +73,7 @@ describe('parseRecord', () => {
   });
 
   test('a fault across fields is told beside one of range', () => {
-    const fields = faultsIn(ballSchema, {
+    const fields = faultsIn(ballSchemaFor, {
       ...ball,
       coreShape: 'asymmetric',
       weightLb: 150,
@@ -85,7 +84,7 @@ describe('parseRecord', () => {
 
   test('a missing field is said to be missing', () => {
     const { topWeightOz: _, ...light } = ball;
-    expect(faultsIn(ballSchema, light)).toMatchObject([
+    expect(faultsIn(ballSchemaFor, light)).toMatchObject([
       { field: 'topWeightOz', got: 'nothing: it is missing' },
     ]);
   });

@@ -12,6 +12,7 @@ describe('rule sets', () => {
       circumferenceIn: { least: 26.704, most: 27.002 }, // same
       mostGrippingHoles: 5, // published: World Bowling 11.12, 2019 issue
       balanceHole: false, // same
+      vents: { mostDiameterIn: 0.25, mostEachHole: 1 }, // same, the count from memory
       staticWeight: { mostOz: 3, aboveLb: 10 }, // published: World Bowling 11.13.2a
       asManufactured: { rgIn: { least: 2.46, most: 2.8 }, mostDifferentialIn: 0.06 }, // secondary: USBC releases
     });
@@ -37,6 +38,8 @@ describe('rule sets', () => {
           'mostGrippingHoles',
           'mostWeightLb',
           'staticWeight',
+          'vents.mostDiameterIn',
+          'vents.mostEachHole',
         ].sort(),
       );
     }

@@ -1,5 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { hasOwnCore } from '../../src/records/ball.js';
 import { DEMO, demoShelf } from '../../src/records/shelf.js';
 
 const { bowlers, balls, lanes } = demoShelf(); // reads every file through readRecord, and throws if one fails
@@ -16,7 +17,10 @@ describe('the demo shelf', () => {
   });
 
   test('every record says that it is invented', () => {
-    for (const { id, record } of [...bowlers, ...balls, ...lanes])
+    const cores = balls.flatMap(({ id, record }) =>
+      hasOwnCore(record) ? [{ id: `core of ${id}`, record: record.coreFile.core }] : [],
+    );
+    for (const { id, record } of [...bowlers, ...balls, ...cores, ...lanes])
       expect(record.note, id).toMatch(/^Invented for flarewise; no real (person|ball|oil pattern)\./);
   });
 
@@ -36,7 +40,10 @@ describe('the demo shelf', () => {
     has(bowlers, ({ revRateRpm }) => revRateRpm > 400);
     has(bowlers, ({ axisTiltDeg }) => axisTiltDeg > 30);
     has(balls, ({ weightLb }) => weightLb <= 12);
-    for (const shape of ['plain', 'lobed', 'asymmetric']) has(balls, ({ coreShape }) => coreShape === shape);
+    for (const shape of ['plain', 'lobed', 'asymmetric'])
+      has(balls, (ball) => !hasOwnCore(ball) && ball.coreShape === shape);
+    has(balls, (ball) => hasOwnCore(ball) && ball.coreFile.meshes.size === 0);
+    has(balls, (ball) => hasOwnCore(ball) && ball.coreFile.meshes.size > 0);
     has(lanes, ({ patternFt }) => patternFt <= 33);
     has(lanes, ({ patternFt }) => patternFt >= 45);
   });

@@ -1,6 +1,8 @@
 import type {
   DrilledAnswer,
   LayoutAnswer,
+  LineAnswer,
+  MissRoomAnswer,
   PathPoint,
   RankedLayout,
   ReactionAnswer,
@@ -8,6 +10,7 @@ import type {
   RollAnswer,
   SimulatedLayout,
 } from '../../src/records/answer.js';
+import type { BallFace } from '../../src/records/ball-face.js';
 import type { Lane } from '../../src/records/lane.js';
 
 /*
@@ -80,6 +83,21 @@ export const middleLayout: LayoutAnswer = {
 
 const around = (value: number, share: number) => ({ low: value * (1 - share), high: value * (1 + share) });
 
+export const line: LineAnswer = {
+  laydownBoard: 20,
+  launchAngleDeg: 1.8,
+  arrowsBoard: 15.1,
+  breakpointBoard: 7.6,
+  pocketBoard: 17.5,
+  reachesPocket: true,
+};
+
+const missRoom: MissRoomAnswer = {
+  laydownBoards: { outside: 6, inside: 1.1 },
+  angleDeg: { outside: 0.12, inside: 0.09 },
+  arrowsBoards: { outside: 0.35, inside: 0.27 },
+};
+
 export const simulated = (at: LayoutAnswer, score: number, roll: ReactionAnswer): SimulatedLayout => ({
   ...at,
   score,
@@ -107,6 +125,9 @@ export const simulated = (at: LayoutAnswer, score: number, roll: ReactionAnswer)
     },
     score: { low: score - 14, high: score + 6 },
   },
+  line,
+  missRoom,
+  pocketShare: 0.31,
   reaction: roll,
   path: pathOf(7.5),
 });
@@ -125,6 +146,23 @@ const marks = [
   { mark: 'pin', fromGripCentreIn: 2.31, fromPapIn: 4.5, fromPinIn: null },
   { mark: 'marker', fromGripCentreIn: 4.87, fromPapIn: 4.1, fromPinIn: 6.75 },
 ];
+
+/** The marks lie about where the arcs above put them; exact places are the business of other tests. */
+export const face: BallFace = {
+  hand: 'right',
+  radiusIn: 4.297,
+  pap: [0.926, 0.087, 0.367],
+  pin: [0.21, 0.786, 0.581],
+  marker: [0.173, 0.283, 0.943],
+  markerName: 'CG mark',
+  psa: null,
+  oldHoles: [],
+  holes: [
+    { name: 'thumb', at: [0, -0.585, 0.811], openIn: 1, boreIn: 1.25 },
+    { name: 'middle', at: [-0.116, 0.55, 0.827], openIn: 0.75, boreIn: 0.969 },
+    { name: 'ring', at: [0.116, 0.576, 0.809], openIn: 0.75, boreIn: 0.969 },
+  ],
+};
 
 const legality = {
   ruleSet: 'Fixture rules',
@@ -235,7 +273,7 @@ export const recommendAnswer: RecommendAnswer = {
     want: { hookStart: 4, hookShape: 4 },
   },
   assumptions,
-  line: { laydownBoard: 20, launchAngleDeg: 1.8, pocketBoard: 17.5, reachesPocket: true },
+  noLine: null,
   targets: [
     {
       wish: 'hookStart',
@@ -265,6 +303,7 @@ export const recommendAnswer: RecommendAnswer = {
     ranked(2, other('85 x 3 3/4 x 45', 85, 3.75, 45), 77.8, { ...reaction, hookStartFt: 37.6 }),
     ranked(3, other('55 x 5 1/4 x 35', 55, 5.25, 35), 71.2, { ...reaction, hookStartFt: 37.1 }),
   ],
+  levers: [],
   limits: ['The ball: no layout of it starts to hook later than 40.3 ft on this lane.'],
   cautions,
 };
@@ -276,10 +315,12 @@ export const drilledAnswer: DrilledAnswer = {
   bowler: 'Fixture bowler',
   layout,
   undrilled: { massLb: 15, rgIn: 2.5, differentialIn: 0.048, intermediateDifferentialIn: 0 },
+  redrilled: null,
   drilled: recommendAnswer.middle.drilled,
   bands: recommendAnswer.middle.bands.drilled,
   psa: { ...psa, certain: false },
   marks,
+  face,
   legality: {
     ...legality,
     legal: false,
@@ -306,12 +347,20 @@ export const rollAnswer: RollAnswer = {
   bowler: 'Fixture bowler',
   lane: lane.name,
   layout,
-  line: recommendAnswer.line,
+  line,
+  noLine: null,
+  missRoom,
   reaction,
   objections: [],
   drilled: recommendAnswer.middle.drilled,
+  face,
   path: pathOf(7.5),
   rings: [0, 1, 2, 3].map((turn) => ring(turn, turn * 0.3)),
+  ringsInOil: 3,
+  bowTie: [
+    { overIn: -1.5, upIn: 3.25, fromGripCentreIn: 3.5, fromPapIn: 6.5, spreadIn: 0.12 },
+    { overIn: 1.5, upIn: -4.5, fromGripCentreIn: 4.75, fromPapIn: 6.25, spreadIn: 0.14 },
+  ],
   assumptions,
   cautions,
 };

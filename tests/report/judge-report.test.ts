@@ -5,7 +5,7 @@ import { columnsOf } from '../../src/report/wrap.js';
 import { recommendAnswer } from './fixture.js';
 import { pageOf } from './page.js';
 
-const { layouts, seed, version, inputs, line, targets, assumptions, cautions } = recommendAnswer;
+const { layouts, seed, version, inputs, targets, assumptions, cautions } = recommendAnswer;
 const {
   rank: _rank,
   confidence: _confidence,
@@ -30,7 +30,7 @@ const answer: JudgeAnswer = {
   seed,
   inputs,
   verdict: 'probably-worse',
-  line,
+  noLine: null,
   targets,
   layout,
   place: { betterThan: 180, of: 240 },

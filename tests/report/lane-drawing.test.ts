@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest';
 import { boardAt } from '../../src/report/board-at.js';
 import { type DrawnShot, laneDrawing } from '../../src/report/lane-drawing.js';
-import { lane, pathOf, reaction, recommendAnswer } from './fixture.js';
+import { lane, line, pathOf, reaction } from './fixture.js';
 import { pageOf } from './page.js';
 
 const shot = (hand: 'right' | 'left'): DrawnShot => ({
   hand,
   lane,
-  line: recommendAnswer.line,
+  line,
   path: pathOf(7.5),
   reaction,
 });
@@ -79,7 +79,7 @@ test('laneDrawing: a ball in the gutter is drawn on the edge and said', () => {
 });
 
 test('laneDrawing: says when no line to the pocket was found', () => {
-  const missed = { ...shot('right'), line: { ...recommendAnswer.line, reachesPocket: false } };
+  const missed = { ...shot('right'), line: { ...line, reachesPocket: false } };
   expect(laneDrawing(missed, pageOf(80)).join('\n')).toContain('No line was found');
   expect(laneDrawing(shot('right'), pageOf(80)).join('\n')).not.toContain('No line was found');
 });

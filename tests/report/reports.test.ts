@@ -129,6 +129,24 @@ describe('drilled report', () => {
     expect(text).toContain('This place is uncertain');
   });
 
+  test('a redrilled ball is called so, with the weight of its plugs and where they lie; a new one is not', () => {
+    const redrilled = {
+      oldHoles: 3,
+      plugOz: 4.72,
+      plugTakenOz: 0.31,
+      oldMarks: [{ mark: 'old thumb hole', fromGripCentreIn: 2.75, fromPapIn: 7.3, fromPinIn: 6.4 }],
+      plugged: { massLb: 14.94, rgIn: 2.536, differentialIn: 0.043, intermediateDifferentialIn: 0.002 },
+    };
+    for (const width of [60, 80, 200]) {
+      const report = drilledReport({ ...drilledAnswer, redrilled }, pageOf(width));
+      for (const line of report.split('\n')) expect(columnsOf(line), line).toBeLessThanOrEqual(width);
+      expect(oneLine(report)).toContain('numbers of a redrilled ball. Its 3 old holes hold 4.7 oz of plug');
+      expect(oneLine(report)).toContain('holes take 0.3 oz');
+      expect(report).toMatch(/old thumb hole +2 3\/4 +7 5\/16 +6 3\/8/);
+    }
+    expect(text).not.toContain('redrilled');
+  });
+
   test('static weights name the heavier side and even ones', () => {
     expect(text).toContain(
       '1.2 oz to the top (grip side); 0.5 oz to the side away from the PAP; finger side even',

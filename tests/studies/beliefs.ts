@@ -4,10 +4,9 @@ import { findLine, type Line } from '../../src/recommend/line.js';
 import { MIDDLE_LAYOUT } from '../../src/recommend/middle-layout.js';
 import { toLayout } from '../../src/recommend/to-layout.js';
 import { NOMINAL_WORLD } from '../../src/recommend/world.js';
-import { type Ball, ballSchema } from '../../src/records/ball.js';
+import { type PublishedBall, publishedBallSchema } from '../../src/records/ball.js';
 import { type Bowler, bowlerSchema } from '../../src/records/bowler.js';
 import { type Lane, laneSchema } from '../../src/records/lane.js';
-import { FOOT, from } from '../../src/units.js';
 import { type BowlerStudy, beliefsPage } from './beliefs-page.js';
 import { type Case, rigOf } from './case.js';
 import { effectOf, judge, shotScatter } from './effects.js';
@@ -27,16 +26,16 @@ const record = (path: string): unknown =>
   JSON.parse(readFileSync(new URL(`data/${path}.json`, ROOT), 'utf8'));
 
 const lane: Lane = laneSchema.parse(record('lanes/house-easy'));
-const balls: { plain: Ball; asymmetric: Ball } = {
-  plain: ballSchema.parse(record('balls/plain-medium')),
-  asymmetric: ballSchema.parse(record('balls/asymmetric-strong')),
+const balls: { plain: PublishedBall; asymmetric: PublishedBall } = {
+  plain: publishedBallSchema.parse(record('balls/plain-medium')),
+  asymmetric: publishedBallSchema.parse(record('balls/asymmetric-strong')),
 };
 
 /** The line the tool would have this bowler play with the plain ball and the usual middle layout. */
 function lineOf(base: Case): Line {
   const { problem } = rigOf(base, lane);
   const middle = toLayout(base.layout, problem.ball.published.radius);
-  return findLine(problem, middle, from(lane.patternFt, FOOT), base.bowler.laydownBoard);
+  return findLine(problem, middle);
 }
 
 /** Flare over pin-to-PAP in steps of 1/4 in: where it is greatest. */

@@ -1,5 +1,6 @@
 import type { MassProperties } from '../../src/ball/mass-properties.js';
 import { LANE_LENGTH } from '../../src/constants.js';
+import { ANSWER_STEP } from '../../src/motion/answer-step.js';
 import { oiledLane, withFriction } from '../../src/motion/oil.js';
 import { type Reaction, reactionNumbers } from '../../src/motion/reaction.js';
 import type { Launch } from '../../src/motion/release.js';
@@ -10,7 +11,7 @@ import { type ShotProblem, unaimedProblem } from '../../src/recommend/shot-probl
 import { simulator } from '../../src/recommend/simulator.js';
 import { toLayout } from '../../src/recommend/to-layout.js';
 import { NOMINAL_WORLD, type World } from '../../src/recommend/world.js';
-import type { Ball } from '../../src/records/ball.js';
+import type { PublishedBall } from '../../src/records/ball.js';
 import type { Bowler } from '../../src/records/bowler.js';
 import type { Lane } from '../../src/records/lane.js';
 import type { LayoutNumbers } from '../../src/records/layout-text.js';
@@ -18,7 +19,7 @@ import type { LayoutNumbers } from '../../src/records/layout-text.js';
 /** One thing to roll: who, with what, drilled how. */
 export interface Case {
   readonly bowler: Bowler;
-  readonly ball: Ball;
+  readonly ball: PublishedBall;
   readonly layout: LayoutNumbers;
   /** Changes the drilled ball's mass properties by hand, where no published number moves one of them alone. */
   readonly alter?: (drilled: MassProperties) => MassProperties;
@@ -34,9 +35,6 @@ export interface Rig {
   react(world: World): Reaction;
 }
 
-/** The tool's own step, s. */
-const STEP = 0.002;
-
 /**
  * Prepares a case on a lane; with no launch the ball goes down the middle.
  *
@@ -49,7 +47,7 @@ export function rigOf({ bowler, ball, layout, alter }: Case, lane: Lane, launch?
   const unaimed = unaimedProblem(lane, bowler, ball, ballProblem(ball, bowler, 'moment'));
   const problem = launch ? { ...unaimed, launch } : unaimed;
   const { radius } = problem.ball.published;
-  const asTool = simulator(problem).shot(toLayout(layout, radius), NOMINAL_WORLD);
+  const asTool = simulator(problem).shot(toLayout(layout, radius), NOMINAL_WORLD, problem.launch);
   const bare = oiledLane(problem.pattern);
   const roll = (drilled: MassProperties, world: World, length = LANE_LENGTH): Shot => {
     const { frictionDryFactor, filmScale, bandWidth, carriedShare } = world.surface;
@@ -65,7 +63,12 @@ export function rigOf({ bowler, ball, layout, alter }: Case, lane: Lane, launch?
       },
       { ...problem.launch, angle: problem.launch.angle + world.launchAngle },
       withFriction(bare, problem.pattern.frictionOiled, dry, filmScale),
-      { step: STEP, freshSurface: { bandWidth, carriedShare }, length, halfWidth: Number.POSITIVE_INFINITY },
+      {
+        step: ANSWER_STEP,
+        freshSurface: { bandWidth, carriedShare },
+        length,
+        halfWidth: Number.POSITIVE_INFINITY,
+      },
     );
   };
   if (asTool.shot.outcome === 'pins') assertSame(roll(asTool.ball, NOMINAL_WORLD), asTool.shot);

@@ -1,0 +1,53 @@
+import { inverse, mulVec } from '../mat3.js';
+import { scale, type Vec3 } from '../vec3.js';
+import type { Moments } from './mass-properties.js';
+import { crossMesh } from './mesh/cross-mesh.js';
+import { meshMoments } from './mesh/mesh-moments.js';
+import type { MeshTree } from './mesh/mesh-tree.js';
+import { type Part, partMoments } from './part.js';
+import { crossShape, type Interval } from './ray-interval.js';
+
+/** A solid of a core in its place, of whatever density: a unit shape under an affine map, or a closed mesh; in C. */
+export type Solid = Pick<Part, 'shape' | 'A' | 'c'> | { readonly mesh: MeshTree };
+
+/** One solid of a core that others may overlap, with its density above the filler, kg/m³. */
+export type Layer = Solid & { readonly excess: number };
+
+/** Solids in order, in C: where they share space the later one is there. Plain data. */
+export interface LayeredCore {
+  readonly layers: readonly Layer[];
+  /** What all of them hold above the filler, each point once, about Bo (kg, kg·m, kg·m²). */
+  readonly moments: Moments;
+}
+
+/** Moments about Bo of all a solid encloses, as if it were alone and of density one. */
+export const solidMoments = (solid: Solid): Moments =>
+  'mesh' in solid ? meshMoments(solid.mesh, 1) : partMoments({ ...solid, excess: 1 });
+
+/** Writes the t at which the line a + t d in C goes in and out of a solid, ascending; returns how many. */
+export type Crosser = (out: number[], a: Vec3, d: Vec3) => number;
+
+/** Prepares a solid for lines; the crosser makes no garbage. */
+export function crosser(solid: Solid): Crosser {
+  if ('mesh' in solid) return (out, a, d) => crossMesh(out, solid.mesh, a, d);
+  const { shape, A, c } = solid;
+  const [x, y, z] = inverse(A);
+  const o = scale(-1, mulVec([x, y, z], c));
+  const hit: Interval = { enter: 0, leave: 0 };
+  return (out, a, d) => {
+    crossShape(
+      hit,
+      shape,
+      x[0] * a[0] + x[1] * a[1] + x[2] * a[2] + o[0],
+      y[0] * a[0] + y[1] * a[1] + y[2] * a[2] + o[1],
+      z[0] * a[0] + z[1] * a[1] + z[2] * a[2] + o[2],
+      x[0] * d[0] + x[1] * d[1] + x[2] * d[2],
+      y[0] * d[0] + y[1] * d[1] + y[2] * d[2],
+      z[0] * d[0] + z[1] * d[1] + z[2] * d[2],
+    );
+    if (!(hit.leave > hit.enter)) return 0;
+    out[0] = hit.enter;
+    out[1] = hit.leave;
+    return 2;
+  };
+}

@@ -1,0 +1,112 @@
+import { stlFault } from './stl-fault.js';
+
+/**
+ * Corners of a text STL file, nine numbers a triangle, of all its solids together (the format as commonly
+ * described, from memory): words in upper or lower case, any white
+ * space, numbers with or without exponent.
+ *
+ * @throws {InputError} `bad-stl` with the line, for another word than the format wants there, a
+ *   coordinate that is not a finite number, a text that ends too soon, no triangles
+ */
+export function readAsciiStl(text: string, source?: string): Float32Array {
+  const reader = new StlReader(text, source);
+  const corners = reader.solids();
+  if (corners.length === 0)
+    throw stlFault(source, 'must hold triangles', 'none', 'Was a body chosen for the export?');
+  return Float32Array.from(corners);
+}
+
+/** Recursive descent over the words of a text. */
+class StlReader {
+  private at = 0; // behind the word last read
+  private start = 0; // of the word last read
+  private readonly corners: number[] = [];
+
+  constructor(
+    private readonly text: string,
+    private readonly source: string | undefined,
+  ) {}
+
+  solids(): readonly number[] {
+    do {
+      this.expect('solid');
+      this.solid();
+    } while (this.hasMore());
+    return this.corners;
+  }
+
+  /** What follows the word "solid". */
+  private solid(): void {
+    this.restOfLine(); // its name, any words
+    let word = this.word();
+    for (; isWord(word, 'facet'); word = this.word()) this.facet();
+    if (!isWord(word, 'endsolid')) throw this.unexpected(word, 'facet or endsolid');
+    this.restOfLine();
+  }
+
+  private facet(): void {
+    this.expect('normal');
+    for (let i = 0; i < 3; i++) this.word(); // some programs write nan here
+    this.expect('outer');
+    this.expect('loop');
+    for (let i = 0; i < 3; i++) {
+      this.expect('vertex');
+      for (let j = 0; j < 3; j++) this.corners.push(this.coordinate());
+    }
+    this.expect('endloop');
+    this.expect('endfacet');
+  }
+
+  private coordinate(): number {
+    const word = this.word();
+    const value = Math.fround(NUMBER.test(word) ? Number(word) : Number.NaN);
+    if (Number.isFinite(value)) return value;
+    throw this.unexpected(
+      word,
+      'a finite number',
+      word.includes(',')
+        ? 'Numbers need a decimal point, not a comma.'
+        : 'Is the file damaged? Export it once more.',
+    );
+  }
+
+  private expect(wanted: string): void {
+    const word = this.word();
+    if (!isWord(word, wanted)) throw this.unexpected(word, wanted);
+  }
+
+  private hasMore(): boolean {
+    this.skipSpace();
+    return this.at < this.text.length;
+  }
+
+  /** The next word; empty at the end of the text. */
+  private word(): string {
+    this.skipSpace();
+    this.start = this.at;
+    while (this.at < this.text.length && !isSpace(this.text.charCodeAt(this.at))) this.at++;
+    return this.text.slice(this.start, this.at);
+  }
+
+  private skipSpace(): void {
+    while (isSpace(this.text.charCodeAt(this.at))) this.at++;
+  }
+
+  private restOfLine(): void {
+    while (this.at < this.text.length && !'\r\n'.includes(this.text[this.at])) this.at++;
+  }
+
+  private unexpected(
+    word: string,
+    wanted: string,
+    hint = 'Is it an STL file, whole and undamaged? Export it once more.',
+  ) {
+    const line = this.text.slice(0, this.start).split(/\r\n|\r|\n/).length;
+    const got = word === '' ? 'the end of the text' : JSON.stringify(word.slice(0, 40));
+    return stlFault(this.source, `must be an STL text, with ${wanted} at line ${line}`, got, hint);
+  }
+}
+
+const isWord = (word: string, wanted: string): boolean => word === wanted || word.toLowerCase() === wanted;
+const isSpace = (code: number): boolean => code === 32 || (code >= 9 && code <= 13);
+const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;

@@ -1,0 +1,78 @@
+import { InputError } from '../errors.js';
+import { coach } from '../recommend/coach.js';
+import type { CoachUnit } from '../recommend/coach-unit.js';
+import type { CoachLine } from '../records/coach-answer.js';
+import { VERSION } from '../records/version.js';
+import { coachCsv } from '../report/coach-csv.js';
+import { coachReport } from '../report/coach-report.js';
+import { appendUnit, readCoachFile, unitKey } from './coach-file.js';
+import { cacheFolder } from './core-fitter.js';
+import { gather } from './gather.js';
+import { loadBalls, loadBowlers, loadLanes } from './load-list.js';
+import type { CoachOptions } from './options.js';
+import { printAnswer } from './print-answer.js';
+import { withProgress } from './progress.js';
+import { searchFlags } from './recommend-command.js';
+import type { Terminal } from './terminal.js';
+import { wantFlags } from './want-flags.js';
+
+/** `flarewise coach`: every bowler with every ball on every lane. */
+export async function coachCommand(options: CoachOptions, terminal: Terminal): Promise<void> {
+  const { seed, ruleSet, workers } = searchFlags(options, terminal);
+  const given = gather({
+    bowlers: () => loadBowlers(options.bowlers, terminal),
+    balls: () => loadBalls(options.balls, terminal),
+    lanes: () => loadLanes(options.lanes, terminal),
+    want: () => wantFlags(options),
+    part: () => partFlag(options.part),
+    seed,
+    ruleSet,
+    workers,
+  });
+  const units = given.bowlers
+    .flatMap((bowler) =>
+      given.lanes.map((lane): CoachUnit => ({ bowler, lane, balls: given.balls, want: given.want })),
+    )
+    .filter((_, i) => i % given.part.of === given.part.number - 1);
+  const told = { seed: given.seed, ruleSet: given.ruleSet, cache: cacheFolder(terminal) };
+  const keys = units.map((unit) => unitKey(unit, [VERSION, given.seed, given.ruleSet]));
+  const { out } = options;
+  const known = out === undefined ? new Map<string, readonly CoachLine[]>() : readCoachFile(out);
+  const open = units.map((unit, i) => ({ unit, key: keys[i] })).filter(({ key }) => !known.has(key));
+  const answered = new Map(known);
+  await withProgress(terminal, async (onProgress) => {
+    const show = (): void =>
+      onProgress({ stage: 'bowlers x lanes', done: units.length - open.length + fresh, total: units.length });
+    let fresh = 0;
+    show();
+    await coach(
+      open.map(({ unit }) => unit),
+      told,
+      given.workers,
+      (lines, i) => {
+        answered.set(open[i].key, lines);
+        if (out !== undefined) appendUnit(out, open[i].key, lines);
+        fresh += 1;
+        show();
+      },
+    );
+  });
+  const lines = keys.flatMap((key) => answered.get(key) ?? []);
+  if (options.jsonl) terminal.stdout.write(lines.map((line) => `${JSON.stringify(line)}\n`).join(''));
+  else if (options.csv && !options.json) terminal.stdout.write(coachCsv(lines));
+  else printAnswer(lines, (page) => coachReport(lines, page), options, terminal);
+}
+
+/** `2/5`: the second of five parts; everything when none is given. */
+function partFlag(text = '1/1'): { readonly number: number; readonly of: number } {
+  const match = /^(\d{1,4})\/(\d{1,4})$/.exec(text);
+  const [number, of] = [Number(match?.[1]), Number(match?.[2])];
+  if (!(number >= 1 && number <= of))
+    throw new InputError('flag', {
+      field: '--part',
+      rule: 'must be K/N with K from 1 to N',
+      got: JSON.stringify(text),
+      hint: '2/5 works out the second of five parts.',
+    });
+  return { number, of };
+}

@@ -1,0 +1,20 @@
+import { join } from 'node:path';
+import envPaths from 'env-paths';
+import { cachedFitter } from '../recommend/cached-fitter.js';
+import type { CoreFitter } from '../recommend/fit-cores.js';
+import type { Terminal } from './terminal.js';
+
+/**
+ * What fits cores to published numbers: remembering them where the platform wants what can be made again
+ * (XDG and its counterparts), or in the folder that `FLAREWISE_CACHE` names; `off` remembers nothing.
+ */
+export function coreFitter(terminal: Pick<Terminal, 'env'>): CoreFitter | undefined {
+  const folder = cacheFolder(terminal);
+  return folder === undefined ? undefined : cachedFitter(folder);
+}
+
+/** The folder in which fitted cores are remembered; undefined when nothing is to be. */
+export const cacheFolder = ({ env }: Pick<Terminal, 'env'>): string | undefined =>
+  env.FLAREWISE_CACHE === 'off'
+    ? undefined
+    : join(env.FLAREWISE_CACHE || envPaths('flarewise', { suffix: '' }).cache, 'cores');

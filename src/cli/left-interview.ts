@@ -1,0 +1,34 @@
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { sync as writeFileAtomic } from 'write-file-atomic';
+import type { LeftInterview } from '../interview/interview.js';
+
+/* An interview that was left, kept until it is finished: one file in the folder of kept records. */
+
+const fileIn = (home: string): string => join(home, 'left-interview.json');
+
+/** The answers of an interview that was left; null when there is none, or its file is damaged. */
+export function readLeftInterview(home: string): LeftInterview | null {
+  if (!existsSync(fileIn(home))) return null;
+  try {
+    const left: unknown = JSON.parse(readFileSync(fileIn(home), 'utf8'));
+    const isSound =
+      Array.isArray(left) && left.every((pair) => Array.isArray(pair) && typeof pair[0] === 'string');
+    return isSound ? (left as LeftInterview) : null;
+  } catch {
+    return null; // it only saves typing: nobody should have to mend it
+  }
+}
+
+/** Keeps the answers so far, or forgets them with null. Where the folder cannot be written nothing is kept. */
+export function writeLeftInterview(home: string, left: LeftInterview | null): void {
+  try {
+    if (left === null) rmSync(fileIn(home), { force: true });
+    else {
+      mkdirSync(home, { recursive: true });
+      writeFileAtomic(fileIn(home), JSON.stringify(left));
+    }
+  } catch {
+    // a full or read-only disk is no reason to stop asking
+  }
+}

@@ -1,0 +1,63 @@
+import { existsSync, readdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { InputError } from '../errors.js';
+import type { Ball } from '../records/ball.js';
+import type { Bowler } from '../records/bowler.js';
+import { readBowlerList } from '../records/bowler-list.js';
+import type { Lane } from '../records/lane.js';
+import { readText } from '../records/read-record.js';
+import { missingFlag } from './flags.js';
+import { gather } from './gather.js';
+import { loadBall, loadBowler, loadLane } from './load-record.js';
+import type { Terminal } from './terminal.js';
+
+/** Bowlers named by `--bowlers`: a folder of records, a coach's list, or files and ids with commas between. */
+export const loadBowlers = (given: string | undefined, terminal: Terminal): readonly Bowler[] =>
+  given !== undefined && /\.(csv|tsv|txt)$/i.test(given)
+    ? readBowlerList(readText(given), given)
+    : loadList('--bowlers', given, loadBowler, terminal);
+
+/** Balls named by `--balls`: a folder of records, or files and ids with commas between. */
+export const loadBalls = (given: string | undefined, terminal: Terminal): readonly Ball[] =>
+  loadList('--balls', given, loadBall, terminal);
+
+/** Lanes named by `--lanes`: a folder of records, or files and ids with commas between. */
+export const loadLanes = (given: string | undefined, terminal: Terminal): readonly Lane[] =>
+  loadList('--lanes', given, loadLane, terminal);
+
+function loadList<T extends { readonly name: string }>(
+  flag: string,
+  given: string | undefined,
+  load: (given: string | undefined, terminal: Terminal) => T,
+  terminal: Terminal,
+): readonly T[] {
+  if (given === undefined)
+    throw missingFlag(flag, 'Give a folder of records, or files and ids with commas between: kim,lee.');
+  const names = isFolder(given)
+    ? readdirSync(given)
+        .filter((file) => file.endsWith('.json'))
+        .sort()
+        .map((file) => join(given, file))
+    : given.split(',').map((name) => name.trim());
+  if (names.length === 0)
+    throw new InputError('empty-list', {
+      field: flag,
+      rule: 'must be a folder with records in it',
+      got: `no .json file in ${given}`,
+    });
+  const read = gather(
+    Object.fromEntries(names.map((name, i) => [String(i), () => load(name, terminal)])),
+  ) as Record<string, T>;
+  const records = names.map((_, i) => read[String(i)]);
+  const twice = records.find(({ name }, i) => records.findIndex((each) => each.name === name) < i);
+  if (twice)
+    throw new InputError('same-name', {
+      field: flag,
+      rule: 'must have a name of its own for each record',
+      got: `two called ${JSON.stringify(twice.name)}`,
+      hint: 'The answer tells them apart by name.',
+    });
+  return records;
+}
+
+const isFolder = (path: string): boolean => existsSync(path) && statSync(path).isDirectory();

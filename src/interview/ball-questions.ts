@@ -1,0 +1,137 @@
+import { type Ball, hasOwnCore, LEAST_MASS_BIAS_IN, publishedBallSchema } from '../records/ball.js';
+import { readBall } from '../records/read-ball.js';
+import type { Shelf } from '../records/shelf.js';
+import { type Answers, FROM_FILE, type Question } from './question.js';
+
+/** Stands for a ball given by its published numbers. */
+export const BY_NUMBERS = 'by-numbers';
+
+/** The question for the file of a ball. */
+export const BALL_FILE = 'ballFile';
+
+/** The question a person returns to when a ball's numbers do not go together. */
+export const FIRST_BALL_NUMBER = 'weightLb';
+
+/** The question after which a ball's numbers are complete. */
+export const LAST_BALL_NUMBER = 'surfaceGrit';
+
+const ball = publishedBallSchema.shape;
+
+/** Which ball is to be drilled. */
+export const ballQuestions = (shelf: Shelf): readonly Question[] => [
+  {
+    id: 'ball',
+    kind: 'choice',
+    text: 'Which ball is to be drilled?',
+    help: 'The balls named here are invented, for trying out.',
+    options: [
+      { value: BY_NUMBERS, label: 'By its published numbers' },
+      { value: FROM_FILE, label: 'From a file' },
+      ...shelf.balls.map(({ id, record }) => ({
+        value: id,
+        label: record.name,
+        note: ballNote(record),
+      })),
+    ],
+  },
+  {
+    id: BALL_FILE,
+    kind: 'file',
+    text: 'Which file describes the ball?',
+    help: 'A JSON file like those in data/balls.',
+    when: (answers) => answers.ball === FROM_FILE,
+    read: readBall,
+  },
+  ...ballNumbers(),
+];
+
+const ballNote = (ball: Ball): string =>
+  hasOwnCore(ball)
+    ? `${ball.weightLb} lb, core of its own`
+    : `${ball.weightLb} lb, RG ${ball.rgIn}, differential ${ball.differentialIn}`;
+
+function ballNumbers(): readonly Question[] {
+  const when = (answers: Answers): boolean => answers.ball === BY_NUMBERS;
+  return [
+    {
+      id: 'weightLb',
+      kind: 'number',
+      when,
+      text: 'Weight before drilling, in pounds?',
+      help: '8 to 16.',
+      schema: ball.weightLb,
+      usual: () => '15',
+    },
+    {
+      id: 'rgIn',
+      kind: 'number',
+      when,
+      text: 'RG, in inches?',
+      help: 'Low radius of gyration, as published: 2.46 to 2.80, often near 2.50.',
+      schema: ball.rgIn,
+      usual: () => '2.53',
+    },
+    {
+      id: 'differentialIn',
+      kind: 'number',
+      when,
+      text: 'Total differential, in inches?',
+      help: 'As published: 0 to 0.060. 0.020 flares little, 0.050 much.',
+      schema: ball.differentialIn,
+      usual: () => '0.040',
+    },
+    {
+      id: 'intermediateDifferentialIn',
+      kind: 'number',
+      when,
+      text: 'Intermediate differential (mass bias), in inches?',
+      help: 'As published; 0 for a symmetric ball.',
+      schema: ball.intermediateDifferentialIn,
+      usual: () => '0',
+      check: (value, answers) =>
+        value > (answers.differentialIn as number)
+          ? `must not exceed the total differential (${answers.differentialIn as number} in)`
+          : null,
+    },
+    {
+      id: 'coreShape',
+      kind: 'choice',
+      when: (answers) =>
+        when(answers) && !((answers.intermediateDifferentialIn as number) > LEAST_MASS_BIAS_IN),
+      text: 'Does the maker show a core with side features?',
+      help: 'Noses, bumps or flats around its middle, not round like a turned piece of wood.',
+      options: [
+        { value: 'plain', label: 'No, it is round all around' },
+        { value: 'lobed', label: 'Yes' },
+        { value: undefined, label: 'I do not know', note: 'both are kept; the bands get wider' },
+      ],
+    },
+    {
+      id: 'pinToCgIn',
+      kind: 'number',
+      when,
+      text: 'From the pin to the CG mark, in inches?',
+      help: 'Arc along the surface, on the box or by tape: 0 to 6, often 2 to 4.',
+      schema: ball.pinToCgIn,
+      usual: () => '2 3/4',
+    },
+    {
+      id: 'topWeightOz',
+      kind: 'number',
+      when,
+      text: 'Top weight, in ounces?',
+      help: 'On the box: 0 to 6, often 2 to 4.',
+      schema: ball.topWeightOz,
+      usual: () => '3',
+    },
+    {
+      id: 'surfaceGrit',
+      kind: 'number',
+      when,
+      text: 'Finish of the cover, in grit?',
+      help: 'The last abrasive used: 500 rough, 2000 usual, 4000 smooth, 5500 for polish.',
+      schema: ball.surfaceGrit.unwrap(),
+      usual: () => '2000',
+    },
+  ];
+}

@@ -1,0 +1,255 @@
+import { z } from 'zod';
+import { bowlerSchema } from '../records/bowler.js';
+import { type Answers, type Question, UNKNOWN } from './question.js';
+import { papOfRing, releaseNumber } from './release-numbers.js';
+
+/* What is asked of a person who does not know a number of the release: how it can be measured, and what was read. */
+
+const between = (low: number, high: number, unit: string): z.ZodType =>
+  z
+    .number({ error: `must be a number, ${low} to ${high} ${unit}` })
+    .min(low, `must be ${low} to ${high} ${unit}`)
+    .max(high, `must be ${low} to ${high} ${unit}`);
+
+const GUESS = {
+  value: 'guess',
+  label: 'Not at all: guess it',
+  note: 'by your kind of bowler; the answer gets less sure',
+};
+
+const isUnknown =
+  (id: string) =>
+  (answers: Answers): boolean =>
+    answers[id] === UNKNOWN;
+
+/** The ways of measuring, each with the number it is for. */
+const OF = {
+  speedHow: 'speedMph',
+  revRateHow: 'revRateRpm',
+  tiltHow: 'axisTiltDeg',
+  rotationHow: 'axisRotationDeg',
+  papHow: 'papOverIn',
+} as const;
+
+interface Reading {
+  readonly id: string;
+  readonly text: string;
+  readonly help: string;
+  readonly schema: z.ZodType;
+  readonly usual: string;
+  readonly mayBeUnknown?: boolean;
+}
+
+/** The readings that one way of measuring takes; with the last, what they amount to must be a number a bowler can have. */
+const readings = (how: keyof typeof OF, way: string, list: readonly Reading[]): readonly Question[] =>
+  list.map((each, i) => ({
+    ...each,
+    kind: 'number',
+    usual: () => each.usual,
+    when: (answers) => answers[how] === way && answers[OF[how]] === UNKNOWN,
+    check: (value, answers) =>
+      i < list.length - 1 ? null : resultFault(OF[how], { ...answers, [each.id]: value }),
+    tell: (answers) => (i < list.length - 1 ? null : numberFound(OF[how], answers)),
+  }));
+
+/** What was found of a number: `Ball speed: 17.6 mph, give or take 0.8.` */
+function numberFound(key: (typeof OF)[keyof typeof OF], answers: Answers): string {
+  const { value, deviation } = releaseNumber(key, answers);
+  const [name, unit] = NAMES[key];
+  return `${name}: ${value} ${unit}, give or take ${deviation}.`;
+}
+
+const NAMES = {
+  speedMph: ['Ball speed at release', 'mph'],
+  revRateRpm: ['Rev rate', 'rpm'],
+  axisTiltDeg: ['Axis tilt', 'degrees'],
+  axisRotationDeg: ['Axis rotation', 'degrees'],
+  papOverIn: ['PAP over', 'in'],
+} as const;
+
+/** Told when a number is guessed. */
+const guessed =
+  (how: keyof typeof OF) =>
+  (answers: Answers): string | null =>
+    answers[how] === GUESS.value ? numberFound(OF[how], answers) : null;
+
+const SCHEMAS: Readonly<Record<(typeof OF)[keyof typeof OF], z.ZodType>> = {
+  ...bowlerSchema.shape,
+  papOverIn: bowlerSchema.shape.pap.shape.overIn,
+};
+
+/** What is wrong with the number that readings amount to, or null. */
+function resultFault(key: (typeof OF)[keyof typeof OF], answers: Answers): string | null {
+  if (key === 'papOverIn' && !papOfRing(answers))
+    return 'must go with the ring’s tilt and its place on the midline; no ring crosses at both';
+  const { value } = releaseNumber(key, answers);
+  const result = SCHEMAS[key].safeParse(value);
+  return result.success ? null : `makes ${value}, and that ${result.error.issues[0]?.message}`;
+}
+
+export const SPEED_MEASURED: readonly Question[] = [
+  {
+    id: 'speedHow',
+    kind: 'choice',
+    tell: guessed('speedHow'),
+    text: 'How can your ball speed be found?',
+    help: 'What a screen over the lane shows is an average, below release speed; it is corrected by 1.6 mph, give or take 0.4.',
+    when: isUnknown('speedMph'),
+    options: [
+      { value: 'display', label: 'From the screen over the lane' },
+      { value: 'watch', label: 'With a stopwatch, foul line to head pin' },
+      GUESS,
+    ],
+  },
+  ...readings('speedHow', 'display', [
+    {
+      id: 'displayMph',
+      text: 'What does the screen show, in mph?',
+      help: 'The mean of a few good shots, 6 to 25.',
+      schema: between(6, 25, 'mph'),
+      usual: '16',
+    },
+  ]),
+  ...readings('speedHow', 'watch', [
+    {
+      id: 'watchS',
+      text: 'Seconds from foul line to head pin?',
+      help: 'The mean of your timings: 2 is very fast, 2.5 usual, 3.5 slow.',
+      schema: between(1.6, 5.5, 's'),
+      usual: '2.5',
+    },
+    {
+      id: 'timings',
+      text: 'How many shots did you time?',
+      help: 'More timings make it surer: 1 to 50.',
+      schema: between(1, 50, 'shots'),
+      usual: '3',
+    },
+  ]),
+];
+
+export const REV_RATE_MEASURED: readonly Question[] = [
+  {
+    id: 'revRateHow',
+    kind: 'choice',
+    tell: guessed('revRateHow'),
+    text: 'How can your rev rate be found?',
+    help: 'Put a strip of tape on the ball and film the first turns after the release from behind; slow motion is best.',
+    when: isUnknown('revRateRpm'),
+    options: [{ value: 'video', label: 'From a video' }, GUESS],
+  },
+  ...readings('revRateHow', 'video', [
+    {
+      id: 'turns',
+      text: 'How many turns of the tape did you count?',
+      help: 'From the release on: 1/4 to 20, halves and quarters count.',
+      schema: between(0.25, 20, 'turns'),
+      usual: '2',
+    },
+    {
+      id: 'frames',
+      text: 'How many frames did they take?',
+      help: 'Step through the video and count: 1 to 5000.',
+      schema: between(1, 5000, 'frames'),
+      usual: '24',
+    },
+    {
+      id: 'framesPerSecond',
+      text: 'How many frames a second has the video?',
+      help: 'A telephone takes 30 or 60, in slow motion 120 or 240.',
+      schema: between(10, 2000, 'frames a second'),
+      usual: '60',
+    },
+  ]),
+];
+
+export const TILT_MEASURED: readonly Question[] = [
+  {
+    id: 'tiltHow',
+    kind: 'choice',
+    tell: guessed('tiltHow'),
+    text: 'How can your axis tilt be found?',
+    help: 'From the first oil ring on the ball, the one nearest the thumb. A full ring halfway around is no tilt; the smaller, the more.',
+    when: isUnknown('axisTiltDeg'),
+    options: [
+      { value: 'arc', label: 'With a tape across the ring' },
+      { value: 'diameter', label: 'By the ring’s straight diameter' },
+      GUESS,
+    ],
+  },
+  ...readings('tiltHow', 'arc', [
+    {
+      id: 'ringArcIn',
+      text: 'Tape from edge to edge over the PAP side, in inches?',
+      help: 'Along the ball, across the middle of the ring: 4 to 13 1/2. 13 1/2 is no tilt, 11 1/2 is 13 degrees.',
+      schema: between(4, 13.5, 'in'),
+      usual: '11 1/2',
+    },
+  ]),
+  ...readings('tiltHow', 'diameter', [
+    {
+      id: 'ringDiameterIn',
+      text: 'How wide is the ring, straight across, in inches?',
+      help: 'Between two rulers: 3 to 8.6. Near 8.6 in this is far less exact than a tape.',
+      schema: between(3, 8.6, 'in'),
+      usual: '8 3/8',
+    },
+  ]),
+];
+
+export const ROTATION_MEASURED: readonly Question[] = [
+  {
+    id: 'rotationHow',
+    kind: 'choice',
+    tell: guessed('rotationHow'),
+    text: 'How can your axis rotation be found?',
+    help: 'From a picture taken straight from behind as the ball leaves the hand, with a mark on the PAP.',
+    when: isUnknown('axisRotationDeg'),
+    options: [{ value: 'picture', label: 'From a picture' }, GUESS],
+  },
+  ...readings('rotationHow', 'picture', [
+    {
+      id: 'markAside',
+      text: 'How far aside from the ball’s centre is the mark?',
+      help: 'In the picture, in any unit; 0 when it is in the middle.',
+      schema: between(0, 10000, 'of your unit'),
+      usual: '2',
+    },
+    {
+      id: 'ballWidth',
+      text: 'And how wide is the ball in the picture?',
+      help: 'In the same unit.',
+      schema: between(0.01, 10000, 'of your unit'),
+      usual: '6',
+    },
+  ]),
+];
+
+export const PAP_MEASURED: readonly Question[] = [
+  {
+    id: 'papHow',
+    kind: 'choice',
+    tell: guessed('papHow'),
+    text: 'How can your PAP be found?',
+    help: 'From the first oil ring on a ball that is drilled for you: where it crosses the midline and the centre line of the grip.',
+    when: isUnknown('papOverIn'),
+    options: [{ value: 'ring', label: 'From the first oil ring' }, GUESS],
+  },
+  ...readings('papHow', 'ring', [
+    {
+      id: 'ringAsideIn',
+      text: 'Grip centre to the ring along the midline, in inches?',
+      help: 'On the side away from the PAP, by tape: 1/2 is usual. On the PAP side write it with a minus.',
+      schema: between(-3, 6, 'in'),
+      usual: '1/2',
+    },
+    {
+      id: 'ringBelowIn',
+      text: 'Grip centre to the ring below the thumb, in inches?',
+      help: 'Along the centre line, past the thumb hole, by tape; ? if the ring does not get there.',
+      schema: between(0.5, 9, 'in'),
+      usual: '5',
+      mayBeUnknown: true,
+    },
+  ]),
+];

@@ -1,0 +1,104 @@
+import { rotationFromPicture } from '../measure/axis-picture.js';
+import { type PapPlace, papFromRing, tiltFromArc, tiltFromDiameter } from '../measure/first-ring.js';
+import type { Measured } from '../measure/measured.js';
+import { speedFromAverage, speedFromTime } from '../measure/release-speed.js';
+import { spinFromFrames } from '../measure/rev-rate.js';
+import { USUAL_CIRCUMFERENCE_IN } from '../records/ball.js';
+import { DEGREE, from, INCH, MPH, RPM, to } from '../units.js';
+import { GUESS_DEVIATION, guessFor, type ReleaseGuess } from './bowler-kinds.js';
+import { type Answers, UNKNOWN } from './question.js';
+
+export type ReleaseKey = keyof ReleaseGuess;
+
+/** Numbers of a release in record units, with the deviation of those that were measured here or guessed. */
+export interface ReleaseNumbers {
+  readonly values: ReleaseGuess;
+  readonly deviations: Partial<ReleaseGuess>;
+}
+
+const KEYS = [
+  'speedMph',
+  'revRateRpm',
+  'axisTiltDeg',
+  'axisRotationDeg',
+  'papOverIn',
+  'papUpIn',
+] as const satisfies readonly ReleaseKey[];
+
+/** The release that answers amount to: as typed, else as measured, else guessed by the kind of bowler. */
+export function releaseNumbers(answers: Answers): ReleaseNumbers {
+  const found = KEYS.map((key) => [key, releaseNumber(key, answers)] as const);
+  return {
+    values: Object.fromEntries(found.map(([key, { value }]) => [key, value])) as unknown as ReleaseGuess,
+    deviations: Object.fromEntries(
+      found.filter(([, { deviation }]) => deviation > 0).map(([key, { deviation }]) => [key, deviation]),
+    ),
+  };
+}
+
+/** One of them; NaN while readings are missing. */
+export function releaseNumber(key: ReleaseKey, answers: Answers): Measured {
+  const typed = answers[key];
+  if (typeof typed === 'number') return { value: typed, deviation: 0 };
+  const measured = MEASURED[key](answers);
+  return measured
+    ? { value: rounded(measured.value), deviation: rounded(measured.deviation) }
+    : { value: guessFor(answers)[key], deviation: GUESS_DEVIATION[key] };
+}
+
+/** The PAP by the first oil ring, m; null when no ring of this tilt crosses where it was read. */
+export function papOfRing(answers: Answers): PapPlace | null {
+  const tilt = releaseNumber('axisTiltDeg', answers);
+  return papFromRing(
+    { value: from(tilt.value, DEGREE), deviation: from(tilt.deviation, DEGREE) },
+    from(answers.ringAsideIn as number, INCH),
+    answers.ringBelowIn === UNKNOWN ? null : from(answers.ringBelowIn as number, INCH),
+    RADIUS,
+  );
+}
+
+const RADIUS = from(USUAL_CIRCUMFERENCE_IN, INCH) / (2 * Math.PI);
+
+/** What was measured of each number, in record units; null where it is to be guessed. */
+const MEASURED: { readonly [K in ReleaseKey]: (answers: Answers) => Measured | null } = {
+  speedMph: ({ speedHow, displayMph, watchS, timings }) => {
+    if (speedHow === 'display') return inUnit(speedFromAverage(from(displayMph as number, MPH)), MPH);
+    if (speedHow === 'watch') return inUnit(speedFromTime(watchS as number, timings as number), MPH);
+    return null;
+  },
+  revRateRpm: ({ revRateHow, turns, frames, framesPerSecond }) =>
+    revRateHow === 'video'
+      ? inUnit(spinFromFrames(turns as number, frames as number, framesPerSecond as number), RPM)
+      : null,
+  axisTiltDeg: ({ tiltHow, ringArcIn, ringDiameterIn }) => {
+    if (tiltHow === 'arc') return inUnit(tiltFromArc(from(ringArcIn as number, INCH), RADIUS), DEGREE);
+    if (tiltHow === 'diameter')
+      return inUnit(tiltFromDiameter(from(ringDiameterIn as number, INCH), RADIUS), DEGREE);
+    return null;
+  },
+  axisRotationDeg: (answers) => {
+    if (answers.rotationHow !== 'picture') return null;
+    const tilt = from(releaseNumber('axisTiltDeg', answers).value, DEGREE);
+    return inUnit(
+      rotationFromPicture(answers.markAside as number, answers.ballWidth as number, tilt),
+      DEGREE,
+    );
+  },
+  papOverIn: (answers) => inInches(ringPlace(answers)?.over),
+  papUpIn: (answers) => inInches(ringPlace(answers)?.up),
+};
+
+/** Where the ring puts the PAP, when that is how it was to be found. */
+const ringPlace = (answers: Answers): PapPlace | null =>
+  answers.papOverIn === UNKNOWN && answers.papHow === 'ring' ? papOfRing(answers) : null;
+
+const inInches = (measured: Measured | undefined): Measured | null =>
+  measured ? inUnit(measured, INCH) : null;
+
+const inUnit = ({ value, deviation }: Measured, unit: number): Measured => ({
+  value: to(value, unit),
+  deviation: to(deviation, unit),
+});
+
+/** To a hundredth: no tape, watch or camera knows better. */
+const rounded = (value: number): number => Math.round(value * 100) / 100;

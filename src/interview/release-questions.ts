@@ -1,0 +1,160 @@
+import { bowlerSchema } from '../records/bowler.js';
+import { wordSixteenths } from '../records/layout-text.js';
+import { readRecord } from '../records/read-record.js';
+import type { Shelf } from '../records/shelf.js';
+import { BOWLER_KINDS, guessFor } from './bowler-kinds.js';
+import {
+  PAP_MEASURED,
+  REV_RATE_MEASURED,
+  ROTATION_MEASURED,
+  SPEED_MEASURED,
+  TILT_MEASURED,
+} from './measure-questions.js';
+import { type Answers, FROM_FILE, type Question, UNKNOWN } from './question.js';
+
+/** Stands for a bowler who is asked, not read. */
+export const BY_QUESTIONS = 'by-questions';
+
+const bowler = bowlerSchema.shape;
+const pap = bowler.pap.shape;
+
+/** Who bowls, and how the ball leaves the hand. */
+export const releaseQuestions = ({ bowlers }: Shelf): readonly Question[] => [
+  {
+    id: 'bowler',
+    kind: 'choice',
+    text: 'Whose ball is it?',
+    help: 'Bowlers that you kept or that are invented demos need no questions about the release.',
+    options: [
+      { value: BY_QUESTIONS, label: 'Mine, or of somebody I know: ask me' },
+      ...bowlers.map(({ id, record }) => ({
+        value: id,
+        label: record.name,
+        note: `${record.speedMph} mph, ${record.revRateRpm} rpm`,
+      })),
+      { value: FROM_FILE, label: 'From a file' },
+    ],
+  },
+  {
+    id: 'bowlerFile',
+    kind: 'file',
+    text: 'Which file describes the bowler?',
+    help: 'A JSON file like those in data/bowlers.',
+    when: (answers) => answers.bowler === FROM_FILE,
+    read: (path) => readRecord(bowlerSchema, path),
+  },
+  ...ofAsked([
+    {
+      id: 'hand',
+      kind: 'choice',
+      text: 'Which hand delivers the ball?',
+      help: 'Boards and PAP are counted from your own side.',
+      options: [
+        { value: 'right', label: 'Right' },
+        { value: 'left', label: 'Left' },
+      ],
+    },
+    {
+      id: 'kind',
+      kind: 'choice',
+      text: 'Which comes nearest to how you bowl?',
+      help: 'Only for what Enter alone answers below, and for what you do not know.',
+      options: BOWLER_KINDS.map(({ value, label, guess }) => ({
+        value,
+        label,
+        note: `${guess.speedMph} mph, ${guess.revRateRpm} turns per minute`,
+      })),
+    },
+    {
+      id: 'thumbHole',
+      kind: 'choice',
+      text: 'Do you use a thumb hole?',
+      help: 'Many two-handed bowlers have none.',
+      options: [
+        { value: true, label: 'Yes' },
+        { value: false, label: 'No' },
+      ],
+    },
+    {
+      id: 'skill',
+      kind: 'choice',
+      text: 'How alike are your shots?',
+      help: 'Sets how much speed, turns and direction scatter from one shot to the next.',
+      usual: 'league',
+      options: [
+        { value: 'beginner', label: 'They differ a lot', note: 'speed by 0.8 mph, direction by 0.6 degrees' },
+        { value: 'league', label: 'As in most leagues', note: 'speed by 0.4 mph, direction by 0.35 degrees' },
+        { value: 'advanced', label: 'Very much', note: 'speed by 0.2 mph, direction by 0.2 degrees' },
+      ],
+    },
+    {
+      id: 'speedMph',
+      kind: 'number',
+      text: 'How fast does the ball leave your hand, in mph?',
+      help: 'Ball speed at release, 8 to 26; not what a screen over the lane shows.',
+      schema: bowler.speedMph,
+      usual: (answers) => String(guessFor(answers).speedMph),
+      mayBeUnknown: true,
+    },
+    ...SPEED_MEASURED,
+    {
+      id: 'revRateRpm',
+      kind: 'number',
+      text: 'How fast does it turn, in turns per minute?',
+      help: 'Rev rate at release, 30 to 700. 150 is few, 300 usual, 450 many.',
+      schema: bowler.revRateRpm,
+      usual: (answers) => String(guessFor(answers).revRateRpm),
+      mayBeUnknown: true,
+    },
+    ...REV_RATE_MEASURED,
+    {
+      id: 'axisTiltDeg',
+      kind: 'number',
+      text: 'How steep does the axis stand, in degrees?',
+      help: 'Axis tilt, 0 to 75. 10 to 20 is usual; a spinner has 40 and more.',
+      schema: bowler.axisTiltDeg,
+      usual: (answers) => String(guessFor(answers).axisTiltDeg),
+      mayBeUnknown: true,
+    },
+    ...TILT_MEASURED,
+    {
+      id: 'axisRotationDeg',
+      kind: 'number',
+      text: 'How much do you turn the ball sideways, in degrees?',
+      help: 'Axis rotation, 0 to 110. 0 rolls straight down the lane, 45 is usual, 90 turns all sideways.',
+      schema: bowler.axisRotationDeg,
+      usual: (answers) => String(guessFor(answers).axisRotationDeg),
+      mayBeUnknown: true,
+    },
+    ...ROTATION_MEASURED,
+    {
+      id: 'papOverIn',
+      kind: 'number',
+      text: 'PAP: how far over from the grip centre, in inches?',
+      help: 'Positive axis point along the midline, by tape, 2 to 7 1/2. Fractions are fine: 4 7/8.',
+      schema: pap.overIn,
+      usual: (answers) => wordSixteenths(guessFor(answers).papOverIn),
+      mayBeUnknown: true,
+    },
+    ...PAP_MEASURED,
+    {
+      id: 'papUpIn',
+      kind: 'number',
+      text: 'PAP: how far up from the midline, in inches?',
+      help: 'Up 3 to down 3, by tape. Write down as "1/4 down" or "-1/4".',
+      schema: pap.upIn,
+      usual: (answers) => wordSixteenths(guessFor(answers).papUpIn),
+      mayBeUnknown: true,
+      when: (answers) => answers.papOverIn !== UNKNOWN,
+    },
+  ]),
+];
+
+/** Questions put only to a bowler who is asked. */
+function ofAsked(questions: readonly Question[]): readonly Question[] {
+  const isAsked = (answers: Answers): boolean => answers.bowler === BY_QUESTIONS;
+  return questions.map((question) => ({
+    ...question,
+    when: (answers) => isAsked(answers) && (question.when?.(answers) ?? true),
+  }));
+}

@@ -1,0 +1,39 @@
+import { Piscina } from 'piscina';
+import type { CoachLine } from '../records/coach-answer.js';
+import { cachedFitter } from './cached-fitter.js';
+import { type CoachUnit, coachUnit } from './coach-unit.js';
+import type { CoachWorkerData } from './coach-worker.js';
+
+/**
+ * Works out units, several at a time, and hands each one's lines on in the order of the units.
+ *
+ * Units know nothing of one another, so the lines are the same however many workers there are.
+ *
+ * @param onUnit  called in order, as soon as a unit and all before it are done
+ */
+export async function coach(
+  units: readonly CoachUnit[],
+  told: CoachWorkerData,
+  workers: number,
+  onUnit: (lines: readonly CoachLine[], index: number) => void,
+): Promise<void> {
+  if (workers <= 1) {
+    const { seed, ruleSet, cache } = told;
+    const fitter = cache === undefined ? undefined : cachedFitter(cache);
+    for (const [i, unit] of units.entries()) onUnit(await coachUnit(unit, { seed, ruleSet, fitter }), i);
+    return;
+  }
+  const pool = new Piscina<CoachUnit, CoachLine[]>({
+    filename: new URL('./coach-worker.js', import.meta.url).href,
+    workerData: told,
+    minThreads: workers,
+    maxThreads: workers,
+  });
+  try {
+    const all = units.map((unit) => pool.run(unit));
+    for (const each of all) each.catch(() => {}); // told below, where it is awaited
+    for (const [i, lines] of all.entries()) onUnit(await lines, i);
+  } finally {
+    await pool.destroy();
+  }
+}

@@ -1,0 +1,128 @@
+import type { InertiaNumbers } from '../ball/drilled-numbers.js';
+import type { PublishedNumbers } from '../ball/published.js';
+import { staticLever } from '../ball/static-weights.js';
+import type { OwnCoreBall } from '../records/ball.js';
+import { LEAST_MASS_BIAS_IN } from '../records/ball.js';
+import { loadRuleSet } from '../records/rules.js';
+import { from, GRAM_PER_CC, INCH, OUNCE, to } from '../units.js';
+import type { Vec3 } from '../vec3.js';
+import { partName } from './part-name.js';
+
+/** A ball around an own core, and what was worked out about it. */
+export interface OwnFacts {
+  readonly ball: OwnCoreBall;
+  readonly numbers: PublishedNumbers;
+  readonly inertia: InertiaNumbers;
+  readonly fillerDensity: number; // kg/m³
+}
+
+/** What of an own core is worth a warning though it can be computed with. */
+export const coreWarnings = (facts: OwnFacts): string[] => [
+  ...densityWarnings(facts),
+  ...markWarnings(facts),
+  ...madeWarnings(facts),
+  ...comparisons(facts),
+];
+
+/** Greatest density of a part, g/cc (component rule, from memory). */
+const MOST_DENSITY_GCC = 3.8;
+
+const densityWarnings = ({ ball }: OwnFacts): string[] =>
+  ball.coreFile.core.parts.flatMap((part, i) =>
+    part.densityGcc > MOST_DENSITY_GCC
+      ? [
+          `${partName(part, i)} of the core has ${part.densityGcc} g/cc, outside the sport's component rule, which allows up to ${MOST_DENSITY_GCC.toFixed(2)} g/cc.`,
+        ]
+      : [],
+  );
+
+/** How far an axis may lie from its mark, in (USBC equipment news, in force 31 Jan 2012). */
+const PIN_RULE_IN = 1;
+const MASS_BIAS_RULE_IN = 1.5;
+/** Two radii of gyration that differ by less leave their axes uncertain, m. */
+const CERTAIN = from(LEAST_MASS_BIAS_IN, INCH);
+
+/** Axes that lie off the marks that stand for them; either end of an axis counts. */
+function markWarnings({ numbers, inertia }: OwnFacts): string[] {
+  const { radius, differential, intermediateDifferential } = numbers;
+  const offIn = ([x, y, z]: Vec3): number => to(radius * Math.atan2(Math.hypot(x, y), Math.abs(z)), INCH);
+  const warn = (axis: string, mark: string, distance: number, allowed: number): string[] =>
+    distance > allowed
+      ? [
+          `Before drilling the core's ${axis} axis lies ${distance.toFixed(1)} in from the ${mark}; the sport's marking rule allows ${allowed.toFixed(1)} in.`,
+        ]
+      : [];
+  const [x, y, z] = inertia.highAxis_B;
+  return [
+    ...(differential - intermediateDifferential >= CERTAIN
+      ? warn('low-RG', 'pin', offIn(inertia.lowAxis_B), PIN_RULE_IN)
+      : []),
+    ...(intermediateDifferential >= CERTAIN
+      ? warn('high-RG', 'marker', offIn([y, z, x]), MASS_BIAS_RULE_IN)
+      : []),
+  ];
+}
+
+/** Numbers outside what the sport allows of balls as made. */
+function madeWarnings({ numbers }: OwnFacts): string[] {
+  const { rgIn, mostDifferentialIn } = loadRuleSet().asManufactured;
+  const rg = to(numbers.lowRg, INCH);
+  const differential = to(numbers.differential, INCH);
+  return [
+    ...(rg < rgIn.least || rg > rgIn.most
+      ? [
+          `The core gives the undrilled ball an RG of ${rg.toFixed(3)} in; made balls must have ${rgIn.least.toFixed(2)} to ${rgIn.most.toFixed(2)} in.`,
+        ]
+      : []),
+    ...(differential > mostDifferentialIn
+      ? [
+          `The core gives the undrilled ball a differential of ${differential.toFixed(3)} in; made balls may have up to ${mostDifferentialIn.toFixed(3)} in.`,
+        ]
+      : []),
+  ];
+}
+
+/**
+ * Numbers told beside the core that it does not bear out. Beyond reason: more than made balls scatter about their
+ * design (3 %: a USBC research note) and scales and tapes err.
+ */
+function comparisons({ ball, numbers, fillerDensity }: OwnFacts): string[] {
+  const { coreFile, rgIn, differentialIn, intermediateDifferentialIn, pinToCgIn, topWeightOz } = ball;
+  const compare = (
+    what: string,
+    told: number | undefined,
+    found: number,
+    reason: number,
+    digits: number,
+    unit: string,
+  ): string[] =>
+    told !== undefined && Math.abs(told - found) > reason
+      ? [
+          `The core gives ${what} of ${found.toFixed(digits)} ${unit}, and the file says ${told} ${unit}. The core is what is computed with.`,
+        ]
+      : [];
+  const differential = to(numbers.differential, INCH);
+  const slack = Math.max(0.003, 0.06 * differential);
+  return [
+    ...compare('an RG', rgIn, to(numbers.lowRg, INCH), 0.02, 3, 'in'),
+    ...compare('a differential', differentialIn, differential, slack, 3, 'in'),
+    ...compare(
+      'an intermediate differential',
+      intermediateDifferentialIn,
+      to(numbers.intermediateDifferential, INCH),
+      slack,
+      3,
+      'in',
+    ),
+    ...compare('a pin-to-CG', pinToCgIn, to(numbers.pinToCg * numbers.radius, INCH), 0.75, 1, 'in'),
+    ...compare(
+      'a top weight',
+      topWeightOz,
+      to(numbers.topMoment / staticLever(numbers.radius, 'moment'), OUNCE),
+      1,
+      1,
+      'oz',
+    ),
+    ...compare('a filler', coreFile.core.fillerDensityGcc, to(fillerDensity, GRAM_PER_CC), 0.05, 2, 'g/cc'),
+  ];
+}

@@ -1,0 +1,62 @@
+import type { BallBody } from '../ball/ball-body.js';
+import type { CoreFamily, PublishedNumbers } from '../ball/published.js';
+import type { OunceConvention } from '../ball/static-weights.js';
+import { type Ball, hasOwnCore } from '../records/ball.js';
+import type { Bowler } from '../records/bowler.js';
+import { type CoreFitter, fitCores } from './fit-cores.js';
+import { ownBall } from './own-core.js';
+import { familiesOf, publishedNumbers } from './published-numbers.js';
+
+/** What kind of core a ball may have: a family fitted to published numbers, or its own. */
+export type CoreKind = CoreFamily | 'own';
+
+/** The cores that stand for a ball's. */
+export interface Cores {
+  readonly numbers: PublishedNumbers;
+  readonly families: readonly CoreKind[];
+  /** Several that all have the published numbers, or the ball's own alone. */
+  readonly bodies: readonly BallBody[];
+  /** Arc from the pin to the marker, rad: a quarter of the ball to a mass-bias mark, else as far as the CG. */
+  readonly pinToMarker: number;
+  /** What the marker is called. */
+  readonly marker: string;
+  /** What is known of an own core; empty for a fitted one. */
+  readonly known: readonly string[];
+  readonly warnings: readonly string[];
+}
+
+/**
+ * The cores that stand for a ball's: its own, or some fitted to its published numbers.
+ *
+ * @param count  how many to fit
+ * @throws {InputError} `no-such-core` when no core has the published numbers; `bad-core` or `bad-stl` when
+ *   the ball's own cannot be
+ */
+export function coresOf(
+  ball: Ball,
+  hand: Bowler['hand'],
+  ounce: OunceConvention,
+  count: number,
+  fitter?: CoreFitter,
+): Cores {
+  if (hasOwnCore(ball)) {
+    const { numbers, body, known, warnings } = ownBall(ball, hand);
+    const marker = numbers.family === 'asymmetric' ? 'mass-bias mark' : 'marker';
+    return { numbers, families: ['own'], bodies: [body], pinToMarker: Math.PI / 2, marker, known, warnings };
+  }
+  const numbers = publishedNumbers(ball, ounce);
+  const bodies = fitCores(ball, ounce, count, fitter);
+  const isAsymmetric = numbers.family === 'asymmetric';
+  return {
+    numbers,
+    families: familiesOf(ball),
+    bodies,
+    pinToMarker: isAsymmetric ? Math.PI / 2 : numbers.pinToCg,
+    marker: isAsymmetric ? 'mass-bias mark' : 'CG mark',
+    known: [],
+    warnings: bodies.length < count ? [fewCores(bodies.length)] : [],
+  };
+}
+
+const fewCores = (found: number): string =>
+  `Only ${found === 1 ? 'one core was' : `${found} cores were`} found with this ball’s numbers: they are at the edge of what can be built. Compare them with the maker’s before anything is drilled.`;

@@ -1,0 +1,57 @@
+import { leastClearance } from '../motion/rings.js';
+import type { SheetAnswer } from '../records/sheet-answer.js';
+import { INCH, to } from '../units.js';
+import { type AimedShot, aimedShot, type ShotInputs } from './aimed-shot.js';
+import { HIGH_SURFACE, LOW_SURFACE } from './assumed-surface.js';
+import type { BallProblem } from './ball-problem.js';
+import { localEvaluator } from './evaluator.js';
+import { holeName } from './face-answer.js';
+import { bandAtPins } from './in-worlds.js';
+import { READINGS } from './readings.js';
+import { ringsAnswer, ringsInOil } from './rings-answer.js';
+import { type SettingOptions, WORLD_COUNT } from './setting.js';
+import { toLayout } from './to-layout.js';
+import { drawWorlds } from './world.js';
+
+/** The rings one layout lays on the ball, how near they come to each hole, and how far worlds differ in both. */
+export async function sheetRings(
+  inputs: ShotInputs,
+  seed: number,
+  ball: BallProblem,
+  onProgress: SettingOptions['onProgress'],
+): Promise<{ readonly rings: NonNullable<SheetAnswer['rings']>; readonly shot: AimedShot }> {
+  const { radius } = ball.published;
+  const aimed = aimedShot(inputs, ball);
+  const { problem, outcome, rolled } = aimed;
+  const range = { low: LOW_SURFACE, high: HIGH_SURFACE };
+  const worlds = drawWorlds(seed, WORLD_COUNT, inputs.bowler, radius, ball.bodies.length, range);
+  const layout = toLayout(inputs.layout, radius);
+  const trials = worlds.map((_, world) => ({ layout, world, launch: rolled.launch }));
+  let done = 0;
+  const outcomes = await localEvaluator({ ...problem, worlds }).evaluate(trials, (count) => {
+    done += count;
+    onProgress?.({ stage: 'worlds', done, total: trials.length });
+  });
+  return {
+    shot: aimed,
+    rings: {
+      lane: inputs.lane.name,
+      seed,
+      worlds: worlds.length,
+      rings: ringsAnswer(rolled.shot, radius),
+      ringsInOil: ringsInOil(rolled.shot),
+      flareIn: READINGS.flareIn(outcome),
+      clearances: ball.holes.map((hole) => ({
+        hole: holeName(hole),
+        clearanceIn: to(
+          radius * leastClearance(rolled.shot, hole.mouth_B, Math.asin(hole.open.radius / radius)),
+          INCH,
+        ),
+      })),
+      bands: {
+        flareIn: bandAtPins(outcomes, READINGS.flareIn),
+        ringClearanceIn: bandAtPins(outcomes, ({ ringClearance }) => to(ringClearance, INCH)),
+      },
+    },
+  };
+}

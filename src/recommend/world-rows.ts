@@ -1,0 +1,107 @@
+import type { Layout } from '../layout/layout.js';
+import type { Launch } from '../motion/release.js';
+import {
+  BALL_FEATURES,
+  FEATURES,
+  releaseFrame,
+  WORLD_FEATURES,
+  writeBallFeatures,
+  writeJointFeatures,
+  writeWorldFeatures,
+} from '../regression/features.js';
+import { applyFit, BASIS, layoutBasis, layoutFit } from './layout-basis.js';
+import { type Simulator, scatteredLaunch } from './simulator.js';
+import type { World } from './world.js';
+
+/** Layouts, and the launch angle (rad) of each one's own line. */
+export interface Fielded {
+  readonly basis: Float64Array;
+  readonly angles: Float64Array;
+}
+
+/** Rows of features, for any of the layouts that are fielded, in one world. */
+export type WorldRows = (out: Float32Array, layouts: Int32Array) => void;
+
+const BALL = BALL_FEATURES.length;
+const WORLD = WORLD_FEATURES.length;
+
+/** Launch angles at which a world's features are worked out; between them they follow a parabola. */
+const NODES = 3;
+
+/**
+ * Prepares to write the regression's features for thousands of layouts in one world, without drilling each.
+ *
+ * In a world (its core, its errors of marking) the drilled ball's features are fitted over the layout's basis to a
+ * sample that is drilled. The rest hangs on the layout only through the angle of its line.
+ *
+ * @param sample   layouts to drill in each world, spread over all that are fielded
+ * @param laydownX lateral position at the foul line, m
+ */
+export function worldRows(
+  engine: Simulator,
+  sample: readonly Layout[],
+  { basis, angles }: Fielded,
+  laydownX: number,
+  pap_B: Parameters<typeof layoutBasis>[1],
+): (world: World) => WorldRows {
+  const fitOverLayouts = layoutFit(layoutBasis(sample, pap_B));
+  const least = angles.reduce((a, b) => Math.min(a, b));
+  const most = Math.max(
+    least + LEAST_SPAN,
+    angles.reduce((a, b) => Math.max(a, b)),
+  );
+  return (world) => {
+    const drilled = new Float64Array(BALL * sample.length);
+    for (const [i, layout] of sample.entries()) {
+      const { body, release } = engine.inputs(layout, world);
+      writeBallFeatures(drilled, BALL * i, body, releaseFrame(release.pap_B));
+    }
+    const ballWeights = fitOverLayouts(drilled, BALL);
+    const { body, release, surface, freshSurface } = engine.inputs(sample[0], world);
+    const nodes = new Float64Array(NODES * WORLD);
+    for (let k = 0; k < NODES; k++) {
+      const launch: Launch = { x: laydownX, angle: least + ((most - least) * k) / (NODES - 1) };
+      const scattered = scatteredLaunch(launch, world);
+      writeWorldFeatures(nodes, WORLD * k, body.radius, release, scattered, surface, freshSurface);
+    }
+    const row = new Float64Array(FEATURES.length);
+    return (out, layouts) => {
+      for (let i = 0; i < layouts.length; i++) {
+        const layout = layouts[i];
+        applyFit(row, 0, basis, layout, ballWeights, BALL);
+        const u = (2 * (angles[layout] - least)) / (most - least); // 0, 1, 2 at the nodes
+        const a = ((u - 1) * (u - 2)) / 2;
+        const b = u * (2 - u);
+        const c = (u * (u - 1)) / 2;
+        for (let j = 0; j < WORLD; j++)
+          row[BALL + j] = a * nodes[j] + b * nodes[WORLD + j] + c * nodes[2 * WORLD + j];
+        writeJointFeatures(row, BALL + WORLD, 0, BALL);
+        out.set(row, FEATURES.length * i);
+      }
+    };
+  };
+}
+
+/** Least span of launch angles over which features are fitted, rad. */
+const LEAST_SPAN = 1e-4;
+
+/** Fits the launch angles of layouts' own lines over the basis. */
+export function fitAngles(
+  known: readonly { readonly layout: Layout; readonly angle: number }[],
+  basis: Float64Array,
+  pap_B: Parameters<typeof layoutBasis>[1],
+): Float64Array {
+  const fitOver = layoutFit(
+    layoutBasis(
+      known.map(({ layout }) => layout),
+      pap_B,
+    ),
+  );
+  const weights = fitOver(
+    Float64Array.from(known, ({ angle }) => angle),
+    1,
+  );
+  const angles = new Float64Array(basis.length / BASIS);
+  for (let i = 0; i < angles.length; i++) applyFit(angles, i, basis, i, weights, 1);
+  return angles;
+}

@@ -1,0 +1,54 @@
+import { z } from 'zod';
+
+const errors = z.strictObject({ r2: z.number(), rmse: z.number(), p95: z.number(), worst: z.number() });
+
+/** What is told of a fitted model beside its file: what goes in and comes out, how good it is, what it was made from. */
+export const cardSchema = z.strictObject({
+  schema: z.literal('flarewise/model-card/1'),
+  about: z.string(),
+  version: z.string(),
+  file: z.strictObject({ name: z.string(), bytes: z.number(), sha256: z.string() }),
+  physics: z.strictObject({ hash: z.string(), numbers: z.array(z.number()) }),
+  data: z.strictObject({
+    seed: z.number(),
+    lanes: z.number(),
+    fittedOn: z.number(),
+    heldOut: z.number(),
+    split: z.string(),
+  }),
+  fit: z.strictObject({
+    widths: z.array(z.number()),
+    squares: z.number(),
+    /** Numbers that the answers are linear in. */
+    basis: z.number(),
+    epochs: z.number(),
+    batch: z.number(),
+    rate: z.number(),
+    seed: z.number(),
+  }),
+  inputs: z.array(
+    z.strictObject({ name: z.string(), unit: z.string(), least: z.number(), most: z.number() }),
+  ),
+  /** `scale` is the standard deviation over the shots fitted on, SI. */
+  outputs: z.array(
+    z.strictObject({
+      name: z.string(),
+      unit: z.string(),
+      si: z.number(),
+      scale: z.number(),
+      heldOut: errors,
+    }),
+  ),
+  /** Other fits of the same rows, errors on the same held-out shots, in the order of the outputs. */
+  comparison: z.array(z.strictObject({ fit: z.string(), heldOut: z.array(errors) })),
+  /** Root mean square errors on held-out shots by thirds of an input, in the order of the outputs. */
+  regions: z.array(
+    z.strictObject({ input: z.string(), from: z.number(), to: z.number(), rmse: z.array(z.number()) }),
+  ),
+});
+
+export type ModelCard = z.infer<typeof cardSchema>;
+
+/** Names of the model's two files in `models/`. */
+export const MODEL_FILE = 'reaction.onnx';
+export const CARD_FILE = 'reaction.card.json';

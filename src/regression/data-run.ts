@@ -1,0 +1,77 @@
+import { mkdir, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { Piscina } from 'piscina';
+import writeFileAtomic from 'write-file-atomic';
+import { ROW } from './shot-rows.js';
+
+export interface DataRun {
+  readonly seed: number;
+  readonly lanes: number;
+  /** Where finished parts are kept; a run that was stopped goes on from them. */
+  readonly directory: string;
+  readonly workers: number;
+  readonly onProgress?: (done: number, total: number) => void;
+}
+
+/** Lanes whose shots are rolled, and kept, in one go: some seconds' work. */
+const PART = 64;
+
+/**
+ * Rolls the design's shots in worker threads, one file a part; parts that are there already are read instead.
+ *
+ * A file is put in place whole, so that a kill leaves none half written. The rows come in the design's order
+ * however many workers there are.
+ */
+export async function runDesign({
+  seed,
+  lanes,
+  directory,
+  workers,
+  onProgress,
+}: DataRun): Promise<Float32Array> {
+  await mkdir(directory, { recursive: true });
+  const pool = new Piscina<{ seed: number; from: number; to: number }, Float32Array>({
+    filename: new URL('./rows-worker.js', import.meta.url).href,
+    minThreads: 1,
+    maxThreads: workers,
+  });
+  let done = 0;
+  try {
+    const parts = await Promise.all(
+      Array.from({ length: Math.ceil(lanes / PART) }, async (_, i) => {
+        const from = PART * i;
+        const to = Math.min(lanes, from + PART);
+        const file = join(directory, `seed-${seed}-lanes-${from}-${to}.f32`);
+        const kept = await readRows(file);
+        const rows = kept ?? (await pool.run({ seed, from, to }));
+        if (!kept) await keep(file, rows);
+        done += to - from;
+        onProgress?.(done, lanes);
+        return rows;
+      }),
+    );
+    return concatenated(parts);
+  } finally {
+    await pool.destroy();
+  }
+}
+
+/** Rows of a finished part; null when there is none, or not a whole one. */
+async function readRows(file: string): Promise<Float32Array | null> {
+  const content = await readFile(file).catch(() => null);
+  if (!content || content.length % (4 * ROW) !== 0) return null;
+  return new Float32Array(content.buffer.slice(content.byteOffset, content.byteOffset + content.length));
+}
+
+const keep = (file: string, rows: Float32Array): Promise<void> =>
+  writeFileAtomic(file, Buffer.from(rows.buffer, rows.byteOffset, rows.byteLength), { fsync: false });
+
+function concatenated(parts: readonly Float32Array[]): Float32Array {
+  const all = new Float32Array(parts.reduce((sum, part) => sum + part.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    all.set(part, at);
+    at += part.length;
+  }
+  return all;
+}

@@ -1,0 +1,208 @@
+import { BOARD, LANE_LENGTH, LANE_WIDTH } from '../constants.js';
+import { fromColumns, rotateTensor } from '../mat3.js';
+import { boardToX } from '../motion/boards.js';
+import type { RollingBody } from '../motion/body.js';
+import { type OilPattern, type OilZone, oiledLane, withFriction } from '../motion/oil.js';
+import type { Launch, Release } from '../motion/release.js';
+import type { Surface } from '../motion/surface.js';
+import { DEGREE, FOOT, from, INCH, MPH } from '../units.js';
+import { addScaled, cross, rotateAbout, scale, type Vec3 } from '../vec3.js';
+import type { ShotInputs } from './inputs.js';
+import { FEET, plainRoll } from './plain-roll.js';
+
+/**
+ * The axes of the design: what real bowlers, drilled balls, lanes and covers span, least, usual and most. Where a
+ * usual value is given, values near it are the most frequent (a triangle); else all are alike. Trade ranges, common
+ * practice, no source; the sport's limits where there are any; margins for the scatter of shots.
+ */
+export const DESIGN = {
+  speedMph: [11, 17, 21.5],
+  /** Surface speed R ω over ball speed: 0.45 for 310 rpm at 17.5 mph. */
+  spinRatio: [0.2, 0.46, 0.78],
+  axisTiltDeg: [0, 13, 42],
+  axisRotationDeg: [12, 50, 90],
+  circumferenceIn: [26.704, 27.002],
+  /** Of the drilled ball, about its centre of mass. */
+  lowRgIn: [2.44, 2.53, 2.76],
+  differentialIn: [0.01, 0.045, 0.068],
+  /** Intermediate differential over differential. */
+  intermediateShare: [0.02, 0.2, 0.7],
+  /** From the PAP to the low-RG axis, and its direction from up the VAL toward the grip. */
+  lowAxisDeg: [15, 90],
+  lowAxisTurnDeg: [5, 175],
+  middleAxisTurnDeg: [0, 180],
+  centrePapMm: [-0.6, 0.5, 1.7],
+  centreUpMm: [-1.7, -0.3, 1.1],
+  centreGripMm: [-2, -0.5, 1.3],
+  frictionOiled: [0.03, 0.04, 0.05],
+  frictionDry: [0.14, 0.2, 0.28],
+  filmScale: [3.4, 7.1],
+  bandWidthIn: [0.14, 0.41],
+  carriedShare: [0.04, 0.31],
+  laydownBoard: [8, 24, 39],
+  /** Board at the pins that a plain ball is sent to. */
+  pinsBoard: [9, 18, 27],
+} as const satisfies Axes;
+
+/** The same for oil: each lane serves `SHOTS_PER_LANE` shots in a row, since laying one costs as much as rolling two. */
+export const LANE_DESIGN = {
+  patternFt: [29, 40, 47],
+  innerUnits: [20, 46, 60],
+  innerEdgeBoard: [4, 8, 14],
+  innerTaper: [0.15, 0.3, 0.5],
+  innerShortFt: [0.5, 2, 4],
+  coreUnits: [0, 12, 18],
+  coreShortFt: [1, 3, 5],
+  outerShare: [0.1, 0.3, 0.9],
+  outerTaper: [0.15, 0.3, 0.5],
+  carriedDownUnits: [-6, 5],
+} as const satisfies Axes;
+
+type Range = readonly [least: number, most: number];
+type Triangle = readonly [least: number, usual: number, most: number];
+type Axes = Record<string, Range | Triangle>;
+type Point<D extends Axes> = Record<keyof D, number>;
+
+export const SHOTS_PER_LANE = 16;
+
+/**
+ * Point `index` of a low-discrepancy sequence over some axes: index·√prime + offset, modulo 1.
+ *
+ * Square roots of the primes are independent over the rationals, so every projection is evenly filled.
+ * Source: Richtmyer, 1951; Niederreiter, Random Number Generation and Quasi-Monte Carlo Methods, 1992, ch. 3
+ * (from memory). The seed moves the whole sequence.
+ */
+function designPoint<D extends Axes>(axes: D, seed: number, index: number): Point<D> {
+  const names = Object.keys(axes) as (keyof D)[];
+  const roots = primes(2 * names.length).map(Math.sqrt);
+  const entries = names.map((name, i) => {
+    const u = (index + 1) * roots[i] + seed * roots[names.length + i];
+    return [name, valueAt(axes[name], u % 1)];
+  });
+  return Object.fromEntries(entries);
+}
+
+/** The value of an axis below which a share `u` of the design lies. */
+function valueAt(axis: Range | Triangle, u: number): number {
+  if (axis.length === 2) return axis[0] + (axis[1] - axis[0]) * u;
+  const [least, usual, most] = axis;
+  const below = (usual - least) / (most - least);
+  return u < below
+    ? least + Math.sqrt(u * (most - least) * (usual - least))
+    : most - Math.sqrt((1 - u) * (most - least) * (most - usual));
+}
+
+/** The first primes. */
+function primes(count: number): number[] {
+  const found: number[] = [];
+  for (let n = 2; found.length < count; n++) if (found.every((p) => n % p !== 0)) found.push(n);
+  return found;
+}
+
+/** The shots of one lane of the design. */
+export function designShots(seed: number, lane: number): readonly ShotInputs[] {
+  const oil = oiledLane(designPattern(designPoint(LANE_DESIGN, seed, lane)));
+  return Array.from({ length: SHOTS_PER_LANE }, (_, i) =>
+    designShot(designPoint(DESIGN, seed, SHOTS_PER_LANE * lane + i), oil),
+  );
+}
+
+function designShot(point: Point<typeof DESIGN>, oil: Surface): ShotInputs {
+  const radius = from(point.circumferenceIn, INCH) / (2 * Math.PI);
+  const speed = from(point.speedMph, MPH);
+  const release: Release = {
+    speed,
+    spin: (point.spinRatio * speed) / radius,
+    axisTilt: from(point.axisTiltDeg, DEGREE),
+    axisRotation: from(point.axisRotationDeg, DEGREE),
+    pap_B: PAP,
+  };
+  const surface = withFriction(oil, point.frictionOiled, point.frictionDry, point.filmScale);
+  const freshSurface = { bandWidth: from(point.bandWidthIn, INCH), carriedShare: point.carriedShare };
+  const laydownX = boardToX(point.laydownBoard);
+  const toward = boardToX(point.pinsBoard);
+  const launch = aimPlain(radius, release, laydownX, toward, surface, point.carriedShare);
+  return { body: designBody(point, radius), release, launch, surface, freshSurface };
+}
+
+/** The ball's frame is the frame of the release: PAP along x, up the VAL along y, grip along z. */
+const PAP: Vec3 = [1, 0, 0];
+const UP: Vec3 = [0, 1, 0];
+const GRIP: Vec3 = [0, 0, 1];
+
+/** A ball of mass 1 kg, for mass cancels from the motion, with its axes of inertia turned as the point says. */
+function designBody(point: Point<typeof DESIGN>, radius: number): RollingBody {
+  const low = point.lowRgIn;
+  const high = low + point.differentialIn;
+  const middle = high - point.intermediateShare * point.differentialIn;
+  const turn = from(point.lowAxisTurnDeg, DEGREE);
+  const arc = from(point.lowAxisDeg, DEGREE);
+  const away = addScaled(scale(Math.cos(turn), UP), Math.sin(turn), GRIP);
+  const low_B = addScaled(scale(Math.cos(arc), PAP), Math.sin(arc), away);
+  const middle_B = rotateAbout(cross(PAP, away), low_B, from(point.middleAxisTurnDeg, DEGREE));
+  const axes = fromColumns(low_B, middle_B, cross(low_B, middle_B));
+  const square = (rgIn: number): number => from(rgIn, INCH) ** 2;
+  const mm = INCH / 25.4;
+  return {
+    mass: 1,
+    radius,
+    p_BoBcm_B: [from(point.centrePapMm, mm), from(point.centreUpMm, mm), from(point.centreGripMm, mm)],
+    I_Bcm_B: rotateTensor(axes, [
+      [square(low), 0, 0],
+      [0, square(middle), 0],
+      [0, 0, square(high)],
+    ]),
+  };
+}
+
+/** An oil pattern of up to four layers: outside, inside, a thicker core of it, and what was carried down. */
+function designPattern(point: Point<typeof LANE_DESIGN>): OilPattern {
+  const end = from(point.patternFt, FOOT);
+  const zone = (edge: number, fromY: number, toY: number, film: number, taper: number): OilZone => ({
+    fromY,
+    toY,
+    fromX: -LANE_WIDTH / 2 + edge * BOARD,
+    toX: LANE_WIDTH / 2 - edge * BOARD,
+    film,
+    filmEnd: film * taper,
+  });
+  const innerEnd = end - from(point.innerShortFt, FOOT);
+  const coreEnd = innerEnd - from(point.coreShortFt, FOOT);
+  const inner = point.innerUnits;
+  const zones = [
+    zone(0, 0, end, point.outerShare * inner, point.outerTaper),
+    zone(point.innerEdgeBoard, 0, innerEnd, inner, point.innerTaper),
+    zone(point.innerEdgeBoard + 3, 0, coreEnd, inner + point.coreUnits, Math.max(0.45, point.innerTaper)),
+  ];
+  if (point.carriedDownUnits > 0)
+    zones.push(zone(9, end - 5 * FOOT, end + 4 * FOOT, point.carriedDownUnits, 0.3));
+  return {
+    zones,
+    ...MIDDLE_FRICTION,
+    edgeLength: 1.5 * FOOT,
+    edgeWidth: 0.75 * BOARD,
+  };
+}
+
+/** Replaced shot by shot. */
+const MET = 0.35;
+const MIDDLE_FRICTION = { frictionOiled: 0.04, frictionDry: 0.2, filmScale: 5 };
+
+const AIMING_ROUNDS = 4;
+
+/** Sends a plain ball from a place to another at the pins: real balls then land around it. */
+function aimPlain(
+  radius: number,
+  release: Release,
+  x: number,
+  pinsX: number,
+  surface: Surface,
+  carriedShare: number,
+): Launch {
+  let angle = Math.atan2(pinsX - x, LANE_LENGTH);
+  for (let round = 0; round < AIMING_ROUNDS; round++) {
+    const plain = plainRoll(radius, release, { x, angle }, surface, MET * carriedShare);
+    angle += Math.atan2(pinsX - plain.x[FEET], LANE_LENGTH);
+  }
+  return { x, angle };
+}

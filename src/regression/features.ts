@@ -1,0 +1,217 @@
+import { BOARD } from '../constants.js';
+import { upTheVal } from '../layout/placement.js';
+import { type Mat3, mulVec, rotateTensor } from '../mat3.js';
+import type { RollingBody } from '../motion/body.js';
+import type { FreshSurface } from '../motion/fresh-surface.js';
+import type { Launch, Release } from '../motion/release.js';
+import type { Surface } from '../motion/surface.js';
+import { FOOT } from '../units.js';
+import { cross, type Vec3 } from '../vec3.js';
+import type { ShotInputs } from './inputs.js';
+import { FEET, type PlainRoll, plainRoll } from './plain-roll.js';
+
+/** One input of the regression. */
+export interface Feature {
+  readonly name: string;
+  readonly unit: string;
+}
+
+/*
+ * The inputs and why these. A shot's equations hold no mass and no scale but the ball's radius: only I/(m R²),
+ * the offset of the centre of mass over R, and the surface speed R ω. What the lane does to any ball on this
+ * line is told by the plain roll; what the ball does differently hangs on its tensor and offset in the frame of the release: along
+ * the PAP, up the vertical axis line, toward the grip.
+ */
+
+const f = (unit: string, ...names: readonly string[]): Feature[] => names.map((name) => ({ name, unit }));
+
+/** Stretches of lane, ft, over which the friction on the plain path is averaged. */
+const STRETCHES = [0, 15, 25, 30, 35, 40, 45, 50, FEET] as const;
+
+/** Stretches, ft, over which its slope across the lane is. */
+const SLOPE_STRETCHES = [15, 35, 45, FEET] as const;
+
+const stretchNames = (what: string, feet: readonly number[]): string[] =>
+  feet.slice(1).map((to, i) => `${what}, ${feet[i]} to ${to} ft`);
+
+/** What hangs on the ball alone; the layout moves these. */
+export const BALL_FEATURES: readonly Feature[] = [
+  ...f('1', 'inertia/mR² pap', 'inertia/mR² up', 'inertia/mR² grip'),
+  ...f('1', 'inertia/mR² pap-up', 'inertia/mR² pap-grip', 'inertia/mR² up-grip'),
+  ...f('1', 'centre of mass/R pap', 'centre of mass/R up', 'centre of mass/R grip'),
+];
+
+/** What hangs on release, line, lane and cover; the world moves these. */
+export const WORLD_FEATURES: readonly Feature[] = [
+  ...f('m/s', 'speed', 'surface speed Rω'),
+  ...f('rad', 'axis tilt', 'axis rotation'),
+  ...f('1', 'friction dry', 'friction at 5 units', 'friction oiled'),
+  ...f('1', 'oil band/R', 'carried share'),
+  ...f('units', 'most film met'),
+  ...f('1', ...stretchNames('plain friction', STRETCHES)),
+  ...f('1/board', ...stretchNames('plain friction across', SLOPE_STRETCHES)),
+  ...['clean', 'oily'].flatMap((cover) => [
+    ...f('m', `plain hook, ${cover}`),
+    ...f('rad', `plain entry angle, ${cover}`),
+    ...f('m', `plain start of the bend, ${cover}`, `plain roll start, ${cover}`),
+  ]),
+];
+
+/** Where ball and world meet: how much of its own oil the ball meets again, and what that makes of the plain rolls. */
+export const JOINT_FEATURES: readonly Feature[] = [
+  ...f('1', 'oil met again', 'nearness of rings', 'ring turn up', 'ring turn grip'),
+  ...f('m', 'plain hook'),
+  ...f('rad', 'plain entry angle'),
+  ...f('m', 'plain start of the bend', 'plain roll start'),
+];
+
+export const FEATURES: readonly Feature[] = [...BALL_FEATURES, ...WORLD_FEATURES, ...JOINT_FEATURES];
+
+/** The frame of the release as rows: PAP, up the vertical axis line, and their cross product, toward the grip. */
+export function releaseFrame(pap_B: Vec3): Mat3 {
+  const up_B = upTheVal(pap_B);
+  return [pap_B, up_B, cross(pap_B, up_B)];
+}
+
+/**
+ * Writes the ball's features into `out` from `at` on.
+ *
+ * @param R_FB  `releaseFrame` of the ball's PAP
+ */
+export function writeBallFeatures(out: Float64Array, at: number, body: RollingBody, R_FB: Mat3): void {
+  const perMass = 1 / (body.mass * body.radius ** 2);
+  const [[a, d, e], [, b, g], [, , c]] = rotateTensor(R_FB, body.I_Bcm_B);
+  [a, b, c, d, e, g].forEach((value, i) => {
+    out[at + i] = value * perMass;
+  });
+  mulVec(R_FB, body.p_BoBcm_B).forEach((value, i) => {
+    out[at + 6 + i] = value / body.radius;
+  });
+}
+
+/** Writes the features of everything but the ball into `out` from `at` on. */
+export function writeWorldFeatures(
+  out: Float64Array,
+  at: number,
+  radius: number,
+  release: Release,
+  launch: Launch,
+  surface: Surface,
+  fresh: FreshSurface,
+): void {
+  const plain = middlingRoll(radius, release, launch, surface, fresh);
+  let i = at;
+  out[i++] = release.speed;
+  out[i++] = radius * release.spin;
+  out[i++] = release.axisTilt;
+  out[i++] = release.axisRotation;
+  out[i++] = surface.frictionUnder(0);
+  out[i++] = surface.frictionUnder(5);
+  out[i++] = surface.frictionUnder(Number.POSITIVE_INFINITY);
+  out[i++] = fresh.bandWidth / radius;
+  out[i++] = fresh.carriedShare;
+  out[i++] = plain.film.reduce((most, film) => Math.max(most, film), 0);
+  for (let k = 1; k < STRETCHES.length; k++)
+    out[i++] = mean(STRETCHES[k - 1], STRETCHES[k], (foot) => plain.friction[foot]);
+  const across = (foot: number): number =>
+    (frictionBeside(plain, surface, foot, BOARD) - frictionBeside(plain, surface, foot, -BOARD)) / 2;
+  for (let k = 1; k < SLOPE_STRETCHES.length; k++)
+    out[i++] = mean(SLOPE_STRETCHES[k - 1], SLOPE_STRETCHES[k], across);
+  for (const carried of [0, fresh.carriedShare]) {
+    const roll = plainRoll(radius, release, launch, surface, carried);
+    out[i++] = hookOf(roll, launch);
+    out[i++] = roll.heading[FEET];
+    out[i++] = bendStart(roll);
+    out[i++] = roll.rollStart;
+  }
+}
+
+/** Share of what a contact keeps that a ball of middling flare meets again. A rough guess is enough here. */
+const MET_AGAIN = 0.35;
+
+/** The plain roll of a ball of middling flare. */
+export const middlingRoll = (
+  radius: number,
+  release: Release,
+  launch: Launch,
+  surface: Surface,
+  { carriedShare }: FreshSurface,
+): PlainRoll => plainRoll(radius, release, launch, surface, MET_AGAIN * carriedShare);
+
+/**
+ * Writes the joint features from those of the ball and the world.
+ *
+ * Free rotation moves the axis in the ball by about I_px/I_pp a radian turned, hence a ring by 2π of that a turn;
+ * for a body of revolution this is S = πR (dI/I) sin 2θ. Two such rings cross at two points; a quarter of a turn away
+ * they lie S apart, in between S cos φ.
+ */
+export function writeJointFeatures(out: Float64Array, at: number, ball: number, world: number): void {
+  const perBand = (2 * Math.PI) / (out[ball] * out[world + BAND]);
+  const up = out[ball + 3] * perBand;
+  const grip = out[ball + 4] * perBand;
+  const spacing = Math.sqrt(up * up + grip * grip);
+  const again = metAgain(spacing);
+  const nearness = 1 / (1 + spacing);
+  out[at] = again;
+  out[at + 1] = nearness;
+  out[at + 2] = up * nearness;
+  out[at + 3] = grip * nearness;
+  for (let k = 0; k < ROLL_NUMBERS; k++) {
+    const clean = out[world + CLEAN + k];
+    out[at + 4 + k] = clean + again * (out[world + CLEAN + ROLL_NUMBERS + k] - clean);
+  }
+}
+
+/**
+ * Share of the last ring's oil under the contact, averaged over a turn: the mean of (1 − (s cos φ)²)² where positive.
+ *
+ * @param s  spacing of rings over the width of the oil band
+ */
+export function metAgain(s: number): number {
+  const s2 = s * s;
+  if (s <= 1) return 1 - s2 + 0.375 * s2 * s2;
+  const b = Math.asin(1 / s);
+  const sin2 = Math.sin(2 * b);
+  const sin4 = Math.sin(4 * b);
+  return (2 / Math.PI) * (b - s2 * (b / 2 - sin2 / 4) + s2 * s2 * ((3 * b) / 8 - sin2 / 4 + sin4 / 32));
+}
+
+const BAND = WORLD_FEATURES.findIndex(({ name }) => name === 'oil band/R');
+const CLEAN = WORLD_FEATURES.findIndex(({ name }) => name === 'plain hook, clean');
+
+/** Numbers told of each plain roll. */
+const ROLL_NUMBERS = 4;
+
+/** All features of one shot, in the order of `FEATURES`. */
+export function writeFeatures(out: Float64Array, at: number, shot: ShotInputs): void {
+  const { body, release, launch, surface, freshSurface } = shot;
+  const world = at + BALL_FEATURES.length;
+  writeBallFeatures(out, at, body, releaseFrame(release.pap_B));
+  writeWorldFeatures(out, world, body.radius, release, launch, surface, freshSurface);
+  writeJointFeatures(out, world + WORLD_FEATURES.length, at, world);
+}
+
+/** From the launch line drawn on to the pins, to where a plain ball gets there, m. */
+export const hookOf = ({ x }: PlainRoll, launch: Launch): number =>
+  x[0] + FEET * FOOT * Math.tan(launch.angle) - x[FEET];
+
+/** Trapezoidal mean over the feet from one to another. */
+function mean(from: number, to: number, at: (foot: number) => number): number {
+  let sum = (at(from) + at(to)) / 2;
+  for (let foot = from + 1; foot < to; foot++) sum += at(foot);
+  return sum / (to - from);
+}
+
+const frictionBeside = ({ x }: PlainRoll, surface: Surface, foot: number, aside: number): number =>
+  surface.frictionUnder(surface.filmAt(x[foot] + aside, foot * FOOT));
+
+/** Where the heading has made a fifth of all its change, m; the pins for a path that does not bend. */
+export function bendStart({ heading }: PlainRoll): number {
+  const level = heading[0] + (heading[FEET] - heading[0]) / 5;
+  for (let foot = 1; foot <= FEET; foot++) {
+    if (!(heading[foot] > level)) continue;
+    const gap = heading[foot] - heading[foot - 1];
+    return FOOT * (foot - (heading[foot] - level) / gap);
+  }
+  return FEET * FOOT;
+}

@@ -1,0 +1,34 @@
+import { createHash } from 'node:crypto';
+import { designShots } from './design.js';
+import { observe } from './observe.js';
+import { TARGETS } from './targets.js';
+
+/** What the physics engine does, told by a few shots: fitted numbers are stale when it does something else. */
+export interface Fingerprint {
+  /** Short name: changes with the sixth digit of any of the numbers. */
+  readonly hash: string;
+  /** Reaction numbers (SI) of the probe shots, one after the other. */
+  readonly numbers: readonly number[];
+}
+
+/** Seed and lanes of the probes; far from any that is fitted on. */
+const PROBE_SEED = 1001;
+const PROBE_LANES = 2;
+
+/** Relative change of a number that counts as another physics: far above rounding, far below the regression's errors. */
+const SAME = 1e-5;
+
+/** Rolls the probe shots. Some tens of milliseconds. */
+export function fingerprint(): Fingerprint {
+  const shots = Array.from({ length: PROBE_LANES }, (_, lane) => designShots(PROBE_SEED, lane)).flat();
+  const out = new Float64Array(TARGETS.length * shots.length);
+  for (const [i, shot] of shots.entries()) observe(out, TARGETS.length * i, shot);
+  const numbers = Array.from(out, (value) => Number(value.toPrecision(9)));
+  const digits = numbers.map((value) => value.toPrecision(6)).join(' ');
+  return { hash: createHash('sha256').update(digits).digest('hex').slice(0, 12), numbers };
+}
+
+/** Whether two fingerprints are of the same physics. By the numbers: two machines may differ in the last digits. */
+export const isSamePhysics = (a: Fingerprint, b: Fingerprint): boolean =>
+  a.numbers.length === b.numbers.length &&
+  a.numbers.every((value, i) => Math.abs(value - b.numbers[i]) <= SAME * Math.max(1e-3, Math.abs(value)));

@@ -1,0 +1,20 @@
+import type { ModelCard } from './card.js';
+import type { Tensor } from './tensor.js';
+
+/** How far past the range fitted over, as a share of it, a feature may lie. */
+const MARGIN = 0.02;
+
+/** Share of rows of features that lie where the model was fitted. */
+export function shareInRange({ dims: [count, width], values }: Tensor, { inputs }: ModelCard): number {
+  let inside = 0;
+  for (let row = 0; row < count; row++)
+    if (
+      inputs.every(({ least, most }, j) => {
+        const room = MARGIN * (most - least);
+        const value = values[width * row + j];
+        return value >= least - room && value <= most + room;
+      })
+    )
+      inside += 1;
+  return inside / count;
+}

@@ -1,0 +1,48 @@
+import { createHash } from 'node:crypto';
+import { mkdir, readFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import writeFileAtomic from 'write-file-atomic';
+import { CARD_FILE, cardSchema, MODEL_FILE, type ModelCard } from './card.js';
+import { fingerprint, isSamePhysics } from './fingerprint.js';
+import type { Fitted } from './fit-network.js';
+import { modelPage } from './model-page.js';
+
+/** Where the package keeps its model, in source and in the build alike. */
+export const MODELS = fileURLToPath(new URL('../../models/', import.meta.url));
+
+/** A model that may be used, or in one line why there is none. */
+export type StoredModel =
+  | { readonly kind: 'ready'; readonly file: Uint8Array; readonly card: ModelCard }
+  | { readonly kind: 'unusable'; readonly why: string };
+
+/**
+ * Reads the model and makes sure of it: it is there, whole, and of the physics engine as it is now. Never throws.
+ */
+export async function readModel(directory = MODELS): Promise<StoredModel> {
+  const unusable = (why: string): StoredModel => ({ kind: 'unusable', why });
+  const content = await readFile(`${directory}/${CARD_FILE}`, 'utf8').catch(() => null);
+  const file = await readFile(`${directory}/${MODEL_FILE}`).catch(() => null);
+  if (content === null || file === null) return unusable('the fitted regression is missing');
+  const card = parseCard(content);
+  if (!card || card.file.sha256 !== createHash('sha256').update(file).digest('hex'))
+    return unusable('the fitted regression is damaged');
+  if (!isSamePhysics(card.physics, fingerprint()))
+    return unusable('the fitted regression is of an earlier physics engine');
+  return { kind: 'ready', file, card };
+}
+
+/** Puts a fitted model, its card and a page about it in place. */
+export async function writeModel({ file, card }: Fitted, directory = MODELS): Promise<void> {
+  await mkdir(directory, { recursive: true });
+  await writeFileAtomic(`${directory}/${MODEL_FILE}`, Buffer.from(file));
+  await writeFileAtomic(`${directory}/${CARD_FILE}`, `${JSON.stringify(card, null, 2)}\n`);
+  await writeFileAtomic(`${directory}/README.md`, modelPage(card));
+}
+
+function parseCard(content: string): ModelCard | null {
+  try {
+    return cardSchema.parse(JSON.parse(content));
+  } catch {
+    return null; // not JSON, or not a card
+  }
+}

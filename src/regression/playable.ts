@@ -1,0 +1,36 @@
+import { BOARD } from '../constants.js';
+import type { Launch } from '../motion/release.js';
+import { DEGREE, FOOT, from } from '../units.js';
+import { bendStart, hookOf } from './features.js';
+import { FEET, type PlainRoll } from './plain-roll.js';
+
+/**
+ * What a bowler would play, told by the plain roll: the ball is sent out at a usual angle, skids through the heads, and
+ * comes back. Outside, the regression was not fitted and must not be asked. Common practice, no source.
+ */
+export const PLAYABLE = {
+  launchAngle: [from(-2, DEGREE), from(8, DEGREE)],
+  hook: [5 * BOARD, 48 * BOARD],
+  entryAngle: [from(2, DEGREE), from(9, DEGREE)],
+  bendStart: [17 * FOOT, FEET * FOOT],
+  /** Mean friction over the heads to the greatest met. */
+  headsShare: [0, 0.45],
+} as const;
+
+/** The heads, ft. */
+const HEADS = 15;
+
+export function isPlayable(plain: PlainRoll, launch: Launch): boolean {
+  const { friction, heading } = plain;
+  const most = friction.reduce((a, b) => Math.max(a, b), 0);
+  const heads = friction.subarray(0, HEADS).reduce((sum, value) => sum + value, 0) / HEADS;
+  const inside = (value: number, [least, most]: readonly [number, number]): boolean =>
+    value >= least && value <= most;
+  return (
+    inside(launch.angle, PLAYABLE.launchAngle) &&
+    inside(hookOf(plain, launch), PLAYABLE.hook) &&
+    inside(heading[FEET], PLAYABLE.entryAngle) &&
+    inside(bendStart(plain), PLAYABLE.bendStart) &&
+    inside(heads / most, PLAYABLE.headsShare)
+  );
+}

@@ -1,0 +1,76 @@
+import type { CoachBag, CoachFault, CoachLine, CoachPair } from '../records/coach-answer.js';
+import { decimals, percent, points } from './figures.js';
+import type { Page } from './page.js';
+import { withPlainText } from './plain-text.js';
+import { bullets, joinSections, paragraph, section } from './section.js';
+import { table } from './table.js';
+
+/** Every bowler on every lane: a table of the balls, and a line on what moves the reaction most. */
+export function coachReport(given: readonly CoachLine[], page: Page): string {
+  const lines = withPlainText(given, page.ascii);
+  const groups = new Map<string, CoachLine[]>();
+  for (const line of lines) {
+    const heading = `${line.bowler}, on ${line.lane}`;
+    groups.set(heading, [...(groups.get(heading) ?? []), line]);
+  }
+  return joinSections([
+    ...[...groups].map(([heading, group]) => section(heading, groupLines(group, page), page)),
+    paragraph(
+      'score: how near the reaction asked for, 100 at best, in one undisturbed shot; usual: of the usual middle layout; ' +
+        'sure: share of 200 plausible worlds in which the layout scores above it.',
+      page,
+      page.paint.quiet,
+    ),
+  ]);
+}
+
+function groupLines(group: readonly CoachLine[], page: Page): string[] {
+  const pairs = group.filter((line): line is CoachPair => line.schema === 'flarewise/coach-pair/1');
+  const bags = group.filter((line): line is CoachBag => line.schema === 'flarewise/coach-bag/1');
+  const faults = group.filter((line): line is CoachFault => line.schema === 'flarewise/coach-fault/1');
+  return [
+    ...(pairs.length > 0 ? pairsTable(pairs, page) : []),
+    ...bullets(
+      [
+        ...pairs.map(({ ball, advice, says }) => `${ball}: ${ADVICE[advice]}. ${says}`),
+        ...bags.flatMap(({ says }) => says),
+        ...faults.map(({ ball, fault }) => `${ball}: ${fault}`),
+      ],
+      page,
+    ),
+  ];
+}
+
+const ADVICE: Record<CoachPair['advice'], string> = {
+  layout: 'the layout does most',
+  surface: 'change the cover rather than the layout',
+  ball: 'another ball of the bag does most',
+  none: 'leave it as it is',
+};
+
+const pairsTable = (pairs: readonly CoachPair[], page: Page): string[] =>
+  table(
+    [
+      { head: 'ball' },
+      { head: 'best layout' },
+      { head: 'score' },
+      { head: 'usual' },
+      { head: 'sure\n%' },
+      { head: 'starts\nft' },
+      { head: 'shape\ndeg/ft' },
+      { head: 'hook\nboards' },
+      { head: 'entry\ndeg' },
+    ],
+    pairs.map(({ ball, best, middle }) => [
+      ball,
+      best.layout,
+      points(best.score),
+      points(middle.score),
+      percent(best.beatsMiddle),
+      decimals(best.reaction.hookStartFt, 1),
+      decimals(best.reaction.hookSharpnessDegPerFt, 2),
+      decimals(best.reaction.totalHookBoards, 1),
+      decimals(best.reaction.entryAngleDeg, 1),
+    ]),
+    page,
+  );

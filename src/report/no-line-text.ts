@@ -1,0 +1,17 @@
+import type { NoLineAnswer } from '../records/answer.js';
+import type { Page } from './page.js';
+import { bullets, paragraph } from './section.js';
+
+/** Why no line reaches the pocket, and what would help; nothing when one does. */
+export function noLineText(noLine: NoLineAnswer | null, page: Page): string[] {
+  if (!noLine) return [];
+  const help =
+    noLine.remedies.length > 0
+      ? ['What was tried and would bring it there:']
+      : ['Neither a finer or coarser cover nor up to 3 mph would bring it there.'];
+  return [
+    ...paragraph(noLine.says, page, page.paint.caution),
+    ...paragraph(help.join(' '), page),
+    ...bullets(noLine.remedies, page),
+  ];
+}

@@ -1,0 +1,135 @@
+import type { LayoutAnswer } from '../../records/answer.js';
+import type { BallFace, RingAnswer } from '../../records/ball-face.js';
+import { ballPoint } from '../ball-point.js';
+import type { GroupNode, SceneNode, Stroke } from '../scene/scene.js';
+import { circle, type Point, rectangle } from '../scene/shapes.js';
+import { type BallLines, ballLines, hasAngles, type Wedge } from './ball-lines.js';
+import { callouts, roomFor } from './callouts.js';
+import { smallCircle } from './curves.js';
+import { markSign } from './mark-signs.js';
+import { marksOf, namesSeen } from './names.js';
+import { type Pen, penFor } from './pen.js';
+import type { View } from './view.js';
+
+/** What a picture of a ball shows. */
+export interface DrawnBall {
+  readonly face: BallFace;
+  readonly layout: Pick<LayoutAnswer, 'drillingAngleDeg' | 'valAngleDeg'>;
+  /** Rings laid in oil, which can be seen on the ball. */
+  readonly rings: readonly RingAnswer[];
+}
+
+/** Where a picture stands and how large it may be, pt; the ball is drawn as large as its names leave room. */
+export interface PictureFrame {
+  readonly width: number;
+  readonly height: number;
+  readonly textSize: number;
+  /** Width of a text on one line. */
+  readonly widthOf: (text: string, size: number) => number;
+}
+
+const LINES = {
+  outline: { ink: 'ink', width: 1.3 },
+  grid: { ink: 'soft', width: 0.5 },
+  val: { ink: 'ink', width: 0.9, dash: [7, 2] },
+  layout: { ink: 'ink', width: 1.1 },
+  buffer: { ink: 'ink', width: 0.7, dash: [1.5, 1.8] },
+  wedge: { ink: 'ink', width: 0.6 },
+  hole: { ink: 'ink', width: 0.9 },
+  bore: { ink: 'soft', width: 0.5, dash: [2, 1.5] },
+  firstRing: { ink: 'rings', width: 1.1 },
+  ring: { ink: 'rings', width: 0.45 },
+} as const satisfies Record<string, Stroke>;
+
+/**
+ * A ball as one sees it from far away: what lies on its near side, marks with their names, nothing behind.
+ *
+ * Places are written to 1/1000 pt, so that the layout can be measured back from the picture.
+ */
+export function ballPicture(ball: DrawnBall, view: View, frame: PictureFrame): GroupNode {
+  const { face, rings } = ball;
+  const { width, height, textSize, widthOf } = frame;
+  const lines = ballLines(face);
+  const names = namesSeen(face, rings, lines, view);
+  const widest = Math.max(...names.map(({ text }) => widthOf(text, textSize)));
+  const radius = Math.min(height / 2 - 2, width / 2 - roomFor(widest, textSize));
+  const pen = penFor(view, [width / 2, height / 2], radius);
+  return part(`ball, ${view.name} side`, [
+    { kind: 'path', d: circle(pen.middle, radius), fill: 'paper', stroke: LINES.outline },
+    ...ground(ball, lines, pen),
+    ...layoutLines(ball, lines, pen, frame),
+    ...marksOf(face)
+      .filter(({ at }) => pen.depth(at) > 0)
+      .map(({ kind, at }) => part(`mark ${kind}`, markSign(kind, pen.place(at)))),
+    ...callouts(
+      names.map(({ text, at }) => ({ text, at: pen.place(at) })),
+      { middle: pen.middle, radius, textSize },
+    ),
+  ]);
+}
+
+const part = (name: string, nodes: readonly SceneNode[]): GroupNode => ({ kind: 'group', name, nodes });
+
+/** What lies below the layout: rings, the grip's lines, holes old and new. */
+function ground({ face, rings }: DrawnBall, lines: BallLines, pen: Pen): GroupNode[] {
+  const rim = (hole: { at: BallFace['pin'] }, diameterIn: number) =>
+    smallCircle(hole.at, Math.asin(diameterIn / 2 / face.radiusIn));
+  return [
+    part(
+      'rings',
+      rings.map((ring, i) =>
+        pen.curve(
+          ring.points.map((point) => ballPoint(point, face.radiusIn)),
+          i === 0 ? LINES.firstRing : LINES.ring,
+        ),
+      ),
+    ),
+    part('midline', [pen.curve(lines.midline, LINES.grid)]),
+    part('centre line', [pen.curve(lines.centreLine, LINES.grid)]),
+    part('VAL', [pen.curve(lines.val, LINES.val)]),
+    ...face.oldHoles.map((hole) =>
+      part(`old ${hole.name}`, [pen.area(rim(hole, hole.boreIn), 'shade', LINES.bore)]),
+    ),
+    ...face.holes.map((hole) =>
+      part(`${hole.name} hole`, [
+        pen.area(rim(hole, hole.openIn), 'shade', LINES.hole),
+        ...(hole.boreIn > hole.openIn ? [pen.curve(rim(hole, hole.boreIn), LINES.bore)] : []),
+      ]),
+    ),
+  ];
+}
+
+/** Pin to PAP, pin to marker, the buffer, and the two angles with their numbers. */
+function layoutLines(
+  { face, layout }: DrawnBall,
+  lines: BallLines,
+  pen: Pen,
+  frame: PictureFrame,
+): SceneNode[] {
+  const wedges: readonly (readonly [Wedge, number])[] = hasAngles(face)
+    ? [
+        [lines.drillingAngle, layout.drillingAngleDeg],
+        [lines.valAngle, layout.valAngleDeg],
+      ]
+    : [];
+  return [
+    part('layout lines', [
+      pen.curve(lines.pinToPap, LINES.layout),
+      pen.curve(lines.pinToMarker, LINES.layout),
+      pen.curve(lines.buffer, LINES.buffer),
+      ...wedges.map(([{ arc }]) => pen.curve(arc, LINES.wedge)),
+    ]),
+    ...wedges
+      .filter(([{ label }]) => pen.depth(label) > 0.2)
+      .flatMap(([{ label }, deg]) => plate(`${Math.round(deg)}°`, pen.place(label), frame)),
+  ];
+}
+
+/** A number on a patch of paper, so that lines below do not cross it. */
+function plate(text: string, [x, y]: Point, { textSize, widthOf }: PictureFrame): SceneNode[] {
+  const half = widthOf(text, textSize) / 2 + 1;
+  return [
+    { kind: 'path', d: rectangle(x - half, y - 0.55 * textSize, 2 * half, 1.1 * textSize), fill: 'paper' },
+    { kind: 'text', x, y: y + 0.36 * textSize, text, size: textSize, anchor: 'middle' },
+  ];
+}

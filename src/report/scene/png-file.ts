@@ -1,0 +1,22 @@
+import { Resvg } from '@resvg/resvg-js';
+import type { Typeface } from '../font/typeface.js';
+import { PAPER, type Scene } from './scene.js';
+import { toSvg } from './to-svg.js';
+
+/** Dots per inch of a printed page that is looked at on a screen. */
+const USUAL_DPI = 200;
+
+/** A scene as a PNG on white, set in the typeface's own files: no font of the machine is used. */
+export function pngFile(scene: Scene, typeface: Typeface, dpi = USUAL_DPI): Buffer {
+  const svg = toSvg(scene, { palette: PAPER, fontFamily: typeface.family });
+  const renderer = new Resvg(svg, {
+    background: PAPER.paper,
+    fitTo: { mode: 'zoom', value: dpi / 72 },
+    font: {
+      loadSystemFonts: false,
+      fontFiles: Object.values(typeface.files),
+      defaultFontFamily: typeface.family,
+    },
+  });
+  return renderer.render().asPng();
+}

@@ -1,0 +1,76 @@
+import type { Weight } from '../font/typeface.js';
+
+/*
+ * A picture as data: lines, areas and text in points (1/72 in), x to the right, y down the page. One scene becomes SVG,
+ * PDF and PNG alike, so that they cannot differ. Colours are meanings; each renderer is given what they look like.
+ */
+
+/** What a colour means. On paper all marks are black: shape and label tell them apart, colour never alone does. */
+export type Ink = 'ink' | 'soft' | 'faint' | 'shade' | 'paper' | 'pin' | 'pap' | 'marker' | 'rings';
+
+export interface Stroke {
+  readonly ink: Ink;
+  readonly width: number;
+  /** Lengths of dash and gap by turns. */
+  readonly dash?: readonly number[];
+}
+
+/** A line or an area; `d` is path data of SVG 1.1. */
+export interface PathNode {
+  readonly kind: 'path';
+  readonly d: string;
+  readonly stroke?: Stroke;
+  readonly fill?: Ink;
+}
+
+/** One line of text; x is its start, middle or end, y its baseline. */
+export interface TextNode {
+  readonly kind: 'text';
+  readonly x: number;
+  readonly y: number;
+  readonly text: string;
+  readonly size: number;
+  readonly weight?: Weight;
+  readonly anchor?: 'start' | 'middle' | 'end';
+  readonly ink?: Ink;
+}
+
+/** Nodes that belong together, moved by `dx`, `dy`; named where somebody will look for them. */
+export interface GroupNode {
+  readonly kind: 'group';
+  readonly name?: string;
+  readonly dx?: number;
+  readonly dy?: number;
+  readonly nodes: readonly SceneNode[];
+}
+
+export type SceneNode = PathNode | TextNode | GroupNode;
+
+export interface Scene {
+  readonly width: number;
+  readonly height: number;
+  /** Said to those who cannot see it. */
+  readonly title: string;
+  readonly description: string;
+  readonly nodes: readonly SceneNode[];
+}
+
+/** A look for every ink, as CSS colours. */
+export type Palette = Readonly<Record<Ink, string>>;
+
+/** For paper: black, greys that survive a copier, white. */
+export const PAPER: Palette = {
+  ink: '#000000',
+  soft: '#4d4d4d',
+  faint: '#9a9a9a',
+  shade: '#e6e6e6',
+  paper: '#ffffff',
+  pin: '#000000',
+  pap: '#000000',
+  marker: '#000000',
+  rings: '#7a7a7a',
+};
+
+/** All text of some nodes, in order. */
+export const textsOf = (nodes: readonly SceneNode[]): readonly TextNode[] =>
+  nodes.flatMap((node) => (node.kind === 'group' ? textsOf(node.nodes) : node.kind === 'text' ? [node] : []));

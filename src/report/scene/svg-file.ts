@@ -1,0 +1,30 @@
+import type { Typeface, Weight } from '../font/typeface.js';
+import { PAPER, type Scene, textsOf } from './scene.js';
+import { trim } from './shapes.js';
+import { toSvg } from './to-svg.js';
+
+/** What the embedded font goes by, so that no font of the reader's machine is taken for it. */
+const EMBEDDED = 'flarewise text';
+
+/** A scene as an SVG file that needs nothing else: text is text, its font is inside, sizes are those of paper. */
+export function svgFile(scene: Scene, typeface: Typeface): string {
+  const size = `width="${trim(scene.width / 72)}in" height="${trim(scene.height / 72)}in"`;
+  return toSvg(scene, {
+    palette: PAPER,
+    fontFamily: `'${EMBEDDED}', '${typeface.family}', sans-serif`,
+    attributes: size,
+    style: embeddedFont(scene, typeface),
+  });
+}
+
+/** CSS that brings along the letters a scene uses. */
+export function embeddedFont(scene: Scene, typeface: Typeface, family = EMBEDDED): string {
+  const texts = textsOf(scene.nodes);
+  const face = (weight: Weight, css: number): string => {
+    const used = texts.filter((node) => (node.weight ?? 'regular') === weight).map(({ text }) => text);
+    if (used.length === 0) return '';
+    const data = typeface.cut(used.join(''), weight).toString('base64');
+    return `@font-face{font-family:'${family}';font-weight:${css};src:url(data:font/ttf;base64,${data}) format('truetype')}`;
+  };
+  return face('regular', 400) + face('bold', 700);
+}

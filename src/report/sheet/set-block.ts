@@ -1,0 +1,166 @@
+import type { Typeface, Weight } from '../font/typeface.js';
+import type { SceneNode } from '../scene/scene.js';
+import { polyline } from '../scene/shapes.js';
+import { linesWithin } from '../wrap.js';
+import type { Block, BlockPart } from './blocks.js';
+
+/** Set type: nodes below a top edge at y = 0, and how far down they reach, pt. */
+export interface SetType {
+  readonly nodes: readonly SceneNode[];
+  readonly height: number;
+}
+
+/** How text is set: its size and the widths of its letters. */
+export interface Setting {
+  readonly size: number;
+  readonly typeface: Typeface;
+}
+
+/* In text sizes. */
+const LINE = 1.3;
+const ASCENT = 0.95;
+const CELL_GAP = 1.1;
+const PART_GAP = 0.35;
+const BULLET_INDENT = 0.9;
+const ROW_GAP = 0.16;
+
+/** Between the rows of a table, to lead the eye across. */
+const RULE = { ink: 'faint', width: 0.3 } as const;
+
+/** A block in a column of this width. */
+export function setBlock({ heading, parts }: Block, width: number, setting: Setting): SetType {
+  const { size } = setting;
+  const head: SetType = {
+    nodes: [
+      { kind: 'text', x: 0, y: ASCENT * size, text: heading, size, weight: 'bold' },
+      {
+        kind: 'path',
+        d: polyline([
+          [0, LINE * size],
+          [width, LINE * size],
+        ]),
+        stroke: { ink: 'soft', width: 0.5 },
+      },
+    ],
+    height: (LINE + 0.3) * size,
+  };
+  return stack([head, ...parts.map((part) => setPart(part, width, setting))], PART_GAP * size);
+}
+
+/** Set type one below the other. */
+export function stack(items: readonly SetType[], gap: number): SetType {
+  let dy = 0;
+  const nodes = items.flatMap((item, i): SceneNode[] => {
+    if (i > 0) dy += gap;
+    const at = dy;
+    dy += item.height;
+    return item.nodes.length > 0 ? [{ kind: 'group', dy: at, nodes: item.nodes }] : [];
+  });
+  return { nodes, height: dy };
+}
+
+/** A paragraph as lines of at most this width. */
+export function setText(
+  text: string,
+  width: number,
+  { size, typeface }: Setting,
+  { weight = 'regular' as Weight, x = 0 } = {},
+): SetType {
+  const lines = linesWithin(typeface.printable(text), width - x, (line) =>
+    typeface.width(line, size, weight),
+  );
+  return {
+    nodes: lines.map((line, i) => ({
+      kind: 'text',
+      x,
+      y: (i * LINE + ASCENT) * size,
+      text: line,
+      size,
+      weight,
+    })),
+    height: lines.length * LINE * size,
+  };
+}
+
+function setPart(part: BlockPart, width: number, setting: Setting): SetType {
+  switch (part.kind) {
+    case 'text':
+      return setText(part.text, width, setting);
+    case 'bullets':
+      return stack(
+        part.texts.map((text) => setBullet(text, width, setting)),
+        0,
+      );
+    case 'table':
+      return setTable(part.heads, part.rows, width, setting);
+  }
+}
+
+function setBullet(text: string, width: number, setting: Setting): SetType {
+  const { nodes, height } = setText(text, width, setting, { x: BULLET_INDENT * setting.size });
+  const dot: SceneNode = {
+    kind: 'text',
+    x: 0.1 * setting.size,
+    y: ASCENT * setting.size,
+    text: '•',
+    size: setting.size,
+  };
+  return { nodes: [dot, ...nodes], height };
+}
+
+/** Columns as wide as their widest cell; where they do not fit, heads and cells of the widest ones are broken. */
+function setTable(
+  heads: readonly string[],
+  rows: readonly (readonly string[])[],
+  width: number,
+  setting: Setting,
+): SetType {
+  const { size, typeface } = setting;
+  const headSize = 0.88 * size;
+  const natural = (rows[0] ?? heads).map((_, i) =>
+    Math.max(
+      heads[i] ? typeface.width(heads[i], headSize) : 0,
+      ...rows.map((row) => typeface.width(typeface.printable(row[i] ?? ''), size)),
+    ),
+  );
+  const widths = narrowed(natural, width - CELL_GAP * size * (natural.length - 1));
+  const lefts = widths.map((_, i) =>
+    widths.slice(0, i).reduce((sum, each) => sum + each + CELL_GAP * size, 0),
+  );
+  const setRow = (cells: readonly string[], each: Setting): SetType => {
+    const set = cells.map((cell, i) => setText(cell, widths[i] + 0.01, each));
+    const height = Math.max(...set.map((cell) => cell.height)) + ROW_GAP * size;
+    const rule = {
+      kind: 'path',
+      d: polyline([
+        [0, height],
+        [width, height],
+      ]),
+      stroke: RULE,
+    } as const;
+    return {
+      nodes: [...set.map(({ nodes }, i): SceneNode => ({ kind: 'group', dx: lefts[i], nodes })), rule],
+      height,
+    };
+  };
+  const body = rows.map((row) => setRow(row, setting));
+  return stack(
+    heads.some((head) => head !== '') ? [setRow(heads, { size: headSize, typeface }), ...body] : body,
+    0,
+  );
+}
+
+/** Widths cut down to a sum, the widest first: all those cut end equally wide. */
+function narrowed(widths: readonly number[], room: number): readonly number[] {
+  const sum = widths.reduce((total, each) => total + each, 0);
+  if (sum <= room) return widths;
+  const ascending = [...widths].sort((a, b) => a - b);
+  let left = room;
+  let most = 0;
+  ascending.some((each, i) => {
+    most = left / (ascending.length - i);
+    left -= each;
+    return each > most;
+  });
+  return widths.map((each) => Math.min(each, most));
+}

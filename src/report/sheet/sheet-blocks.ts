@@ -1,0 +1,77 @@
+import type { SheetAnswer } from '../../records/sheet-answer.js';
+import { tape } from '../figures.js';
+import { sentence } from '../section.js';
+import { legalityText } from '../workshop.js';
+import { type Block, bulleted, isFilled } from './blocks.js';
+import { bowlerBlock } from './bowler-block.js';
+import { drilledBlock } from './drilled-block.js';
+import { holesBlock } from './holes-block.js';
+import { ringsBlock } from './rings-block.js';
+import { tapeBlock } from './tape-block.js';
+
+/** Everything a marking sheet says, in the order in which it is read. */
+export interface SheetText {
+  readonly title: string;
+  readonly layout: string;
+  readonly notations: readonly string[];
+  readonly bowler: string;
+  readonly ball: string;
+  readonly date: string;
+  /** What is done with the tape. */
+  readonly tape: Block;
+  /** What the person at the drill and the bowler want to know besides. */
+  readonly facts: readonly Block[];
+  /** What must not be overlooked, and what all of it rests on. */
+  readonly notes: readonly Block[];
+  readonly foot: string;
+}
+
+export function sheetText(answer: SheetAnswer): SheetText {
+  const { bowler, ball, layout, legality, objections, cautions, assumptions, date, version, rings } = answer;
+  const facts = [
+    { heading: 'Speaks against it', parts: [bulleted(objections.map(sentence))] },
+    holesBlock(answer),
+    drilledBlock(answer),
+    ringsBlock(answer),
+    bowlerBlock(answer),
+    {
+      heading: 'Rules',
+      parts: [
+        bulleted([...legality.map(legalityText), ...unique(legality.flatMap(({ findings }) => findings))]),
+      ],
+    },
+  ];
+  const notes = [
+    { heading: 'Before drilling', parts: [bulleted(cautions)] },
+    { heading: 'Assumed', parts: [bulleted(assumptions)] },
+  ];
+  return {
+    title: 'Marking sheet',
+    layout: layout.text,
+    notations: notationsOf(answer),
+    bowler: bowler.name,
+    ball: `${ball.name}, ${ball.weightLb} lb`,
+    date,
+    tape: filled(tapeBlock(answer.tape)),
+    facts: facts.map(filled).filter(({ parts }) => parts.length > 0),
+    notes: notes.map(filled).filter(({ parts }) => parts.length > 0),
+    foot: `flarewise ${version}, ${date}${rings ? `, seed ${rings.seed}` : ''}. Measure along the surface; pictures are not to scale.`,
+  };
+}
+
+/** The layout in both notations, in words. */
+function notationsOf({ layout, face }: SheetAnswer): string[] {
+  const { drillingAngleDeg, pinToPapIn, valAngleDeg, markerToPapIn, pinBufferIn } = layout;
+  return [
+    `Angles: drilling angle ${degrees(drillingAngleDeg)}, pin-to-PAP ${tape(pinToPapIn)} in, VAL angle ${degrees(valAngleDeg)}`,
+    `Distances: pin-to-PAP ${tape(pinToPapIn)} in, ${face.markerName} to PAP ${tape(markerToPapIn)} in, pin buffer ${tape(pinBufferIn)} in, ` +
+      `pin ${valAngleDeg <= 90 ? 'above' : 'below'} the PAP`,
+  ];
+}
+
+/** An angle as it was written, without decimals that nobody wrote. */
+const degrees = (deg: number): string => `${Number(deg.toFixed(1))}°`;
+
+const filled = ({ heading, parts }: Block): Block => ({ heading, parts: parts.filter(isFilled) });
+
+const unique = (texts: readonly string[]): string[] => [...new Set(texts)];

@@ -1,0 +1,27 @@
+import type { SheetAnswer } from '../../records/sheet-answer.js';
+import { loadTypeface } from '../font/typeface.js';
+import { pdfFile } from '../scene/pdf-file.js';
+import { pngFile } from '../scene/png-file.js';
+import { svgFile } from '../scene/svg-file.js';
+import type { Paper } from './paper.js';
+import { sheetHtml } from './sheet-html.js';
+import { sheetScene } from './sheet-scene.js';
+
+/** Kinds of file a sheet can be, by the ending of their names. */
+export const SHEET_KINDS = ['pdf', 'svg', 'png', 'html'] as const;
+export type SheetKind = (typeof SHEET_KINDS)[number];
+
+/** A marking sheet as the bytes of a file; the same answer gives the same bytes. */
+export async function sheetFile(answer: SheetAnswer, kind: SheetKind, paper: Paper): Promise<Buffer> {
+  const typeface = loadTypeface();
+  if (kind === 'html') return Buffer.from(sheetHtml(answer, paper, typeface));
+  const scene = sheetScene(answer, paper, typeface);
+  switch (kind) {
+    case 'pdf':
+      return pdfFile(scene, typeface, answer.date);
+    case 'svg':
+      return Buffer.from(svgFile(scene, typeface));
+    case 'png':
+      return pngFile(scene, typeface);
+  }
+}

@@ -1,0 +1,59 @@
+import type { SheetAnswer } from '../../records/sheet-answer.js';
+import { ballDrawing } from '../ball-drawing.js';
+import { measure, type Page } from '../page.js';
+import { withPlainText } from '../plain-text.js';
+import { bullets, joinSections, paragraph, section } from '../section.js';
+import { table } from '../table.js';
+import { columnsOf, wrap } from '../wrap.js';
+import type { Block, BlockPart } from './blocks.js';
+import { drawnBall } from './drawn-ball.js';
+import { sheetText } from './sheet-blocks.js';
+
+/** The marking sheet as a screen of text: the same words as on paper. */
+export function sheetReport(given: SheetAnswer, page: Page): string {
+  const words = withPlainText(sheetText(given), page.ascii);
+  const { face, rings } = drawnBall(withPlainText(given, page.ascii));
+  const [cautions, ...notes] = words.notes;
+  return joinSections([
+    [page.paint.heading(words.title), ...paragraph(`${words.bowler}, ${words.ball}`, page)],
+    [
+      `  ${page.paint.title(words.layout)}`,
+      ...words.notations.flatMap((text) => paragraph(`${text}.`, page)),
+    ],
+    section('The ball from the grip side', ballDrawing(face, rings, page), page),
+    ...[words.tape, ...words.facts, ...notes].map((block) => blockLines(block, page)),
+    blockLines(cautions, page, page.paint.caution),
+    paragraph(words.foot, page, page.paint.quiet),
+  ]);
+}
+
+const blockLines = ({ heading, parts }: Block, page: Page, paint = (line: string) => line): string[] =>
+  section(
+    heading,
+    parts.flatMap((part, i) => [...(i > 0 ? [''] : []), ...partLines(part, page)]).map(paint),
+    page,
+  );
+
+function partLines(part: BlockPart, page: Page): string[] {
+  switch (part.kind) {
+    case 'text':
+      return paragraph(part.text, page);
+    case 'bullets':
+      return bullets(part.texts, page);
+    case 'table':
+      return tableLines(part.heads, part.rows, page);
+  }
+}
+
+/** A table; where it does not fit in one piece, a sentence a row instead, since here a row is one thing to do. */
+function tableLines(heads: readonly string[], rows: readonly (readonly string[])[], page: Page): string[] {
+  const columns = (rows[0] ?? []).map((_, i) => ({ head: heads[i] ?? '', align: 'left' as const }));
+  const lines = table(columns, rows, page);
+  if (!lines.includes('') && lines.every((line) => columnsOf(line) <= page.width)) return lines;
+  return rows.flatMap(([key, ...cells]) => {
+    const said = cells.flatMap((cell, i) =>
+      cell === '' ? [] : [heads[i + 1] ? `${heads[i + 1]} ${cell}` : cell],
+    );
+    return wrap(`${key}: ${said.join('; ')}.`, measure(page), '     ', '  ');
+  });
+}

@@ -1,0 +1,61 @@
+import type { TapePlan, TapeStep } from '../../records/sheet-answer.js';
+import { decimals, signed, tape } from '../figures.js';
+import { type Block, rowsOf, text } from './blocks.js';
+
+/** Arcs that cross flatter than this are told apart from the rest, degrees: an error grows more than threefold. */
+const SHALLOW_DEG = 20;
+
+/** Every mark by two tape arcs from marks already on the ball, and what rounding them to a sixteenth costs. */
+export const tapeBlock = ({ given, steps, readBack, error }: TapePlan): Block => ({
+  heading: 'Marks by tape, in working order',
+  parts: [
+    text(
+      `On the ball already: ${given.join(' and ')}. Each further mark lies where two arcs cross, swung with a tape from two marks; ` +
+        '“left” and “right” as you go from the first mark to the second, looking down on the ball.',
+    ),
+    rowsOf(
+      ['mark', 'first arc', 'second arc', 'crossing', 'arcs cross at', 'off by'],
+      steps.map((step, i) => [
+        `${i + 1}  ${step.mark}`,
+        arcText(step, 0),
+        arcText(step, 1),
+        sideText(step),
+        step.crossingDeg === null ? '' : `${decimals(step.crossingDeg, 0)}°`,
+        `${decimals(step.offIn, 2)} in`,
+      ]),
+    ),
+    text(readBackText(readBack, error)),
+    text(shallowText(steps)),
+  ],
+});
+
+const arcText = ({ arcs }: TapeStep, i: number): string =>
+  arcs[i] ? `${tape(arcs[i].inches)} in from ${arcs[i].from}` : '';
+
+function sideText({ arcs, side }: TapeStep): string {
+  if (side) return `${side} of the way from ${arcs[0].from} to ${arcs[1].from}`;
+  return arcs[0].inches === 0 ? 'the same point' : 'any direction';
+}
+
+function readBackText(found: TapePlan['readBack'], error: TapePlan['error']): string {
+  const { drillingAngleDeg, pinToPapIn, valAngleDeg } = found;
+  const parts = [
+    ...(drillingAngleDeg === null
+      ? []
+      : [
+          `drilling angle ${decimals(drillingAngleDeg, 1)}° (off by ${signed(error.drillingAngleDeg ?? 0, 1)}°)`,
+        ]),
+    `pin-to-PAP ${decimals(pinToPapIn, 2)} in (off by ${signed(error.pinToPapIn, 2)} in)`,
+    ...(valAngleDeg === null
+      ? []
+      : [`VAL angle ${decimals(valAngleDeg, 1)}° (off by ${signed(error.valAngleDeg ?? 0, 1)}°)`]),
+  ];
+  return `Checked: marks placed by these arcs, each rounded to 1/16 in and swung from the marks before it, read back as ${parts.join(', ')}.`;
+}
+
+function shallowText(steps: readonly TapeStep[]): string {
+  const shallow = steps.filter(({ crossingDeg }) => crossingDeg !== null && crossingDeg < SHALLOW_DEG);
+  return shallow.length === 0
+    ? ''
+    : `The arcs to the ${shallow.map(({ mark }) => mark).join(' and the ')} cross at a flat angle, where a small error moves the mark far: check it with a protractor.`;
+}

@@ -1,0 +1,30 @@
+import type { BallBody } from '../../src/ball/ball-body.js';
+import { SHAPE_DIMENSIONS, startingShape } from '../../src/ball/core-families.js';
+import { stretchPart } from '../../src/ball/part.js';
+import type { PublishedNumbers } from '../../src/ball/published.js';
+import { newtonCore } from './newton-core.js';
+
+/**
+ * An ensemble by the plainest means: shape, cover and size drawn evenly and independently, each solved by Newton,
+ * misfits thrown away. What `fitEnsemble` may not be narrower than.
+ *
+ * @param random  the next number in [0, 1)
+ */
+export function rejectionEnsemble(
+  published: PublishedNumbers,
+  count: number,
+  random: () => number,
+): readonly BallBody[] {
+  const bodies: BallBody[] = [];
+  while (bodies.length < count) {
+    const start = startingShape(published.family, Array.from({ length: SHAPE_DIMENSIONS }, random));
+    const size = SMALLEST + (LARGEST - SMALLEST) * random();
+    const core = start.core.map((part) => stretchPart(part, [size, size, size], [0, 0, 0]));
+    const solved = newtonCore(published, { ...start, core });
+    if (solved.kind === 'fits') bodies.push(solved.body);
+  }
+  return bodies;
+}
+
+/** The main part's radius is 36 to 54 mm; starting shapes have 45 mm. */
+const [SMALLEST, LARGEST] = [0.8, 1.2];

@@ -1,0 +1,50 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
+import { kindOfFile, writeOut } from '../../src/cli/out-file.js';
+import { InputError } from '../../src/errors.js';
+
+const folder = mkdtempSync(join(tmpdir(), 'flarewise-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const faultOf = (act: () => unknown): InputError => {
+  try {
+    act();
+  } catch (error) {
+    expect(error).toBeInstanceOf(InputError);
+    return error as InputError;
+  }
+  throw new Error('nothing was thrown');
+};
+
+test.each([
+  ['sheet.pdf', 'pdf'],
+  ['My Sheet.PDF', 'pdf'],
+  ['a.pdf.svg', 'svg'],
+])('kindOfFile: %s is %s', (path, kind) => {
+  expect(kindOfFile(path, ['pdf', 'svg'])).toBe(kind);
+});
+
+test.each(['sheet', 'sheet.docx', 'pdf', ''])(
+  'kindOfFile: %j is refused, with the endings there are',
+  (path) => {
+    const { message } = faultOf(() => kindOfFile(path, ['pdf', 'svg']));
+    expect(message).toContain('--out must end in .pdf or .svg');
+  },
+);
+
+test('writeOut: replaces a file of that name and leaves nothing else behind', () => {
+  const path = join(folder, 'sheet.svg');
+  writeOut(path, Buffer.from('first'));
+  writeOut(path, Buffer.from('second'));
+  expect(readFileSync(path, 'utf8')).toBe('second');
+  expect(readdirSync(folder)).toEqual(['sheet.svg']);
+});
+
+test('writeOut: a folder that is missing, or is meant for a file, is the person’s to mend', () => {
+  expect(faultOf(() => writeOut(join(folder, 'none', 'x.pdf'), Buffer.from(''))).message).toContain(
+    'in a folder that does not exist',
+  );
+  expect(faultOf(() => writeOut(folder, Buffer.from(''))).message).toContain('a folder');
+});

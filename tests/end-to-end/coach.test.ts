@@ -1,0 +1,43 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
+import { scratchFolder } from './demo-files.js';
+import { runCli } from './run-cli.js';
+
+const folder = scratchFolder();
+afterAll(() => folder.remove());
+
+const GIVEN = ['--bowlers', 'average-right,slow-straight', '--balls', 'plain-low', '--lanes', 'short'];
+const coach = (...args: string[]) => runCli(['coach', ...GIVEN, ...args], { cwd: folder.path });
+
+test('coach: parts join to the whole, whatever the number of workers, and a second run reads what the first wrote', async () => {
+  const whole = await coach('--jsonl', '--workers', '2', '--out', 'all.jsonl');
+  expect(whole.err).toBe('');
+  expect(whole.out.trim().split('\n')).toHaveLength(2);
+  const [one, two] = [
+    await coach('--jsonl', '--workers', '1', '--part', '1/2'),
+    await coach('--jsonl', '--part', '2/2'),
+  ];
+  expect(one.out + two.out).toBe(whole.out);
+
+  const written = readFileSync(join(folder.path, 'all.jsonl'), 'utf8');
+  const again = await coach('--jsonl', '--out', 'all.jsonl');
+  expect(again.out).toBe(whole.out);
+  expect(readFileSync(join(folder.path, 'all.jsonl'), 'utf8')).toBe(written);
+}, 180_000);
+
+test('coach: all that is wrong is told at once; exit 2', async () => {
+  folder.write('list.csv', 'name,hand\nKim,right\n');
+  const { code, out, err } = await runCli(
+    ['coach', '--bowlers', 'list.csv', '--balls', 'plain-lou', '--part', '3/2'],
+    { cwd: folder.path },
+  );
+  expect({ code, out }).toEqual({ code: 2, out: '' });
+  for (const words of [
+    'column speedMph must be there',
+    'Did you mean plain-low?',
+    '--lanes is missing',
+    'K from 1 to N',
+  ])
+    expect(err).toContain(words);
+});

@@ -1,0 +1,45 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { papDirection, placeLayout } from '../../src/layout/placement.js';
+import { readBack } from '../../src/layout/read-back.js';
+import { mulVec } from '../../src/mat3.js';
+import { DEGREE } from '../../src/units.js';
+import type { Vec3 } from '../../src/vec3.js';
+import { rotation, within } from '../arbitraries.js';
+import { expectNear } from '../expect-near.js';
+
+const GRIP: Vec3 = [0, 0, 1];
+
+test('readBack undoes placeLayout, however the ball lies in the hand', () =>
+  fc.assert(
+    fc.property(
+      within(10 * DEGREE, 170 * DEGREE),
+      within(0.3, 1.5),
+      within(10 * DEGREE, 170 * DEGREE),
+      within(0.5, 1.5),
+      within(-0.5, 0.5),
+      rotation,
+      (drillingAngle, pinToPap, valAngle, over, up, R) => {
+        const layout = { drillingAngle, pinToPap, valAngle };
+        const { pin_B, marker_B, pap_B } = placeLayout(layout, papDirection(over, up));
+        const turned = (u: Vec3): Vec3 => mulVec(R, u);
+        const found = readBack(
+          { pin: turned(pin_B), marker: turned(marker_B), pap: turned(pap_B), gripCentre: turned(GRIP) },
+          up,
+        );
+        expectNear(
+          [found.drillingAngle, found.pinToPap, found.valAngle],
+          [drillingAngle, pinToPap, valAngle],
+          1e-10, // acos of the grip's turn loses half the digits when the PAP lies near the centre line
+        );
+      },
+    ),
+  ));
+
+test('readBack: marks in one place have no angle to read', () => {
+  const pap = papDirection(1.1, 0.1);
+  const { marker_B } = placeLayout({ drillingAngle: 1, pinToPap: 0, valAngle: 0.7 }, pap);
+  const found = readBack({ pin: pap, marker: marker_B, pap, gripCentre: GRIP }, 0.1);
+  expect(found.pinToPap).toBe(0);
+  expect(found.drillingAngle).toBeNaN();
+});

@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest';
+import { answerErrors, quantile } from './answer-error.js';
+
+const SHARES = [0.5, 0.95, 0.99, 1];
+
+test('at the setting for answers, 1,000 random shots err by at most 0.05 board and 0.02° of entry angle', () => {
+  const { boards, entryDegrees, gutter, grazing } = answerErrors(1000);
+  const line = (values: readonly number[]): string =>
+    SHARES.map((share) => quantile(values, share).toFixed(4)).join(', ');
+  console.log(`boards at the pins, median, 95 %, 99 %, worst: ${line(boards)}`);
+  console.log(`degrees of entry angle, the same: ${line(entryDegrees)}`);
+  console.log(
+    `left out: ${gutter} in the gutter, ${grazing.length} grazing it (${grazing.join(', ') || 'none'})`,
+  );
+  expect(boards.length).toBe(1000);
+  expect(quantile(boards, 1)).toBeLessThanOrEqual(0.05);
+  expect(quantile(entryDegrees, 1)).toBeLessThanOrEqual(0.02);
+  expect(grazing.length).toBeLessThanOrEqual(50); // 0.2 of 39 boards, and few aim there
+});

@@ -1,0 +1,67 @@
+import { sheetAnswer } from '../../../src/recommend/sheet-answer.js';
+import type { Ball } from '../../../src/records/ball.js';
+import type { Bowler } from '../../../src/records/bowler.js';
+import { usualGrip } from '../../../src/records/grip.js';
+import type { Lane } from '../../../src/records/lane.js';
+import { parseLayout } from '../../../src/records/layout-text.js';
+import type { SheetAnswer } from '../../../src/records/sheet-answer.js';
+import { averageBowler, houseLane, plainBall } from '../../recommend/fixtures.js';
+
+/** Sheets as the program answers them, for those who draw and read them. */
+export function realSheet({
+  bowler = averageBowler,
+  ball = plainBall,
+  lane = null,
+  text = '70 x 4 1/2 x 30',
+}: {
+  bowler?: Bowler;
+  ball?: Ball;
+  lane?: Lane | null;
+  text?: string;
+} = {}): Promise<SheetAnswer> {
+  return sheetAnswer(
+    { bowler, ball, lane, layout: parseLayout(text) },
+    { date: '2026-03-01', seed: 1, ounce: 'moment' },
+  );
+}
+
+/** As long as a name may be, with signs that markup would take for its own. */
+export const LONG_NAME = 'Bartholomew “Long Name” of the Society of Very Careful Markers & Co <No.1>';
+
+/** Sheets that differ in all that changes how a sheet looks. */
+export const realSheets = async (): Promise<Record<string, SheetAnswer>> => ({
+  'a right-hander': await realSheet({ lane: houseLane }),
+  'a left-hander with a mass bias': await realSheet({
+    bowler: { ...averageBowler, hand: 'left' },
+    ball: { ...plainBall, coreShape: 'asymmetric', intermediateDifferentialIn: 0.015 } as Ball,
+    text: '50 x 4 x 45',
+  }),
+  'two hands and a long name': await realSheet({
+    bowler: {
+      ...averageBowler,
+      name: LONG_NAME,
+      thumbHole: false,
+      pap: { overIn: 5.375, upIn: 1 },
+    },
+    ball: { ...plainBall, name: LONG_NAME },
+    text: '60 x 5 x 40',
+  }),
+  'the pin below the PAP, in the thumb': await realSheet({
+    bowler: { ...averageBowler, pap: { overIn: 3.375, upIn: -0.25 } },
+    text: '40 x 4 1/2 x 130',
+  }),
+  'a redrilled ball with a vent': await realSheet({
+    bowler: {
+      ...averageBowler,
+      grip: { ...usualGrip(true), vents: [{ into: 'thumb', diameterIn: 0.1875, overIn: 0.75, upIn: -1.5 }] },
+    },
+    ball: {
+      ...plainBall,
+      drilledBefore: [
+        { hand: 'right', pap: { overIn: 4.5, upIn: 0.5 }, layout: '40 x 4 x 30', grip: usualGrip(true) },
+      ],
+    },
+    text: '65 x 4 3/4 x 55',
+  }),
+  'the pin on the PAP': await realSheet({ text: '50 x 0 x 35' }),
+});

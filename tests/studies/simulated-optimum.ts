@@ -1,0 +1,41 @@
+import { aimAt } from '../../src/motion/aim.js';
+import { boardToX } from '../../src/motion/boards.js';
+import { ballProblem } from '../../src/recommend/ball-problem.js';
+import { MIDDLE_LAYOUT } from '../../src/recommend/middle-layout.js';
+import { POCKET_BOARD } from '../../src/recommend/pocket.js';
+import { unaimedProblem } from '../../src/recommend/shot-problem.js';
+import { simulator } from '../../src/recommend/simulator.js';
+import { toLayout } from '../../src/recommend/to-layout.js';
+import { NOMINAL_WORLD } from '../../src/recommend/world.js';
+import type { Ball } from '../../src/records/ball.js';
+import type { Bowler } from '../../src/records/bowler.js';
+import type { Lane } from '../../src/records/lane.js';
+import { DEGREE, to } from '../../src/units.js';
+
+/**
+ * A published simulated optimum: 17.9 mph, 416 rpm, 45° of axis rotation, released on board 28 from the left,
+ * sent 1.8° to the right (reports of AIP Advances 15, 045222, 2025).
+ */
+export const PUBLISHED = { speedMph: 17.9, revRateRpm: 416, axisRotationDeg: 45, angleDeg: 1.8 };
+
+/** The two ways in which the released board can be meant, as a right-hander's board. */
+export const BOARDS = { 'counted from the left edge': 12, 'counted from the bowler’s own edge': 28 } as const;
+
+/**
+ * The direction, degrees to the right, in which our ball reaches the pocket from a board with the published
+ * release; null where there is none. Friction, oil, axis tilt and the ball are not in hand, so they are asked for.
+ */
+export function ourAngleDeg(bowler: Bowler, ball: Ball, lane: Lane, board: number): number | null {
+  const { speedMph, revRateRpm, axisRotationDeg } = PUBLISHED;
+  const published = { ...bowler, speedMph, revRateRpm, axisRotationDeg };
+  const drillable = ballProblem(ball, published, 'moment');
+  const engine = simulator(unaimedProblem(lane, published, ball, drillable));
+  const layout = toLayout(MIDDLE_LAYOUT, drillable.published.radius);
+  const x = boardToX(board);
+  const aim = aimAt(
+    boardToX(POCKET_BOARD),
+    x,
+    (angle) => engine.shot(layout, NOMINAL_WORLD, { x, angle }).shot,
+  );
+  return aim.found ? to(aim.launch.angle, DEGREE) : null;
+}
