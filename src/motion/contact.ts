@@ -1,6 +1,6 @@
 import type { Bearing } from './bearing.js';
 import type { RingMemory } from './fresh-surface.js';
-import { PathAhead } from './path-ahead.js';
+import { PathAhead, shareOf } from './path-ahead.js';
 import { Places } from './places.js';
 import { PHASE, X, Y } from './state.js';
 import type { Surface } from './surface.js';
@@ -11,6 +11,9 @@ const NEAR_SIDE = 1e-9;
 /** Parts that a step is cut into to see what the ball rolls over; two looks in each. */
 const FEWEST_PARTS = 2;
 const MOST_PARTS = 64;
+
+/** How far past the place where friction gives out is gone, in gaps between two looks, so that it has. */
+const PAST = 0.02;
 
 /**
  * What the ball finds under it: the lane's film, the oil it carries there itself, and the friction they make.
@@ -94,13 +97,32 @@ export class Contact {
     return true;
   }
 
-  /** How much of the expected step goes by before friction is seen below a level: a share, 1 when it is not. */
-  shareAbove(level: number): number {
-    const { coming, surface } = this;
-    const { film, carried } = coming;
+  /**
+   * How much of the expected step goes by before friction falls below what is needed: a share, 1 when it does not.
+   * Just past the place where it does, by what the looks to both sides of it say.
+   *
+   * @param spare             friction at the start beyond what is needed there, not negative
+   * @param start,middle,end  friction needed in the course of the step, a parabola between
+   */
+  shareHeld(spare: number, start: number, middle: number, end: number): number {
+    const { coming, surface, parts } = this;
+    const { film, carried, count } = coming;
     this.look();
-    for (let i = 0; i < coming.count; i++)
-      if (!(surface.frictionUnder(film[i] + carried[i]) >= level)) return this.ahead.shareOf(i, this.parts);
+    let before = 0;
+    let spareBefore = spare;
+    for (let i = 0; i < count; i++) {
+      const share = shareOf(i, parts);
+      const needed = start + share * (end - start + 2 * (1 - share) * (2 * middle - start - end));
+      const spareHere = surface.frictionUnder(film[i] + carried[i]) - needed;
+      if (!(spareHere >= 0))
+        return (
+          before +
+          PAST * (share - before) +
+          (1 - PAST) * (share - before) * (spareBefore / (spareBefore - spareHere))
+        );
+      before = share;
+      spareBefore = spareHere;
+    }
     return 1;
   }
 

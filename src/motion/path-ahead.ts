@@ -75,9 +75,8 @@ export class PathAhead {
       lag.add(contact_P, 3 * i, -0.5 * after * (step - after), cos, sin);
     }
   }
-
-  /** The share of the step at which a point lies. */
-  shareOf(point: number, parts: number): number {
-    return ((point >> 1) + 0.5 * (1 + (point & 1 ? GAUSS : -GAUSS))) / parts;
-  }
 }
+
+/** The share of the step at which a point lies. */
+export const shareOf = (point: number, parts: number): number =>
+  ((point >> 1) + 0.5 * (1 + (point & 1 ? GAUSS : -GAUSS))) / parts;

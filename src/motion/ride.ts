@@ -122,6 +122,7 @@ export class Ride {
   /** The state within the last step, `share` of it on. */
   between(share: number): Float64Array {
     this.method.between(this.inside, this.there, this.here, this.taken, share);
+    if (this.isRolling) this.holdRolling(this.inside);
     return this.inside;
   }
 
@@ -129,10 +130,7 @@ export class Ride {
   advance(step: number): Advance {
     if (this.isRolling && !this.canRoll()) this.beginToSlip();
     let h = step;
-    if (this.isRolling) {
-      this.contact.expect(this.here, this.method.endRates, step);
-      h = step * this.contact.shareAbove(this.frictionNeeded);
-    } else {
+    if (!this.isRolling) {
       const slip = slipSpeed(this.here, this.radius);
       if (this.slipIsOver(slip)) {
         this.isRolling = true;
@@ -154,11 +152,15 @@ export class Ride {
   private leap(h: number): boolean {
     const stop = this.stops[this.nextStop];
     const { here, there } = this;
-    this.go(h);
     let taken = h;
+    this.go(taken);
+    if (this.isRolling) {
+      taken *= this.shareHeld();
+      if (taken < h) this.go(taken);
+    }
     const landed = there[Y] >= stop;
     if (landed) {
-      taken = (h * (stop - here[Y])) / (there[Y] - here[Y]);
+      taken = (taken * (stop - here[Y])) / (there[Y] - here[Y]);
       for (let i = 0; i < MOST_LANDINGS; i++) {
         this.go(taken);
         const miss = stop - there[Y];
@@ -176,6 +178,14 @@ export class Ride {
     this.there = here;
     if (this.isRolling) this.holdRolling(there);
     return landed;
+  }
+
+  /** How much of the rolling step just computed the lane holds the ball. */
+  private shareHeld(): number {
+    const { contact, frictionFound, frictionNeeded } = this;
+    const { middleRates, endRates } = this.method;
+    const spare = frictionFound - frictionNeeded;
+    return contact.shareHeld(spare, frictionNeeded, frictionFor(middleRates), frictionFor(endRates));
   }
 
   /** Computes `there`, h seconds on from `here`. */
@@ -202,8 +212,7 @@ export class Ride {
     const { probe, here } = this;
     this.frictionFound = this.frictionHere();
     this.roll(probe, here, this.frictionFound);
-    const push = Math.sqrt(probe[PUSH_X] * probe[PUSH_X] + probe[PUSH_Y] * probe[PUSH_Y]);
-    this.frictionNeeded = push / probe[NORMAL];
+    this.frictionNeeded = frictionFor(probe);
     return this.frictionNeeded <= this.frictionFound;
   }
 
@@ -240,3 +249,7 @@ export class Ride {
     state[VY] = -this.radius * state[WX];
   }
 }
+
+/** Friction that holding a rolling ball takes, by the contact force that its rates carry. */
+const frictionFor = (rates: Float64Array): number =>
+  Math.sqrt(rates[PUSH_X] * rates[PUSH_X] + rates[PUSH_Y] * rates[PUSH_Y]) / rates[NORMAL];

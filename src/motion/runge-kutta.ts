@@ -13,16 +13,17 @@ export type RatesInStep = (out: Float64Array, state: Float64Array, share: number
 export class RungeKutta {
   /** Rates at the end of the last step, to its own third order. */
   readonly endRates = new Float64Array(RATES_SIZE);
+  /** Rates at its middle, to the second order. */
+  readonly middleRates = new Float64Array(RATES_SIZE);
   private readonly k1 = new Float64Array(RATES_SIZE);
   private readonly k2 = new Float64Array(RATES_SIZE);
-  private readonly k3 = new Float64Array(RATES_SIZE);
   private readonly at = new Float64Array(STATE_SIZE);
 
   constructor(private readonly rates: RatesInStep) {}
 
   /** One step of `h` seconds from `state` into `next` (another array). */
   step(next: Float64Array, state: Float64Array, h: number): void {
-    const { k1, k2, k3, endRates: k4, at } = this;
+    const { k1, k2, middleRates: k3, endRates: k4, at } = this;
     const half = h / 2;
     this.rates(k1, state, 0);
     for (let i = 0; i < STATE_SIZE; i++) at[i] = state[i] + half * k1[i];

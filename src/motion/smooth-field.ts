@@ -1,6 +1,13 @@
 import { BOARD } from '../constants.js';
 import { FOOT } from '../units.js';
 
+/*
+ * A continuously differentiable version of a field with jumps, cheap enough to ask thousands of times a shot.
+ *
+ * The field is averaged over the smear around each node of a half-board by half-foot grid, once (`smeared`);
+ * `splineOver` goes between the nodes. The two are apart so that a sum of fields can be made from sums of averages.
+ */
+
 /** Where a field is wanted, and over what rectangle it is averaged, m. */
 export interface FieldExtent {
   readonly fromX: number;
@@ -17,17 +24,6 @@ const CELL_Y = FOOT / 2;
 
 /** Points a side by which the average over a rectangle is taken. */
 const SUBPOINTS = 4;
-
-/**
- * A continuously differentiable version of a field with jumps, cheap enough to ask thousands of times a shot.
- *
- * The field is averaged over the smear around each node of a half-board by half-foot grid, once; `splineOver`
- * goes between. The two are apart so that a sum of fields can be made from sums of their averages.
- */
-export const smoothField = (
-  raw: (x: number, y: number) => number,
-  extent: FieldExtent,
-): ((x: number, y: number) => number) => splineOver(smeared(raw, extent), extent);
 
 /** Nodes of the grid over an extent: one more beyond each edge, where taps may reach. */
 const gridOf = ({ fromX, toX, fromY, toY }: FieldExtent): { columns: number; rows: number } => ({

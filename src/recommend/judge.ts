@@ -10,10 +10,11 @@ import { explain } from './explain.js';
 import { type InAllWorlds, simulateInWorlds } from './in-all-worlds.js';
 import { shareAbove } from './in-worlds.js';
 import { noLine } from './no-line.js';
+import { pickDiffering } from './pick-differing.js';
 import { READINGS } from './readings.js';
 import { nothingAllowed } from './recommend.js';
 import { score } from './score.js';
-import { pickDiffering, search } from './search.js';
+import { search } from './search.js';
 import {
   type RecommendInputs,
   type Setting,

@@ -19,6 +19,8 @@ import { toLayout } from './to-layout.js';
 /** The mouth of an old hole, in the core's frame C: it turns with the core. */
 export interface OldMouth {
   readonly name: Hole['name'];
+  /** Which of the earlier drillings it belongs to, from 1. */
+  readonly drilling: number;
   readonly mouth_C: Vec3;
   readonly radius: number; // m
 }
@@ -59,9 +61,10 @@ export function oldHoles(
   });
   return {
     plugs: plugsOf(drillings, radius, REPORT_RAYS),
-    mouths: drillings.flatMap(({ holes, R_CB }) =>
+    mouths: drillings.flatMap(({ holes, R_CB }, i) =>
       holes.map((hole) => ({
         name: hole.name,
+        drilling: i + 1,
         mouth_C: mulVec(R_CB, hole.mouth_B),
         radius: mouthRadius(hole),
       })),

@@ -2,7 +2,8 @@ import { objections } from './constraints.js';
 import { type InAllWorlds, simulateInWorlds } from './in-all-worlds.js';
 import { shareAbove } from './in-worlds.js';
 import { MIDDLE_LAYOUT } from './middle-layout.js';
-import { pickDiffering, type SearchResult } from './search.js';
+import { pickDiffering } from './pick-differing.js';
+import type { SearchResult } from './search.js';
 import type { Setting } from './setting.js';
 
 export interface Ranked extends InAllWorlds {

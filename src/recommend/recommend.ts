@@ -14,6 +14,7 @@ import { noLine } from './no-line.js';
 import { otherLevers } from './other-levers.js';
 import { rankInWorlds } from './rank.js';
 import { reasons } from './reasons.js';
+import { regressionAnswer } from './regression-answer.js';
 import { type SearchResult, search } from './search.js';
 import { type RecommendInputs, type SettingOptions, WORLD_COUNT, withSetting } from './setting.js';
 import { answerer, targetAnswer } from './simulated-answer.js';
@@ -94,6 +95,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
         candidates: result.candidates,
         shots: result.shots,
         rejected: [...result.rejected].map(([reason, count]) => ({ reason, count })),
+        regression: regressionAnswer(result, ranked),
       },
       middle: middleAnswer,
       layouts,

@@ -32,7 +32,12 @@ export function redrilledAnswer(numbers: LayoutNumbers, ball: BallProblem): Dril
       (sum, { density }, i) => sum + ouncesOf(pluggedStretches(plugs, i, stretches, R_BC), density),
       0,
     ),
-    oldMarks: ball.oldMouths.map(({ name, mouth_C }) => mark(`old ${name} hole`, mulVec(R_BC, mouth_C))),
+    oldMarks: ball.oldMouths.map(({ name, drilling, mouth_C }) =>
+      mark(
+        plugs.length > 1 ? `old ${name} hole of drilling ${drilling}` : `old ${name} hole`,
+        mulVec(R_BC, mouth_C),
+      ),
+    ),
     plugged: {
       massLb: to(plugged.mass, POUND),
       rgIn: to(plugged.lowRg, INCH),

@@ -1,23 +1,29 @@
 import type { LayoutNumbers } from '../records/layout-text.js';
 import type { Want } from '../records/want.js';
-import { type Candidate, type GridStep, gridCandidates, keyOf, layoutOf, neighbours } from './candidates.js';
-import { type Rejection, rejectByMarks, rejectByOutcome } from './constraints.js';
+import { type Candidate, type GridStep, gridCandidates, keyOf, layoutOf } from './candidates.js';
+import { climb, expectedShots } from './climb.js';
+import { type Rejection, rejectByMarks } from './constraints.js';
+import { type NominalShot, type NominalShots, nominalShots } from './nominal-shots.js';
+import { pickDiffering } from './pick-differing.js';
+import { openRegression } from './regression.js';
 import { score } from './score.js';
 import type { Setting } from './setting.js';
 import type { Outcome } from './simulator.js';
+import { type Surveyed, survey } from './survey.js';
 import { type Target, targetsOf } from './target.js';
-import { toLayout } from './to-layout.js';
 
 /** A layout that was simulated in the nominal world and may be drilled. */
 export interface Found {
-  readonly candidate: Candidate;
   readonly layout: LayoutNumbers;
   readonly outcome: Outcome;
+  /** In the nominal world. */
   readonly score: number;
+  /** Mean score over plausible worlds by the fitted regression; null where it was not asked. */
+  readonly expected: number | null;
 }
 
 export interface SearchResult {
-  /** Best first. */
+  /** Best first: by what is expected over worlds, where the regression was asked, else by the nominal score. */
   readonly found: readonly Found[];
   readonly targets: readonly Target[];
   /** What the allowed layouts of the first, even grid do: what this ball can do at all. */
@@ -26,137 +32,133 @@ export interface SearchResult {
   readonly candidates: number;
   readonly shots: number;
   readonly rejected: ReadonlyMap<Rejection, number>;
+  readonly surveyed: Surveyed;
 }
 
 /** The first grid over all layouts; its outcomes also say what is attainable. */
 const COARSE: GridStep = { arcIn: 0.5, angleDeg: 10 };
 
-/** Steps of the refinement, down to what a person can mark. */
-const REFINEMENTS: readonly GridStep[] = [
-  { arcIn: 0.25, angleDeg: 5 },
-  { arcIn: 0.125, angleDeg: 5 },
-];
+/** What a person can mark. */
+const FINEST: GridStep = { arcIn: 0.125, angleDeg: 5 };
 
-/** From how many, mutually differing, places the refinement starts. */
+/** From how many, mutually differing, places physics alone climbs. */
 const STARTS = 12;
-const MOST_ROUNDS = 12;
+
+/** Differing layouts of the survey that physics rolls at a time, until so many of them may be drilled. */
+const ROLLED = 40;
+const ENOUGH = 24;
+const MOST_TIMES = 3;
 
 /**
- * Searches all layouts by physics, coarse to fine.
+ * Searches all layouts.
  *
- * A grid over pin-to-PAP × pin buffer × drilling angle is simulated; its quantiles turn the wishes into
- * targets; from the best, mutually differing, grid points each climbs to its best neighbour until none
- * is better, at marking resolution. Each layout is simulated once.
+ * A coarse grid is simulated by physics; its quantiles turn the wishes into targets. Then the fitted regression, tuned to
+ * this problem, scores every layout at marking resolution over plausible worlds, and physics rolls the best that
+ * differ. Where there is no regression to use, physics alone climbs from the best of the grid in the nominal world.
  */
 export async function search(want: Want, setting: Setting): Promise<SearchResult> {
-  const { ball, evaluator, practice, sides } = setting;
+  const { ball, practice, sides } = setting;
   const { radius } = ball.published;
+  const rolled = nominalShots(setting);
+  const coarse = grid(COARSE, setting);
   const onProgress = setting.progress('layouts');
-  const rejected = new Map<Rejection, number>();
-  const reject = (why: Rejection): null => {
-    rejected.set(why, (rejected.get(why) ?? 0) + 1);
-    return null;
+  const expected = coarse.length + expectedShots(STARTS);
+  let done = 0;
+  const onDone = (count: number): void => {
+    done += count;
+    onProgress(Math.min(done, expected), expected);
   };
-  const known = new Map<string, { outcome: Outcome; candidate: Candidate; layout: LayoutNumbers } | null>();
-  let shots = 0;
-
-  /** Simulates those of the candidates that are new and may be drilled. */
-  const simulate = async (candidates: readonly Candidate[], done: number, total: number): Promise<void> => {
-    const fresh: { candidate: Candidate; layout: LayoutNumbers; key: string }[] = [];
-    for (const candidate of candidates) {
-      const layout = layoutOf(candidate, practice, radius);
-      if (!layout || known.has(keyOf(layout))) continue;
-      known.set(keyOf(layout), null);
-      const why = rejectByMarks(layout, ball, practice);
-      if (why) reject(why);
-      else fresh.push({ candidate, layout, key: keyOf(layout) });
-    }
-    let reported = done;
-    const outcomes = await evaluator.evaluate(
-      fresh.map(({ layout }) => ({ layout: toLayout(layout, radius), world: 0 })),
-      (count) => {
-        reported += count;
-        onProgress(Math.min(reported, total), total);
-      },
-    );
-    shots += fresh.length;
-    fresh.forEach(({ candidate, layout, key }, i) => {
-      const why = rejectByOutcome(outcomes[i], setting);
-      known.set(key, why ? reject(why) : { outcome: outcomes[i], candidate, layout });
-    });
-  };
-
-  const coarse = gridCandidates(practice, radius, COARSE, sides);
-  const expected = coarse.length + STARTS * MOST_ROUNDS * 3;
-  await simulate(coarse, 0, expected);
-  const attained = [...known.values()].filter((row) => row !== null).map(({ outcome }) => outcome);
+  await rolled.roll(
+    coarse.map(({ layout }) => layout),
+    onDone,
+  );
+  const attained = rolled.allowed().map(({ outcome }) => outcome);
   const targets = attained.length > 0 ? targetsOf(want, attained) : [];
-  const scored = (): Found[] =>
-    [...known.values()]
-      .filter((row) => row !== null)
-      .map((row) => ({ ...row, score: score(row.outcome, targets) }))
-      .sort((a, b) => b.score - a.score || (keyOf(a.layout) < keyOf(b.layout) ? -1 : 1));
+  const scoreOf = ({ outcome }: NominalShot): number => score(outcome, targets);
 
-  let climbers = pickDiffering(scored(), STARTS).map(({ candidate }) => candidate);
-  for (const step of REFINEMENTS) {
-    let moving = climbers.map((_, i) => i);
-    for (let round = 0; round < MOST_ROUNDS && moving.length > 0; round++) {
-      await simulate(
-        moving.flatMap((i) => neighbours(climbers[i], step)),
-        shots,
-        expected,
-      );
-      const scoreOf = (candidate: Candidate): number => {
-        const layout = layoutOf(candidate, practice, radius);
-        const row = layout && known.get(keyOf(layout));
-        return row ? score(row.outcome, targets) : Number.NEGATIVE_INFINITY;
-      };
-      const still: number[] = [];
-      for (const i of moving) {
-        const best = neighbours(climbers[i], step).reduce(
-          (a, b) => (scoreOf(b) > scoreOf(a) ? b : a),
-          climbers[i],
-        );
-        if (best !== climbers[i]) {
-          climbers = climbers.with(i, best);
-          still.push(i);
-        }
-      }
-      moving = still;
-    }
+  const surveyed = await surveyAll(rolled, targets, setting);
+  const means = new Map<string, number>();
+  if ('ranked' in surveyed) {
+    for (const { layout, expected } of surveyed.ranked) means.set(keyOf(layout), expected);
+    await rollBest(surveyed.ranked, rolled, onDone);
+  } else {
+    const starts = pickDiffering(byScore(rolled, scoreOf), STARTS);
+    const isStart = new Set(starts.map(({ layout }) => keyOf(layout)));
+    const candidates = coarse.filter(({ layout }) => isStart.has(keyOf(layout))).map((row) => row.candidate);
+    await climb(candidates, rolled, scoreOf, setting, onDone);
   }
   onProgress(expected, expected);
-  const finest = REFINEMENTS[REFINEMENTS.length - 1];
+  const found = rolled
+    .allowed()
+    .map(
+      (shot): Found => ({ ...shot, score: scoreOf(shot), expected: means.get(keyOf(shot.layout)) ?? null }),
+    );
   return {
-    found: scored(),
+    found: found.sort((a, b) => (b.expected ?? b.score) - (a.expected ?? a.score) || byKey(a, b)),
     targets,
     attained,
-    candidates: gridCandidates(practice, radius, finest, sides).length,
-    shots,
-    rejected,
+    candidates: gridCandidates(practice, radius, FINEST, sides).length,
+    shots: rolled.shots() + ('ranked' in surveyed ? surveyed.shots : 0),
+    rejected: rolled.rejected,
+    surveyed,
   };
 }
 
-/** How far two layouts must lie apart to count as different choices: one of these, or a mix. */
-const APART = { pinToPapIn: 0.75, drillingAngleDeg: 25, valAngleDeg: 15 };
-
-/** The first `count` of a list, best first, that differ from one another in more than a step or two. */
-export function pickDiffering<T extends { readonly layout: LayoutNumbers }>(
-  list: readonly T[],
-  count: number,
-): T[] {
-  const picked: T[] = [];
-  for (const row of list) {
-    if (picked.length === count) break;
-    const differs = picked.every(
-      ({ layout }) =>
-        Math.hypot(
-          (row.layout.pinToPapIn - layout.pinToPapIn) / APART.pinToPapIn,
-          (row.layout.drillingAngleDeg - layout.drillingAngleDeg) / APART.drillingAngleDeg,
-          (row.layout.valAngleDeg - layout.valAngleDeg) / APART.valAngleDeg,
-        ) >= 1,
-    );
-    if (differs) picked.push(row);
+/** Asks the regression about every layout that may be marked. */
+async function surveyAll(
+  rolled: NominalShots,
+  targets: readonly Target[],
+  setting: Setting,
+): Promise<Surveyed> {
+  const nominal = rolled.allowed();
+  if (nominal.length < LEAST_KNOWN)
+    return { why: 'too few layouts may be drilled to tune the regression to' };
+  const regression = await openRegression(setting.models);
+  if (regression.kind === 'unusable') return regression;
+  try {
+    const layouts = grid(FINEST, setting)
+      .map(({ layout }) => layout)
+      .filter((layout) => rejectByMarks(layout, setting.ball, setting.practice) === null);
+    return await survey(layouts, nominal, targets, setting, regression);
+  } finally {
+    await regression.model.close();
   }
-  return picked;
 }
+
+/** Nominal shots below which the regression is not tuned. */
+const LEAST_KNOWN = 100;
+
+/** Rolls the best of a survey, a batch that differ at a time, until enough of them may be drilled. */
+async function rollBest(
+  ranked: readonly { readonly layout: LayoutNumbers }[],
+  rolled: NominalShots,
+  onDone: (count: number) => void,
+): Promise<void> {
+  const tried = new Set<string>();
+  let allowed = 0;
+  for (let time = 0; time < MOST_TIMES && allowed < ENOUGH; time++) {
+    const batch = pickDiffering(
+      ranked.filter(({ layout }) => !tried.has(keyOf(layout))),
+      ROLLED,
+    ).map(({ layout }) => layout);
+    for (const layout of batch) tried.add(keyOf(layout));
+    await rolled.roll(batch, onDone);
+    allowed += batch.filter((layout) => rolled.get(layout)).length;
+  }
+}
+
+/** The layouts of a grid that the trade drills. */
+const grid = (
+  step: GridStep,
+  { ball, practice, sides }: Setting,
+): readonly { candidate: Candidate; layout: LayoutNumbers }[] =>
+  gridCandidates(practice, ball.published.radius, step, sides).flatMap((candidate) => {
+    const layout = layoutOf(candidate, practice, ball.published.radius);
+    return layout ? [{ candidate, layout }] : [];
+  });
+
+const byScore = (rolled: NominalShots, scoreOf: (shot: NominalShot) => number): readonly NominalShot[] =>
+  [...rolled.allowed()].sort((a, b) => scoreOf(b) - scoreOf(a) || byKey(a, b));
+
+const byKey = (a: { layout: LayoutNumbers }, b: { layout: LayoutNumbers }): number =>
+  keyOf(a.layout) < keyOf(b.layout) ? -1 : 1;

@@ -30,6 +30,8 @@ export interface SettingOptions {
   readonly workers: number;
   readonly pinSide: PinSide | 'both';
   readonly ruleSet?: string | undefined;
+  /** Folder of the fitted regression: the package's own when left out, null to have physics alone. */
+  readonly models?: string | null | undefined;
   /** Fits cores to published numbers; the answer does not depend on whether it remembers them. */
   readonly fitter?: CoreFitter | undefined;
   readonly onProgress?: (progress: { stage: string; done: number; total: number }) => void;
@@ -45,6 +47,7 @@ export interface Setting {
   readonly rules: RuleSet;
   readonly practice: Practice;
   readonly sides: readonly PinSide[];
+  readonly models: string | null | undefined;
   /** Reports how far a stage has come. */
   readonly progress: (stage: string) => (done: number, total: number) => void;
 }
@@ -85,6 +88,7 @@ export async function withSetting<T>(
       evaluator,
       rules,
       practice: loadPractice(),
+      models: options.models,
       sides: options.pinSide === 'both' ? ['above', 'below'] : [options.pinSide],
       progress: (stage) => (done, total) => options.onProgress?.({ stage, done, total }),
     });

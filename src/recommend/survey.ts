@@ -5,10 +5,11 @@ import type { ReactionModel } from '../regression/reaction-model.js';
 import type { Trial } from './evaluator.js';
 import { shiftTargets } from './in-worlds.js';
 import { MIDDLE_LAYOUT } from './middle-layout.js';
+import type { NominalShot } from './nominal-shots.js';
 import { race } from './race.js';
 import { score } from './score.js';
 import type { Setting } from './setting.js';
-import { type Outcome, simulator } from './simulator.js';
+import { simulator } from './simulator.js';
 import { featuresOf, type Known, surrogate } from './surrogate.js';
 import type { Target } from './target.js';
 import { toLayout } from './to-layout.js';
@@ -18,8 +19,9 @@ export interface Survey {
   /** Best first, with the mean score over the worlds each one was scored in. */
   readonly ranked: readonly { readonly layout: LayoutNumbers; readonly expected: number }[];
   readonly candidateWorlds: number;
-  /** Shots of physics it was tuned to. */
+  /** Shots of physics it was tuned to, and those among them that were rolled for it. */
   readonly tunedTo: number;
+  readonly shots: number;
 }
 
 /** A survey, or in one line why physics must do without. */
@@ -27,12 +29,6 @@ export type Surveyed = Survey | { readonly why: string };
 
 /** Least share of a problem's own shots that must lie where the regression was fitted. */
 const ENOUGH_IN_RANGE = 0.9;
-
-/** A layout and its nominal shot by physics, on its own line. */
-export interface NominalShot {
-  readonly layout: LayoutNumbers;
-  readonly outcome: Outcome;
-}
 
 /** Shots in worlds that the regression is tuned to, besides the nominal ones. */
 const SHOTS_IN_WORLDS = 400;
@@ -99,5 +95,6 @@ export async function survey(
     ranked: raced.map(({ index, meanScore }) => ({ layout: layouts[index], expected: meanScore })),
     candidateWorlds,
     tunedTo: known.length,
+    shots: trials.length,
   };
 }

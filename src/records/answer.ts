@@ -185,6 +185,20 @@ const simulatedLayoutSchema = layoutAnswerSchema.extend({
   path: z.array(pathPointSchema),
 });
 
+const regressionSchema = z
+  .strictObject({
+    notice: z.string().nullable().meta({ description: 'Why physics searched alone; null when it did not.' }),
+    candidateWorlds: n,
+    tunedTo: n.meta({ description: 'Shots of physics the regression was tuned to.' }),
+    difference: z.strictObject({ typical: n, worst: n, layouts: n }).nullable().meta({
+      description:
+        'Between the mean scores that regression and physics give the layouts listed: root mean square, worst.',
+    }),
+  })
+  .meta({
+    description: 'What the fitted regression did in the search; every number of a layout is by physics.',
+  });
+
 const rankedLayoutSchema = simulatedLayoutSchema.extend({
   rank: n,
   confidence: z.strictObject({
@@ -258,6 +272,7 @@ export const recommendAnswerSchema = z
       candidates: n,
       shots: n,
       rejected: z.array(z.strictObject({ reason: z.string(), count: n })),
+      regression: regressionSchema,
     }),
     middle: simulatedLayoutSchema,
     layouts: z.array(rankedLayoutSchema).min(1),

@@ -15,8 +15,8 @@ export interface Fingerprint {
 const PROBE_SEED = 1001;
 const PROBE_LANES = 2;
 
-/** Relative change of a number that counts as another physics: far above rounding, far below the regression's errors. */
-const SAME = 1e-5;
+/** Change of a probe's number that counts as another physics: this share of the regression's own error. */
+const SAME = 0.1;
 
 /** Rolls the probe shots. Some tens of milliseconds. */
 export function fingerprint(): Fingerprint {
@@ -28,7 +28,12 @@ export function fingerprint(): Fingerprint {
   return { hash: createHash('sha256').update(digits).digest('hex').slice(0, 12), numbers };
 }
 
-/** Whether two fingerprints are of the same physics. By the numbers: two machines may differ in the last digits. */
-export const isSamePhysics = (a: Fingerprint, b: Fingerprint): boolean =>
+/**
+ * Whether a model was fitted to this physics. A change ten times smaller than what the model errs by anyway, such as
+ * another integrator's rounding, is not worth a fit.
+ *
+ * @param rmse  of the model by answer, SI
+ */
+export const isSamePhysics = (a: Fingerprint, b: Fingerprint, rmse: readonly number[]): boolean =>
   a.numbers.length === b.numbers.length &&
-  a.numbers.every((value, i) => Math.abs(value - b.numbers[i]) <= SAME * Math.max(1e-3, Math.abs(value)));
+  a.numbers.every((value, i) => Math.abs(value - b.numbers[i]) <= SAME * rmse[i % rmse.length]);

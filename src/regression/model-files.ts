@@ -26,7 +26,8 @@ export async function readModel(directory = MODELS): Promise<StoredModel> {
   const card = parseCard(content);
   if (!card || card.file.sha256 !== createHash('sha256').update(file).digest('hex'))
     return unusable('the fitted regression is damaged');
-  if (!isSamePhysics(card.physics, fingerprint()))
+  const rmse = card.outputs.map(({ si, heldOut }) => si * heldOut.rmse);
+  if (!isSamePhysics(card.physics, fingerprint(), rmse))
     return unusable('the fitted regression is of an earlier physics engine');
   return { kind: 'ready', file, card };
 }

@@ -1,7 +1,7 @@
 import type { RankedLayout, RecommendAnswer, SimulatedLayout } from '../records/answer.js';
 import { SLIGHTLY } from '../records/sureness.js';
 import { comparisonTable } from './comparison-table.js';
-import { percent } from './figures.js';
+import { decimals, percent } from './figures.js';
 import { laneDrawing } from './lane-drawing.js';
 import { layoutHeadline } from './layout-headline.js';
 import { leversTable } from './levers-table.js';
@@ -98,6 +98,18 @@ function searchText({ search, seed, version }: RecommendAnswer): string {
   const rejected = search.rejected.map(({ reason, count }) => `${count} because ${reason}`).join(', ');
   return (
     `${search.candidates} layouts looked at, ${search.shots} shots simulated` +
-    `${rejected ? `; set aside: ${rejected}` : ''}. Seed ${seed}, flarewise ${version}.`
+    `${rejected ? `; set aside: ${rejected}` : ''}. ${regressionText(search.regression)} Seed ${seed}, flarewise ${version}.`
   );
+}
+
+function regressionText({
+  notice,
+  candidateWorlds,
+  difference,
+}: RecommendAnswer['search']['regression']): string {
+  if (notice) return `${notice[0].toUpperCase()}${notice.slice(1)}.`;
+  const differs = difference
+    ? `; on the layouts listed it and physics differ by ${decimals(difference.typical, 1)} points of score (at most ${decimals(difference.worst, 1)})`
+    : '';
+  return `The fitted regression chose among all layouts from ${candidateWorlds} shots in plausible worlds${differs}. All numbers shown are by physics.`;
 }

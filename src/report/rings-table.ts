@@ -1,8 +1,9 @@
 import type { RollAnswer } from '../records/answer.js';
 import { USUAL_CIRCUMFERENCE_IN } from '../records/ball.js';
-import { cross, dot, norm, type Vec3 } from '../vec3.js';
+import { ballPoint } from './ball-point.js';
 import { feet, flare } from './figures.js';
 import type { Page } from './page.js';
+import { arcAngle } from './picture/curves.js';
 import { paragraph } from './section.js';
 import { table } from './table.js';
 
@@ -39,18 +40,10 @@ export const ringsTable = (rings: readonly Ring[], page: Page): string[] =>
 
 /** The greatest distance, in, from a point of one ring to the nearest point of another. */
 export function widestGapIn(from: Ring, to: Ring): number {
-  const others = from.points.map(direction);
+  const others = from.points.map((point) => ballPoint(point, RADIUS_IN));
   const gaps = to.points.map((point) => {
-    const u_B = direction(point);
+    const u_B = ballPoint(point, RADIUS_IN);
     return Math.min(...others.map((other_B) => arcAngle(u_B, other_B)));
   });
   return RADIUS_IN * Math.max(0, ...gaps.filter(Number.isFinite));
 }
-
-/** Unit vector in B of a point given by its arcs over along the midline and up from it, like a PAP. */
-function direction({ overIn, upIn }: { overIn: number; upIn: number }): Vec3 {
-  const [over, up] = [overIn / RADIUS_IN, upIn / RADIUS_IN];
-  return [Math.cos(up) * Math.sin(over), Math.sin(up), Math.cos(up) * Math.cos(over)];
-}
-
-const arcAngle = (u_B: Vec3, v_B: Vec3): number => Math.atan2(norm(cross(u_B, v_B)), dot(u_B, v_B));

@@ -86,16 +86,15 @@ test('the balls above lack no kind of hole, sleeve, tip, plug or solid', () => {
   );
 });
 
-test('twice the sides leave a quarter of the difference', async () => {
-  const balls = BALLS.filter(({ before }) => before.length > 0).slice(0, 4);
-  const fine = await Solids.load(2 * SIDES);
-  const off = (ball: RandomBall, mesh: Solids): number => {
-    const rays = byRays(ball, { radii: 40, angles: 96 });
-    const weighed = fromMoments(regionMoments(drilledRegions(mesh, ball)));
-    return rays.I_Bcm_B.flat().reduce((sum, x, i) => sum + Math.abs(x - weighed.I_Bcm_B.flat()[i]), 0);
+test('the difference is the meshes’: twice the sides leave about a quarter of it (n⁻², within 0.6 of the power)', async () => {
+  // how facets come to lie beside a hole is luck, so it is the mean square over balls that falls
+  const balls = BALLS.filter(({ before }) => before.length > 0).slice(0, 8);
+  const wanted = balls.map((ball) => byRays(ball, { radii: 40, angles: 96 }).I_Bcm_B.flat());
+  const off = (mesh: Solids): number => {
+    const found = balls.map((ball) => fromMoments(regionMoments(drilledRegions(mesh, ball))).I_Bcm_B.flat());
+    return Math.hypot(...found.flatMap((I, i) => I.map((x, j) => x - wanted[i][j])));
   };
-  const sum = (mesh: Solids): number => balls.reduce((total, ball) => total + off(ball, mesh), 0);
-  const order = Math.log2(sum(solids) / sum(fine));
-  expect(order).toBeGreaterThan(1.7);
-  expect(order).toBeLessThan(2.3);
+  const power = Math.log2(off(solids) / off(await Solids.load(2 * SIDES)));
+  expect(power).toBeGreaterThan(1.4);
+  expect(power).toBeLessThan(2.6);
 });

@@ -6,9 +6,10 @@ import type { Layer } from '../../src/ball/layered-core.js';
 import { checkMesh } from '../../src/ball/mesh/check-mesh.js';
 import { placeMesh } from '../../src/ball/mesh/mesh.js';
 import { meshTree } from '../../src/ball/mesh/mesh-tree.js';
+import { plugsOf } from '../../src/ball/plug.js';
 import { RANKING_RAYS, REPORT_RAYS } from '../../src/ball/ray-rule.js';
 import { placeLayout } from '../../src/layout/placement.js';
-import { IDENTITY, type Mat3 } from '../../src/mat3.js';
+import { type Mat3, transpose } from '../../src/mat3.js';
 import { INCH, to } from '../../src/units.js';
 import { ZERO } from '../../src/vec3.js';
 import { fittedBodies, layoutOf, PAP_B, RADIUS, usualHoles } from '../ball/fixtures.js';
@@ -40,6 +41,7 @@ export async function drillBench(print: (line: string) => void = console.log): P
   ] as const)
     await oneCore(name, body, print);
   layeredCores(print);
+  pluggedBall(print);
   const degenerate = built.driller(fittedBodies('plain', 1)[0], excavate([], RADIUS, RANKING_RAYS));
   print(
     row(
@@ -47,6 +49,25 @@ export async function drillBench(print: (line: string) => void = console.log): P
       timeCalls((n) => degenerate(turn(n)), 60, 500),
     ),
   );
+}
+
+/** A ball whose first grip was plugged, beside the same ball new. */
+function pluggedBall(print: (line: string) => void): void {
+  const [body] = fittedBodies('plain', 1);
+  const first = { holes: HOLES, R_CB: transpose(TURNS[7]), density: 1200 };
+  const plugs = plugsOf([first], RADIUS, REPORT_RAYS);
+  const drillers = [body, { ...body, plugs }].map((each) =>
+    built.driller(each, excavate(HOLES, RADIUS, RANKING_RAYS)),
+  );
+  const off = Math.abs(rgIn(drillers[1], TURNS[7]) - rgIn(drillers[0], TURNS[7]));
+  if (!(off < 5e-4)) throw new Error(`the same holes again: RG is ${off} in off`);
+  const [fresh, plugged] = timeTogether(
+    drillers.map((drill) => (n) => drill(turn(n))),
+    40,
+    100,
+  );
+  print(row('plugged and drilled again', plugged));
+  print(`  plugs take ${(plugged.median / fresh.median).toFixed(1)} times as long as a new ball`);
 }
 
 /** The plain core's parts as layers that might overlap, and the same with one of them as a mesh, beside the fast way. */

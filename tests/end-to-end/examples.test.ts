@@ -29,13 +29,13 @@ describe('examples in the help', () => {
       ).toBe(true);
   });
 
-  test.each(examples)('flarewise %s', async (line) => {
+  test.each(examples)('flarewise %s', { timeout: 180_000 }, async (line) => {
     const { code, out, err } = await runCli(parted(line), {
       cwd: folder.path,
       env: { FLAREWISE_HOME: join(folder.path, 'home') },
     });
     expect(err).toBe('');
     expect(code).toBe(0);
-    expect(out.length).toBeGreaterThan(100);
+    expect(out.length).toBeGreaterThan(5); // at least the id of what was kept
   });
 });

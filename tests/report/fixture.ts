@@ -296,6 +296,12 @@ export const recommendAnswer: RecommendAnswer = {
     candidates: 3180,
     shots: 12650,
     rejected: [{ reason: 'an oil ring runs over a hole', count: 212 }],
+    regression: {
+      notice: null,
+      candidateWorlds: 350000,
+      tunedTo: 1060,
+      difference: { typical: 0.4, worst: 0.9, layouts: 4 },
+    },
   },
   middle: simulated(middleLayout, 48, { ...reaction, hookStartFt: 35.8, totalHookBoards: 13.9 }),
   layouts: [

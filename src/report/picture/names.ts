@@ -60,7 +60,7 @@ const ringNames = (rings: readonly RingAnswer[], { radiusIn }: BallFace, view: V
     .filter(({ at }) => project(view, at).depth > 0.15);
 
 /** The point of a curve on the near side that is seen nearest to a height, or to a place across. */
-export function nearest(curve: readonly Vec3[], view: View, wanted: { x?: number; y?: number }): Vec3 {
+function nearest(curve: readonly Vec3[], view: View, wanted: { x?: number; y?: number }): Vec3 {
   const off = (u: Vec3): number => {
     const { x, y, depth } = project(view, u);
     if (depth < 0) return 10 - depth;
