@@ -11,11 +11,11 @@ export interface RayRule {
   readonly angles: number;
 }
 
-/** For ranking thousands of layouts: 3e-5 in of RG off at the median, 1.4e-4 at most on the balls tested. */
-export const RANKING_RAYS: RayRule = { radii: 3, angles: 8 };
+/** For ranking thousands of layouts: within 1e-4 in of RG and of either differential on the balls tested. */
+export const RANKING_RAYS: RayRule = { radii: 5, angles: 12 };
 
-/** For numbers shown to a person: within 1e-5 in of RG and 2e-5 in of either differential on the balls tested. */
-export const REPORT_RAYS: RayRule = { radii: 16, angles: 32 };
+/** For numbers shown to a person: within 1e-5 in of RG and of either differential on the balls tested. */
+export const REPORT_RAYS: RayRule = { radii: 24, angles: 64 };
 
 /**
  * Gauss–Legendre in the square of the radius, equal steps in angle: exact for polynomials of degree

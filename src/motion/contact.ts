@@ -32,11 +32,15 @@ export class Contact {
   private nearEnd = Number.NEGATIVE_INFINITY;
   private farEnd = Number.POSITIVE_INFINITY;
 
+  /** Friction where there is no film: the greatest, on an oiled lane. */
+  readonly dryFriction: number;
+
   constructor(
     private readonly surface: Surface,
     private readonly rings: RingMemory | null,
   ) {
     this.here.count = 1;
+    this.dryFriction = surface.frictionUnder(0);
   }
 
   /** Confines reading to the lane from `near` to just short of `far`, m. */
@@ -106,11 +110,11 @@ export class Contact {
    */
   shareHeld(spare: number, start: number, middle: number, end: number): number {
     const { coming, surface, parts } = this;
-    const { film, carried, count } = coming;
+    const { film, carried } = coming;
     this.look();
     let before = 0;
     let spareBefore = spare;
-    for (let i = 0; i < count; i++) {
+    for (let i = 0; i < coming.count; i++) {
       const share = shareOf(i, parts);
       const needed = start + share * (end - start + 2 * (1 - share) * (2 * middle - start - end));
       const spareHere = surface.frictionUnder(film[i] + carried[i]) - needed;

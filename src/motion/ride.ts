@@ -46,8 +46,20 @@ const DIRECTED = 1e-5;
 /** A growing slip needs no finer steps than this share of the usual one: its direction settles by itself. */
 const FINEST_WHILE_GROWING = 1 / 16;
 
+/**
+ * Time, s, for which friction is about the same. Over a longer step it may rise as far as it can, as at the end of an
+ * oil ring, and no more of the slip may be used up even then.
+ */
+const UNCHANGED = 2.5e-4;
+
 /** A pivoting patch that has no more friction left than so many times what holding the ball takes is said to hold it. */
 const CREEP = 2;
+
+/**
+ * How long steps are, as a share, once the ball has rolled: a core that wanders asks now more, now less of the lane
+ * than it can give, and slip comes and goes in a few thousandths of a second.
+ */
+const SHARE_ONCE_ROLLED = 0.5;
 
 /** Cautious steps in a row before one of the usual length is taken after all. */
 export const MOST_CAUTIOUS = 100;
@@ -75,6 +87,7 @@ export class Ride {
   private readonly radius: number;
   private readonly stops: readonly number[];
   private nextStop = 0;
+  private hasRolled = false;
   private cautious = 0;
   /** By `canRoll`: friction under the ball, and what holding it takes. */
   private frictionFound = 0;
@@ -83,7 +96,8 @@ export class Ride {
   private readonly slide: Rates;
   private readonly roll: Rates;
   private readonly method: RungeKutta;
-  private readonly nearSlip: number;
+  /** How fast slip ends at a friction of 1, at most, m/s². */
+  private readonly slipRate: number;
 
   /**
    * @param contact  what lies under the ball
@@ -111,8 +125,8 @@ export class Ride {
       move(out, at, contact.frictionAt(share));
       if (out[NORMAL] < 0) this.isLost = true;
     });
-    // Slip shrinks at about (1 + m R²/J) μ g; below what a step could use up at μ = 1 its end is watched for.
-    this.nearSlip = 1.5 * gravity * (1 + (body.mass * body.radius ** 2) / body.J[0]);
+    // (1 + m R²/J) g, and half as much again for the sway of the normal force and of what else moves the contact
+    this.slipRate = 1.5 * gravity * (1 + (body.mass * body.radius ** 2) / body.J[0]);
   }
 
   get state(): Float64Array {
@@ -126,18 +140,20 @@ export class Ride {
     return this.inside;
   }
 
-  /** Goes on by `step` seconds at most, less while the slip is about to end, or until something happens. */
-  advance(step: number): Advance {
+  /** Goes on by `most` seconds at most, less while the slip is about to end, or until something happens. */
+  advance(most: number): Advance {
     if (this.isRolling && !this.canRoll()) this.beginToSlip();
+    const step = this.hasRolled ? SHARE_ONCE_ROLLED * most : most;
     let h = step;
     if (!this.isRolling) {
       const slip = slipSpeed(this.here, this.radius);
       if (this.slipIsOver(slip)) {
         this.isRolling = true;
+        this.hasRolled = true;
         this.holdRolling(this.here);
         return 'rolls';
       }
-      if (slip > NO_SLIP && slip < this.nearSlip * step && this.cautious < MOST_CAUTIOUS) {
+      if (slip < this.slipRate * step && this.cautious < MOST_CAUTIOUS) {
         h = Math.min(step, this.cautiousStep(slip, step));
       }
     }
@@ -227,14 +243,17 @@ export class Ride {
 
   /** Longest step, s, over which a small slip keeps its size and direction well enough. */
   private cautiousStep(slip: number, step: number): number {
-    const { probe, here, radius } = this;
-    this.slide(probe, here, this.frictionHere());
+    const { probe, here, radius, contact } = this;
+    const friction = this.frictionHere();
+    this.slide(probe, here, friction);
     const rateX = slipX(probe, radius);
     const rateY = slipY(probe, radius);
     const isGrowing = slipX(here, radius) * rateX + slipY(here, radius) * rateY >= 0;
     const share = slip < DIRECTED ? SLIP_SHARE_DIRECTED : SLIP_SHARE;
     const own = (share * slip) / Math.hypot(rateX, rateY);
-    return isGrowing ? Math.max(own, FINEST_WHILE_GROWING * step) : own;
+    const lasting = isGrowing ? Math.max(own, FINEST_WHILE_GROWING * step) : own;
+    const soonest = slip / (this.slipRate * Math.max(friction, contact.dryFriction));
+    return Math.min(lasting, Math.max(soonest, UNCHANGED));
   }
 
   private frictionHere(): number {

@@ -16,7 +16,7 @@ import { Solids } from './solids.js';
  * the sides: so the rays are many here, and what few rays cost is measured in ray-rule.test.ts.
  */
 const SIDES = 64;
-const MANY_RAYS = { radii: 24, angles: 64 };
+const MANY_RAYS = { radii: 48, angles: 192 };
 let solids: Solids;
 beforeAll(async () => {
   solids = await Solids.load(SIDES);

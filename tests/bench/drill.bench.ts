@@ -9,7 +9,7 @@ import { meshTree } from '../../src/ball/mesh/mesh-tree.js';
 import { plugsOf } from '../../src/ball/plug.js';
 import { RANKING_RAYS, REPORT_RAYS } from '../../src/ball/ray-rule.js';
 import { placeLayout } from '../../src/layout/placement.js';
-import { type Mat3, transpose } from '../../src/mat3.js';
+import { IDENTITY, type Mat3, transpose } from '../../src/mat3.js';
 import { INCH, to } from '../../src/units.js';
 import { ZERO } from '../../src/vec3.js';
 import { fittedBodies, layoutOf, PAP_B, RADIUS, usualHoles } from '../ball/fixtures.js';

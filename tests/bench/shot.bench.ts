@@ -1,122 +1,112 @@
-import { Solver } from 'odex';
-import { launchState } from '../../src/motion/launch-state.js';
-import { oiledLane } from '../../src/motion/oil.js';
-import { principalBody } from '../../src/motion/principal-body.js';
-import { reactionNumbers } from '../../src/motion/reaction.js';
-import type { Launch, Release } from '../../src/motion/release.js';
-import { rollShot, type Shot, type ShotSettings } from '../../src/motion/shot.js';
-import { slidingEquations } from '../../src/motion/sliding.js';
-import { RATES_SIZE, STATE_SIZE, VX, VY, X, Y } from '../../src/motion/state.js';
-import { uniformLane } from '../../src/motion/surface.js';
-import { drilledBall, last, openLane, seeded, usualRelease } from '../motion/bodies.js';
+import type { Shot, ShotSettings } from '../../src/motion/shot.js';
+import type { Surface } from '../../src/motion/surface.js';
+import { usualRelease } from '../motion/bodies.js';
 import { demoPattern } from '../motion/patterns.js';
-import { machine, type Timing, timeCalls, timeTogether } from './timing.js';
+import { DRILLED, type Engines, loadBuilt, type Thrown, throws } from './built-motion.js';
+import { againstGeneralEngine } from './general-engine.bench.js';
+import { againstOdex } from './odex.bench.js';
+import { machine, row, timeCalls, timeTogether } from './timing.js';
 
-const SLIDE_FRICTION = 0.1;
-const SLIDE_SECONDS = 1;
-const GRAVITY = 9.80665;
+const FRESH_SURFACE = { bandWidth: 0.00635, carriedShare: 0.15 };
 
 /** Shots that differ a little, the same ones every run. */
-const SHOTS: readonly { release: Release; launch: Launch }[] = (() => {
-  const random = seeded(2026);
-  return Array.from({ length: 50 }, () => ({
-    release: {
-      ...usualRelease,
-      speed: usualRelease.speed + random() - 0.5,
-      spin: usualRelease.spin + 4 * random(),
-    },
-    launch: { x: 0.1 * (random() - 0.5), angle: 0.02 * random() },
-  }));
-})();
+const SHOTS = throws(usualRelease, 50);
 
-const shotOf = (n: number) => SHOTS[n % SHOTS.length];
-
-/** Times whole shots, and the sliding phase against an adaptive integrator at equal error. Prints a table. */
+/** Times whole shots, against a bare loop of their arithmetic and against other engines at equal error. Prints a table. */
 export async function shotBench(print: (line: string) => void = console.log): Promise<void> {
+  const engines = await loadBuilt();
   print(`rollShot: ${machine()}`);
-  wholeShots(print);
-  againstOdex(print);
+  wholeShots(engines, print);
+  againstBareLoop(engines, print);
+  againstOdex(engines, print);
+  await againstGeneralEngine(engines, print);
 }
 
-function wholeShots(print: (line: string) => void): void {
+function wholeShots(
+  { rollShot, oiledLane, reactionNumbers, Workspace, ANSWER_STEP }: Engines,
+  print: (line: string) => void,
+): void {
   const lane = oiledLane(demoPattern);
-  const freshSurface = { bandWidth: 0.00635, carriedShare: 0.15 };
+  const workspace = new Workspace();
   const roll = (n: number, settings: ShotSettings): Shot => {
-    const { release, launch } = shotOf(n);
-    return rollShot(drilledBall, release, launch, lane, settings);
+    const { release, launch } = thrown(n);
+    return rollShot(DRILLED, release, launch, lane, settings, workspace);
   };
-  const workloads: readonly (readonly [string, (n: number) => Shot])[] = [
-    ['usual: oiled lane, carried oil, step 2 ms', (n) => roll(n, { step: 0.002, freshSurface })],
-    ['usual, friction of the lane alone', (n) => roll(n, { step: 0.002, freshSurface: null })],
-    ['large: step 0.5 ms', (n) => roll(n, { step: 0.0005, freshSurface })],
-    ['degenerate: into the gutter at once', (n) => roll(n, { step: 0.002, freshSurface, halfWidth: 0.06 })],
-  ];
+  const usual: ShotSettings = { step: ANSWER_STEP, freshSurface: FRESH_SURFACE };
+  const fine: ShotSettings = { ...usual, step: ANSWER_STEP / 8 };
   for (let n = 0; n < SHOTS.length; n += 7) {
-    const gap = Math.abs(last(workloads[0][1](n).x) - last(workloads[2][1](n).x));
-    if (!(gap < 0.003)) throw new Error(`step 2 ms is ${gap} m from step 0.5 ms at the pins`);
+    const gap = Math.abs(roll(n, usual).x.at(-1)! - roll(n, fine).x.at(-1)!);
+    if (!(gap < 0.0013)) throw new Error(`the setting for answers is ${gap} m from a finer one at the pins`);
   }
-  for (const [name, run] of workloads) print(row(name, timeCalls(run)));
-  const shot = workloads[0][1](0);
+  const workloads: readonly (readonly [string, ShotSettings])[] = [
+    ['usual: oiled lane, carried oil, as for answers', usual],
+    ['usual, friction of the lane alone', { ...usual, freshSurface: null }],
+    ['large: steps of an eighth', fine],
+    ['degenerate: into the gutter at once', { ...usual, halfWidth: 0.06 }],
+  ];
+  for (const [name, settings] of workloads)
+    print(
+      row(
+        name,
+        timeCalls((n) => roll(n, settings)),
+      ),
+    );
+  const shot = roll(0, usual);
   print(
     row(
       'reaction numbers of a shot',
-      timeCalls(() => reactionNumbers(shot, drilledBall.radius)),
+      timeCalls(() => reactionNumbers(shot, DRILLED.radius)),
     ),
   );
 }
 
+const thrown = (n: number): Thrown => SHOTS[n % SHOTS.length];
+
 /**
- * One second of sliding on one friction: no jump, no end of slip, since the adaptive solver knows no events.
- * It is given flarewise's own equations and the loosest tolerance with which it errs no more than `rollShot` at
- * 2 ms does. It keeps only its end, `rollShot` also its 500 samples.
+ * The same numbers of rates, of readings of the lane and of weighted sums as a shot has, and nothing else: no events, no rings,
+ * no samples. What a shot takes beyond is the price of those.
  */
-function againstOdex(print: (line: string) => void): void {
-  const ball = principalBody(drilledBall);
-  const lane = uniformLane(SLIDE_FRICTION);
-  const ours = (n: number, step = 0.002): number[] => {
-    const { release, launch } = shotOf(n);
-    const shot = rollShot(drilledBall, release, launch, lane, openLane(SLIDE_SECONDS, step));
-    return [last(shot.x), last(shot.y), last(shot.vx), last(shot.vy)];
+function againstBareLoop(engines: Engines, print: (line: string) => void): void {
+  const { rollShot, oiledLane, slidingEquations, principalBody, launchState, Workspace, ANSWER_STEP } =
+    engines;
+  const lane = oiledLane(demoPattern);
+  const { release, launch } = thrown(0);
+  const workspace = new Workspace();
+  const settings: ShotSettings = { step: ANSWER_STEP, freshSurface: FRESH_SURFACE };
+  const count = { films: 0, frictions: 0 };
+  const counting: Surface = {
+    ...lane,
+    filmAt: (x, y) => {
+      count.films++;
+      return lane.filmAt(x, y);
+    },
+    frictionUnder: (film) => {
+      count.frictions++;
+      return lane.frictionUnder(film);
+    },
   };
-  const equations = slidingEquations(ball, GRAVITY);
-  const state = new Float64Array(STATE_SIZE);
-  const rates = new Float64Array(RATES_SIZE);
-  const theirs = (n: number, tolerance: number): number[] => {
-    const { release, launch } = shotOf(n);
-    const solver = new Solver(STATE_SIZE);
-    solver.absoluteTolerance = solver.relativeTolerance = tolerance;
-    const { y } = solver.solve(
-      (_, s) => {
-        state.set(s);
-        equations(rates, state, SLIDE_FRICTION);
-        return Array.from(rates.subarray(0, STATE_SIZE));
-      },
-      0,
-      [...launchState(ball, release, launch)],
-      SLIDE_SECONDS,
-    );
-    return [y[X], y[Y], y[VX], y[VY]];
+  const { steps } = rollShot(DRILLED, release, launch, counting, settings, workspace);
+  const ball = principalBody(DRILLED);
+  const rates = slidingEquations(ball, 9.80665);
+  const state = launchState(ball, release, launch);
+  const out = new Float64Array(16);
+  const next = new Float64Array(state.length);
+  const bare = (): number => {
+    let sum = 0;
+    for (let i = 0; i < 4 * steps; i++) {
+      rates(out, state, 0.1);
+      for (let j = 0; j < next.length; j++) next[j] = state[j] + 1e-3 * out[j];
+    }
+    for (let i = 0; i < count.films; i++) sum += lane.filmAt(0.1, 0.01 * (i % 1800));
+    for (let i = 0; i < count.frictions; i++) sum += lane.frictionUnder(0.01 * (i % 1800));
+    return sum + next[0];
   };
-
-  const probes = [0, 7, 14, 21, 28];
-  const worst = (end: (n: number) => number[]): number =>
-    Math.max(...probes.map((n) => distance(end(n), theirs(n, 1e-13))));
-  const ourError = worst((n) => ours(n));
-  if (!(ourError < 1e-6)) throw new Error(`rollShot is ${ourError} from the reference`);
-  const tolerances = Array.from({ length: 25 }, (_, i) => 10 ** (-2 - i / 2));
-  const tolerance = tolerances.find((tol) => worst((n) => theirs(n, tol)) <= ourError);
-  if (tolerance === undefined) throw new Error('no tolerance makes odex as exact');
-  print(
-    `one second of sliding, error at its end ${ourError.toExponential(1)} (m, m/s); odex at tolerance ${tolerance.toExponential(1)}`,
-  );
-  const [our, their] = timeTogether([(n) => ours(n), (n) => theirs(n, tolerance)]);
-  print(row('rollShot, step 2 ms', our));
-  print(row('odex, the same equations', their));
-  print(`  odex takes ${(their.median / our.median).toFixed(2)} times as long`);
+  const [whole, loop] = timeTogether([
+    () => rollShot(DRILLED, release, launch, lane, settings, workspace),
+    bare,
+  ]);
+  print(`one shot: ${4 * steps} rates, ${count.films} films, ${count.frictions} frictions`);
+  print(row('rollShot', whole));
+  print(row('a bare loop of the same', loop));
+  print(`  a shot takes ${(whole.median / loop.median).toFixed(2)} times as long as its bare arithmetic`);
 }
-
-const distance = (a: readonly number[], b: readonly number[]): number =>
-  Math.hypot(...a.map((v, i) => v - b[i]));
-
-const row = (name: string, { median, p90 }: Timing): string =>
-  `  ${name.padEnd(44)} ${median.toFixed(3)} ms median, ${p90.toFixed(3)} ms p90, ${Math.round(1000 / median)} a second`;

@@ -31,3 +31,7 @@ export const timeCalls = (call: Call, batches?: number, perBatch?: number): Timi
   timeTogether([call], batches, perBatch)[0];
 
 export const machine = (): string => `Node ${process.version}, ${cpus()[0]?.model ?? 'unknown CPU'}`;
+
+/** A line of a table: what was timed, and how long it took. */
+export const row = (name: string, { median, p90 }: Timing): string =>
+  `  ${name.padEnd(48)} ${median.toFixed(3)} ms median, ${p90.toFixed(3)} ms p90, ${Math.round(1000 / median)} a second`;

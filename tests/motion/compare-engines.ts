@@ -29,7 +29,7 @@ export function rollOurs({ name, body, release, launch, zones }: Scene): Arrival
 }
 
 /** Zones of one friction each that meet at lines across the lane; the film is a mere number of the zone. */
-function zonedLane(zones: readonly Zone[]): Surface {
+export function zonedLane(zones: readonly Zone[]): Surface {
   return {
     filmAt: (_, y) => zones.findLastIndex((zone) => y >= zone.fromY),
     frictionUnder: (zone) => zones[Math.round(zone)].friction,

@@ -1,0 +1,101 @@
+import type { LayoutNumbers } from '../records/layout-text.js';
+import type { ModelCard } from '../regression/card.js';
+import { shareInRange } from '../regression/in-range.js';
+import type { ReactionModel } from '../regression/reaction-model.js';
+import type { Trial } from './evaluator.js';
+import { shiftTargets } from './in-worlds.js';
+import { MIDDLE_LAYOUT } from './middle-layout.js';
+import type { NominalShot } from './nominal-shots.js';
+import { score } from './score.js';
+import type { Setting } from './setting.js';
+import { simulator } from './simulator.js';
+import { featuresOf, type Known, surrogate } from './surrogate.js';
+import type { Reached, Target } from './target.js';
+import { toLayout } from './to-layout.js';
+
+/** Scores layouts of one problem in its worlds by the fitted regression. */
+export interface ProblemScorer {
+  /**
+   * Scores some of the layouts in a world, one after the other.
+   *
+   * @param world  counted from the first that is not nominal
+   * @param which  places in the list of layouts
+   */
+  scoreIn(
+    world: number,
+    which: Int32Array,
+    tell: (layout: number, score: number, reached: Reached) => void,
+  ): Promise<void>;
+  /** Shots of physics it was tuned to, and those among them that were rolled for it. */
+  readonly tunedTo: number;
+  readonly shots: number;
+}
+
+/** Least share of a problem's own shots that must lie where the regression was fitted. */
+const ENOUGH_IN_RANGE = 0.9;
+
+/** Shots in worlds that the regression is tuned to, besides the nominal ones. */
+const SHOTS_IN_WORLDS = 400;
+
+/** Strides through layouts and worlds that share no factor with their numbers, so that pairs do not repeat. */
+const LAYOUT_STRIDE = 7919;
+const WORLD_STRIDE = 37;
+
+/**
+ * Tunes the regression to shots of this very problem: nominal ones of layouts spread over all, and some in its worlds.
+ *
+ * @param layouts  all that will be asked about
+ * @param nominal  what physics says of some layouts
+ * @returns in one line why not, where the problem lies outside what the regression was fitted on
+ */
+export async function problemScorer(
+  layouts: readonly LayoutNumbers[],
+  nominal: readonly NominalShot[],
+  targets: readonly Target[],
+  { problem, evaluator, progress }: Setting,
+  { model, card }: { readonly model: ReactionModel; readonly card: ModelCard },
+): Promise<ProblemScorer | { readonly why: string }> {
+  const { radius } = problem.ball.published;
+  const [undisturbed, ...worlds] = problem.worlds;
+  const trials = Array.from({ length: SHOTS_IN_WORLDS }, (_, i): Trial => {
+    const { layout, outcome } = nominal[(LAYOUT_STRIDE * i) % nominal.length];
+    const world = 1 + ((WORLD_STRIDE * i) % worlds.length);
+    return { layout: toLayout(layout, radius), world, launch: outcome.launch };
+  });
+  const report = progress('shots to tune to');
+  let done = 0;
+  const outcomes = await evaluator.evaluate(trials, (count) => {
+    done += count;
+    report(done, trials.length);
+  });
+  const known: Known[] = [
+    ...nominal.map(({ layout, outcome }) => ({
+      layout: toLayout(layout, radius),
+      world: undisturbed,
+      outcome,
+    })),
+    ...trials.map(({ layout, world }, i) => ({ layout, world: problem.worlds[world], outcome: outcomes[i] })),
+  ].filter(({ outcome }) => outcome.shot === 'pins');
+
+  const physics = simulator(problem);
+  const asked = known.map(({ layout, world, outcome }) => ({ layout, world, launch: outcome.launch }));
+  if (shareInRange(featuresOf(asked, physics), card) < ENOUGH_IN_RANGE)
+    return { why: 'this bowler, ball or lane lies outside what the regression was fitted on' };
+
+  const marked = layouts.map((layout) => toLayout(layout, radius));
+  const engine = await surrogate(model, card, problem, physics, known, marked);
+  const middle = { layout: toLayout(MIDDLE_LAYOUT, radius), launch: problem.launch };
+  const [middleNominal, ...luck] = await engine.answer(
+    [undisturbed, ...problem.luck].map((world) => ({ ...middle, world })),
+  );
+  return {
+    scoreIn(world, which, tell) {
+      const shifted = shiftTargets(targets, luck[world], middleNominal);
+      return engine.inWorld(worlds[world], which, (layout, reached) =>
+        tell(layout, score(reached, shifted), reached),
+      );
+    },
+    tunedTo: known.length,
+    shots: trials.length,
+  };
+}
