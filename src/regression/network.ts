@@ -28,8 +28,6 @@ export interface Layer {
   readonly bias: Tensor;
 }
 
-export const sizeOf = ({ dims }: Tensor): number => dims.reduce((product, dim) => product * dim, 1);
-
 /** What is learned, by the name it has in a graph, in a fixed order. */
 export function parametersOf({ hidden, linear, sums, squares, last }: Network): Record<string, Tensor> {
   const layers = hidden.flatMap(({ weights, bias }, i): [string, Tensor][] => [
