@@ -16,7 +16,7 @@ export function throws(release: Release, count: number): readonly Thrown[] {
   const random = seeded(2026);
   return Array.from({ length: count }, () => ({
     release: { ...release, speed: release.speed + random() - 0.5, spin: release.spin + 4 * random() },
-    launch: { x: 0.1 * (random() - 0.5), angle: 0.02 * random() },
+    launch: { x: 0.1 * (random() - 0.5), angle: 0.035 + 0.01 * random() },
   }));
 }
 
@@ -26,6 +26,7 @@ type Motion = typeof import('../../src/motion/shot.js') &
   typeof import('../../src/motion/workspace.js') &
   typeof import('../../src/motion/answer-step.js') &
   typeof import('../../src/motion/sliding.js') &
+  typeof import('../../src/motion/surface.js') &
   typeof import('../../src/motion/principal-body.js') &
   typeof import('../../src/motion/launch-state.js');
 
@@ -39,6 +40,7 @@ const FILES = [
   'workspace',
   'answer-step',
   'sliding',
+  'surface',
   'principal-body',
   'launch-state',
 ];

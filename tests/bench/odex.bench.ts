@@ -4,10 +4,12 @@ import { RATES_SIZE, STATE_SIZE, X, Y } from '../../src/motion/state.js';
 import { usualRelease } from '../motion/bodies.js';
 import { demoPattern } from '../motion/patterns.js';
 import { DRILLED, type Engines, throws } from './built-motion.js';
+import { coarsest } from './coarsest.js';
 import { row, timeTogether } from './timing.js';
 
-/** Fast enough to slide all the way: the adaptive solver knows no end of slip. */
+/** Fast enough, and a lane slippery enough, to slide all the way: the adaptive solver knows no end of slip. */
 const SHOTS = throws({ ...usualRelease, speed: 10 }, 20);
+const DRY = 0.12;
 
 const PROBES = [0, 3, 7, 11, 15];
 
@@ -26,7 +28,7 @@ const TOLERANCES = Array.from({ length: 40 }, (_, i) => 10 ** (-1 - i / 4));
  */
 export function againstOdex(engines: Engines, print: (line: string) => void): void {
   const { rollShot, oiledLane, slidingEquations, principalBody, launchState, Workspace } = engines;
-  const lane = oiledLane(demoPattern);
+  const lane = oiledLane({ ...demoPattern, frictionDry: DRY });
   const ball = principalBody(DRILLED);
   const equations = slidingEquations(ball, GRAVITY);
   const workspace = new Workspace();
@@ -69,19 +71,11 @@ export function againstOdex(engines: Engines, print: (line: string) => void): vo
   for (const allowed of ALLOWED) {
     const step = coarsest(STEPS, (h) => worst((n) => ours(n, h).x) <= allowed);
     const tolerance = coarsest(TOLERANCES, (tol) => worst((n) => theirs(n, tol)) <= allowed);
-    const [our, their] = timeTogether([(n) => ours(n, step), (n) => theirs(n, tolerance)]);
+    const [our, their] = timeTogether([(n) => ours(n, step), (n) => theirs(n, tolerance)], 60, 25);
     const error = (m: number): string => `${(m / BOARD).toExponential(1)} board off`;
     print(`a slide to the pins over oil, at most ${error(allowed)}`);
     print(row(`rollShot, ${1000 * step} ms, ${error(worst((n) => ours(n, step).x))}`, our));
     print(row(`odex, ${tolerance.toExponential(0)}, ${error(worst((n) => theirs(n, tolerance)))}`, their));
     print(`  odex takes ${(their.median / our.median).toFixed(1)} times as long`);
   }
-}
-
-/** The first of the settings, coarse to fine, from which on all are good enough. */
-function coarsest(settings: readonly number[], isGood: (setting: number) => boolean): number {
-  const firstGood = settings.length - 1 - [...settings].reverse().findIndex((setting) => !isGood(setting));
-  const found = settings[firstGood + 1] ?? settings[0];
-  if (!isGood(found)) throw new Error('no setting tried is good enough');
-  return found;
 }

@@ -35,6 +35,7 @@ function wholeShots(
   const usual: ShotSettings = { step: ANSWER_STEP, freshSurface: FRESH_SURFACE };
   const fine: ShotSettings = { ...usual, step: ANSWER_STEP / 8 };
   for (let n = 0; n < SHOTS.length; n += 7) {
+    if (roll(n, usual).outcome !== 'pins') throw new Error('a shot of the benchmark should reach the pins');
     const gap = Math.abs(roll(n, usual).x.at(-1)! - roll(n, fine).x.at(-1)!);
     if (!(gap < 0.0013)) throw new Error(`the setting for answers is ${gap} m from a finer one at the pins`);
   }
@@ -101,10 +102,11 @@ function againstBareLoop(engines: Engines, print: (line: string) => void): void 
     for (let i = 0; i < count.frictions; i++) sum += lane.frictionUnder(0.01 * (i % 1800));
     return sum + next[0];
   };
-  const [whole, loop] = timeTogether([
-    () => rollShot(DRILLED, release, launch, lane, settings, workspace),
-    bare,
-  ]);
+  const [whole, loop] = timeTogether(
+    [() => rollShot(DRILLED, release, launch, lane, settings, workspace), bare],
+    60,
+    25,
+  );
   print(`one shot: ${4 * steps} rates, ${count.films} films, ${count.frictions} frictions`);
   print(row('rollShot', whole));
   print(row('a bare loop of the same', loop));
