@@ -4,7 +4,7 @@ import type { CoreAlong } from './core-matter.js';
 import type { Moments } from './mass-properties.js';
 import { MomentSum } from './moment-sum.js';
 import type { Part, UnitShape } from './part.js';
-import { crossShape, type Interval } from './ray-interval.js';
+import { crossMapped, type Interval } from './ray-interval.js';
 import type { Stretch } from './stretch.js';
 
 /**
@@ -46,17 +46,7 @@ function regionsAlong(
     let m2 = 0;
     for (let i = 0; i < regions.length; i++) {
       const { shape, offset, density } = regions[i];
-      const [x, y, z] = maps[i];
-      crossShape(
-        hit,
-        shape,
-        x[0] * a[0] + x[1] * a[1] + x[2] * a[2] + offset[0],
-        y[0] * a[0] + y[1] * a[1] + y[2] * a[2] + offset[1],
-        z[0] * a[0] + z[1] * a[1] + z[2] * a[2] + offset[2],
-        x[0] * d[0] + x[1] * d[1] + x[2] * d[2],
-        y[0] * d[0] + y[1] * d[1] + y[2] * d[2],
-        z[0] * d[0] + z[1] * d[1] + z[2] * d[2],
-      );
+      crossMapped(hit, shape, maps[i], offset, a, d);
       const enter = Math.max(s, hit.enter);
       const leave = Math.min(e, hit.leave);
       if (leave <= enter) continue;

@@ -5,7 +5,7 @@ import { crossMesh } from './mesh/cross-mesh.js';
 import { meshMoments } from './mesh/mesh-moments.js';
 import type { MeshTree } from './mesh/mesh-tree.js';
 import { type Part, partMoments } from './part.js';
-import { crossShape, type Interval } from './ray-interval.js';
+import { crossMapped, type Interval } from './ray-interval.js';
 
 /** A solid of a core in its place, of whatever density: a unit shape under an affine map, or a closed mesh; in C. */
 export type Solid = Pick<Part, 'shape' | 'A' | 'c'> | { readonly mesh: MeshTree };
@@ -31,20 +31,11 @@ export type Crosser = (out: number[], a: Vec3, d: Vec3) => number;
 export function crosser(solid: Solid): Crosser {
   if ('mesh' in solid) return (out, a, d) => crossMesh(out, solid.mesh, a, d);
   const { shape, A, c } = solid;
-  const [x, y, z] = inverse(A);
-  const o = scale(-1, mulVec([x, y, z], c));
+  const map = inverse(A);
+  const offset = scale(-1, mulVec(map, c));
   const hit: Interval = { enter: 0, leave: 0 };
   return (out, a, d) => {
-    crossShape(
-      hit,
-      shape,
-      x[0] * a[0] + x[1] * a[1] + x[2] * a[2] + o[0],
-      y[0] * a[0] + y[1] * a[1] + y[2] * a[2] + o[1],
-      z[0] * a[0] + z[1] * a[1] + z[2] * a[2] + o[2],
-      x[0] * d[0] + x[1] * d[1] + x[2] * d[2],
-      y[0] * d[0] + y[1] * d[1] + y[2] * d[2],
-      z[0] * d[0] + z[1] * d[1] + z[2] * d[2],
-    );
+    crossMapped(hit, shape, map, offset, a, d);
     if (!(hit.leave > hit.enter)) return 0;
     out[0] = hit.enter;
     out[1] = hit.leave;

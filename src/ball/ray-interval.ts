@@ -1,9 +1,36 @@
+import type { Mat3 } from '../mat3.js';
+import type { Vec3 } from '../vec3.js';
 import type { UnitShape } from './part.js';
 
 /** Stretch [enter, leave] of a ray's parameter inside a convex solid; empty when enter ≥ leave. */
 export interface Interval {
   enter: number;
   leave: number;
+}
+
+/**
+ * Writes into `out` where the ray a + t d lies inside a unit shape under an affine map.
+ *
+ * @param map, offset  back to the shape's unit frame: q = map p + offset
+ */
+export function crossMapped(
+  out: Interval,
+  shape: UnitShape,
+  [x, y, z]: Mat3,
+  offset: Vec3,
+  a: Vec3,
+  d: Vec3,
+): void {
+  crossShape(
+    out,
+    shape,
+    x[0] * a[0] + x[1] * a[1] + x[2] * a[2] + offset[0],
+    y[0] * a[0] + y[1] * a[1] + y[2] * a[2] + offset[1],
+    z[0] * a[0] + z[1] * a[1] + z[2] * a[2] + offset[2],
+    x[0] * d[0] + x[1] * d[1] + x[2] * d[2],
+    y[0] * d[0] + y[1] * d[1] + y[2] * d[2],
+    z[0] * d[0] + z[1] * d[1] + z[2] * d[2],
+  );
 }
 
 /**

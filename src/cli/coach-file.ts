@@ -10,12 +10,18 @@ import type { CoachLine } from '../records/coach-answer.js';
 
 const DONE = 'flarewise/coach-done/1';
 
-/** A fingerprint of everything a unit's lines depend on. */
+/** A fingerprint of everything a unit's lines depend on, the bytes of meshes included. */
 export const unitKey = (unit: unknown, told: unknown): string =>
-  createHash('sha256')
-    .update(JSON.stringify([unit, told]))
-    .digest('hex')
-    .slice(0, 24);
+  sha256(JSON.stringify([unit, told], withContents)).slice(0, 24);
+
+/** JSON leaves out what maps hold, and spells bytes out one by one (a buffer even before it is handed here). */
+function withContents(this: Readonly<Record<string, unknown>>, key: string, value: unknown): unknown {
+  const held = this[key];
+  if (held instanceof Uint8Array) return sha256(held);
+  return held instanceof Map ? [...held] : value;
+}
+
+const sha256 = (data: string | Uint8Array): string => createHash('sha256').update(data).digest('hex');
 
 /**
  * What a file holds already: lines by unit. A last unit that was cut short is taken off the file.

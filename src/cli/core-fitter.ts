@@ -1,7 +1,7 @@
 import { join } from 'node:path';
-import envPaths from 'env-paths';
 import { cachedFitter } from '../recommend/cached-fitter.js';
 import type { CoreFitter } from '../recommend/fit-cores.js';
+import { platformFolders } from './platform-folders.js';
 import type { Terminal } from './terminal.js';
 
 /**
@@ -15,6 +15,4 @@ export function coreFitter(terminal: Pick<Terminal, 'env'>): CoreFitter | undefi
 
 /** The folder in which fitted cores are remembered; undefined when nothing is to be. */
 export const cacheFolder = ({ env }: Pick<Terminal, 'env'>): string | undefined =>
-  env.FLAREWISE_CACHE === 'off'
-    ? undefined
-    : join(env.FLAREWISE_CACHE || envPaths('flarewise', { suffix: '' }).cache, 'cores');
+  env.FLAREWISE_CACHE === 'off' ? undefined : join(env.FLAREWISE_CACHE || platformFolders().cache, 'cores');

@@ -1,4 +1,3 @@
-import envPaths from 'env-paths';
 import { VERSION } from '../records/version.js';
 import type { ModelCard } from '../regression/card.js';
 import { fitModel } from '../regression/fit-model.js';
@@ -7,6 +6,7 @@ import { fitReport } from '../report/fit-report.js';
 import { wholeNumber } from './flags.js';
 import { gather } from './gather.js';
 import type { FitCommandOptions } from './options.js';
+import { platformFolders } from './platform-folders.js';
 import { printAnswer } from './print-answer.js';
 import { withProgress } from './progress.js';
 import type { Terminal } from './terminal.js';
@@ -27,7 +27,7 @@ export async function fitCommand(options: FitCommandOptions, terminal: Terminal)
     epochs: number('--epochs', options.epochs, USUAL_EPOCHS, 10_000),
     workers: () => workersFlag(options.workers, terminal.cores),
   });
-  const data = options.data ?? envPaths('flarewise', { suffix: '' }).cache;
+  const data = options.data ?? platformFolders().cache;
   const out = options.out ?? MODELS;
   const card: ModelCard = await withProgress(terminal, (onProgress) =>
     fitModel({ ...given, workers, data, out, version: VERSION, onProgress }),

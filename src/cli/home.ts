@@ -1,4 +1,4 @@
-import envPaths from 'env-paths';
+import { platformFolders } from './platform-folders.js';
 import type { Terminal } from './terminal.js';
 
 /**
@@ -6,4 +6,4 @@ import type { Terminal } from './terminal.js';
  * `FLAREWISE_HOME` when that is set.
  */
 export const homeOf = ({ env }: Pick<Terminal, 'env'>): string =>
-  env.FLAREWISE_HOME || envPaths('flarewise', { suffix: '' }).data;
+  env.FLAREWISE_HOME || platformFolders().data;

@@ -16,7 +16,7 @@ export class Bearing {
   /**
    * Reads a state, whatever its quaternion's length.
    *
-   * @param turnX  added to the state's angular velocity, rad/s in W, to read the axis of a little later; and so on
+   * @param turnX,turnY,turnZ  added to the state's angular velocity, rad/s in W: the axis of a little later
    */
   read(state: Float64Array, turnX = 0, turnY = 0, turnZ = 0): void {
     const { contact_P, axis_P } = this;

@@ -20,7 +20,7 @@ const SAMPLE_ANGLE = (2 * Math.PI) / 48;
 
 /** How a shot is computed. What is left out is the sport's own. */
 export interface ShotSettings {
-  /** Step of the integrator, s; 0.002 is ample. */
+  /** Longest step of the integrator, s; see `ANSWER_STEP`. */
   readonly step: number;
   /** How carried oil comes back to the lane; null leaves friction to the lane alone. */
   readonly freshSurface: FreshSurface | null;
@@ -57,10 +57,11 @@ export interface Shot extends Samples {
  * Rolls one shot: a rigid body of any inertia, its centre of mass off its centre, from release to the pins.
  *
  * Slides under Coulomb friction, rolls once the slip has gone, and slides again when rolling would need more
- * friction than there is. The step is fixed, except that one ends exactly at each jump of friction, at the
- * end of the slip and at the pins. Left out: air, and unless `contactPatch` says otherwise the lane's rolling
- * resistance and the friction that slows a spin about the contact. Never throws: a shot that cannot be computed has outcome `invalid`, a ball
- * that would hop off the lane included.
+ * friction than there is. The step is fixed, except that one ends exactly at each jump of friction, at the end of
+ * the slip and at the pins, and is shorter while slip comes and goes. Samples lie closer than steps. Left out: air,
+ * and unless `contactPatch` says otherwise the lane's rolling resistance and the friction that slows a spin about
+ * the contact. Never throws: a shot that cannot be computed has outcome `invalid`, a ball that would hop off the
+ * lane included.
  */
 export function rollShot(
   body: RollingBody,

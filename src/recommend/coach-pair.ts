@@ -52,7 +52,10 @@ export const coachPair = (
     const usual = rolled(MIDDLE_LAYOUT, middle.nominal);
     const found = rolled(best.layout, best.nominal);
     const laydownBoard = xToBoard(middle.nominal.launch.x);
-    const levers = otherLevers(inputs, MIDDLE_LAYOUT, laydownBoard, result.targets, { others, fitter });
+    const levers = otherLevers(inputs, setting.ball, MIDDLE_LAYOUT, laydownBoard, result.targets, {
+      others,
+      fitter,
+    });
     return {
       schema: 'flarewise/coach-pair/1',
       bowler: inputs.bowler.name,

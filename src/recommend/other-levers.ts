@@ -2,7 +2,7 @@ import { InputError } from '../errors.js';
 import type { LeverEffect } from '../records/answer.js';
 import { type Ball, USUAL_GRIT } from '../records/ball.js';
 import type { LayoutNumbers } from '../records/layout-text.js';
-import { ballProblem } from './ball-problem.js';
+import { type BallProblem, ballProblem } from './ball-problem.js';
 import type { CoreFitter } from './fit-cores.js';
 import { findLine } from './line.js';
 import { reactionAnswer } from './reaction-answer.js';
@@ -26,17 +26,18 @@ const MOVES = [-4, 4];
  * Each is one simulated shot in the nominal world, on the line that then brings the ball to the pocket; the score is
  * against the same targets as the layouts'. What reaches no pocket is left out.
  *
+ * @param own     the inputs' ball, made ready to drill
  * @param others  balls the person has besides this one
  */
 export function otherLevers(
   inputs: RecommendInputs,
+  own: BallProblem,
   numbers: LayoutNumbers,
   laydownBoard: number,
   targets: readonly Target[],
   { others, fitter }: { readonly others: readonly Ball[]; readonly fitter?: CoreFitter | undefined },
 ): LeverEffect[] {
   const { bowler, ball, lane } = inputs;
-  const own = ballProblem(ball, bowler, 'moment', fitter);
   const layout = toLayout(numbers, own.published.radius);
 
   const effect = (

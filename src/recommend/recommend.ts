@@ -100,10 +100,17 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       middle: middleAnswer,
       layouts,
       limits: limits(result, ranked[0].nominal, targets, answers[0].simulated.bands.reaction),
-      levers: otherLevers(inputs, ranked[0].layout, answers[0].simulated.line.laydownBoard, result.targets, {
-        others: options.otherBalls ?? [],
-        fitter: options.fitter,
-      }),
+      levers: otherLevers(
+        inputs,
+        ball,
+        ranked[0].layout,
+        answers[0].simulated.line.laydownBoard,
+        result.targets,
+        {
+          others: options.otherBalls ?? [],
+          fitter: options.fitter,
+        },
+      ),
       cautions: cautionsFor(ball),
     };
   });

@@ -1,8 +1,5 @@
 import type { LayoutNumbers } from '../records/layout-text.js';
 
-/** The three numbers of a layout among which a difference is shared out. */
-export const LAYOUT_NUMBERS = ['drillingAngleDeg', 'pinToPapIn', 'valAngleDeg'] as const;
-
 /** The eight layouts between a reference and another: bit i takes number i from the other. */
 export const mixtures = (reference: LayoutNumbers, other: LayoutNumbers): readonly LayoutNumbers[] =>
   Array.from({ length: 8 }, (_, mask) => ({

@@ -37,5 +37,4 @@ export const ringSchema = z
   .meta({ description: 'Each turn’s ring on the ball: arcs over and up from the grip centre, like a PAP.' });
 
 export type BallFace = z.infer<typeof ballFaceSchema>;
-export type FaceHole = BallFace['holes'][number];
 export type RingAnswer = z.infer<typeof ringSchema>;

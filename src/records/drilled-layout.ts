@@ -44,4 +44,3 @@ export const drilledLayoutSchema = z
   .meta({ title: 'Drilled layout', description: 'A layout as drilled, and what the ball did with it.' });
 
 export type DrilledLayout = z.infer<typeof drilledLayoutSchema>;
-export type LayoutResult = z.infer<typeof resultSchema>;

@@ -21,11 +21,16 @@ export interface Shelf {
 /** The records the demo runs with. */
 export const DEMO = { bowler: 'average-right', ball: 'plain-medium', lane: 'house-easy' } as const;
 
-/** The invented bowlers, balls and lanes in `data/`, by name of file. */
+/** The invented bowlers in `data/`, by name of file; and so with the balls and the lanes. */
+export const demoBowlers = () => folder('bowlers', (path) => readRecord(bowlerSchema, path));
+export const demoBalls = () => folder('balls', readBall);
+export const demoLanes = () => folder('lanes', (path) => readRecord(laneSchema, path));
+
+/** All of them. */
 export const demoShelf = (): Shelf => ({
-  bowlers: folder('bowlers', (path) => readRecord(bowlerSchema, path)),
-  balls: folder('balls', readBall),
-  lanes: folder('lanes', (path) => readRecord(laneSchema, path)),
+  bowlers: demoBowlers(),
+  balls: demoBalls(),
+  lanes: demoLanes(),
 });
 
 function folder<T>(name: string, read: (path: string) => T): readonly Shelved<T>[] {

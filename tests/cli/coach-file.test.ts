@@ -52,3 +52,9 @@ test('unitKey: changes with anything the lines depend on', () => {
   ];
   expect(new Set(keys).size).toBe(3);
 });
+
+test('unitKey: changes with a byte of a mesh that a ball names', () => {
+  const keyOf = (bytes: Uint8Array) => unitKey({ meshes: new Map([['core.stl', { bytes }]]) }, 1);
+  expect(keyOf(Uint8Array.of(1, 2))).toBe(keyOf(Uint8Array.of(1, 2)));
+  expect(keyOf(Buffer.from([1, 2]))).not.toBe(keyOf(Buffer.from([1, 3])));
+});
