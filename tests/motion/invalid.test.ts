@@ -1,12 +1,19 @@
 import { expect, test } from 'vitest';
+import { LANE_LENGTH } from '../../src/constants.js';
+import { oiledLane } from '../../src/motion/oil.js';
 import { reactionNumbers } from '../../src/motion/reaction.js';
 import { rollShot } from '../../src/motion/shot.js';
 import { uniformLane } from '../../src/motion/surface.js';
-import { drilledBall, usualRelease } from './bodies.js';
+import { drilledBall, last, usualRelease } from './bodies.js';
+import { demoPattern } from './patterns.js';
 
 const launch = { x: 0, angle: 0 };
 const settings = { step: 0.002, freshSurface: { bandWidth: 0.006, carriedShare: 0.15 } };
 const lane = uniformLane(0.1);
+const noFilmBeyond =
+  (end: number) =>
+  (_: number, y: number): number =>
+    y > end ? Number.NaN : 0.1;
 const NaN_ = Number.NaN;
 const SPHERE_OF_NOTHING = [
   [0, 0, 0],
@@ -75,6 +82,33 @@ test.each([
     for (const value of Object.values(numbers)) expect(value).toBeNaN();
   },
 );
+
+test.each([
+  ['absurd friction', uniformLane(1e6)],
+  [
+    'friction that turns to no number halfway',
+    { ...lane, frictionUnder: (film: number) => film, filmAt: noFilmBeyond(9) },
+  ],
+  [
+    'a film that is no number while the ball rolls',
+    { ...uniformLane(0.3), filmAt: noFilmBeyond(17), frictionUnder: (film: number) => 0.3 - 0 * film },
+  ],
+] as const)('%s: an outcome, in bounded time', (_, on) => {
+  const shot = rollShot(drilledBall, usualRelease, launch, on, settings);
+  expect(['pins', 'gutter', 'stopped', 'invalid']).toContain(shot.outcome);
+  if (shot.outcome !== 'invalid')
+    for (const column of [shot.x, shot.y, shot.vx]) expect(column.every(Number.isFinite)).toBe(true);
+  expect(shot.steps).toBeLessThan(200_000);
+});
+
+test('a pattern longer than the lane is one that ends at the pins', () => {
+  const [first, second] = demoPattern.zones;
+  const at = (toY: number) => ({ ...demoPattern, zones: [{ ...first, toY, filmEnd: first.film }, second] });
+  const roll = (toY: number) =>
+    rollShot(drilledBall, usualRelease, { x: -0.1, angle: 0.03 }, oiledLane(at(toY)), settings);
+  expect(roll(40).outcome).toBe(roll(LANE_LENGTH).outcome);
+  expect(last(roll(40).x)).toBe(last(roll(LANE_LENGTH).x));
+});
 
 test('a ball rolled backward never arrives, and says so in bounded time', () => {
   const shot = rollShot(drilledBall, { ...usualRelease, speed: -3 }, launch, uniformLane(0.001), settings);

@@ -13,16 +13,21 @@ import { cleanShare } from './clean-share.js';
 import type { Claim, Lever } from './levers.js';
 import { mapQuantities, type Numbers, numbersOf } from './quantities.js';
 
+/** What is varied: not wear, which does nothing on the fresh lane of the study. */
+const VARIED = [
+  'frictionDryFactor',
+  'filmScale',
+  'bandWidth',
+  'carriedShare',
+] as const satisfies readonly (keyof AssumedRanges)[];
+
 /** Every corner of the assumed ranges of lane and cover, all else nominal. */
-export const CORNERS: readonly World[] = (() => {
-  const names = Object.keys(NOMINAL_SURFACE) as (keyof AssumedRanges)[];
-  return Array.from({ length: 2 ** names.length }, (_, corner) => {
-    const surface = Object.fromEntries(
-      names.map((name, bit) => [name, (corner >> bit) & 1 ? HIGH_SURFACE[name] : LOW_SURFACE[name]]),
-    ) as unknown as AssumedRanges;
-    return { ...NOMINAL_WORLD, surface };
-  });
-})();
+export const CORNERS: readonly World[] = Array.from({ length: 2 ** VARIED.length }, (_, corner) => {
+  const atCorner = Object.fromEntries(
+    VARIED.map((name, bit) => [name, (corner >> bit) & 1 ? HIGH_SURFACE[name] : LOW_SURFACE[name]]),
+  );
+  return { ...NOMINAL_WORLD, surface: { ...NOMINAL_SURFACE, ...atCorner } };
+});
 
 /** What a lever does: high less low, in the nominal world and at each corner. */
 export interface Effect {
