@@ -4,7 +4,7 @@ import { type ContactPatch, rimSpeed, slipShare } from './contact-patch.js';
 import type { PrincipalBody } from './principal-body.js';
 import { rollingEquations } from './rolling.js';
 import { RungeKutta } from './runge-kutta.js';
-import { slidingEquations } from './sliding.js';
+import { type GivenPush, slidingEquations } from './sliding.js';
 import {
   isFiniteState,
   NORMAL,
@@ -34,6 +34,12 @@ export type Advance = 'went' | 'rolls' | 'crossed' | 'arrived' | 'lost';
 /** Slip that counts as none, m/s: far below what moves a ball, far above rounding. */
 const NO_SLIP = 1e-11;
 
+/** The same once the ball has rolled: gripping ends a slip in few steps, and moves the ball by less than this anyway. */
+const GRIPPED = 1e-6;
+
+/** Tries at the push that ends a slip within a step: each leaves a few hundredths of what was there before. */
+const MOST_GRIPS = 4;
+
 /**
  * Most of the time in which the slip would change by its own size that one step may take. Near the end of a
  * slide the slip's direction turns ever faster, toward one in which it can end; once it points there, with
@@ -54,12 +60,6 @@ const UNCHANGED = 2.5e-4;
 
 /** A pivoting patch that has no more friction left than so many times what holding the ball takes is said to hold it. */
 const CREEP = 2;
-
-/**
- * How long steps are, as a share, once the ball has rolled: a core that wanders asks now more, now less of the lane
- * than it can give, and slip comes and goes in a few thousandths of a second.
- */
-const SHARE_ONCE_ROLLED = 0.5;
 
 /** Cautious steps in a row before one of the usual length is taken after all. */
 export const MOST_CAUTIOUS = 100;
@@ -92,10 +92,17 @@ export class Ride {
   /** By `canRoll`: friction under the ball, and what holding it takes. */
   private frictionFound = 0;
   private frictionNeeded = 0;
+  private neededX = 0;
+  private neededY = 0;
+  private normal = 0;
   private isLost = false;
+  /** Set while the ball grips: a push through the whole step. */
+  private readonly push: GivenPush = { isOn: false, x: 0, y: 0 };
   private readonly slide: Rates;
   private readonly roll: Rates;
   private readonly method: RungeKutta;
+  /** Change of slip per change of the lane's push, 1/kg, about the same in all directions. */
+  private readonly yielding: number;
   /** How fast slip ends at a friction of 1, at most, m/s². */
   private readonly slipRate: number;
 
@@ -118,15 +125,16 @@ export class Ride {
     this.here = state;
     this.stops = stops;
     contact.confine(Number.NEGATIVE_INFINITY, stops[0]);
-    this.slide = slidingEquations(body, gravity, patch);
+    this.slide = slidingEquations(body, gravity, patch, this.push);
     this.roll = rollingEquations(body, gravity, patch);
     this.method = new RungeKutta((out, at, share) => {
       const move = this.isRolling ? this.roll : this.slide;
       move(out, at, contact.frictionAt(share));
       if (out[NORMAL] < 0) this.isLost = true;
     });
-    // (1 + m R²/J) g, and half as much again for the sway of the normal force and of what else moves the contact
-    this.slipRate = 1.5 * gravity * (1 + (body.mass * body.radius ** 2) / body.J[0]);
+    this.yielding = 1 / body.mass + body.radius ** 2 / body.J[0];
+    // half as much again for the sway of the normal force and of what else moves the contact
+    this.slipRate = 1.5 * gravity * body.mass * this.yielding;
   }
 
   get state(): Float64Array {
@@ -143,8 +151,8 @@ export class Ride {
   /** Goes on by `most` seconds at most, less while the slip is about to end, or until something happens. */
   advance(most: number): Advance {
     if (this.isRolling && !this.canRoll()) this.beginToSlip();
-    const step = this.hasRolled ? SHARE_ONCE_ROLLED * most : most;
-    let h = step;
+    let h = most;
+    this.push.isOn = false;
     if (!this.isRolling) {
       const slip = slipSpeed(this.here, this.radius);
       if (this.slipIsOver(slip)) {
@@ -153,11 +161,12 @@ export class Ride {
         this.holdRolling(this.here);
         return 'rolls';
       }
-      if (slip < this.slipRate * step && this.cautious < MOST_CAUTIOUS) {
-        h = Math.min(step, this.cautiousStep(slip, step));
+      this.push.isOn = this.canGrip(slip, most);
+      if (!this.push.isOn && slip < this.slipRate * most && this.cautious < MOST_CAUTIOUS) {
+        h = Math.min(most, this.cautiousStep(slip, most));
       }
     }
-    this.cautious = !this.isRolling && h < step ? this.cautious + 1 : 0;
+    this.cautious = !this.isRolling && h < most ? this.cautious + 1 : 0;
     const landed = this.leap(h);
     if (this.isLost || !isFiniteState(this.here)) return 'lost';
     if (landed) return this.nextStop === this.stops.length ? 'arrived' : 'crossed';
@@ -209,7 +218,41 @@ export class Ride {
     const { method, contact, here, there } = this;
     contact.expect(here, method.endRates, h);
     if ((!this.isRolling || this.patch) && !contact.lookAhead()) this.isLost = true;
-    method.step(there, here, h);
+    if (this.push.isOn) this.grip(h);
+    else method.step(there, here, h);
+  }
+
+  /**
+   * Whether a ball that has rolled slips so little that friction could end it within a step. The direction of such a slip
+   * turns faster than steps can follow.
+   */
+  private canGrip(slip: number, step: number): boolean {
+    if (!this.hasRolled) return false;
+    this.canRoll();
+    const rim = this.patch ? rimSpeed(this.patch.radius, this.here[WZ]) : 0;
+    return slip + rim < this.yielding * this.normal * this.frictionFound * step;
+  }
+
+  /**
+   * Computes `there` for a ball that slips a little: the lane pushes through the whole step as it must for the slip to end
+   * with it, or where that asks for more than friction, in the same direction as hard as it can.
+   * Source: the implicit step for dry friction; Moreau, Unilateral contact and dry friction in finite freedom dynamics, 1988.
+   */
+  private grip(h: number): void {
+    const { method, contact, here, there, radius, push } = this;
+    const most = contact.frictionAt(0.5);
+    const perSlip = 1 / (this.yielding * this.normal * h);
+    let x = this.neededX - perSlip * slipX(here, radius);
+    let y = this.neededY - perSlip * slipY(here, radius);
+    for (let i = 0; i < MOST_GRIPS; i++) {
+      const k = Math.min(1, most / Math.sqrt(x * x + y * y));
+      push.x = k * x;
+      push.y = k * y;
+      method.step(there, here, h);
+      if (slipSpeed(there, radius) < GRIPPED) break;
+      x = push.x - perSlip * slipX(there, radius);
+      y = push.y - perSlip * slipY(there, radius);
+    }
   }
 
   /**
@@ -219,8 +262,9 @@ export class Ride {
   private slipIsOver(slip: number): boolean {
     const { patch, here } = this;
     const rim = patch ? rimSpeed(patch.radius, here[WZ]) : 0;
-    if (slip > NO_SLIP + rim || !this.canRoll()) return false;
-    return slip <= NO_SLIP || slipShare(slip, rim) * this.frictionFound <= CREEP * this.frictionNeeded;
+    const none = this.hasRolled ? GRIPPED : NO_SLIP;
+    if (slip > none + rim || !this.canRoll()) return false;
+    return slip <= none || slipShare(slip, rim) * this.frictionFound <= CREEP * this.frictionNeeded;
   }
 
   /** Whether rolling on from here asks no more of the lane than friction can give. */
@@ -229,6 +273,9 @@ export class Ride {
     this.frictionFound = this.frictionHere();
     this.roll(probe, here, this.frictionFound);
     this.frictionNeeded = frictionFor(probe);
+    this.normal = probe[NORMAL];
+    this.neededX = probe[PUSH_X] / probe[NORMAL];
+    this.neededY = probe[PUSH_Y] / probe[NORMAL];
     return this.frictionNeeded <= this.frictionFound;
   }
 

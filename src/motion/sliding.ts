@@ -16,6 +16,13 @@ import {
   writeRotation,
 } from './state.js';
 
+/** Horizontal push of the lane per normal force, in W, that takes the place of friction against the slip while it is on. */
+export interface GivenPush {
+  isOn: boolean;
+  x: number;
+  y: number;
+}
+
 /**
  * Equations of motion of a sliding ball whose centre of mass lies off its centre.
  *
@@ -30,11 +37,13 @@ import {
  *
  * @param gravity  m/s²
  * @param patch    null for a contact in one point
+ * @param given    looked at anew each time
  */
 export function slidingEquations(
   body: PrincipalBody,
   gravity: number,
   patch: ContactPatch | null = null,
+  given: Readonly<GivenPush> = NONE_GIVEN,
 ): Rates {
   const { mass, radius } = body;
   const [J0, J1, J2] = body.J;
@@ -64,8 +73,8 @@ export function slidingEquations(
       k *= slipShare(slip, rim);
       moment = friction * pivotLever(slip, rim, patch.radius, wz);
     }
-    const fX = -k * sX;
-    const fY = -k * sY;
+    const fX = given.isOn ? given.x : -k * sX;
+    const fY = given.isOn ? given.y : -k * sY;
 
     // Contact force per normal force, and its moment about Bcm.
     const f0 = z0 + fX * R_WP[0] + fY * R_WP[3];
@@ -121,3 +130,5 @@ export function slidingEquations(
     out[PUSH_Y] = normal * fY;
   };
 }
+
+const NONE_GIVEN: GivenPush = { isOn: false, x: 0, y: 0 };

@@ -53,14 +53,12 @@ test('mirrored ball, release, lane and launch roll the mirrored path, with carri
   expect(there.rollStart).toBeGreaterThan(0);
   expect(back.rollStart).toBe(there.rollStart);
   expect(Math.max(...there.carried)).toBeGreaterThan(1); // carried oil does take part
-  for (let i = 0; i < there.rollStart; i += 11) {
+  expect(back.time.length).toBe(there.time.length);
+  for (let i = 0; i < there.time.length; i += 11) {
     expectWithin(back.x[i], -there.x[i], 1e-9);
     expectWithin(back.y[i], there.y[i], 1e-9);
     expectWithin(back.carried[i], there.carried[i], 1e-5);
   }
-  // While it rolls, slip sets in and ends again at moments that rounding moves: the samples differ, the path does not.
-  expectWithin(last(back.x), -last(there.x), 5e-5);
-  expectWithin(last(back.time), last(there.time), 1e-6);
 });
 
 describe('a ball with equal moments and its centre of mass in its centre', () => {
