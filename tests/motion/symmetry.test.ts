@@ -5,7 +5,7 @@ import { type OilPattern, oiledLane } from '../../src/motion/oil.js';
 import type { Release } from '../../src/motion/release.js';
 import { rollShot } from '../../src/motion/shot.js';
 import { unit } from '../../src/vec3.js';
-import { drilledBall, expectWithin, isotropicBall, last, seeded, usualRelease } from './bodies.js';
+import { drilledBall, expectWithin, isotropicBall, seeded, usualRelease } from './bodies.js';
 import { demoPattern } from './patterns.js';
 
 const MIRROR: Mat3 = [
