@@ -81,7 +81,7 @@ const SIZE_HALVINGS = 10;
 
 /**
  * Why no core of whatever shape works with a cover; null when some may. What speaks against a cover speaks against
- * any that is thicker or denser.
+ * any that is thicker or denser, where the differential is 0.01 in or more; with less, and much top weight, nearly.
  */
 export const misfitOfCover = (published: PublishedNumbers, cover: Cover): Misfit | null =>
   misfitAt(lightestFiller(published.mass), wantedCore(published, cover), LEAST_SPARSENESS);

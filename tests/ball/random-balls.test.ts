@@ -64,7 +64,7 @@ test('rotation invariance: turning core, plugs and holes together turns the dril
     MANY,
   ));
 
-test('excavate: holes take the same of a uniform ball wherever they lie (to 3e-3 of it with 4 × 12 rays)', () =>
+test('excavate: holes take the same of a uniform ball wherever they lie (to 5e-3 of it with 4 × 12 rays)', () =>
   fc.assert(
     fc.property(anyHoles, rotation, (holes, Q) => {
       const of = (all: readonly Hole[]) => {
@@ -74,9 +74,9 @@ test('excavate: holes take the same of a uniform ball wherever they lie (to 3e-3
       const here = rotateMoments(Q, of(holes));
       const there = of(holes.map((hole) => turnHole(Q, hole)));
       const size = uniformMoments(excavate(holes, RADIUS, RAYS).stretches, 1200).mass;
-      expectNear(there.mass, here.mass, 3e-3 * size);
-      expectNear(there.first, here.first, 3e-3 * size * RADIUS);
-      expectNear(there.second, here.second, 3e-3 * size * RADIUS ** 2);
+      expectNear(there.mass, here.mass, 5e-3 * size);
+      expectNear(there.first, here.first, 5e-3 * size * RADIUS);
+      expectNear(there.second, here.second, 5e-3 * size * RADIUS ** 2);
     }),
     SOME,
   ));

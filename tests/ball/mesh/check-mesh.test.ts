@@ -6,9 +6,9 @@ import { meshMoments } from '../../../src/ball/mesh/mesh-moments.js';
 import { meshTree } from '../../../src/ball/mesh/mesh-tree.js';
 import { diagonal, IDENTITY, type Mat3, mulMat, mulVec } from '../../../src/mat3.js';
 import { add, norm, scale, sub, type Vec3 } from '../../../src/vec3.js';
+import { direction, rotation, within } from '../../arbitraries.js';
 import { expectNear } from '../../expect-near.js';
 import { Solids } from '../solids.js';
-import { anyDirection, anyTurn, evenly } from './evenly.js';
 import { box, type Facet, insideOut, lathe, mapped, moved, sphere } from './make-stl.js';
 import { meshOf, treeOf } from './meshes.js';
 
@@ -188,9 +188,9 @@ describe('checkMesh: two boxes in any position', () => {
 
   test('are well when they share no matter, counted twice when one lies in the other, else cut', () => {
     const seen = { apart: 0, within: 0, cut: 0 };
-    const sizes = fc.tuple(evenly(0.1, 1.2), evenly(0.1, 0.8), evenly(0.1, 0.8));
+    const sizes = fc.tuple(within(0.1, 1.2), within(0.1, 0.8), within(0.1, 0.8));
     fc.assert(
-      fc.property(anyTurn, sizes, anyDirection, evenly(0, 2.5), (R, half, heading, distance) => {
+      fc.property(rotation, sizes, direction, within(0, 2.5), (R, half, heading, distance) => {
         const centre = scale(distance, heading);
         const found = relation(R, half, centre);
         // nothing that a thousandth would change: the cut must be deeper than the grain, the gap too

@@ -8,9 +8,8 @@ import type { UnitShape } from '../../../src/ball/part.js';
 import { crossShape, type Interval } from '../../../src/ball/ray-interval.js';
 import { mulVec, transpose } from '../../../src/mat3.js';
 import { add, addScaled, cross, norm, scale, sub, unit, type Vec3 } from '../../../src/vec3.js';
-
+import { direction, pointWithin, rotation, within } from '../../arbitraries.js';
 import { expectNear } from '../../expect-near.js';
-import { anyDirection, anyTurn, evenly, pointWithin } from './evenly.js';
 import { box, type Facet, insideOut, lathe, mapped, moved, sphere } from './make-stl.js';
 import { treeOf } from './meshes.js';
 import { windingNumber } from './winding-number.js';
@@ -79,7 +78,7 @@ const awkwardLine = anyTree.chain((tree) => {
   return fc.oneof(
     fc.tuple(onMesh, onMesh).map(([p, q]) => ({ tree, a: p, d: sub(q, p) })),
     fc.tuple(onMesh, axis).map(([p, d]) => ({ tree, a: add(p, scale(-3, d)), d })),
-    fc.tuple(onMesh, anyDirection).map(([p, d]) => ({ tree, a: p, d })),
+    fc.tuple(onMesh, direction).map(([p, d]) => ({ tree, a: p, d })),
   );
 });
 
@@ -94,7 +93,7 @@ describe('crossMesh: any line goes in as often as it comes out, in order', () =>
 
   test('at random', () =>
     fc.assert(
-      fc.property(anyTree, anyPoint, anyDirection, (tree, a, d) => holds(tree, a, d)),
+      fc.property(anyTree, anyPoint, direction, (tree, a, d) => holds(tree, a, d)),
       { numRuns: 3000 },
     ));
 
@@ -110,7 +109,7 @@ describe('crossMesh: any line goes in as often as it comes out, in order', () =>
   test('within the plane of a face that leans, whose triangles so shrink to slivers of rounding', () =>
     fc.assert(
       fc.property(
-        anyTurn,
+        rotation,
         fc.array(fc.tuple(fc.nat(), fc.nat(), fc.nat()), { minLength: 50, maxLength: 50 }),
         (R, picks) => {
           const leaning = mapped(box([1, 0.7, 0.4]).flatMap(quartered).flatMap(quartered), (p) =>
@@ -128,10 +127,10 @@ describe('crossMesh: any line goes in as often as it comes out, in order', () =>
     ));
 
   test('by four points that lie in one plane with the line but for the last digit', () => {
-    const pointNearby = fc.tuple(evenly(-1, 1), fc.integer({ min: -2, max: 2 }), evenly(-1, 1));
+    const pointNearby = fc.tuple(within(-1, 1), fc.integer({ min: -2, max: 2 }), within(-1, 1));
     const points = fc.tuple(pointNearby, pointNearby, pointNearby, pointNearby);
     fc.assert(
-      fc.property(evenly(0.3, 1), evenly(0.3, 1), points, (x, y, four) => {
+      fc.property(within(0.3, 1), within(0.3, 1), points, (x, y, four) => {
         const positions = Float64Array.from(
           four.flatMap(([k, digits, z]) => [k * x, k * y + digits * 2 ** -54, z]),
         );
@@ -169,7 +168,7 @@ function quartered([a, b, c]: Facet): Facet[] {
 
 test('crossMesh: a point is inside when the line through it has crossed an odd number of times, as its winding number says', () =>
   fc.assert(
-    fc.property(anyTree, anyPoint, anyDirection, (tree, a, d) => {
+    fc.property(anyTree, anyPoint, direction, (tree, a, d) => {
       const winding = windingNumber(tree, a);
       fc.pre(Math.abs(winding - Math.round(winding)) < 1e-6); // not on the surface
       const { t } = crossings(tree, a, d);
@@ -184,7 +183,7 @@ test('crossMesh: the tree changes nothing: one leaf of all triangles gives the s
     fc.property(
       fc.constantFrom(...trees.slice(0, 3).map(({ tree }) => tree)),
       anyPoint,
-      anyDirection,
+      direction,
       (tree, a, d) => {
         expect(crossings(oneLeaf(tree), a, d)).toEqual(crossings(tree, a, d));
       },
@@ -202,7 +201,7 @@ const oneLeaf = (tree: MeshTree): MeshTree => ({
 
 test('crossMesh: t counts in lengths of d, and the other way along the line the crossings change places and sign', () =>
   fc.assert(
-    fc.property(anyTree, anyPoint, anyDirection, evenly(0.1, 10), (tree, a, d, k) => {
+    fc.property(anyTree, anyPoint, direction, within(0.1, 10), (tree, a, d, k) => {
       const { t, turns } = crossings(tree, a, d);
       fc.pre(t.every((x, i) => i === 0 || x - t[i - 1] > 1e-6)); // rounding may swap what lies together
       const longer = crossings(tree, a, scale(-k, d));
@@ -229,8 +228,8 @@ describe.each<{ shape: UnitShape; facets: readonly Facet[]; depth: number }>([
   test('lies inside its analytic twin, and the twin made smaller by the facets’ depth inside it', () =>
     fc.assert(
       fc.property(
-        anyTurn,
-        fc.array(fc.tuple(anyPoint, anyDirection), { minLength: 20, maxLength: 20 }),
+        rotation,
+        fc.array(fc.tuple(anyPoint, direction), { minLength: 20, maxLength: 20 }),
         (R, lines) => {
           const tree = treeOf(mapped(facets, (p) => mulVec(R, p)));
           for (const [a, d] of lines) {

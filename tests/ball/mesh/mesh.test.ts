@@ -4,8 +4,8 @@ import { edgeFaults } from '../../../src/ball/mesh/edge-faults.js';
 import { coreToFile, type MeshPose, placeMesh, vertexAt } from '../../../src/ball/mesh/mesh.js';
 import { mulVec } from '../../../src/mat3.js';
 import { add, scale, type Vec3 } from '../../../src/vec3.js';
+import { pointWithin, rotation, within } from '../../arbitraries.js';
 import { expectNear } from '../../expect-near.js';
-import { anyTurn, evenly, pointWithin } from './evenly.js';
 import { box, type Facet, lathe, mapped, sphere } from './make-stl.js';
 import { meshOf } from './meshes.js';
 
@@ -117,10 +117,10 @@ test('placeMesh: the pose scales first, then turns, then moves', () => {
 test('coreToFile: undoes the pose', () =>
   fc.assert(
     fc.property(
-      anyTurn,
+      rotation,
       pointWithin(0.1),
       pointWithin(100),
-      evenly(0.001, 0.03),
+      within(0.001, 0.03),
       (R_CF, p_BoFo_C, p_F, unit) => {
         const p_C = add(p_BoFo_C, mulVec(R_CF, scale(unit, p_F)));
         expectNear(coreToFile({ unit, R_CF, p_BoFo_C }, p_C), p_F, 1e-12);

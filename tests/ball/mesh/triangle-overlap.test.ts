@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { overlapPlace, type Triangle } from '../../../src/ball/mesh/triangle-overlap.js';
 import { determinant, mulVec } from '../../../src/mat3.js';
 import { cross, sub, unit, type Vec3 } from '../../../src/vec3.js';
-import { anyTurn, evenly, pointWithin } from './evenly.js';
+import { pointWithin, rotation, within } from '../../arbitraries.js';
 
 type Corners = Triangle['corners'];
 
@@ -30,7 +30,7 @@ function pierces([p, q]: [Vec3, Vec3], corners: Corners): boolean | null {
   return ends[0] * ends[1] < 0 && new Set(around.map(Math.sign)).size === 1;
 }
 
-const coordinate = evenly(-1, 1);
+const coordinate = within(-1, 1);
 const corner = pointWithin(1);
 const corners = fc.tuple(corner, corner, corner);
 const GRAIN = 1e-9;
@@ -85,7 +85,7 @@ test('overlapPlace: triangles in one plane overlap when their sides cross or one
     .map((t): Corners => (turnOf(t) > 0 ? t : [t[0], t[2], t[1]]));
   const seen = [0, 0];
   fc.assert(
-    fc.property(flat, flat, anyTurn, (a, b, R) => {
+    fc.property(flat, flat, rotation, (a, b, R) => {
       const want = flatOverlap(a, b);
       fc.pre(want !== null);
       seen[want ? 1 : 0] += 1;
