@@ -28,7 +28,9 @@ type Motion = typeof import('../../src/motion/shot.js') &
   typeof import('../../src/motion/sliding.js') &
   typeof import('../../src/motion/surface.js') &
   typeof import('../../src/motion/principal-body.js') &
-  typeof import('../../src/motion/launch-state.js');
+  typeof import('../../src/motion/launch-state.js') &
+  typeof import('../../src/motion/bearing.js') &
+  typeof import('../../src/motion/places.js');
 
 /** What the benchmarks time. */
 export type Engines = Motion;
@@ -43,6 +45,8 @@ const FILES = [
   'surface',
   'principal-body',
   'launch-state',
+  'bearing',
+  'places',
 ];
 
 /** Motion as people run it, built: tsx marks every inner function with its name, which doubles the time of small ones. */

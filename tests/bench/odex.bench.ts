@@ -1,6 +1,7 @@
 import { Solver } from 'odex';
 import { BOARD, GRAVITY } from '../../src/constants.js';
-import { RATES_SIZE, STATE_SIZE, X, Y } from '../../src/motion/state.js';
+import type { FreshSurface } from '../../src/motion/fresh-surface.js';
+import { PHASE, RATES_SIZE, STATE_SIZE, X, Y } from '../../src/motion/state.js';
 import { usualRelease } from '../motion/bodies.js';
 import { demoPattern } from '../motion/patterns.js';
 import { DRILLED, type Engines, throws } from './built-motion.js';
@@ -13,69 +14,110 @@ const DRY = 0.12;
 
 const PROBES = [0, 3, 7, 11, 15];
 
-/** Errors at which the two are compared, m at the pins: the target for answers, and a thousandth of it. */
-const ALLOWED = [0.05 * BOARD, 5e-5 * BOARD];
-
 const STEPS = [0.048, 0.04, 0.032, 0.024, 0.016, 0.012, 0.008, 0.006, 0.004, 0.003, 0.002, 0.001];
 const TOLERANCES = Array.from({ length: 40 }, (_, i) => 10 ** (-1 - i / 4));
 
+/** Errors at which slides over the lane's oil alone are compared, m at the pins: the target for answers, and a thousandth. */
+const ALLOWED = [0.05 * BOARD, 5e-5 * BOARD];
+
+const CARRIED: FreshSurface = { bandWidth: 0.00635, carriedShare: 0.15 };
+
 /**
- * Whole slides over an oiled lane, friction of the lane alone, by `rollShot` and by odex, each with the coarsest setting
- * whose worst error at the pins is below what is allowed.
+ * Whole slides over an oiled lane by `rollShot` and by odex, which gets the loosest tolerance that errs no more at the pins: with the oil that comes back on the ball, and with the lane's own alone.
  *
- * odex is given flarewise's own equations and film, and is told when the ball arrives; it keeps only its end, `rollShot`
- * finds the arrival and keeps the samples.
+ * odex is given flarewise's own equations, film and rings (those of the converged path, since it lays none), and is told when
+ * the ball arrives; it keeps only its end, `rollShot` finds the arrival and keeps the samples.
  */
 export function againstOdex(engines: Engines, print: (line: string) => void): void {
-  const { rollShot, oiledLane, slidingEquations, principalBody, launchState, Workspace } = engines;
+  const { ANSWER_STEP } = engines;
+  const carrying = slides(engines, CARRIED);
+  const smooth = slides(engines, null);
+  compare('its own oil coming back, at the setting for answers', carrying, ANSWER_STEP, print);
+  for (const allowed of ALLOWED) {
+    const step = coarsest(STEPS, (h) => smooth.worst((n) => smooth.ours(n, h)) <= allowed);
+    compare('the oil of the lane alone', smooth, step, print);
+  }
+}
+
+type End = (n: number, setting: number) => number;
+
+/** Ends of slides at the pins, m, by either engine with a step (s) or a tolerance. */
+interface Slides {
+  readonly ours: End;
+  readonly theirs: End;
+  readonly worst: (end: (n: number) => number) => number;
+}
+
+function slides(engines: Engines, freshSurface: FreshSurface | null): Slides {
+  const { rollShot, oiledLane, slidingEquations, principalBody, launchState, Workspace, Bearing, Places } =
+    engines;
   const lane = oiledLane({ ...demoPattern, frictionDry: DRY });
   const ball = principalBody(DRILLED);
   const equations = slidingEquations(ball, GRAVITY);
-  const workspace = new Workspace();
-  const ours = (n: number, step: number): { x: number; time: number } => {
+  const roll = (n: number, step: number, workspace: InstanceType<typeof Workspace>) => {
     const { release, launch } = SHOTS[n % SHOTS.length];
-    const shot = rollShot(
-      DRILLED,
-      release,
-      launch,
-      lane,
-      { step, freshSurface: null, halfWidth: 9 },
-      workspace,
-    );
-    const end = shot.x.length - 1;
+    const shot = rollShot(DRILLED, release, launch, lane, { step, freshSurface, halfWidth: 9 }, workspace);
     if (shot.rollStart >= 0 || shot.outcome !== 'pins') throw new Error('the shot should slide to the pins');
-    return { x: shot.x[end], time: shot.time[end] };
+    return shot;
   };
-  const truth = SHOTS.map((_, n) => ours(n, 1e-4));
+  const workspace = new Workspace();
+  const ours: End = (n, step) => roll(n, step, workspace).x.at(-1)!;
+
+  const converged = SHOTS.map((_, n) => {
+    const own = new Workspace();
+    const shot = roll(n, 1e-4, own);
+    return { x: shot.x.at(-1)!, time: shot.time.at(-1)!, rings: own.rings };
+  });
   const state = new Float64Array(STATE_SIZE);
   const rates = new Float64Array(RATES_SIZE);
-  const theirs = (n: number, tolerance: number): number => {
+  const bearing = new Bearing();
+  const place = new Places(1);
+  place.count = 1;
+  const carriedHere = (rings: (typeof converged)[number]['rings']): number => {
+    bearing.read(state);
+    place.phase[0] = state[PHASE];
+    place.contact_P.set(bearing.contact_P);
+    rings.expect(bearing.contact_P, bearing.axis_P, state[PHASE], 0);
+    rings.meet(place);
+    return place.carried[0];
+  };
+  const theirs: End = (n, tolerance) => {
     const { release, launch } = SHOTS[n % SHOTS.length];
+    const { time, rings } = converged[n % SHOTS.length];
     const solver = new Solver(STATE_SIZE);
     solver.absoluteTolerance = solver.relativeTolerance = tolerance;
     const { y } = solver.solve(
       (_, s) => {
         state.set(s);
-        equations(rates, state, lane.frictionUnder(lane.filmAt(state[X], state[Y])));
+        const film = lane.filmAt(state[X], state[Y]) + (freshSurface ? carriedHere(rings) : 0);
+        equations(rates, state, lane.frictionUnder(film));
         return Array.from(rates.subarray(0, STATE_SIZE));
       },
       0,
       [...launchState(ball, release, launch)],
-      truth[n % SHOTS.length].time,
+      time,
     );
     return y[X];
   };
+  return {
+    ours,
+    theirs,
+    worst: (end) => Math.max(...PROBES.map((n) => Math.abs(end(n) - converged[n].x))),
+  };
+}
 
-  const worst = (end: (n: number) => number): number =>
-    Math.max(...PROBES.map((n) => Math.abs(end(n) - truth[n].x)));
-  for (const allowed of ALLOWED) {
-    const step = coarsest(STEPS, (h) => worst((n) => ours(n, h).x) <= allowed);
-    const tolerance = coarsest(TOLERANCES, (tol) => worst((n) => theirs(n, tol)) <= allowed);
-    const [our, their] = timeTogether([(n) => ours(n, step), (n) => theirs(n, tolerance)], 60, 25);
-    const error = (m: number): string => `${(m / BOARD).toExponential(1)} board off`;
-    print(`a slide to the pins over oil, at most ${error(allowed)}`);
-    print(row(`rollShot, ${1000 * step} ms, ${error(worst((n) => ours(n, step).x))}`, our));
-    print(row(`odex, ${tolerance.toExponential(0)}, ${error(worst((n) => theirs(n, tolerance)))}`, their));
-    print(`  odex takes ${(their.median / our.median).toFixed(1)} times as long`);
-  }
+function compare(
+  name: string,
+  { ours, theirs, worst }: Slides,
+  step: number,
+  print: (line: string) => void,
+): void {
+  const allowed = worst((n) => ours(n, step));
+  const tolerance = coarsest(TOLERANCES, (tol) => worst((n) => theirs(n, tol)) <= allowed);
+  const [our, their] = timeTogether([(n) => ours(n, step), (n) => theirs(n, tolerance)], 25, 10);
+  const error = (m: number): string => `${(m / BOARD).toExponential(1)} board off`;
+  print(`a slide to the pins over oil, ${name}`);
+  print(row(`rollShot, ${1000 * step} ms, ${error(allowed)}`, our));
+  print(row(`odex, ${tolerance.toExponential(0)}, ${error(worst((n) => theirs(n, tolerance)))}`, their));
+  print(`  odex takes ${(their.median / our.median).toFixed(1)} times as long`);
 }
