@@ -5,7 +5,9 @@ export default defineConfig({
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/**/*.slow.test.ts'],
-    testTimeout: 60_000,
+    // commands in processes of their own leave cores idle
+    maxWorkers: 2,
+    testTimeout: 180_000,
     hookTimeout: 300_000,
     reporters: ['default', './tests/closing-line.ts'],
   },

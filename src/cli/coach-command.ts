@@ -18,7 +18,7 @@ import { wantFlags } from './want-flags.js';
 
 /** `flarewise coach`: every bowler with every ball on every lane. */
 export async function coachCommand(options: CoachOptions, terminal: Terminal): Promise<void> {
-  const { seed, ruleSet, workers } = searchFlags(options, terminal);
+  const { seed, ruleSet, workers, units: unitSystem } = searchFlags(options, terminal);
   const given = gather({
     bowlers: () => loadBowlers(options.bowlers, terminal),
     balls: () => loadBalls(options.balls, terminal),
@@ -28,6 +28,7 @@ export async function coachCommand(options: CoachOptions, terminal: Terminal): P
     seed,
     ruleSet,
     workers,
+    unitSystem,
   });
   const units = given.bowlers
     .flatMap((bowler) =>

@@ -11,9 +11,11 @@ import {
   OVERS,
   PAPERS,
   PIN_SIDES,
+  REPORT,
   RULES,
   SEED,
   SHELF_ACTIONS,
+  SHELLS,
   WANT,
 } from './flag-table.js';
 import type { Terminal } from './terminal.js';
@@ -23,8 +25,8 @@ export interface CommandEntry {
   readonly name: string;
   readonly summary: string;
   readonly description: string;
-  /** Words that follow the command's name, as commander writes them, and what they are. */
-  readonly words?: readonly [spelling: string, what: string];
+  /** Words that follow the command's name, as commander writes them, what they are, and the first ones it knows. */
+  readonly words?: readonly [spelling: string, what: string, known?: readonly string[]];
   readonly flags: readonly Flag[];
   /** Commands to copy, at the end of its help; each runs as written. */
   readonly examples: readonly string[];
@@ -48,10 +50,11 @@ export const COMMANDS: readonly CommandEntry[] = [
       SEED,
       ['--pin-side <side>', 'where the pin may lie: above, below or both (default: above)', PIN_SIDES],
       RULES,
+      REPORT,
     ],
     examples: [
       'flarewise recommend --bowler average-right --ball plain-medium --lane house-easy --hook-start 4 --hook-shape 5',
-      'flarewise recommend --bowler me.json --ball new.json --lane league.json --hook-total 3 --json',
+      'flarewise recommend --bowler me.json --ball new.json --lane league.json --hook-total 3 --report answer.html',
     ],
     load: async () => (await import('./recommend-command.js')).recommendCommand,
   },
@@ -60,7 +63,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     summary: 'second opinion on one layout',
     description:
       'Judges one layout: a verdict, its place among all, what the best one does differently, what marking errors cost.',
-    flags: [BOWLER, BALL, LANE, LAYOUT, ...WANT, SEED, RULES],
+    flags: [BOWLER, BALL, LANE, LAYOUT, ...WANT, SEED, RULES, REPORT],
     examples: [
       'flarewise judge --bowler average-right --ball plain-high --lane house-easy --hook-shape 4 --layout "70 x 4 1/2 x 30"',
     ],
@@ -171,7 +174,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       'Keeps bowlers, balls, lanes and drilled layouts with their results, each by an id that every other command takes. ' +
       'Actions: list; show ID; rename ID NEW; remove ID...; import FILE... (records, bundles, CSV lists of bowlers); ' +
       'export [ID...]; add [NAME] (a drilled layout); log ID (what a drilled ball did).',
-    words: ['[words...]', `${SHELF_ACTIONS.join(', ')}, and what it is for`],
+    words: ['[words...]', `${SHELF_ACTIONS.join(', ')}, and what it is for`, SHELF_ACTIONS],
     flags: [
       ['--as <id>', 'id for what is imported or added (default: made from its name)'],
       ['--replace', 'import over a record of the same id'],
@@ -183,11 +186,11 @@ export const COMMANDS: readonly CommandEntry[] = [
       ['--drilled-on <day>', 'add: such as 2026-03-31'],
       ['--lane <name>', 'log: where it was bowled'],
       ['--on <day>', 'log: such as 2026-04-02'],
-      ['--hook-start-ft <n>', 'log: where it started to hook'],
+      ['--hook-start-ft <n>', 'log: where it started to hook, in feet, or such as "12 m"'],
       ['--total-hook <n>', 'log: boards it came back'],
       ['--breakpoint <n>', 'log: outermost board'],
       ['--entry-angle <n>', 'log: degrees at the pins'],
-      ['--flare-in <n>', 'log: by tape at the widest place'],
+      ['--flare-in <n>', 'log: by tape at the widest place, in inches, or such as "95 mm"'],
       ['--note <text>', 'log: anything else'],
     ],
     examples: [
@@ -205,8 +208,8 @@ export const COMMANDS: readonly CommandEntry[] = [
       'to them and writes the model, its card and a page about it. Minutes to hours; a run that is stopped goes on where it was.',
     flags: [
       ['--seed <n>', 'seed of the design and of the fit (default: 1)'],
-      ['--lanes <n>', 'oil patterns of the design; some eight shots each are kept (default: 14000)'],
-      ['--epochs <n>', 'passes over the shots in fitting (default: 100)'],
+      ['--lanes <n>', 'oil patterns of the design; some fourteen shots each are kept (default: 19200)'],
+      ['--epochs <n>', 'passes over the shots in fitting (default: 80)'],
       ['--data <folder>', 'where rolled shots are kept (default: the cache folder)'],
       ['--out <folder>', 'where the model goes (default: models, in the package)'],
     ],
@@ -226,7 +229,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     name: 'completions',
     summary: 'a script that lets a shell complete commands and flags',
     description: `Prints the script with which a shell completes flarewise's commands and flags: bash, zsh or fish.`,
-    words: ['<shell>', 'bash, zsh or fish'],
+    words: ['<shell>', 'bash, zsh or fish', SHELLS],
     flags: [],
     examples: [
       'flarewise completions bash > ~/.local/share/bash-completion/completions/flarewise',

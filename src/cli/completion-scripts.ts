@@ -1,6 +1,6 @@
 import type { CompletedCommand, CompletedFlag } from './completions.js';
+import type { SHELLS } from './flag-table.js';
 
-export const SHELLS = ['bash', 'zsh', 'fish'] as const;
 export type Shell = (typeof SHELLS)[number];
 
 /** The script a shell reads once; it never calls flarewise while a person types. */
@@ -18,7 +18,7 @@ _flarewise() {
 ${unique(commands.flatMap(bashValues)).join('\n')}
   esac
   case "$command" in
-${commands.map(({ name, flags }) => `    ${name}) words='${flags.map((flag) => flag.name).join(' ')}' ;;`).join('\n')}
+${commands.map(bashWords).join('\n')}
   esac
   COMPREPLY=($(compgen -W "$words" -- "$here"))
 }
@@ -38,10 +38,10 @@ fi
 case $words[2] in
 ${commands
   .map(
-    ({ name, flags }) => `  ${name})
+    ({ name, words, flags }) => `  ${name})
     shift words; (( CURRENT-- ))
     _arguments ${flags.map((flag) => `\\\n      ${zshFlag(flag)}`).join(' ')} \\
-      '*: :_files' ;;`,
+      ${words.length > 0 ? `'1: :(${words.join(' ')})' ` : ''}'*: :_files' ;;`,
   )
   .join('\n')}
 esac
@@ -49,12 +49,18 @@ esac
 
   fish: (commands) => `# flarewise: completions for fish
 ${commands
-  .flatMap(({ name, summary, flags }) => [
+  .flatMap(({ name, summary, words, flags }) => [
     `complete -c flarewise -n __fish_use_subcommand -f -a ${name} -d '${escaped(summary)}'`,
+    ...(words.length > 0 ? [fishWords(name, words)] : []),
     ...flags.map((flag) => fishFlag(name, flag)),
   ])
   .join('\n')}
 `,
+};
+
+const bashWords = ({ name, words, flags }: CompletedCommand): string => {
+  const first = words.length > 0 ? ` [ "$COMP_CWORD" -eq 2 ] && words="${words.join(' ')} $words" ;` : '';
+  return `    ${name}) words='${flags.map((flag) => flag.name).join(' ')}' ;${first};`;
 };
 
 /** Lines of a case statement: what a flag's value may be. Files come by default. */
@@ -66,18 +72,23 @@ const bashValues = ({ name, flags }: CompletedCommand): string[] =>
       return `    '${name} ${flag}') ${listed}return ;;`;
     });
 
-function zshFlag({ name, what, takesValue, words }: CompletedFlag): string {
+function zshFlag({ name, what, takesValue, takesFiles, words }: CompletedFlag): string {
   const said = `[${escaped(what).replace(/[[\]:]/g, '\\$&')}]`;
   if (!takesValue) return `'${name}${said}'`;
+  const list = `(${words.join(' ')})`;
+  if (!takesFiles) return `'${name}${said}:value:${words.length > 0 ? list : ''}'`;
   return words.length > 0
-    ? `'${name}${said}:value:_alternative "words:value:(${words.join(' ')})" "files:file:_files"'`
+    ? `'${name}${said}:value:{_alternative "words\\:value\\:${list}" "files\\:file\\:_files"}'`
     : `'${name}${said}:value:_files'`;
 }
 
-const fishFlag = (command: string, { name, what, takesValue, words }: CompletedFlag): string =>
+const fishWords = (command: string, words: readonly string[]): string =>
+  `complete -c flarewise -n '__fish_seen_subcommand_from ${command}; and not __fish_seen_subcommand_from ${words.join(' ')}' -f -a '${words.join(' ')}'`;
+
+const fishFlag = (command: string, { name, what, takesValue, takesFiles, words }: CompletedFlag): string =>
   [
     `complete -c flarewise -n '__fish_seen_subcommand_from ${command}' -l ${name.slice(2)}`,
-    takesValue ? '-r' : '-f',
+    takesFiles ? '-r' : takesValue ? '-x' : '-f',
     words.length > 0 ? `-a '${words.join(' ')}'` : '',
     `-d '${escaped(what)}'`,
   ]

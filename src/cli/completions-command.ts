@@ -1,7 +1,9 @@
+import { loadRuleSets } from '../records/rules.js';
 import { demoShelf } from '../records/shelf.js';
 import { COMMANDS } from './command-table.js';
-import { completionScript, SHELLS } from './completion-scripts.js';
+import { completionScript } from './completion-scripts.js';
 import { completedCommands } from './completions.js';
+import { SHELLS } from './flag-table.js';
 import { oneOf } from './flags.js';
 import type { GlobalOptions } from './options.js';
 import type { Terminal } from './terminal.js';
@@ -15,6 +17,11 @@ export async function completionsCommand(
   const shell = oneOf('the shell', given, SHELLS, 'Name the shell you type in.');
   const { bowlers, balls, lanes } = demoShelf();
   const ids = (records: readonly { readonly id: string }[]): string[] => records.map(({ id }) => id);
-  const records = { '--bowler': ids(bowlers), '--ball': ids(balls), '--lane': ids(lanes) };
+  const records = {
+    '--bowler': ids(bowlers),
+    '--ball': ids(balls),
+    '--lane': ids(lanes),
+    '--rules': ids(loadRuleSets()),
+  };
   stdout.write(completionScript[shell](completedCommands(COMMANDS, records)));
 }

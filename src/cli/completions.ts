@@ -6,6 +6,7 @@ export interface CompletedFlag {
   readonly name: string; // --layout
   readonly what: string;
   readonly takesValue: boolean;
+  readonly takesFiles: boolean;
   /** Words for its value, beside files; none for a number or a text. */
   readonly words: readonly string[];
 }
@@ -14,6 +15,8 @@ export interface CompletedFlag {
 export interface CompletedCommand {
   readonly name: string;
   readonly summary: string;
+  /** What may follow its name. */
+  readonly words: readonly string[];
   readonly flags: readonly CompletedFlag[];
 }
 
@@ -26,11 +29,18 @@ export const completedCommands = (
   commands: readonly CommandEntry[],
   records: Readonly<Record<string, readonly string[]>>,
 ): readonly CompletedCommand[] =>
-  commands.map(({ name, summary, flags }) => ({
+  commands.map(({ name, summary, words: following, flags }) => ({
     name,
     summary,
+    words: following?.[2] ?? [],
     flags: [...flags, ...GLOBAL_FLAGS].map(([spelling, what, words]: Flag) => {
       const [flag, value] = spelling.split(' ') as [string, string?];
-      return { name: flag, what, takesValue: value !== undefined, words: words ?? records[flag] ?? [] };
+      return {
+        name: flag,
+        what,
+        takesValue: value !== undefined,
+        takesFiles: /^<(record|file|folder|list)>$/.test(value ?? ''),
+        words: words ?? records[flag] ?? [],
+      };
     }),
   }));

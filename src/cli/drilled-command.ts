@@ -1,4 +1,5 @@
 import { drilledAnswer } from '../recommend/drilled-answer.js';
+import { layoutOnBall } from '../recommend/layout-on-ball.js';
 import { drilledReport } from '../report/drilled-report.js';
 import { coreFitter } from './core-fitter.js';
 import { layoutFlag } from './flags.js';
@@ -9,16 +10,24 @@ import { ounceFlag } from './ounce-flag.js';
 import { printAnswer } from './print-answer.js';
 import { rulesFlag } from './rules-flag.js';
 import type { Terminal } from './terminal.js';
+import { unitsFlag } from './units-flag.js';
 
 /** `flarewise drilled`: what one layout makes of a ball. */
 export async function drilledCommand(options: DrilledOptions, terminal: Terminal): Promise<void> {
-  const { ruleSet, ounce, ...inputs } = gather({
+  const {
+    ruleSet,
+    ounce,
+    layout: written,
+    ...records
+  } = gather({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
     layout: () => layoutFlag(options.layout),
     ounce: () => ounceFlag(options.ounce),
     ruleSet: () => rulesFlag(options.rules),
+    units: () => unitsFlag(options.units),
   });
+  const inputs = { ...records, layout: layoutOnBall(written, records.ball) };
   const answer = drilledAnswer(inputs, { ounce, ruleSet, fitter: coreFitter(terminal) });
   printAnswer(answer, (page) => drilledReport(answer, page), options, terminal);
 }

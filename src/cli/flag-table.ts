@@ -1,11 +1,13 @@
 /** A flag as commander writes it, what it is for, and the words it takes where these are few. */
 export type Flag = readonly [flag: string, what: string, words?: readonly string[]];
 
+export const UNIT_SYSTEMS = ['trade', 'metric'] as const;
 export const PIN_SIDES = ['above', 'below', 'both'] as const;
 export const HANDS = ['right', 'left'] as const;
 export const OUNCES = ['moment', 'halves'] as const;
 export const PAPERS = ['letter', 'a4'] as const;
 export const OVERS = ['drilling-angle', 'pin-to-pap', 'buffer'] as const;
+export const SHELLS = ['bash', 'zsh', 'fish'] as const;
 export const SHELF_ACTIONS = ['list', 'show', 'rename', 'remove', 'import', 'export', 'add', 'log'] as const;
 const STEPS = ['1', '2', '3', '4', '5'];
 
@@ -19,7 +21,10 @@ const RECORD = 'a file, or the id of a record you keep or of a demo';
 export const BOWLER: Flag = ['--bowler <record>', RECORD];
 export const BALL: Flag = ['--ball <record>', RECORD];
 export const LANE: Flag = ['--lane <record>', RECORD];
-export const LAYOUT: Flag = ['--layout <text>', 'drilling angle x pin-to-PAP x VAL angle, in quotes'];
+export const LAYOUT: Flag = [
+  '--layout <text>',
+  'in quotes: drilling angle x pin-to-PAP x VAL angle, "70 x 4 1/2 x 30", or pin-to-PAP x marker-to-PAP x pin buffer, "4 1/2 x 3 3/8 x 2"',
+];
 export const WANT: readonly Flag[] = [
   ['--hook-start <1..5>', 'when it starts to hook: 1 earliest, 5 latest', STEPS],
   ['--hook-shape <1..5>', 'how it hooks: 1 smoothest, 5 sharpest', STEPS],
@@ -34,12 +39,17 @@ export const OUNCE: Flag = [
   'what an ounce of static weight is: moment or halves (default: moment)',
   OUNCES,
 ];
+export const REPORT: Flag = [
+  '--report <file>',
+  'also write the answer as a web page with pictures; its name ends in .html',
+];
 export const RULES: Flag = ['--rules <id>', 'rule set that decides what is legal'];
 
 /** Known to every command. */
 export const GLOBAL_FLAGS: readonly Flag[] = [
   ['--json', 'print the answer as one JSON document'],
   ['--workers <n>', 'threads to search with (default: one for each core; 1: none besides this one)'],
+  ['--units <system>', 'units of questions and answers: trade or metric (default: trade)', UNIT_SYSTEMS],
   ['--no-input', 'never ask anything'],
   ['--no-color', 'no colours (as with NO_COLOR set, or in a pipe)'],
   ['--ascii', 'draw with ASCII signs only'],

@@ -1,5 +1,5 @@
 import { InputError } from '../errors.js';
-import { type LayoutNumbers, parseLayout } from '../records/layout-text.js';
+import { BOTH_NOTATIONS, readLayout, type WrittenLayout } from '../records/written-layout.js';
 
 /** The error of a flag that must be there and is not. */
 export const missingFlag = (flag: string, hint: string): InputError =>
@@ -50,18 +50,14 @@ export function oneOf<const T extends string>(
 }
 
 /**
- * The layout given to `--layout`.
+ * The layout given to `--layout`, in whichever notation.
  *
  * @throws {InputError} `missing-flag`, or `layout-text` when it cannot be read
  */
-export function layoutFlag(text: string | undefined): LayoutNumbers {
-  if (text === undefined)
-    throw missingFlag(
-      '--layout',
-      'Give drilling angle x pin-to-PAP x VAL angle in quotes: --layout "70 x 4 1/2 x 30".',
-    );
+export function layoutFlag(text: string | undefined): WrittenLayout {
+  if (text === undefined) throw missingFlag('--layout', `Give it in quotes. ${BOTH_NOTATIONS}`);
   try {
-    return parseLayout(text);
+    return readLayout(text);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     throw new InputError(error.code, error.faults, '--layout');

@@ -1,6 +1,7 @@
 import type { RecommendInputs } from '../recommend/setting.js';
 import { ballRecord } from '../records/ball.js';
 import { keepNew } from '../records/saved-records.js';
+import { UNITS, type Units } from '../report/display-units.js';
 import { demoInputs } from './demo-inputs.js';
 import { gather } from './gather.js';
 import { homeOf } from './home.js';
@@ -13,12 +14,14 @@ import { wholeShelf } from './whole-shelf.js';
 
 /** `flarewise` alone: asks, then recommends. Where nobody can be asked it answers for the demo records. */
 export async function guidedCommand(options: GlobalOptions, terminal: Terminal): Promise<void> {
-  const search = gather(searchFlags(options, terminal)); // a bad flag is told before any question
-  const inputs = options.input && canAsk(terminal) ? await asked(options, terminal) : demo(terminal);
+  // a bad flag is told before any question
+  const search = gather(searchFlags(options, terminal));
+  const inputs =
+    options.input && canAsk(terminal) ? await asked(UNITS[search.units], options, terminal) : demo(terminal);
   await answerRecommendation(inputs, search, options, terminal);
 }
 
-async function asked(options: GlobalOptions, terminal: Terminal): Promise<RecommendInputs> {
+async function asked(units: Units, options: GlobalOptions, terminal: Terminal): Promise<RecommendInputs> {
   const [{ runInterview }, { checkBall }] = await Promise.all([
     import('../interview/ask.js'),
     import('../recommend/check-ball.js'),
@@ -26,7 +29,7 @@ async function asked(options: GlobalOptions, terminal: Terminal): Promise<Recomm
   const { stdin, stderr } = terminal;
   const home = homeOf(terminal);
   const { keep, ...inputs } = await runInterview(
-    { input: stdin, output: stderr, color: isColoured(options, terminal), checkBall },
+    { input: stdin, output: stderr, color: isColoured(options, terminal), units, checkBall },
     {
       shelf: wholeShelf(home),
       left: readLeftInterview(home),

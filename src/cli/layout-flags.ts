@@ -1,4 +1,5 @@
 import { type DrilledLayout, drilledLayoutSchema } from '../records/drilled-layout.js';
+import { parseQuantity } from '../records/parse-quantity.js';
 import { parseRecord } from '../records/read-record.js';
 import type { ShelfOptions } from './options.js';
 
@@ -33,11 +34,11 @@ export function withResult(layout: DrilledLayout, options: ShelfOptions): Drille
   const result = given({
     on: options.on,
     lane: options.lane,
-    hookStartFt: number(options.hookStartFt),
+    hookStartFt: length(options.hookStartFt, 'ft'),
     totalHookBoards: number(options.totalHook),
     breakpointBoard: number(options.breakpoint),
     entryAngleDeg: number(options.entryAngle),
-    flareIn: number(options.flareIn),
+    flareIn: length(options.flareIn, 'in'),
     note: options.note,
   });
   return parseRecord(
@@ -49,6 +50,12 @@ export function withResult(layout: DrilledLayout, options: ShelfOptions): Drille
 
 const given = (fields: Readonly<Record<string, unknown>>): object =>
   Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
+
+/** A length in the unit its flag names, or with one behind it; what is none stays text, for the schema to refuse it by name. */
+function length(text: string | undefined, unit: string): unknown {
+  const value = parseQuantity(text ?? '', unit, unit);
+  return Number.isNaN(value) ? text : value;
+}
 
 /** What is no number stays text, for the schema to refuse it by name. */
 function number(text: string | undefined): unknown {

@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 import { availableParallelism } from 'node:os';
-import { EXIT } from './print-failure.js';
+import { EXIT } from './exit-codes.js';
 import { run } from './run.js';
 
 // Worker threads end with the process, so leaving is all an interrupt needs.

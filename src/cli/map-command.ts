@@ -1,3 +1,4 @@
+import { layoutOnBall } from '../recommend/layout-on-ball.js';
 import { mapAnswer } from '../recommend/map-answer.js';
 import { MIDDLE_LAYOUT } from '../recommend/middle-layout.js';
 import { mapCsv } from '../report/map-csv.js';
@@ -10,13 +11,15 @@ import { loadBall, loadBowler } from './load-record.js';
 import type { MapOptions } from './options.js';
 import { printAnswer } from './print-answer.js';
 import type { Terminal } from './terminal.js';
+import { unitsFlag } from './units-flag.js';
 
 /** `flarewise map`: drilled numbers over one number of the layout. */
 export async function mapCommand(options: MapOptions, terminal: Terminal): Promise<void> {
-  const { over, ...inputs } = gather({
+  const { over, written, ...records } = gather({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
-    around: () => (options.layout === undefined ? MIDDLE_LAYOUT : layoutFlag(options.layout)),
+    units: () => unitsFlag(options.units),
+    written: () => (options.layout === undefined ? null : layoutFlag(options.layout)),
     over: () =>
       oneOf(
         '--over',
@@ -25,7 +28,8 @@ export async function mapCommand(options: MapOptions, terminal: Terminal): Promi
         'Which number of the layout runs over its range.',
       ),
   });
-  const answer = mapAnswer(inputs, over, coreFitter(terminal));
+  const around = written ? layoutOnBall(written, records.ball) : MIDDLE_LAYOUT;
+  const answer = mapAnswer({ ...records, around }, over, coreFitter(terminal));
   if (options.csv && !options.json) terminal.stdout.write(mapCsv(answer));
   else printAnswer(answer, (page) => mapReport(answer, page), options, terminal);
 }

@@ -7,6 +7,7 @@ export interface GlobalOptions {
   /** False with `--no-input`. */
   readonly input: boolean;
   readonly workers?: string;
+  readonly units?: string;
 }
 
 export interface RecommendOptions extends GlobalOptions {
@@ -20,6 +21,7 @@ export interface RecommendOptions extends GlobalOptions {
   readonly seed?: string;
   readonly pinSide?: string;
   readonly rules?: string;
+  readonly report?: string;
 }
 
 export interface DrilledOptions extends GlobalOptions {

@@ -1,8 +1,10 @@
 import { Chalk } from 'chalk';
+import { UNITS } from '../report/display-units.js';
 import { NARROWEST, type Page, WIDEST } from '../report/page.js';
 import { paintWith } from '../report/paint.js';
 import type { GlobalOptions } from './options.js';
 import type { Terminal } from './terminal.js';
+import { unitsFlag } from './units-flag.js';
 
 const USUAL_WIDTH = 80;
 
@@ -11,6 +13,7 @@ export const pageFor = (options: GlobalOptions, terminal: Terminal): Page => ({
   width: Math.min(WIDEST, Math.max(NARROWEST, columns(terminal))),
   ascii: options.ascii ?? !speaksUnicode(terminal.env),
   paint: paintWith(new Chalk({ level: isColoured(options, terminal) ? 1 : 0 })),
+  units: UNITS[unitsFlag(options.units)],
 });
 
 const columns = ({ stdout, env }: Terminal): number =>

@@ -1,9 +1,8 @@
 import { Cancelled, InputError, wordFault } from '../errors.js';
+import { wrap } from '../report/wrap.js';
+import { EXIT } from './exit-codes.js';
 import { InputErrors } from './gather.js';
 import type { Terminal } from './terminal.js';
-
-/** Exit codes; 64 and up follow the sysexits convention of BSD, 130 is 128 + SIGINT as shells count. */
-export const EXIT = { fine: 0, input: 2, bug: 70, cancelled: 130 } as const;
 
 const WHOLE_COMMAND = 'command line';
 
@@ -11,7 +10,7 @@ const WHOLE_COMMAND = 'command line';
 export function printFailure(error: unknown, { stderr }: Pick<Terminal, 'stderr'>): number {
   if (error instanceof Cancelled) return EXIT.cancelled;
   if (error instanceof InputErrors || error instanceof InputError) {
-    stderr.write(wordInputErrors(error instanceof InputErrors ? error.errors : [error]));
+    stderr.write(wordInputErrors(error instanceof InputErrors ? error.errors : [error], widthOf(stderr)));
     return EXIT.input;
   }
   const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
@@ -22,14 +21,28 @@ export function printFailure(error: unknown, { stderr }: Pick<Terminal, 'stderr'
   return EXIT.bug;
 }
 
-/** Each source on a line of its own, and below it one line for each fault. */
-export function wordInputErrors(errors: readonly InputError[]): string {
+/**
+ * Each source on a line of its own, and below it one line for each fault.
+ *
+ * @param width  columns at which a fault's line is broken; a pipe gets it whole
+ */
+export function wordInputErrors(errors: readonly InputError[], width = Number.POSITIVE_INFINITY): string {
   const bySource = new Map<string, string[]>();
   for (const error of errors) {
     const source = error.source ?? WHOLE_COMMAND;
     bySource.set(source, [...(bySource.get(source) ?? []), ...error.faults.map(wordFault)]);
   }
   return [...bySource]
-    .map(([source, faults]) => `${source}\n${faults.map((fault) => `  ${fault}\n`).join('')}`)
+    .map(
+      ([source, faults]) =>
+        `${source}\n${faults
+          .flatMap((fault) => wrap(fault, width, '    ', '  '))
+          .map((line) => `${line}\n`)
+          .join('')}`,
+    )
     .join('');
 }
+
+/** Columns of a terminal; a pipe has none. */
+const widthOf = ({ isTTY, columns }: Terminal['stderr']): number =>
+  isTTY && columns ? columns : Number.POSITIVE_INFINITY;

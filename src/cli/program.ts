@@ -5,7 +5,7 @@ import { type Flag, GLOBAL_FLAGS } from './flag-table.js';
 import type { Terminal } from './terminal.js';
 
 const AFTER_ERROR =
-  '(--help shows every flag with examples; a layout needs quotes: --layout "70 x 4 1/2 x 30")';
+  '(--help shows every flag with examples; a layout needs quotes:\n--layout "70 x 4 1/2 x 30")';
 
 /** The commands of the table with their flags and helps, ready to parse a command line. */
 export function buildProgram(terminal: Terminal): Command {
@@ -40,7 +40,7 @@ export function buildProgram(terminal: Terminal): Command {
 
 function addCommand(program: Command, entry: CommandEntry, terminal: Terminal): void {
   const command = program.command(entry.name).summary(entry.summary).description(entry.description);
-  if (entry.words) command.argument(...entry.words);
+  if (entry.words) command.argument(entry.words[0], entry.words[1]);
   withFlags(command, entry.flags);
   withExamples(command, entry.examples);
   command.action(async () => {

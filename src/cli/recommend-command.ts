@@ -1,4 +1,5 @@
 import type { RecommendInputs } from '../recommend/setting.js';
+import type { RankedLayout } from '../records/answer.js';
 import { coreFitter } from './core-fitter.js';
 import { PIN_SIDES } from './flag-table.js';
 import { oneOf, wholeNumber } from './flags.js';
@@ -7,8 +8,10 @@ import { loadBall, loadBowler, loadLane } from './load-record.js';
 import type { RecommendOptions } from './options.js';
 import { printAnswer } from './print-answer.js';
 import { withProgress } from './progress.js';
+import { reportFlag } from './report-flag.js';
 import { rulesFlag } from './rules-flag.js';
 import type { Terminal } from './terminal.js';
+import { unitsFlag } from './units-flag.js';
 import { wantFlags } from './want-flags.js';
 import { keptBalls } from './whole-shelf.js';
 import { workersFlag } from './workers-flag.js';
@@ -20,14 +23,15 @@ const GREATEST_SEED = 2 ** 31 - 1;
 
 /** `flarewise recommend`: everything by flags. */
 export async function recommendCommand(options: RecommendOptions, terminal: Terminal): Promise<void> {
-  const { bowler, ball, lane, want, ...search } = gather({
+  const { bowler, ball, lane, want, report, ...search } = gather({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
     lane: () => loadLane(options.lane, terminal),
     want: () => wantFlags(options),
+    report: () => reportFlag(options.report),
     ...searchFlags(options, terminal),
   });
-  await answerRecommendation({ bowler, ball, lane, want }, search, options, terminal);
+  await answerRecommendation({ bowler, ball, lane, want }, search, options, terminal, report);
 }
 
 /** Readers of the flags that say how to search. */
@@ -49,26 +53,36 @@ export const searchFlags = (options: RecommendOptions, { cores }: Terminal) => (
     ),
   ruleSet: () => rulesFlag(options.rules),
   workers: () => workersFlag(options.workers, cores),
+  units: () => unitsFlag(options.units),
 });
 
 type Search = { [K in keyof ReturnType<typeof searchFlags>]: ReturnType<ReturnType<typeof searchFlags>[K]> };
 
-/** Searches, with progress on stderr, and prints the answer. */
+/** Searches, with progress on stderr, prints the answer and, where a file is named for it, writes its web page. */
 export async function answerRecommendation(
   inputs: RecommendInputs,
   search: Search,
   options: RecommendOptions,
   terminal: Terminal,
+  report: string | null = null,
 ): Promise<void> {
   const { recommend } = await import('../recommend/recommend.js');
+  const fitter = coreFitter(terminal);
   const answer = await withProgress(terminal, (onProgress) =>
     recommend(inputs, {
       ...search,
-      fitter: coreFitter(terminal),
+      fitter,
       otherBalls: keptBalls(terminal).filter(({ name }) => name !== inputs.ball.name),
       onProgress,
     }),
   );
   const { recommendationReport } = await import('../report/recommendation-report.js');
   printAnswer(answer, (page) => recommendationReport(answer, page), options, terminal);
+  if (report === null) return;
+  const [{ writeReport }, { recommendHtml }] = await Promise.all([
+    import('./report-file.js'),
+    import('../report/web/recommend-html.js'),
+  ]);
+  const [best] = answer.layouts as [RankedLayout];
+  writeReport(report, recommendHtml, { answer, layout: best, inputs, fitter }, options, terminal);
 }

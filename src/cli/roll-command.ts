@@ -1,3 +1,4 @@
+import { layoutOnBall } from '../recommend/layout-on-ball.js';
 import { rollAnswer } from '../recommend/roll-answer.js';
 import { rollReport } from '../report/roll-report.js';
 import { coreFitter } from './core-fitter.js';
@@ -7,15 +8,18 @@ import { loadBall, loadBowler, loadLane } from './load-record.js';
 import type { RollOptions } from './options.js';
 import { printAnswer } from './print-answer.js';
 import type { Terminal } from './terminal.js';
+import { unitsFlag } from './units-flag.js';
 
 /** `flarewise roll`: one shot with one layout. */
 export async function rollCommand(options: RollOptions, terminal: Terminal): Promise<void> {
-  const inputs = gather({
+  const { layout: written, ...records } = gather({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
     lane: () => loadLane(options.lane, terminal),
     layout: () => layoutFlag(options.layout),
+    units: () => unitsFlag(options.units),
   });
+  const inputs = { ...records, layout: layoutOnBall(written, records.ball) };
   const answer = rollAnswer(inputs, coreFitter(terminal));
   printAnswer(answer, (page) => rollReport(answer, inputs.bowler.hand, inputs.lane, page), options, terminal);
 }

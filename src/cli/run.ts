@@ -1,6 +1,6 @@
 import { CommanderError } from 'commander';
+import { EXIT } from './exit-codes.js';
 import type { GlobalOptions } from './options.js';
-import { EXIT, printFailure } from './print-failure.js';
 import { buildProgram } from './program.js';
 import type { Terminal } from './terminal.js';
 
@@ -22,6 +22,7 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
   } catch (error) {
     // commander has printed its message already; help and version end with 0
     if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.input;
+    const { printFailure } = await import('./print-failure.js');
     return printFailure(error, terminal);
   }
 }

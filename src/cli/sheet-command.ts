@@ -1,4 +1,6 @@
+import { layoutOnBall } from '../recommend/layout-on-ball.js';
 import { sheetAnswer } from '../recommend/sheet-answer.js';
+import { UNITS } from '../report/display-units.js';
 import { SHEET_KINDS, sheetFile } from '../report/sheet/sheet-file.js';
 import { sheetReport } from '../report/sheet/sheet-report.js';
 import { coreFitter } from './core-fitter.js';
@@ -15,10 +17,21 @@ import { withProgress } from './progress.js';
 import { searchFlags } from './recommend-command.js';
 import { rulesFlag } from './rules-flag.js';
 import type { Terminal } from './terminal.js';
+import { unitsFlag } from './units-flag.js';
 
 /** `flarewise sheet`: a page for the person at the drill, on screen or as a file. */
 export async function sheetCommand(options: SheetCommandOptions, terminal: Terminal): Promise<void> {
-  const { out, paper, date, seed, ruleSet, ounce, ...inputs } = gather({
+  const {
+    out,
+    paper,
+    date,
+    seed,
+    ruleSet,
+    ounce,
+    units,
+    layout: written,
+    ...records
+  } = gather({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
     lane: () => (options.lane === undefined ? null : loadLane(options.lane, terminal)),
@@ -31,7 +44,9 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
     seed: searchFlags(options, terminal).seed,
     ruleSet: () => rulesFlag(options.rules),
     ounce: () => ounceFlag(options.ounce),
+    units: () => unitsFlag(options.units),
   });
+  const inputs = { ...records, layout: layoutOnBall(written, records.ball) };
   const fitter = coreFitter(terminal);
   const answer = await withProgress(terminal, (onProgress) =>
     sheetAnswer(inputs, { date, seed, ruleSet, ounce, fitter, onProgress }),
@@ -40,6 +55,6 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
     printAnswer(answer, (page) => sheetReport(answer, page), options, terminal);
     return;
   }
-  writeOut(out.path, await sheetFile(answer, out.kind, paper));
+  writeOut(out.path, await sheetFile(answer, out.kind, paper, UNITS[units]));
   printAnswer(answer, () => `${out.path}\n`, options, terminal);
 }

@@ -3,6 +3,8 @@ import { confirm, input, select } from '@inquirer/prompts';
 import { Cancelled, type Fault, InputError, wordFault } from '../errors.js';
 import type { Ball } from '../records/ball.js';
 import type { Shelf } from '../records/shelf.js';
+import { UNITS, type Units } from '../report/display-units.js';
+import { inUnits } from '../report/units-in-text.js';
 import { wrap } from '../report/wrap.js';
 import {
   answer,
@@ -31,6 +33,8 @@ export interface AskStreams {
   readonly output: Writable;
   /** False for prompts without colour. */
   readonly color?: boolean;
+  /** In which numbers are asked for and told; the trade's own when left out. */
+  readonly units?: Units;
   /** Throws an `InputError` for a ball whose numbers cannot be; asked as soon as they are all given. */
   readonly checkBall?: (ball: Ball) => void;
 }
@@ -71,7 +75,7 @@ export async function runInterview(streams: AskStreams, memory: Memory): Promise
     else {
       const told = question.tell?.(next.answers);
       if (told) streams.output.write(`${wrap(told, widthOf(streams.output), '  ').join('\n')}\n`);
-      state = ballChecked(next, streams);
+      state = ballChecked(next, shelf, streams);
       remember(leftInterview(state));
     }
   }
@@ -81,7 +85,7 @@ export async function runInterview(streams: AskStreams, memory: Memory): Promise
 
 /** A new interview, or the one that was left, if the person wants to go on with it. */
 async function begun(streams: AskStreams, { shelf, left }: Memory): Promise<Interview> {
-  const questions = questionsFor(shelf);
+  const questions = questionsFor(shelf, streams.units);
   const earlier = resumed(questions, left ?? []);
   const count = earlier.answered.length;
   if (count === 0) return startInterview(questions);
@@ -104,15 +108,19 @@ export async function askYesNo(message: string, streams: AskStreams, usual = fal
 }
 
 /** The interview as it is, or back where the ball began to be described when there can be no such ball. */
-function ballChecked(state: Interview, { checkBall, output }: AskStreams): Interview {
-  const described = ballJustDescribed(state);
+function ballChecked(
+  state: Interview,
+  shelf: Shelf,
+  { checkBall, output, units = UNITS.trade }: AskStreams,
+): Interview {
+  const described = ballJustDescribed(state, shelf);
   if (!described || !checkBall) return state;
   try {
     checkBall(described.ball);
     return state;
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    output.write(`${wrap(error.message, widthOf(output), '  ').join('\n')}\n`);
+    output.write(`${wrap(inUnits(error.message, units), widthOf(output), '  ').join('\n')}\n`);
     return backTo(state, described.from);
   }
 }

@@ -48,7 +48,7 @@ export const ballQuestions = (shelf: Shelf): readonly Question[] => [
 const ballNote = (ball: Ball): string =>
   hasOwnCore(ball)
     ? `${ball.weightLb} lb, core of its own`
-    : `${ball.weightLb} lb, RG ${ball.rgIn}, differential ${ball.differentialIn}`;
+    : `${ball.weightLb} lb, RG ${ball.rgIn} in, differential ${ball.differentialIn} in`;
 
 function ballNumbers(): readonly Question[] {
   const when = (answers: Answers): boolean => answers.ball === BY_NUMBERS;
@@ -57,8 +57,9 @@ function ballNumbers(): readonly Question[] {
       id: 'weightLb',
       kind: 'number',
       when,
-      text: 'Weight before drilling, in pounds?',
-      help: '8 to 16.',
+      text: 'Weight before drilling, in {unit}?',
+      quantity: 'weight',
+      help: '8 to 16 lb.',
       schema: ball.weightLb,
       usual: () => '15',
     },
@@ -66,8 +67,9 @@ function ballNumbers(): readonly Question[] {
       id: 'rgIn',
       kind: 'number',
       when,
-      text: 'RG, in inches?',
-      help: 'Low radius of gyration, as published: 2.46 to 2.80, often near 2.50.',
+      text: 'RG, in {unit}?',
+      quantity: 'gyration',
+      help: 'Low radius of gyration, as published: 2.46 to 2.80 in, often near 2.50 in.',
       schema: ball.rgIn,
       usual: () => '2.53',
     },
@@ -75,8 +77,9 @@ function ballNumbers(): readonly Question[] {
       id: 'differentialIn',
       kind: 'number',
       when,
-      text: 'Total differential, in inches?',
-      help: 'As published: 0 to 0.060. 0.020 flares little, 0.050 much.',
+      text: 'Total differential, in {unit}?',
+      quantity: 'gyration',
+      help: 'As published: 0 to 0.060 in. 0.020 in flares little, 0.050 in much.',
       schema: ball.differentialIn,
       usual: () => '0.040',
     },
@@ -84,7 +87,8 @@ function ballNumbers(): readonly Question[] {
       id: 'intermediateDifferentialIn',
       kind: 'number',
       when,
-      text: 'Intermediate differential (mass bias), in inches?',
+      text: 'Intermediate differential (mass bias), in {unit}?',
+      quantity: 'gyration',
       help: 'As published; 0 for a symmetric ball.',
       schema: ball.intermediateDifferentialIn,
       usual: () => '0',
@@ -110,8 +114,9 @@ function ballNumbers(): readonly Question[] {
       id: 'pinToCgIn',
       kind: 'number',
       when,
-      text: 'From the pin to the CG mark, in inches?',
-      help: 'Arc along the surface, on the box or by tape: 0 to 6, often 2 to 4.',
+      text: 'From the pin to the CG mark, in {unit}?',
+      quantity: 'tape',
+      help: 'Arc along the surface, on the box or by tape: 0 to 6 in, often 2 to 4 in.',
       schema: ball.pinToCgIn,
       usual: () => '2 3/4',
     },
@@ -119,8 +124,9 @@ function ballNumbers(): readonly Question[] {
       id: 'topWeightOz',
       kind: 'number',
       when,
-      text: 'Top weight, in ounces?',
-      help: 'On the box: 0 to 6, often 2 to 4.',
+      text: 'Top weight, in {unit}?',
+      quantity: 'ounce',
+      help: 'On the box: 0 to 6 oz, often 2 to 4 oz.',
       schema: ball.topWeightOz,
       usual: () => '3',
     },

@@ -11,6 +11,7 @@ import { BALL_FILE, BY_NUMBERS, FIRST_BALL_NUMBER, LAST_BALL_NUMBER } from './ba
 import { type Answers, FROM_FILE, type Question, UNKNOWN } from './question.js';
 import { releaseNumbers } from './release-numbers.js';
 import { BY_QUESTIONS } from './release-questions.js';
+import { earlierDrilling, endsUsedBall, FIRST_USED, guessedNote } from './used-ball-questions.js';
 
 /** How far an interview has come: which questions were answered, in order, and how. */
 export interface Interview {
@@ -40,8 +41,14 @@ export const startInterview = (questions: readonly Question[]): Interview => ({
 /** An interview that was left, as plain data: question and what was given to it, in order. */
 export type LeftInterview = readonly (readonly [id: string, given: unknown])[];
 
-export const leftInterview = ({ answered, given }: Interview): LeftInterview =>
-  answered.map((id) => [id, given[id]]);
+export const leftInterview = ({ questions, answered, given }: Interview): LeftInterview =>
+  answered.map((id) => [
+    id,
+    withItsUnit(
+      questions.find((question) => question.id === id),
+      given[id],
+    ),
+  ]);
 
 /** An interview taken up where it was left, as far as its answers are still ones that may be given. */
 export function resumed(questions: readonly Question[], left: LeftInterview): Interview {
@@ -93,10 +100,15 @@ export function backTo(interview: Interview, id: string): Interview {
 }
 
 /** The ball, once the latest answer is the last one that describes it, and the first question about it; else null. */
-export function ballJustDescribed({ answered, answers }: Interview): { ball: Ball; from: string } | null {
-  switch (answered[answered.length - 1]) {
+export function ballJustDescribed(
+  { answered, answers }: Interview,
+  shelf: Shelf,
+): { ball: Ball; from: string } | null {
+  const last = answered[answered.length - 1];
+  if (endsUsedBall(last, answers)) return { ball: ballOf(answers, shelf), from: FIRST_USED };
+  switch (last) {
     case LAST_BALL_NUMBER:
-      return { ball: numberedBall(answers), from: FIRST_BALL_NUMBER };
+      return { ball: numberedBall({ ...answers, [FIRST_USED]: false }, shelf), from: FIRST_BALL_NUMBER };
     case BALL_FILE:
       return { ball: answers[BALL_FILE] as Ball, from: BALL_FILE };
     default:
@@ -145,17 +157,21 @@ function bowlerOf(answers: Answers, shelf: Shelf): Bowler {
 
 function ballOf(answers: Answers, shelf: Shelf): Ball {
   if (answers.ball === FROM_FILE) return answers[BALL_FILE] as Ball;
-  return answers.ball === BY_NUMBERS ? numberedBall(answers) : (found(shelf.balls, answers.ball) as Ball);
+  return answers.ball === BY_NUMBERS
+    ? numberedBall(answers, shelf)
+    : (found(shelf.balls, answers.ball) as Ball);
 }
 
-function numberedBall(answers: Answers): Ball {
+function numberedBall(answers: Answers, shelf: Shelf): Ball {
   const { weightLb, rgIn, differentialIn, intermediateDifferentialIn, pinToCgIn, topWeightOz, surfaceGrit } =
     answers;
+  const earlier = earlierDrilling(answers, bowlerOf(answers, shelf));
   return parseRecord(
     publishedBallSchema,
     withoutUndefined({
       schema: 'flarewise/ball/1',
       name: answers.keepBall ?? 'Your ball',
+      note: guessedNote(answers),
       weightLb,
       rgIn,
       differentialIn,
@@ -165,9 +181,16 @@ function numberedBall(answers: Answers): Ball {
       pinToCgIn,
       topWeightOz,
       surfaceGrit,
+      ...(earlier ? { drilledBefore: [earlier] } : {}),
     }),
     'interview',
   );
+}
+
+/** A number as it was typed, with the unit it was typed in: the next time questions may be put in others. */
+function withItsUnit(question: Question | undefined, given: unknown): unknown {
+  const isBare = typeof given === 'string' && /^[\d\s./+-]+$/.test(given);
+  return isBare && question?.kind === 'number' && question.typed ? `${given} ${question.typed.unit}` : given;
 }
 
 const isPut = (question: Question, answers: Answers): boolean => question.when?.(answers) ?? true;
@@ -192,21 +215,25 @@ function valueGiven(question: Question, given: unknown, answers: Answers): { val
         : wrong('must be one of the answers shown');
     case 'number': {
       if (question.mayBeUnknown && String(given).trim() === UNKNOWN) return { value: UNKNOWN };
-      const value = typeof given === 'number' ? given : parseSigned(String(given));
+      const read = question.typed?.read ?? parseSigned;
+      const say = question.typed?.say ?? ((rule: string) => rule);
+      const value = typeof given === 'number' ? given : read(String(given));
       const result = question.schema.safeParse(Number.isNaN(value) ? given : value);
       if (!result.success)
         return wrong(
-          result.error.issues[0]?.message ?? 'cannot be used',
-          (question.schema.meta() as { hint?: string } | undefined)?.hint,
+          say(result.error.issues[0]?.message ?? 'cannot be used'),
+          question.typed?.hint ?? (question.schema.meta() as { hint?: string } | undefined)?.hint,
         );
       const clash = question.check?.(value, answers);
-      return clash ? wrong(clash) : { value };
+      return clash ? wrong(say(clash)) : { value };
     }
     case 'text': {
       const text = String(given ?? '').trim();
-      if (text === '') return { value: undefined };
+      if (text === '' || text === UNKNOWN) return { value: undefined };
       const result = question.schema.safeParse(text);
-      return result.success ? { value: text } : wrong(result.error.issues[0]?.message ?? 'cannot be used');
+      if (!result.success) return wrong(result.error.issues[0]?.message ?? 'cannot be used');
+      const clash = question.check?.(text, answers);
+      return clash ? wrong(clash) : { value: text };
     }
     case 'file':
       try {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { bowlerSchema } from '../records/bowler.js';
+import type { Quantity } from '../report/display-units.js';
 import { type Answers, type Question, UNKNOWN } from './question.js';
 import { papOfRing, releaseNumber } from './release-numbers.js';
 
@@ -36,6 +37,7 @@ interface Reading {
   readonly text: string;
   readonly help: string;
   readonly schema: z.ZodType;
+  readonly quantity?: Quantity;
   readonly usual: string;
   readonly mayBeUnknown?: boolean;
 }
@@ -52,11 +54,11 @@ const readings = (how: keyof typeof OF, way: string, list: readonly Reading[]): 
     tell: (answers) => (i < list.length - 1 ? null : numberFound(OF[how], answers)),
   }));
 
-/** What was found of a number: `Ball speed: 17.6 mph, give or take 0.8.` */
+/** What was found of a number: `Ball speed: 17.6 mph, give or take 0.8 mph.` */
 function numberFound(key: (typeof OF)[keyof typeof OF], answers: Answers): string {
   const { value, deviation } = releaseNumber(key, answers);
   const [name, unit] = NAMES[key];
-  return `${name}: ${value} ${unit}, give or take ${deviation}.`;
+  return `${name}: ${value} ${unit}, give or take ${deviation} ${unit}.`;
 }
 
 const NAMES = {
@@ -84,7 +86,9 @@ function resultFault(key: (typeof OF)[keyof typeof OF], answers: Answers): strin
     return 'must go with the ring’s tilt and its place on the midline; no ring crosses at both';
   const { value } = releaseNumber(key, answers);
   const result = SCHEMAS[key].safeParse(value);
-  return result.success ? null : `makes ${value}, and that ${result.error.issues[0]?.message}`;
+  return result.success
+    ? null
+    : `makes ${value} ${NAMES[key][1]}, and that ${result.error.issues[0]?.message}`;
 }
 
 export const SPEED_MEASURED: readonly Question[] = [
@@ -93,7 +97,7 @@ export const SPEED_MEASURED: readonly Question[] = [
     kind: 'choice',
     tell: guessed('speedHow'),
     text: 'How can your ball speed be found?',
-    help: 'What a screen over the lane shows is an average, below release speed; it is corrected by 1.6 mph, give or take 0.4.',
+    help: 'What a screen over the lane shows is an average, below release speed; it is corrected by 1.6 mph, give or take 0.4 mph.',
     when: isUnknown('speedMph'),
     options: [
       { value: 'display', label: 'From the screen over the lane' },
@@ -104,8 +108,9 @@ export const SPEED_MEASURED: readonly Question[] = [
   ...readings('speedHow', 'display', [
     {
       id: 'displayMph',
-      text: 'What does the screen show, in mph?',
-      help: 'The mean of a few good shots, 6 to 25.',
+      text: 'What does the screen show, in {unit}?',
+      quantity: 'speed',
+      help: 'The mean of a few good shots, 6 to 25 mph.',
       schema: between(6, 25, 'mph'),
       usual: '16',
     },
@@ -180,8 +185,9 @@ export const TILT_MEASURED: readonly Question[] = [
   ...readings('tiltHow', 'arc', [
     {
       id: 'ringArcIn',
-      text: 'Tape from edge to edge over the PAP side, in inches?',
-      help: 'Along the ball, across the middle of the ring: 4 to 13 1/2. 13 1/2 is no tilt, 11 1/2 is 13 degrees.',
+      text: 'Tape from edge to edge over the PAP side, in {unit}?',
+      quantity: 'tape',
+      help: 'Along the ball, across the middle of the ring: 4 to 13 1/2 in. 13 1/2 in is no tilt, 11 1/2 in is 13 degrees.',
       schema: between(4, 13.5, 'in'),
       usual: '11 1/2',
     },
@@ -189,8 +195,9 @@ export const TILT_MEASURED: readonly Question[] = [
   ...readings('tiltHow', 'diameter', [
     {
       id: 'ringDiameterIn',
-      text: 'How wide is the ring, straight across, in inches?',
-      help: 'Between two rulers: 3 to 8.6. Near 8.6 in this is far less exact than a tape.',
+      text: 'How wide is the ring, straight across, in {unit}?',
+      quantity: 'tape',
+      help: 'Between two rulers: 3 to 8.6 in. Near 8.6 in it is far less exact than a tape.',
       schema: between(3, 8.6, 'in'),
       usual: '8 3/8',
     },
@@ -238,14 +245,16 @@ export const PAP_MEASURED: readonly Question[] = [
   ...readings('papHow', 'ring', [
     {
       id: 'ringAsideIn',
-      text: 'Grip centre to the ring along the midline, in inches?',
-      help: 'On the side away from the PAP, by tape: 1/2 is usual. On the PAP side write it with a minus.',
+      text: 'Grip centre to the ring along the midline, in {unit}?',
+      quantity: 'tape',
+      help: 'On the side away from the PAP, by tape: 1/2 in is usual. On the PAP side write it with a minus.',
       schema: between(-3, 6, 'in'),
       usual: '1/2',
     },
     {
       id: 'ringBelowIn',
-      text: 'Grip centre to the ring below the thumb, in inches?',
+      text: 'Grip centre to the ring below the thumb, in {unit}?',
+      quantity: 'tape',
       help: 'Along the centre line, past the thumb hole, by tape; ? if the ring does not get there.',
       schema: between(0.5, 9, 'in'),
       usual: '5',

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { Quantity } from '../report/display-units.js';
 
 /** What a person has answered so far, by question. */
 export type Answers = Readonly<Record<string, unknown>>;
@@ -28,10 +29,23 @@ export interface ChoiceQuestion extends Asked {
   readonly usual?: unknown;
 }
 
+/** How a number is typed: the unit of a bare one, how text is read into the record's unit, a rule in words. */
+export interface TypedNumber {
+  readonly unit: string;
+  readonly read: (text: string) => number;
+  readonly say: (rule: string) => string;
+  /** In place of the record's own hint. */
+  readonly hint?: string;
+}
+
 /** A number, typed with or without a fraction. */
 export interface NumberQuestion extends Asked {
   readonly kind: 'number';
   readonly schema: z.ZodType;
+  /** What is asked for, where it has a unit that depends on the person; `{unit}` stands for it in the text. */
+  readonly quantity?: Quantity;
+  /** How it is typed, once the unit is settled. */
+  readonly typed?: TypedNumber;
   /** What Enter alone answers. */
   readonly usual: (answers: Answers) => string;
   /** Whether `?` is an answer: further questions measure it, or it is left out. */
@@ -50,6 +64,8 @@ export interface FileQuestion extends Asked {
 export interface TextQuestion extends Asked {
   readonly kind: 'text';
   readonly schema: z.ZodType;
+  /** A rule that other answers take part in; words what is wrong, or null. */
+  readonly check?: (text: string, answers: Answers) => string | null;
 }
 
 export type Question = ChoiceQuestion | NumberQuestion | FileQuestion | TextQuestion;

@@ -2,6 +2,7 @@ import { laneSchema } from '../records/lane.js';
 import { nameField } from '../records/quantity.js';
 import { readRecord } from '../records/read-record.js';
 import type { Shelf } from '../records/shelf.js';
+import { UNITS, type Units } from '../report/display-units.js';
 import { BY_NUMBERS, ballQuestions } from './ball-questions.js';
 import {
   type Answers,
@@ -10,7 +11,9 @@ import {
   type Question,
   type TextQuestion,
 } from './question.js';
+import { questionIn } from './question-in.js';
 import { BY_QUESTIONS, releaseQuestions } from './release-questions.js';
+import { usedBallQuestions } from './used-ball-questions.js';
 
 /**
  * All questions of the interview in their order, as data.
@@ -18,9 +21,13 @@ import { BY_QUESTIONS, releaseQuestions } from './release-questions.js';
  * Ranges and messages are those of the records' own schemas. The usual answers are those of the kind of bowler
  * a person is, and of an everyday ball.
  */
-export const questionsFor = (shelf: Shelf): readonly Question[] => [
+export const questionsFor = (shelf: Shelf, units: Units = UNITS.trade): readonly Question[] =>
+  allQuestions(shelf).map((question) => questionIn(question, units));
+
+const allQuestions = (shelf: Shelf): readonly Question[] => [
   ...releaseQuestions(shelf),
   ...ballQuestions(shelf),
+  ...usedBallQuestions,
   {
     id: 'lane',
     kind: 'choice',

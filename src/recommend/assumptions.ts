@@ -126,7 +126,7 @@ const UNCERTAIN = [
 ] as const;
 
 const LINE_ASSUMPTION =
-  'Every layout is rolled on its own line: the laydown board from which the usual middle layout reaches board 17.5 with its breakpoint near the pattern length less 31, and the direction in which the layout itself reaches board 17.5. In each world it is played as in the undisturbed shot.';
+  'Every layout is rolled on its own line: the laydown board from which the usual middle layout reaches board 17.5 with its breakpoint near the pattern length in feet less 31, and the direction in which the layout itself reaches board 17.5. In each world it is played as in the undisturbed shot.';
 
 const NO_WISH_ASSUMPTION =
   'No wish was given: layouts are ranked by how near the entry angle comes to 4 to 6 degrees.';

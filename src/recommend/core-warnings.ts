@@ -5,7 +5,7 @@ import type { OwnCoreBall } from '../records/ball.js';
 import { LEAST_MASS_BIAS_IN } from '../records/ball.js';
 import { loadRuleSet } from '../records/rules.js';
 import { from, GRAM_PER_CC, INCH, OUNCE, to } from '../units.js';
-import type { Vec3 } from '../vec3.js';
+import { norm, type Vec3 } from '../vec3.js';
 import { partName } from './part-name.js';
 
 /** A ball around an own core, and what was worked out about it. */
@@ -13,6 +13,7 @@ export interface OwnFacts {
   readonly ball: OwnCoreBall;
   readonly numbers: PublishedNumbers;
   readonly inertia: InertiaNumbers;
+  readonly p_BoBcm_C: Vec3; // m
   readonly fillerDensity: number; // kg/m³
 }
 
@@ -20,6 +21,7 @@ export interface OwnFacts {
 export const coreWarnings = (facts: OwnFacts): string[] => [
   ...densityWarnings(facts),
   ...markWarnings(facts),
+  ...centreWarnings(facts),
   ...madeWarnings(facts),
   ...comparisons(facts),
 ];
@@ -61,6 +63,19 @@ function markWarnings({ numbers, inertia }: OwnFacts): string[] {
       ? warn('high-RG', 'marker', offIn([y, z, x]), MASS_BIAS_RULE_IN)
       : []),
   ];
+}
+
+/** How far the CG may lie beside the line from pin to marker, in: about what a mark is off by hand (our own choice). */
+const CENTRE_ASIDE_IN = 0.5;
+
+/** Of a symmetric ball the drilling angle is usually measured to the CG mark; here it goes to the marker. */
+function centreWarnings({ numbers, p_BoBcm_C }: OwnFacts): string[] {
+  const asideIn = to(numbers.radius * Math.asin(Math.abs(p_BoBcm_C[1]) / norm(p_BoBcm_C)), INCH);
+  return numbers.family === 'plain' && asideIn > CENTRE_ASIDE_IN
+    ? [
+        `The CG lies ${asideIn.toFixed(1)} in beside the line from pin to marker. Drilling angles are measured to the marker, not to the CG.`,
+      ]
+    : [];
 }
 
 /** Numbers outside what the sport allows of balls as made. */

@@ -1,6 +1,5 @@
 import { quantileSorted } from 'simple-statistics';
-import type { Band } from '../records/answer.js';
-import { score } from './score.js';
+import { type Band, TWENTIETHS } from '../records/answer.js';
 import type { Outcome } from './simulator.js';
 import { type Reached, type Target, WISHES } from './target.js';
 
@@ -9,27 +8,6 @@ export interface InWorlds {
   readonly outcomes: readonly Outcome[];
   readonly scores: readonly number[];
   readonly meanScore: number;
-}
-
-/**
- * Scores a layout in every world.
- *
- * A wish is about what layouts can change, so in each world it is moved along with what luck (a slower shot,
- * a drier lane) does to any ball: what it does to the usual middle layout, marked exactly, with the most
- * typical core. What is left to each layout is how it takes errors of marking, other cores and that luck.
- *
- * @param outcomes   one per world
- * @param luck       the usual middle layout's in the same worlds, but for marking and core
- * @param atNominal  the usual middle layout's in the nominal world
- */
-export function inWorlds(
-  outcomes: readonly Outcome[],
-  luck: readonly Outcome[],
-  atNominal: Outcome,
-  targets: readonly Target[],
-): InWorlds {
-  const scores = outcomes.map((outcome, i) => score(outcome, shiftTargets(targets, luck[i], atNominal)));
-  return { outcomes, scores, meanScore: scores.reduce((sum, s) => sum + s, 0) / scores.length };
 }
 
 /** Targets moved along with what a world's luck does to the usual middle layout. */
@@ -57,8 +35,18 @@ export function bandOf(values: readonly number[]): Band {
   return { low: quantileSorted(sorted, 0.05), high: quantileSorted(sorted, 0.95) };
 }
 
+/** Quantiles in the middle of each twentieth, ascending. */
+export function twentiethsOf(values: readonly number[]): number[] {
+  const sorted = [...values].sort((a, b) => a - b);
+  return Array.from({ length: TWENTIETHS }, (_, i) => quantileSorted(sorted, (i + 0.5) / TWENTIETHS));
+}
+
 /** Band of a reaction number over the worlds in which the ball reached the pins; all of them when none did. */
-export function bandAtPins(rows: readonly Outcome[], pick: (outcome: Outcome) => number): Band {
+export const bandAtPins = (rows: readonly Outcome[], pick: (outcome: Outcome) => number): Band =>
+  bandOf(valuesAtPins(rows, pick));
+
+/** A reaction number in the worlds in which the ball reached the pins; in all of them when it did in none. */
+export function valuesAtPins(rows: readonly Outcome[], pick: (outcome: Outcome) => number): number[] {
   const reached = rows.filter((row) => row.shot === 'pins');
-  return bandOf((reached.length > 0 ? reached : rows).map(pick));
+  return (reached.length > 0 ? reached : rows).map(pick);
 }

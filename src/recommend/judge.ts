@@ -4,17 +4,19 @@ import type { LayoutNumbers } from '../records/layout-text.js';
 import { CLEARLY, PROBABLY } from '../records/sureness.js';
 import { VERSION } from '../records/version.js';
 import { allAssumptions } from './assumptions.js';
+import { keyOf } from './candidates.js';
 import { cautionsFor } from './cautions.js';
 import { drilledFacts } from './drilled-facts.js';
 import { explain } from './explain.js';
 import { type InAllWorlds, simulateInWorlds } from './in-all-worlds.js';
 import { shareAbove } from './in-worlds.js';
 import { noLine } from './no-line.js';
-import { pickDiffering } from './pick-differing.js';
+import { finals } from './rank.js';
 import { READINGS } from './readings.js';
 import { nothingAllowed } from './recommend.js';
+import { regressionAnswer } from './regression-answer.js';
 import { score } from './score.js';
-import { search } from './search.js';
+import { type SearchResult, search } from './search.js';
 import {
   type RecommendInputs,
   type Setting,
@@ -25,9 +27,6 @@ import {
 import { answerer, targetAnswer } from './simulated-answer.js';
 import type { Target } from './target.js';
 import { toLayout } from './to-layout.js';
-
-/** Best layouts of the search that are tried in all worlds to find the one to compare with. */
-const RIVALS = 3;
 
 /** Errors of marking by hand, to either side; what the worse side does is told. */
 const ERRORS: readonly { error: string; by: Partial<LayoutNumbers> }[] = [
@@ -49,19 +48,19 @@ export const judge = (
   withSetting(inputs, options, async (setting): Promise<JudgeAnswer> => {
     const { ball, rules } = setting;
     const { layout, ...given } = inputs;
-    const result = await search(inputs.want, setting);
+    const result = await search(inputs.want, setting, [layout]);
     if (result.found.length === 0) throw nothingAllowed(result);
-    const rivals = pickDiffering(result.found, RIVALS).map((found) => found.layout);
-    const { rows, middle } = await simulateInWorlds([layout, ...rivals], result.targets, setting);
-    const [own, ...rivalRows] = rows as [InAllWorlds, ...InAllWorlds[]];
-    const best = rivalRows.reduce((a, b) => (b.worlds.meanScore > a.worlds.meanScore ? b : a));
+    const { radius } = ball.published;
+    const [outcome] = await setting.evaluator.evaluate([{ layout: toLayout(layout, radius), world: 0 }]);
+    const [best] = (await finals(result, 1, setting)).rows;
+    const { rows, middle } = await simulateInWorlds([{ layout, outcome }], result.inWorlds, setting);
+    const [own] = rows as [InAllWorlds];
     const inWords = answerer(result.targets, setting);
     const factsOf = drilledFacts(ball, rules);
     const facts = factsOf(layout);
     const simulated = inWords(own, facts);
     const bestBeatsIt = shareAbove(best.worlds, own.worlds);
     const [toBest] = await explain([best.layout], layout, result.targets, setting);
-    const nominal = score(own.nominal, result.targets);
     return {
       schema: 'flarewise/judge/1',
       version: VERSION,
@@ -73,11 +72,9 @@ export const judge = (
         : noLine(inputs, ball, toLayout(layout, ball.published.radius)),
       targets: result.targets.map(targetAnswer),
       layout: { ...simulated, psa: facts.psa, marks: [...facts.marks], legality: facts.legality },
-      place: {
-        betterThan: result.attained.filter((outcome) => score(outcome, result.targets) < nominal).length,
-        of: result.attained.length,
-      },
+      place: placeOf(own, result),
       best: inWords(best, factsOf(best.layout)),
+      regression: regressionAnswer(result, [own, best]),
       confidence: { bestBeatsIt, beatsMiddle: shareAbove(own.worlds, middle.worlds), worlds: WORLD_COUNT },
       shares: toBest.shares,
       marking: await markingErrors(own, result.targets, setting),
@@ -85,6 +82,21 @@ export const judge = (
       cautions: cautionsFor(ball),
     };
   });
+
+/** Where a layout stands among all: by the regression where it was asked, else by physics among the grid's. */
+function placeOf(
+  { layout, nominal }: InAllWorlds,
+  { surveyed, attained, targets }: SearchResult,
+): JudgeAnswer['place'] {
+  if ('ranked' in surveyed) {
+    const rank = surveyed.ranked.findIndex((each) => keyOf(each) === keyOf(layout));
+    const of = surveyed.ranked.length;
+    return { betterThan: of - 1 - rank, of, by: 'regression' };
+  }
+  const own = score(nominal, targets);
+  const below = attained.filter((outcome) => score(outcome, targets) < own).length;
+  return { betterThan: below, of: attained.length, by: 'physics' };
+}
 
 function verdictOf(isBarred: boolean, bestBeatsIt: number): JudgeAnswer['verdict'] {
   if (isBarred) return 'not-allowed';

@@ -20,7 +20,7 @@ export const laneWords = (facts: Facts): string[] => [
 
 function lengthLine({ lane: { patternFt } }: Facts): string {
   const length = patternFt < 36 ? 'short' : patternFt <= 42 ? 'of middling length' : 'long';
-  return `${patternFt} ft of oil, ${length}; by common practice the path is widest near board ${Math.max(3, patternFt - 31)}, the length less 31.`;
+  return `${patternFt} ft of oil, ${length}; by common practice the path is widest near board ${Math.max(3, patternFt - 31)}, the length in feet less 31.`;
 }
 
 function ratioLine({ oil: { middleToOwn, meanUnits } }: Facts): string {

@@ -34,7 +34,7 @@ export function limits(
     const spread = band.high - band.low;
     if (high - low < spread)
       lines.push(
-        `Layout moves ${WORDS[target.wish]} by ${number(high - low)} ${target.unit} in all (${number(low)} to ${number(high)}), less than shots, lane and core vary (${number(spread)} ${target.unit} from the 5th to the 95th percentile). Cover finish, line or another ball would move it more.`,
+        `Layout moves ${WORDS[target.wish]} by ${number(high - low)} ${target.unit} in all (${number(low)} to ${number(high)} ${target.unit}), less than shots, lane and core vary (${number(spread)} ${target.unit} from the 5th to the 95th percentile). Cover finish, line or another ball would move it more.`,
       );
   }
   const missed = result.targets.filter((target) => Math.abs(wishMiss(best, target)) > NOTABLE_MISS);
@@ -42,7 +42,9 @@ export function limits(
     lines.push(
       `No layout of this ball joins all wishes: the best found misses ${missed.map((t) => `${WORDS[t.wish]} by ${Math.round(100 * Math.abs(wishMiss(best, t)))} %`).join(' and ')} of the attainable range.`,
     );
-  const setAside = [...result.rejected].filter(([, count]) => count > 0.25 * result.shots);
+  const rejected = [...result.rejected];
+  const lookedAt = rejected.reduce((sum, [, count]) => sum + count, result.found.length);
+  const setAside = rejected.filter(([, count]) => count > 0.25 * lookedAt);
   for (const [why, count] of setAside) lines.push(`${count} layouts were set aside because ${why}.`);
   if (!best.reaction.rollsBeforePins)
     lines.push('The ball is still sliding at the pins: it does not reach its roll phase.');

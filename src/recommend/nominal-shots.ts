@@ -17,6 +17,8 @@ export interface NominalShots {
   roll(layouts: readonly LayoutNumbers[], onDone?: (count: number) => void): Promise<void>;
   /** The shot of a layout that was rolled and may be drilled. */
   get(layout: LayoutNumbers): NominalShot | undefined;
+  /** Whether a layout was looked at and may not be drilled. */
+  isRejected(layout: LayoutNumbers): boolean;
   readonly allowed: () => readonly NominalShot[];
   readonly rejected: ReadonlyMap<Rejection, number>;
   readonly shots: () => number;
@@ -51,6 +53,7 @@ export function nominalShots(setting: Setting): NominalShots {
       }
     },
     get: (layout) => known.get(keyOf(layout)) ?? undefined,
+    isRejected: (layout) => known.get(keyOf(layout)) === null,
     allowed: () => [...known.values()].filter((row) => row !== null),
     rejected,
     shots: () => shots,

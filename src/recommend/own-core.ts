@@ -7,7 +7,7 @@ import { InputError } from '../errors.js';
 import { LEAST_MASS_BIAS_IN, type OwnCoreBall, USUAL_CIRCUMFERENCE_IN } from '../records/ball.js';
 import type { Bowler } from '../records/bowler.js';
 import { from, GRAM_PER_CC, INCH, OUNCE, POUND, to } from '../units.js';
-import { norm } from '../vec3.js';
+import { norm, type Vec3 } from '../vec3.js';
 import { LENGTH } from './core-pose.js';
 import { coreRoom } from './core-room.js';
 import { coreWarnings } from './core-warnings.js';
@@ -48,7 +48,7 @@ export function ownBall(ball: OwnCoreBall, hand: Bowler['hand']): OwnBall {
   if (unfilled) throw new InputError('bad-core', unfilled, path);
 
   const { fillerDensity } = own.body;
-  const { numbers, inertia } = numbersOf(own.body);
+  const { numbers, inertia, p_BoBcm_C } = numbersOf(own.body);
   return {
     numbers,
     body: own.body,
@@ -56,13 +56,17 @@ export function ownBall(ball: OwnCoreBall, hand: Bowler['hand']): OwnBall {
     warnings: [
       ...room.warnings,
       ...placed.warnings,
-      ...coreWarnings({ ball, numbers, inertia, fillerDensity }),
+      ...coreWarnings({ ball, numbers, inertia, p_BoBcm_C, fillerDensity }),
     ],
   };
 }
 
 /** What would be published of a ball, from its body. */
-function numbersOf(body: BallBody): { readonly numbers: PublishedNumbers; readonly inertia: InertiaNumbers } {
+function numbersOf(body: BallBody): {
+  readonly numbers: PublishedNumbers;
+  readonly inertia: InertiaNumbers;
+  readonly p_BoBcm_C: Vec3; // m
+} {
   const whole = fromMoments(bodyMoments(body));
   const { mass, p_BoBcm_B: p } = whole;
   const inertia = inertiaNumbers(whole);
@@ -79,6 +83,7 @@ function numbersOf(body: BallBody): { readonly numbers: PublishedNumbers; readon
       family: intermediateDifferential > from(LEAST_MASS_BIAS_IN, INCH) ? 'asymmetric' : 'plain',
     },
     inertia,
+    p_BoBcm_C: p,
   };
 }
 

@@ -3,23 +3,24 @@ import type { LayoutNumbers } from '../records/layout-text.js';
 /** How far two layouts must lie apart to count as different choices: one of these, or a mix. */
 const APART = { pinToPapIn: 0.75, drillingAngleDeg: 25, valAngleDeg: 15 };
 
-/** The first `count` of a list, best first, that differ from one another in more than a step or two. */
+/** How far two layouts lie apart; from 1 on they count as different choices. */
+export const apart = (a: LayoutNumbers, b: LayoutNumbers): number =>
+  Math.hypot(
+    (a.pinToPapIn - b.pinToPapIn) / APART.pinToPapIn,
+    (a.drillingAngleDeg - b.drillingAngleDeg) / APART.drillingAngleDeg,
+    (a.valAngleDeg - b.valAngleDeg) / APART.valAngleDeg,
+  );
+
+/** The first `count` of a list, best first, that lie at least so far apart: by default, that differ in more than a step or two. */
 export function pickDiffering<T extends { readonly layout: LayoutNumbers }>(
   list: readonly T[],
   count: number,
+  least = 1,
 ): T[] {
   const picked: T[] = [];
   for (const row of list) {
     if (picked.length === count) break;
-    const differs = picked.every(
-      ({ layout }) =>
-        Math.hypot(
-          (row.layout.pinToPapIn - layout.pinToPapIn) / APART.pinToPapIn,
-          (row.layout.drillingAngleDeg - layout.drillingAngleDeg) / APART.drillingAngleDeg,
-          (row.layout.valAngleDeg - layout.valAngleDeg) / APART.valAngleDeg,
-        ) >= 1,
-    );
-    if (differs) picked.push(row);
+    if (picked.every(({ layout }) => apart(row.layout, layout) >= least)) picked.push(row);
   }
   return picked;
 }

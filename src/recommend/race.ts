@@ -15,6 +15,7 @@ const ROUNDS: readonly Round[] = [
 export interface Raced {
   /** Its place in the list that was raced. */
   readonly index: number;
+  /** Of one that dropped out early, moved by what the worlds it missed did to those that met them. */
   readonly meanScore: number;
   /** Worlds it was scored in. */
   readonly worlds: number;
@@ -33,20 +34,24 @@ export async function race(
   scoreIn: (world: number, which: Int32Array, tell: (index: number, score: number) => void) => Promise<void>,
 ): Promise<readonly Raced[]> {
   const sums = new Float64Array(count);
-  const met = new Int32Array(count);
   let running = Int32Array.from({ length: count }, (_, i) => i);
-  const out: number[][] = [];
-  const byMean = (a: number, b: number): number => sums[b] / met[b] - sums[a] / met[a] || a - b;
-  let world = 0;
+  let met = 0;
+  const groups: { met: number; means: Float64Array; dropped: number[] }[] = [];
   for (const round of ROUNDS) {
-    for (; world < Math.min(worlds, round.worlds); world++)
-      await scoreIn(world, running, (index, score) => {
+    for (; met < Math.min(worlds, round.worlds); met++)
+      await scoreIn(met, running, (index, score) => {
         sums[index] += score;
-        met[index] += 1;
       });
-    const order = [...running].sort(byMean);
-    out.unshift(order.slice(round.keep));
+    const means = sums.map((sum) => sum / met);
+    const order = [...running].sort((a, b) => means[b] - means[a] || a - b);
+    groups.unshift({ met, means, dropped: order.slice(round.keep) });
     running = Int32Array.from(order.slice(0, round.keep));
   }
-  return out.flat().map((index) => ({ index, meanScore: sums[index] / met[index], worlds: met[index] }));
+  const last = groups[0];
+  const meanOfLast = (means: Float64Array): number =>
+    last.dropped.reduce((sum, index) => sum + means[index], 0) / last.dropped.length;
+  return groups.flatMap(({ met, means, dropped }) => {
+    const missed = meanOfLast(last.means) - meanOfLast(means);
+    return dropped.map((index) => ({ index, meanScore: means[index] + missed, worlds: met }));
+  });
 }

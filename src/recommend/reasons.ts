@@ -1,3 +1,4 @@
+import { signed } from '../decimals.js';
 import type { DrilledNumbersAnswer, ReactionAnswer, SharesAnswer, TargetAnswer } from '../records/answer.js';
 import type { CoreKind } from './cores-of.js';
 
@@ -70,7 +71,7 @@ function coreLine({ families, drilled, undrilled, shares }: ReasonFacts): string
   const before = undrilled.intermediateDifferentialIn;
   const byAngle = shares.intermediateDifferentialIn.drillingAngle;
   const change = `Intermediate differential goes from ${before.toFixed(3)} to ${now.toFixed(3)} in`;
-  const angle = `${byAngle < 0 ? '-' : '+'}${Math.abs(byAngle).toFixed(3)} in of the difference from the middle layout`;
+  const angle = `${signed(byAngle, 3)} in of the difference from the middle layout`;
   if (families.length > 1)
     return `${change} with the most typical core. Whether the mark matters hangs on the core's shape, which nobody told: hardly on a plain one, much on a lobed one.`;
   switch (families[0]) {
@@ -86,8 +87,7 @@ function coreLine({ families, drilled, undrilled, shares }: ReasonFacts): string
 }
 
 function shareLine({ score }: SharesAnswer): string {
-  const signed = (value: number): string => `${value < 0 ? '-' : '+'}${Math.abs(value).toFixed(1)}`;
-  return `Of ${signed(score.total)} points against the usual middle layout in the nominal world, pin-to-PAP brings ${signed(score.pinToPap)}, the VAL angle ${signed(score.valAngle)}, the drilling angle ${signed(score.drillingAngle)}.`;
+  return `Of ${signed(score.total, 1)} points against the usual middle layout in the nominal world, pin-to-PAP brings ${signed(score.pinToPap, 1)}, the VAL angle ${signed(score.valAngle, 1)}, the drilling angle ${signed(score.drillingAngle, 1)}.`;
 }
 
 function nextLine({ reaction, score, targets }: ReasonFacts, next: NonNullable<ReasonFacts['next']>): string {

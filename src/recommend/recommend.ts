@@ -4,6 +4,7 @@ import { type Ball, ballRecord } from '../records/ball.js';
 import { VERSION } from '../records/version.js';
 import { allAssumptions } from './assumptions.js';
 import { cautionsFor } from './cautions.js';
+import { commonPractice } from './common-practice.js';
 import { undrilledAnswer } from './drilled-answer.js';
 import { drilledFacts } from './drilled-facts.js';
 import { explain } from './explain.js';
@@ -93,7 +94,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       targets,
       search: {
         candidates: result.candidates,
-        shots: result.shots,
+        shots: result.shots(),
         rejected: [...result.rejected].map(([reason, count]) => ({ reason, count })),
         regression: regressionAnswer(result, ranked),
       },
@@ -111,6 +112,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
           fitter: options.fitter,
         },
       ),
+      practice: await commonPractice(ranked[0].layout, setting),
       cautions: cautionsFor(ball),
     };
   });

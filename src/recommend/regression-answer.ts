@@ -1,29 +1,33 @@
-import type { RecommendAnswer } from '../records/answer.js';
-import { keyOf } from './candidates.js';
+import type { RegressionAnswer } from '../records/answer.js';
+import { wordLayout } from '../records/layout-text.js';
 import type { InAllWorlds } from './in-all-worlds.js';
 import type { SearchResult } from './search.js';
 
 /** What the regression did in a search, and how far it and physics differ on the layouts that are listed. */
 export function regressionAnswer(
-  { surveyed, found }: SearchResult,
+  { surveyed, byRegression }: Pick<SearchResult, 'surveyed' | 'byRegression'>,
   listed: readonly InAllWorlds[],
-): RecommendAnswer['search']['regression'] {
+): RegressionAnswer {
   if ('why' in surveyed)
     return {
       notice: `physics searched alone: ${surveyed.why}`,
       candidateWorlds: 0,
       tunedTo: 0,
+      listed: [],
       difference: null,
     };
-  const expected = new Map(found.map((row) => [keyOf(row.layout), row.expected]));
-  const off = listed.flatMap(({ layout, worlds }) => {
-    const mean = expected.get(keyOf(layout));
-    return typeof mean === 'number' ? [Math.abs(mean - worlds.meanScore)] : [];
+  const both = listed.flatMap(({ layout, worlds }) => {
+    const expected = byRegression(layout);
+    return expected === null
+      ? []
+      : [{ layout: wordLayout(layout), byRegression: expected, byPhysics: worlds.meanScore }];
   });
+  const off = both.map((each) => Math.abs(each.byRegression - each.byPhysics));
   return {
     notice: null,
-    candidateWorlds: surveyed.candidateWorlds,
+    candidateWorlds: surveyed.candidateWorlds(),
     tunedTo: surveyed.tunedTo,
+    listed: both,
     difference:
       off.length === 0
         ? null

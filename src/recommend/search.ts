@@ -1,9 +1,9 @@
 import type { LayoutNumbers } from '../records/layout-text.js';
 import type { Want } from '../records/want.js';
-import { type Candidate, type GridStep, gridCandidates, keyOf, layoutOf } from './candidates.js';
-import { climb, expectedShots } from './climb.js';
+import { type GridStep, gridCandidates, keyOf, layoutOf } from './candidates.js';
 import { type Rejection, rejectByMarks } from './constraints.js';
 import { type NominalShot, type NominalShots, nominalShots } from './nominal-shots.js';
+import { RACE_SHOTS, raceByPhysics, STARTERS } from './physics-race.js';
 import { pickDiffering } from './pick-differing.js';
 import { openRegression } from './regression.js';
 import { score } from './score.js';
@@ -11,6 +11,7 @@ import type { Setting } from './setting.js';
 import type { Outcome } from './simulator.js';
 import { type Surveyed, survey } from './survey.js';
 import { type Target, targetsOf } from './target.js';
+import { type WorldShots, worldShots } from './world-shots.js';
 
 /** A layout that was simulated in the nominal world and may be drilled. */
 export interface Found {
@@ -18,21 +19,23 @@ export interface Found {
   readonly outcome: Outcome;
   /** In the nominal world. */
   readonly score: number;
-  /** Mean score over plausible worlds by the fitted regression; null where it was not asked. */
-  readonly expected: number | null;
 }
 
 export interface SearchResult {
-  /** Best first: by what is expected over worlds, where the regression was asked, else by the nominal score. */
+  /** Best first: those that physics raced in plausible worlds by what it then expects of them, then the others. */
   readonly found: readonly Found[];
+  /** What physics did in plausible worlds so far. */
+  readonly inWorlds: WorldShots;
   readonly targets: readonly Target[];
   /** What the allowed layouts of the first, even grid do: what this ball can do at all. */
   readonly attained: readonly Outcome[];
   /** Layouts the trade drills at marking resolution, before any was set aside. */
   readonly candidates: number;
-  readonly shots: number;
+  readonly shots: () => number;
   readonly rejected: ReadonlyMap<Rejection, number>;
   readonly surveyed: Surveyed;
+  /** Mean score over plausible worlds by the fitted regression; null where it was not asked. */
+  byRegression(layout: LayoutNumbers): number | null;
 }
 
 /** The first grid over all layouts; its outcomes also say what is attainable. */
@@ -41,85 +44,87 @@ const COARSE: GridStep = { arcIn: 0.5, angleDeg: 10 };
 /** What a person can mark. */
 const FINEST: GridStep = { arcIn: 0.125, angleDeg: 5 };
 
-/** From how many, mutually differing, places physics alone climbs. */
-const STARTS = 12;
-
-/** Differing layouts of the survey that physics rolls at a time, until so many of them may be drilled. */
-const ROLLED = 40;
-const ENOUGH = 24;
-const MOST_TIMES = 3;
-
 /**
- * Searches all layouts.
+ * Searches all layouts, coarse to fine.
  *
- * A coarse grid is simulated by physics; its quantiles turn the wishes into targets. Then the fitted regression, tuned to
- * this problem, scores every layout at marking resolution over plausible worlds, and physics rolls the best that
- * differ. Where there is no regression to use, physics alone climbs from the best of the grid in the nominal world.
+ * A coarse grid is simulated by physics in the nominal world; its quantiles turn the wishes into targets. Then the fitted
+ * regression, tuned to this problem, scores every layout at marking resolution over plausible worlds. Physics races
+ * the likeliest in some of those worlds, or, where there is no regression to use, the best of the grid, and
+ * looks between and beside the best.
+ *
+ * @param also  layouts that the regression is asked about besides
  */
-export async function search(want: Want, setting: Setting): Promise<SearchResult> {
-  const { ball, practice, sides } = setting;
-  const { radius } = ball.published;
+export async function search(
+  want: Want,
+  setting: Setting,
+  also: readonly LayoutNumbers[] = [],
+): Promise<SearchResult> {
+  const { ball } = setting;
   const rolled = nominalShots(setting);
   const coarse = grid(COARSE, setting);
-  const onProgress = setting.progress('layouts');
-  const expected = coarse.length + expectedShots(STARTS);
-  let done = 0;
-  const onDone = (count: number): void => {
-    done += count;
-    onProgress(Math.min(done, expected), expected);
-  };
-  await rolled.roll(
-    coarse.map(({ layout }) => layout),
-    onDone,
-  );
+  const finest = grid(FINEST, setting);
+  await rolled.roll(coarse, counted(setting.progress('layouts'), coarse.length));
   const attained = rolled.allowed().map(({ outcome }) => outcome);
   const targets = attained.length > 0 ? targetsOf(want, attained) : [];
+  const inWorlds = await worldShots(targets, setting);
   const scoreOf = ({ outcome }: NominalShot): number => score(outcome, targets);
+  const nominally = (a: NominalShot, b: NominalShot): number => scoreOf(b) - scoreOf(a) || byKey(a, b);
 
-  const surveyed = await surveyAll(rolled, targets, setting);
-  const means = new Map<string, number>();
-  if ('ranked' in surveyed) {
-    for (const { layout, expected } of surveyed.ranked) means.set(keyOf(layout), expected);
-    await rollBest(surveyed.ranked, rolled, onDone);
-  } else {
-    const starts = pickDiffering(byScore(rolled, scoreOf), STARTS);
-    const isStart = new Set(starts.map(({ layout }) => keyOf(layout)));
-    const candidates = coarse.filter(({ layout }) => isStart.has(keyOf(layout))).map((row) => row.candidate);
-    await climb(candidates, rolled, scoreOf, setting, onDone);
-  }
-  onProgress(expected, expected);
-  const found = rolled
+  const markable = finest.filter((layout) => rejectByMarks(layout, ball, setting.practice) === null);
+  const report = counted(setting.progress('shots in worlds'), RACE_SHOTS);
+  const { surveyed, expects } = await withSurvey(
+    [...markable, ...also.filter((layout) => !markable.some((each) => keyOf(each) === keyOf(layout)))],
+    rolled,
+    targets,
+    setting,
+    async (surveyed) => {
+      const survey = 'ranked' in surveyed ? surveyed : null;
+      const byGrid = [...rolled.allowed()].sort(nominally);
+      const starters = survey
+        ? union(await likeliest(survey.ranked, rolled), byGrid).slice(0, STARTERS)
+        : byGrid.slice(0, STARTERS);
+      const expects =
+        starters.length > 0
+          ? await raceByPhysics(starters, markable, { rolled, inWorlds }, survey, report)
+          : null;
+      return { surveyed, expects };
+    },
+  );
+
+  const raced = (shot: NominalShot): number =>
+    expects && inWorlds.get(shot.layout) ? expects(shot.layout) : Number.NEGATIVE_INFINITY;
+  const order = rolled
     .allowed()
-    .map(
-      (shot): Found => ({ ...shot, score: scoreOf(shot), expected: means.get(keyOf(shot.layout)) ?? null }),
-    );
+    .map((shot) => ({ shot, expected: raced(shot) }))
+    .sort((a, b) => (a.expected === b.expected ? nominally(a.shot, b.shot) : b.expected - a.expected));
   return {
-    found: found.sort((a, b) => (b.expected ?? b.score) - (a.expected ?? a.score) || byKey(a, b)),
+    found: order.map(({ shot }): Found => ({ ...shot, score: scoreOf(shot) })),
+    inWorlds,
     targets,
     attained,
-    candidates: gridCandidates(practice, radius, FINEST, sides).length,
-    shots: rolled.shots() + ('ranked' in surveyed ? surveyed.shots : 0),
+    candidates: finest.length,
+    shots: () => rolled.shots() + inWorlds.shots() + ('ranked' in surveyed ? surveyed.shots : 0),
     rejected: rolled.rejected,
     surveyed,
+    byRegression: (layout) => ('ranked' in surveyed ? (surveyed.expected(layout) ?? null) : null),
   };
 }
 
-/** Asks the regression about every layout that may be marked. */
-async function surveyAll(
+/** Asks the regression about every layout that may be marked, and keeps it open while `use` asks on. */
+async function withSurvey<T>(
+  layouts: readonly LayoutNumbers[],
   rolled: NominalShots,
   targets: readonly Target[],
   setting: Setting,
-): Promise<Surveyed> {
+  use: (surveyed: Surveyed) => Promise<T>,
+): Promise<T> {
   const nominal = rolled.allowed();
   if (nominal.length < LEAST_KNOWN)
-    return { why: 'too few layouts may be drilled to tune the regression to' };
+    return use({ why: 'too few layouts may be drilled to tune the regression to' });
   const regression = await openRegression(setting.models);
-  if (regression.kind === 'unusable') return regression;
+  if (regression.kind === 'unusable') return use(regression);
   try {
-    const layouts = grid(FINEST, setting)
-      .map(({ layout }) => layout)
-      .filter((layout) => rejectByMarks(layout, setting.ball, setting.practice) === null);
-    return await survey(layouts, nominal, targets, setting, regression);
+    return await use(await survey(layouts, nominal, targets, setting, regression));
   } finally {
     await regression.model.close();
   }
@@ -128,37 +133,48 @@ async function surveyAll(
 /** Nominal shots below which the regression is not tuned. */
 const LEAST_KNOWN = 100;
 
-/** Rolls the best of a survey, a batch that differ at a time, until enough of them may be drilled. */
-async function rollBest(
-  ranked: readonly { readonly layout: LayoutNumbers }[],
+/** Of a survey's best, those rolled at a time, about so far apart, until enough of them may be drilled. */
+const ROLLED = 50;
+const LIKELY_APART = 0.4;
+const ENOUGH = 30;
+const MOST_TIMES = 3;
+
+/** The best of a survey that may be drilled. */
+async function likeliest(
+  ranked: readonly LayoutNumbers[],
   rolled: NominalShots,
-  onDone: (count: number) => void,
-): Promise<void> {
+): Promise<readonly NominalShot[]> {
   const tried = new Set<string>();
-  let allowed = 0;
-  for (let time = 0; time < MOST_TIMES && allowed < ENOUGH; time++) {
+  const likely: NominalShot[] = [];
+  for (let time = 0; time < MOST_TIMES && likely.length < ENOUGH; time++) {
     const batch = pickDiffering(
-      ranked.filter(({ layout }) => !tried.has(keyOf(layout))),
+      ranked.filter((layout) => !tried.has(keyOf(layout))).map((layout) => ({ layout })),
       ROLLED,
+      LIKELY_APART,
     ).map(({ layout }) => layout);
     for (const layout of batch) tried.add(keyOf(layout));
-    await rolled.roll(batch, onDone);
-    allowed += batch.filter((layout) => rolled.get(layout)).length;
+    await rolled.roll(batch);
+    likely.push(...batch.map((layout) => rolled.get(layout)).filter((shot) => shot !== undefined));
   }
+  return likely;
 }
 
 /** The layouts of a grid that the trade drills. */
-const grid = (
-  step: GridStep,
-  { ball, practice, sides }: Setting,
-): readonly { candidate: Candidate; layout: LayoutNumbers }[] =>
-  gridCandidates(practice, ball.published.radius, step, sides).flatMap((candidate) => {
-    const layout = layoutOf(candidate, practice, ball.published.radius);
-    return layout ? [{ candidate, layout }] : [];
-  });
+const grid = (step: GridStep, { ball, practice, sides }: Setting): readonly LayoutNumbers[] =>
+  gridCandidates(practice, ball.published.radius, step, sides)
+    .map((candidate) => layoutOf(candidate, practice, ball.published.radius))
+    .filter((layout) => layout !== null);
 
-const byScore = (rolled: NominalShots, scoreOf: (shot: NominalShot) => number): readonly NominalShot[] =>
-  [...rolled.allowed()].sort((a, b) => scoreOf(b) - scoreOf(a) || byKey(a, b));
+const union = (...lists: readonly (readonly NominalShot[])[]): NominalShot[] => [...new Set(lists.flat())];
+
+/** Sums up counts for a report of progress that never passes its total. */
+function counted(report: (done: number, total: number) => void, total: number): (count: number) => void {
+  let done = 0;
+  return (count) => {
+    done += count;
+    report(Math.min(done, total), total);
+  };
+}
 
 const byKey = (a: { layout: LayoutNumbers }, b: { layout: LayoutNumbers }): number =>
   keyOf(a.layout) < keyOf(b.layout) ? -1 : 1;

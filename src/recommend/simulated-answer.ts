@@ -5,7 +5,7 @@ import { DEGREE, FOOT, to } from '../units.js';
 import { objections } from './constraints.js';
 import type { DrilledFacts } from './drilled-facts.js';
 import type { InAllWorlds } from './in-all-worlds.js';
-import { bandAtPins, bandOf } from './in-worlds.js';
+import { bandOf, twentiethsOf, valuesAtPins } from './in-worlds.js';
 import { layoutAnswer } from './layout-answer.js';
 import { lineAnswer } from './line-answer.js';
 import { missRoom } from './miss-room.js';
@@ -30,6 +30,10 @@ export function answerer(targets: readonly Target[], setting: Setting) {
     const marked = toLayout(layout, ball.published.radius);
     const roll = (launch: Launch) => engine.shot(marked, NOMINAL_WORLD, launch).shot;
     const path = pathAnswer(roll(nominal.launch));
+    const inWorlds = <T>(of: (values: readonly number[]) => T) =>
+      Object.fromEntries(
+        READING_KEYS.map((key) => [key, of(valuesAtPins(worlds.outcomes, READINGS[key]))]),
+      ) as Record<ReadingKey, T>;
     return {
       ...layoutAnswer(layout, ball),
       score: worlds.meanScore,
@@ -38,15 +42,10 @@ export function answerer(targets: readonly Target[], setting: Setting) {
       drilled: facts.drilled,
       bands: {
         drilled: facts.bands,
-        reaction: {
-          hookStartFt: bandAtPins(worlds.outcomes, READINGS.hookStartFt),
-          hookSharpnessDegPerFt: bandAtPins(worlds.outcomes, READINGS.hookSharpnessDegPerFt),
-          totalHookBoards: bandAtPins(worlds.outcomes, READINGS.totalHookBoards),
-          entryAngleDeg: bandAtPins(worlds.outcomes, READINGS.entryAngleDeg),
-          flareIn: bandAtPins(worlds.outcomes, READINGS.flareIn),
-        },
+        reaction: inWorlds(bandOf),
         score: bandOf(worlds.scores),
       },
+      twentieths: { score: twentiethsOf(worlds.scores), ...inWorlds(twentiethsOf) },
       line: lineAnswer(nominal, path),
       missRoom: missRoom(nominal.launch, roll),
       pocketShare: worlds.outcomes.filter(hitsPocket).length / worlds.outcomes.length,
@@ -55,6 +54,9 @@ export function answerer(targets: readonly Target[], setting: Setting) {
     };
   };
 }
+
+type ReadingKey = keyof typeof READINGS;
+const READING_KEYS = Object.keys(READINGS) as readonly ReadingKey[];
 
 const hitsPocket = ({ shot, reaction }: Outcome): boolean => isAtPocket(shot, reaction.pinsX);
 

@@ -15,7 +15,7 @@ import { rollShot, type Shot } from '../motion/shot.js';
 import type { Surface } from '../motion/surface.js';
 import { Workspace } from '../motion/workspace.js';
 import type { Vec3 } from '../vec3.js';
-import { GREATEST_FRICTION } from './assumed-surface.js';
+import { type AssumedRanges, GREATEST_FRICTION } from './assumed-surface.js';
 import { ownLines } from './own-line.js';
 import type { ShotProblem } from './shot-problem.js';
 import { NOMINAL_WORLD, type World } from './world.js';
@@ -72,6 +72,14 @@ export function simulator(problem: ShotProblem): Simulator {
     return drillers[world.body]!(placeLayout(markedLayout(layout, world), ball.pap_B).R_BC);
   };
 
+  // the last one made: what games left of the oil takes as long to work out as a shot, and shots come world by world
+  let made: { readonly under: AssumedRanges; readonly surface: Surface } | undefined;
+  const surfaceOf = (world: World): Surface => {
+    if (made?.under !== world.surface)
+      made = { under: world.surface, surface: surfaceIn(world, oilUnder, problem) };
+    return made.surface;
+  };
+
   const inputs = (layout: Layout, world: World): WorldInputs => ({
     body: { ...drilled(layout, world), radius },
     release: {
@@ -82,7 +90,7 @@ export function simulator(problem: ShotProblem): Simulator {
       axisRotation: release.axisRotation + world.axisRotation,
       pap_B: truePap(ball.pap_B, world),
     },
-    surface: surfaceIn(world, oilUnder, problem),
+    surface: surfaceOf(world),
     freshSurface: { bandWidth: world.surface.bandWidth, carriedShare: world.surface.carriedShare },
   });
 
@@ -130,7 +138,7 @@ function truePap(pap_B: Vec3, { papOver, papUp }: World): Vec3 {
 }
 
 /** The layout as it came out on the ball: marking errors added, kept where it can be drilled. */
-const markedLayout = (layout: Layout, world: World): Layout => ({
+export const markedLayout = (layout: Layout, world: World): Layout => ({
   drillingAngle: layout.drillingAngle + world.drillingAngle,
   pinToPap: Math.max(0, layout.pinToPap + world.pinToPap),
   valAngle: layout.valAngle + world.valAngle,

@@ -10,7 +10,7 @@ import type { ShotProblem } from './shot-problem.js';
 import { type Outcome, type Simulator, scatteredLaunch } from './simulator.js';
 import type { Reached } from './target.js';
 import type { World } from './world.js';
-import { fitAngles, worldRows } from './world-rows.js';
+import { fitAngles, type WorldRows, worldRows } from './world-rows.js';
 
 /** A shot that physics rolled: what the regression is tuned to. */
 export interface Known {
@@ -68,10 +68,12 @@ export async function surrogate(
   );
   const rowsIn = worldRows(engine, sample, { basis, angles }, problem.launch.x, pap_B);
   const reader = reachedReader();
+  const writers = new Map<World, WorldRows>();
 
   return {
     async inWorld(world, asked, tell) {
-      const write = rowsIn(world);
+      const write = writers.get(world) ?? rowsIn(world);
+      writers.set(world, write);
       for (let from = 0; from < asked.length; from += CHUNK) {
         const part = asked.subarray(from, from + CHUNK);
         const rows = new Float32Array(FEATURES.length * part.length);

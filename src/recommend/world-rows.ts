@@ -1,4 +1,5 @@
 import type { Layout } from '../layout/layout.js';
+import type { RollingBody } from '../motion/body.js';
 import type { Launch } from '../motion/release.js';
 import {
   BALL_FEATURES,
@@ -10,8 +11,8 @@ import {
   writeWorldFeatures,
 } from '../regression/features.js';
 import { applyFit, BASIS, layoutBasis, layoutFit } from './layout-basis.js';
-import { type Simulator, scatteredLaunch } from './simulator.js';
-import type { World } from './world.js';
+import { markedLayout, type Simulator, scatteredLaunch } from './simulator.js';
+import { NOMINAL_WORLD, type World } from './world.js';
 
 /** Layouts, and the launch angle (rad) of each one's own line. */
 export interface Fielded {
@@ -31,10 +32,11 @@ const NODES = 3;
 /**
  * Prepares to write the regression's features for thousands of layouts in one world, without drilling each.
  *
- * In a world (its core, its errors of marking) the drilled ball's features are fitted over the layout's basis to a
- * sample that is drilled. The rest hangs on the layout only through the angle of its line.
+ * A sample of layouts is drilled into every core and its mass properties are fitted over the layout's basis. In a world
+ * (its core, its errors of marking) they say what each of the sample comes out as, and the features of those are
+ * fitted in turn. The rest hangs on the layout only through the angle of its line.
  *
- * @param sample   layouts to drill in each world, spread over all that are fielded
+ * @param sample   layouts to drill into each core, spread over all that are fielded
  * @param laydownX lateral position at the foul line, m
  */
 export function worldRows(
@@ -50,14 +52,32 @@ export function worldRows(
     least + LEAST_SPAN,
     angles.reduce((a, b) => Math.max(a, b)),
   );
+  const cores = new Map<number, Float64Array>();
+  const weightsOf = (core: number): Float64Array => {
+    const known = cores.get(core);
+    if (known) return known;
+    const world = { ...NOMINAL_WORLD, body: core };
+    const weights = fitOverLayouts(
+      Float64Array.from(sample.flatMap((layout) => numbersOf(engine.inputs(layout, world).body))),
+      NUMBERS,
+    );
+    cores.set(core, weights);
+    return weights;
+  };
   return (world) => {
+    const { body, release, surface, freshSurface } = engine.inputs(sample[0], world);
+    const R_FB = releaseFrame(release.pap_B);
+    const marked = layoutBasis(
+      sample.map((layout) => markedLayout(layout, world)),
+      pap_B,
+    );
+    const numbers = new Float64Array(NUMBERS);
     const drilled = new Float64Array(BALL * sample.length);
-    for (const [i, layout] of sample.entries()) {
-      const { body, release } = engine.inputs(layout, world);
-      writeBallFeatures(drilled, BALL * i, body, releaseFrame(release.pap_B));
+    for (let i = 0; i < sample.length; i++) {
+      applyFit(numbers, 0, marked, i, weightsOf(world.body), NUMBERS);
+      writeBallFeatures(drilled, BALL * i, bodyOf(numbers, body.radius), R_FB);
     }
     const ballWeights = fitOverLayouts(drilled, BALL);
-    const { body, release, surface, freshSurface } = engine.inputs(sample[0], world);
     const nodes = new Float64Array(NODES * WORLD);
     for (let k = 0; k < NODES; k++) {
       const launch: Launch = { x: laydownX, angle: least + ((most - least) * k) / (NODES - 1) };
@@ -81,6 +101,29 @@ export function worldRows(
     };
   };
 }
+
+/** Mass, inertia and offset of a drilled ball: ten numbers. */
+const NUMBERS = 10;
+
+const numbersOf = ({ mass, I_Bcm_B: [a, b, c], p_BoBcm_B }: RollingBody): readonly number[] => [
+  mass,
+  ...a,
+  b[1],
+  b[2],
+  c[2],
+  ...p_BoBcm_B,
+];
+
+const bodyOf = ([mass, xx, xy, xz, yy, yz, zz, x, y, z]: Float64Array, radius: number): RollingBody => ({
+  mass,
+  radius,
+  I_Bcm_B: [
+    [xx, xy, xz],
+    [xy, yy, yz],
+    [xz, yz, zz],
+  ],
+  p_BoBcm_B: [x, y, z],
+});
 
 /** Least span of launch angles over which features are fitted, rad. */
 const LEAST_SPAN = 1e-4;

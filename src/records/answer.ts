@@ -92,6 +92,25 @@ const reactionBandsSchema = z.strictObject({
   flareIn: bandSchema,
 });
 
+/** How many of a number's values over the worlds an answer gives; each stands for as large a share of them. */
+export const TWENTIETHS = 20;
+
+const twentiethsOfSchema = z.array(n).length(TWENTIETHS);
+
+const twentiethsSchema = z
+  .strictObject({
+    score: twentiethsOfSchema,
+    hookStartFt: twentiethsOfSchema,
+    hookSharpnessDegPerFt: twentiethsOfSchema,
+    totalHookBoards: twentiethsOfSchema,
+    entryAngleDeg: twentiethsOfSchema,
+    flareIn: twentiethsOfSchema,
+  })
+  .meta({
+    description:
+      'Quantiles over the worlds, ascending, at 2.5 %, 7.5 % and so on to 97.5 %: each stands for one world in twenty.',
+  });
+
 const sharesOfSchema = z.strictObject({
   total: n,
   drillingAngle: n,
@@ -178,6 +197,7 @@ const simulatedLayoutSchema = layoutAnswerSchema.extend({
     .meta({ description: 'Why the search would set this layout aside; empty when it would not.' }),
   drilled: drilledSchema,
   bands: z.strictObject({ drilled: drilledBandsSchema, reaction: reactionBandsSchema, score: bandSchema }),
+  twentieths: twentiethsSchema,
   line: lineSchema,
   missRoom: missRoomSchema.nullable().meta({ description: 'Null when the line does not reach the pocket.' }),
   pocketShare: n.meta({ description: 'Share of worlds in which it still reaches boards 16.5 to 18.5.' }),
@@ -190,6 +210,9 @@ const regressionSchema = z
     notice: z.string().nullable().meta({ description: 'Why physics searched alone; null when it did not.' }),
     candidateWorlds: n,
     tunedTo: n.meta({ description: 'Shots of physics the regression was tuned to.' }),
+    listed: z.array(z.strictObject({ layout: z.string(), byRegression: n, byPhysics: n })).meta({
+      description: 'Mean scores over worlds of the layouts listed, by the regression and by physics.',
+    }),
     difference: z.strictObject({ typical: n, worst: n, layouts: n }).nullable().meta({
       description:
         'Between the mean scores that regression and physics give the layouts listed: root mean square, worst.',
@@ -259,6 +282,18 @@ export const leverEffectSchema = z
       'What one other change would do with the best layout, in the nominal world, on the line it then takes.',
   });
 
+const practiceSchema = z
+  .strictObject({
+    belief: z.string(),
+    reading: z.enum(['hookStartFt', 'hookSharpnessDegPerFt', 'totalHookBoards', 'entryAngleDeg', 'flareIn']),
+    change: n.meta({ description: 'In the nominal world.' }),
+    holdsIn: n.meta({ description: 'Share of the worlds in which the belief holds.' }),
+    worlds: n,
+    verdict: z.enum(['agrees', 'disagrees', 'depends', 'hardly-shows']),
+    says: z.string(),
+  })
+  .meta({ description: 'What common practice expects beside what the engine finds with the first layout.' });
+
 export const recommendAnswerSchema = z
   .strictObject({
     schema: z.literal('flarewise/recommend/1'),
@@ -282,6 +317,7 @@ export const recommendAnswerSchema = z
     levers: z
       .array(leverEffectSchema)
       .meta({ description: 'Finish, line, other balls of the person: when layout is not enough.' }),
+    practice: z.array(practiceSchema),
     cautions: z.array(z.string()),
   })
   .meta({ title: 'Recommendation' });
@@ -355,10 +391,13 @@ export const judgeAnswerSchema = z
       marks: z.array(markSchema),
       legality: legalitySchema,
     }),
-    place: z
-      .strictObject({ betterThan: n, of: n })
-      .meta({ description: 'How many allowed layouts of an even grid score below it in the nominal world.' }),
+    place: z.strictObject({ betterThan: n, of: n, by: z.enum(['physics', 'regression']) }).meta({
+      description:
+        'How many layouts score below it: by physics, allowed ones of an even grid in the nominal world; by the ' +
+        'regression, all that may be marked, over plausible worlds.',
+    }),
     best: simulatedLayoutSchema,
+    regression: regressionSchema,
     confidence: z
       .strictObject({ bestBeatsIt: n, beatsMiddle: n, worlds: n })
       .meta({ description: 'Shares of worlds.' }),
@@ -415,10 +454,12 @@ export type PathPoint = z.infer<typeof pathPointSchema>;
 export type LineAnswer = z.infer<typeof lineSchema>;
 export type MissRoomAnswer = z.infer<typeof missRoomSchema>;
 export type LeverEffect = z.infer<typeof leverEffectSchema>;
+export type PracticeAnswer = z.infer<typeof practiceSchema>;
 export type BowTieAnswer = z.infer<typeof bowTieSchema>;
 export type NoLineAnswer = z.infer<typeof noLineSchema>;
 export type Band = z.infer<typeof bandSchema>;
 export type SimulatedLayout = z.infer<typeof simulatedLayoutSchema>;
+export type RegressionAnswer = z.infer<typeof regressionSchema>;
 export type RankedLayout = z.infer<typeof rankedLayoutSchema>;
 export type TargetAnswer = z.infer<typeof targetSchema>;
 export type SharesAnswer = z.infer<typeof sharesSchema>;

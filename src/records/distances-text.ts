@@ -19,13 +19,14 @@ const LIMITS = {
 /**
  * Reads pin-to-PAP x marker-to-PAP x pin buffer, all in inches, fractions allowed.
  *
+ * @param field  what a fault calls it
  * @throws {InputError} `layout-text` when it cannot be read or a number is out of range
  */
-export function parseDistances(text: string): DistanceNumbers {
+export function parseDistances(text: string, field = 'layoutDistances'): DistanceNumbers {
   const parts = text.split(/\s*[x×*]\s*/i).map((part) => part.trim().replace(/\s*(in|")$/i, ''));
   if (parts.length !== 3)
     throw new InputError('layout-text', {
-      field: 'layoutDistances',
+      field,
       rule: 'must be pin-to-PAP x marker-to-PAP x pin buffer',
       got: JSON.stringify(text),
       hint: ORDER,
@@ -38,7 +39,7 @@ export function parseDistances(text: string): DistanceNumbers {
       ? []
       : [
           {
-            field: `layoutDistances: ${name}`,
+            field: `${field}: ${name}`,
             rule: `must be ${low} to ${high} in`,
             got: JSON.stringify(parts[i]),
             hint: ORDER,

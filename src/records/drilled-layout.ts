@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { InputError } from '../errors.js';
-import { parseLayout } from './layout-text.js';
 import { nameField, noteField, quantity, recordTag } from './quantity.js';
+import { readLayout } from './written-layout.js';
 
 const day = z.iso.date({ error: 'must be a day, such as "2026-03-31"' });
 
@@ -30,14 +30,16 @@ export const drilledLayoutSchema = z
       .string({ error: 'must be a text' })
       .superRefine((text, ctx) => {
         try {
-          parseLayout(text);
+          readLayout(text);
         } catch (error) {
           if (!(error instanceof InputError)) throw error;
           for (const { rule, hint } of error.faults)
             ctx.addIssue({ code: 'custom', message: rule, params: { hint } });
         }
       })
-      .meta({ description: 'Drilling angle x pin-to-PAP x VAL angle, such as "70 x 4 1/2 x 30".' }),
+      .meta({
+        description: 'In angles, such as "70 x 4 1/2 x 30", or in distances, such as "4 1/2 x 3 3/8 x 2".',
+      }),
     drilledOn: day.optional().meta({ description: 'The day it was drilled.' }),
     results: z.array(resultSchema).max(1000, 'must hold at most 1000 results').default([]),
   })

@@ -41,6 +41,8 @@ export const cardSchema = z.strictObject({
   ),
   /** Other fits of the same rows, errors on the same held-out shots, in the order of the outputs. */
   comparison: z.array(z.strictObject({ fit: z.string(), heldOut: z.array(errors) })),
+  /** Root mean square change of the engine's own answers when inputs change by up to a share, in the order of the outputs. */
+  roughness: z.array(z.strictObject({ share: z.number(), rmse: z.array(z.number()) })),
   /** Root mean square errors on held-out shots by thirds of an input, in the order of the outputs. */
   regions: z.array(
     z.strictObject({ input: z.string(), from: z.number(), to: z.number(), rmse: z.array(z.number()) }),

@@ -5,6 +5,7 @@ import type { RollingBody } from '../motion/body.js';
 import { type OilPattern, type OilZone, oiledLane, withFriction } from '../motion/oil.js';
 import type { Launch, Release } from '../motion/release.js';
 import type { Surface } from '../motion/surface.js';
+import type { Traffic } from '../motion/wear.js';
 import { DEGREE, FOOT, from, INCH, MPH } from '../units.js';
 import { addScaled, cross, rotateAbout, scale, type Vec3 } from '../vec3.js';
 import type { ShotInputs } from './inputs.js';
@@ -16,15 +17,15 @@ import { FEET, plainRoll } from './plain-roll.js';
  * practice, no source; the sport's limits where there are any; margins for the scatter of shots.
  */
 export const DESIGN = {
-  speedMph: [11, 17, 21.5],
+  speedMph: [10, 16.5, 21.5],
   /** Surface speed R ω over ball speed: 0.45 for 310 rpm at 17.5 mph. */
-  spinRatio: [0.2, 0.46, 0.78],
-  axisTiltDeg: [0, 13, 42],
-  axisRotationDeg: [12, 50, 90],
+  spinRatio: [0.1, 0.44, 0.8],
+  axisTiltDeg: [0, 13, 52],
+  axisRotationDeg: [0, 52, 94],
   circumferenceIn: [26.704, 27.002],
   /** Of the drilled ball, about its centre of mass. */
-  lowRgIn: [2.44, 2.53, 2.76],
-  differentialIn: [0.01, 0.045, 0.068],
+  lowRgIn: [2.44, 2.54, 2.76],
+  differentialIn: [0.008, 0.042, 0.066],
   /** Intermediate differential over differential. */
   intermediateShare: [0.02, 0.2, 0.7],
   /** From the PAP to the low-RG axis, and its direction from up the VAL toward the grip. */
@@ -35,27 +36,38 @@ export const DESIGN = {
   centreUpMm: [-1.7, -0.3, 1.1],
   centreGripMm: [-2, -0.5, 1.3],
   frictionOiled: [0.03, 0.04, 0.05],
-  frictionDry: [0.14, 0.2, 0.28],
+  frictionDry: [0.14, 0.2, 0.29],
   filmScale: [3.4, 7.1],
   bandWidthIn: [0.14, 0.41],
   carriedShare: [0.04, 0.31],
-  laydownBoard: [8, 24, 39],
-  /** Board at the pins that a plain ball is sent to. */
-  pinsBoard: [9, 18, 27],
+  laydownBoard: [7.5, 39],
+  /** Board at the pins that a plain ball is sent to; real ones hook less, and come back to the pocket. */
+  pinsBoard: [-4, 12, 27],
 } as const satisfies Axes;
 
 /** The same for oil: each lane serves `SHOTS_PER_LANE` shots in a row, since laying one costs as much as rolling two. */
 export const LANE_DESIGN = {
-  patternFt: [29, 40, 47],
-  innerUnits: [20, 46, 60],
+  patternFt: [27, 40, 49],
+  innerUnits: [12, 46, 62],
   innerEdgeBoard: [4, 8, 14],
   innerTaper: [0.15, 0.3, 0.5],
   innerShortFt: [0.5, 2, 4],
   coreUnits: [0, 12, 18],
-  coreShortFt: [1, 3, 5],
+  coreInsetBoards: [2, 4],
+  coreShortFt: [1, 3, 8],
   outerShare: [0.1, 0.3, 0.9],
   outerTaper: [0.15, 0.3, 0.5],
+  /** Oil found past the pattern's end; a lane of less than none has none. */
   carriedDownUnits: [-6, 5],
+  carriedFt: [3, 9],
+  carriedEdgeBoard: [7, 12],
+  /** Share of the film that games have taken from the middle of their track; a lane of less than none is fresh. */
+  takenShare: [-0.7, 0.6],
+  carriedOfTaken: [0.02, 0.1],
+  /** Of lanes with a track, a share has it on the side opposite the bowler's. */
+  trackSide: [-0.3, 1],
+  trackLaydownBoard: [17, 23],
+  trackEndBoard: [3, 15],
 } as const satisfies Axes;
 
 type Range = readonly [least: number, most: number];
@@ -101,7 +113,9 @@ function primes(count: number): number[] {
 
 /** The shots of one lane of the design. */
 export function designShots(seed: number, lane: number): readonly ShotInputs[] {
-  const oil = oiledLane(designPattern(designPoint(LANE_DESIGN, seed, lane)));
+  const point = designPoint(LANE_DESIGN, seed, lane);
+  const rates = { burnPerGame: point.takenShare, carriedDown: point.carriedOfTaken };
+  const oil = oiledLane(designPattern(point), rates);
   return Array.from({ length: SHOTS_PER_LANE }, (_, i) =>
     designShot(designPoint(DESIGN, seed, SHOTS_PER_LANE * lane + i), oil),
   );
@@ -168,21 +182,46 @@ function designPattern(point: Point<typeof LANE_DESIGN>): OilPattern {
   });
   const innerEnd = end - from(point.innerShortFt, FOOT);
   const coreEnd = innerEnd - from(point.coreShortFt, FOOT);
+  const coreEdge = point.innerEdgeBoard + point.coreInsetBoards;
   const inner = point.innerUnits;
   const zones = [
     zone(0, 0, end, point.outerShare * inner, point.outerTaper),
     zone(point.innerEdgeBoard, 0, innerEnd, inner, point.innerTaper),
-    zone(point.innerEdgeBoard + 3, 0, coreEnd, inner + point.coreUnits, Math.max(0.45, point.innerTaper)),
+    zone(coreEdge, 0, coreEnd, inner + point.coreUnits, Math.max(0.45, point.innerTaper)),
   ];
-  if (point.carriedDownUnits > 0)
-    zones.push(zone(9, end - 5 * FOOT, end + 4 * FOOT, point.carriedDownUnits, 0.3));
+  if (point.carriedDownUnits > 0) {
+    const past = end + from(point.carriedFt, FOOT);
+    zones.push(zone(point.carriedEdgeBoard, end - 2 * FOOT, past, point.carriedDownUnits, 0.3));
+  }
   return {
     zones,
     ...MIDDLE_FRICTION,
     edgeLength: 1.5 * FOOT,
     edgeWidth: 0.75 * BOARD,
+    ...(point.takenShare > 0 ? { traffic: designTraffic(point, end) } : {}),
   };
 }
+
+/** One game that takes as much as many do, along a track as balls usually run. */
+function designTraffic(point: Point<typeof LANE_DESIGN>, endY: number): Traffic {
+  const side = Math.sign(point.trackSide);
+  return {
+    games: 1,
+    track: [
+      { y: 0, x: side * boardToX(point.trackLaydownBoard) },
+      { y: endY, x: side * boardToX(point.trackEndBoard) },
+      { y: LANE_LENGTH, x: side * boardToX(TRACK_PINS_BOARD) },
+    ],
+    halfWidth: TRACK_HALF_WIDTH_BOARDS * BOARD,
+    endY,
+    carryLength: TRACK_CARRY_FT * FOOT,
+  };
+}
+
+/** Where most balls end, how wide their track is, and how far past the pattern they carry oil. Assumed, no source. */
+const TRACK_PINS_BOARD = 17.5;
+const TRACK_HALF_WIDTH_BOARDS = 6;
+const TRACK_CARRY_FT = 8;
 
 /** Replaced shot by shot. */
 const MET = 0.35;

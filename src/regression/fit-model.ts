@@ -1,9 +1,15 @@
+import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import type { ModelCard } from './card.js';
 import { runDesign } from './data-run.js';
+import { DESIGN, LANE_DESIGN, SHOTS_PER_LANE } from './design.js';
+import { FEATURES } from './features.js';
 import { fingerprint } from './fingerprint.js';
 import { fitNetwork } from './fit-network.js';
 import { writeModel } from './model-files.js';
+import { PLAYABLE } from './playable.js';
+import { roughness } from './roughness.js';
+import { TARGETS } from './targets.js';
 
 export interface FitRun {
   readonly seed: number;
@@ -17,17 +23,20 @@ export interface FitRun {
   readonly onProgress: (progress: { stage: string; done: number; total: number }) => void;
 }
 
-/** Units of the network's two layers: the widest that leave a shot's answer near a microsecond. */
-const WIDTHS = [96, 96];
+/** Units of the network’s layers: the most that leave a shot’s answer well under a microsecond. */
+const WIDTHS = [160, 96, 64];
 
-/** The whole of it: rolls the design's shots, fits, and writes the model. Shots are kept by the physics that rolled them. */
+/** Changes of inputs, as shares of them, by which the engine's own jumps are told. */
+const SHARES = [0.001, 0.01];
+
+/** The whole of it: rolls the design's shots, fits, and writes the model. Shots are kept by physics and design. */
 export async function fitModel(run: FitRun): Promise<ModelCard> {
   const { seed, lanes, epochs, workers, data, out, version, onProgress } = run;
   const rows = await runDesign({
     seed,
     lanes,
     workers,
-    directory: join(data, `shots-${fingerprint().hash}`),
+    directory: join(data, `shots-${fingerprint().hash}-${designHash()}`),
     onProgress: (done, total) => onProgress({ stage: 'lanes of the design', done, total }),
   });
   const fitted = await fitNetwork(rows, {
@@ -36,8 +45,16 @@ export async function fitModel(run: FitRun): Promise<ModelCard> {
     epochs,
     widths: WIDTHS,
     version,
+    roughness: roughness(SHARES),
     onProgress: (done, total) => onProgress({ stage: 'passes of the fit', done, total }),
   });
   await writeModel(fitted, out);
   return fitted.card;
 }
+
+/** Short name of what is rolled and noted: rows of another design must not be taken for those of this one. */
+const designHash = (): string =>
+  createHash('sha256')
+    .update(JSON.stringify([DESIGN, LANE_DESIGN, SHOTS_PER_LANE, PLAYABLE, FEATURES, TARGETS]))
+    .digest('hex')
+    .slice(0, 8);

@@ -9,6 +9,7 @@ import { parametersOf } from './network.js';
 import { networkGraph } from './network-graph.js';
 import { onnxFile } from './onnx.js';
 import { polynomialFeatures } from './polynomial.js';
+import type { Roughness } from './roughness.js';
 import { isHeldOut, type Rows, takeRows } from './rows.js';
 import { type Spread, spreadOf, standardised } from './standardise.js';
 import { startNetwork } from './start-network.js';
@@ -24,8 +25,9 @@ export interface FitOptions {
   readonly lanes: number;
   readonly widths: readonly number[];
   readonly epochs: number;
-  /** Of the program, for the card. */
+  /** Of the program, and of the engine, for the card. */
   readonly version: string;
+  readonly roughness: readonly Roughness[];
   readonly onProgress?: (done: number, total: number) => void;
 }
 
@@ -37,8 +39,26 @@ export interface Fitted {
 const BATCH = 256;
 const RATE = 0.004;
 
+/**
+ * How much the error of each answer counts. Numbers that jump cannot be learned beyond some point; counted like the others
+ * they would be all that the layers work on, and the smooth ones, which can be exact, would stay a third worse.
+ */
+const WEIGHTS: Readonly<Record<string, number>> = {
+  'hook start': 0.5,
+  'hook sharpness': 1,
+  'total hook': 6,
+  'entry angle': 4,
+  flare: 2,
+  'breakpoint beyond laydown': 3,
+  'roll start': 0.7,
+  turns: 2,
+};
+
 /** Learned sums whose squares enter the answers. */
-const SUMS = 64;
+const SUMS = 48;
+
+/** Rows the polynomial is fitted to at most: ten for each of its weights are plenty, and it takes all the memory there is. */
+const POLYNOMIAL_ROWS = 50_000;
 
 const ABOUT =
   'Fitted on shots of flarewise’s own physics engine. Answers reaction numbers for shots a bowler would play; ' +
@@ -65,11 +85,18 @@ export async function fitNetwork(rows: Float32Array, options: FitOptions): Promi
   const comparison = [
     { fit: 'multivariate linear regression', heldOut: (await appraise(heldOut, linearFile, basis)).errors },
     {
-      fit: 'the same with squares and products',
-      heldOut: polynomialErrors(z, answers, heldOut, inputs, outputs),
+      fit: `the same with squares and products, of up to ${POLYNOMIAL_ROWS} shots`,
+      heldOut: polynomialErrors(
+        z.subarray(0, POLYNOMIAL_ROWS * FEATURES.length),
+        answers.subarray(0, POLYNOMIAL_ROWS * TARGETS.length),
+        heldOut,
+        inputs,
+        outputs,
+      ),
     },
   ];
-  const training = { epochs, batch: BATCH, rate: RATE, seed };
+  const weights = TARGETS.map(({ name }) => WEIGHTS[name]);
+  const training = { epochs, batch: BATCH, rate: RATE, weights, seed };
   const whiteRows = { count: fitted.count, features: white, answers };
   await train(parametersOf(network), whiteRows, training, (done) => options.onProgress?.(done, epochs));
 
@@ -102,6 +129,7 @@ export async function fitNetwork(rows: Float32Array, options: FitOptions): Promi
         heldOut: errors[j],
       })),
       comparison,
+      roughness: [...options.roughness],
       regions,
     },
   };

@@ -13,13 +13,19 @@ export const gradientOf = (parameter: string): string => `gradient-${parameter}`
  * Backpropagation as a graph, so that the runtime that answers with the network also fits it, an order of
  * magnitude faster than loops of our own would.
  *
- * Gives the gradient, summed over shots and answers, of half the squared error, an error past `farthest` counting
- * linearly (Huber), by each parameter. `ones` has one entry a shot and sums over them. Source: Goodfellow, Bengio & Courville, Deep Learning, 2016, ch. 6.5.
+ * Gives the gradient, summed over shots and answers, of half the squared error times the answer's weight, an error past
+ * `farthest` counting linearly (Huber), by each parameter. `ones` has one entry a shot and sums over them.
+ * Source: Goodfellow, Bengio & Courville, Deep Learning, 2016, ch. 6.5.
  *
  * @param parameters  of the network; only their shapes matter
  * @param farthest    in deviations of an answer
+ * @param weights     one an answer
  */
-export function gradientGraph(parameters: Readonly<Record<string, Tensor>>, farthest: number): OnnxGraph {
+export function gradientGraph(
+  parameters: Readonly<Record<string, Tensor>>,
+  farthest: number,
+  weights: readonly number[],
+): OnnxGraph {
   const count = Object.keys(parameters).filter((name) => name.startsWith('bias-')).length;
   const [features, answers] = parameters['linear-weights'].dims;
   const shapes = Object.entries(parameters).map(([name, { dims }]) => [name, dims] as const);
@@ -39,11 +45,13 @@ export function gradientGraph(parameters: Readonly<Record<string, Tensor>>, fart
       two: { dims: [1], values: Float32Array.of(2) },
       least: { dims: [], values: Float32Array.of(-farthest) },
       most: { dims: [], values: Float32Array.of(farthest) },
+      importance: { dims: [answers], values: Float32Array.from(weights) },
     },
     nodes: [
       ...layerNodes(count),
       { op: 'Sub', inputs: ['standardised', ANSWERS_IN], outputs: ['miss'] },
-      { op: 'Clip', inputs: ['miss', 'least', 'most'], outputs: ['error'] },
+      { op: 'Clip', inputs: ['miss', 'least', 'most'], outputs: ['limited'] },
+      { op: 'Mul', inputs: ['limited', 'importance'], outputs: ['error'] },
       weightGradient(`hidden-${count}`, 'error', 'last-weights'),
       weightGradient(FEATURES_IN, 'error', 'linear-weights'),
       biasGradient('error', 'linear-bias'),

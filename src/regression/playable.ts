@@ -9,12 +9,12 @@ import { FEET, type PlainRoll } from './plain-roll.js';
  * comes back. Outside, the regression was not fitted and must not be asked. Common practice, no source.
  */
 export const PLAYABLE = {
-  launchAngle: [from(-2, DEGREE), from(8, DEGREE)],
-  hook: [5 * BOARD, 48 * BOARD],
-  entryAngle: [from(2, DEGREE), from(9, DEGREE)],
-  bendStart: [17 * FOOT, FEET * FOOT],
+  launchAngle: [from(-1.5, DEGREE), from(10, DEGREE)],
+  hook: [BOARD, 80 * BOARD],
+  entryAngle: [from(-2, DEGREE), from(8.5, DEGREE)],
+  bendStart: [3 * FOOT, FEET * FOOT],
   /** Mean friction over the heads to the greatest met. */
-  headsShare: [0, 0.45],
+  headsShare: [0, 0.62],
 } as const;
 
 /** The heads, ft. */

@@ -17,6 +17,8 @@ export interface Training {
   readonly batch: number;
   /** Greatest step of a parameter; it rises at first and then falls to nothing along a cosine. */
   readonly rate: number;
+  /** How much the error of each answer counts, in its deviations. */
+  readonly weights: readonly number[];
   readonly seed: number;
 }
 
@@ -46,10 +48,10 @@ const WARM_UP = 0.02;
 export async function train(
   parameters: Readonly<Record<string, Tensor>>,
   rows: TrainingRows,
-  { epochs, batch, rate, seed }: Training,
+  { epochs, batch, rate, weights, seed }: Training,
   onEpoch: (done: number) => void = () => {},
 ): Promise<void> {
-  const graph = await openGraph(onnxFile(gradientGraph(parameters, FARTHEST)));
+  const graph = await openGraph(onnxFile(gradientGraph(parameters, FARTHEST, weights)));
   const moments = Object.entries(parameters).map(([name, { values }]) => ({
     name,
     values,

@@ -34,7 +34,8 @@ interface Sign {
 }
 
 /**
- * The ball seen from the grip side, fingers up: grip, pin, marker, PAP, VAL and rings, with a legend below.
+ * The ball seen from the grip side, fingers up: grip, plugged holes of earlier drillings, pin, marker, PAP, VAL and rings,
+ * with a legend below.
  *
  * @param rings  those that can be seen on the ball; the first and the last are drawn
  */
@@ -79,18 +80,21 @@ export function ballDrawing(face: BallFace, rings: readonly RingAnswer[], page: 
     '',
     ...flow(
       [
-        ...near.map((sign) => `${page.ascii ? sign.ascii : sign.unicode} ${sign.name}`),
+        ...unique(near.map((sign) => `${page.ascii ? sign.ascii : sign.unicode} ${sign.name}`)),
         page.ascii ? ': VAL' : 'dashed: VAL',
         ...(numbered.length > 0
           ? [`${numbered.map(({ ring }) => ring.turn).join(', ')}: first and last oil ring`]
           : []),
-        ...all.filter((sign) => !near.includes(sign)).map(({ name }) => `${name} on the far side`),
+        ...unique(all.filter((sign) => !near.includes(sign)).map(({ name }) => `${name} on the far side`)),
       ],
       Math.min(page.width, measure(page)),
       INDENT,
     ),
   ];
 }
+
+/** Holes of several earlier drillings have the same names. */
+const unique = (texts: readonly string[]): string[] => [...new Set(texts)];
 
 /** The first ring and the last one. */
 const endsOf = (rings: readonly RingAnswer[]): readonly RingAnswer[] =>
@@ -121,12 +125,22 @@ function layers(face: BallFace, rings: readonly RingAnswer[]): Layer[] {
     },
     { curves: [lines.val], ascii: ':', isDashed: true },
     { curves: [smallCircle([0, 0, 1], Math.PI / 2)], ascii: 'o' },
+    {
+      curves: face.oldHoles.map(({ at, boreIn }) => rim(at, boreIn)),
+      ascii: '%',
+      isDashed: true,
+      isQuiet: true,
+    },
     { curves: face.holes.map(({ at, openIn }) => rim(at, openIn)), ascii: '*' },
     { curves: [lines.pinToPap, lines.pinToMarker], ascii: "'" },
   ];
 }
 
 const signs = (face: BallFace): Sign[] => [
+  ...face.oldHoles.map(({ name, at }) => {
+    const sign = (name[0] as string).toLowerCase();
+    return { at, unicode: sign, ascii: sign, name: `old ${name}, plugged` };
+  }),
   ...face.holes.map(({ name, at }) => ({
     at,
     unicode: name[0].toUpperCase(),

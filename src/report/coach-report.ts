@@ -1,13 +1,14 @@
 import type { CoachBag, CoachFault, CoachLine, CoachPair } from '../records/coach-answer.js';
-import { decimals, percent, points } from './figures.js';
+import { percent, points } from './figures.js';
+import { forPage } from './for-page.js';
 import type { Page } from './page.js';
-import { withPlainText } from './plain-text.js';
+import { LANE_KEYS, reactionCells, reactionHeads } from './reaction-rows.js';
 import { bullets, joinSections, paragraph, section } from './section.js';
 import { table } from './table.js';
 
 /** Every bowler on every lane: a table of the balls, and a line on what moves the reaction most. */
 export function coachReport(given: readonly CoachLine[], page: Page): string {
-  const lines = withPlainText(given, page.ascii);
+  const lines = forPage(given, page);
   const groups = new Map<string, CoachLine[]>();
   for (const line of lines) {
     const heading = `${line.bowler}, on ${line.lane}`;
@@ -56,10 +57,7 @@ const pairsTable = (pairs: readonly CoachPair[], page: Page): string[] =>
       { head: 'score' },
       { head: 'usual' },
       { head: 'sure\n%' },
-      { head: 'starts\nft' },
-      { head: 'shape\ndeg/ft' },
-      { head: 'hook\nboards' },
-      { head: 'entry\ndeg' },
+      ...reactionHeads(LANE_KEYS, page.units),
     ],
     pairs.map(({ ball, best, middle }) => [
       ball,
@@ -67,10 +65,7 @@ const pairsTable = (pairs: readonly CoachPair[], page: Page): string[] =>
       points(best.score),
       points(middle.score),
       percent(best.beatsMiddle),
-      decimals(best.reaction.hookStartFt, 1),
-      decimals(best.reaction.hookSharpnessDegPerFt, 2),
-      decimals(best.reaction.totalHookBoards, 1),
-      decimals(best.reaction.entryAngleDeg, 1),
+      ...reactionCells(best.reaction, LANE_KEYS, page.units),
     ]),
     page,
   );

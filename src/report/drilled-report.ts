@@ -1,17 +1,18 @@
 import type { DrilledAnswer } from '../records/answer.js';
 import { ballDrawing } from './ball-drawing.js';
+import { withUnit } from './display-units.js';
 import { DRILLED_ROWS } from './drilled-rows.js';
-import { band, decimals, gyration, isOneCore, ounces, signed } from './figures.js';
+import { band, isOneCore } from './figures.js';
+import { forPage } from './for-page.js';
 import { layoutHeadline } from './layout-headline.js';
 import type { Page } from './page.js';
-import { withPlainText } from './plain-text.js';
 import { bullets, joinSections, paragraph, section } from './section.js';
 import { table } from './table.js';
 import { arcsTable, legalityLines, marksTable, psaText, staticsText } from './workshop.js';
 
 /** What drilling one layout makes of a ball, as a screen of text. */
 export function drilledReport(given: DrilledAnswer, page: Page): string {
-  const answer = withPlainText(given, page.ascii);
+  const answer = forPage(given, page);
   return joinSections([
     [
       page.paint.heading('Drilled numbers'),
@@ -22,7 +23,10 @@ export function drilledReport(given: DrilledAnswer, page: Page): string {
     ...(answer.redrilled ? [section('Drilled before', redrilledText(answer.redrilled, page), page)] : []),
     section(
       'Balance',
-      [...paragraph(staticsText(answer.drilled.staticOz), page), ...paragraph(psaText(answer.psa), page)],
+      [
+        ...paragraph(staticsText(answer.drilled.staticOz, page.units), page),
+        ...paragraph(psaText(answer.psa, page.units), page),
+      ],
       page,
     ),
     section('Rules', legalityLines(answer.legality, page), page),
@@ -36,32 +40,34 @@ export function drilledReport(given: DrilledAnswer, page: Page): string {
 /** What the numbers of a redrilled ball are measured from, and what its old holes hold. */
 const redrilledText = (redrilled: NonNullable<DrilledAnswer['redrilled']>, page: Page): string[] => {
   const { oldHoles, plugOz, plugTakenOz, plugged, oldMarks } = redrilled;
+  const { ounce, gyration, weight } = page.units;
   const text =
-    `These are numbers of a redrilled ball. Its ${oldHoles} old holes hold ${ounces(plugOz)} oz of plug, of which the new ` +
-    `holes take ${ounces(plugTakenOz)} oz. Plugged, before the new holes, it has RG ${gyration(plugged.rgIn)} in, total ` +
-    `differential ${gyration(plugged.differentialIn)} in, intermediate differential ` +
-    `${gyration(plugged.intermediateDifferentialIn)} in and ${decimals(plugged.massLb, 2)} lb; “before” in the table is the ball as new.`;
+    `These are numbers of a redrilled ball. Its ${oldHoles} old holes hold ${withUnit(plugOz, ounce)} of plug, of which the new ` +
+    `holes take ${withUnit(plugTakenOz, ounce)}. Plugged, before the new holes, it has RG ${withUnit(plugged.rgIn, gyration)}, total ` +
+    `differential ${withUnit(plugged.differentialIn, gyration)}, intermediate differential ` +
+    `${withUnit(plugged.intermediateDifferentialIn, gyration)} and ${withUnit(plugged.massLb, weight)}; “before” in the table is the ball as new.`;
   return [...paragraph(text, page), ...arcsTable(oldMarks, page)];
 };
 
 function numbersTable({ undrilled, drilled, bands }: DrilledAnswer, page: Page): string[] {
+  const { gyration, weight } = page.units;
   const cores = isOneCore(bands) ? [] : [{ head: '9 of 10\ncores' }];
   return table(
     [{ head: '' }, { head: 'before' }, { head: 'after' }, ...cores, { head: 'change' }],
     [
       ...DRILLED_ROWS.map(({ key, name }) => [
-        `${name}, in`,
-        gyration(undrilled[key]),
-        gyration(drilled[key]),
-        ...cores.map(() => band(bands[key], gyration, page)),
-        signed(drilled[key] - undrilled[key], 3),
+        `${name}, ${gyration.name}`,
+        gyration.show(undrilled[key]),
+        gyration.show(drilled[key]),
+        ...cores.map(() => band(bands[key], gyration.show, page)),
+        gyration.change(drilled[key] - undrilled[key]),
       ]),
       [
-        'weight, lb',
-        decimals(undrilled.massLb, 2),
-        decimals(drilled.massLb, 2),
+        `weight, ${weight.name}`,
+        weight.show(undrilled.massLb),
+        weight.show(drilled.massLb),
         ...cores.map(() => ''),
-        signed(drilled.massLb - undrilled.massLb, 2),
+        weight.change(drilled.massLb - undrilled.massLb),
       ],
     ],
     page,

@@ -1,39 +1,45 @@
 import type { JudgeAnswer } from '../records/answer.js';
 import { comparisonTable } from './comparison-table.js';
-import { decimals, percent, points, signed } from './figures.js';
+import type { Units } from './display-units.js';
+import { percent, points, signed } from './figures.js';
+import { forPage } from './for-page.js';
 import { laneDrawing } from './lane-drawing.js';
 import { layoutHeadline } from './layout-headline.js';
 import { linesTable } from './lines-table.js';
 import { noLineText } from './no-line-text.js';
 import type { Page } from './page.js';
-import { withPlainText } from './plain-text.js';
+import { regressionText } from './regression-text.js';
 import { beside, bullets, joinSections, paragraph, section, sentence } from './section.js';
 import { sharesTable } from './shares-table.js';
-import { table } from './table.js';
+import { type Grid, gridLines } from './table.js';
+import { inUnits } from './units-in-text.js';
 import { wishesTable } from './wishes-table.js';
 import { afterDrilling, marksTable } from './workshop.js';
 import { wrap } from './wrap.js';
 
 /** A second opinion as a screen of text: the verdict first, then what it rests on. */
 export function judgeReport(given: JudgeAnswer, page: Page): string {
-  const answer = withPlainText(given, page.ascii);
+  const answer = forPage(given, page);
   const { layout, best, inputs } = answer;
   const { bowler, ball, lane } = inputs;
-  const shot = { hand: bowler.hand, lane, line: layout.line, path: layout.path, reaction: layout.reaction };
+  const shots = [
+    { ...layout, sign: '1' },
+    { ...best, sign: '2', text: `${best.text}, the best found` },
+  ];
   return joinSections([
     [
       ...wrap(`Second opinion for ${bowler.name}`, page.width).map(page.paint.heading),
-      ...paragraph(`${ball.name}, ${ball.weightLb} lb, on ${lane.name}`, page),
+      ...paragraph(`${ball.name}, ${inUnits(`${ball.weightLb} lb`, page.units)}, on ${lane.name}`, page),
     ],
     [
       ...wrap(verdictText(answer), page.width).map(page.paint.strong),
-      ...paragraph(surenessText(answer), page),
+      ...paragraph(judgeSureness(answer), page),
     ],
     section('Speaks against it', bullets(layout.objections.map(sentence), page), page),
     layoutHeadline(layout, page),
     wishesTable(answer.targets, layout.reaction, page, 'this\nlayout'),
     beside(
-      section(`How ${layout.text} rolls`, laneDrawing(shot, page), page),
+      section(`How ${layout.text} rolls`, laneDrawing({ hand: bowler.hand, lane, shots }, page), page),
       section(
         `Beside the best found, ${best.text}`,
         comparisonTable(layout, best, page, ['this one', 'best']),
@@ -48,15 +54,16 @@ export function judgeReport(given: JudgeAnswer, page: Page): string {
       sharesTable(answer.shares, page, 'from this one\nto the best'),
       page,
     ),
-    section('What marking errors cost', markingTable(answer, page), page),
+    section('What marking errors cost', gridLines(markingGrid(answer, page.units), page), page),
     section('After drilling', afterDrilling(layout, page), page),
     section('Marks to lay out', marksTable(layout.marks, page), page),
+    section('Searched', paragraph(regressionText(answer.regression), page), page),
     section('Assumed', bullets(answer.assumptions, page), page),
     section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),
   ]);
 }
 
-function verdictText({ verdict, layout, best }: JudgeAnswer): string {
+export function verdictText({ verdict, layout, best }: JudgeAnswer): string {
   switch (verdict) {
     case 'not-allowed':
       return `Verdict: do not drill ${layout.text} as it stands; ${best.text} is the best found.`;
@@ -69,20 +76,30 @@ function verdictText({ verdict, layout, best }: JudgeAnswer): string {
   }
 }
 
-const surenessText = ({ layout, best, place, confidence }: JudgeAnswer): string =>
+const PLACED_AMONG: Record<JudgeAnswer['place']['by'], string> = {
+  physics: 'allowed layouts spread evenly',
+  regression: 'layouts that may be marked, by the regression',
+};
+
+export const judgeSureness = ({ layout, best, place, confidence }: JudgeAnswer): string =>
   `It scores ${points(layout.score)} of 100 over ${confidence.worlds} plausible worlds, the best found ${points(best.score)}, ` +
   `which comes out ahead in ${percent(confidence.bestBeatsIt)} % of them. ` +
-  `It stands above ${place.betterThan} of ${place.of} allowed layouts spread evenly, and above the usual middle layout in ` +
+  `It stands above ${place.betterThan} of ${place.of} ${PLACED_AMONG[place.by]}, and above the usual middle layout in ` +
   `${percent(confidence.beatsMiddle)} % of worlds.`;
 
-const markingTable = ({ marking }: JudgeAnswer, page: Page): string[] =>
-  table(
-    [{ head: 'off by' }, { head: 'score\npoints' }, { head: 'flare\nin' }, { head: 'hook\nboards' }],
-    marking.map(({ error, score, flareIn, totalHookBoards }) => [
+export function markingGrid({ marking }: JudgeAnswer, { fineTape }: Units): Grid {
+  return {
+    columns: [
+      { head: 'off by' },
+      { head: 'score\npoints' },
+      { head: `flare\n${fineTape.name}` },
+      { head: 'hook\nboards' },
+    ],
+    rows: marking.map(({ error, score, flareIn, totalHookBoards }) => [
       error,
       signed(score, 1),
-      signed(flareIn, 2),
-      signed(Number(decimals(totalHookBoards, 2)), 2),
+      fineTape.change(flareIn),
+      signed(totalHookBoards, 2),
     ]),
-    page,
-  );
+  };
+}

@@ -1,5 +1,5 @@
-import { BOARD_COUNT, LANE_WIDTH } from '../constants.js';
-import { INCH } from '../units.js';
+import { BOARD_COUNT } from '../constants.js';
+import { PINS, POCKET_BOARDS } from './lane-marks.js';
 
 type Hand = 'right' | 'left';
 
@@ -9,27 +9,28 @@ export function boardColumn(board: number, hand: Hand): number {
   return hand === 'right' ? BOARD_COUNT - nearest : nearest - 1;
 }
 
-/** The two columns of the pocket, boards 17 and 18 from the bowler's own side (USBC pin-carry work, seen in a copy). */
-export const pocketColumns = (hand: Hand): number[] => [17, 18].map((board) => boardColumn(board, hand));
+/** The column a place on a board is in where boards are several columns wide; one more on either side for the gutters. */
+export function fineColumn(board: number, hand: Hand, columnsPerBoard: number): number {
+  const last = BOARD_COUNT * columnsPerBoard - 1;
+  const fromLeft = Math.ceil((BOARD_COUNT + 0.5 - board) * columnsPerBoard) - 1;
+  return Math.min(last + 1, Math.max(-1, hand === 'right' ? fromLeft : last - fromLeft));
+}
 
-/** Pin centres stand 12 in apart (USBC lane specifications, seen in a copy). */
-const PIN_SPACING = 12 * INCH;
+/** The columns of the pocket. */
+export const pocketColumns = (hand: Hand, columnsPerBoard = 1): number[] =>
+  POCKET_BOARDS.flatMap((board) =>
+    Array.from({ length: columnsPerBoard }, (_, i) => boardColumn(board, hand) * columnsPerBoard + i),
+  );
 
 /** Four rows of pins by number, farthest first, each as wide as the lane. */
-export function pinDeck(): string[] {
-  const rows: string[] = [];
-  let pin = 1;
-  for (let row = 0; row < 4; row += 1) {
-    const cells = Array.from({ length: BOARD_COUNT }, () => ' ');
-    for (let i = 0; i <= row; i += 1) {
-      const acrossBoards = ((i - row / 2) * PIN_SPACING) / (LANE_WIDTH / BOARD_COUNT);
-      const column = (BOARD_COUNT - 1) / 2 + Math.round(acrossBoards);
-      cells.splice(column, `${pin}`.length, ...`${pin}`);
-      pin += 1;
-    }
-    rows.unshift(cells.join(''));
-  }
-  return rows;
+export function pinDeck(columnsPerBoard = 1): string[] {
+  const width = BOARD_COUNT * columnsPerBoard;
+  const rows = Array.from({ length: 4 }, () => Array.from({ length: width }, () => ' '));
+  PINS.forEach(({ row, acrossBoards }, i) => {
+    const column = (width - 1) / 2 + acrossBoards * columnsPerBoard;
+    rows[row].splice(Math.round(column), `${i + 1}`.length, ...`${i + 1}`);
+  });
+  return rows.reverse().map((cells) => cells.join(''));
 }
 
 /** Numbers of every fifth board, the last digit of each in its board's column; the last of them where a board has several. */

@@ -1,5 +1,6 @@
 import { boardAt } from './board-at.js';
-import { boards, degrees, feet } from './figures.js';
+import { withUnit } from './display-units.js';
+import { boards, degrees } from './figures.js';
 import type { DrawnShot } from './lane-drawing.js';
 import { glyphs, type Page } from './page.js';
 import { wrap } from './wrap.js';
@@ -16,18 +17,20 @@ const AIM_FT = 15;
 /** What happens along a path, in words, by distance. */
 export function pathNotes({ line, reaction, path }: DrawnShot, page: Page): LaneNote[] {
   const { degree } = glyphs(page);
+  const { lane } = page.units;
   const notes: LaneNote[] = [{ ft: 0, text: `laid down on board ${boards(line.laydownBoard)}` }];
   const aim = boardAt(path, AIM_FT);
-  if (aim !== null) notes.push({ ft: AIM_FT, text: `over board ${boards(aim)} at ${AIM_FT} ft` });
+  if (aim !== null)
+    notes.push({ ft: AIM_FT, text: `over board ${boards(aim)} at ${withUnit(AIM_FT, page.units.laneMark)}` });
   const end = path.at(-1)?.distanceFt ?? 0;
   if (reaction.outcome === 'pins' || reaction.hookStartFt < end)
-    notes.push({ ft: reaction.hookStartFt, text: `hook starts at ${feet(reaction.hookStartFt)} ft` });
+    notes.push({ ft: reaction.hookStartFt, text: `hook starts at ${withUnit(reaction.hookStartFt, lane)}` });
   notes.push({
     ft: reaction.breakpointFt,
-    text: `widest: board ${boards(reaction.breakpointBoard)} at ${feet(reaction.breakpointFt)} ft`,
+    text: `widest: board ${boards(reaction.breakpointBoard)} at ${withUnit(reaction.breakpointFt, lane)}`,
   });
   if (reaction.rollsBeforePins)
-    notes.push({ ft: reaction.rollStartFt, text: `rolls from ${feet(reaction.rollStartFt)} ft` });
+    notes.push({ ft: reaction.rollStartFt, text: `rolls from ${withUnit(reaction.rollStartFt, lane)}` });
   notes.push({ ft: Math.min(60, end), text: ending() });
   return notes;
 
@@ -36,9 +39,9 @@ export function pathNotes({ line, reaction, path }: DrawnShot, page: Page): Lane
       case 'pins':
         return `board ${boards(reaction.pinsBoard)}, coming in at ${degrees(reaction.entryAngleDeg)}${degree}`;
       case 'gutter':
-        return `in the gutter at ${feet(end)} ft`;
+        return `in the gutter at ${withUnit(end, lane)}`;
       case 'stopped':
-        return `stopped at ${feet(end)} ft`;
+        return `stopped at ${withUnit(end, lane)}`;
       case 'invalid':
         return 'the simulation failed here';
     }

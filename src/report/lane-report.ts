@@ -1,15 +1,15 @@
 import type { LaneAnswer } from '../records/lane-answer.js';
 import { decimals } from './figures.js';
+import { forPage } from './for-page.js';
 import { oilDrawing } from './oil-drawing.js';
 import type { Page } from './page.js';
-import { withPlainText } from './plain-text.js';
 import { bullets, joinSections, paragraph, section } from './section.js';
 import { table } from './table.js';
 import { wrap } from './wrap.js';
 
 /** A lane as a screen of text: its oil drawn, what it says to a bowler, and friction at some places. */
 export function laneReport(given: LaneAnswer, page: Page): string {
-  const answer = withPlainText(given, page.ascii);
+  const answer = forPage(given, page);
   const { lane } = answer;
   return joinSections([
     [
@@ -23,15 +23,17 @@ export function laneReport(given: LaneAnswer, page: Page): string {
   ]);
 }
 
-const frictionTable = ({ friction, hand }: LaneAnswer, page: Page): string[] =>
-  table(
+function frictionTable({ friction, hand }: LaneAnswer, page: Page): string[] {
+  const { laneMark } = page.units;
+  return table(
     [
-      { head: `ft, board\nfrom the ${hand}` },
+      { head: `${laneMark.name}, board\nfrom the ${hand}` },
       ...friction[0].boards.map(({ board }) => ({ head: `\n${board}` })),
     ],
     friction.map(({ distanceFt, boards }) => [
-      `${distanceFt}`,
+      laneMark.show(distanceFt),
       ...boards.map((place) => decimals(place.friction, 3)),
     ]),
     page,
   );
+}

@@ -1,14 +1,15 @@
 import type { LayoutAnswer } from '../records/answer.js';
-import { angle, tape } from './figures.js';
+import { withUnit } from './display-units.js';
+import { angle } from './figures.js';
 import type { Page } from './page.js';
 import { paragraph } from './section.js';
 
 /** A layout alone on a line, then the same in words. */
 export const layoutHeadline = (layout: LayoutAnswer, page: Page): string[] => [
   `  ${page.paint.title(layout.text)}`,
-  ...paragraph(
-    `Drilling angle ${angle(layout.drillingAngleDeg, page)}, pin ${tape(layout.pinToPapIn)} in from the PAP, ` +
-      `VAL angle ${angle(layout.valAngleDeg, page)}. Pin buffer ${tape(layout.pinBufferIn)} in.`,
-    page,
-  ),
+  ...paragraph(layoutWords(layout, page), page),
 ];
+
+export const layoutWords = (layout: LayoutAnswer, page: Page): string =>
+  `Drilling angle ${angle(layout.drillingAngleDeg, page)}, pin ${withUnit(layout.pinToPapIn, page.units.tape)} from the PAP, ` +
+  `VAL angle ${angle(layout.valAngleDeg, page)}. Pin buffer ${withUnit(layout.pinBufferIn, page.units.tape)}.`;

@@ -1,7 +1,8 @@
 import type { Band, MapAnswer, MapRow } from '../records/answer.js';
-import { angle, eighths, gyration, isOneCore } from './figures.js';
+import { withUnit } from './display-units.js';
+import { angle, isOneCore } from './figures.js';
+import { forPage } from './for-page.js';
 import { glyphs, type Page } from './page.js';
-import { withPlainText } from './plain-text.js';
 import { bullets, joinSections, paragraph, section } from './section.js';
 import { table } from './table.js';
 import { columnsOf } from './wrap.js';
@@ -9,9 +10,9 @@ import { columnsOf } from './wrap.js';
 type Key = 'rgIn' | 'differentialIn' | 'intermediateDifferentialIn';
 
 const CHARTS: readonly { readonly key: Key; readonly name: string }[] = [
-  { key: 'intermediateDifferentialIn', name: 'Intermediate differential, in' },
-  { key: 'differentialIn', name: 'Total differential, in' },
-  { key: 'rgIn', name: 'RG, in' },
+  { key: 'intermediateDifferentialIn', name: 'Intermediate differential' },
+  { key: 'differentialIn', name: 'Total differential' },
+  { key: 'rgIn', name: 'RG' },
 ];
 
 const OVER: Record<
@@ -22,21 +23,26 @@ const OVER: Record<
     name: 'drilling angle',
     of: ({ layout }, page) => angle(layout.drillingAngleDeg, page),
   },
-  'pin-to-pap': { name: 'pin-to-PAP', of: ({ layout }) => eighths(layout.pinToPapIn) },
-  buffer: { name: 'pin buffer', of: ({ layout }) => eighths(layout.pinBufferIn) },
+  'pin-to-pap': {
+    name: 'pin-to-PAP',
+    of: ({ layout }, page) => page.units.roughTape.show(layout.pinToPapIn),
+  },
+  buffer: { name: 'pin buffer', of: ({ layout }, page) => page.units.roughTape.show(layout.pinBufferIn) },
 };
 
 /** Drilled numbers over one number of the layout, drawn with their bands, as a screen of text. */
 export function mapReport(given: MapAnswer, page: Page): string {
-  const answer = withPlainText(given, page.ascii);
+  const answer = forPage(given, page);
   const over = OVER[answer.over];
   return joinSections([
     [
       page.paint.heading(`What the ${over.name} does to this core`),
       ...paragraph(`${answer.ball}, drilled for ${answer.bowler}; ${fixedText(answer, page)}.`, page),
     ],
-    paragraph(verdictText(answer), page),
-    ...CHARTS.map(({ key, name }) => section(name, chart(answer, key, page), page)),
+    paragraph(verdictText(answer, page), page),
+    ...CHARTS.map(({ key, name }) =>
+      section(`${name}, ${page.units.gyration.name}`, chart(answer, key, page), page),
+    ),
     section('Where the high-RG axis (PSA) comes out', psaTable(answer, page), page),
     section('Assumed', bullets(answer.assumptions, page), page),
     section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),
@@ -47,7 +53,7 @@ function fixedText({ over, rows }: MapAnswer, page: Page): string {
   const { drillingAngleDeg, pinToPapIn, valAngleDeg } = rows[0].layout;
   const parts = {
     'drilling-angle': `drilling angle ${angle(drillingAngleDeg, page)}`,
-    'pin-to-pap': `pin ${eighths(pinToPapIn)} in from the PAP`,
+    'pin-to-pap': `pin ${withUnit(pinToPapIn, page.units.roughTape)} from the PAP`,
     buffer: `VAL angle ${angle(valAngleDeg, page)}`,
   };
   return Object.entries(parts)
@@ -56,10 +62,11 @@ function fixedText({ over, rows }: MapAnswer, page: Page): string {
     .join(', ');
 }
 
-function verdictText({ over, undrilled, reach, rows }: MapAnswer): string {
+function verdictText({ over, undrilled, reach, rows }: MapAnswer, page: Page): string {
+  const { gyration } = page.units;
   const { differentialIn, intermediateDifferentialIn, bandIn, matters } = reach;
   const range = ({ least, most }: { least: number; most: number }): string =>
-    `${gyration(least)} to ${gyration(most)} in`;
+    `${gyration.show(least)} to ${withUnit(most, gyration)}`;
   const mark =
     over === 'drilling-angle'
       ? matters
@@ -70,11 +77,11 @@ function verdictText({ over, undrilled, reach, rows }: MapAnswer): string {
         : 'This number hardly matters for this ball';
   const against = isOneCore(rows[0].bands)
     ? 'where made balls differ from their design by some 3 % of the total differential'
-    : `where cores with the same published numbers differ by ${gyration(bandIn)} in`;
+    : `where cores with the same published numbers differ by ${withUnit(bandIn, gyration)}`;
   return (
     `${mark}: over the rows below the intermediate differential goes from ${range(intermediateDifferentialIn)}, ` +
     `${against}. ` +
-    `Of ${gyration(undrilled.differentialIn)} in total differential undrilled, ${range(differentialIn)} are there after drilling.`
+    `Of ${withUnit(undrilled.differentialIn, gyration)} total differential undrilled, ${range(differentialIn)} are there after drilling.`
   );
 }
 
@@ -82,6 +89,7 @@ function verdictText({ over, undrilled, reach, rows }: MapAnswer): string {
 function chart({ over, rows, undrilled }: MapAnswer, key: Key, page: Page): string[] {
   const labels = rows.map((row) => OVER[over].of(row, page));
   const labelWidth = Math.max(...labels.map(columnsOf));
+  const { show } = page.units.gyration;
   const figures = 'x.xxx'.length;
   const width = Math.max(16, Math.min(64, page.width - labelWidth - figures - 8));
   const values = rows.flatMap((row) => [row.bands[key].low, row.bands[key].high, row.drilled[key]]);
@@ -91,9 +99,9 @@ function chart({ over, rows, undrilled }: MapAnswer, key: Key, page: Page): stri
     high > low ? Math.round(((value - low) / (high - low)) * (width - 1)) : 0;
   const lines = rows.map((row, i) => {
     const bar = barOf(row.bands[key], row.drilled[key], undrilled[key], place, width, page);
-    return `  ${labels[i].padStart(labelWidth)} ${glyphs(page).edge}${bar}${glyphs(page).edge} ${gyration(row.drilled[key])}`;
+    return `  ${labels[i].padStart(labelWidth)} ${glyphs(page).edge}${bar}${glyphs(page).edge} ${show(row.drilled[key])}`;
   });
-  const scale = gyration(low).padEnd(width - figures) + gyration(high);
+  const scale = show(low).padEnd(width - figures) + show(high);
   return [...lines, page.paint.quiet(`  ${' '.repeat(labelWidth + 2)}${scale}`), ...legend(rows, page)];
 }
 
@@ -119,21 +127,21 @@ function legend(rows: MapAnswer['rows'], page: Page): string[] {
   return paragraph(`${drilled}   ${glyphs(page).thinOil} undrilled`, page, page.paint.quiet);
 }
 
-const psaTable = ({ over, rows }: MapAnswer, page: Page): string[] =>
-  table(
+function psaTable({ over, rows }: MapAnswer, page: Page): string[] {
+  const { name, show } = page.units.roughTape;
+  return table(
     [
       { head: OVER[over].name },
-      { head: 'from PAP\nin' },
-      { head: 'from pin\nin' },
-      { head: 'from grip centre\nin' },
+      ...['PAP', 'pin', 'grip centre'].map((from) => ({ head: `from ${from}\n${name}` })),
       { head: 'certain' },
     ],
     rows.map((row) => [
       OVER[over].of(row, page),
-      eighths(row.psa.fromPapIn),
-      eighths(row.psa.fromPinIn),
-      eighths(row.psa.fromGripCentreIn),
+      show(row.psa.fromPapIn),
+      show(row.psa.fromPinIn),
+      show(row.psa.fromGripCentreIn),
       row.psa.certain ? 'yes' : 'no',
     ]),
     page,
   );
+}

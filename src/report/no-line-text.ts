@@ -1,4 +1,5 @@
 import type { NoLineAnswer } from '../records/answer.js';
+import { withUnit } from './display-units.js';
 import type { Page } from './page.js';
 import { bullets, paragraph } from './section.js';
 
@@ -8,7 +9,7 @@ export function noLineText(noLine: NoLineAnswer | null, page: Page): string[] {
   const help =
     noLine.remedies.length > 0
       ? ['What was tried and would bring it there:']
-      : ['Neither a finer or coarser cover nor up to 3 mph would bring it there.'];
+      : [`Neither a finer or coarser cover nor up to ${withUnit(3, page.units.speed)} would bring it there.`];
   return [
     ...paragraph(noLine.says, page, page.paint.caution),
     ...paragraph(help.join(' '), page),

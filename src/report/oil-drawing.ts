@@ -1,20 +1,16 @@
 import { BOARD_COUNT } from '../constants.js';
 import type { LaneAnswer } from '../records/lane-answer.js';
 import { boardColumn, boardScale } from './lane-columns.js';
+import { ARROWS, filmStep, LENGTH_FT, wordFilm } from './lane-marks.js';
 import { glyphs, type Page } from './page.js';
 import { flow } from './wrap.js';
 
-/** Films from which each sign is drawn, units, thinnest first (our own choice). */
-const STEPS = [0.5, 5, 15, 30, 45] as const;
+/** Signs of the steps of a film, thinnest first. */
 const SIGNS = { unicode: ['·', '░', '▒', '▓', '█'], ascii: ['.', ':', '+', '%', '#'] } as const;
 
 const FEET_PER_ROW = 2;
 const FEET_PER_LABEL = 10;
-const LENGTH_FT = 60;
 const MARGIN = 5; // columns of the distances, left of the lane
-
-/** Aiming arrows: boards, and distance of each from the foul line, ft (from memory: 12 to 16 ft, the middle one farthest). */
-const ARROWS = [5, 10, 15, 20, 25, 30, 35].map((board) => ({ board, ft: 16 - Math.abs(board - 20) / 5 }));
 
 /** Room that a remark beside the lane needs at most, with its gap. */
 const NOTE_ROOM = 26;
@@ -38,16 +34,20 @@ export function oilDrawing({ film, lane, hand }: LaneAnswer, page: Page): string
     for (const arrow of ARROWS)
       if (rowOf(arrow.ft) === ft)
         drawn[boardColumn(arrow.board, hand)] = page.paint.strong('^'.padEnd(width, ' '));
-    const label = ft % FEET_PER_LABEL === 0 ? `${ft}`.padStart(2) : '  ';
+    const label = ft % FEET_PER_LABEL === 0 ? page.units.laneMark.show(ft) : '';
     const note = noteAt(ft, lane.patternFt);
-    rows.push(`${page.paint.quiet(`  ${label} `)}${edge}${drawn.join('')}${edge}${note ? ` ${note}` : ''}`);
+    rows.push(
+      `${page.paint.quiet(`${label.padStart(MARGIN - 1)} `)}${edge}${drawn.join('')}${edge}${note ? ` ${note}` : ''}`,
+    );
   }
-  rows.push(page.paint.quiet(`  ft  ${boardScale(hand, width)} board`));
+  rows.push(
+    page.paint.quiet(`${page.units.laneMark.name.padStart(MARGIN - 1)}  ${boardScale(hand, width)} board`),
+  );
   return [...rows, '', ...legend(page, hand)];
 }
 
 const signOf = (units: number, page: Page): string => {
-  const step = STEPS.findLastIndex((least) => units >= least);
+  const step = filmStep(units);
   return step < 0 ? ' ' : SIGNS[page.ascii ? 'ascii' : 'unicode'][step];
 };
 
@@ -64,17 +64,10 @@ function noteAt(ft: number, patternFt: number): string {
 
 function legend(page: Page, hand: 'right' | 'left'): string[] {
   const signs = SIGNS[page.ascii ? 'ascii' : 'unicode'];
-  const films = signs.map((sign, i) => `${sign} ${wordStep(i)}`);
+  const films = signs.map((sign, i) => `${sign} ${wordFilm(i)}`);
   return flow(
     ['film in units:', ...films, '^ aiming arrow', `boards count from the ${hand}`],
     Math.min(page.width, 80),
     '  ',
   );
 }
-
-const wordStep = (i: number): string =>
-  i === 0
-    ? `under ${STEPS[1]}`
-    : i === STEPS.length - 1
-      ? `${STEPS[i]} and more`
-      : `${STEPS[i]} to ${STEPS[i + 1]}`;

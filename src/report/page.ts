@@ -1,10 +1,12 @@
+import type { Units } from './display-units.js';
 import type { Paint } from './paint.js';
 
-/** Where a report is set: columns, colours, and whether only ASCII may be used. */
+/** Where a report is set: columns, colours, units, and whether only ASCII may be used. */
 export interface Page {
   readonly width: number;
   readonly ascii: boolean;
   readonly paint: Paint;
+  readonly units: Units;
 }
 
 export const NARROWEST = 60;

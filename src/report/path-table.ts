@@ -3,27 +3,28 @@ import { boards, decimals, degrees } from './figures.js';
 import type { Page } from './page.js';
 import { table } from './table.js';
 
-const FEET_APART = 5;
+export const FEET_APART = 5;
 
 /** The path at every fifth foot: the simulated point nearest to it. */
 export function pathTable(path: readonly PathPoint[], page: Page): string[] {
   const end = path.at(-1)?.distanceFt ?? 0;
+  const { laneMark, speed } = page.units;
   const rows: PathPoint[] = [];
   for (let ft = 0; ft <= end + FEET_APART / 2; ft += FEET_APART) rows.push(nearest(path, ft));
   return table(
     [
-      { head: 'ft' },
+      { head: laneMark.name },
       { head: 'board' },
-      { head: 'speed\nmph' },
+      { head: `speed\n${speed.name}` },
       { head: 'rev rate\nrpm' },
       { head: 'heading\ndeg' },
       { head: 'slip\nm/s' },
       { head: 'time\ns' },
     ],
     rows.map((point) => [
-      decimals(point.distanceFt, 0),
+      laneMark.show(point.distanceFt),
       boards(point.board),
-      decimals(point.speedMph, 1),
+      speed.show(point.speedMph),
       decimals(point.revRateRpm, 0),
       degrees(point.headingDeg),
       decimals(point.slipMps, 1),

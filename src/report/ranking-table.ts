@@ -1,42 +1,41 @@
 import type { RankedLayout, SimulatedLayout } from '../records/answer.js';
-import { eighths, percent, points } from './figures.js';
+import type { Units } from './display-units.js';
+import { percent, points } from './figures.js';
 import type { Page } from './page.js';
-import { REACTION_ROWS } from './reaction-rows.js';
-import { type Column, table } from './table.js';
-
-const HEADS: readonly Column[] = [
-  { head: 'layout' },
-  { head: 'buffer\nin' },
-  { head: 'score' },
-  { head: 'starts\nft' },
-  { head: 'shape\ndeg/ft' },
-  { head: 'hook\nboards' },
-  { head: 'entry\ndeg' },
-  { head: 'flare\nin' },
-  { head: 'sure\n%' },
-];
+import { REACTION_KEYS, reactionCells, reactionHeads } from './reaction-rows.js';
+import { type Grid, gridLines } from './table.js';
 
 /** The ranked layouts one below the other, and last the usual middle layout to compare with. */
 export const rankingTable = (
   layouts: readonly RankedLayout[],
   middle: SimulatedLayout,
   page: Page,
-): string[] =>
-  table(
-    HEADS,
-    [
-      ...layouts.map((layout) => [
-        `${layout.rank} ${layout.text}`,
-        ...cells(layout),
-        percent(layout.confidence.beatsMiddle),
-      ]),
-      [`* ${middle.text}`, ...cells(middle), ''],
-    ],
-    page,
-  );
+): string[] => gridLines(rankingGrid(layouts, middle, page.units), page);
 
-const cells = (layout: SimulatedLayout): string[] => [
-  eighths(layout.pinBufferIn),
+export const rankingGrid = (
+  layouts: readonly RankedLayout[],
+  middle: SimulatedLayout,
+  units: Units,
+): Grid => ({
+  columns: [
+    { head: 'layout' },
+    { head: `buffer\n${units.roughTape.name}` },
+    { head: 'score' },
+    ...reactionHeads(REACTION_KEYS, units),
+    { head: 'sure\n%' },
+  ],
+  rows: [
+    ...layouts.map((layout) => [
+      `${layout.rank} ${layout.text}`,
+      ...cells(layout, units),
+      percent(layout.confidence.beatsMiddle),
+    ]),
+    [`* ${middle.text}`, ...cells(middle, units), ''],
+  ],
+});
+
+const cells = (layout: SimulatedLayout, units: Units): string[] => [
+  units.roughTape.show(layout.pinBufferIn),
   points(layout.score),
-  ...REACTION_ROWS.map(({ key, show }) => show(layout.reaction[key])),
+  ...reactionCells(layout.reaction, REACTION_KEYS, units),
 ];

@@ -1,7 +1,6 @@
 import type { RollAnswer } from '../records/answer.js';
 import { USUAL_CIRCUMFERENCE_IN } from '../records/ball.js';
 import { ballPoint } from './ball-point.js';
-import { feet, flare } from './figures.js';
 import type { Page } from './page.js';
 import { arcAngle } from './picture/curves.js';
 import { paragraph } from './section.js';
@@ -12,22 +11,23 @@ type Ring = RollAnswer['rings'][number];
 const RADIUS_IN = USUAL_CIRCUMFERENCE_IN / (2 * Math.PI);
 
 /** Each turn's oil ring: where on the lane it begins, and how far it has wandered. */
-export const ringsTable = (rings: readonly Ring[], page: Page): string[] =>
-  rings.length === 0
+export function ringsTable(rings: readonly Ring[], page: Page): string[] {
+  const { lane, flare } = page.units;
+  return rings.length === 0
     ? []
     : [
         ...table(
           [
             { head: 'turn', align: 'right' },
-            { head: 'begins at\nft' },
-            { head: 'widest from last\nin' },
-            { head: 'widest from first\nin' },
+            { head: `begins at\n${lane.name}` },
+            { head: `widest from last\n${flare.name}` },
+            { head: `widest from first\n${flare.name}` },
           ],
           rings.map((ring, i) => [
             `${ring.turn}`,
-            feet(ring.fromFt),
-            i === 0 ? '' : flare(widestGapIn(rings[i - 1], ring)),
-            i === 0 ? '' : flare(widestGapIn(rings[0], ring)),
+            lane.show(ring.fromFt),
+            i === 0 ? '' : flare.show(widestGapIn(rings[i - 1], ring)),
+            i === 0 ? '' : flare.show(widestGapIn(rings[0], ring)),
           ]),
           page,
         ),
@@ -37,6 +37,7 @@ export const ringsTable = (rings: readonly Ring[], page: Page): string[] =>
           page.paint.quiet,
         ),
       ];
+}
 
 /** The greatest distance, in, from a point of one ring to the nearest point of another. */
 export function widestGapIn(from: Ring, to: Ring): number {

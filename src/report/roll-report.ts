@@ -2,15 +2,16 @@ import type { RollAnswer } from '../records/answer.js';
 import type { Lane } from '../records/lane.js';
 import { ballDrawing } from './ball-drawing.js';
 import { bowTieText } from './bow-tie-text.js';
+import { withUnit } from './display-units.js';
 import { DRILLED_ROWS } from './drilled-rows.js';
-import { boards, decimals, feet, flare, gyration } from './figures.js';
+import { boards, decimals } from './figures.js';
+import { forPage } from './for-page.js';
 import { laneDrawing } from './lane-drawing.js';
 import { layoutHeadline } from './layout-headline.js';
 import { linesTable } from './lines-table.js';
 import { noLineText } from './no-line-text.js';
 import type { Page } from './page.js';
-import { pathTable } from './path-table.js';
-import { withPlainText } from './plain-text.js';
+import { FEET_APART, pathTable } from './path-table.js';
 import { REACTION_ROWS } from './reaction-rows.js';
 import { ringsTable } from './rings-table.js';
 import { bullets, joinSections, paragraph, section, sentence } from './section.js';
@@ -23,7 +24,7 @@ import { table } from './table.js';
  * @param lane  the lane rolled on, for the drawing's oil
  */
 export function rollReport(given: RollAnswer, hand: 'right' | 'left', lane: Lane, page: Page): string {
-  const answer = withPlainText(given, page.ascii);
+  const answer = forPage(given, page);
   return joinSections([
     [
       page.paint.heading('One shot'),
@@ -32,7 +33,7 @@ export function rollReport(given: RollAnswer, hand: 'right' | 'left', lane: Lane
     layoutHeadline(answer.layout, page),
     section(
       'Path',
-      laneDrawing({ hand, lane, line: answer.line, path: answer.path, reaction: answer.reaction }, page),
+      laneDrawing({ hand, lane, shots: [{ ...answer, sign: '1', text: answer.layout.text }] }, page),
       page,
     ),
     section('No line to the pocket', noLineText(answer.noLine, page), page),
@@ -43,7 +44,7 @@ export function rollReport(given: RollAnswer, hand: 'right' | 'left', lane: Lane
     ),
     section('Reaction', reactionTable(answer, page), page),
     section('Speaks against it', bullets(answer.objections.map(sentence), page), page),
-    section('Every five feet', pathTable(answer.path, page), page),
+    section(`Every ${withUnit(FEET_APART, page.units.laneMark)}`, pathTable(answer.path, page), page),
     section(
       'The ball from the grip side',
       ballDrawing(answer.face, answer.rings.slice(0, answer.ringsInOil), page),
@@ -60,23 +61,24 @@ export function rollReport(given: RollAnswer, hand: 'right' | 'left', lane: Lane
 }
 
 function reactionTable({ reaction, drilled }: RollAnswer, page: Page): string[] {
-  const rows: string[][] = REACTION_ROWS.map(({ key, name, unit, show }) => [
+  const { lane, speed, flare, gyration } = page.units;
+  const rows: string[][] = REACTION_ROWS.map(({ key, name, quantity }) => [
     name,
-    show(reaction[key]),
-    unit,
+    page.units[quantity].show(reaction[key]),
+    page.units[quantity].name,
   ]);
   rows.splice(1, 0, [
     'rolls from',
-    reaction.rollsBeforePins ? feet(reaction.rollStartFt) : 'not before the pins',
-    reaction.rollsBeforePins ? 'ft' : '',
+    reaction.rollsBeforePins ? lane.show(reaction.rollStartFt) : 'not before the pins',
+    reaction.rollsBeforePins ? lane.name : '',
   ]);
   rows.push(
     ['board at the pins', boards(reaction.pinsBoard), ''],
-    ['speed at the pins', decimals(reaction.speedAtPinsMph, 1), 'mph'],
+    ['speed at the pins', speed.show(reaction.speedAtPinsMph), speed.name],
     ['rev rate at the pins', decimals(reaction.revRateAtPinsRpm, 0), 'rpm'],
     ['turns', decimals(reaction.turns, 1), ''],
-    ['nearest ring to a hole', flare(reaction.ringClearanceIn), 'in'],
-    ...DRILLED_ROWS.map(({ key, name }) => [name, gyration(drilled[key]), 'in']),
+    ['nearest ring to a hole', flare.show(reaction.ringClearanceIn), flare.name],
+    ...DRILLED_ROWS.map(({ key, name }) => [name, gyration.show(drilled[key]), gyration.name]),
   );
   return table([{ head: '' }, { head: '' }, { head: '', align: 'left' }], rows, page);
 }

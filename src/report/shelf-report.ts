@@ -3,11 +3,12 @@ import type { Bowler } from '../records/bowler.js';
 import type { DrilledLayout } from '../records/drilled-layout.js';
 import type { Lane } from '../records/lane.js';
 import type { RecordKind, RecordOf } from '../records/record-kinds.js';
-import { decimals } from './figures.js';
+import { type Units, withUnit } from './display-units.js';
+import { forPage } from './for-page.js';
 import type { Page } from './page.js';
-import { withPlainText } from './plain-text.js';
 import { joinSections, paragraph, section } from './section.js';
-import { table } from './table.js';
+import { inUnits } from './units-in-text.js';
+import { columnsOf, wrap } from './wrap.js';
 
 /** What stands on the shelf: a person's own records and the demos. */
 export interface ShelfListing {
@@ -33,7 +34,7 @@ const HEADINGS: readonly (readonly [RecordKind, string])[] = [
 
 /** The shelf by kind, the person's own records first. */
 export function shelfReport(given: ShelfListing, page: Page): string {
-  const { folder, records } = withPlainText(given, page.ascii);
+  const { folder, records } = forPage(given, page);
   return joinSections([
     ...HEADINGS.map(([kind, heading]) => {
       const rows = records.filter((each) => each.kind === kind);
@@ -43,26 +44,35 @@ export function shelfReport(given: ShelfListing, page: Page): string {
   ]);
 }
 
-const listing = (rows: readonly ListedRecord[], page: Page): string[] =>
-  table(
-    [{ head: 'id' }, { head: '', align: 'left' }, { head: 'what it is', align: 'left' }],
-    rows.map((row) => [row.id, row.demo ? 'demo' : 'yours', factsOf(row)]),
-    page,
+/** One record a line, what it is wrapped beside its id. */
+function listing(rows: readonly ListedRecord[], page: Page): string[] {
+  const widest = Math.max(...rows.map(({ id }) => columnsOf(id)));
+  return rows.flatMap((row) =>
+    wrap(
+      `${row.demo ? 'demo: ' : ''}${factsOf(row, page.units)}`,
+      page.width,
+      ' '.repeat(widest + 4),
+      `  ${row.id.padEnd(widest)}  `,
+    ),
   );
-
-function factsOf({ kind, record, error }: ListedRecord): string {
-  if (!record) return `cannot be read: ${error ?? ''}`.split('\n', 1)[0];
-  return FACTS[kind](record as never);
 }
 
-const FACTS: { readonly [K in RecordKind]: (record: RecordOf[K]) => string } = {
-  bowler: ({ hand, thumbHole, speedMph, revRateRpm }: Bowler) =>
-    `${hand}-handed${thumbHole ? '' : ', no thumb'}, ${decimals(speedMph, 1)} mph, ${revRateRpm} rpm`,
-  ball: (ball: BallRecord) =>
-    'core' in ball
-      ? `${ball.weightLb} lb, a core of its own`
-      : `${ball.weightLb} lb, RG ${ball.rgIn}, differential ${ball.differentialIn}`,
-  lane: ({ patternFt }: Lane) => `oil to ${patternFt} ft`,
+function factsOf({ kind, record, error }: ListedRecord, units: Units): string {
+  if (!record) return `cannot be read: ${error ?? ''}`.split('\n', 1)[0];
+  return FACTS[kind](record as never, units);
+}
+
+const FACTS: { readonly [K in RecordKind]: (record: RecordOf[K], units: Units) => string } = {
+  bowler: ({ hand, thumbHole, speedMph, revRateRpm }: Bowler, { speed }) =>
+    `${hand}-handed${thumbHole ? '' : ', no thumb'}, ${withUnit(speedMph, speed)}, ${revRateRpm} rpm`,
+  ball: (ball: BallRecord, units) =>
+    inUnits(
+      'core' in ball
+        ? `${ball.weightLb} lb, a core of its own`
+        : `${ball.weightLb} lb, RG ${ball.rgIn} in, differential ${ball.differentialIn} in`,
+      units,
+    ),
+  lane: ({ patternFt }: Lane, units) => inUnits(`oil to ${patternFt} ft`, units),
   layout: ({ layout, ball, bowler, results }: DrilledLayout) =>
     `${layout} on ${ball} for ${bowler}; ${results.length} result${results.length === 1 ? '' : 's'}`,
 };

@@ -22,6 +22,16 @@ const NO_LINES = {
   middle: GAP,
 };
 
+/** A table as data, for whoever sets it: a terminal or a web page. The first column names the rows. */
+export interface Grid {
+  readonly columns: readonly Column[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** A grid as text lines; nothing for one without rows. */
+export const gridLines = ({ columns, rows }: Grid, page: Page): string[] =>
+  rows.length === 0 ? [] : table(columns, rows, page);
+
 /**
  * A table without lines, each row a text line, none wider than the page.
  *
@@ -63,14 +73,21 @@ export function table(
   return lines;
 }
 
-/** Which columns stand together: as many as fit, each time after the first column. */
+/** Which columns stand together, each time after the first one: as few groups as fit, of like sizes where these fit too. */
 function groups(widths: readonly number[], room: number): number[][] {
+  const fullest = groupsOf(widths, room, widths.length);
+  const even = groupsOf(widths, room, Math.ceil((widths.length - 1) / fullest.length));
+  return even.length === fullest.length ? even : fullest;
+}
+
+/** As many columns a group as fit, and at most so many beside the first. */
+function groupsOf(widths: readonly number[], room: number, most: number): number[][] {
   const all: number[][] = [];
   let group = [0];
   let used = widths[0];
   for (let i = 1; i < widths.length; i += 1) {
     const needed = GAP.length + widths[i];
-    if (used + needed > room && group.length > 1) {
+    if ((used + needed > room || group.length > most) && group.length > 1) {
       all.push(group);
       group = [0];
       used = widths[0];

@@ -1,29 +1,26 @@
 import type { ReactionAnswer, TargetAnswer } from '../records/answer.js';
-import { band, decimals } from './figures.js';
+import { band } from './figures.js';
 import type { Page } from './page.js';
-import { table } from './table.js';
+import { type Grid, gridLines } from './table.js';
 
 /** How each wish is worded, and the reaction number that answers it. */
-const WISHES = {
+export const WISHES = {
   hookStart: {
     name: 'hook starts',
     key: 'hookStartFt',
-    unit: 'ft',
-    digits: 1,
+    quantity: 'lane',
     steps: ['earliest', 'early', 'middle', 'late', 'latest'],
   },
   hookShape: {
     name: 'hook shape',
     key: 'hookSharpnessDegPerFt',
-    unit: 'deg/ft',
-    digits: 2,
+    quantity: 'sharpness',
     steps: ['smoothest', 'smooth', 'middle', 'sharp', 'sharpest'],
   },
   hookTotal: {
     name: 'total hook',
     key: 'totalHookBoards',
-    unit: 'boards',
-    digits: 1,
+    quantity: 'boards',
     steps: ['least', 'little', 'middle', 'much', 'most'],
   },
 } as const;
@@ -34,27 +31,30 @@ export const wishesTable = (
   reaction: ReactionAnswer,
   page: Page,
   whose = 'best\nlayout',
-): string[] =>
-  targets.length === 0
-    ? []
-    : table(
-        [
-          { head: 'asked for' },
-          { head: 'step of 5', align: 'left' },
-          { head: 'aimed\nat' },
-          { head: whose },
-          { head: 'layouts\ncan give' },
-        ],
-        targets.map(({ wish, step, value, attainable }) => {
-          const { name, key, unit, digits, steps } = WISHES[wish];
-          const show = (x: number): string => decimals(x, digits);
-          return [
-            `${name}, ${unit}`,
-            `${steps[step - 1]} (${step})`,
-            show(value),
-            show(reaction[key]),
-            band(attainable, show, page),
-          ];
-        }),
-        page,
-      );
+): string[] => gridLines(wishesGrid(targets, reaction, page, whose), page);
+
+export const wishesGrid = (
+  targets: readonly TargetAnswer[],
+  reaction: ReactionAnswer,
+  page: Page,
+  whose: string,
+): Grid => ({
+  columns: [
+    { head: 'asked for' },
+    { head: 'step of 5', align: 'left' },
+    { head: 'aimed\nat' },
+    { head: whose },
+    { head: 'layouts\ncan give' },
+  ],
+  rows: targets.map(({ wish, step, value, attainable }) => {
+    const { name, key, quantity, steps } = WISHES[wish];
+    const { name: unit, show } = page.units[quantity];
+    return [
+      `${name}, ${unit}`,
+      `${steps[step - 1]} (${step})`,
+      show(value),
+      show(reaction[key]),
+      band(attainable, show, page),
+    ];
+  }),
+});

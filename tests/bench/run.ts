@@ -2,10 +2,14 @@ import { coachBench } from './coach.bench.js';
 import { drillBench } from './drill.bench.js';
 import { ensembleBench } from './ensemble.bench.js';
 import { meshBench } from './mesh.bench.js';
+import { regressionBench } from './regression.bench.js';
 import { shotBench } from './shot.bench.js';
+import { startBench } from './start.bench.js';
 
+startBench();
 await drillBench();
 ensembleBench();
 meshBench();
 await shotBench();
-await coachBench();
+await regressionBench();
+coachBench();

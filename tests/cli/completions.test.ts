@@ -1,8 +1,9 @@
 import { spawnSync } from 'node:child_process';
 import { expect, test } from 'vitest';
 import { COMMANDS } from '../../src/cli/command-table.js';
-import { completionScript, SHELLS } from '../../src/cli/completion-scripts.js';
+import { completionScript } from '../../src/cli/completion-scripts.js';
 import { completedCommands } from '../../src/cli/completions.js';
+import { SHELLS } from '../../src/cli/flag-table.js';
 import { run } from '../../src/cli/run.js';
 import { fakeTerminal } from './fake-terminal.js';
 
@@ -30,6 +31,18 @@ test('completions: bash completes a flag of the command, a global one too', () =
 test('completions: bash completes the words a flag takes, demo ids among them', () => {
   expect(offered(['flarewise', 'drilled', '--ounce', 'h'])).toEqual(['halves']);
   expect(offered(['flarewise', 'drilled', '--ball', 'plain'])).toEqual(['plain-high', 'plain-low']);
+});
+
+test('completions: bash completes the words that follow a command', () => {
+  expect(offered(['flarewise', 'shelf', 're'])).toEqual(['rename', 'remove']);
+  expect(offered(['flarewise', 'completions', ''])).toEqual(expect.arrayContaining(['bash', 'zsh', 'fish']));
+  expect(offered(['flarewise', 'shelf', 'list', 're'])).toEqual([]);
+});
+
+test('completions: zsh hides the colons of a value from _arguments, which parts what it is told by them', () => {
+  const script = completionScript.zsh(commands);
+  expect(script).toContain(':value:{_alternative "words\\:value\\:(plain-high');
+  expect(script).toContain(':value:(trade metric)');
 });
 
 test('completions: every flag of every command stands in every script', () => {

@@ -26,7 +26,11 @@ test('oneOf: names the words it takes', () => {
 });
 
 test('layoutFlag: reads fractions, names itself when missing or unreadable', () => {
-  expect(layoutFlag('70 x 4 1/2 x 30')).toEqual({ drillingAngleDeg: 70, pinToPapIn: 4.5, valAngleDeg: 30 });
+  expect(layoutFlag('70 x 4 1/2 x 30').numbers).toEqual({
+    drillingAngleDeg: 70,
+    pinToPapIn: 4.5,
+    valAngleDeg: 30,
+  });
   expect(() => layoutFlag(undefined)).toThrow('--layout is missing');
   expect(() => layoutFlag('70')).toThrow(expect.objectContaining({ source: '--layout' }));
 });

@@ -2,7 +2,8 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { kindOfFile, writeOut } from '../../src/cli/out-file.js';
+import { checkFolder, kindOfFile, writeOut } from '../../src/cli/out-file.js';
+import { reportFlag } from '../../src/cli/report-flag.js';
 import { InputError } from '../../src/errors.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'flarewise-'));
@@ -47,4 +48,19 @@ test('writeOut: a folder that is missing, or is meant for a file, is the personâ
     'in a folder that does not exist',
   );
   expect(faultOf(() => writeOut(folder, Buffer.from(''))).message).toContain('a folder');
+});
+
+test('checkFolder: tells of a missing folder before anything is written, by the flag that named it', () => {
+  const path = join(folder, 'none', 'x.html');
+  const { message } = faultOf(() => checkFolder(path, '--report'));
+  expect(message).toContain('--report must be a file that can be written');
+  expect(message).toContain('in a folder that does not exist');
+  checkFolder(join(folder, 'x.html'));
+  expect(readdirSync(folder)).not.toContain('x.html');
+});
+
+test('reportFlag: a web page, or none', () => {
+  expect(reportFlag(undefined)).toBeNull();
+  expect(reportFlag(join(folder, 'a.html'))).toBe(join(folder, 'a.html'));
+  expect(faultOf(() => reportFlag('a.pdf')).message).toContain('--report must end in .html');
 });

@@ -81,7 +81,7 @@ const rows: { name: string; args: string[]; says: (string | RegExp)[] }[] = [
   { name: 'an earlier drilling that cannot be read', args: ballIs('old-text.json', { ...demo.ball(), drilledBefore: [{ layout: '50 x 45 x 35', hand: 'right', pap: { overIn: 5, upIn: 0.5 } }] }), says: ['old-text.json', 'drilledBefore[0].layout', '0 to 6.75 in for pin-to-PAP', 'The order is'] },
   { name: 'an earlier drilling that cannot have been', args: ballIs('old-arcs.json', { ...demo.ball(), drilledBefore: [{ layoutDistances: '2 x 3 x 4', hand: 'right', pap: { overIn: 5, upIn: 0.5 } }] }), says: ['ball.drilledBefore[0].layoutDistances', 'go together on this ball', 'pin buffer', 'Measure again'] },
   { name: 'a vent that opens in a hole', args: bowlerIs('vent.json', { ...demo.bowler(), grip: { ...usualGrip(true), vents: [{ into: 'thumb', diameterIn: 0.25, overIn: 0.2, upIn: -2.7 }] } }), says: ['bowler.grip.vents[0]', 'beside the gripping holes', '0.2 in over', 'arcs from the grip centre'] },
-  { name: 'a layout of two numbers', args: layoutIs('70 x 4'), says: ['--layout', 'drilling angle x pin-to-PAP x VAL angle', '70 x 4', 'Write it like'] },
+  { name: 'a layout of two numbers', args: layoutIs('70 x 4'), says: ['--layout', 'drilling angle x pin-to-PAP x VAL angle', '70 x 4', 'Angles: "70 x 4 1/2 x 30"'] },
   { name: 'a layout with a pin off the ball', args: layoutIs('70 x 45 x 30'), says: ['--layout', 'pin-to-PAP', '0 to 6.75 in', '45', 'The order is'] },
   { name: 'an unknown ounce', args: [...layoutIs(LAYOUT), '--ounce', 'troy'], says: ['--ounce', 'moment or halves', 'troy'] },
   { name: 'an unknown rule set', args: [...layoutIs(LAYOUT), '--rules', 'mine'], says: ['--rules', 'id of a rule set', 'mine', 'Known:'] },

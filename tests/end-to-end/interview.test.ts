@@ -10,13 +10,13 @@ afterEach(() => {
   if (session && !session.isOver()) session.kill();
 });
 
-test('from the first question to the answer at a keyboard; exit 0', async () => {
-  session = openSession([]);
+test('from the first question to the answer at a keyboard, in metric units; exit 0', async () => {
+  session = openSession(['--units', 'metric']);
   let of = 1;
   for (let place = 1; place <= of; place += 1) {
     const shown = await session.waitFor(new RegExp(`\\b${place}/(\\d+) {2}([^\\n]*)`));
     of = Number(shown[1]);
-    if (/mph/.test(shown[2])) session.type('19');
+    if (/km\/h/.test(shown[2])) session.type('30');
     session.type(ENTER);
   }
   expect(of).toBeGreaterThanOrEqual(12);
@@ -24,6 +24,8 @@ test('from the first question to the answer at a keyboard; exit 0', async () => 
   expect(await session.exit).toMatchObject({ exitCode: 0 });
   expect(session.raw()).toContain('\u001b[1m'); // a terminal gets colours
   expect(session.text()).not.toMatch(/undefined|NaN|\[object/);
+  const [, answer] = session.text().split('Layout for You');
+  expect(answer).not.toMatch(/\b(mph|ft|lb|oz|inches)\b/);
 }, 180_000);
 
 test('NO_COLOR is heeded on a terminal: styles nowhere, not in questions either', async () => {

@@ -13,8 +13,8 @@ test('shelf: a bowler imported from a file is called by its id ever after', asyn
   folder.write('kim.json', { ...demo.bowler(), name: 'Kim' });
   expect(await shelf('import', 'kim.json')).toMatchObject({ code: 0, out: 'bowler/kim\n' });
   const listed = await shelf();
-  expect(listed.out).toMatch(/kim +yours +right-handed/);
-  expect(listed.out).toMatch(/average-left +demo/);
+  expect(listed.out).toMatch(/kim +right-handed/);
+  expect(listed.out).toMatch(/average-left +demo: left-handed/);
   const drilled = await runCli(
     ['drilled', '--bowler', 'kim', '--ball', 'plain-medium', '--layout', '70 x 4 1/2 x 30'],
     { env },

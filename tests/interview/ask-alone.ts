@@ -1,14 +1,16 @@
 import { runInterview } from '../../src/interview/ask.js';
 import { demoShelf } from '../../src/records/shelf.js';
+import { UNITS } from '../../src/report/display-units.js';
 
 /* The interview alone, for the tests to run in a pseudo-terminal: its records go to stdout as JSON. */
 
 const remembered: unknown[] = [];
 try {
   const color = !process.argv.includes('--no-color');
+  const units = UNITS[process.argv.includes('--metric') ? 'metric' : 'trade'];
   const left = process.env.LEFT_INTERVIEW ? JSON.parse(process.env.LEFT_INTERVIEW) : null;
   const records = await runInterview(
-    { input: process.stdin, output: process.stderr, color },
+    { input: process.stdin, output: process.stderr, color, units },
     { shelf: demoShelf(), left, remember: (now) => remembered.push(now) },
   );
   process.stdout.write(`\n${JSON.stringify(records)}\n`);

@@ -7,6 +7,7 @@ const SCRIPT = fileURLToPath(new URL('ask-alone.ts', import.meta.url));
 export const ENTER = '\r';
 export const DOWN = '\u001b[B';
 export const ESCAPE = '\u001b';
+export const ERASE = '\u007f';
 export const CTRL_C = '\u0003';
 
 /** One turn of a talk: what must be on screen, then what is typed. */

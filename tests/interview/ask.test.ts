@@ -1,6 +1,6 @@
 import { stripVTControlCharacters } from 'node:util';
 import { expect, test } from 'vitest';
-import { CTRL_C, DOWN, ENTER, ESCAPE, recordsIn, type Turn, talk } from './ask-session.js';
+import { CTRL_C, DOWN, ENTER, ERASE, ESCAPE, recordsIn, type Turn, talk } from './ask-session.js';
 
 // biome-ignore-start lint/suspicious/noControlCharactersInRegex: terminals are driven by them
 /** What moves the cursor: ends of lines, and ECMA-48's cursor and erase sequences. */
@@ -150,4 +150,108 @@ test('what was answered before ctrl-C is remembered, and can be gone on with', a
       env: { LEFT_INTERVIEW: remembered },
     },
   );
+});
+
+test('a bowler who knows all, with a used ball by its numbers', async () => {
+  const shown = await talk([
+    who,
+    hand,
+    kind,
+    thumb,
+    skill,
+    [/in mph\?/, `18.2${ENTER}`],
+    [/turns per minute/, `340${ENTER}`],
+    [/axis stand/, `12${ENTER}`],
+    [/sideways/, `50${ENTER}`],
+    [/far over/, `5 1/16${ENTER}`],
+    [/far up/, `1/2${ENTER}`],
+    [/Which ball/, ENTER],
+    [/Weight[\s\S]*pounds/, `14${ENTER}`],
+    [/RG, in inches/, `2.51${ENTER}`],
+    [/Total differential/, `0.046${ENTER}`],
+    [/Intermediate/, `0${ENTER}`],
+    [/side features/, ENTER],
+    [/CG mark/, `3${ENTER}`],
+    [/Top weight/, `2.5${ENTER}`],
+    [/Finish/, `3000${ENTER}`],
+    [/drilled before\?/, DOWN],
+    [/❯ Drilled before/, ENTER],
+    [/laid out then/, `70 x 45 x 30${ENTER}`],
+    [/Must be 0 to 6.75 in for pin-to-PAP/, `${ERASE.repeat(12)}4 1/2 x 3 3/8 x 2${ENTER}`],
+    [/which hand was it/, ENTER],
+    [/have a thumb hole/, ENTER],
+    [/whose PAP/, DOWN],
+    [/❯ Another one/, ENTER],
+    [/That PAP/, `5${ENTER}`],
+    [/how far up from/, `1/4 down${ENTER}`],
+    [/Which lane/, ENTER],
+    [/hook start/, ENTER],
+    [/hook look/, ENTER],
+    [/hook in all/, ENTER],
+    [/Keep this bowler/, `Kim${ENTER}`],
+    [/Keep this ball/, ENTER],
+  ]);
+  expect(recordsIn(shown)).toMatchObject({
+    bowler: {
+      speedMph: 18.2,
+      revRateRpm: 340,
+      axisTiltDeg: 12,
+      axisRotationDeg: 50,
+      pap: { overIn: 5.0625, upIn: 0.5 },
+    },
+    ball: {
+      weightLb: 14,
+      surfaceGrit: 3000,
+      drilledBefore: [
+        {
+          layoutDistances: '4.5 x 3.375 x 2',
+          pinSide: 'above',
+          hand: 'right',
+          pap: { overIn: 5, upIn: -0.25 },
+        },
+      ],
+    },
+    keep: { bowler: 'Kim' },
+  });
+});
+
+test('a left-handed two-hander without a thumb hole, in metric units on a narrow screen without colour', async () => {
+  const shown = await talk(
+    [
+      who,
+      [/Which hand/, DOWN],
+      [/❯ Left/, ENTER],
+      [/nearest to how you bowl/, DOWN.repeat(3)],
+      [/❯ Two-handed[\s\S]*29 km\/h/, ENTER],
+      [/thumb hole/, DOWN],
+      [/❯ No/, ENTER],
+      [/alike are your shots[\s\S]*0.64 km\/h/, ENTER],
+      [/in km\/h\?[\s\S]*12.87 to 41.84 km\/h[\s\S]*\(29.0\)/, `18 mph${ENTER}`],
+      [/turns per minute/, ENTER],
+      [/axis stand/, ENTER],
+      [/sideways/, ENTER],
+      [/far over from the grip centre, in mm/, `300${ENTER}`],
+      [/Must be 50.8 to 190.5 mm; got "300"/, `${ERASE.repeat(3)}127${ENTER}`],
+      [/far up from the midline, in mm/, `6.35 down${ENTER}`],
+      [/Which ball/, DOWN.repeat(2)],
+      [/6.8 kg/, ENTER],
+      [/Which lane/, ENTER],
+      [/hook start/, ENTER],
+      [/hook look/, ENTER],
+      [/hook in all/, ENTER],
+      [/Keep this bowler/, ENTER],
+    ],
+    { columns: 60, env: { NO_COLOR: '1' }, args: ['--metric'] },
+  );
+  expect(recordsIn(shown).bowler).toMatchObject({
+    hand: 'left',
+    thumbHole: false,
+    speedMph: 18,
+    revRateRpm: 460,
+    pap: { overIn: 5, upIn: -0.25 },
+  });
+  const [interview = ''] = shown.split('{"bowler"');
+  const lines = interview.split(MOVE).map(stripVTControlCharacters);
+  expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(60);
+  expect(shown).not.toMatch(COLOUR);
 });

@@ -9,10 +9,12 @@ import {
   nextQuestion,
   progress,
   resumed,
+  startInterview,
 } from '../../src/interview/interview.js';
 import { FROM_FILE, UNKNOWN } from '../../src/interview/question.js';
 import { questionsFor } from '../../src/interview/questions.js';
 import { DEMO } from '../../src/records/shelf.js';
+import { UNITS } from '../../src/report/display-units.js';
 import { inputErrorOf } from '../records/faults-of.js';
 import { give, shelf, start, usualAnswer, walkTo } from './walk.js';
 
@@ -20,8 +22,10 @@ import { give, shelf, start, usualAnswer, walkTo } from './walk.js';
 function waysTo(id: string): Record<string, unknown> {
   for (const [number, how, way, readings] of WAYS)
     if (readings.split(' ').includes(id)) return { [number]: UNKNOWN, [how]: way };
-  return {};
+  return USED.includes(id) ? { drilledBefore: true, oldPap: 'other' } : {};
 }
+
+const USED: readonly string[] = ['oldPapOverIn', 'oldPapUpIn'];
 
 const WAYS = [
   ['speedMph', 'speedHow', 'display', 'displayMph'],
@@ -157,6 +161,108 @@ describe('a whole interview', () => {
   });
 });
 
+describe('a used ball', () => {
+  const used = { ball: BY_NUMBERS, drilledBefore: true };
+  const drilledBefore = (answers: Record<string, unknown>) =>
+    interviewed(walkTo(null, answers).interview, shelf).ball.drilledBefore;
+
+  test('new, or not known to be used, has no earlier drilling and is asked no more about it', () => {
+    for (const given of [false, undefined]) {
+      const { interview, asked } = walkTo(null, { ...used, drilledBefore: given });
+      expect(interviewed(interview, shelf).ball).not.toHaveProperty('drilledBefore');
+      expect(asked).not.toContain('oldLayout');
+    }
+  });
+
+  test('an earlier drilling that is known whole', () => {
+    expect(
+      drilledBefore({
+        ...used,
+        oldLayout: '4 1/2 x 3 3/8 x 2 below',
+        oldHand: 'left',
+        oldThumbHole: false,
+        oldPap: 'other',
+        oldPapOverIn: '5 1/4',
+        oldPapUpIn: '1/2 down',
+      }),
+    ).toEqual([
+      {
+        layoutDistances: '4.5 x 3.375 x 2',
+        pinSide: 'below',
+        hand: 'left',
+        pap: { overIn: 5.25, upIn: -0.5 },
+        grip: expect.objectContaining({ thumb: null }),
+      },
+    ]);
+  });
+
+  test('an earlier drilling of which nothing is known is that of the bowler, in the usual middle layout', () => {
+    const nothing = { oldLayout: '?', oldHand: undefined, oldThumbHole: undefined, oldPap: undefined };
+    const answers = { ...used, ...nothing, hand: 'left', papOverIn: '5', papUpIn: '0' };
+    expect(drilledBefore(answers)).toEqual([
+      { layout: '50 x 4.5 x 35', hand: 'left', pap: { overIn: 5, upIn: 0 } },
+    ]);
+    expect(interviewed(walkTo(null, answers).interview, shelf).ball.note).toBe(
+      'Not known of its earlier drilling, and guessed: layout, hand, thumb hole, PAP.',
+    );
+  });
+
+  test('a drilling angle to a mark that the ball has not is refused; so is what is no layout', () => {
+    const { interview } = walkTo('oldLayout', used);
+    const refused = (given: string): string => (answer(interview, given) as { rule: string }).rule;
+    expect(refused('70 mb x 4 1/2 x 30')).toContain('to the CG mark');
+    expect(refused('70')).toContain('three numbers');
+    expect(isFault(answer(interview, '70 cg x 4 1/2 x 30'))).toBe(false);
+  });
+});
+
+describe('in metric units', () => {
+  const questions = questionsFor(shelf, UNITS.metric);
+  const startMetric = () => startInterview(questions);
+
+  test('no question names a unit of the other system, and every usual answer may be given', () => {
+    for (const { text, help } of questions.filter(({ id }) => id !== 'oldLayout')) // layouts stay as the trade writes them
+      expect(`${text} ${help}`).not.toMatch(/mph|inches|pounds|ounces|\d (in|lb|oz)\b/);
+    const { interview } = walkTo(null, { ball: BY_NUMBERS }, startMetric());
+    const { bowler, ball } = interviewed(interview, shelf);
+    expect(bowler.speedMph).toBeCloseTo(17.5, 1); // 28.2 km/h, to a tenth
+    expect(ball.weightLb).toBeCloseTo(15, 1);
+  });
+
+  test('answers come in km/h, mm, kg and g, or with a unit of their own; records stay as they were', () => {
+    const { interview } = walkTo(
+      null,
+      {
+        speedMph: '28.968192',
+        papOverIn: '127',
+        papUpIn: '12.7 mm down',
+        ball: BY_NUMBERS,
+        weightLb: '15 lb',
+        rgIn: '2.53 in',
+      },
+      startMetric(),
+    );
+    const { bowler, ball } = interviewed(interview, shelf);
+    expect(bowler.speedMph).toBeCloseTo(18, 12); // 1 mph is 1.609344 km/h, exactly
+    expect(bowler.pap.overIn).toBeCloseTo(5, 12);
+    expect(bowler.pap.upIn).toBeCloseTo(-0.5, 12);
+    expect(ball).toMatchObject({ weightLb: 15, rgIn: 2.53 });
+  });
+
+  test('a range is told in the unit asked for', () => {
+    const fault = answer(walkTo('speedMph', {}, startMetric()).interview, '17.5 kmh');
+    expect(isFault(fault)).toBe(false); // 17.5 km/h are 10.9 mph: slow, but possible
+    const slow = answer(walkTo('speedMph', {}, startMetric()).interview, '10');
+    expect(isFault(slow) && slow.rule).toBe('must be 12.87 to 41.84 km/h');
+  });
+
+  test('an interview left in one unit goes on in another', () => {
+    const left = leftInterview(walkTo('axisTiltDeg', { speedMph: '28.968192' }, startMetric()).interview);
+    const again = resumed(questionsFor(shelf), JSON.parse(JSON.stringify(left)));
+    expect(again.answers.speedMph).toBeCloseTo(18, 12);
+  });
+});
+
 describe('a bowler who knows none of the numbers', () => {
   const nothing = Object.fromEntries(
     'speedMph revRateRpm axisTiltDeg axisRotationDeg papOverIn'.split(' ').map((id) => [id, UNKNOWN]),
@@ -217,8 +323,8 @@ describe('a bowler who knows none of the numbers', () => {
 
   // biome-ignore format: one case a line
   test.each([
-    { way: { speedMph: UNKNOWN, speedHow: 'display' }, at: 'displayMph', given: '25', rule: 'makes 26.6, and that must be 8 to 26 mph' },
-    { way: { revRateRpm: UNKNOWN, revRateHow: 'video', frames: '2' }, at: 'framesPerSecond', given: '60', rule: 'makes 3600, and that must be 30 to 700 rpm' },
+    { way: { speedMph: UNKNOWN, speedHow: 'display' }, at: 'displayMph', given: '25', rule: 'makes 26.6 mph, and that must be 8 to 26 mph' },
+    { way: { revRateRpm: UNKNOWN, revRateHow: 'video', frames: '2' }, at: 'framesPerSecond', given: '60', rule: 'makes 3600 rpm, and that must be 30 to 700 rpm' },
     { way: { papOverIn: UNKNOWN, papHow: 'ring', ringAsideIn: '1' }, at: 'ringBelowIn', given: '1/2', rule: 'no ring crosses at both' },
   ])('readings that make no bowler are refused at $at', ({ way, at, given, rule }) => {
     const fault = answer(walkTo(at, way).interview, given);

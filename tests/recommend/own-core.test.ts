@@ -230,6 +230,18 @@ describe('ownBall', () => {
       says: ['high-RG axis lies 2.4 in from the marker', 'allows 1.5 in'],
     },
     {
+      // y of the centre over its length is 0.12/0.21656: 33.65° of a circumference of 27 in
+      name: 'a CG beside the line from pin to marker of a symmetric core',
+      ball: ballAround(
+        core({
+          parts: [
+            { ...BODY, radii: [2, 2, 2.9], centre: [0.1, 0.12, 0.15], densityGcc: 2.4 },
+          ] as unknown as Core['parts'],
+        }),
+      ),
+      says: ['The CG lies 2.5 in beside the line'],
+    },
+    {
       name: 'an RG told that the core does not have',
       ball: ballAround(upright, {}, { rgIn: 2.45 }),
       says: ['an RG of 2.5', 'the file says 2.45 in'],

@@ -5,6 +5,9 @@ import { rollAnswer } from '../../src/recommend/roll-answer.js';
 import { type RecommendAnswer, recommendAnswerSchema } from '../../src/records/answer.js';
 import { averageBowler, houseLane, plainBall } from './fixtures.js';
 
+/** Of tests that work a whole answer out, on a busy machine, ms. */
+const LONG = 240_000;
+
 const options = { seed: 1, top: 3, workers: 1, pinSide: 'above' as const };
 const inputs = {
   bowler: averageBowler,
@@ -23,16 +26,42 @@ describe('recommend', () => {
     expect(recommendAnswerSchema.parse(answer)).toEqual(answer);
   });
 
-  test('the same seed gives the same answer, byte for byte', async () => {
-    expect(JSON.stringify(await recommend(inputs, options))).toBe(JSON.stringify(answer));
+  test(
+    'the same seed gives the same answer, byte for byte',
+    async () => {
+      expect(JSON.stringify(await recommend(inputs, options))).toBe(JSON.stringify(answer));
+    },
+    LONG,
+  );
+
+  test('the regression tries all layouts, and its scores of those listed stand beside physics’', () => {
+    const { regression, candidates } = answer.search;
+    expect(regression.notice).toBe(null);
+    expect(regression.candidateWorlds).toBeGreaterThan(10 * candidates);
+    expect(regression.listed.length).toBeGreaterThan(0);
+    for (const { layout, byRegression, byPhysics } of regression.listed) {
+      expect(byPhysics).toBe(answer.layouts.find(({ text }) => text === layout)?.score);
+      expect(Math.abs(byRegression - byPhysics)).toBeLessThanOrEqual(regression.difference!.worst);
+    }
+    expect(regression.difference!.worst).toBeLessThan(10); // a tenth of the scale
   });
 
-  test('another seed changes the luck, not the ball', async () => {
-    const other = await recommend(inputs, { ...options, seed: 2 });
-    expect(other.targets).toEqual(answer.targets);
-    expect(other.middle.drilled).toEqual(answer.middle.drilled);
-    expect(other.middle.bands.score).not.toEqual(answer.middle.bands.score);
-  });
+  test(
+    'another seed changes the luck, not the ball; without a regression physics answers alone and says so',
+    async () => {
+      const other = await recommend(inputs, { ...options, seed: 2, models: 'no-such-folder' });
+      expect(other.search.regression).toMatchObject({
+        notice: 'physics searched alone: the fitted regression is missing',
+        candidateWorlds: 0,
+        listed: [],
+      });
+      expect(recommendAnswerSchema.parse(other)).toEqual(other);
+      expect(other.targets).toEqual(answer.targets);
+      expect(other.middle.drilled).toEqual(answer.middle.drilled);
+      expect(other.middle.bands.score).not.toEqual(answer.middle.bands.score);
+    },
+    LONG,
+  );
 
   test('layouts are ranked by score, differ from one another, and are allowed', () => {
     const { layouts } = answer;
@@ -67,21 +96,25 @@ describe('recommend', () => {
     }
   });
 
-  test('a left-hander on the mirrored lane gets the same answer to the last digit', async () => {
-    const mirrored = {
-      ...houseLane,
-      zones: houseLane.zones.map((zone) => ({
-        ...zone,
-        fromBoard: 39 - zone.toBoard,
-        toBoard: 39 - zone.fromBoard,
-      })),
-    };
-    const left = await recommend(
-      { ...inputs, bowler: { ...averageBowler, hand: 'left' }, lane: mirrored },
-      options,
-    );
-    expect({ ...left, inputs: null }).toEqual({ ...answer, inputs: null });
-  });
+  test(
+    'a left-hander on the mirrored lane gets the same answer to the last digit',
+    async () => {
+      const mirrored = {
+        ...houseLane,
+        zones: houseLane.zones.map((zone) => ({
+          ...zone,
+          fromBoard: 39 - zone.toBoard,
+          toBoard: 39 - zone.fromBoard,
+        })),
+      };
+      const left = await recommend(
+        { ...inputs, bowler: { ...averageBowler, hand: 'left' }, lane: mirrored },
+        options,
+      );
+      expect({ ...left, inputs: null }).toEqual({ ...answer, inputs: null });
+    },
+    LONG,
+  );
 
   test('a lopsided lane tells right from left', () => {
     const lopsided = {

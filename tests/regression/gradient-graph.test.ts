@@ -13,6 +13,7 @@ import type { Tensor } from '../../src/regression/tensor.js';
 import { smallNetwork } from './fixtures.js';
 
 const SHOTS = 5;
+const WEIGHTS = [1, 1.5];
 const features: Tensor = {
   dims: [SHOTS, 3],
   values: Float32Array.from({ length: 3 * SHOTS }, (_, i) => Math.sin(2 * i)),
@@ -35,7 +36,7 @@ const loss = (network: ReturnType<typeof bareNetwork>): number => {
   let sum = 0;
   for (let i = 0; i < SHOTS; i++)
     evaluatePlainly(network, features.values.subarray(3 * i, 3 * i + 3)).forEach((y, j) => {
-      sum += (y - answers.values[2 * i + j]) ** 2 / 2;
+      sum += (WEIGHTS[j] * (y - answers.values[2 * i + j]) ** 2) / 2;
     });
   return sum;
 };
@@ -43,7 +44,7 @@ const loss = (network: ReturnType<typeof bareNetwork>): number => {
 test('the gradient graph, no error too far, gives what central differences of the plain arithmetic give', async () => {
   const network = bareNetwork();
   const parameters = parametersOf(network);
-  const graph = await openGraph(onnxFile(gradientGraph(parameters, 1000)));
+  const graph = await openGraph(onnxFile(gradientGraph(parameters, 1000, WEIGHTS)));
   const ones: Tensor = { dims: [1, SHOTS], values: new Float32Array(SHOTS).fill(1) };
   const gradients = await graph.run({
     ...parameters,

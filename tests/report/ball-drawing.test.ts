@@ -70,6 +70,29 @@ describe.each([
     expect(lines.join(' ')).toContain('PSA on the far side');
   });
 
+  test('plugged holes of earlier drillings are drawn where they lie, named once, and absent on a new ball', () => {
+    const old = [
+      { name: 'thumb', at: [-0.48, -0.6, 0.64], boreIn: 1.25 },
+      { name: 'middle', at: [-0.6, 0.4, 0.69], boreIn: 1 },
+      { name: 'middle', at: [0.3, -0.3, 0.91], boreIn: 1 },
+      { name: 'ring', at: [0, 0.6, -0.8], boreIn: 1 },
+    ] satisfies BallFace['oldHoles'];
+    const lines = draw({ ...face, oldHoles: old });
+    for (const [sign, [x, y]] of [
+      ['t', old[0]!.at],
+      ['m', old[1]!.at],
+    ] as const) {
+      const [column, row] = find(lines, sign);
+      expect(Math.abs(column - (22 + 20 * x!)), sign).toBeLessThanOrEqual(0.51);
+      expect(Math.abs(row - (10 - 10 * y!)), sign).toBeLessThanOrEqual(0.51);
+    }
+    const legend = lines.slice(ROWS).join(' ').replace(/\s+/g, ' ');
+    expect(legend).toContain('t old thumb, plugged');
+    expect(legend.match(/old middle, plugged/g)).toHaveLength(1);
+    expect(legend).toContain('old ring, plugged on the far side');
+    expect(draw(face).join(' ')).not.toContain('plugged');
+  });
+
   test('without rings none are named', () => {
     expect(ballDrawing(face, [], pageOf(80, { ascii })).join(' ')).not.toContain('oil ring');
   });

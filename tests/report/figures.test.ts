@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { angle, band, decimals, signed, tape } from '../../src/report/figures.js';
+import { angle, band, decimals, signed } from '../../src/report/figures.js';
 import { pageOf } from './page.js';
 
 test('decimals and signed: a number that rounds to zero carries no sign', () => {
@@ -10,10 +10,6 @@ test('decimals and signed: a number that rounds to zero carries no sign', () => 
 
 test('signed: a difference says its direction', () => {
   expect([signed(1.26, 1), signed(-1.26, 1)]).toEqual(['+1.3', '-1.3']);
-});
-
-test('tape: inches are given to the nearest sixteenth, in lowest terms', () => {
-  expect([4.5, 2.3125, 6.74, 0.01].map(tape)).toEqual(['4 1/2', '2 5/16', '6 3/4', '0']);
 });
 
 test('angle and band: ASCII pages get words and hyphens', () => {

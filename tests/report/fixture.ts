@@ -83,6 +83,10 @@ export const middleLayout: LayoutAnswer = {
 
 const around = (value: number, share: number) => ({ low: value * (1 - share), high: value * (1 + share) });
 
+/** Twenty values, denser in the middle. */
+const spreadAbout = (value: number, share: number): number[] =>
+  Array.from({ length: 20 }, (_, i) => value * (1 + share * ((i - 9.5) / 9.5) ** 3));
+
 export const line: LineAnswer = {
   laydownBoard: 20,
   launchAngleDeg: 1.8,
@@ -124,6 +128,14 @@ export const simulated = (at: LayoutAnswer, score: number, roll: ReactionAnswer)
       flareIn: around(roll.flareIn, 0.1),
     },
     score: { low: score - 14, high: score + 6 },
+  },
+  twentieths: {
+    score: spreadAbout(score, 0.1),
+    hookStartFt: spreadAbout(roll.hookStartFt, 0.05),
+    hookSharpnessDegPerFt: spreadAbout(roll.hookSharpnessDegPerFt, 0.15),
+    totalHookBoards: spreadAbout(roll.totalHookBoards, 0.2),
+    entryAngleDeg: spreadAbout(roll.entryAngleDeg, 0.15),
+    flareIn: spreadAbout(roll.flareIn, 0.1),
   },
   line,
   missRoom,
@@ -173,6 +185,7 @@ const legality = {
 
 const ranked = (rank: number, at: LayoutAnswer, score: number, roll: ReactionAnswer): RankedLayout => ({
   ...simulated(at, score, roll),
+  path: pathOf(8.8 - 1.3 * rank), // 7.5, 6.2, 4.9: they part
   rank,
   confidence: { beatsRunnerUp: 0.83 - rank * 0.1, beatsMiddle: 0.97 - rank * 0.1, worlds: 200 },
   psa,
@@ -215,7 +228,7 @@ const ranked = (rank: number, at: LayoutAnswer, score: number, roll: ReactionAns
   ],
   reasons: [
     'It starts to hook 2.4 ft later than the usual layout, which is most of what you asked for.',
-    'A long pin-to-PAP keeps the flare near four inches, so fresh cover meets the lane later.',
+    'A long pin-to-PAP keeps the flare near 4 in, so fresh cover meets the lane later.',
   ],
 });
 
@@ -300,16 +313,35 @@ export const recommendAnswer: RecommendAnswer = {
       notice: null,
       candidateWorlds: 350000,
       tunedTo: 1060,
+      listed: [
+        { layout: '70 x 4 1/2 x 30', byRegression: 82.7, byPhysics: 82.3 },
+        { layout: '85 x 3 3/4 x 45', byRegression: 76.9, byPhysics: 77.8 },
+        { layout: '55 x 5 1/4 x 35', byRegression: 71.4, byPhysics: 71.2 },
+      ],
       difference: { typical: 0.4, worst: 0.9, layouts: 4 },
     },
   },
-  middle: simulated(middleLayout, 48, { ...reaction, hookStartFt: 35.8, totalHookBoards: 13.9 }),
+  middle: {
+    ...simulated(middleLayout, 48, { ...reaction, hookStartFt: 35.8, totalHookBoards: 13.9 }),
+    path: pathOf(10.25),
+  },
   layouts: [
     ranked(1, layout, 82.3, reaction),
     ranked(2, other('85 x 3 3/4 x 45', 85, 3.75, 45), 77.8, { ...reaction, hookStartFt: 37.6 }),
     ranked(3, other('55 x 5 1/4 x 35', 55, 5.25, 35), 71.2, { ...reaction, hookStartFt: 37.1 }),
   ],
   levers: [],
+  practice: [
+    {
+      belief: 'a longer pin-to-PAP starts the hook later',
+      reading: 'hookStartFt',
+      change: 0.42,
+      holdsIn: 0.91,
+      worlds: 32,
+      verdict: 'agrees',
+      says: 'Common practice expects a longer pin-to-PAP to start the hook later; here it does, by 0.4 ft.',
+    },
+  ],
   limits: ['The ball: no layout of it starts to hook later than 40.3 ft on this lane.'],
   cautions,
 };

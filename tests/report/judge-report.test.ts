@@ -2,45 +2,10 @@ import { describe, expect, test } from 'vitest';
 import type { JudgeAnswer } from '../../src/records/answer.js';
 import { judgeReport } from '../../src/report/judge-report.js';
 import { columnsOf } from '../../src/report/wrap.js';
-import { recommendAnswer } from './fixture.js';
+import { judgeAnswer as answer } from './judge-fixture.js';
 import { pageOf } from './page.js';
 
-const { layouts, seed, version, inputs, targets, assumptions, cautions } = recommendAnswer;
-const {
-  rank: _rank,
-  confidence: _confidence,
-  steps: _steps,
-  reasons: _reasons,
-  shares,
-  ...layout
-} = layouts[1];
-const {
-  psa: _psa,
-  marks: _marks,
-  legality: _legality,
-  ...best
-} = {
-  ...layout,
-  text: layouts[0].text,
-  score: layouts[0].score,
-};
-const answer: JudgeAnswer = {
-  schema: 'flarewise/judge/1',
-  version,
-  seed,
-  inputs,
-  verdict: 'probably-worse',
-  noLine: null,
-  targets,
-  layout,
-  place: { betterThan: 180, of: 240 },
-  best,
-  confidence: { bestBeatsIt: 0.78, beatsMiddle: 0.6, worlds: 200 },
-  shares,
-  marking: [{ error: '1/16 in of pin-to-PAP', score: -1.2, flareIn: 0.05, totalHookBoards: -0.1 }],
-  assumptions,
-  cautions,
-};
+const { layout, best, cautions } = answer;
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
 
 describe('judgeReport', () => {

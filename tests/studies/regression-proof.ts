@@ -1,191 +1,214 @@
-import { mean, quantile, sampleRankCorrelation } from 'simple-statistics';
-import { gridCandidates, layoutOf } from '../../src/recommend/candidates.js';
-import type { Trial } from '../../src/recommend/evaluator.js';
-import { shiftTargets } from '../../src/recommend/in-worlds.js';
+import { quantile, sampleRankCorrelation } from 'simple-statistics';
+import { cachedFitter } from '../../src/recommend/cached-fitter.js';
+import { keyOf } from '../../src/recommend/candidates.js';
+import { bandAtPins, shareAbove } from '../../src/recommend/in-worlds.js';
 import { MIDDLE_LAYOUT } from '../../src/recommend/middle-layout.js';
-import { nominalShots } from '../../src/recommend/nominal-shots.js';
-import { pickDiffering } from '../../src/recommend/pick-differing.js';
+import type { NominalShot } from '../../src/recommend/nominal-shots.js';
 import { problemScorer } from '../../src/recommend/problem-scorer.js';
+import { type Ranked, rankInWorlds } from '../../src/recommend/rank.js';
 import { openRegression } from '../../src/recommend/regression.js';
-import { score } from '../../src/recommend/score.js';
+import { rollAnswer } from '../../src/recommend/roll-answer.js';
+import { type SearchResult, search } from '../../src/recommend/search.js';
 import { type Setting, withSetting } from '../../src/recommend/setting.js';
-import { targetsOf, WISHES } from '../../src/recommend/target.js';
-import { toLayout } from '../../src/recommend/to-layout.js';
-import { demoShelf } from '../../src/records/shelf.js';
+import type { Reached } from '../../src/recommend/target.js';
+import { worldShots } from '../../src/recommend/world-shots.js';
+import { DEMO, demoBalls, demoBowlers, demoLanes, type Shelved } from '../../src/records/shelf.js';
+import { readModel } from '../../src/regression/model-files.js';
+import { type BruteForce, blindLayouts, bruteForce, remembered, WORLDS } from './brute-force.js';
+import type { ProofCase } from './proof-cases.js';
 
-/** One bowler, ball, lane and wish, drawn from the demo records. */
-export interface ProofCase {
-  readonly bowler: string;
-  readonly ball: string;
-  readonly lane: string;
-  readonly want: { readonly hookStart?: number; readonly hookShape?: number; readonly hookTotal?: number };
+const SEED = 1;
+const BLIND_SEED = 4242;
+const BLIND_WORLDS = 40;
+const SHOWN = 3;
+
+/** Worlds over which the regression's bands are taken. */
+const BAND_WORLDS = 100;
+
+/** How many values lay in a band, of how many. */
+export interface Share {
+  readonly inside: number;
+  readonly of: number;
 }
 
-/** How the regression did beside brute force by physics over the same layouts and worlds. */
+/** How the answer to one case does beside brute force. */
 export interface Proof {
+  /** Allowed layouts of the grid. */
   readonly layouts: number;
+  /** Range of their mean scores, points. */
+  readonly range: number;
+  /** What the recommended layout lacks to brute force's best, over that range; negative when it is better. */
+  readonly regret: number;
+  /** Shots of physics that the search and the ranking rolled. */
+  readonly shots: number;
+  /** Of the answer: values in worlds of another seed inside its 90 % bands. */
+  readonly bands: Share;
+  /** Share of worlds in which the answer beats the usual middle layout: as it claims, and in worlds of another seed. */
+  readonly beatsMiddle: { readonly claimed: number; readonly blind: number };
+  /** Of the regression alone; null, with why, where it was not asked. */
+  readonly regression: RegressionProof | null;
+  readonly why: string | null;
+}
+
+/** How the regression alone does on the layouts and worlds of brute force. */
+export interface RegressionProof {
   /** Rank correlation of mean scores. */
   readonly ranks: number;
-  /** What the best finalist lacks to the best of all, over the range of mean scores. */
-  readonly regret: number;
-  /** Share of physics shots in worlds not seen before that lie in the regression's 90 % bands. */
-  readonly covered: number;
-  /** Milliseconds of one layout in one world. */
-  readonly physicsMs: number;
-  readonly regressionMs: number;
-  /** Milliseconds of all of the regression's work, tuning shots included, and of all brute force. */
-  readonly wholeMs: number;
-  readonly bruteMs: number;
+  /** By reaction number: values in worlds of another seed inside its 90 % bands. */
+  readonly bands: Readonly<Record<keyof Reached['reaction'], Share>>;
 }
 
-const GRID = { arcIn: 0.5, angleDeg: 10 };
-const WORLDS = 40;
-const FINALISTS = 8;
-const BLIND_SEED = 4242;
-const BLIND_LAYOUTS = 10;
-
-/** Cases that differ in everything, in a fixed order. */
-export function proofCases(count: number): readonly ProofCase[] {
-  const { bowlers, balls, lanes } = demoShelf();
-  const step = (i: number): number | undefined => [undefined, 1, 2, 3, 4, 5][i % 6];
-  return Array.from({ length: count }, (_, i) => {
-    const wishes = { hookStart: step(i + 1), hookShape: step(3 * i + 2), hookTotal: step(5 * i + 3) };
-    return {
-      bowler: bowlers[(3 * i) % bowlers.length].id,
-      ball: balls[(5 * i + Math.floor(i / balls.length)) % balls.length].id,
-      lane: lanes[i % lanes.length].id,
-      want: Object.fromEntries(Object.entries(wishes).filter(([, value]) => value !== undefined)),
-    };
-  });
-}
-
-/** Proves one case; in one line why not, where the regression was not asked. */
-export async function prove({
-  bowler,
-  ball,
-  lane,
-  want,
-}: ProofCase): Promise<Proof | { readonly why: string }> {
-  const { bowlers, balls, lanes } = demoShelf();
-  const record = <T>(list: readonly { id: string; record: T }[], id: string): T =>
+/** What the engine does now, told by the demo shot: numbers that are remembered hang on it. */
+export function physicsNow(): string {
+  const record = <T>(list: readonly Shelved<T>[], id: string): T =>
     list.find((each) => each.id === id)!.record;
-  const inputs = {
-    bowler: record(bowlers, bowler),
-    ball: record(balls, ball),
-    lane: record(lanes, lane),
-    want,
+  const { reaction } = rollAnswer({
+    bowler: record(demoBowlers(), DEMO.bowler),
+    ball: record(demoBalls(), DEMO.ball),
+    lane: record(demoLanes(), DEMO.lane),
+    layout: MIDDLE_LAYOUT,
+  });
+  return JSON.stringify(reaction);
+}
+
+/**
+ * Brute force of one case beside the setting that it was made in.
+ *
+ * @param folder  where brute force is remembered between runs; null to work it out anew
+ */
+export const withBruteForce = <T>(
+  { inputs }: ProofCase,
+  folder: string | null,
+  use: (brute: BruteForce, setting: Setting, blind: Setting) => Promise<T>,
+  models?: string | null,
+): Promise<T> => {
+  const options = {
+    workers: 1,
+    pinSide: 'above' as const,
+    models,
+    fitter: folder === null ? undefined : cachedFitter(`${folder}/cores`),
   };
-  const options = { workers: 1, pinSide: 'above' } as const;
-  return withSetting(inputs, { ...options, seed: 1 }, (setting) =>
-    withSetting(inputs, { ...options, seed: BLIND_SEED }, (blind) => compare(want, setting, blind)),
+  return withSetting(inputs, { ...options, seed: SEED }, (setting) =>
+    withSetting(inputs, { ...options, seed: BLIND_SEED }, async (blind) => {
+      const of = { inputs, physics: physicsNow(), seeds: [SEED, BLIND_SEED] };
+      return use(await remembered(folder, of, () => bruteForce(inputs.want, setting, blind)), setting, blind);
+    }),
+  );
+};
+
+/**
+ * Proves one case.
+ *
+ * @param folder  where what takes long is remembered, by case, physics and model; to be emptied when the search has changed
+ * @param models  folder of the regression; null for physics alone
+ */
+export async function prove(
+  proofCase: ProofCase,
+  folder: string | null = null,
+  models?: string | null,
+): Promise<Proof> {
+  const stored = models === null ? null : await readModel(models);
+  const model = stored?.kind === 'ready' ? stored.card.file.sha256 : null;
+  const of = { proof: proofCase.inputs, physics: physicsNow(), model };
+  return remembered(folder, of, () =>
+    withBruteForce(
+      proofCase,
+      folder,
+      async (brute, setting, blind) => {
+        const result = await search(proofCase.inputs.want, setting);
+        const { ranked } = await rankInWorlds(result, SHOWN, setting);
+        const range = Math.max(...brute.means) - Math.min(...brute.means);
+        const { surveyed } = result;
+        return {
+          layouts: brute.layouts.length,
+          range,
+          regret: (brute.best - ranked[0].worlds.meanScore) / range,
+          shots: result.shots(),
+          ...(await blindly(ranked[0], result, blind)),
+          regression: 'why' in surveyed ? null : await alone(brute, result, setting),
+          why: 'why' in surveyed ? surveyed.why : null,
+        };
+      },
+      models,
+    ),
   );
 }
 
-async function compare(
-  want: ProofCase['want'],
-  setting: Setting,
+/** Tries bands and confidence of an answer in worlds of another seed. */
+async function blindly(
+  best: Ranked,
+  { targets }: SearchResult,
   blind: Setting,
-): Promise<Proof | { readonly why: string }> {
-  const { problem, evaluator, practice, sides } = setting;
-  const { radius } = problem.ball.published;
-  const rolled = nominalShots(setting);
-  await rolled.roll(
-    gridCandidates(practice, radius, GRID, sides)
-      .map((candidate) => layoutOf(candidate, practice, radius))
-      .filter((layout) => layout !== null),
-  );
-  const nominal = rolled.allowed();
-  if (nominal.length < 100) return { why: 'too few layouts may be drilled' };
-  const targets = targetsOf(
-    want,
-    nominal.map(({ outcome }) => outcome),
-  );
-  const regression = await openRegression();
-  if (regression.kind === 'unusable') return regression;
+): Promise<Pick<Proof, 'bands' | 'beatsMiddle'>> {
+  const inWorlds = await worldShots(targets, blind);
+  await inWorlds.roll([{ layout: best.layout, outcome: best.nominal }, inWorlds.middle], BLIND_WORLDS);
+  const own = inWorlds.get(best.layout)!;
+  const shares = NUMBERS.map((name) => {
+    const band = bandAtPins(best.worlds.outcomes, ({ reaction }) => reaction[name]);
+    return shareWithin(own.outcomes, name, band);
+  });
+  const middle = inWorlds.get(inWorlds.middle.layout)!;
+  return {
+    bands: shares.reduce(addShares),
+    beatsMiddle: { claimed: best.beatsMiddle, blind: shareAbove(own, middle) },
+  };
+}
 
-  const layouts = nominal.map(({ layout }) => layout);
-  const startWhole = performance.now();
+/** Asks the regression for the layouts and worlds of brute force. */
+async function alone(
+  { layouts, means, targets, blind }: BruteForce,
+  { found }: SearchResult,
+  setting: Setting,
+): Promise<RegressionProof> {
+  const regression = await openRegression(setting.models);
+  if (regression.kind === 'unusable') throw new Error(regression.why);
+  const shots = new Map(found.map(({ layout, outcome }) => [keyOf(layout), { layout, outcome }]));
+  const nominal = layouts.map((layout): NominalShot => shots.get(keyOf(layout))!);
   const scorer = await problemScorer(layouts, nominal, targets, setting, regression);
-  if ('why' in scorer) return scorer;
+  if ('why' in scorer) throw new Error(scorer.why);
   const all = Int32Array.from(layouts.keys());
-  const expected = new Float64Array(layouts.length);
-  const hooks: number[][] = layouts.map(() => []);
-  const startScoring = performance.now();
-  for (let world = 0; world < WORLDS; world++)
-    await scorer.scoreIn(world, all, (layout, value, reached) => {
-      expected[layout] += value / WORLDS;
-      if (reached.shot === 'pins') hooks[layout].push(reached.reaction.totalHook);
-    });
-  const regressionMs = (performance.now() - startScoring) / (WORLDS * layouts.length);
-  const wholeMs = performance.now() - startWhole;
-  for (let world = WORLDS; world < problem.luck.length; world++)
-    await scorer.scoreIn(world, all.subarray(0, BLIND_LAYOUTS), (layout, _, reached) => {
-      if (reached.shot === 'pins') hooks[layout].push(reached.reaction.totalHook);
+  const some = Int32Array.from(blindLayouts(layouts.length));
+  const expected = layouts.map(() => 0);
+  const reached = new Map([...some].map((place): [number, Reached[]] => [place, []]));
+  for (let world = 0; world < BAND_WORLDS; world++)
+    await scorer.scoreIn(world, world < WORLDS ? all : some, (place, score, { shot, reaction }) => {
+      if (world < WORLDS) expected[place] += score / WORLDS;
+      reached.get(place)?.push({ shot, reaction: { ...reaction } });
     });
   await regression.model.close();
-
-  const startBrute = performance.now();
-  const trialsOf = (i: number): readonly Trial[] =>
-    Array.from({ length: WORLDS }, (_, k) => ({
-      layout: toLayout(layouts[i], radius),
-      world: 1 + k,
-      launch: nominal[i].outcome.launch,
-    }));
-  const outcomes = await evaluator.evaluate(layouts.flatMap((_, i) => trialsOf(i)));
-  const bruteMs = performance.now() - startBrute;
-  const middle = { layout: toLayout(MIDDLE_LAYOUT, radius), launch: problem.launch };
-  const [atNominal, ...luck] = await evaluator.evaluate([
-    { ...middle, world: 0 },
-    ...Array.from({ length: WORLDS }, (_, k) => ({ ...middle, world: problem.worlds.length + k })),
-  ]);
-  const means = layouts.map((_, i) =>
-    mean(luck.map((here, k) => score(outcomes[WORLDS * i + k], shiftTargets(targets, here, atNominal)))),
-  );
-  const order = [...all].sort((a, b) => expected[b] - expected[a]);
-  const finalists = pickDiffering(
-    order.map((i) => ({ layout: layouts[i], mean: means[i] })),
-    FINALISTS,
-  );
-  const best = Math.max(...means);
-  const range = best - Math.min(...means);
+  const within = (name: keyof Reached['reaction']): Share =>
+    [...some]
+      .map((place, i) => {
+        const values = atPins(reached.get(place)!, name);
+        if (values.length === 0) return { inside: 0, of: 0 };
+        const band = { low: quantile(values, 0.05), high: quantile(values, 0.95) };
+        return shareWithin(blind[i], name, band);
+      })
+      .reduce(addShares);
   return {
-    layouts: layouts.length,
-    ranks: sampleRankCorrelation(means, [...expected]),
-    regret: range > 0 ? (best - Math.max(...finalists.map((each) => each.mean))) / range : 0,
-    covered: await coverage(hooks.slice(0, BLIND_LAYOUTS), nominal, blind),
-    physicsMs: bruteMs / outcomes.length,
-    regressionMs,
-    wholeMs,
-    bruteMs,
+    ranks: sampleRankCorrelation([...means], expected),
+    bands: {
+      hookStart: within('hookStart'),
+      hookSharpness: within('hookSharpness'),
+      totalHook: within('totalHook'),
+      entryAngle: within('entryAngle'),
+    },
   };
 }
 
-/** Share of shots in worlds of another seed whose total hook lies in the 90 % band of the regression's own worlds. */
-async function coverage(
-  hooks: readonly (readonly number[])[],
-  nominal: readonly {
-    layout: Parameters<typeof toLayout>[0];
-    outcome: { launch: Trial['launch'] & object };
-  }[],
-  { problem, evaluator }: Setting,
-): Promise<number> {
-  const { radius } = problem.ball.published;
-  const trials = hooks.flatMap((_, i) =>
-    Array.from({ length: WORLDS }, (_, k) => ({
-      layout: toLayout(nominal[i].layout, radius),
-      world: 1 + k,
-      launch: nominal[i].outcome.launch,
-    })),
-  );
-  const outcomes = await evaluator.evaluate(trials);
-  let inside = 0;
-  let reached = 0;
-  for (const [t, outcome] of outcomes.entries()) {
-    if (outcome.shot !== 'pins') continue;
-    const band = hooks[Math.floor(t / WORLDS)];
-    const hook = WISHES.hookTotal(outcome);
-    reached += 1;
-    if (hook >= quantile([...band], 0.05) && hook <= quantile([...band], 0.95)) inside += 1;
-  }
-  return inside / reached;
+/** Reaction numbers with bands. */
+export const NUMBERS = ['hookStart', 'hookSharpness', 'totalHook', 'entryAngle'] as const;
+
+const atPins = (rows: readonly Reached[], name: keyof Reached['reaction']): number[] =>
+  rows.filter(({ shot }) => shot === 'pins').map(({ reaction }) => reaction[name]);
+
+function shareWithin(
+  rows: readonly Reached[],
+  name: keyof Reached['reaction'],
+  { low, high }: { readonly low: number; readonly high: number },
+): Share {
+  const values = atPins(rows, name);
+  return { inside: values.filter((value) => value >= low && value <= high).length, of: values.length };
 }
+
+export const addShares = (a: Share, b: Share): Share => ({ inside: a.inside + b.inside, of: a.of + b.of });

@@ -119,10 +119,29 @@ function layoutLines(
       pen.curve(lines.buffer, LINES.buffer),
       ...wedges.map(([{ arc }]) => pen.curve(arc, LINES.wedge)),
     ]),
-    ...wedges
-      .filter(([{ label }]) => pen.depth(label) > 0.2)
-      .flatMap(([{ label }, deg]) => plate(`${Math.round(deg)}°`, pen.place(label), frame)),
+    ...plates(
+      wedges
+        .filter(([{ label }]) => pen.depth(label) > 0.2)
+        .map(([{ label }, deg]) => ({ text: `${Math.round(deg)}°`, at: pen.place(label) })),
+      frame,
+    ),
   ];
+}
+
+/** Numbers on the ball, moved apart up and down where one would cover the other. */
+function plates(items: readonly { text: string; at: Point }[], frame: PictureFrame): SceneNode[] {
+  const { textSize, widthOf } = frame;
+  const gap = 1.2 * textSize;
+  const [one, other] = items;
+  const isCovered =
+    one !== undefined &&
+    other !== undefined &&
+    Math.abs(one.at[0] - other.at[0]) < (widthOf(one.text, textSize) + widthOf(other.text, textSize)) / 2 &&
+    Math.abs(one.at[1] - other.at[1]) < gap;
+  const middle = isCovered ? (one.at[1] + other.at[1]) / 2 : 0;
+  return items.flatMap(({ text, at: [x, y] }) =>
+    plate(text, [x, isCovered ? middle + (y <= middle ? -gap : gap) / 2 : y], frame),
+  );
 }
 
 /** A number on a patch of paper, so that lines below do not cross it. */

@@ -6,7 +6,24 @@ import type { Weight } from '../font/typeface.js';
  */
 
 /** What a colour means. On paper all marks are black: shape and label tell them apart, colour never alone does. */
-export type Ink = 'ink' | 'soft' | 'faint' | 'shade' | 'paper' | 'pin' | 'pap' | 'marker' | 'rings';
+export type Ink =
+  | 'ink'
+  | 'soft'
+  | 'faint'
+  | 'shade'
+  | 'paper'
+  | 'pin'
+  | 'pap'
+  | 'marker'
+  | 'rings'
+  | (typeof TONES)[number]
+  | (typeof SERIES)[number];
+
+/** A ramp from little to much, for areas. */
+export const TONES = ['tone1', 'tone2', 'tone3', 'tone4', 'tone5'] as const;
+
+/** Things that are compared in one picture; each also has a sign beside it that says which it is. */
+export const SERIES = ['series1', 'series2', 'series3', 'series4', 'series5'] as const;
 
 export interface Stroke {
   readonly ink: Ink;
@@ -69,6 +86,16 @@ export const PAPER: Palette = {
   pap: '#000000',
   marker: '#000000',
   rings: '#7a7a7a',
+  tone1: '#f3f3f3',
+  tone2: '#e8e8e8',
+  tone3: '#dcdcdc',
+  tone4: '#cecece',
+  tone5: '#bebebe',
+  series1: '#000000',
+  series2: '#000000',
+  series3: '#000000',
+  series4: '#000000',
+  series5: '#000000',
 };
 
 /** All text of some nodes, in order. */

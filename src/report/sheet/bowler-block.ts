@@ -1,29 +1,33 @@
 import type { SheetAnswer } from '../../records/sheet-answer.js';
-import { decimals, drillSize, tape } from '../figures.js';
+import { type Units, withUnit } from '../display-units.js';
+import { decimals } from '../figures.js';
 import { type Block, rowsOf } from './blocks.js';
 
 /** The bowler's figures that the layout rests on. */
-export const bowlerBlock = ({ bowler, grip }: SheetAnswer): Block => ({
+export const bowlerBlock = ({ bowler, grip }: SheetAnswer, units: Units): Block => ({
   heading: 'Bowler',
   parts: [
     rowsOf(
       [],
       [
         ['hand', `${bowler.hand}${bowler.thumbHole ? '' : ', no thumb hole'}`],
-        ['PAP', papText(bowler.pap)],
-        ['speed, rev rate', `${decimals(bowler.speedMph, 1)} mph, ${decimals(bowler.revRateRpm, 0)} rpm`],
+        ['PAP', papText(bowler.pap, units)],
+        [
+          'speed, rev rate',
+          `${withUnit(bowler.speedMph, units.speed)}, ${decimals(bowler.revRateRpm, 0)} rpm`,
+        ],
         [
           'axis tilt, rotation',
           `${decimals(bowler.axisTiltDeg, 0)}°, ${decimals(bowler.axisRotationDeg, 0)}°`,
         ],
         [
           'spans',
-          `middle ${drillSize(grip.spanMiddleIn)} in, ring ${drillSize(grip.spanRingIn)} in, bridge ${drillSize(grip.bridgeIn)} in`,
+          `middle ${withUnit(grip.spanMiddleIn, units.bore)}, ring ${withUnit(grip.spanRingIn, units.bore)}, bridge ${withUnit(grip.bridgeIn, units.bore)}`,
         ],
       ],
     ),
   ],
 });
 
-const papText = ({ overIn, upIn }: { overIn: number; upIn: number }): string =>
-  `${tape(overIn)} in over${tape(upIn) === '0' ? '' : `, ${tape(Math.abs(upIn))} in ${upIn > 0 ? 'up' : 'down'}`}`;
+const papText = ({ overIn, upIn }: { overIn: number; upIn: number }, { tape }: Units): string =>
+  `${withUnit(overIn, tape)} over${tape.show(upIn) === '0' ? '' : `, ${withUnit(Math.abs(upIn), tape)} ${upIn > 0 ? 'up' : 'down'}`}`;

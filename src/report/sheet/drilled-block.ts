@@ -1,11 +1,13 @@
 import type { SheetAnswer } from '../../records/sheet-answer.js';
+import type { Units } from '../display-units.js';
 import { DRILLED_ROWS } from '../drilled-rows.js';
-import { decimals, gyration, isOneCore } from '../figures.js';
+import { isOneCore } from '../figures.js';
 import { psaText, staticsText } from '../workshop.js';
 import { type Block, rowsOf, text } from './blocks.js';
 
 /** What drilling makes of the ball: numbers with their bands, static weights, the strong axis. */
-export function drilledBlock({ undrilled, drilled, bands, psa }: SheetAnswer): Block {
+export function drilledBlock({ undrilled, drilled, bands, psa }: SheetAnswer, units: Units): Block {
+  const { gyration, weight } = units;
   const cores = isOneCore(bands) ? [] : ['9 of 10 cores'];
   return {
     heading: 'Drilled ball',
@@ -14,16 +16,21 @@ export function drilledBlock({ undrilled, drilled, bands, psa }: SheetAnswer): B
         ['', 'before', 'after', ...cores],
         [
           ...DRILLED_ROWS.map(({ key, name }) => [
-            `${name}, in`,
-            gyration(undrilled[key]),
-            gyration(drilled[key]),
-            ...cores.map(() => `${gyration(bands[key].low)} – ${gyration(bands[key].high)}`),
+            `${name}, ${gyration.name}`,
+            gyration.show(undrilled[key]),
+            gyration.show(drilled[key]),
+            ...cores.map(() => `${gyration.show(bands[key].low)} – ${gyration.show(bands[key].high)}`),
           ]),
-          ['weight, lb', decimals(undrilled.massLb, 2), decimals(drilled.massLb, 2), ...cores.map(() => '')],
+          [
+            `weight, ${weight.name}`,
+            weight.show(undrilled.massLb),
+            weight.show(drilled.massLb),
+            ...cores.map(() => ''),
+          ],
         ],
       ),
-      text(staticsText(drilled.staticOz)),
-      text(psaText(psa)),
+      text(staticsText(drilled.staticOz, units)),
+      text(psaText(psa, units)),
     ],
   };
 }

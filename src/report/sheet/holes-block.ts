@@ -1,35 +1,35 @@
 import type { HoleRecord } from '../../records/grip.js';
 import type { SheetAnswer } from '../../records/sheet-answer.js';
-import { drillSize } from '../figures.js';
+import { type DisplayUnit, type Units, withUnit } from '../display-units.js';
 import { type Block, rowsOf } from './blocks.js';
 
 /** What is drilled: bores, depths, pitches. */
-export function holesBlock({ grip }: SheetAnswer): Block {
+export function holesBlock({ grip }: SheetAnswer, { bore }: Units): Block {
   const holes: [string, HoleRecord][] = [
     ...(grip.thumb ? [['thumb', grip.thumb] as [string, HoleRecord]] : []),
     ['middle', grip.middle],
     ['ring', grip.ring],
   ];
   return {
-    heading: 'Holes, in',
+    heading: `Holes, ${bore.name}`,
     parts: [
       rowsOf(
         ['', 'bore', 'its depth', 'inside', 'its depth', 'pitch, palm', 'pitch, side'],
         holes.map(([name, hole]) => [
           name,
-          hole.sleeve ? drillSize(hole.sleeve.boreIn) : '',
-          hole.sleeve ? drillSize(hole.sleeve.depthIn) : '',
-          drillSize(hole.diameterIn),
-          drillSize(hole.depthIn),
-          pitchText(hole.forwardPitchIn, 'forward', 'reverse'),
-          pitchText(hole.lateralPitchIn, 'toward PAP', 'from PAP'),
+          hole.sleeve ? bore.show(hole.sleeve.boreIn) : '',
+          hole.sleeve ? bore.show(hole.sleeve.depthIn) : '',
+          bore.show(hole.diameterIn),
+          bore.show(hole.depthIn),
+          pitchText(hole.forwardPitchIn, 'forward', 'reverse', bore),
+          pitchText(hole.lateralPitchIn, 'toward PAP', 'from PAP', bore),
         ]),
       ),
       rowsOf(
         [],
         (grip.vents ?? []).map(({ into, diameterIn }) => [
           `vent into ${into}`,
-          `${drillSize(diameterIn)} in wide`,
+          `${withUnit(diameterIn, bore)} wide`,
         ]),
       ),
     ],
@@ -37,5 +37,5 @@ export function holesBlock({ grip }: SheetAnswer): Block {
 }
 
 /** A pitch with its direction in words; 0 needs none. */
-const pitchText = (inches: number, plus: string, minus: string): string =>
-  drillSize(inches) === '0' ? '0' : `${drillSize(Math.abs(inches))} ${inches > 0 ? plus : minus}`;
+const pitchText = (inches: number, plus: string, minus: string, { show }: DisplayUnit): string =>
+  Number(show(inches)) === 0 ? '0' : `${show(Math.abs(inches))} ${inches > 0 ? plus : minus}`;

@@ -1,13 +1,13 @@
 import type { Band } from '../../records/answer.js';
 import type { SheetAnswer } from '../../records/sheet-answer.js';
-import { flare } from '../figures.js';
+import { type Units, withUnit } from '../display-units.js';
 import { type Block, text } from './blocks.js';
 
 /** Where the oil rings are to be expected, and how near they come to the holes. */
-export function ringsBlock({ rings: given }: SheetAnswer): Block {
+export function ringsBlock({ rings: given }: SheetAnswer, { flare }: Units): Block {
   if (!given) return { heading: 'Oil rings', parts: [text('No lane was given, so none were computed.')] };
   const { lane, worlds, ringsInOil, flareIn, clearances, bands } = given;
-  const range = ({ low, high }: Band): string => `${flare(low)} – ${flare(high)} in`;
+  const range = ({ low, high }: Band): string => `${flare.show(low)} – ${withUnit(high, flare)}`;
   const seen =
     ringsInOil > 0
       ? `Rings 1 to ${ringsInOil} are laid in oil and can be seen; 1 is drawn bold.`
@@ -16,11 +16,11 @@ export function ringsBlock({ rings: given }: SheetAnswer): Block {
     heading: 'Oil rings to expect',
     parts: [
       text(
-        `On ${lane}: flare ${flare(flareIn)} in (9 of 10 of ${worlds} plausible worlds: ${range(bands.flareIn)}). ${seen}`,
+        `On ${lane}: flare ${withUnit(flareIn, flare)} (9 of 10 of ${worlds} plausible worlds: ${range(bands.flareIn)}). ${seen}`,
       ),
       text(
         `Least distance from a ring to the edge of a hole: ${clearances
-          .map(({ hole, clearanceIn }) => `${hole} ${flare(clearanceIn)} in`)
+          .map(({ hole, clearanceIn }) => `${hole} ${withUnit(clearanceIn, flare)}`)
           .join(', ')}; nearest of all in 9 of 10 worlds: ${range(bands.ringClearanceIn)}.`,
       ),
     ],

@@ -1,6 +1,7 @@
 import type { SheetAnswer } from '../../records/sheet-answer.js';
-import { tape } from '../figures.js';
+import { UNITS, type Units, withUnit } from '../display-units.js';
 import { sentence } from '../section.js';
+import { inUnits } from '../units-in-text.js';
 import { legalityText } from '../workshop.js';
 import { type Block, bulleted, isFilled } from './blocks.js';
 import { bowlerBlock } from './bowler-block.js';
@@ -26,14 +27,14 @@ export interface SheetText {
   readonly foot: string;
 }
 
-export function sheetText(answer: SheetAnswer): SheetText {
+export function sheetText(answer: SheetAnswer, units: Units = UNITS.trade): SheetText {
   const { bowler, ball, layout, legality, objections, cautions, assumptions, date, version, rings } = answer;
   const facts = [
     { heading: 'Speaks against it', parts: [bulleted(objections.map(sentence))] },
-    holesBlock(answer),
-    drilledBlock(answer),
-    ringsBlock(answer),
-    bowlerBlock(answer),
+    holesBlock(answer, units),
+    drilledBlock(answer, units),
+    ringsBlock(answer, units),
+    bowlerBlock(answer, units),
     {
       heading: 'Rules',
       parts: [
@@ -48,11 +49,11 @@ export function sheetText(answer: SheetAnswer): SheetText {
   return {
     title: 'Marking sheet',
     layout: layout.text,
-    notations: notationsOf(answer),
+    notations: notationsOf(answer, units),
     bowler: bowler.name,
-    ball: `${ball.name}, ${ball.weightLb} lb`,
+    ball: `${ball.name}, ${inUnits(`${ball.weightLb} lb`, units)}`,
     date,
-    tape: filled(tapeBlock(answer.tape)),
+    tape: filled(tapeBlock(answer.tape, units)),
     facts: facts.map(filled).filter(({ parts }) => parts.length > 0),
     notes: notes.map(filled).filter(({ parts }) => parts.length > 0),
     foot: `flarewise ${version}, ${date}${rings ? `, seed ${rings.seed}` : ''}. Measure along the surface; pictures are not to scale.`,
@@ -60,11 +61,11 @@ export function sheetText(answer: SheetAnswer): SheetText {
 }
 
 /** The layout in both notations, in words. */
-function notationsOf({ layout, face }: SheetAnswer): string[] {
+function notationsOf({ layout, face }: SheetAnswer, { tape }: Units): string[] {
   const { drillingAngleDeg, pinToPapIn, valAngleDeg, markerToPapIn, pinBufferIn } = layout;
   return [
-    `Angles: drilling angle ${degrees(drillingAngleDeg)}, pin-to-PAP ${tape(pinToPapIn)} in, VAL angle ${degrees(valAngleDeg)}`,
-    `Distances: pin-to-PAP ${tape(pinToPapIn)} in, ${face.markerName} to PAP ${tape(markerToPapIn)} in, pin buffer ${tape(pinBufferIn)} in, ` +
+    `Angles: drilling angle ${degrees(drillingAngleDeg)}, pin-to-PAP ${withUnit(pinToPapIn, tape)}, VAL angle ${degrees(valAngleDeg)}`,
+    `Distances: pin-to-PAP ${withUnit(pinToPapIn, tape)}, ${face.markerName} to PAP ${withUnit(markerToPapIn, tape)}, pin buffer ${withUnit(pinBufferIn, tape)}, ` +
       `pin ${valAngleDeg <= 90 ? 'above' : 'below'} the PAP`,
   ];
 }

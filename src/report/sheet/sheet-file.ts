@@ -1,4 +1,5 @@
 import type { SheetAnswer } from '../../records/sheet-answer.js';
+import { UNITS } from '../display-units.js';
 import { loadTypeface } from '../font/typeface.js';
 import { pdfFile } from '../scene/pdf-file.js';
 import { pngFile } from '../scene/png-file.js';
@@ -12,10 +13,15 @@ export const SHEET_KINDS = ['pdf', 'svg', 'png', 'html'] as const;
 export type SheetKind = (typeof SHEET_KINDS)[number];
 
 /** A marking sheet as the bytes of a file; the same answer gives the same bytes. */
-export async function sheetFile(answer: SheetAnswer, kind: SheetKind, paper: Paper): Promise<Buffer> {
+export async function sheetFile(
+  answer: SheetAnswer,
+  kind: SheetKind,
+  paper: Paper,
+  units = UNITS.trade,
+): Promise<Buffer> {
   const typeface = loadTypeface();
-  if (kind === 'html') return Buffer.from(sheetHtml(answer, paper, typeface));
-  const scene = sheetScene(answer, paper, typeface);
+  if (kind === 'html') return Buffer.from(sheetHtml(answer, paper, typeface, units));
+  const scene = sheetScene(answer, paper, typeface, units);
   switch (kind) {
     case 'pdf':
       return pdfFile(scene, typeface, answer.date);

@@ -1,15 +1,18 @@
 import type { SheetAnswer } from '../../records/sheet-answer.js';
+import { UNITS } from '../display-units.js';
 import type { Typeface } from '../font/typeface.js';
+import { forPage } from '../for-page.js';
 import { ballPicture } from '../picture/ball-picture.js';
 import { gripView, papView, type View } from '../picture/view.js';
-import { withPlainText } from '../plain-text.js';
 import { PAPER, type Scene } from '../scene/scene.js';
+import { SCREEN } from '../scene/screen-inks.js';
 import { embeddedFont } from '../scene/svg-file.js';
 import { toSvg } from '../scene/to-svg.js';
-import { blockHtml, htmlText } from './block-html.js';
+import { htmlText } from '../web/table-html.js';
+import { blockHtml } from './block-html.js';
 import { drawnBall, PICTURE_NAMES } from './drawn-ball.js';
 import { PAPERS, type Paper } from './paper.js';
-import { SCREEN, screenStyle } from './screen-style.js';
+import { screenStyle } from './screen-style.js';
 import { sheetText } from './sheet-blocks.js';
 import { sheetScene } from './sheet-scene.js';
 
@@ -20,10 +23,10 @@ const FAMILY = 'flarewise text';
  * The marking sheet as one web page that fetches nothing: set anew for a screen of any width, light or dark; printed, it is
  * the sheet of paper.
  */
-export function sheetHtml(given: SheetAnswer, paper: Paper, typeface: Typeface): string {
-  const answer = withPlainText(given, false);
-  const words = sheetText(answer);
-  const sheet = sheetScene(answer, paper, typeface);
+export function sheetHtml(given: SheetAnswer, paper: Paper, typeface: Typeface, units = UNITS.trade): string {
+  const answer = forPage(given, { ascii: false, units });
+  const words = sheetText(answer, units);
+  const sheet = sheetScene(answer, paper, typeface, units);
   const fontFamily = `'${FAMILY}', sans-serif`;
   const figure = (view: View): string => {
     const scene = pictureScene(answer, view, typeface);

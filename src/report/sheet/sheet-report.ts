@@ -1,5 +1,6 @@
 import type { SheetAnswer } from '../../records/sheet-answer.js';
 import { ballDrawing } from '../ball-drawing.js';
+import { forPage } from '../for-page.js';
 import { measure, type Page } from '../page.js';
 import { withPlainText } from '../plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../section.js';
@@ -11,8 +12,9 @@ import { sheetText } from './sheet-blocks.js';
 
 /** The marking sheet as a screen of text: the same words as on paper. */
 export function sheetReport(given: SheetAnswer, page: Page): string {
-  const words = withPlainText(sheetText(given), page.ascii);
-  const { face, rings } = drawnBall(withPlainText(given, page.ascii));
+  const answer = forPage(given, page);
+  const words = withPlainText(sheetText(answer, page.units), page.ascii);
+  const { face, rings } = drawnBall(answer);
   const [cautions, ...notes] = words.notes;
   return joinSections([
     [page.paint.heading(words.title), ...paragraph(`${words.bowler}, ${words.ball}`, page)],

@@ -1,8 +1,9 @@
 import type { SheetAnswer } from '../../records/sheet-answer.js';
+import { UNITS } from '../display-units.js';
 import type { Typeface } from '../font/typeface.js';
+import { forPage } from '../for-page.js';
 import { ballPicture, type PictureFrame } from '../picture/ball-picture.js';
 import { gripView, papView, type View } from '../picture/view.js';
-import { withPlainText } from '../plain-text.js';
 import type { Scene, SceneNode } from '../scene/scene.js';
 import type { Block } from './blocks.js';
 import { drawnBall, PICTURE_NAMES } from './drawn-ball.js';
@@ -25,9 +26,9 @@ const SMALL = 0.86;
  *
  * The text is set as large as lets all of it stay on the page.
  */
-export function sheetScene(given: SheetAnswer, paper: Paper, typeface: Typeface): Scene {
-  const answer = withPlainText(given, false);
-  const words = sheetText(answer);
+export function sheetScene(given: SheetAnswer, paper: Paper, typeface: Typeface, units = UNITS.trade): Scene {
+  const answer = forPage(given, { ascii: false, units });
+  const words = sheetText(answer, units);
   const { width, height } = PAPERS[paper];
   const room = height - 2 * EDGE;
   const pages = SIZES.map((size) => () => sheetBody(answer, words, width - 2 * EDGE, { size, typeface }));

@@ -1,12 +1,14 @@
 import type { TapePlan, TapeStep } from '../../records/sheet-answer.js';
-import { decimals, signed, tape } from '../figures.js';
+import { type Units, withUnit } from '../display-units.js';
+import { decimals, signed } from '../figures.js';
+import { inUnits } from '../units-in-text.js';
 import { type Block, rowsOf, text } from './blocks.js';
 
 /** Arcs that cross flatter than this are told apart from the rest, degrees: an error grows more than threefold. */
 const SHALLOW_DEG = 20;
 
 /** Every mark by two tape arcs from marks already on the ball, and what rounding them to a sixteenth costs. */
-export const tapeBlock = ({ given, steps, readBack, error }: TapePlan): Block => ({
+export const tapeBlock = ({ given, steps, readBack, error }: TapePlan, units: Units): Block => ({
   heading: 'Marks by tape, in working order',
   parts: [
     text(
@@ -17,27 +19,28 @@ export const tapeBlock = ({ given, steps, readBack, error }: TapePlan): Block =>
       ['mark', 'first arc', 'second arc', 'crossing', 'arcs cross at', 'off by'],
       steps.map((step, i) => [
         `${i + 1}  ${step.mark}`,
-        arcText(step, 0),
-        arcText(step, 1),
+        arcText(step, 0, units),
+        arcText(step, 1, units),
         sideText(step),
         step.crossingDeg === null ? '' : `${decimals(step.crossingDeg, 0)}°`,
-        `${decimals(step.offIn, 2)} in`,
+        withUnit(step.offIn, units.fineTape),
       ]),
     ),
-    text(readBackText(readBack, error)),
+    text(readBackText(readBack, error, units)),
     text(shallowText(steps)),
   ],
 });
 
-const arcText = ({ arcs }: TapeStep, i: number): string =>
-  arcs[i] ? `${tape(arcs[i].inches)} in from ${arcs[i].from}` : '';
+const arcText = ({ arcs }: TapeStep, i: number, { markTape }: Units): string =>
+  arcs[i] ? `${withUnit(arcs[i].inches, markTape)} from ${arcs[i].from}` : '';
 
 function sideText({ arcs, side }: TapeStep): string {
   if (side) return `${side} of the way from ${arcs[0].from} to ${arcs[1].from}`;
   return arcs[0].inches === 0 ? 'the same point' : 'any direction';
 }
 
-function readBackText(found: TapePlan['readBack'], error: TapePlan['error']): string {
+function readBackText(found: TapePlan['readBack'], error: TapePlan['error'], units: Units): string {
+  const { fineTape } = units;
   const { drillingAngleDeg, pinToPapIn, valAngleDeg } = found;
   const parts = [
     ...(drillingAngleDeg === null
@@ -45,12 +48,12 @@ function readBackText(found: TapePlan['readBack'], error: TapePlan['error']): st
       : [
           `drilling angle ${decimals(drillingAngleDeg, 1)}° (off by ${signed(error.drillingAngleDeg ?? 0, 1)}°)`,
         ]),
-    `pin-to-PAP ${decimals(pinToPapIn, 2)} in (off by ${signed(error.pinToPapIn, 2)} in)`,
+    `pin-to-PAP ${withUnit(pinToPapIn, fineTape)} (off by ${fineTape.change(error.pinToPapIn)} ${fineTape.name})`,
     ...(valAngleDeg === null
       ? []
       : [`VAL angle ${decimals(valAngleDeg, 1)}° (off by ${signed(error.valAngleDeg ?? 0, 1)}°)`]),
   ];
-  return `Checked: marks placed by these arcs, each rounded to 1/16 in and swung from the marks before it, read back as ${parts.join(', ')}.`;
+  return `Checked: marks placed by these arcs, each rounded to ${inUnits('1/16 in', units)} and swung from the marks before it, read back as ${parts.join(', ')}.`;
 }
 
 function shallowText(steps: readonly TapeStep[]): string {

@@ -1,0 +1,44 @@
+import type { CoreFitter } from '../recommend/fit-cores.js';
+import { pageFacts } from '../recommend/page-facts.js';
+import type { RecommendInputs } from '../recommend/setting.js';
+import type { PsaAnswer } from '../records/answer.js';
+import type { LayoutNumbers } from '../records/layout-text.js';
+import type { PageFacts } from '../records/page-facts.js';
+import type { Page } from '../report/page.js';
+import { inventedAmong } from './invented.js';
+import type { GlobalOptions } from './options.js';
+import { writeOut } from './out-file.js';
+import { pageFor } from './page-for.js';
+import { REPORT_FLAG } from './report-flag.js';
+import type { Terminal } from './terminal.js';
+
+/** An answer as a web page. */
+type PageOf<T> = (answer: T, facts: PageFacts, invented: readonly string[], page: Page) => string;
+
+/**
+ * Writes an answer's web page.
+ *
+ * @throws {InputError} `cannot-write` when the place named cannot be written to
+ */
+export function writeReport<T>(
+  path: string,
+  pageOf: PageOf<T>,
+  {
+    answer,
+    layout,
+    inputs,
+    fitter,
+  }: {
+    readonly answer: T;
+    /** The layout that the page is about. */
+    readonly layout: LayoutNumbers & { readonly psa: PsaAnswer };
+    readonly inputs: RecommendInputs;
+    readonly fitter?: CoreFitter | undefined;
+  },
+  options: GlobalOptions,
+  terminal: Terminal,
+): void {
+  const facts = pageFacts(inputs, layout, fitter);
+  const html = pageOf(answer, facts, inventedAmong(inputs), pageFor(options, terminal));
+  writeOut(path, Buffer.from(html), REPORT_FLAG);
+}

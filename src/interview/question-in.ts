@@ -1,0 +1,55 @@
+import { parseFraction } from '../records/layout-text.js';
+import { parseQuantity } from '../records/parse-quantity.js';
+import { UNITS, type Units } from '../report/display-units.js';
+import { inUnits } from '../report/units-in-text.js';
+import type { Answers, NumberQuestion, Question } from './question.js';
+
+/** Digits of a range: an end of it must not be told beyond itself. */
+const RANGE_DIGITS = 4;
+
+/** Units whose name reads badly in `in …?`. */
+const WORDS: Readonly<Record<string, string>> = { in: 'inches', lb: 'pounds', oz: 'ounces' };
+
+/** Stands in a question's text for the unit of its quantity. */
+const UNIT = '{unit}';
+
+/** A question as it is put in these units. Answers are kept in the records' own, whatever was typed. */
+export function questionIn(question: Question, units: Units): Question {
+  const told = {
+    help: inUnits(question.help, units, RANGE_DIGITS),
+    tell: (answers: Answers): string | null => {
+      const text = question.tell?.(answers);
+      return text ? inUnits(text, units) : null;
+    },
+  };
+  switch (question.kind) {
+    case 'choice': {
+      const options = question.options.map((option) => ({
+        ...option,
+        ...(option.note ? { note: inUnits(option.note, units) } : {}),
+      }));
+      return { ...question, ...told, options };
+    }
+    case 'number':
+      return { ...question, ...told, ...numberIn(question, units) };
+    default:
+      return { ...question, ...told };
+  }
+}
+
+function numberIn({ quantity, text, usual }: NumberQuestion, units: Units): Partial<NumberQuestion> {
+  if (!quantity) return {};
+  const [asked, kept] = [units[quantity], UNITS.trade[quantity]];
+  return {
+    text: text.replace(UNIT, WORDS[asked.name] ?? asked.name),
+    usual: (answers) => (units === UNITS.trade ? usual(answers) : asked.show(parseFraction(usual(answers)))),
+    typed: {
+      unit: asked.name,
+      read: (given) => parseQuantity(given, asked.name, kept.name),
+      say: (rule) => inUnits(rule, units, RANGE_DIGITS),
+      ...(units === UNITS.trade
+        ? {}
+        : { hint: `It may also be typed with its unit, ${kept.name} or ${asked.name}.` }),
+    },
+  };
+}

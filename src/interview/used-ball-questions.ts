@@ -1,0 +1,168 @@
+import { z } from 'zod';
+import { InputError } from '../errors.js';
+import { LEAST_MASS_BIAS_IN } from '../records/ball.js';
+import type { Bowler } from '../records/bowler.js';
+import type { EarlierDrilling } from '../records/earlier-drilling.js';
+import { usualGrip } from '../records/grip.js';
+import { papSchema } from '../records/pap.js';
+import { BOTH_NOTATIONS, readLayout, type WrittenLayout } from '../records/written-layout.js';
+import { BY_NUMBERS } from './ball-questions.js';
+import type { Answers, Question } from './question.js';
+
+/** The first question about an earlier drilling. */
+export const FIRST_USED = 'drilledBefore';
+
+/** Taken when nobody knows how a ball was laid out: the usual middle layout (common practice, no source). */
+const GUESSED_LAYOUT = '50 x 4 1/2 x 35';
+
+const layoutField = z.string().superRefine((text, ctx) => {
+  try {
+    readLayout(text);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    for (const { rule, field } of error.faults) {
+      const [, part] = field.split(': ');
+      ctx.addIssue({ code: 'custom', message: part ? `${rule} for ${part}` : rule });
+    }
+  }
+});
+
+const pap = papSchema.shape;
+const isUsed = (answers: Answers): boolean => answers.ball === BY_NUMBERS && answers[FIRST_USED] === true;
+const isOthers = (answers: Answers): boolean => isUsed(answers) && answers.oldPap === 'other';
+
+/** What the record of a used ball needs, each with a way not to know it. */
+export const usedBallQuestions: readonly Question[] = [
+  {
+    id: FIRST_USED,
+    kind: 'choice',
+    when: (answers) => answers.ball === BY_NUMBERS,
+    text: 'Is the ball new, or was it drilled before?',
+    help: 'Old holes are plugged before new ones are drilled; what fills them counts. The numbers above are those it had new.',
+    options: [
+      { value: false, label: 'New' },
+      { value: true, label: 'Drilled before', note: 'its holes are plugged, or will be' },
+      {
+        value: undefined,
+        label: 'I do not know',
+        note: 'taken as new; plugs show as round spots on the cover',
+      },
+    ],
+    usual: false,
+  },
+  {
+    id: 'oldLayout',
+    kind: 'text',
+    when: isUsed,
+    text: 'How was it laid out then?',
+    help: `${BOTH_NOTATIONS} By tape from pin, mark and old PAP; Enter alone: I do not know.`,
+    schema: layoutField,
+    check: (text, answers) => markFault(readLayout(text), answers),
+    tell: ({ oldLayout }) =>
+      oldLayout === undefined
+        ? `Taken as ${GUESSED_LAYOUT}, the usual middle layout. The old holes may lie elsewhere: trust the drilled numbers less.`
+        : null,
+  },
+  {
+    id: 'oldHand',
+    kind: 'choice',
+    when: isUsed,
+    text: 'For which hand was it drilled?',
+    help: 'Of the one who bowled with it then.',
+    options: [
+      { value: 'right', label: 'Right' },
+      { value: 'left', label: 'Left' },
+      { value: undefined, label: 'I do not know', note: 'taken as the hand of this bowler' },
+    ],
+    usual: 'right',
+  },
+  {
+    id: 'oldThumbHole',
+    kind: 'choice',
+    when: isUsed,
+    text: 'Did it have a thumb hole?',
+    help: 'Common sizes are assumed of the old holes; a ball file can give them.',
+    options: [
+      { value: true, label: 'Yes' },
+      { value: false, label: 'No' },
+      { value: undefined, label: 'I do not know', note: 'taken as yes' },
+    ],
+    usual: true,
+  },
+  {
+    id: 'oldPap',
+    kind: 'choice',
+    when: isUsed,
+    text: 'For whose PAP was it laid out?',
+    help: 'The layout was measured from it.',
+    options: [
+      { value: 'same', label: 'That of this bowler' },
+      { value: 'other', label: 'Another one, which I can tell' },
+      { value: undefined, label: 'I do not know', note: 'taken as that of this bowler' },
+    ],
+    usual: 'same',
+  },
+  {
+    id: 'oldPapOverIn',
+    kind: 'number',
+    when: isOthers,
+    text: 'That PAP: how far over, in {unit}?',
+    quantity: 'tape',
+    help: 'Along the midline from the old grip centre, by tape, 2 to 7 1/2 in.',
+    schema: pap.overIn,
+    usual: () => '4 7/8',
+  },
+  {
+    id: 'oldPapUpIn',
+    kind: 'number',
+    when: isOthers,
+    text: 'And how far up from the midline, in {unit}?',
+    quantity: 'tape',
+    help: 'Up 3 in to down 3 in, by tape. Down is written "1/4 in down" or with a minus.',
+    schema: pap.upIn,
+    usual: () => '3/8',
+  },
+];
+
+/** A drilling angle goes to the mass-bias mark of a ball that has one, else to the CG mark. */
+function markFault(written: WrittenLayout, { intermediateDifferentialIn }: Answers): string | null {
+  const wanted = (intermediateDifferentialIn as number) > LEAST_MASS_BIAS_IN ? 'mass-bias' : 'cg';
+  if (written.notation === 'distances' || written.mark === null || written.mark === wanted) return null;
+  return `must have its drilling angle to the ${wanted === 'cg' ? 'CG' : 'mass-bias'} mark on this ball`;
+}
+
+/** Whether the question just answered was the last one about an earlier drilling. */
+export const endsUsedBall = (id: string | undefined, answers: Answers): boolean =>
+  id === 'oldPapUpIn' || (id === 'oldPap' && answers.oldPap !== 'other');
+
+/** What of an earlier drilling nobody knew, for the record's note. */
+export function guessedNote(answers: Answers): string | undefined {
+  const guessed = GUESSABLE.filter(([id]) => answers[id] === undefined).map(([, name]) => name);
+  return isUsed(answers) && guessed.length > 0
+    ? `Not known of its earlier drilling, and guessed: ${guessed.join(', ')}.`
+    : undefined;
+}
+
+const GUESSABLE = [
+  ['oldLayout', 'layout'],
+  ['oldHand', 'hand'],
+  ['oldThumbHole', 'thumb hole'],
+  ['oldPap', 'PAP'],
+] as const;
+
+/** The earlier drilling that answers amount to; what is not known is that of the bowler, or usual. */
+export function earlierDrilling(answers: Answers, { hand, pap: own }: Bowler): EarlierDrilling | null {
+  if (!isUsed(answers)) return null;
+  const written = readLayout((answers.oldLayout as string | undefined) ?? GUESSED_LAYOUT);
+  const text = Object.values(written.numbers).join(' x ');
+  return {
+    ...(written.notation === 'angles'
+      ? { layout: text }
+      : { layoutDistances: text, pinSide: written.pinSide }),
+    hand: (answers.oldHand as Bowler['hand'] | undefined) ?? hand,
+    pap: isOthers(answers)
+      ? { overIn: answers.oldPapOverIn as number, upIn: answers.oldPapUpIn as number }
+      : own,
+    ...(answers.oldThumbHole === false ? { grip: usualGrip(false) } : {}),
+  };
+}

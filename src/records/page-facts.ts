@@ -1,0 +1,24 @@
+import type { BallFace } from './ball-face.js';
+
+/** Numbers of the drilled ball over two numbers of the layout; the third stays. */
+export interface DrilledMap {
+  readonly valAngleDeg: number;
+  readonly drillingAnglesDeg: readonly number[];
+  readonly pinToPapsIn: readonly number[];
+  /** One row for each pin-to-PAP, one entry for each drilling angle. */
+  readonly rows: readonly (readonly DrilledPoint[])[];
+}
+
+export interface DrilledPoint {
+  readonly rgIn: number;
+  readonly differentialIn: number;
+  readonly intermediateDifferentialIn: number;
+}
+
+/** What a web page shows besides its answer. */
+export interface PageFacts {
+  /** The most typical core's, at the first layout's VAL angle. */
+  readonly map: DrilledMap;
+  /** The ball with the first layout. */
+  readonly face: BallFace;
+}

@@ -1,0 +1,62 @@
+import { wordFilm } from '../lane-marks.js';
+import { PHASES } from '../phases.js';
+import { type Scene, type SceneNode, TONES } from '../scene/scene.js';
+import { polyline, rectangle } from '../scene/shapes.js';
+import { PHASE_STROKES } from './paths.js';
+
+const TEXT = 12;
+const ROW = 19;
+const SAMPLE = 34;
+
+/** What the lines and shades of the lane's picture mean. */
+export function laneKey(): Scene {
+  const left = 0;
+  const right = 150;
+  return {
+    width: 320,
+    height: ROW * 6,
+    title: 'Key to the lane',
+    description: 'Line textures of skid, hook and roll, and shades of the oil film.',
+    nodes: [
+      heading(left, 'phase'),
+      ...PHASES.flatMap((phase, i): SceneNode[] => [
+        {
+          kind: 'path',
+          d: polyline([
+            [left, ROW * (i + 1.5)],
+            [left + SAMPLE, ROW * (i + 1.5)],
+          ]),
+          stroke: { ink: 'ink', ...PHASE_STROKES[phase] },
+        },
+        label(left + SAMPLE + 8, i, phase),
+      ]),
+      heading(right, 'oil film, units'),
+      ...TONES.flatMap((tone, i): SceneNode[] => [
+        {
+          kind: 'path',
+          d: rectangle(right, ROW * (i + 1) + 2, SAMPLE, ROW - 4),
+          fill: tone,
+          stroke: { ink: 'faint', width: 0.6 },
+        },
+        label(right + SAMPLE + 8, i, wordFilm(i)),
+      ]),
+    ],
+  };
+}
+
+const heading = (x: number, text: string): SceneNode => ({
+  kind: 'text',
+  x,
+  y: ROW * 0.5 + 4,
+  text,
+  size: TEXT,
+  weight: 'bold',
+});
+
+const label = (x: number, row: number, text: string): SceneNode => ({
+  kind: 'text',
+  x,
+  y: ROW * (row + 1.5) + 4,
+  text,
+  size: TEXT,
+});

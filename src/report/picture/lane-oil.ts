@@ -1,0 +1,53 @@
+import { BOARD_COUNT } from '../../constants.js';
+import type { Lane } from '../../records/lane.js';
+import { FILM_STEPS, filmStep, LENGTH_FT } from '../lane-marks.js';
+import { filmAt } from '../oil-film.js';
+import { type SceneNode, TONES } from '../scene/scene.js';
+import { rectangle } from '../scene/shapes.js';
+import { BOARD, FOOT, FOUL, RIGHT } from './lane-frame.js';
+
+/** The film as areas, thicker ones over thinner ones. */
+export function laneOil(lane: Lane): SceneNode[] {
+  const steps = Array.from({ length: LENGTH_FT }, (_, ft) =>
+    Array.from({ length: BOARD_COUNT }, (_, edge) => filmStep(filmAt(lane, ft + 0.5, edge + 0.5))),
+  );
+  return FILM_STEPS.map((_, step) => ({
+    kind: 'path',
+    fill: TONES[step],
+    d: steps
+      .map((row) => row.map((each) => each >= step))
+      .map(runsOf)
+      .reduce<Run[]>(stacked, [])
+      .map(({ from, to, fromFt, toFt }) =>
+        rectangle(RIGHT - to * BOARD, FOUL - toFt * FOOT, (to - from) * BOARD, (toFt - fromFt) * FOOT),
+      )
+      .join(''),
+  }));
+}
+
+/** Boards side by side, over some feet. */
+interface Run {
+  readonly from: number;
+  readonly to: number;
+  readonly fromFt: number;
+  readonly toFt: number;
+}
+
+function runsOf(row: readonly boolean[], ft: number): Run[] {
+  const starts = row.flatMap((is, i) => (is && !row[i - 1] ? [i] : []));
+  return starts.map((from) => {
+    const end = row.indexOf(false, from);
+    return { from, to: end < 0 ? row.length : end, fromFt: ft, toFt: ft + 1 };
+  });
+}
+
+/** Runs of one foot more, joined to those below that are as wide. */
+function stacked(below: readonly Run[], runs: readonly Run[]): Run[] {
+  const joins = (run: Run, under: Run): boolean =>
+    under.from === run.from && under.to === run.to && under.toFt === run.fromFt;
+  const kept = below.map((under) => {
+    const above = runs.find((run) => joins(run, under));
+    return above ? { ...under, toFt: above.toFt } : under;
+  });
+  return [...kept, ...runs.filter((run) => !below.some((under) => joins(run, under)))];
+}

@@ -1,0 +1,72 @@
+import { BOARD_COUNT } from '../../constants.js';
+import type { Lane } from '../../records/lane.js';
+import { boardAt } from '../board-at.js';
+import { type Units, withUnit } from '../display-units.js';
+import { PHASES, phaseSpans } from '../phases.js';
+import type { GroupNode, Scene, SceneNode } from '../scene/scene.js';
+import { type Compared, partOf } from './compared.js';
+import { HEIGHT, line, placeOn, TEXT, WIDTH } from './lane-frame.js';
+import { laneGround } from './lane-ground.js';
+import { laneOil } from './lane-oil.js';
+import { type Place, pathsOf } from './paths.js';
+
+/** Layouts rolled on a lane. Boards count from the bowler's own side. */
+export interface DrawnLane {
+  readonly hand: 'right' | 'left';
+  readonly lane: Lane;
+  readonly compared: readonly Compared[];
+}
+
+/** The lane from above, pins at the top: oil, boards, arrows, pins, and the paths of all layouts. */
+export function lanePicture({ hand, lane, compared }: DrawnLane, units: Units): Scene {
+  const place = placeOn(hand);
+  return {
+    width: WIDTH,
+    height: HEIGHT,
+    title: 'Paths over the lane',
+    description:
+      'The lane from above, stretched across: oil, boards, arrows and pins, and the path of each layout by phase.',
+    nodes: [
+      { kind: 'group', name: 'oil', nodes: laneOil(lane) },
+      ...laneGround(hand, place, units),
+      ...pathsOf(compared, place),
+      ...(compared[0] ? [phaseNames(compared[0], hand, place, units)] : []),
+    ],
+  };
+}
+
+/** Where the first path's phases begin, said on the side with more room. */
+function phaseNames(
+  { sign, layout: { path, reaction } }: Compared,
+  hand: 'right' | 'left',
+  place: Place,
+  { lane }: Units,
+): GroupNode {
+  const spans = phaseSpans(reaction, path.at(-1)?.distanceFt ?? 0);
+  const said = PHASES.filter((phase) => spans[phase][1] > spans[phase][0]);
+  return {
+    kind: 'group',
+    name: partOf(sign),
+    nodes: said.flatMap((phase): SceneNode[] => {
+      const [from] = spans[phase];
+      const ft = Math.max(2.5, from);
+      const board = boardAt(path, ft) as number;
+      const isFar = board < BOARD_COUNT / 2 + 6; // names are about twenty boards long
+      const onLeft = isFar === (hand === 'right');
+      const [x, y] = place(board, ft);
+      const start = place(isFar ? BOARD_COUNT - 1 : 2, ft)[0];
+      const text = phase === 'skid' ? 'skid' : `${phase} from ${withUnit(from, lane)}`;
+      return [
+        line(
+          [
+            [start, y + 4],
+            [x + (onLeft ? -3 : 3), y + 4],
+          ],
+          'faint',
+          0.7,
+        ),
+        { kind: 'text', x: start, y, text: `${sign}: ${text}`, size: TEXT, anchor: onLeft ? 'start' : 'end' },
+      ];
+    }),
+  };
+}

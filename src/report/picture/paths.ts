@@ -1,0 +1,69 @@
+import { boardAt } from '../board-at.js';
+import { PHASES, type Phase, phaseSpans } from '../phases.js';
+import type { GroupNode, Stroke } from '../scene/scene.js';
+import { type Point, polyline } from '../scene/shapes.js';
+import { type Compared, partOf } from './compared.js';
+import { signDisc } from './sign-disc.js';
+
+/** Where a board at a distance lies in a picture. */
+export type Place = (board: number, ft: number) => Point;
+
+/** Phases by the texture of their line; the hook is dashed. */
+export const PHASE_STROKES: Readonly<Record<Phase, Omit<Stroke, 'ink'>>> = {
+  skid: { width: 1.3 },
+  hook: { width: 2.2, dash: [5, 2.6] },
+  roll: { width: 3.4 },
+};
+
+/** Where paths get their signs, ft: between these, each at a distance of its own. */
+const SIGNS_FT = [10, 56] as const;
+
+/**
+ * The paths of layouts, each in its phases, the first on top; over all of them their signs.
+ *
+ * @param endFt  where all of them end at the latest
+ */
+export function pathsOf(
+  compared: readonly Compared[],
+  place: Place,
+  endFt = Number.POSITIVE_INFINITY,
+): GroupNode[] {
+  const ends = compared.map(({ layout }) => Math.min(endFt, layout.path.at(-1)?.distanceFt ?? 0));
+  const lines = compared.map((each, i) => pathOf(each, place, ends[i] as number));
+  const signs = compared.map((each, i): GroupNode => {
+    const ft = Math.min(signFt(i, compared.length), ends[i] as number);
+    const board = boardAt(each.layout.path, ft);
+    return {
+      kind: 'group',
+      name: partOf(each.sign),
+      nodes: board === null ? [] : signDisc(each, place(board, ft)),
+    };
+  });
+  return [...lines.reverse(), ...signs.reverse()];
+}
+
+const signFt = (i: number, count: number): number =>
+  SIGNS_FT[1] - ((i + 0.5) / count) * (SIGNS_FT[1] - SIGNS_FT[0]);
+
+/** A path as a line for each phase. */
+function pathOf({ sign, ink, layout: { path, reaction } }: Compared, place: Place, endFt: number): GroupNode {
+  const spans = phaseSpans(reaction, endFt);
+  return {
+    kind: 'group',
+    name: partOf(sign),
+    nodes: PHASES.map((phase): GroupNode => {
+      const [from, to] = spans[phase];
+      const feet = [
+        from,
+        ...path.map(({ distanceFt }) => distanceFt).filter((ft) => ft > from && ft < to),
+        to,
+      ];
+      const points = to > from ? feet.map((ft) => place(boardAt(path, ft) as number, ft)) : [];
+      return {
+        kind: 'group',
+        name: `${phase} ${sign}`,
+        nodes: [{ kind: 'path', d: polyline(points), stroke: { ink, ...PHASE_STROKES[phase] } }],
+      };
+    }),
+  };
+}

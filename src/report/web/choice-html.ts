@@ -1,0 +1,18 @@
+import { type Compared, USUAL } from '../picture/compared.js';
+import { SCREEN } from '../scene/screen-inks.js';
+import { htmlText } from './table-html.js';
+
+/** Of the box that says whether a layout is drawn. */
+export const choiceId = (sign: string): string => `show-${sign === USUAL ? 'usual' : sign}`;
+
+/** Boxes to tick for the layouts that are to be drawn. The page's style reads them: no script is needed. */
+export const choiceHtml = (compared: readonly Compared[]): string => `<fieldset class="choice">
+<legend>Layouts in the pictures</legend>
+${compared
+  .map(
+    ({ sign, ink, name }) =>
+      `<label><input type="checkbox" id="${choiceId(sign)}" checked>` +
+      `<span class="sign" style="border-color: ${SCREEN[ink]}">${sign}</span>${htmlText(name)}</label>`,
+  )
+  .join('\n')}
+</fieldset>`;

@@ -1,0 +1,51 @@
+import type { RecommendAnswer } from '../../records/answer.js';
+import { type Units, withUnit } from '../display-units.js';
+import { decimals } from '../figures.js';
+import { escapeXml } from '../scene/escape-xml.js';
+import { htmlText, tableHtml } from './table-html.js';
+
+type Inputs = RecommendAnswer['inputs'];
+
+/** What was given: the chief numbers in a table, and all of it as records. */
+export const inputsHtml = (inputs: Inputs, units: Units): string[] => [
+  tableHtml([], chiefRows(inputs, units)),
+  `<details>\n<summary>${htmlText('Everything that was given, as records')}</summary>\n<pre>${escapeLines(JSON.stringify(inputs, null, 1))}</pre>\n</details>`,
+];
+
+const escapeLines = (text: string): string => text.split('\n').map(escapeXml).join('\n');
+
+function chiefRows({ bowler, ball, lane, want }: Inputs, units: Units): string[][] {
+  const { speed, tape, weight, gyration, laneMark } = units;
+  const { overIn, upIn } = bowler.pap;
+  const up = tape.show(upIn) === '0' ? '' : `, ${withUnit(Math.abs(upIn), tape)} ${upIn > 0 ? 'up' : 'down'}`;
+  const core =
+    'core' in ball
+      ? 'a core of its own'
+      : `RG ${withUnit(ball.rgIn, gyration)}, differential ${withUnit(ball.differentialIn, gyration)}, ` +
+        `intermediate differential ${withUnit(ball.intermediateDifferentialIn, gyration)}`;
+  const wishes = (
+    [
+      ['hook start', want.hookStart],
+      ['hook shape', want.hookShape],
+      ['total hook', want.hookTotal],
+    ] as const
+  ).flatMap(([name, step]) => (step === undefined ? [] : [`${name} ${step} of 5`]));
+  return [
+    ['bowler', `${bowler.name}${bowler.note ? `. ${bowler.note}` : ''}`],
+    ['hand', `${bowler.hand}${bowler.thumbHole ? '' : ', no thumb hole'}`],
+    [
+      'release',
+      `${withUnit(bowler.speedMph, speed)}, ${decimals(bowler.revRateRpm, 0)} rpm, axis tilt ${decimals(bowler.axisTiltDeg, 0)}°, ` +
+        `axis rotation ${decimals(bowler.axisRotationDeg, 0)}°`,
+    ],
+    ['PAP', `${withUnit(overIn, tape)} over${up}`],
+    ['ball', `${ball.name}${ball.note ? `. ${ball.note}` : ''}`],
+    ['its numbers', `${withUnit(ball.weightLb, weight)}, ${core}`],
+    ['lane', `${lane.name}${lane.note ? `. ${lane.note}` : ''}`],
+    [
+      'oil',
+      `${withUnit(lane.patternFt, laneMark)} long${lane.games ? `, ${lane.games} games bowled on it` : ''}`,
+    ],
+    ['wishes', wishes.length > 0 ? wishes.join(', ') : 'none'],
+  ];
+}

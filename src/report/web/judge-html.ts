@@ -1,0 +1,137 @@
+import type { JudgeAnswer } from '../../records/answer.js';
+import type { PageFacts } from '../../records/page-facts.js';
+import { forPage } from '../for-page.js';
+import { judgeSureness, markingGrid, verdictText } from '../judge-report.js';
+import { layoutWords } from '../layout-headline.js';
+import { linesGrid, linesNote } from '../lines-table.js';
+import type { Page } from '../page.js';
+import type { Compared } from '../picture/compared.js';
+import { regressionText } from '../regression-text.js';
+import { sentence } from '../section.js';
+import { inUnits } from '../units-in-text.js';
+import { wishesGrid } from '../wishes-table.js';
+import { legalityText, psaText, staticsText } from '../workshop.js';
+import { ballFigure } from './ball-figure.js';
+import { footText, inventedText } from './foot-text.js';
+import { inputsHtml } from './inputs-html.js';
+import { laneFigure } from './lane-figure.js';
+import { mapFigure } from './map-figure.js';
+import { pageHtml } from './page-html.js';
+import { type PageSection, paragraphHtml } from './section-html.js';
+import { sharesFigure } from './shares-figure.js';
+import { gridHtml, listHtml } from './table-html.js';
+import { worldsFigure } from './worlds-figure.js';
+
+/**
+ * A second opinion as one web page that fetches nothing.
+ *
+ * @param invented  which of bowler, ball and lane are demo records
+ * @param page      of which only the units matter
+ */
+export function judgeHtml(
+  given: JudgeAnswer,
+  facts: PageFacts,
+  invented: readonly string[],
+  { units, paint }: Pick<Page, 'units' | 'paint'>,
+): string {
+  const page: Page = { width: 80, ascii: false, paint, units };
+  const answer = forPage(given, page);
+  const { layout, inputs } = answer;
+  const { bowler, ball, lane } = inputs;
+  const compared = judged(answer);
+  return pageHtml({
+    over: `Second opinion for ${bowler.name}`,
+    title: layout.text,
+    opening: [
+      verdictText(answer),
+      layoutWords(layout, page),
+      `${ball.name}, ${inUnits(`${ball.weightLb} lb`, units)}, on ${lane.name}.`,
+      judgeSureness(answer),
+      ...layout.objections.map((why) => `Speaks against it: ${sentence(why)}`),
+    ],
+    invented: inventedText(invented),
+    cautions: answer.cautions,
+    compared,
+    sections: sections(answer, compared, facts, page),
+    foot: footText(answer),
+  });
+}
+
+/** The layout that was asked about, and the best one found. */
+const judged = ({ layout, best }: JudgeAnswer): readonly Compared[] => [
+  { sign: '1', ink: 'series1', name: `${layout.text}, the one asked about`, layout },
+  { sign: '2', ink: 'series2', name: `${best.text}, the best found`, layout: best },
+];
+
+function sections(
+  answer: JudgeAnswer,
+  compared: readonly Compared[],
+  facts: PageFacts,
+  page: Page,
+): PageSection[] {
+  const { layout, best, inputs, targets, noLine, shares, confidence } = answer;
+  const { units } = page;
+  const played = compared.map(({ sign, layout }) => ({ ...layout, text: `${sign} ${layout.text}` }));
+  return [
+    {
+      id: 'wishes',
+      heading: 'Asked for',
+      parts: [gridHtml(wishesGrid(targets, layout.reaction, page, 'this layout'))],
+    },
+    {
+      id: 'lane',
+      heading: 'On the lane',
+      parts: [
+        ...(noLine ? [paragraphHtml(noLine.says), listHtml(noLine.remedies)] : []),
+        laneFigure(inputs.bowler.hand, inputs.lane, compared, units),
+      ],
+    },
+    {
+      id: 'worlds',
+      heading: 'In plausible worlds',
+      parts: [worldsFigure(compared, targets, confidence.worlds, page)],
+    },
+    {
+      id: 'why',
+      heading: 'What the best one gains',
+      parts: [
+        sharesFigure(
+          { from: { name: '1 this layout', layout }, to: { name: '2 best found', layout: best }, shares },
+          units,
+        ),
+      ],
+    },
+    {
+      id: 'marking',
+      heading: 'What marking errors cost',
+      parts: [gridHtml(markingGrid(answer, units))],
+    },
+    {
+      id: 'map',
+      heading: 'The ball after drilling',
+      parts: [
+        mapFigure(facts.map, compared, page),
+        paragraphHtml(staticsText(layout.drilled.staticOz, units)),
+        paragraphHtml(psaText(layout.psa, units)),
+        paragraphHtml(legalityText(layout.legality)),
+        listHtml(layout.legality.findings),
+      ],
+    },
+    {
+      id: 'marks',
+      heading: `Marks of ${layout.text}`,
+      parts: [ballFigure(facts.face, layout, layout.marks, units)],
+    },
+    {
+      id: 'lines',
+      heading: 'Lines, and the room to miss them',
+      parts: [gridHtml(linesGrid(played, units)), paragraphHtml(linesNote(played, units))],
+    },
+    { id: 'assumed', heading: 'Assumed', parts: [listHtml(answer.assumptions)] },
+    {
+      id: 'given',
+      heading: 'Given and searched',
+      parts: [...inputsHtml(inputs, units), paragraphHtml(regressionText(answer.regression))],
+    },
+  ];
+}

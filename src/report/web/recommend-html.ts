@@ -1,0 +1,165 @@
+import type { RankedLayout, RecommendAnswer } from '../../records/answer.js';
+import type { PageFacts } from '../../records/page-facts.js';
+import { forPage } from '../for-page.js';
+import { layoutWords } from '../layout-headline.js';
+import { leversGrid } from '../levers-table.js';
+import { linesGrid, linesNote } from '../lines-table.js';
+import type { Page } from '../page.js';
+import { comparedWithUsual, USUAL } from '../picture/compared.js';
+import { rankingGrid } from '../ranking-table.js';
+import { rankingNote, searchText, surenessText } from '../recommendation-report.js';
+import { sharesGrid } from '../shares-table.js';
+import { stepsGrid } from '../steps-table.js';
+import { inUnits } from '../units-in-text.js';
+import { wishesGrid } from '../wishes-table.js';
+import { arcsGrid, legalityText, psaText, staticsText } from '../workshop.js';
+import { ballFigure } from './ball-figure.js';
+import { footText, inventedText } from './foot-text.js';
+import { inputsHtml } from './inputs-html.js';
+import { laneFigure } from './lane-figure.js';
+import { mapFigure } from './map-figure.js';
+import { pageHtml } from './page-html.js';
+import { type PageSection, paragraphHtml } from './section-html.js';
+import { sharesFigure } from './shares-figure.js';
+import { gridHtml, htmlText, listHtml } from './table-html.js';
+import { worldsFigure } from './worlds-figure.js';
+
+/**
+ * The recommendation as one web page that fetches nothing.
+ *
+ * @param invented  which of bowler, ball and lane are demo records
+ * @param page      of which only the units matter
+ */
+export function recommendHtml(
+  given: RecommendAnswer,
+  facts: PageFacts,
+  invented: readonly string[],
+  { units, paint }: Pick<Page, 'units' | 'paint'>,
+): string {
+  const page: Page = { width: 80, ascii: false, paint, units };
+  const answer = forPage(given, page);
+  const best = answer.layouts[0] as RankedLayout;
+  const { bowler, ball, lane } = answer.inputs;
+  const compared = comparedWithUsual(answer.layouts, answer.middle);
+  return pageHtml({
+    over: `Layout for ${bowler.name}`,
+    title: best.text,
+    opening: [
+      layoutWords(best, page),
+      `${ball.name}, ${inUnits(`${ball.weightLb} lb`, units)}, on ${lane.name}.`,
+      surenessText(answer, best),
+    ],
+    invented: inventedText(invented),
+    cautions: answer.cautions,
+    compared,
+    sections: sections(answer, best, facts, page),
+    foot: footText(answer),
+  });
+}
+
+function sections(answer: RecommendAnswer, best: RankedLayout, facts: PageFacts, page: Page): PageSection[] {
+  const { layouts, middle, inputs, targets, noLine } = answer;
+  const { units } = page;
+  const others = layouts.slice(1);
+  const compared = comparedWithUsual(layouts, middle);
+  const played = compared.map(({ sign, layout }) => ({ ...layout, text: `${sign} ${layout.text}` }));
+  return [
+    {
+      id: 'ranked',
+      heading: 'Ranked',
+      parts: [
+        gridHtml(wishesGrid(targets, best.reaction, page, 'best layout')),
+        gridHtml(rankingGrid(layouts, middle, units)),
+        paragraphHtml(rankingNote(middle)),
+      ],
+    },
+    {
+      id: 'lane',
+      heading: 'On the lane',
+      parts: [
+        ...(noLine ? [paragraphHtml(noLine.says), listHtml(noLine.remedies)] : []),
+        laneFigure(inputs.bowler.hand, inputs.lane, compared, units),
+      ],
+    },
+    {
+      id: 'worlds',
+      heading: 'In plausible worlds',
+      parts: [worldsFigure(compared, targets, best.confidence.worlds, page)],
+    },
+    {
+      id: 'why',
+      heading: 'Why it won',
+      parts: [
+        listHtml(best.reasons),
+        sharesFigure(
+          {
+            from: { name: `${USUAL} usual layout`, layout: middle },
+            to: { name: '1 this layout', layout: best },
+            shares: best.shares,
+          },
+          units,
+        ),
+        othersHtml(
+          'The same of the other layouts',
+          others.map(
+            ({ rank, text, shares, reasons }) =>
+              `<h3>${htmlText(`${rank} ${text}`)}</h3>\n${listHtml(reasons)}\n${gridHtml(sharesGrid(shares, units, 'against the usual layout'))}`,
+          ),
+        ),
+      ],
+    },
+    {
+      id: 'map',
+      heading: 'The ball after drilling',
+      parts: [
+        mapFigure(facts.map, compared, page),
+        paragraphHtml(staticsText(best.drilled.staticOz, units)),
+        paragraphHtml(psaText(best.psa, units)),
+        paragraphHtml(legalityText(best.legality)),
+        listHtml(best.legality.findings),
+      ],
+    },
+    {
+      id: 'marks',
+      heading: `Marks of ${best.text}`,
+      parts: [
+        ballFigure(facts.face, best, best.marks, units),
+        othersHtml(
+          'Marks of the other layouts',
+          others.map(({ rank, text, marks }) => gridHtml(arcsGrid(marks, units), `${rank} ${text}`)),
+        ),
+      ],
+    },
+    {
+      id: 'lines',
+      heading: 'Lines, and the room to miss them',
+      parts: [gridHtml(linesGrid(played, units)), paragraphHtml(linesNote(played, units))],
+    },
+    {
+      id: 'changes',
+      heading: 'What would change the answer',
+      parts: [
+        listHtml(answer.limits),
+        gridHtml(stepsGrid(best.steps, units), `One more step in a number of ${best.text}`),
+        gridHtml(leversGrid(best, answer.levers, units), 'Other things than the layout'),
+      ],
+    },
+    {
+      id: 'practice',
+      heading: 'What common practice expects',
+      parts: [listHtml(answer.practice.map(({ says }) => says))],
+    },
+    { id: 'assumed', heading: 'Assumed', parts: [listHtml(answer.assumptions)] },
+    {
+      id: 'given',
+      heading: 'Given and searched',
+      parts: [...inputsHtml(inputs, units), paragraphHtml(searchText(answer))],
+    },
+  ];
+}
+
+/** What is told of the layouts after the first, to be opened; nothing where there are none. */
+const othersHtml = (summary: string, parts: readonly string[]): string =>
+  parts.length === 0
+    ? ''
+    : `<details>\n<summary>${htmlText(summary)}</summary>\n${parts.join('\n')}\n</details>`;

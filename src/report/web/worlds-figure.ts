@@ -1,0 +1,71 @@
+import type { TargetAnswer } from '../../records/answer.js';
+import { band, capital, points } from '../figures.js';
+import type { Page } from '../page.js';
+import type { Compared } from '../picture/compared.js';
+import { type WorldsNumber, worldsPicture } from '../picture/worlds-picture.js';
+import { REACTION_ROWS } from '../reaction-rows.js';
+import type { Grid } from '../table.js';
+import { WISHES } from '../wishes-table.js';
+import { figureHtml, smallPictures } from './figure-html.js';
+import { gridHtml } from './table-html.js';
+
+/** How score and reaction numbers are spread over the plausible worlds. */
+export function worldsFigure(
+  compared: readonly Compared[],
+  targets: readonly TargetAnswer[],
+  worlds: number,
+  page: Page,
+): string {
+  const numbers = worldsNumbers(targets, page);
+  return figureHtml(
+    'worlds',
+    smallPictures(numbers.map((number) => worldsPicture(compared, number))),
+    `Each dot stands for one in twenty of ${worlds} plausible worlds. The line below the dots spans nine worlds in ten; the ` +
+      'diamond is the undisturbed shot. A dashed line is what was asked for.',
+    numbers.map((number) => gridHtml(spreadGrid(compared, number, page), number.title)),
+  );
+}
+
+function worldsNumbers(targets: readonly TargetAnswer[], { units }: Page): WorldsNumber[] {
+  const targetOf = (key: string): number | null =>
+    targets.find(({ wish }) => WISHES[wish].key === key)?.value ?? null;
+  return [
+    {
+      key: 'score',
+      title: 'Score, of 100',
+      nominalOf: ({ nominalScore }) => nominalScore,
+      bandOf: ({ bands }) => bands.score,
+      show: points,
+      target: null,
+    },
+    ...REACTION_ROWS.map(
+      ({ key, name, quantity }): WorldsNumber => ({
+        key,
+        title: `${capital(name)}, ${units[quantity].name}`,
+        nominalOf: ({ reaction }) => reaction[key],
+        bandOf: ({ bands }) => bands.reaction[key],
+        show: units[quantity].show,
+        target: targetOf(key),
+      }),
+    ),
+  ];
+}
+
+const spreadGrid = (
+  compared: readonly Compared[],
+  { key, nominalOf, bandOf, show }: WorldsNumber,
+  page: Page,
+): Grid => ({
+  columns: [
+    { head: 'layout' },
+    { head: 'undisturbed shot' },
+    { head: '9 of 10 worlds' },
+    { head: 'one world in twenty each' },
+  ],
+  rows: compared.map(({ sign, layout }) => [
+    `${sign} ${layout.text}`,
+    show(nominalOf(layout)),
+    band(bandOf(layout), show, page),
+    layout.twentieths[key].map(show).join(', '),
+  ]),
+});

@@ -1,0 +1,142 @@
+import { spawnSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import type { Setting } from '../../src/recommend/setting.js';
+import { DEMO, demoBalls, demoBowlers, demoLanes, type Shelved } from '../../src/records/shelf.js';
+import { machine } from './timing.js';
+
+// what people run is built
+const built = async <T>(name: string): Promise<T> =>
+  (await import(new URL(`../../dist/recommend/${name}.js`, import.meta.url).href)) as T;
+const { gridCandidates, layoutOf } =
+  await built<typeof import('../../src/recommend/candidates.js')>('candidates');
+const { rejectByMarks } = await built<typeof import('../../src/recommend/constraints.js')>('constraints');
+const { nominalShots } = await built<typeof import('../../src/recommend/nominal-shots.js')>('nominal-shots');
+const { problemScorer } =
+  await built<typeof import('../../src/recommend/problem-scorer.js')>('problem-scorer');
+const { rankInWorlds } = await built<typeof import('../../src/recommend/rank.js')>('rank');
+const { openRegression } = await built<typeof import('../../src/recommend/regression.js')>('regression');
+const { search } = await built<typeof import('../../src/recommend/search.js')>('search');
+const { withSetting } = await built<typeof import('../../src/recommend/setting.js')>('setting');
+const { targetsOf } = await built<typeof import('../../src/recommend/target.js')>('target');
+const { toLayout } = await built<typeof import('../../src/recommend/to-layout.js')>('to-layout');
+
+const WANT = { hookStart: 4, hookTotal: 4 };
+
+/** Worlds in which both engines are timed, and layouts that physics rolls in each. */
+const TIMED = { worlds: 10, layouts: 40 };
+
+/**
+ * Times the regression beside physics: one candidate in one world, and a whole answer beside brute force. Brute
+ * force is not run: it is what its shots would take at the rate of those timed.
+ */
+export async function regressionBench(print: (line: string) => void = console.log): Promise<void> {
+  print(`regression: ${machine()}`);
+  const demo = <T>(list: readonly Shelved<T>[], id: string): T => list.find((each) => each.id === id)!.record;
+  const inputs = {
+    bowler: demo(demoBowlers(), DEMO.bowler),
+    ball: demo(demoBalls(), DEMO.ball),
+    lane: demo(demoLanes(), DEMO.lane),
+    want: WANT,
+  };
+  await withSetting(inputs, { seed: 1, workers: 1, pinSide: 'above' }, async (setting) => {
+    await answer(setting); // warm
+    const start = performance.now();
+    const { shots, byRegression } = await answer(setting);
+    const wholeMs = performance.now() - start;
+    if (!byRegression) throw new Error('the benchmark needs the regression');
+    const { layouts, physicsMs, rowMs, allMs } = await engines(setting);
+    const brute = layouts * setting.problem.luck.length;
+    print(`  one candidate in one world: regression ${ratio(physicsMs / rowMs)} times as fast as physics`);
+    print(`  the same with its share of making each world ready: ${ratio(physicsMs / allMs)} times`);
+    print(
+      `  ${layouts} candidates in ${setting.problem.luck.length} worlds: a whole answer (${shots} shots of physics and ` +
+        `${byRegression} candidate-worlds) is ${ratio((brute * physicsMs) / wholeMs)} times as fast as brute force by ` +
+        `physics, extrapolated; ${ratio((brute * physicsMs) / 100 / wholeMs)} times as fast as a tenth of both`,
+    );
+  });
+  print(`  greatest memory of \`flarewise recommend\`: ${greatestMemoryMB().toFixed(0)} MB`);
+}
+
+async function answer(setting: Setting): Promise<{ shots: number; byRegression: number | null }> {
+  const result = await search(WANT, setting);
+  await rankInWorlds(result, 3, setting);
+  const { surveyed } = result;
+  return { shots: result.shots(), byRegression: 'why' in surveyed ? null : surveyed.candidateWorlds() };
+}
+
+/** Milliseconds of one candidate in one world by physics, by the regression, and by it with each world's preparation. */
+async function engines(
+  setting: Setting,
+): Promise<{ layouts: number; physicsMs: number; rowMs: number; allMs: number }> {
+  const { ball, practice, sides, evaluator } = setting;
+  const { radius } = ball.published;
+  const grid = (arcIn: number, angleDeg: number) =>
+    gridCandidates(practice, radius, { arcIn, angleDeg }, sides)
+      .map((candidate) => layoutOf(candidate, practice, radius))
+      .filter((layout) => layout !== null);
+  const layouts = grid(0.125, 5).filter((layout) => rejectByMarks(layout, ball, practice) === null);
+  const rolled = nominalShots(setting);
+  await rolled.roll(grid(0.5, 10));
+  const nominal = rolled.allowed();
+  const regression = await openRegression();
+  if (regression.kind === 'unusable') throw new Error(regression.why);
+  const targets = targetsOf(
+    WANT,
+    nominal.map(({ outcome }) => outcome),
+  );
+  const scorer = await problemScorer(layouts, nominal, targets, setting, regression);
+  if ('why' in scorer) throw new Error(scorer.why);
+  const all = Int32Array.from(layouts.keys());
+  const timed = async (run: (world: number) => Promise<unknown>): Promise<number> => {
+    const start = performance.now();
+    for (let world = 0; world < TIMED.worlds; world++) await run(world);
+    return (performance.now() - start) / TIMED.worlds;
+  };
+  const firstMs = await timed((world) => scorer.scoreIn(world, all.subarray(0, 1), () => {}));
+  const secondMs = await timed((world) => scorer.scoreIn(world, all, () => {}));
+  const physicsMs = await timed((world) =>
+    evaluator.evaluate(
+      nominal.slice(0, TIMED.layouts).map(({ layout, outcome }) => ({
+        layout: toLayout(layout, radius),
+        world: 1 + world,
+        launch: outcome.launch,
+      })),
+    ),
+  );
+  await regression.model.close();
+  const rowMs = secondMs / layouts.length;
+  const answered = 16 + (2500 * 48 + 400 * 136) / layouts.length; // worlds a candidate meets in a survey, on the average
+  return {
+    layouts: layouts.length,
+    physicsMs: physicsMs / TIMED.layouts,
+    rowMs,
+    allMs: rowMs + (200 * firstMs) / (answered * layouts.length),
+  };
+}
+
+const TOLD = 'greatest memory, kB: ';
+
+/** Of a process of its own, MB. */
+function greatestMemoryMB(): number {
+  const onExit = `process.on('exit', () => process.stderr.write('${TOLD}' + process.resourceUsage().maxRSS + '\\n'))`;
+  const path = (name: string) => fileURLToPath(new URL(`../../${name}`, import.meta.url));
+  const record = (folder: string, id: string) => path(`data/${folder}/${id}.json`);
+  const { stderr, status } = spawnSync(
+    process.execPath,
+    [
+      '--import',
+      `data:text/javascript,${encodeURIComponent(onExit)}`,
+      path('dist/cli/main.js'),
+      'recommend',
+      ...['--bowler', record('bowlers', DEMO.bowler)],
+      ...['--ball', record('balls', DEMO.ball)],
+      ...['--lane', record('lanes', DEMO.lane)],
+      ...['--hook-total', '4', '--json'],
+    ],
+    { encoding: 'utf8', maxBuffer: 2 ** 26 },
+  );
+  if (status !== 0) throw new Error(stderr);
+  return Number(stderr.slice(stderr.lastIndexOf(TOLD) + TOLD.length)) / 1024;
+}
+
+const ratio = (value: number): string => Math.round(value).toString();

@@ -1,0 +1,49 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Chalk } from 'chalk';
+import { afterAll, expect, test } from 'vitest';
+import { demoInputs } from '../../src/cli/demo-inputs.js';
+import { pageFacts } from '../../src/recommend/page-facts.js';
+import { recommendAnswerSchema } from '../../src/records/answer.js';
+import { DEMO } from '../../src/records/shelf.js';
+import { UNITS } from '../../src/report/display-units.js';
+import { paintWith } from '../../src/report/paint.js';
+import { recommendHtml } from '../../src/report/web/recommend-html.js';
+import { scratchFolder } from './demo-files.js';
+import { runCli } from './run-cli.js';
+
+const folder = scratchFolder();
+afterAll(() => folder.remove());
+
+const ARGS = ['--bowler', DEMO.bowler, '--ball', DEMO.ball, '--lane', DEMO.lane, '--hook-start', '4'];
+
+test('recommend --report writes the page of the answer it prints, and nothing else', async () => {
+  const { code, out, err } = await runCli(
+    ['recommend', ...ARGS, '--top', '2', '--units', 'metric', '--json', '--report', 'answer.html'],
+    { cwd: folder.path },
+  );
+  expect([code, err]).toEqual([0, '']);
+  const answer = recommendAnswerSchema.parse(JSON.parse(out));
+  // worked out again here, in another process, from what was printed: the same bytes
+  const page = recommendHtml(
+    answer as Parameters<typeof recommendHtml>[0],
+    pageFacts(demoInputs(), answer.layouts[0]!),
+    ['bowler', 'ball', 'lane'],
+    { units: UNITS.metric, paint: paintWith(new Chalk({ level: 0 })) },
+  );
+  expect(readFileSync(join(folder.path, 'answer.html'), 'utf8')).toBe(page);
+  expect(page).toContain('A demonstration: the bowler, the ball and the lane are invented');
+});
+
+test.each([
+  ['answer.pdf', 'must end in .html'],
+  ['none/answer.html', 'in a folder that does not exist'],
+])('--report %s is refused before anything is worked out', async (path, why) => {
+  for (const command of [['recommend'], ['judge', '--layout', '70 x 4 1/2 x 30']]) {
+    const { code, out, err } = await runCli([...command, ...ARGS, '--report', path], { cwd: folder.path });
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain('--report');
+    expect(err).toContain(why);
+    expect(existsSync(join(folder.path, path))).toBe(false);
+  }
+});

@@ -1,0 +1,42 @@
+import { spawnSync } from 'node:child_process';
+import { expect, test } from 'vitest';
+import { ENV, MAIN } from './run-cli.js';
+
+/* What a command loads, told by a loader hook: a rule on modules holds on any machine, one on time does not. */
+
+const HOOK = `import { writeSync } from 'node:fs';
+export async function load(url, context, next) { writeSync(2, 'loads ' + url + '\\n'); return next(url, context); }`;
+const REGISTER = `import { register } from 'node:module'; register(${JSON.stringify(`data:text/javascript,${encodeURIComponent(HOOK)}`)});`;
+
+/** Files of the project and packages that a command line loads. */
+function loadedBy(args: readonly string[]): readonly string[] {
+  const hooked = ['--import', `data:text/javascript,${encodeURIComponent(REGISTER)}`, MAIN, ...args];
+  const { status, stderr } = spawnSync(process.execPath, hooked, { env: ENV, encoding: 'utf8' });
+  expect(status, stderr).toBe(0);
+  return [...stderr.matchAll(/^loads file:\S*\/(dist|node_modules)\/(\S+)$/gm)].map(
+    ([, where, path]) => `${where}/${path}`,
+  );
+}
+
+test('--help loads one package, and of the code only what says the help', () => {
+  const loaded = loadedBy(['--help']);
+  const packages = new Set(loaded.flatMap((path) => /^node_modules\/([^/]+)/.exec(path)?.[1] ?? []));
+  expect([...packages]).toEqual(['commander']);
+  expect(loaded.filter((path) => /^dist\/(report|interview|motion|ball|regression)\//.test(path))).toEqual(
+    [],
+  );
+  expect(loaded.length).toBeLessThanOrEqual(16);
+  expect(loaded).toContain('dist/cli/command-table.js'); // else nothing was watched
+});
+
+test.each([
+  { args: ['lane', '--lane', 'house-easy'] },
+  { args: ['explain', 'flare'] },
+  { args: ['drilled', '--ball', 'plain-medium', '--bowler', 'average-right', '--layout', '70 x 4 1/2 x 30'] },
+])('$args.0 loads no ONNX runtime and no prompts', ({ args }) => {
+  const loaded = loadedBy(args);
+  expect(loaded.some((path) => path.startsWith('dist/report/'))).toBe(true);
+  expect(loaded.filter((path) => /onnxruntime|@inquirer|^dist\/(interview|regression)\//.test(path))).toEqual(
+    [],
+  );
+});

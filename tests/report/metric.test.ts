@@ -1,0 +1,29 @@
+import { describe, expect, test } from 'vitest';
+import { UNITS } from '../../src/report/display-units.js';
+import { drilledReport } from '../../src/report/drilled-report.js';
+import type { Page } from '../../src/report/page.js';
+import { recommendationReport } from '../../src/report/recommendation-report.js';
+import { rollReport } from '../../src/report/roll-report.js';
+import { columnsOf } from '../../src/report/wrap.js';
+import { drilledAnswer, lane, recommendAnswer, rollAnswer } from './fixture.js';
+import { pageOf } from './page.js';
+
+const reports: readonly [string, (page: Page) => string][] = [
+  ['recommendation', (page) => recommendationReport(recommendAnswer, page)],
+  ['drilled', (page) => drilledReport(drilledAnswer, page)],
+  ['roll', (page) => rollReport(rollAnswer, 'right', lane, page)],
+];
+const metric = (width: number): Page => pageOf(width, { units: UNITS.metric });
+
+describe.each(reports)('%s report in metric units', (_name, report) => {
+  test('names no unit of the other system; layouts stay as the trade writes them', () => {
+    const text = report(metric(80)).replace(/\s+/g, ' ');
+    expect(text).not.toMatch(/\b(ft|mph|lb|oz|inch|inches|feet|deg\/ft)\b|\d in\b(?! \d| the| a)/);
+    expect(text).toContain('70 x 4 1/2 x 30');
+  });
+
+  test.each([60, 80, 200])('no line is wider than %i columns', (width) => {
+    for (const line of report(metric(width)).split('\n'))
+      expect(columnsOf(line), line).toBeLessThanOrEqual(width);
+  });
+});

@@ -1,0 +1,35 @@
+import { Chalk } from 'chalk';
+import type { RecommendAnswer } from '../../../src/records/answer.js';
+import type { PageFacts } from '../../../src/records/page-facts.js';
+import { UNITS, type UnitSystem } from '../../../src/report/display-units.js';
+import { paintWith } from '../../../src/report/paint.js';
+import { recommendHtml } from '../../../src/report/web/recommend-html.js';
+import { face } from '../fixture.js';
+
+/** Made up, like the answer it stands beside: numbers that differ in every cell. */
+export const facts: PageFacts = {
+  face,
+  map: {
+    valAngleDeg: 30,
+    drillingAnglesDeg: [10, 30, 50, 70, 90],
+    pinToPapsIn: [2, 3, 4, 5, 6],
+    rows: [0, 1, 2, 3, 4].map((i) =>
+      [0, 1, 2, 3, 4].map((j) => ({
+        rgIn: 2.5 + 0.01 * i + 0.001 * j,
+        differentialIn: 0.05 - 0.005 * i - 0.001 * j,
+        intermediateDifferentialIn: 0.001 + 0.005 * i + 0.001 * j,
+      })),
+    ),
+  },
+};
+
+export const pageOfAnswer = (
+  given: RecommendAnswer,
+  {
+    units = 'trade' as UnitSystem,
+    invented = [] as readonly string[],
+    level = 0 as 0 | 1,
+    facts: beside = facts,
+  } = {},
+): string =>
+  recommendHtml(given, beside, invented, { units: UNITS[units], paint: paintWith(new Chalk({ level })) });

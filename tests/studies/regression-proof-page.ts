@@ -1,0 +1,116 @@
+import { quantile } from 'simple-statistics';
+import type { Want } from '../../src/records/want.js';
+import { WORLDS } from './brute-force.js';
+import type { ProofCase } from './proof-cases.js';
+import { addShares, NUMBERS, type Proof, type RegressionProof, type Share } from './regression-proof.js';
+
+interface Row {
+  readonly proofCase: ProofCase;
+  readonly proof: Proof;
+}
+
+/**
+ * The proof as a page: what was asked and how, the summary, and every case.
+ *
+ * @param alone  the first cases once more, by physics alone
+ */
+export const proofPage = (
+  rows: readonly Row[],
+  alone: readonly Proof[],
+  seed: number,
+): string => `# The search beside brute force
+
+${rows.length} random cases (seed ${seed}): bowlers near the demo bowlers, balls and lanes of the demo shelf, random wants.
+For each, physics rolls every allowed layout of a grid (1/2 in by 10°) in the first ${WORLDS} worlds, and the sixteen best
+of them in all 200. *Regret* is what the recommended layout's mean score in those 200 worlds lacks to the best of brute
+force, as a share of the range of mean scores over the grid. It is negative where the recommended layout is better than any
+of the grid, since the search also looks between. Brute force picks the best of the very worlds that it is measured in,
+so where luck is great a regret holds luck too. *Alone* marks cases that lie outside what the regression was fitted on:
+there physics searched alone. *Ranks* is the rank correlation of mean scores by the regression and by physics over the
+grid. *Bands* are shares of values, in worlds of another seed, inside 90 % bands.
+
+Written by \`npx tsx tests/studies/regression-proof-table.ts\`; nothing here is timed.
+
+${summary(rows, alone)}
+
+| bowler | ball | lane | wants | layouts | range | regret | shots | ranks | answer's bands | beats the middle one: said, seen |
+|---|---|---|---|---|---|---|---|---|---|---|
+${rows.map(rowText).join('\n')}
+`;
+
+function summary(rows: readonly Row[], first: readonly Proof[]): string {
+  const proofs = rows.map(({ proof }) => proof);
+  const asked = proofs.filter(({ regression }) => regression !== null);
+  const alone = proofs.filter(({ regression }) => regression === null);
+  const parts = proofs.map(({ regression }) => regression).filter((part) => part !== null);
+  const ranks = parts.map((part) => part.ranks);
+  const bandsOf = (name: (typeof NUMBERS)[number]): Share =>
+    parts.map((part: RegressionProof) => part.bands[name]).reduce(addShares, { inside: 0, of: 0 });
+  const claims = proofs.map(({ beatsMiddle }) => beatsMiddle.blind - beatsMiddle.claimed);
+  return [
+    `- Regret, all ${proofs.length} cases: ${regretText(proofs)}.`,
+    ...(asked.length > 0 ? [`- With the regression (${asked.length} of them): ${regretText(asked)}.`] : []),
+    ...(alone.length > 0 ? [`- Outside its range (${alone.length}): ${regretText(alone)}.`] : []),
+    `- The first ${first.length} cases with the regression: ${regretText(proofs.slice(0, first.length))}.`,
+    `- The same by physics alone: ${regretText(first)}.`,
+    ...(ranks.length > 0
+      ? [
+          `- Ranks by the regression alone: median ${quantile(ranks, 0.5).toFixed(3)}, least ${Math.min(...ranks).toFixed(3)}; ` +
+            `${ranks.filter((each) => each >= 0.98).length} of ${ranks.length} at 0.98 or more.`,
+          `- The regression's bands hold ${NUMBERS.map((name) => `${WORDS[name]} ${percentText(bandsOf(name))}`).join(', ')}.`,
+        ]
+      : []),
+    `- The answer's bands (physics) hold ${percentText(proofs.map(({ bands }) => bands).reduce(addShares))} of values.`,
+    `- How often the answer beats the usual middle layout is seen ${percent(Math.abs(quantile(claims, 0.5)))} ` +
+      `${quantile(claims, 0.5) < 0 ? 'less' : 'more'} often than said in the median, off by ` +
+      `${percent(quantile(claims.map(Math.abs), 0.95))} at most in 95 % of cases (40 worlds seen a case).`,
+    `- Shots of physics a case: median ${quantile(
+      proofs.map(({ shots }) => shots),
+      0.5,
+    ).toFixed(0)}; brute force as above some ten thousand.`,
+  ].join('\n');
+}
+
+function regretText(proofs: readonly Proof[]): string {
+  const regrets = proofs.map(({ regret }) => Math.max(0, regret));
+  const better = proofs.filter(({ regret }) => regret <= 0).length;
+  return (
+    `median ${percent(quantile(regrets, 0.5))}, 95th percentile ${percent(quantile(regrets, 0.95))}, ` +
+    `worst ${percent(Math.max(...regrets))}; none in ${better}`
+  );
+}
+
+const rowText = ({ proofCase: { from, inputs }, proof }: Row): string =>
+  `| ${[
+    from.bowler,
+    from.ball,
+    from.lane,
+    wantText(inputs.want),
+    proof.layouts,
+    proof.range.toFixed(1),
+    percent(proof.regret),
+    proof.shots,
+    proof.regression ? proof.regression.ranks.toFixed(3) : 'alone',
+    percentText(proof.bands),
+    `${percent(proof.beatsMiddle.claimed, 0)}, ${percent(proof.beatsMiddle.blind, 0)}`,
+  ].join(' | ')} |`;
+
+const WORDS = {
+  hookStart: 'hook start',
+  hookSharpness: 'sharpness',
+  totalHook: 'total hook',
+  entryAngle: 'entry angle',
+} as const;
+
+const wantText = ({ hookStart, hookShape, hookTotal }: Want): string =>
+  [
+    hookStart ? `start ${hookStart}` : '',
+    hookShape ? `shape ${hookShape}` : '',
+    hookTotal ? `total ${hookTotal}` : '',
+  ]
+    .filter((word) => word !== '')
+    .join(', ');
+
+const percent = (share: number, digits = 2): string => `${(100 * share).toFixed(digits)} %`;
+
+const percentText = ({ inside, of }: Share): string => (of > 0 ? percent(inside / of, 1) : 'none');
