@@ -29,10 +29,19 @@ export async function coach(
     minThreads: workers,
     maxThreads: workers,
   });
+  const done: (readonly CoachLine[])[] = [];
+  let next = 0;
+  let handedOn = 0;
+  // one unit a worker at a time: the pool would hand it more, which then all end late
+  const workOn = async (): Promise<void> => {
+    while (next < units.length) {
+      const i = next++;
+      done[i] = await pool.run(units[i]);
+      for (; done[handedOn]; handedOn++) onUnit(done[handedOn], handedOn);
+    }
+  };
   try {
-    const all = units.map((unit) => pool.run(unit));
-    for (const each of all) each.catch(() => {}); // told below, where it is awaited
-    for (const [i, lines] of all.entries()) onUnit(await lines, i);
+    await Promise.all(Array.from({ length: workers }, workOn));
   } finally {
     await pool.destroy();
   }

@@ -10,9 +10,9 @@ import { demoShelf } from ${built('records/shelf.js')};
 const { bowlers, balls, lanes } = demoShelf();
 const plain = balls.find(({ id }) => id === 'plain-low');
 const units = bowlers.slice(0, 4).flatMap(({ record: bowler }) =>
-  lanes.slice(0, 2).map(({ record: lane }) => ({ bowler, lane, balls: [plain.record], want: { hookTotal: 4 } })));
+  lanes.slice(0, 4).map(({ record: lane }) => ({ bowler, lane, balls: [plain.record], want: { hookTotal: 4 } })));
 const runs = [];
-for (const [count, workers] of [[1, 1], [4, 1], [8, 1], [8, 2]]) {
+for (const [count, workers] of [[1, 1], [8, 1], [16, 1], [16, 2]]) {
   const [start, used] = [performance.now(), process.cpuUsage()];
   const answer = [];
   await coach(units.slice(0, count), { seed: 1 }, workers, (lines) => answer.push(...lines));
@@ -38,7 +38,7 @@ export function coachBench(print: (line: string) => void = console.log): void {
   const [, half, all, both] = JSON.parse(stdout) as { seconds: number; busy: number }[]; // the first one warms
   const times = (a: number, b: number): string => (a / b).toFixed(2);
   print(
-    `  8 pairs ${all.seconds.toFixed(1)} s: ${times(all.seconds, half.seconds)} times half of them ` +
+    `  16 pairs ${all.seconds.toFixed(1)} s: ${times(all.seconds, half.seconds)} times half of them ` +
       `(${times(all.busy, half.busy)} in processor time); two workers are ${times(all.seconds, both.seconds)} times as fast ` +
       `as one, with ${times(both.busy, all.busy)} times its processor time`,
   );
