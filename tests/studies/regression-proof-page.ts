@@ -3,6 +3,7 @@ import type { Want } from '../../src/records/want.js';
 import { WORLDS } from './brute-force.js';
 import type { ProofCase } from './proof-cases.js';
 import { addShares, NUMBERS, type Proof, type RegressionProof, type Share } from './regression-proof.js';
+import { tableOf } from './text.js';
 
 interface Row {
   readonly proofCase: ProofCase;
@@ -22,21 +23,24 @@ export const proofPage = (
 
 ${rows.length} random cases (seed ${seed}): bowlers near the demo bowlers, balls and lanes of the demo shelf, random wants.
 For each, physics rolls every allowed layout of a grid (1/2 in by 10°) in the first ${WORLDS} worlds, and the sixteen best
-of them in all 200. *Regret* is what the recommended layout's mean score in those 200 worlds lacks to the best of brute
+of them in all 200. _Regret_ is what the recommended layout's mean score in those 200 worlds lacks to the best of brute
 force, as a share of the range of mean scores over the grid. It is negative where the recommended layout is better than any
 of the grid, since the search also looks between. Brute force picks the best of the very worlds that it is measured in,
-so where luck is great a regret holds luck too. *Alone* marks cases that lie outside what the regression was fitted on:
-there physics searched alone. *Ranks* is the rank correlation of mean scores by the regression and by physics over the
-grid. *Bands* are shares of values, in worlds of another seed, inside 90 % bands.
+so where luck is great a regret holds luck too. _Alone_ marks cases that lie outside what the regression was fitted on:
+there physics searched alone. _Ranks_ is the rank correlation of mean scores by the regression and by physics over the
+grid. _Bands_ are shares of values, in worlds of another seed, inside 90 % bands.
 
 Written by \`npx tsx tests/studies/regression-proof-table.ts\`; nothing here is timed.
 
 ${summary(rows, alone)}
 
-| bowler | ball | lane | wants | layouts | range | regret | shots | ranks | answer's bands | beats the middle one: said, seen |
-|---|---|---|---|---|---|---|---|---|---|---|
-${rows.map(rowText).join('\n')}
+${tableOf(HEAD, rows.map(rowOf))}
 `;
+
+const HEAD = [
+  ...(['bowler', 'ball', 'lane', 'wants', 'layouts', 'range', 'regret', 'shots', 'ranks'] as const),
+  ...(["answer's bands", 'beats the middle one: said, seen'] as const),
+];
 
 function summary(rows: readonly Row[], first: readonly Proof[]): string {
   const proofs = rows.map(({ proof }) => proof);
@@ -80,20 +84,19 @@ function regretText(proofs: readonly Proof[]): string {
   );
 }
 
-const rowText = ({ proofCase: { from, inputs }, proof }: Row): string =>
-  `| ${[
-    from.bowler,
-    from.ball,
-    from.lane,
-    wantText(inputs.want),
-    proof.layouts,
-    proof.range.toFixed(1),
-    percent(proof.regret),
-    proof.shots,
-    proof.regression ? proof.regression.ranks.toFixed(3) : 'alone',
-    percentText(proof.bands),
-    `${percent(proof.beatsMiddle.claimed, 0)}, ${percent(proof.beatsMiddle.blind, 0)}`,
-  ].join(' | ')} |`;
+const rowOf = ({ proofCase: { from, inputs }, proof }: Row): string[] => [
+  from.bowler,
+  from.ball,
+  from.lane,
+  wantText(inputs.want),
+  `${proof.layouts}`,
+  proof.range.toFixed(1),
+  percent(proof.regret),
+  `${proof.shots}`,
+  proof.regression ? proof.regression.ranks.toFixed(3) : 'alone',
+  percentText(proof.bands),
+  `${percent(proof.beatsMiddle.claimed, 0)}, ${percent(proof.beatsMiddle.blind, 0)}`,
+];
 
 const WORDS = {
   hookStart: 'hook start',
