@@ -3,24 +3,20 @@ import type { PageFacts } from '../../records/page-facts.js';
 import { forPage } from '../for-page.js';
 import { judgeSureness, markingGrid, verdictText } from '../judge-report.js';
 import { layoutWords } from '../layout-headline.js';
-import { linesGrid, linesNote } from '../lines-table.js';
 import type { Page } from '../page.js';
 import type { Compared } from '../picture/compared.js';
 import { regressionText } from '../regression-text.js';
 import { sentence } from '../section.js';
 import { inUnits } from '../units-in-text.js';
 import { wishesGrid } from '../wishes-table.js';
-import { legalityText, psaText, staticsText } from '../workshop.js';
 import { ballFigure } from './ball-figure.js';
+import { drilledSection, laneSection, linesSection, worldsSection } from './common-sections.js';
 import { footText, inventedText } from './foot-text.js';
 import { inputsHtml } from './inputs-html.js';
-import { laneFigure } from './lane-figure.js';
-import { mapFigure } from './map-figure.js';
 import { pageHtml } from './page-html.js';
 import { type PageSection, paragraphHtml } from './section-html.js';
 import { sharesFigure } from './shares-figure.js';
 import { gridHtml, listHtml } from './table-html.js';
-import { worldsFigure } from './worlds-figure.js';
 
 /**
  * A second opinion as one web page that fetches nothing.
@@ -69,28 +65,16 @@ function sections(
   facts: PageFacts,
   page: Page,
 ): PageSection[] {
-  const { layout, best, inputs, targets, noLine, shares, confidence } = answer;
+  const { layout, best, inputs, targets, shares, confidence } = answer;
   const { units } = page;
-  const played = compared.map(({ sign, layout }) => ({ ...layout, text: `${sign} ${layout.text}` }));
   return [
     {
       id: 'wishes',
       heading: 'Asked for',
       parts: [gridHtml(wishesGrid(targets, layout.reaction, page, 'this layout'))],
     },
-    {
-      id: 'lane',
-      heading: 'On the lane',
-      parts: [
-        ...(noLine ? [paragraphHtml(noLine.says), listHtml(noLine.remedies)] : []),
-        laneFigure(inputs.bowler.hand, inputs.lane, compared, units),
-      ],
-    },
-    {
-      id: 'worlds',
-      heading: 'In plausible worlds',
-      parts: [worldsFigure(compared, targets, confidence.worlds, page)],
-    },
+    laneSection(answer, compared, page),
+    worldsSection(compared, targets, confidence.worlds, page),
     {
       id: 'why',
       heading: 'What the best one gains',
@@ -106,27 +90,13 @@ function sections(
       heading: 'What marking errors cost',
       parts: [gridHtml(markingGrid(answer, units))],
     },
-    {
-      id: 'map',
-      heading: 'The ball after drilling',
-      parts: [
-        mapFigure(facts.map, compared, page),
-        paragraphHtml(staticsText(layout.drilled.staticOz, units)),
-        paragraphHtml(psaText(layout.psa, units)),
-        paragraphHtml(legalityText(layout.legality)),
-        listHtml(layout.legality.findings),
-      ],
-    },
+    drilledSection(layout, facts, compared, page),
     {
       id: 'marks',
       heading: `Marks of ${layout.text}`,
       parts: [ballFigure(facts.face, layout, layout.marks, units)],
     },
-    {
-      id: 'lines',
-      heading: 'Lines, and the room to miss them',
-      parts: [gridHtml(linesGrid(played, units)), paragraphHtml(linesNote(played, units))],
-    },
+    linesSection(compared, page),
     { id: 'assumed', heading: 'Assumed', parts: [listHtml(answer.assumptions)] },
     {
       id: 'given',

@@ -3,7 +3,6 @@ import type { PageFacts } from '../../records/page-facts.js';
 import { forPage } from '../for-page.js';
 import { layoutWords } from '../layout-headline.js';
 import { leversGrid } from '../levers-table.js';
-import { linesGrid, linesNote } from '../lines-table.js';
 import type { Page } from '../page.js';
 import { comparedWithUsual, USUAL } from '../picture/compared.js';
 import { rankingGrid } from '../ranking-table.js';
@@ -12,17 +11,15 @@ import { sharesGrid } from '../shares-table.js';
 import { stepsGrid } from '../steps-table.js';
 import { inUnits } from '../units-in-text.js';
 import { wishesGrid } from '../wishes-table.js';
-import { arcsGrid, legalityText, psaText, staticsText } from '../workshop.js';
+import { arcsGrid } from '../workshop.js';
 import { ballFigure } from './ball-figure.js';
+import { drilledSection, laneSection, linesSection, worldsSection } from './common-sections.js';
 import { footText, inventedText } from './foot-text.js';
 import { inputsHtml } from './inputs-html.js';
-import { laneFigure } from './lane-figure.js';
-import { mapFigure } from './map-figure.js';
 import { pageHtml } from './page-html.js';
 import { type PageSection, paragraphHtml } from './section-html.js';
 import { sharesFigure } from './shares-figure.js';
 import { gridHtml, htmlText, listHtml } from './table-html.js';
-import { worldsFigure } from './worlds-figure.js';
 
 /**
  * The recommendation as one web page that fetches nothing.
@@ -58,11 +55,10 @@ export function recommendHtml(
 }
 
 function sections(answer: RecommendAnswer, best: RankedLayout, facts: PageFacts, page: Page): PageSection[] {
-  const { layouts, middle, inputs, targets, noLine } = answer;
+  const { layouts, middle, inputs, targets } = answer;
   const { units } = page;
   const others = layouts.slice(1);
   const compared = comparedWithUsual(layouts, middle);
-  const played = compared.map(({ sign, layout }) => ({ ...layout, text: `${sign} ${layout.text}` }));
   return [
     {
       id: 'ranked',
@@ -73,19 +69,8 @@ function sections(answer: RecommendAnswer, best: RankedLayout, facts: PageFacts,
         paragraphHtml(rankingNote(middle)),
       ],
     },
-    {
-      id: 'lane',
-      heading: 'On the lane',
-      parts: [
-        ...(noLine ? [paragraphHtml(noLine.says), listHtml(noLine.remedies)] : []),
-        laneFigure(inputs.bowler.hand, inputs.lane, compared, units),
-      ],
-    },
-    {
-      id: 'worlds',
-      heading: 'In plausible worlds',
-      parts: [worldsFigure(compared, targets, best.confidence.worlds, page)],
-    },
+    laneSection(answer, compared, page),
+    worldsSection(compared, targets, best.confidence.worlds, page),
     {
       id: 'why',
       heading: 'Why it won',
@@ -108,17 +93,7 @@ function sections(answer: RecommendAnswer, best: RankedLayout, facts: PageFacts,
         ),
       ],
     },
-    {
-      id: 'map',
-      heading: 'The ball after drilling',
-      parts: [
-        mapFigure(facts.map, compared, page),
-        paragraphHtml(staticsText(best.drilled.staticOz, units)),
-        paragraphHtml(psaText(best.psa, units)),
-        paragraphHtml(legalityText(best.legality)),
-        listHtml(best.legality.findings),
-      ],
-    },
+    drilledSection(best, facts, compared, page),
     {
       id: 'marks',
       heading: `Marks of ${best.text}`,
@@ -130,11 +105,7 @@ function sections(answer: RecommendAnswer, best: RankedLayout, facts: PageFacts,
         ),
       ],
     },
-    {
-      id: 'lines',
-      heading: 'Lines, and the room to miss them',
-      parts: [gridHtml(linesGrid(played, units)), paragraphHtml(linesNote(played, units))],
-    },
+    linesSection(compared, page),
     {
       id: 'changes',
       heading: 'What would change the answer',
