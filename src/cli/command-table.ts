@@ -208,8 +208,8 @@ export const COMMANDS: readonly CommandEntry[] = [
       'to them and writes the model, its card and a page about it. Minutes to hours; a run that is stopped goes on where it was.',
     flags: [
       ['--seed <n>', 'seed of the design and of the fit (default: 1)'],
-      ['--lanes <n>', 'oil patterns of the design; some fourteen shots each are kept (default: 19200)'],
-      ['--epochs <n>', 'passes over the shots in fitting (default: 80)'],
+      ['--lanes <n>', 'oil patterns of the design; some fourteen shots each are kept (default: 36000)'],
+      ['--epochs <n>', 'passes over the shots in fitting (default: 200)'],
       ['--data <folder>', 'where rolled shots are kept (default: the cache folder)'],
       ['--out <folder>', 'where the model goes (default: models, in the package)'],
     ],

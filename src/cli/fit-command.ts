@@ -13,8 +13,8 @@ import type { Terminal } from './terminal.js';
 import { workersFlag } from './workers-flag.js';
 
 const USUAL_SEED = 1;
-const USUAL_LANES = 19200;
-const USUAL_EPOCHS = 80;
+const USUAL_LANES = 36000;
+const USUAL_EPOCHS = 200;
 const MOST_SEED = 1000; // the probes of the physics lie beyond
 
 /** `flarewise fit`: for maintainers, the data run and the fit of the regression. */

@@ -6,7 +6,7 @@ import { distanceToTrack } from './track.js';
 const POINTS = 49;
 
 /** A film too thin to leave a ring that can be seen, units of oil. */
-const FAINT = 0.5;
+export const FAINT = 0.5;
 
 /**
  * Flare: the first full ring to the last one that can be seen, by tape at the widest place, m.

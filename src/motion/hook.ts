@@ -1,68 +1,107 @@
-import { FOOT } from '../units.js';
+import { DEGREE, FOOT } from '../units.js';
 import type { Shot } from './shot.js';
 
-/** Share of the greatest sharpness at which the hook is said to start. */
-const STARTED = 0.5;
+/** Turns from the launch line slighter than this count as this: they lead to no corner worth the name, tangent. */
+export const LEAST_TURN = Math.tan(DEGREE);
 
-/** A bend too slight to speak of a hook, rad/m. */
-const NO_HOOK = 1e-9;
+/** Distance over which the sharpness of a hook is taken, m. */
+export const SHARP_OVER = 10 * FOOT;
 
 /** Longest distance over which a heading is averaged, m. */
 const LONGEST_WINDOW = 5 * FOOT;
 
-/** Where and how sharply a path bends. */
+/** How a path bends. */
 export interface Hook {
-  /** Before the sharpest place, the last with half its sharpness, m; the path's end when nothing bends. */
+  /** The corner of the path, m: where the launch line meets the line into the pins; its end when it does not hook. */
   readonly start: number;
-  /** Greatest change of heading per distance down the lane, averaged over a turn, rad/m, positive leftward. */
+  /** From the launch line drawn on as far as the path goes, to where the ball is there, m, positive leftward. */
+  readonly total: number;
+  /** Greatest change of heading per distance over any ten feet of lane, rad/m, positive leftward; at least 0. */
   readonly sharpness: number;
+  /** Heading over the last turn, rad, positive leftward. */
+  readonly entryAngle: number;
 }
 
 /**
- * The hook of a path: how sharp it gets, and where it starts.
+ * The hook of a path: where it starts, how much and how sharp it gets, and where it leads.
  *
- * The change of heading is taken over one turn of the ball (at most 5 ft): a drilled ball sways once a turn,
- * since its centre of mass lies off its centre, and rolls over its own bow tie twice; neither is the hook.
- * Values lie between samples, so they change smoothly with the shot.
+ * Headings are taken over one turn of the ball (at most 5 ft): a drilled ball sways once a turn, since its centre of mass
+ * lies off its centre, and rolls over its own bow tie twice; neither is the hook. The hook is said to start where it
+ * would if it were made all at once, which is the mean place of all bending; its sharpness is taken over a stretch of
+ * lane. Both move little when the shot does: a path often bends most at two places, and numbers that hang on which of them
+ * bends more would jump from one to the other.
  */
 export function hookOf(shot: Shot): Hook {
-  const { y } = shot;
+  const { x, y, vx, vy } = shot;
+  const { places, headings } = headingsOf(shot);
   const end = y.length - 1;
-  const headings = y.map((_, i) => headingAt(shot, i));
-  const bends = new Float64Array(end + 1);
-  const middles = new Float64Array(end + 1);
+  if (end < 0) return { start: 0, total: 0, sharpness: 0, entryAngle: 0 };
+  const launch = vx[0] / vy[0];
+  const total = x[0] + (y[end] - y[0]) * launch - x[end];
+  const entryAngle = headings[headings.length - 1];
+  return {
+    start: cornerOf(y[end], total, Math.tan(entryAngle) + launch),
+    total,
+    sharpness: sharpnessOf(places, headings),
+    entryAngle,
+  };
+}
+
+/**
+ * Where two lines meet of which one has left the other by `hook` at `end`, from 0 to there.
+ *
+ * @param turn  between them, tangent
+ */
+export const cornerOf = (end: number, hook: number, turn: number): number =>
+  Math.min(end, Math.max(0, end - hook / Math.max(turn, LEAST_TURN)));
+
+/** Headings (rad, positive leftward) at places down the lane (m): the first at the release, the others over a turn. */
+interface Headings {
+  readonly places: Float64Array;
+  readonly headings: Float64Array;
+}
+
+function headingsOf(shot: Shot): Headings {
+  const { x, y, vx, vy } = shot;
+  const end = y.length - 1;
+  const places = new Float64Array(end + 1);
+  const headings = new Float64Array(end + 1);
+  if (end < 0) return { places, headings };
+  places[0] = y[0];
+  headings[0] = Math.atan2(-vx[0], vy[0]);
+  let count = 1;
   let behind = 0;
-  let top = -1;
   for (let i = 1; i <= end; i++) {
     while (isOutside(shot, behind + 1, i)) behind += 1;
-    if (!isOutside(shot, behind, i)) continue; // less than a window from the release
-    const share = windowShare(shot, behind, i);
-    const from = y[behind] + share * (y[behind + 1] - y[behind]);
-    const before = headings[behind] + share * (headings[behind + 1] - headings[behind]);
-    bends[i] = (headings[i] - before) / (y[i] - from);
-    middles[i] = (y[i] + from) / 2;
-    if (top < 0 || bends[i] > bends[top]) top = i;
+    const isFull = isOutside(shot, behind, i);
+    if (!isFull && i < end) continue; // less than a window from the release; a path that never gets farther counts whole
+    const share = isFull ? windowShare(shot, behind, i) : 0;
+    const fromX = x[behind] + share * (x[behind + 1] - x[behind]);
+    const fromY = y[behind] + share * (y[behind + 1] - y[behind]);
+    places[count] = (fromY + y[i]) / 2;
+    headings[count] = Math.atan2(fromX - x[i], y[i] - fromY);
+    count += 1;
   }
-  if (top < 0 || !(bends[top] > NO_HOOK)) return { start: y[end] ?? 0, sharpness: 0 };
-  const sharpness = parabolaTop(bends[top - 1] || bends[top], bends[top], bends[top + 1] ?? bends[top]);
-  return { start: lastBelow(STARTED * sharpness, bends, middles, top), sharpness };
+  return { places: places.subarray(0, count), headings: headings.subarray(0, count) };
 }
 
-/** Heading at the pins, averaged over the last turn (at most 5 ft), rad, positive leftward. */
-export function entryAngle(shot: Shot): number {
-  const { x, y } = shot;
-  const end = y.length - 1;
-  let behind = end - 1;
-  while (behind > 0 && !isOutside(shot, behind, end)) behind -= 1;
-  if (behind < 0) return 0;
-  const share = isOutside(shot, behind, end) ? windowShare(shot, behind, end) : 0;
-  const from = (column: Float64Array): number =>
-    column[behind] + share * (column[behind + 1] - column[behind]);
-  return Math.atan2(from(x) - x[end], y[end] - from(y));
+/** Greatest change of heading per distance over a stretch of `SHARP_OVER`, or over all of a shorter path. */
+function sharpnessOf(places: Float64Array, headings: Float64Array): number {
+  const end = places.length - 1;
+  const all = places[end] - places[0];
+  if (!(all > SHARP_OVER)) return all > 0 ? Math.max(0, (headings[end] - headings[0]) / all) : 0;
+  const bends: number[] = [];
+  let behind = 0;
+  for (let i = 1; i <= end; i++) {
+    const from = places[i] - SHARP_OVER;
+    if (from < places[0]) continue;
+    while (places[behind + 1] <= from) behind += 1;
+    const share = (from - places[behind]) / (places[behind + 1] - places[behind]);
+    const before = headings[behind] + share * (headings[behind + 1] - headings[behind]);
+    bends.push((headings[i] - before) / SHARP_OVER);
+  }
+  return Math.max(0, peakOf(bends));
 }
-
-/** Heading, rad, positive toward the left. */
-const headingAt = ({ vx, vy }: Shot, i: number): number => Math.atan2(-vx[i], vy[i]);
 
 /** Whether a sample lies a window or more before the one at which the window ends. */
 const isOutside = ({ phase, y }: Shot, i: number, end: number): boolean =>
@@ -76,18 +115,11 @@ function windowShare({ phase, y }: Shot, behind: number, end: number): number {
   return Math.min(1, Math.max(0, byPhase, byDistance)); // whichever window begins later, the shorter one
 }
 
-/** Going back from the top, the place where the bend first falls to a level; where windows begin if it never does. */
-function lastBelow(level: number, bends: Float64Array, middles: Float64Array, top: number): number {
-  for (let i = top; i > 0 && middles[i - 1] > 0; i--) {
-    if (bends[i - 1] >= level) continue;
-    const share = (level - bends[i - 1]) / (bends[i] - bends[i - 1]);
-    return middles[i - 1] + share * (middles[i] - middles[i - 1]);
-  }
-  return middles.find((y) => y > 0) ?? 0;
-}
-
-/** Top of the parabola through three values at equal steps when the middle one is the greatest, else the middle one. */
-function parabolaTop(a: number, b: number, c: number): number {
+/** Greatest of values at equal steps, the top of a parabola where it lies between them. */
+function peakOf(values: readonly number[]): number {
+  let top = 0;
+  for (let i = 1; i < values.length; i++) if (values[i] > values[top]) top = i;
+  const [a, b, c] = [values[top - 1], values[top], values[top + 1]];
   const bend = a - 2 * b + c;
-  return b >= a && b >= c && bend < 0 ? b - (c - a) ** 2 / (8 * bend) : b;
+  return bend < 0 ? b - (c - a) ** 2 / (8 * bend) : b; // at an end a neighbour is missing, and so is the bend
 }

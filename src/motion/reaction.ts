@@ -1,18 +1,18 @@
 import { LANE_LENGTH } from '../constants.js';
 import { breakpointOf } from './breakpoint.js';
 import { flareOf } from './flare.js';
-import { entryAngle, hookOf } from './hook.js';
+import { hookOf } from './hook.js';
 import { turnsOf } from './rings.js';
 import type { Shot } from './shot.js';
 
 /** What a shot does, in SI: distances from the foul line, angles positive toward the bowler's off side (left). */
 export interface Reaction {
-  /** Before the sharpest place, the last with half its sharpness; the lane's end when nothing bends. */
+  /** The corner of the path, where the launch line meets the line into the pins; its end when it does not hook. */
   readonly hookStart: number;
   /** Where the slip first ends; the lane's length when it does not. */
   readonly rollStart: number;
   readonly rollsBeforePins: boolean;
-  /** Greatest change of heading per distance, averaged over a turn, rad/m. */
+  /** Greatest change of heading per distance over any ten feet of lane, rad/m. */
   readonly hookSharpness: number;
   /** The outermost point toward the ball's own gutter. */
   readonly breakpointY: number;
@@ -52,8 +52,8 @@ export function reactionNumbers(shot: Shot, radius: number): Reaction {
     hookSharpness: hook.sharpness,
     breakpointX: breakpoint.x,
     breakpointY: breakpoint.y,
-    totalHook: x[0] + (y[end] * vx[0]) / vy[0] - x[end],
-    entryAngle: entryAngle(shot),
+    totalHook: hook.total,
+    entryAngle: hook.entryAngle,
     pinsX: x[end],
     flare: flareOf(shot, radius),
     turns: turnsOf(shot),

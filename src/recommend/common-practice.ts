@@ -35,7 +35,7 @@ const SHAPE = {
   more: 'sharper',
   less: 'smoother',
   unit: 'deg/ft',
-  digits: 2,
+  digits: 3,
 } as const;
 
 const BELIEFS: readonly Belief[] = [

@@ -13,7 +13,7 @@ export interface KnownValue {
 /** Distance, in `apart`, over which what a layout does is alike. */
 const REACH = 1;
 
-/** Share of the values' variance that does not hang together even between neighbours: bends that jump. */
+/** Share of the values' variance that does not hang together even between neighbours. */
 const ROUGHNESS = 0.02;
 
 /**

@@ -91,8 +91,8 @@ export async function problemScorer(
   return {
     scoreIn(world, which, tell) {
       const shifted = shiftTargets(targets, luck[world], middleNominal);
-      return engine.inWorld(worlds[world], which, (layout, reached) =>
-        tell(layout, score(reached, shifted), reached),
+      return engine.inWorld(worlds[world], which, (layout, reached, chance) =>
+        tell(layout, chance * score(reached, shifted), reached),
       );
     },
     tunedTo: known.length,

@@ -3,7 +3,7 @@ import type { Want } from '../records/want.js';
 import { type GridStep, gridCandidates, keyOf, layoutOf } from './candidates.js';
 import { type Rejection, rejectByMarks } from './constraints.js';
 import { type NominalShot, type NominalShots, nominalShots } from './nominal-shots.js';
-import { RACE_SHOTS, raceByPhysics, STARTERS } from './physics-race.js';
+import { raceByPhysics, raceShots, raceSize } from './physics-race.js';
 import { pickDiffering } from './pick-differing.js';
 import { openRegression } from './regression.js';
 import { score } from './score.js';
@@ -71,7 +71,6 @@ export async function search(
   const nominally = (a: NominalShot, b: NominalShot): number => scoreOf(b) - scoreOf(a) || byKey(a, b);
 
   const markable = finest.filter((layout) => rejectByMarks(layout, ball, setting.practice) === null);
-  const report = counted(setting.progress('shots in worlds'), RACE_SHOTS);
   const { surveyed, expects } = await withSurvey(
     [...markable, ...also.filter((layout) => !markable.some((each) => keyOf(each) === keyOf(layout)))],
     rolled,
@@ -79,10 +78,12 @@ export async function search(
     setting,
     async (surveyed) => {
       const survey = 'ranked' in surveyed ? surveyed : null;
+      const size = raceSize(survey !== null);
+      const report = counted(setting.progress('shots in worlds'), raceShots(size));
       const byGrid = [...rolled.allowed()].sort(nominally);
       const starters = survey
-        ? union(await likeliest(survey.ranked, rolled), byGrid).slice(0, STARTERS)
-        : byGrid.slice(0, STARTERS);
+        ? union(await likeliest(survey.ranked, rolled), byGrid).slice(0, size.starters)
+        : byGrid.slice(0, size.starters);
       const expects =
         starters.length > 0
           ? await raceByPhysics(starters, markable, { rolled, inWorlds }, survey, report)

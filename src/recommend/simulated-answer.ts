@@ -62,7 +62,7 @@ const hitsPocket = ({ shot, reaction }: Outcome): boolean => isAtPocket(shot, re
 
 const UNITS: Record<Wish, { quantity: string; unit: string; si: number }> = {
   hookStart: { quantity: 'hook start', unit: 'ft', si: FOOT },
-  hookShape: { quantity: 'hook sharpness', unit: '°/ft', si: DEGREE / FOOT },
+  hookShape: { quantity: 'hook sharpness', unit: 'deg/ft', si: DEGREE / FOOT },
   hookTotal: { quantity: 'total hook', unit: 'boards', si: BOARD },
 };
 

@@ -4,6 +4,7 @@ import type { ModelCard } from '../regression/card.js';
 import { FEATURES, writeFeatures } from '../regression/features.js';
 import type { ReactionModel, Tuning } from '../regression/reaction-model.js';
 import { TARGETS } from '../regression/targets.js';
+import type { Tensor } from '../regression/tensor.js';
 import { tune } from '../regression/tune.js';
 import { layoutBasis } from './layout-basis.js';
 import type { ShotProblem } from './shot-problem.js';
@@ -21,8 +22,15 @@ export interface Known {
 
 /** The fitted regression made to answer for one problem. */
 export interface Surrogate {
-  /** What each of the layouts does in a world, told one after the other; the object handed over is used again. */
-  inWorld(world: World, layouts: Int32Array, tell: (layout: number, reached: Reached) => void): Promise<void>;
+  /**
+   * What each of the layouts does in a world if it stays on the lane, and the chance that it does, told one after the
+   * other; the object handed over is used again.
+   */
+  inWorld(
+    world: World,
+    layouts: Int32Array,
+    tell: (layout: number, reached: Reached, chance: number) => void,
+  ): Promise<void>;
   /** The same for single shots, their features worked out in full. */
   answer(shots: readonly Asked[]): Promise<Reached[]>;
 }
@@ -54,7 +62,11 @@ export async function surrogate(
   layouts: readonly Layout[],
 ): Promise<Surrogate> {
   const { pap_B } = problem.ball;
-  const tuning = await tuningTo(known, model, card, engine);
+  const features = featuresOf(
+    known.map(({ layout, world, outcome }) => ({ layout, world, launch: outcome.launch })),
+    engine,
+  );
+  const tuning = await tuningTo(known, features, model, card);
   const nominal = known.filter(({ world }) => world === problem.worlds[0]);
   const basis = layoutBasis(layouts, pap_B);
   const angles = fitAngles(
@@ -68,6 +80,9 @@ export async function surrogate(
   );
   const rowsIn = worldRows(engine, sample, { basis, angles }, problem.launch.x, pap_B);
   const reader = reachedReader();
+  const { si, heldOut } = card.outputs[BREAKPOINT];
+  const chance = (answers: Float32Array, row: number): number =>
+    chanceWithin(problem.launch.x + answers[TARGETS.length * row + BREAKPOINT], si * heldOut.rmse);
   const writers = new Map<World, WorldRows>();
 
   return {
@@ -80,7 +95,8 @@ export async function surrogate(
         write(rows, part);
         const answers = await model.answer({ dims: [part.length, FEATURES.length], values: rows }, tuning);
         part.forEach((layout, i) => {
-          tell(layout, reader(answers, i, problem.launch.x, angles[layout] + world.launchAngle));
+          const reached = reader(answers, i, problem.launch.x, angles[layout] + world.launchAngle);
+          tell(layout, reached, chance(answers, i));
         });
       }
     },
@@ -95,36 +111,34 @@ export async function surrogate(
 }
 
 /** Features of single shots, row by row. */
-export function featuresOf(
-  shots: readonly Asked[],
-  engine: Simulator,
-): { dims: number[]; values: Float32Array } {
-  const row = new Float64Array(FEATURES.length);
+export function featuresOf(shots: readonly Asked[], engine: Simulator): Tensor {
   const values = new Float32Array(FEATURES.length * shots.length);
   for (const [i, { layout, world, launch }] of shots.entries()) {
-    writeFeatures(row, 0, { ...engine.inputs(layout, world), launch: scatteredLaunch(launch, world) });
-    values.set(row, FEATURES.length * i);
+    const shot = { ...engine.inputs(layout, world), launch: scatteredLaunch(launch, world) };
+    writeFeatures(values, FEATURES.length * i, shot);
   }
   return { dims: [shots.length, FEATURES.length], values };
 }
 
 async function tuningTo(
   known: readonly Known[],
+  features: Tensor,
   model: ReactionModel,
   card: ModelCard,
-  engine: Simulator,
 ): Promise<Tuning> {
-  const asked = known.map(({ layout, world, outcome }) => ({ layout, world, launch: outcome.launch }));
-  const { reaction, basis } = await model.basis(featuresOf(asked, engine));
+  const { reaction, basis } = await model.basis(features);
   const residuals = new Float32Array(reaction.length);
   for (const [i, { outcome, world }] of known.entries())
-    TARGETS.forEach(({ of }, j) => {
+    observedOf(outcome, world).forEach((observed, j) => {
       const at = TARGETS.length * i + j;
-      const observed = of(outcome.reaction, scatteredLaunch(outcome.launch, world));
       residuals[at] = (observed - reaction[at]) / card.outputs[j].scale;
     });
   return tune(basis, { dims: [known.length, TARGETS.length], values: residuals });
 }
+
+/** What a shot did, as the regression answers it. */
+const observedOf = ({ reaction, launch }: Outcome, world: World): number[] =>
+  TARGETS.map(({ of }) => of(reaction, scatteredLaunch(launch, world)));
 
 /** Reads answers of the regression as a score sees an outcome, always into the same object. */
 function reachedReader(): (answers: Float32Array, row: number, x: number, angle: number) => Reached {
@@ -137,11 +151,17 @@ function reachedReader(): (answers: Float32Array, row: number, x: number, angle:
     reaction.totalHook = answers[at + TOTAL_HOOK];
     reaction.entryAngle = answers[at + ENTRY_ANGLE];
     const pinsX = x + LANE_LENGTH * Math.tan(angle) - reaction.totalHook;
-    const widestX = x + answers[at + BREAKPOINT];
-    reached.shot = Math.abs(pinsX) > LANE_WIDTH / 2 || widestX > LANE_WIDTH / 2 ? 'gutter' : 'pins';
+    reached.shot = Math.abs(pinsX) > LANE_WIDTH / 2 ? 'gutter' : 'pins';
     return reached;
   };
 }
+
+/** Slope of the logistic function that comes nearest to a normal distribution's (Camilli, J. Educ. Behav. Stat. 19, 293, 1994, from memory). */
+const LOGISTIC = 1.702;
+
+/** Chance that a ball does not run into its own gutter, from its outermost place and what that errs by, m. */
+const chanceWithin = (widestX: number, error: number): number =>
+  1 / (1 + Math.exp((LOGISTIC * (widestX - LANE_WIDTH / 2)) / error));
 
 const indexOf = (name: string): number => TARGETS.findIndex((target) => target.name === name);
 const HOOK_START = indexOf('hook start');

@@ -72,31 +72,31 @@ export function worldRows(
       pap_B,
     );
     const numbers = new Float64Array(NUMBERS);
-    const drilled = new Float64Array(BALL * sample.length);
+    const drilled = new Float32Array(BALL * sample.length);
     for (let i = 0; i < sample.length; i++) {
       applyFit(numbers, 0, marked, i, weightsOf(world.body), NUMBERS);
       writeBallFeatures(drilled, BALL * i, bodyOf(numbers, body.radius), R_FB);
     }
-    const ballWeights = fitOverLayouts(drilled, BALL);
-    const nodes = new Float64Array(NODES * WORLD);
+    const ballWeights = fitOverLayouts(Float64Array.from(drilled), BALL);
+    const nodes = new Float32Array(NODES * WORLD);
     for (let k = 0; k < NODES; k++) {
       const launch: Launch = { x: laydownX, angle: least + ((most - least) * k) / (NODES - 1) };
       const scattered = scatteredLaunch(launch, world);
       writeWorldFeatures(nodes, WORLD * k, body.radius, release, scattered, surface, freshSurface);
     }
-    const row = new Float64Array(FEATURES.length);
     return (out, layouts) => {
       for (let i = 0; i < layouts.length; i++) {
         const layout = layouts[i];
-        applyFit(row, 0, basis, layout, ballWeights, BALL);
+        const ball = FEATURES.length * i;
+        const lane = ball + BALL;
+        applyFit(out, ball, basis, layout, ballWeights, BALL);
         const u = (2 * (angles[layout] - least)) / (most - least); // 0, 1, 2 at the nodes
         const a = ((u - 1) * (u - 2)) / 2;
         const b = u * (2 - u);
         const c = (u * (u - 1)) / 2;
         for (let j = 0; j < WORLD; j++)
-          row[BALL + j] = a * nodes[j] + b * nodes[WORLD + j] + c * nodes[2 * WORLD + j];
-        writeJointFeatures(row, BALL + WORLD, 0, BALL);
-        out.set(row, FEATURES.length * i);
+          out[lane + j] = a * nodes[j] + b * nodes[WORLD + j] + c * nodes[2 * WORLD + j];
+        writeJointFeatures(out, lane + WORLD, ball, lane);
       }
     };
   };

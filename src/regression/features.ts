@@ -7,7 +7,9 @@ import type { Launch, Release } from '../motion/release.js';
 import type { Surface } from '../motion/surface.js';
 import { FOOT } from '../units.js';
 import { cross, type Vec3 } from '../vec3.js';
+import { writeWander } from './axis-wander.js';
 import type { ShotInputs } from './inputs.js';
+import { plainHook, plainHookStart, plainSharpness, turnedInOil } from './plain-numbers.js';
 import { FEET, type PlainRoll, plainRoll } from './plain-roll.js';
 
 /** One input of the regression. */
@@ -50,19 +52,29 @@ export const WORLD_FEATURES: readonly Feature[] = [
   ...f('units', 'most film met'),
   ...f('1', ...stretchNames('plain friction', STRETCHES)),
   ...f('1/board', ...stretchNames('plain friction across', SLOPE_STRETCHES)),
+  ...f('rad', 'plain angle turned'),
   ...['clean', 'oily'].flatMap((cover) => [
     ...f('m', `plain hook, ${cover}`),
     ...f('rad', `plain entry angle, ${cover}`),
-    ...f('m', `plain start of the bend, ${cover}`, `plain roll start, ${cover}`),
+    ...f('m', `plain hook start, ${cover}`, `plain roll start, ${cover}`),
+    ...f('rad/m', `plain sharpness, ${cover}`),
+    ...f('rad', `plain angle turned in oil, ${cover}`),
   ]),
 ];
 
-/** Where ball and world meet: how much of its own oil the ball meets again, and what that makes of the plain rolls. */
+/**
+ * Where ball and world meet: how much of its own oil the ball meets again, what that makes of the plain rolls, and how
+ * far the axis wanders while the ball rolls in oil.
+ */
 export const JOINT_FEATURES: readonly Feature[] = [
   ...f('1', 'oil met again', 'nearness of rings', 'ring turn up', 'ring turn grip'),
   ...f('m', 'plain hook'),
   ...f('rad', 'plain entry angle'),
-  ...f('m', 'plain start of the bend', 'plain roll start'),
+  ...f('m', 'plain hook start', 'plain roll start'),
+  ...f('rad/m', 'plain sharpness'),
+  ...f('rad', 'plain angle turned in oil'),
+  ...f('rad', 'axis wander in oil', 'axis wander up', 'axis wander grip'),
+  ...f('1', 'oil met again, at its end'),
 ];
 
 export const FEATURES: readonly Feature[] = [...BALL_FEATURES, ...WORLD_FEATURES, ...JOINT_FEATURES];
@@ -78,7 +90,7 @@ export function releaseFrame(pap_B: Vec3): Mat3 {
  *
  * @param R_FB  `releaseFrame` of the ball's PAP
  */
-export function writeBallFeatures(out: Float64Array, at: number, body: RollingBody, R_FB: Mat3): void {
+export function writeBallFeatures(out: Float32Array, at: number, body: RollingBody, R_FB: Mat3): void {
   const perMass = 1 / (body.mass * body.radius ** 2);
   const [[a, d, e], [, b, g], [, , c]] = rotateTensor(R_FB, body.I_Bcm_B);
   [a, b, c, d, e, g].forEach((value, i) => {
@@ -91,7 +103,7 @@ export function writeBallFeatures(out: Float64Array, at: number, body: RollingBo
 
 /** Writes the features of everything but the ball into `out` from `at` on. */
 export function writeWorldFeatures(
-  out: Float64Array,
+  out: Float32Array,
   at: number,
   radius: number,
   release: Release,
@@ -117,12 +129,15 @@ export function writeWorldFeatures(
     (frictionBeside(plain, surface, foot, BOARD) - frictionBeside(plain, surface, foot, -BOARD)) / 2;
   for (let k = 1; k < SLOPE_STRETCHES.length; k++)
     out[i++] = mean(SLOPE_STRETCHES[k - 1], SLOPE_STRETCHES[k], across);
+  out[i++] = plain.turned[FEET];
   for (const carried of [0, fresh.carriedShare]) {
     const roll = plainRoll(radius, release, launch, surface, carried);
-    out[i++] = hookOf(roll, launch);
+    out[i++] = plainHook(roll, launch);
     out[i++] = roll.heading[FEET];
-    out[i++] = bendStart(roll);
+    out[i++] = plainHookStart(roll, launch);
     out[i++] = roll.rollStart;
+    out[i++] = plainSharpness(roll);
+    out[i++] = turnedInOil(roll);
   }
 }
 
@@ -145,7 +160,7 @@ export const middlingRoll = (
  * for a body of revolution this is S = πR (dI/I) sin 2θ. Two such rings cross at two points; a quarter of a turn away
  * they lie S apart, in between S cos φ.
  */
-export function writeJointFeatures(out: Float64Array, at: number, ball: number, world: number): void {
+export function writeJointFeatures(out: Float32Array, at: number, ball: number, world: number): void {
   const perBand = (2 * Math.PI) / (out[ball] * out[world + BAND]);
   const up = out[ball + 3] * perBand;
   const grip = out[ball + 4] * perBand;
@@ -156,10 +171,15 @@ export function writeJointFeatures(out: Float64Array, at: number, ball: number, 
   out[at + 1] = nearness;
   out[at + 2] = up * nearness;
   out[at + 3] = grip * nearness;
+  const rolls = at + 4;
   for (let k = 0; k < ROLL_NUMBERS; k++) {
     const clean = out[world + CLEAN + k];
-    out[at + 4 + k] = clean + again * (out[world + CLEAN + ROLL_NUMBERS + k] - clean);
+    out[rolls + k] = clean + again * (out[world + CLEAN + ROLL_NUMBERS + k] - clean);
   }
+  const wander = rolls + ROLL_NUMBERS;
+  const inOil = out[wander - 1];
+  writeWander(out, wander, ball, Math.max(0, inOil - 2 * Math.PI));
+  out[wander + 3] = metAgain((2 * Math.PI * out[wander + 3]) / out[world + BAND]);
 }
 
 /**
@@ -179,21 +199,17 @@ export function metAgain(s: number): number {
 const BAND = WORLD_FEATURES.findIndex(({ name }) => name === 'oil band/R');
 const CLEAN = WORLD_FEATURES.findIndex(({ name }) => name === 'plain hook, clean');
 
-/** Numbers told of each plain roll. */
-const ROLL_NUMBERS = 4;
+/** Numbers told of each plain roll; the angle turned in oil is the last. */
+const ROLL_NUMBERS = 6;
 
 /** All features of one shot, in the order of `FEATURES`. */
-export function writeFeatures(out: Float64Array, at: number, shot: ShotInputs): void {
+export function writeFeatures(out: Float32Array, at: number, shot: ShotInputs): void {
   const { body, release, launch, surface, freshSurface } = shot;
   const world = at + BALL_FEATURES.length;
   writeBallFeatures(out, at, body, releaseFrame(release.pap_B));
   writeWorldFeatures(out, world, body.radius, release, launch, surface, freshSurface);
   writeJointFeatures(out, world + WORLD_FEATURES.length, at, world);
 }
-
-/** From the launch line drawn on to the pins, to where a plain ball gets there, m. */
-export const hookOf = ({ x }: PlainRoll, launch: Launch): number =>
-  x[0] + FEET * FOOT * Math.tan(launch.angle) - x[FEET];
 
 /** Trapezoidal mean over the feet from one to another. */
 function mean(from: number, to: number, at: (foot: number) => number): number {
@@ -204,14 +220,3 @@ function mean(from: number, to: number, at: (foot: number) => number): number {
 
 const frictionBeside = ({ x }: PlainRoll, surface: Surface, foot: number, aside: number): number =>
   surface.frictionUnder(surface.filmAt(x[foot] + aside, foot * FOOT));
-
-/** Where the heading has made a fifth of all its change, m; the pins for a path that does not bend. */
-export function bendStart({ heading }: PlainRoll): number {
-  const level = heading[0] + (heading[FEET] - heading[0]) / 5;
-  for (let foot = 1; foot <= FEET; foot++) {
-    if (!(heading[foot] > level)) continue;
-    const gap = heading[foot] - heading[foot - 1];
-    return FOOT * (foot - (heading[foot] - level) / gap);
-  }
-  return FEET * FOOT;
-}

@@ -12,7 +12,7 @@ export interface Fingerprint {
 }
 
 /** Seed and lanes of the probes; far from any that is fitted on. */
-const PROBE_SEED = 1001;
+export const PROBE_SEED = 1001;
 const PROBE_LANES = 2;
 
 /** Change of a probe's number that counts as another physics: this share of the regression's own error. */

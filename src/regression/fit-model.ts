@@ -2,9 +2,9 @@ import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import type { ModelCard } from './card.js';
 import { runDesign } from './data-run.js';
-import { DESIGN, LANE_DESIGN, SHOTS_PER_LANE } from './design.js';
-import { FEATURES } from './features.js';
-import { fingerprint } from './fingerprint.js';
+import { DESIGN, designShots, LANE_DESIGN, SHOTS_PER_LANE } from './design.js';
+import { FEATURES, writeFeatures } from './features.js';
+import { fingerprint, PROBE_SEED } from './fingerprint.js';
 import { fitNetwork } from './fit-network.js';
 import { writeModel } from './model-files.js';
 import { PLAYABLE } from './playable.js';
@@ -26,7 +26,7 @@ export interface FitRun {
 /** Units of the network’s layers: the most that leave a shot’s answer well under a microsecond. */
 const WIDTHS = [160, 96, 64];
 
-/** Changes of inputs, as shares of them, by which the engine's own jumps are told. */
+/** Changes of inputs, as shares of them, by which the engine's own roughness is told. */
 const SHARES = [0.001, 0.01];
 
 /** The whole of it: rolls the design's shots, fits, and writes the model. Shots are kept by physics and design. */
@@ -55,6 +55,16 @@ export async function fitModel(run: FitRun): Promise<ModelCard> {
 /** Short name of what is rolled and noted: rows of another design must not be taken for those of this one. */
 const designHash = (): string =>
   createHash('sha256')
-    .update(JSON.stringify([DESIGN, LANE_DESIGN, SHOTS_PER_LANE, PLAYABLE, FEATURES, TARGETS]))
+    .update(
+      JSON.stringify([DESIGN, LANE_DESIGN, SHOTS_PER_LANE, PLAYABLE, FEATURES, TARGETS, someFeatures()]),
+    )
     .digest('hex')
     .slice(0, 8);
+
+/** Features of a few shots: they change with the code that works them out. */
+function someFeatures(): readonly string[] {
+  const shots = designShots(PROBE_SEED, 0);
+  const out = new Float32Array(FEATURES.length * shots.length);
+  for (const [i, shot] of shots.entries()) writeFeatures(out, FEATURES.length * i, shot);
+  return Array.from(out, (value) => value.toPrecision(6));
+}

@@ -40,17 +40,17 @@ const BATCH = 256;
 const RATE = 0.004;
 
 /**
- * How much the error of each answer counts. Numbers that jump cannot be learned beyond some point; counted like the others
- * they would be all that the layers work on, and the smooth ones, which can be exact, would stay a third worse.
+ * How much the error of each answer counts, in its deviations. Rougher numbers cannot be learned as far; counted like
+ * the others they would be all that the layers work on, and the smooth ones, which can be exact, would stay a third worse.
  */
 const WEIGHTS: Readonly<Record<string, number>> = {
-  'hook start': 0.5,
-  'hook sharpness': 1,
+  'hook start': 2,
+  'hook sharpness': 1.5,
   'total hook': 6,
   'entry angle': 4,
-  flare: 2,
+  flare: 4,
   'breakpoint beyond laydown': 3,
-  'roll start': 0.7,
+  'roll start': 0.5,
   turns: 2,
 };
 

@@ -28,8 +28,8 @@ Other fits of the same shots, RMSE:
 ${card.comparison.map((row) => `| ${row.fit} | ${row.heldOut.map(({ rmse }) => figure(rmse)).join(' | ')} |`).join('\n')}
 | the network | ${outputs.map(({ heldOut }) => figure(heldOut.rmse)).join(' | ')} |
 
-What the engine itself does when every input of a shot changes by up to a share of itself, root mean square. Some numbers
-jump, such as the start of a hook whose bend has two tops: a fit that is right to 1 % still errs about as the second row says.
+What the engine itself does when every input of a shot changes by up to a share of itself, root mean square: a bowler is
+known no better than to 1 %, and a fit that is right to that errs about as the second row says.
 
 | change | ${outputs.map(({ name }) => name).join(' | ')} |
 |---|${outputs.map(() => '---').join('|')}|

@@ -12,6 +12,8 @@ export interface PlainRoll {
   readonly friction: Float64Array;
   /** Heading, rad, positive toward the left. */
   readonly heading: Float64Array;
+  /** Angle turned since the release, rad. */
+  readonly turned: Float64Array;
   /** Where the slip ends, m; the lane's length when it does not. */
   readonly rollStart: number;
 }
@@ -54,6 +56,8 @@ export function plainRoll(
   const film = new Float64Array(FEET + 1);
   const friction = new Float64Array(FEET + 1);
   const heading = new Float64Array(FEET + 1);
+  const turned = new Float64Array(FEET + 1);
+  const upright = spin * Math.sin(axisTilt);
   x[0] = launch.x;
   let takenOff = 0;
   let rollStart = LANE_LENGTH;
@@ -70,13 +74,16 @@ export function plainRoll(
     mostFilm = Math.max(mostFilm, film[foot]);
     const met = surface.frictionUnder(film[foot] + carried * mostFilm);
     const time = FOOT / vy;
+    const left = toRoll > 0 ? 1 - takenOff / toRoll : 0;
+    const across = Math.hypot(vx - left * slipX, vy - left * slipY) / radius; // spin about the horizontal
+    turned[foot + 1] = turned[foot] + Math.hypot(across, upright) * time;
     const before = takenOff;
     takenOff = Math.min(toRoll, takenOff + met * GRAVITY * time);
     if (takenOff === toRoll && rollStart === LANE_LENGTH && met > 0)
       rollStart = y + (vy * (toRoll - before)) / (met * GRAVITY);
     x[foot + 1] = x[foot] + vx * time;
   }
-  return { x, film, friction, heading, rollStart: Math.min(rollStart, LANE_LENGTH) };
+  return { x, film, friction, heading, turned, rollStart: Math.min(rollStart, LANE_LENGTH) };
 }
 
 /** Speed down the lane below which a plain ball is not followed, m/s. */

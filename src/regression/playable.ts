@@ -1,7 +1,7 @@
 import { BOARD } from '../constants.js';
 import type { Launch } from '../motion/release.js';
-import { DEGREE, FOOT, from } from '../units.js';
-import { bendStart, hookOf } from './features.js';
+import { DEGREE, from } from '../units.js';
+import { plainHook } from './plain-numbers.js';
 import { FEET, type PlainRoll } from './plain-roll.js';
 
 /**
@@ -12,7 +12,6 @@ export const PLAYABLE = {
   launchAngle: [from(-1.5, DEGREE), from(10, DEGREE)],
   hook: [BOARD, 80 * BOARD],
   entryAngle: [from(-2, DEGREE), from(8.5, DEGREE)],
-  bendStart: [3 * FOOT, FEET * FOOT],
   /** Mean friction over the heads to the greatest met. */
   headsShare: [0, 0.62],
 } as const;
@@ -28,9 +27,8 @@ export function isPlayable(plain: PlainRoll, launch: Launch): boolean {
     value >= least && value <= most;
   return (
     inside(launch.angle, PLAYABLE.launchAngle) &&
-    inside(hookOf(plain, launch), PLAYABLE.hook) &&
+    inside(plainHook(plain, launch), PLAYABLE.hook) &&
     inside(heading[FEET], PLAYABLE.entryAngle) &&
-    inside(bendStart(plain), PLAYABLE.bendStart) &&
     inside(heads / most, PLAYABLE.headsShare)
   );
 }

@@ -24,8 +24,7 @@ export interface Roughness {
 /**
  * Rolls shots as they are, and again with every input off by up to a share of itself.
  *
- * A few numbers jump, such as the start of a hook whose bend has two tops. What a change of inputs far below
- * anybody's knowledge of them does is an error that no fit can avoid.
+ * What a change of inputs far below anybody's knowledge of them does is a measure for the errors of a fit.
  */
 export function roughness(shares: readonly number[]): Roughness[] {
   const workspace = new Workspace();

@@ -15,14 +15,16 @@ export const ROW = FEATURES.length + TARGETS.length + 1;
  */
 export function shotRows(seed: number, fromLane: number, toLane: number): Float32Array {
   const workspace = new Workspace();
-  const rows: Float64Array[] = [];
+  const answers = new Float64Array(TARGETS.length);
+  const rows: Float32Array[] = [];
   for (let lane = fromLane; lane < toLane; lane++)
     for (const shot of designShots(seed, lane)) {
       const { body, release, launch, surface, freshSurface } = shot;
       if (!isPlayable(middlingRoll(body.radius, release, launch, surface, freshSurface), launch)) continue;
-      const row = new Float64Array(ROW);
-      if (!observe(row, FEATURES.length, shot, workspace)) continue;
+      if (!observe(answers, 0, shot, workspace)) continue;
+      const row = new Float32Array(ROW);
       writeFeatures(row, 0, shot);
+      row.set(answers, FEATURES.length);
       row[ROW - 1] = lane;
       if (row.every(Number.isFinite)) rows.push(row);
     }

@@ -28,8 +28,8 @@ const MEMORY_OF_SQUARES = 0.999;
 const SMALLEST = 1e-8;
 
 /**
- * Error, in deviations of an answer, past which it counts linearly: some numbers jump (a bend with two tops), and the few
- * shots where they do must not be all that the fit works on. Source: Huber, Ann. Math. Statist. 35, 73, 1964.
+ * Error, in deviations of an answer, past which it counts linearly: the few shots that hardly hook or hardly roll out
+ * err most, and must not be all that the fit works on. Source: Huber, Ann. Math. Statist. 35, 73, 1964.
  */
 const FARTHEST = 0.3;
 

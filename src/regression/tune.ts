@@ -7,8 +7,8 @@ import type { Tensor } from './tensor.js';
 const HOLD = 3e-4;
 
 /**
- * Residuals farther out than so many median absolute deviations count as so far: where a number jumps (a bend with
- * two tops), one shot must not bend the fit for all others.
+ * Residuals farther out than so many median absolute deviations count as so far: one strange shot must not bend the
+ * fit for all others.
  */
 const FARTHEST = 6;
 

@@ -57,7 +57,7 @@ export const UNITS: { readonly [S in UnitSystem]: Units } = {
     bore: { ...unit('in', 1, 3), show: drillSize },
     flare: unit('in', 1, 1),
     gyration: unit('in', 1, 3),
-    sharpness: unit('deg/ft', 1, 2),
+    sharpness: unit('deg/ft', 1, 2, 3),
     weight: unit('lb', 1, 2),
     ounce: unit('oz', 1, 1),
     boards: unit('boards', 1, 1),

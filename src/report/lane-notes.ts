@@ -3,6 +3,7 @@ import { withUnit } from './display-units.js';
 import { boards, degrees } from './figures.js';
 import type { DrawnShot } from './lane-drawing.js';
 import { glyphs, type Page } from './page.js';
+import { phaseSpans } from './phases.js';
 import { wrap } from './wrap.js';
 
 /** A remark that belongs to a distance down the lane. */
@@ -23,8 +24,8 @@ export function pathNotes({ line, reaction, path }: DrawnShot, page: Page): Lane
   if (aim !== null)
     notes.push({ ft: AIM_FT, text: `over board ${boards(aim)} at ${withUnit(AIM_FT, page.units.laneMark)}` });
   const end = path.at(-1)?.distanceFt ?? 0;
-  if (reaction.outcome === 'pins' || reaction.hookStartFt < end)
-    notes.push({ ft: reaction.hookStartFt, text: `hook starts at ${withUnit(reaction.hookStartFt, lane)}` });
+  const [hooks, hooked] = phaseSpans(reaction, end).hook;
+  if (hooked > hooks) notes.push({ ft: hooks, text: `hook starts at ${withUnit(hooks, lane)}` });
   notes.push({
     ft: reaction.breakpointFt,
     text: `widest: board ${boards(reaction.breakpointBoard)} at ${withUnit(reaction.breakpointFt, lane)}`,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { gridCandidates, keyOf, layoutOf } from '../../src/recommend/candidates.js';
-import { bestFirst, RACE_SHOTS, raceByPhysics, STARTERS } from '../../src/recommend/physics-race.js';
+import { bestFirst, raceByPhysics, raceShots, raceSize } from '../../src/recommend/physics-race.js';
 import type { Outcome } from '../../src/recommend/simulator.js';
 import type { Survey } from '../../src/recommend/survey.js';
 import type { LayoutNumbers } from '../../src/records/layout-text.js';
@@ -118,7 +118,7 @@ async function regretOf(survey: Survey | null): Promise<{ regret: number; shots:
   const starters = coarse
     .filter(isAllowed)
     .sort((a, b) => scoreIn(b, 0) - scoreIn(a, 0))
-    .slice(0, STARTERS)
+    .slice(0, raceSize(survey !== null).starters)
     .map(starter);
   const expects = await raceByPhysics(starters, layouts, { rolled, inWorlds }, survey, () => {});
   const raced = inWorlds.known().map(({ layout }) => layout);
@@ -131,7 +131,7 @@ describe('raceByPhysics, beside brute force over every layout in all worlds of a
   test('by physics alone it comes within 2 % with a thousandth of the shots', async () => {
     const { regret, shots } = await regretOf(null);
     expect(regret).toBeLessThan(0.02);
-    expect(shots).toBeLessThanOrEqual(RACE_SHOTS);
+    expect(shots).toBeLessThanOrEqual(raceShots(raceSize(false)));
     expect(shots).toBeLessThan(0.001 * layouts.length * WORLDS);
   });
 

@@ -27,7 +27,7 @@ test('on thousands of fresh shots the committed regression errs as its card says
   await model.close();
   expect(fresh.count).toBeGreaterThan(3000);
   card.outputs.forEach(({ name, heldOut }, j) => {
-    // mean squares of a few thousand shots of lanes that differ, with rare jumps, scatter by up to a fifth
+    // mean squares of a few thousand shots of lanes that differ, with rare outliers, scatter by up to a fifth
     expect(errors[j].rmse / heldOut.rmse, name).toBeGreaterThan(0.8);
     expect(errors[j].rmse / heldOut.rmse, name).toBeLessThan(1.2);
     expect(errors[j].p95 / heldOut.p95, name).toBeGreaterThan(0.85);

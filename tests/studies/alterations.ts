@@ -3,11 +3,12 @@ import { symmetricEigen } from '../../src/eigen3.js';
 import { addMat, outer, scaleMat } from '../../src/mat3.js';
 import { USUAL_CIRCUMFERENCE_IN } from '../../src/records/ball.js';
 import { from, INCH, OUNCE } from '../../src/units.js';
-import { rotateAbout } from '../../src/vec3.js';
+import { rotateAbout, ZERO } from '../../src/vec3.js';
 
 /* Changes to a drilled ball that no driller could make, each of one thing alone. */
 
-const RADIUS = from(USUAL_CIRCUMFERENCE_IN, INCH) / (2 * Math.PI);
+/** Of a ball of the usual size, m. */
+export const RADIUS = from(USUAL_CIRCUMFERENCE_IN, INCH) / (2 * Math.PI);
 
 /** The same ball with this side weight (oz as moment over radius, positive toward the PAP). */
 export const withSideWeight =
@@ -16,6 +17,9 @@ export const withSideWeight =
     const [, y, z] = ball.p_BoBcm_B;
     return { ...ball, p_BoBcm_B: [(from(sideOz, OUNCE) * RADIUS) / ball.mass, y, z] };
   };
+
+/** The same ball with its centre of mass at its centre. */
+export const centred = (ball: MassProperties): MassProperties => ({ ...ball, p_BoBcm_B: ZERO });
 
 /**
  * The same ball with this intermediate differential (in): low and high RG and the low axis are kept, the

@@ -1,7 +1,15 @@
-import { DEGREE } from '../../src/units.js';
+import type { Bowler } from '../../src/records/bowler.js';
+import { DEGREE, from, MPH, RPM, to } from '../../src/units.js';
+import { RADIUS } from './alterations.js';
 import type { BowlerStudy, LeverRow } from './beliefs-page.js';
+import { CORNERS } from './effects.js';
 import { QUANTITY_NAMES, type QuantityName } from './quantities.js';
 import { signed } from './text.js';
+
+const CENTRED_PIN = 'pin-to-PAP 3 3/8 → 5 3/4 in, centre';
+const DRILLING_BIASED = 'drilling angle 20 → 80°, asymmetric';
+const CENTRED_VAL = 'VAL angle 20 → 70°, centre';
+const BIAS = 'intermediate differential 0 →';
 
 /** What the tables say, in words; every number is taken from them. Reasons that are no measurement say so. */
 export function findings([average, other]: readonly BowlerStudy[]): readonly string[] {
@@ -15,29 +23,37 @@ export function findings([average, other]: readonly BowlerStudy[]): readonly str
     rowOf(study, name)
       .effect.clean.map((share) => `${(100 * share).toFixed(0)} %`)
       .join(' → ');
-  const layoutMost = Math.max(
-    ...average.rows.filter(isLayout).map(({ effect }) => Math.abs(effect.nominal.totalHook)),
-  );
+  const layoutMost = (quantity: QuantityName): number =>
+    Math.max(...average.rows.filter(isLayout).map(({ effect }) => Math.abs(effect.nominal[quantity])));
+  const sizes = (name: string, quantity: QuantityName): string =>
+    [average, other].map((study) => size(study, rowOf(study, name), quantity).toFixed(1)).join(' and ');
+  const corners = (name: string, kind: 'holds' | 'opposite'): string =>
+    [average, other].map((study) => rowOf(study, name).verdicts[0].verdict[kind]).join(' and ');
   const [free, ...biased] = average.massBias;
   const span = (values: readonly number[], digits: number): string =>
     `${Math.min(...values).toFixed(digits)}–${Math.max(...values).toFixed(digits)}`;
   const all = [free, ...biased];
+  const windowMost = Math.max(
+    ...biased.map(({ reactions }) => Math.abs(reactions.nominal.window - free.reactions.nominal.window)),
+  );
   const tiltLoss = 1 - Math.cos(25 * DEGREE) / Math.cos(5 * DEGREE);
   const lostRevs = tiltLoss * average.bowler.revRateRpm;
   const hookOfLostRevs = (-lostRevs / 100) * rowOf(average, 'revs').effect.nominal.totalHook;
   const { measuredDeg, closedFormDeg } = average.precession;
   return [
-    `**The hand outweighs the layout.** Of all layouts tried the greatest change of total hook is ${layoutMost.toFixed(1)} boards; two mph are worth ${ofAverage('speed', 'totalHook')}, a hundred revs ${ofAverage('revs', 'totalHook')}, thirty degrees of rotation ${ofAverage('rotation', 'totalHook')} (average bowler). The layout moves flare by up to ${greatest(average, 'flare').toFixed(0)} times its scatter, any other number by ${greatestOther(average).toFixed(1)} at most (${greatestOther(other).toFixed(1)} for the rev-dominant bowler).`,
+    `**The hand outweighs the layout.** Of all layouts tried the greatest change is ${layoutMost('totalHook').toFixed(1)} boards of total hook and ${layoutMost('hookStart').toFixed(1)} ft of hook start; two mph are worth ${ofAverage('speed', 'totalHook')} boards and ${ofAverage('speed', 'hookStart')} ft, a hundred revs ${ofAverage('revs', 'totalHook')} and ${ofAverage('revs', 'hookStart')}, thirty degrees of rotation ${ofAverage('rotation', 'totalHook')} and ${ofAverage('rotation', 'hookStart')} (average bowler). Flare and the window are the layout’s: it moves them by up to ${greatest(average, 'flare').toFixed(0)} and ${greatest(average, 'window').toFixed(1)} times their scatter, any other number by ${greatestOther(average).toFixed(1)} at most (${greatestOther(other).toFixed(1)} for the rev-dominant bowler).`,
     `**Flare peaks** at pin-to-PAP ${average.flarePeak.pinToPapIn} in for the average bowler and ${other.flarePeak.pinToPapIn} in for the rev-dominant one (scan in 1/4 in, VAL angle 35°); the belief names 3 3/8 in. It is exact for the first turn of a body of revolution; drilling moves the low axis off the pin, and the axis wanders while the ball slides.`,
-    `**More flare hooks earlier rather than more.** Pin-to-PAP 1 → 3 3/8 in: hook start ${both('pin-to-PAP 1', 'hookStart')} ft, total hook ${both('pin-to-PAP 1', 'totalHook')} boards; differential 0.020 → 0.050 in: ${both('differential', 'hookStart')} ft and ${both('differential', 'totalHook')} boards. Flare acts only by clean cover, and there is less and less of it to win: its share from 30 ft to roll start goes ${clean(average, 'pin-to-PAP 1')} with the pin, ${clean(average, 'differential')} with the differential (average bowler); once two rings lie a band apart (0.15 to 0.4 in) only their crossings are left.`,
-    `**Hook start is where the oil ends.** On this 40 ft pattern it stays near ${average.base.hookStart.toFixed(1)} ft (average): ${ofAverage('finish', 'hookStart')} ft for the finish, ${ofAverage('RG', 'hookStart')} ft for RG. What practice calls early shows in the roll start: ${ofAverage('finish', 'rollStart')} and ${ofAverage('RG', 'rollStart')} ft.`,
-    `**Intermediate differential moves the axis, not the window.** Its size and direction change the axis’ path on the ball greatly (wander ${span(
+    `**More flare hooks earlier rather than more.** Pin-to-PAP 1 → 3 3/8 in: hook start ${both('pin-to-PAP 1', 'hookStart')} ft, roll start ${both('pin-to-PAP 1', 'rollStart')} ft, total hook ${both('pin-to-PAP 1', 'totalHook')} boards; differential 0.020 → 0.050 in: ${both('differential', 'hookStart')} ft, ${both('differential', 'rollStart')} ft and ${both('differential', 'totalHook')} boards. Flare acts only by clean cover, and there is less and less of it to win: its share from 30 ft to roll start goes ${clean(average, 'pin-to-PAP 1')} with the pin, ${clean(average, 'differential')} with the differential (average bowler); once two rings lie a band apart (0.15 to 0.4 in) only their crossings are left.`,
+    `**Hook start is the corner of the path, the mean place of all bending.** On this 40 ft pattern that is at ${average.base.hookStart.toFixed(1)} and ${other.base.hookStart.toFixed(1)} ft. What practice calls early and late shows in it, and in the roll start more: a finish from 500 to 4000 grit is worth ${both('finish', 'hookStart')} ft (roll start ${both('finish', 'rollStart')}), RG from 2.48 to 2.60 in ${both('RG', 'hookStart')} ft (${both('RG', 'rollStart')}).`,
+    `**More revs hook earlier up to a point, and later beyond it.** A hundred revs: hook start ${both('revs', 'hookStart')} ft, roll start ${both('revs', 'rollStart')} ft; practice says earlier of both bowlers. At the release the ball slips least at ω R cos(tilt) = v cos(rotation), ${leastSlipRpm(average.bowler).toFixed(0)} and ${leastSlipRpm(other.bowler).toFixed(0)} rpm here, and slip takes the longer to end the more there is of it: of the ${average.bowler.revRateRpm} rpm of the one, below that, more revs take some away, to the ${other.bowler.revRateRpm} of the other they add. Nothing is assumed for this but that friction opposes slip.`,
+    `**Where a layout takes hook away, its centre of mass does, not its flare.** Pin-to-PAP 3 3/8 → 5 3/4 in: total hook ${both('pin-to-PAP 3', 'totalHook')} boards, with the centre of mass put at the ball’s centre ${both(CENTRED_PIN, 'totalHook')}; VAL angle 20 → 70°: ${both('VAL', 'totalHook')} and ${both(CENTRED_VAL, 'totalHook')}. Gravity on the offset centre turns the axis all the way. Of the change of hook start with the pin, ${both('pin-to-PAP 3', 'hookStart')} ft, flare leaves ${both(CENTRED_PIN, 'hookStart')}.`,
+    `**Intermediate differential moves the axis, and the window little.** Its size and direction change the axis’ path on the ball greatly (wander ${span(
       all.map((row) => row.wanderIn),
       1,
     )} in, flare ${span(
       all.map((row) => row.reactions.nominal.flare),
       1,
-    )} in). With no oil coming back the window stays at ${span(
+    )} in). With no oil coming back the window is ${span(
       all.map((row) => row.reactions.none.window),
       2,
     )} ft: slip ends at a rate μ g (1 + m R²/I), in which 0.020 in changes I by 1.6 % and the rate by about 1.2 %. Where the axis points in the ball does not enter; the angular momentum in the lane’s frame changes by friction and the offset centre’s weight alone. Oil coming back makes it ${span(
@@ -46,10 +62,13 @@ export function findings([average, other]: readonly BowlerStudy[]): readonly str
     )} ft at nominal, ${span(
       all.map((row) => row.reactions.most.window),
       1,
-    )} ft at most; without a mass bias at all it is ${free.reactions.nominal.window.toFixed(1)}. So a bias shortens the window where it adds clean cover, and does nothing or the reverse where it takes flare away; by no more than ${Math.max(...biased.map((row) => Math.abs(row.reactions.nominal.window - free.reactions.nominal.window))).toFixed(1)} ft, ${(Math.max(...biased.map((row) => Math.abs(row.reactions.nominal.window - free.reactions.nominal.window))) / average.scatter.window).toFixed(1)} of the scatter. As assumed here, the belief is not borne out; it would need something a rigid body and clean cover do not give.`,
-    `**Drilling and VAL angle** reach the path by the same way only, and their sign differs between bowlers and corners (“depends”). The tool must not promise “later” or “smoother” from these angles alone.`,
-    `**Tilt** hooks less, not later: ${ofAverage('tilt 5', 'totalHook')} boards. The spin about the vertical meets no friction in this model (a point contact), so 5 → 25° acts like the ${(100 * tiltLoss).toFixed(0)} % of spin it takes off the lane, which by the row of revs would be ${signed(hookOfLostRevs, 1)} boards. The longer skid of practice would need friction against spinning on the spot, which is left out.`,
-    `**Side weight** is not nothing: 2 oz are worth ${both('side weight', 'totalHook')} boards. Gravity on the offset centre turns the axis like a top’s: ${measuredDeg.toFixed(1)}° more rotation kept at 38 ft; m g d/(I ω) gives ${closedFormDeg.toFixed(1)}° if the axis stayed put in the ball. The older belief (more hook) holds; the newer one (it does not matter) does not, for 2 oz; a few tenths, as between two layouts, stay far below the scatter.`,
+    )} ft at most; without a mass bias at all it is ${free.reactions.nominal.window.toFixed(1)}. It moves hook start more: ${span(
+      all.map((row) => row.reactions.nominal.hookStart),
+      1,
+    )} ft, by and large the later the less cover is clean. Turned anyhow, a bias changes the window by no more than ${windowMost.toFixed(1)} ft, ${(windowMost / average.scatter.window).toFixed(1)} of the scatter. With nothing else moved, 0 → 0.020 in changes it by ${both(BIAS, 'window', 2)} ft (${sizes(BIAS, 'window')} of the scatter), which shows in ${corners(BIAS, 'holds')} of ${CORNERS.length} corners, the opposite in ${corners(BIAS, 'opposite')}: the belief has the sign right where the bias lies as it was drilled, but one shot hides it. To be seen, it would need something a rigid body and clean cover do not give.`,
+    `**Drilling angle** 20 → 80° hardly moves hook start (${both('drilling', 'hookStart')} ft) and does not let the ball roll later (${both('drilling', 'rollStart')} ft). On the asymmetric ball hook start has the sign of practice, ${both(DRILLING_BIASED, 'hookStart')} ft, which shows in ${corners(DRILLING_BIASED, 'holds')} of ${CORNERS.length} corners. **VAL angle** 20 → 70° lengthens the window as practice says, by ${both('VAL', 'window')} ft (in ${corners('VAL', 'holds')} of ${CORNERS.length} corners; hook start ${both('VAL', 'hookStart')} ft, roll start ${both('VAL', 'rollStart')}), by its centre of mass: with that at the ball’s centre it is ${both(CENTRED_VAL, 'window')} ft. It is no smoother for it (${both('VAL', 'sharpness', 3)} °/ft). The tool must not promise “later” or “smoother” from these angles alone.`,
+    `**Tilt** hooks less, not later: total hook ${both('tilt 5', 'totalHook')} boards, hook start ${both('tilt 5', 'hookStart')} ft, roll start ${both('tilt 5', 'rollStart')} ft. The spin about the vertical meets no friction in this model (a point contact), so 5 → 25° acts like the ${(100 * tiltLoss).toFixed(0)} % of spin it takes off the lane, which by the row of revs would be ${signed(hookOfLostRevs, 1)} boards; where more revs hook later, it lets the ball hook earlier. The longer skid of practice would need friction against spinning on the spot, which is left out.`,
+    `**Side weight** is not nothing: 2 oz are worth ${both('side weight', 'totalHook')} boards and ${both('side weight', 'hookStart')} ft of hook start. Gravity on the offset centre turns the axis like a top’s: ${measuredDeg.toFixed(1)}° more rotation kept at 38 ft; m g d/(I ω) gives ${closedFormDeg.toFixed(1)}° if the axis stayed put in the ball. The older belief (later, and more hook) holds; the newer one (it does not matter) does not, for 2 oz; a few tenths stay far below the scatter, but layouts far apart differ by more, see above.`,
   ];
 }
 
@@ -59,14 +78,29 @@ function rowOf(study: BowlerStudy, name: string): LeverRow {
   return row;
 }
 
-const isLayout = ({ lever }: LeverRow): boolean => /PAP|drilling|VAL|the same/.test(lever.name);
+/** Of what a driller can do. */
+const isLayout = ({ lever }: LeverRow): boolean =>
+  /PAP|drilling|VAL/.test(lever.name) && !lever.name.includes('centre of mass');
 
-/** Greatest change over all numbers but flare. */
+/** Greatest change over all numbers but flare and window. */
 const greatestOther = (study: BowlerStudy): number =>
-  Math.max(...QUANTITY_NAMES.filter((name) => name !== 'flare').map((name) => greatest(study, name)));
+  Math.max(
+    ...QUANTITY_NAMES.filter((name) => name !== 'flare' && name !== 'window').map((name) =>
+      greatest(study, name),
+    ),
+  );
+
+/** Revs at which a ball of this speed, rotation and tilt slips least at the release, rpm. */
+const leastSlipRpm = ({ speedMph, axisRotationDeg, axisTiltDeg }: Bowler): number =>
+  to(
+    (from(speedMph, MPH) * Math.cos(axisRotationDeg * DEGREE)) / (RADIUS * Math.cos(axisTiltDeg * DEGREE)),
+    RPM,
+  );
+
+/** A change of a quantity, in standard deviations of the shots. */
+const size = ({ scatter }: BowlerStudy, { effect }: LeverRow, quantity: QuantityName): number =>
+  Math.abs(effect.nominal[quantity]) / scatter[quantity];
 
 /** Greatest change of a quantity over all levers of the layout, in standard deviations of the shots. */
-const greatest = ({ rows, scatter }: BowlerStudy, quantity: QuantityName): number =>
-  Math.max(
-    ...rows.filter(isLayout).map(({ effect }) => Math.abs(effect.nominal[quantity]) / scatter[quantity]),
-  );
+const greatest = (study: BowlerStudy, quantity: QuantityName): number =>
+  Math.max(...study.rows.filter(isLayout).map((row) => size(study, row, quantity)));

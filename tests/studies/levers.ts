@@ -1,5 +1,5 @@
 import type { Bowler } from '../../src/records/bowler.js';
-import { withMassBias, withSideWeight } from './alterations.js';
+import { centred, withMassBias, withSideWeight } from './alterations.js';
 import type { Case } from './case.js';
 import type { QuantityName } from './quantities.js';
 
@@ -79,8 +79,21 @@ export function levers(bowler: Bowler, layout: Case['layout'], balls: StudyBalls
       { pinToPapIn: 3.375 },
       { pinToPapIn: 5.75 },
     ),
+    laid(
+      { ...base, alter: centred },
+      'pin-to-PAP 3 3/8 → 5 3/4 in, centre of mass at the ball’s centre',
+      [LESS_FLARE, LESS_HOOK],
+      { pinToPapIn: 3.375 },
+      { pinToPapIn: 5.75 },
+    ),
     laid(base, 'drilling angle 20 → 80°', LATER, { drillingAngleDeg: 20 }, { drillingAngleDeg: 80 }),
-    laid(biased, 'the same, asymmetric ball', LATER, { drillingAngleDeg: 20 }, { drillingAngleDeg: 80 }),
+    laid(
+      biased,
+      'drilling angle 20 → 80°, asymmetric ball',
+      LATER,
+      { drillingAngleDeg: 20 },
+      { drillingAngleDeg: 80 },
+    ),
     laid(
       base,
       'VAL angle 20 → 70° (buffer 1 1/4 → 4 1/8 in)',
@@ -88,7 +101,20 @@ export function levers(bowler: Bowler, layout: Case['layout'], balls: StudyBalls
       { valAngleDeg: 20 },
       { valAngleDeg: 70 },
     ),
-    laid(biased, 'the same, asymmetric ball', [LONGER, SMOOTHER], { valAngleDeg: 20 }, { valAngleDeg: 70 }),
+    laid(
+      biased,
+      'VAL angle 20 → 70°, asymmetric ball',
+      [LONGER, SMOOTHER],
+      { valAngleDeg: 20 },
+      { valAngleDeg: 70 },
+    ),
+    laid(
+      { ...base, alter: centred },
+      'VAL angle 20 → 70°, centre of mass at the ball’s centre',
+      [LONGER, SMOOTHER],
+      { valAngleDeg: 20 },
+      { valAngleDeg: 70 },
+    ),
     made(
       base,
       'differential 0.020 → 0.050 in',

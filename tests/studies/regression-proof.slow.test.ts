@@ -20,5 +20,11 @@ test('the search comes as near to the best of brute force as the studies say', a
   expect(inside / of).toBeLessThanOrEqual(0.95);
   const asked = proofs.map(({ regression }) => regression).filter((each) => each !== null);
   expect(asked.length).toBeGreaterThan(0);
+  expect(
+    quantile(
+      asked.map(({ ranks }) => ranks),
+      0.5,
+    ),
+  ).toBeGreaterThanOrEqual(0.98);
   for (const { bands } of asked) for (const name of NUMBERS) expect(bands[name].of).toBeGreaterThan(0);
 });

@@ -1,0 +1,33 @@
+import { FAINT } from '../motion/flare.js';
+import { cornerOf, SHARP_OVER } from '../motion/hook.js';
+import type { Launch } from '../motion/release.js';
+import { FOOT } from '../units.js';
+import { FEET, type PlainRoll } from './plain-roll.js';
+
+/** From the launch line drawn on to the pins, to where a plain ball gets there, m. */
+export const plainHook = ({ x }: PlainRoll, launch: Launch): number =>
+  x[0] + FEET * FOOT * Math.tan(launch.angle) - x[FEET];
+
+/** Where the hook starts, as of any shot, m; the pins for a path that does not hook. */
+export const plainHookStart = (roll: PlainRoll, launch: Launch): number =>
+  cornerOf(FEET * FOOT, plainHook(roll, launch), Math.tan(roll.heading[FEET]) + Math.tan(launch.angle));
+
+/** Feet over which the sharpness of a hook is taken. */
+const SHARP_FEET = Math.round(SHARP_OVER / FOOT);
+
+/** Greatest change of heading per distance, as of any shot, rad/m. */
+export function plainSharpness({ heading }: PlainRoll): number {
+  let most = 0;
+  for (let foot = SHARP_FEET; foot <= FEET; foot++)
+    most = Math.max(most, heading[foot] - heading[foot - SHARP_FEET]);
+  return most / SHARP_OVER;
+}
+
+/** Angle turned until the last oil is left behind, as flare counts it, rad; all of it on a lane without oil. */
+export function turnedInOil({ film, turned }: PlainRoll): number {
+  let foot = FEET;
+  while (foot >= 0 && !(film[foot] > FAINT)) foot -= 1;
+  if (foot < 0 || foot === FEET) return turned[FEET];
+  const share = (film[foot] - FAINT) / (film[foot] - film[foot + 1]);
+  return turned[foot] + share * (turned[foot + 1] - turned[foot]);
+}
