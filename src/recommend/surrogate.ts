@@ -89,11 +89,12 @@ export async function surrogate(
     async inWorld(world, asked, tell) {
       const write = writers.get(world) ?? rowsIn(world);
       writers.set(world, write);
+      const rows = new Float32Array(FEATURES.length * Math.min(CHUNK, asked.length));
       for (let from = 0; from < asked.length; from += CHUNK) {
         const part = asked.subarray(from, from + CHUNK);
-        const rows = new Float32Array(FEATURES.length * part.length);
         write(rows, part);
-        const answers = await model.answer({ dims: [part.length, FEATURES.length], values: rows }, tuning);
+        const values = rows.subarray(0, FEATURES.length * part.length);
+        const answers = await model.answer({ dims: [part.length, FEATURES.length], values }, tuning);
         part.forEach((layout, i) => {
           const reached = reader(answers, i, problem.launch.x, angles[layout] + world.launchAngle);
           tell(layout, reached, chance(answers, i));

@@ -84,19 +84,21 @@ export function worldRows(
       const scattered = scatteredLaunch(launch, world);
       writeWorldFeatures(nodes, WORLD * k, body.radius, release, scattered, surface, freshSurface);
     }
+    const ball = new Float64Array(BALL);
     return (out, layouts) => {
       for (let i = 0; i < layouts.length; i++) {
         const layout = layouts[i];
-        const ball = FEATURES.length * i;
-        const lane = ball + BALL;
-        applyFit(out, ball, basis, layout, ballWeights, BALL);
+        const at = FEATURES.length * i;
+        const lane = at + BALL;
+        applyFit(ball, 0, basis, layout, ballWeights, BALL);
+        for (let j = 0; j < BALL; j++) out[at + j] = ball[j];
         const u = (2 * (angles[layout] - least)) / (most - least); // 0, 1, 2 at the nodes
         const a = ((u - 1) * (u - 2)) / 2;
         const b = u * (2 - u);
         const c = (u * (u - 1)) / 2;
         for (let j = 0; j < WORLD; j++)
           out[lane + j] = a * nodes[j] + b * nodes[WORLD + j] + c * nodes[2 * WORLD + j];
-        writeJointFeatures(out, lane + WORLD, ball, lane);
+        writeJointFeatures(out, lane + WORLD, at, lane);
       }
     };
   };
