@@ -33,9 +33,9 @@ export interface Hook {
  */
 export function hookOf(shot: Shot): Hook {
   const { x, y, vx, vy } = shot;
-  const { places, headings } = headingsOf(shot);
   const end = y.length - 1;
   if (end < 0) return { start: 0, total: 0, sharpness: 0, entryAngle: 0 };
+  const { places, headings } = headingsOf(shot);
   const launch = vx[0] / vy[0];
   const total = x[0] + (y[end] - y[0]) * launch - x[end];
   const entryAngle = headings[headings.length - 1];
@@ -66,7 +66,6 @@ function headingsOf(shot: Shot): Headings {
   const end = y.length - 1;
   const places = new Float64Array(end + 1);
   const headings = new Float64Array(end + 1);
-  if (end < 0) return { places, headings };
   places[0] = y[0];
   headings[0] = Math.atan2(-vx[0], vy[0]);
   let count = 1;
