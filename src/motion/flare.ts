@@ -1,4 +1,4 @@
-import { ringFrom, turnsOf } from './rings.js';
+import { ringFrom } from './rings.js';
 import type { Shot } from './shot.js';
 import { distanceToTrack } from './track.js';
 
@@ -6,7 +6,7 @@ import { distanceToTrack } from './track.js';
 const POINTS = 49;
 
 /** A film too thin to leave a ring that can be seen, units of oil. */
-export const FAINT = 0.5;
+const FAINT = 0.5;
 
 /**
  * Flare: the first full ring to the last one that can be seen, by tape at the widest place, m.
@@ -23,14 +23,21 @@ export function flareOf(shot: Shot, radius: number): number {
   return radius * peak(last.map((point) => distanceToTrack(first, point)));
 }
 
-/** Turns made until the last oil is left behind, between samples; all of them on a lane without oil. */
-export function visibleTurns(shot: Shot): number {
-  const { film, phase } = shot;
+/** Turns made until the last oil is left behind; all of them on a lane without oil. */
+export const visibleTurns = ({ film, phase }: Shot): number => angleInOil(film, phase) / (2 * Math.PI);
+
+/**
+ * Angle turned until the last oil that leaves a ring is left behind, between samples; all of it on a lane without oil.
+ *
+ * @param film   units of oil, a sample each
+ * @param phase  angle turned since the release there, rad
+ */
+export function angleInOil(film: Float64Array, phase: Float64Array): number {
   let i = film.length - 1;
   while (i >= 0 && !(film[i] > FAINT)) i -= 1;
-  if (i < 0 || i === film.length - 1) return turnsOf(shot);
+  if (i < 0 || i === film.length - 1) return phase[phase.length - 1] ?? 0;
   const share = (film[i] - FAINT) / (film[i] - film[i + 1]);
-  return (phase[i] + share * (phase[i + 1] - phase[i])) / (2 * Math.PI);
+  return phase[i] + share * (phase[i + 1] - phase[i]);
 }
 
 /** Greatest value of a smooth function known at equal steps; a peak between them through three points. */

@@ -79,11 +79,12 @@ export async function problemScorer(
 
   const physics = simulator(problem);
   const asked = known.map(({ layout, world, outcome }) => ({ layout, world, launch: outcome.launch }));
-  if (shareInRange(featuresOf(asked, physics), card) < ENOUGH_IN_RANGE)
+  const features = featuresOf(asked, physics);
+  if (shareInRange(features, card) < ENOUGH_IN_RANGE)
     return { why: 'this bowler, ball or lane lies outside what the regression was fitted on' };
 
   const marked = layouts.map((layout) => toLayout(layout, radius));
-  const engine = await surrogate(model, card, problem, physics, known, marked);
+  const engine = await surrogate(model, card, problem, physics, known, features, marked);
   const middle = { layout: toLayout(MIDDLE_LAYOUT, radius), launch: problem.launch };
   const [middleNominal, ...luck] = await engine.answer(
     [undisturbed, ...problem.luck].map((world) => ({ ...middle, world })),

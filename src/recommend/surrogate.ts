@@ -51,6 +51,7 @@ const CHUNK = 1024;
  * Tunes the fitted regression to shots of one problem and makes it ready for many layouts.
  *
  * @param known     shots of physics that reached the pins; the nominal ones among them say each layout's own line
+ * @param features  of those, row by row
  * @param layouts   all that will be asked about
  */
 export async function surrogate(
@@ -59,13 +60,10 @@ export async function surrogate(
   problem: ShotProblem,
   engine: Simulator,
   known: readonly Known[],
+  features: Tensor,
   layouts: readonly Layout[],
 ): Promise<Surrogate> {
   const { pap_B } = problem.ball;
-  const features = featuresOf(
-    known.map(({ layout, world, outcome }) => ({ layout, world, launch: outcome.launch })),
-    engine,
-  );
   const tuning = await tuningTo(known, features, model, card);
   const nominal = known.filter(({ world }) => world === problem.worlds[0]);
   const basis = layoutBasis(layouts, pap_B);
@@ -130,16 +128,13 @@ async function tuningTo(
   const { reaction, basis } = await model.basis(features);
   const residuals = new Float32Array(reaction.length);
   for (const [i, { outcome, world }] of known.entries())
-    observedOf(outcome, world).forEach((observed, j) => {
+    TARGETS.forEach(({ of }, j) => {
       const at = TARGETS.length * i + j;
+      const observed = of(outcome.reaction, scatteredLaunch(outcome.launch, world));
       residuals[at] = (observed - reaction[at]) / card.outputs[j].scale;
     });
   return tune(basis, { dims: [known.length, TARGETS.length], values: residuals });
 }
-
-/** What a shot did, as the regression answers it. */
-const observedOf = ({ reaction, launch }: Outcome, world: World): number[] =>
-  TARGETS.map(({ of }) => of(reaction, scatteredLaunch(launch, world)));
 
 /** Reads answers of the regression as a score sees an outcome, always into the same object. */
 function reachedReader(): (answers: Float32Array, row: number, x: number, angle: number) => Reached {

@@ -1,4 +1,4 @@
-import { FAINT } from '../motion/flare.js';
+import { angleInOil } from '../motion/flare.js';
 import { cornerOf, SHARP_OVER } from '../motion/hook.js';
 import type { Launch } from '../motion/release.js';
 import { FOOT } from '../units.js';
@@ -23,11 +23,5 @@ export function plainSharpness({ heading }: PlainRoll): number {
   return most / SHARP_OVER;
 }
 
-/** Angle turned until the last oil is left behind, as flare counts it, rad; all of it on a lane without oil. */
-export function turnedInOil({ film, turned }: PlainRoll): number {
-  let foot = FEET;
-  while (foot >= 0 && !(film[foot] > FAINT)) foot -= 1;
-  if (foot < 0 || foot === FEET) return turned[FEET];
-  const share = (film[foot] - FAINT) / (film[foot] - film[foot + 1]);
-  return turned[foot] + share * (turned[foot + 1] - turned[foot]);
-}
+/** Angle turned in oil, as flare counts it, rad. */
+export const turnedInOil = ({ film, turned }: PlainRoll): number => angleInOil(film, turned);
