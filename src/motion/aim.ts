@@ -14,9 +14,6 @@ const NEAR = 1e-4;
 
 const MOST_SHOTS = 20;
 
-/** Steepest launch tried, rad: some twelve boards in the first fifteen feet. */
-export const STEEPEST = 0.15;
-
 /** How much farther than a straight line would need a search step goes, so that it soon brackets the target. */
 const EAGER = 1.5;
 
@@ -36,12 +33,14 @@ interface Try {
  *
  * @param pinsX     wanted lateral position at the pins, m
  * @param laydownX  lateral position at the foul line, m
+ * @param steepest  steepest launch tried to either side, rad
  * @param roll      rolls the shot for a launch angle (rad, positive toward the right)
  * @param first     angle tried first, rad; the straight line when left out
  */
 export function aimAt(
   pinsX: number,
   laydownX: number,
+  steepest: number,
   roll: (angle: number) => Shot,
   first = Math.atan2(pinsX - laydownX, LANE_LENGTH),
 ): Aim {
@@ -68,7 +67,7 @@ export function aimAt(
     const reach = Number.isFinite(from.miss)
       ? (EAGER * from.miss) / LANE_LENGTH
       : Math.sign(from.miss) * COARSE;
-    const angle = Math.min(STEEPEST, Math.max(-STEEPEST, from.angle - reach));
+    const angle = Math.min(steepest, Math.max(-steepest, from.angle - reach));
     if (angle === from.angle) return aim();
     const tried = attempt(angle);
     if (Number.isNaN(tried.miss)) return aim();

@@ -12,15 +12,15 @@ const FAINT = 0.5;
  * Flare: the first full ring to the last one that can be seen, by tape at the widest place, m.
  *
  * A ring shows where it was laid in oil, so the last is the turn that ends where the oil does; on a lane
- * without oil all turns count. Of all its points, the greatest distance to the first ring. The widest place is found between
+ * without oil all turns count. Of all its points, the greatest distance to the first ring, whose end is joined to its beginning. The widest place is found between
  * the points by a parabola, so that flare changes smoothly with the shot. Less than one turn leaves no ring.
  */
 export function flareOf(shot: Shot, radius: number): number {
   const turns = visibleTurns(shot);
   if (!(turns >= 1)) return 0;
-  const first = Float64Array.from(ringFrom(shot, 0, POINTS).flat());
+  const first = Float64Array.from(ringFrom(shot, 0, POINTS).slice(0, -1).flat()); // its end lies beside its beginning
   const last = ringFrom(shot, 2 * Math.PI * (turns - 1), POINTS);
-  return radius * peak(last.map((point) => distanceToTrack(first, point)));
+  return radius * peak(last.map((point) => distanceToTrack(first, point, 'closed')));
 }
 
 /** Turns made until the last oil is left behind; all of them on a lane without oil. */

@@ -13,9 +13,11 @@ export interface FreshSurface {
   readonly bandWidth: number;
   /** Share of the lane's film that a passing contact keeps. */
   readonly carriedShare: number;
+  /** Share of a ring's oil that a contact takes off when it passes right over it: 0 never wears a ring off. */
+  readonly wornPerPass: number;
 }
 
-export const USUAL_FRESH_SURFACE: FreshSurface = { bandWidth: 0.00635, carriedShare: 0.15 };
+export const USUAL_FRESH_SURFACE: FreshSurface = { bandWidth: 0.00635, carriedShare: 0.15, wornPerPass: 0.3 };
 
 /** Rings remembered; more than a legal shot can have in twelve seconds. */
 const MOST_RINGS = 256;
@@ -25,8 +27,11 @@ const TURN = 2 * Math.PI;
 /** Samples that there is room for at first. */
 const ROOM = 1024;
 
-/** Numbers kept of each sample: its circle's plane (four), angle turned, film. */
-const KEPT = 6;
+/** Numbers kept of each sample: its circle's plane (four), angle turned, film, and the film before the last pass wore it. */
+const KEPT = 7;
+const AT = 4;
+const FILM = 5;
+const BEFORE = 6;
 
 /**
  * The rings laid so far, and what the contact meets of them. Contact and axis are expressed in P, the frame fixed
@@ -35,7 +40,8 @@ const KEPT = 6;
  * A sample's contact was drawing a circle about the axis of that moment; the passing contact's distance from
  * that circle is its offset o, and the ring's oil counts by (1 − (o/width)²)², a bump of the same area as a
  * triangle's (to 7 %) but without its corner. Of all earlier turns the one that carries most counts. The
- * circle a whole number of turns ago is found by the angle turned, linearly between samples.
+ * circle a whole number of turns ago is found by the angle turned, linearly between samples. Each pass wears what it
+ * passes by the same bump.
  */
 export class RingMemory {
   private freshSurface = USUAL_FRESH_SURFACE;
@@ -47,6 +53,11 @@ export class RingMemory {
   private readonly near = new Int32Array(MOST_RINGS);
   private nearCount = 0;
   private readonly cursors = new Int32Array(MOST_RINGS);
+  /** For each ring, the first of its samples that no contact has passed so many turns later. */
+  private readonly passed = new Int32Array(MOST_RINGS);
+  /** How far the contact passed from the last of those, in band widths. */
+  private readonly offsets = new Float64Array(MOST_RINGS);
+  private readonly lastContact_P = new Float64Array(3);
 
   /** Wipes the ball clean. */
   clear(freshSurface: FreshSurface, radius: number): void {
@@ -56,10 +67,13 @@ export class RingMemory {
     this.newest = 0;
     this.nearCount = 0;
     this.cursors.fill(0);
+    this.passed.fill(0);
   }
 
   /** Lays oil where the ball touches the lane. Samples come in order of the angle turned. */
   lay(contact_P: Float64Array, axis_P: Float64Array, phase: number, film: number): void {
+    if (this.freshSurface.wornPerPass > 0) this.wear(contact_P, phase);
+    this.lastContact_P.set(contact_P);
     const p = KEPT * this.count++;
     if (p === this.kept.length) this.grow();
     const { kept, radius } = this;
@@ -70,9 +84,38 @@ export class RingMemory {
     kept[p + 1] = k * axis_P[1];
     kept[p + 2] = k * axis_P[2];
     kept[p + 3] = k * height;
-    kept[p + 4] = phase;
-    kept[p + 5] = film;
+    kept[p + AT] = phase;
+    kept[p + FILM] = film;
     this.newest = phase;
+  }
+
+  /**
+   * Takes oil off the samples of all rings that the contact has passed since the last sample, a straight line on. Far apart
+   * rings cross between two samples, so each wears by the mean over its stretch of ring.
+   */
+  private wear(contact_P: Float64Array, phase: number): void {
+    const { kept, passed, offsets, lastContact_P, newest } = this;
+    const { bandWidth, wornPerPass } = this.freshSurface;
+    const perWidth = 1 / bandWidth;
+    const perPhase = 1 / (phase - newest);
+    for (let ring = 0; ring < MOST_RINGS; ring++) {
+      const turned = (ring + 1) * TURN;
+      const then = phase - turned;
+      if (!(then > 0)) break;
+      let p = passed[ring];
+      for (; kept[p + AT] <= then; p += KEPT) {
+        const u = Math.max(0, (kept[p + AT] + turned - newest) * perPhase); // 0 at the last sample, 1 here
+        const c0 = lastContact_P[0] + u * (contact_P[0] - lastContact_P[0]);
+        const c1 = lastContact_P[1] + u * (contact_P[1] - lastContact_P[1]);
+        const c2 = lastContact_P[2] + u * (contact_P[2] - lastContact_P[2]);
+        const offset = (kept[p] * c0 + kept[p + 1] * c1 + kept[p + 2] * c2 - kept[p + 3]) * perWidth;
+        const stretch = p > 0 ? offset - offsets[ring] : 0;
+        kept[p + BEFORE] = kept[p + FILM];
+        kept[p + FILM] *= 1 - wornPerPass * meanBump(offset - stretch / 2, offset + stretch / 2);
+        offsets[ring] = offset;
+      }
+      passed[ring] = p;
+    }
   }
 
   /**
@@ -111,7 +154,7 @@ export class RingMemory {
 
   /** Meets the expected rings at each of the places. */
   meet({ count, phase, contact_P, carried, fresh }: Places): void {
-    const { kept, near, nearCount, cursors, newest } = this;
+    const { kept, near, nearCount, cursors, passed, newest } = this;
     const { bandWidth, carriedShare } = this.freshSurface;
     const perWidth = 1 / bandWidth;
     for (let i = 0; i < count; i++) {
@@ -125,19 +168,23 @@ export class RingMemory {
       for (let i = 0; i < count; i++) {
         const then = phase[i] - turned;
         if (!(then >= 0 && then < newest)) continue;
-        while (kept[p + 4] > then) p -= KEPT;
-        while (kept[p + KEPT + 4] < then) p += KEPT;
-        const u = (then - kept[p + 4]) / (kept[p + 10] - kept[p + 4]);
+        while (kept[p + AT] > then) p -= KEPT;
+        while (kept[p + KEPT + AT] < then) p += KEPT;
+        const q = p + KEPT;
+        const u = (then - kept[p + AT]) / (kept[q + AT] - kept[p + AT]);
         const c0 = contact_P[3 * i];
         const c1 = contact_P[3 * i + 1];
         const c2 = contact_P[3 * i + 2];
         const here = kept[p] * c0 + kept[p + 1] * c1 + kept[p + 2] * c2 - kept[p + 3];
-        const next = kept[p + 6] * c0 + kept[p + 7] * c1 + kept[p + 8] * c2 - kept[p + 9];
+        const next = kept[q] * c0 + kept[q + 1] * c1 + kept[q + 2] * c2 - kept[q + 3];
         const offset = (here + u * (next - here)) * perWidth;
         const within = 1 - offset * offset;
         if (within <= 0) continue;
         const share = within * within;
-        const oil = carriedShare * share * (kept[p + 5] + u * (kept[p + 11] - kept[p + 5]));
+        // the pass that is under way has worn what lies behind it already
+        const film = kept[p + (p < passed[ring] ? BEFORE : FILM)];
+        const filmNext = kept[q + (q < passed[ring] ? BEFORE : FILM)];
+        const oil = carriedShare * share * (film + u * (filmNext - film));
         if (1 - share < fresh[i]) fresh[i] = 1 - share;
         if (oil > carried[i]) carried[i] = oil;
       }
@@ -149,8 +196,8 @@ export class RingMemory {
   private find(ring: number, phase: number): number {
     const { kept, cursors } = this;
     let p = cursors[ring];
-    while (kept[p + 4] > phase) p -= KEPT;
-    while (kept[p + KEPT + 4] < phase) p += KEPT;
+    while (kept[p + AT] > phase) p -= KEPT;
+    while (kept[p + KEPT + AT] < phase) p += KEPT;
     cursors[ring] = p;
     return p;
   }
@@ -160,4 +207,22 @@ export class RingMemory {
     wider.set(this.kept);
     this.kept = wider;
   }
+}
+
+/** Mean of (1 − o²)², nothing beyond ±1, over offsets between two. */
+function meanBump(from: number, to: number): number {
+  const gap = to - from;
+  if (Math.abs(gap) > SMALL) return (bumpBefore(to) - bumpBefore(from)) / gap;
+  const within = 1 - from * from;
+  return within > 0 ? within * within : 0;
+}
+
+/** Offsets so near to one another that the bump is the same at both. */
+const SMALL = 1e-4;
+
+/** Integral of the bump from 0. */
+function bumpBefore(offset: number): number {
+  const o = Math.max(-1, Math.min(1, offset));
+  const o2 = o * o;
+  return o * (1 - (2 / 3) * o2 + 0.2 * o2 * o2);
 }

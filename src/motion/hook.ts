@@ -12,7 +12,10 @@ const LONGEST_WINDOW = 5 * FOOT;
 
 /** How a path bends. */
 export interface Hook {
-  /** The corner of the path, m: where the launch line meets the line into the pins; its end when it does not hook. */
+  /**
+   * The mean place of all bending, m: the corner of the path, where the launch line meets the line into the pins, with what a
+   * ball that still slides would bend past them counted as done there. The path's end when it does not hook.
+   */
   readonly start: number;
   /** From the launch line drawn on as far as the path goes, to where the ball is there, m, positive leftward. */
   readonly total: number;
@@ -26,21 +29,24 @@ export interface Hook {
  * The hook of a path: where it starts, how much and how sharp it gets, and where it leads.
  *
  * Headings are taken over one turn of the ball (at most 5 ft): a drilled ball sways once a turn, since its centre of mass
- * lies off its centre, and rolls over its own bow tie twice; neither is the hook. The hook is said to start where it
+ * lies off its centre, and rolls over its own bow tie twice; neither is the hook. For the same reason the launch line is
+ * the one the centre of mass was sent on. The hook is said to start where it
  * would if it were made all at once, which is the mean place of all bending; its sharpness is taken over a stretch of
  * lane. Both move little when the shot does: a path often bends most at two places, and numbers that hang on which of them
  * bends more would jump from one to the other.
  */
 export function hookOf(shot: Shot): Hook {
-  const { x, y, vx, vy } = shot;
+  const { x, y, launch, rollHeading } = shot;
   const end = y.length - 1;
   if (end < 0) return { start: 0, total: 0, sharpness: 0, entryAngle: 0 };
   const { places, headings } = headingsOf(shot);
-  const launch = vx[0] / vy[0];
-  const total = x[0] + (y[end] - y[0]) * launch - x[end];
+  const slope = Math.tan(launch.angle);
+  const total = launch.x + y[end] * slope - x[end];
   const entryAngle = headings[headings.length - 1];
+  const turn = Math.tan(entryAngle) + slope;
+  const stillToTurn = shot.rollStart < 0 ? Math.max(0, Math.tan(rollHeading) - Math.tan(entryAngle)) : 0;
   return {
-    start: cornerOf(y[end], total, Math.tan(entryAngle) + launch),
+    start: cornerOf(y[end], total, turn + stillToTurn),
     total,
     sharpness: sharpnessOf(places, headings),
     entryAngle,
@@ -50,24 +56,24 @@ export function hookOf(shot: Shot): Hook {
 /**
  * Where two lines meet of which one has left the other by `hook` at `end`, from 0 to there.
  *
- * @param turn  between them, tangent
+ * @param turn  between them, tangent; with a part that is still to come, the mean place of all turning if that came at `end`
  */
 export const cornerOf = (end: number, hook: number, turn: number): number =>
   Math.min(end, Math.max(0, end - hook / Math.max(turn, LEAST_TURN)));
 
-/** Headings (rad, positive leftward) at places down the lane (m): the first at the release, the others over a turn. */
+/** Headings (rad, positive leftward) at places down the lane (m): the first the launch line's, the others over a turn. */
 interface Headings {
   readonly places: Float64Array;
   readonly headings: Float64Array;
 }
 
 function headingsOf(shot: Shot): Headings {
-  const { x, y, vx, vy } = shot;
+  const { x, y, launch } = shot;
   const end = y.length - 1;
   const places = new Float64Array(end + 1);
   const headings = new Float64Array(end + 1);
   places[0] = y[0];
-  headings[0] = Math.atan2(-vx[0], vy[0]);
+  headings[0] = -launch.angle;
   let count = 1;
   let behind = 0;
   for (let i = 1; i <= end; i++) {

@@ -13,7 +13,7 @@ export function isPlausible(
   launch: Launch,
   settings: ShotSettings,
 ): boolean {
-  const { freshSurface, contactPatch, step, gravity = 0, length = 1, halfWidth = 1, longest = 12 } = settings;
+  const { freshSurface, step, gravity = 0, length = 1, halfWidth = 1, longest = 12 } = settings;
   const { speed, spin, axisTilt, axisRotation, spinPhase = 0, pap_B } = release;
   const numbers = [
     body.mass,
@@ -22,8 +22,7 @@ export function isPlausible(
     ...body.I_Bcm_B.flat(),
     ...[speed, spin, axisTilt, axisRotation, spinPhase, ...pap_B],
     ...[launch.x, launch.angle, step, gravity],
-    ...(contactPatch ? [contactPatch.radius, contactPatch.rollingLever ?? 0] : []),
-    ...(freshSurface ? [freshSurface.bandWidth, freshSurface.carriedShare] : []),
+    ...(freshSurface ? [freshSurface.bandWidth, freshSurface.carriedShare, freshSurface.wornPerPass] : []),
   ];
   return (
     numbers.every(Number.isFinite) &&
@@ -38,7 +37,9 @@ export function isPlausible(
     longest / step <= MOST_STEPS &&
     length > 0 &&
     halfWidth > 0 &&
-    (!contactPatch || (contactPatch.radius >= 0 && (contactPatch.rollingLever ?? 0) >= 0)) &&
-    (!freshSurface || (freshSurface.bandWidth > 0 && freshSurface.carriedShare >= 0))
+    (!freshSurface ||
+      (freshSurface.bandWidth > 0 && freshSurface.carriedShare >= 0 && isShare(freshSurface.wornPerPass)))
   );
 }
+
+const isShare = (value: number): boolean => value >= 0 && value <= 1;

@@ -20,12 +20,14 @@ const LONGEST_STEP = 0.05;
  * gutter, no arrival, an end at the pins that does not follow the angle): then search.
  *
  * @param pinsX     wanted lateral position at the pins, m
+ * @param steepest  steepest launch to either side, rad: what needs a steeper one goes astray
  * @param near      where to start
  * @param response  change of the position at the pins with the launch angle, m/rad, from the ball next to this one
  * @param roll      rolls the shot from a launch
  */
 export function reAim<T extends { readonly shot: Shot; readonly launch: Launch }>(
   pinsX: number,
+  steepest: number,
   near: Launch,
   response: number,
   roll: (launch: Launch) => T,
@@ -37,7 +39,9 @@ export function reAim<T extends { readonly shot: Shot; readonly launch: Launch }
     if (Math.abs(miss) <= ON_TARGET) return tried;
     const step = miss / slope;
     if (!(Math.abs(step) <= LONGEST_STEP && slope > LEAST_RESPONSE * response)) return null; // NaN too
-    const next = roll({ x: near.x, angle: tried.launch.angle - step });
+    const angle = tried.launch.angle - step;
+    if (Math.abs(angle) > steepest) return null;
+    const next = roll({ x: near.x, angle });
     const nextMiss = missAt(next.shot, pinsX);
     slope = (miss - nextMiss) / step;
     tried = next;

@@ -7,7 +7,7 @@ import type { Shot } from './shot.js';
 
 /** What a shot does, in SI: distances from the foul line, angles positive toward the bowler's off side (left). */
 export interface Reaction {
-  /** The corner of the path, where the launch line meets the line into the pins; its end when it does not hook. */
+  /** The mean place of all bending: the corner of the path; see `hookOf`. */
   readonly hookStart: number;
   /** Where the slip first ends; the lane's length when it does not. */
   readonly rollStart: number;
@@ -64,6 +64,18 @@ export function reactionNumbers(shot: Shot, radius: number): Reaction {
   };
 }
 
+/** The mean of two shots, number by number. */
+export function meanReaction(a: Reaction, b: Reaction): Reaction {
+  const mean = (name: NumberOf<Reaction>): number => (a[name] + b[name]) / 2;
+  const numbers = Object.fromEntries(NUMBERS.map((name) => [name, mean(name)])) as Record<
+    NumberOf<Reaction>,
+    number
+  >;
+  return { ...numbers, rollsBeforePins: a.rollsBeforePins && b.rollsBeforePins };
+}
+
+type NumberOf<T> = { [K in keyof T]: T[K] extends number ? K : never }[keyof T];
+
 const NOTHING: Reaction = {
   hookStart: Number.NaN,
   rollStart: Number.NaN,
@@ -81,3 +93,5 @@ const NOTHING: Reaction = {
   tiltAtPins: Number.NaN,
   rotationAtPins: Number.NaN,
 };
+
+const NUMBERS = Object.keys(NOTHING).filter((name) => name !== 'rollsBeforePins') as NumberOf<Reaction>[];

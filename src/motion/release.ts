@@ -15,7 +15,7 @@ export interface Release {
   readonly spinPhase?: number;
 }
 
-/** Where and which way the ball sets out: lateral position (m, W), heading (rad, positive toward the right). */
+/** Where and which way the centre of mass sets out at the foul line: lateral position (m, W), heading (rad, positive toward the right). */
 export interface Launch {
   readonly x: number;
   readonly angle: number;

@@ -1,6 +1,5 @@
 import { Bearing } from './bearing.js';
 import type { Contact } from './contact.js';
-import { type ContactPatch, rimSpeed, slipShare } from './contact-patch.js';
 import type { PrincipalBody } from './principal-body.js';
 import { rollingEquations } from './rolling.js';
 import { RungeKutta } from './runge-kutta.js';
@@ -21,7 +20,6 @@ import {
   VY,
   WX,
   WY,
-  WZ,
   Y,
 } from './state.js';
 
@@ -58,9 +56,6 @@ const FINEST_WHILE_GROWING = 1 / 16;
  */
 const UNCHANGED = 2.5e-4;
 
-/** A pivoting patch that has no more friction left than so many times what holding the ball takes is said to hold it. */
-const CREEP = 2;
-
 /** Cautious steps in a row before one of the usual length is taken after all. */
 export const MOST_CAUTIOUS = 100;
 
@@ -96,6 +91,8 @@ export class Ride {
   private neededY = 0;
   private normal = 0;
   private isLost = false;
+  /** Whether the lane would have had to pull the ball down. */
+  hopped = false;
   /** Set while the ball grips: a push through the whole step. */
   private readonly push: GivenPush = { isOn: false, x: 0, y: 0 };
   private readonly slide: Rates;
@@ -111,7 +108,6 @@ export class Ride {
    * @param stops    distances at which a step ends, ascending, the last the end of the lane, m
    * @param gravity  m/s²
    * @param state    at release; becomes the ride's own
-   * @param patch    null for a contact in one point
    */
   constructor(
     body: PrincipalBody,
@@ -119,18 +115,17 @@ export class Ride {
     stops: readonly number[],
     gravity: number,
     state: Float64Array,
-    private readonly patch: ContactPatch | null = null,
   ) {
     this.radius = body.radius;
     this.here = state;
     this.stops = stops;
     contact.confine(Number.NEGATIVE_INFINITY, stops[0]);
-    this.slide = slidingEquations(body, gravity, patch, this.push);
-    this.roll = rollingEquations(body, gravity, patch);
+    this.slide = slidingEquations(body, gravity, this.push);
+    this.roll = rollingEquations(body, gravity);
     this.method = new RungeKutta((out, at, share) => {
       const move = this.isRolling ? this.roll : this.slide;
       move(out, at, contact.frictionAt(share));
-      if (out[NORMAL] < 0) this.isLost = true;
+      if (out[NORMAL] < 0) this.isLost = this.hopped = true;
     });
     this.yielding = 1 / body.mass + body.radius ** 2 / body.J[0];
     // half as much again for the sway of the normal force and of what else moves the contact
@@ -217,7 +212,7 @@ export class Ride {
   private go(h: number): void {
     const { method, contact, here, there } = this;
     contact.expect(here, method.endRates, h);
-    if ((!this.isRolling || this.patch) && !contact.lookAhead()) this.isLost = true;
+    if (!this.isRolling && !contact.lookAhead()) this.isLost = true;
     if (this.push.isOn) this.grip(h);
     else method.step(there, here, h);
   }
@@ -229,8 +224,7 @@ export class Ride {
   private canGrip(slip: number, step: number): boolean {
     if (!this.hasRolled) return false;
     this.canRoll();
-    const rim = this.patch ? rimSpeed(this.patch.radius, this.here[WZ]) : 0;
-    return slip + rim < this.yielding * this.normal * this.frictionFound * step;
+    return slip < this.yielding * this.normal * this.frictionFound * step;
   }
 
   /**
@@ -255,16 +249,9 @@ export class Ride {
     }
   }
 
-  /**
-   * Whether the slip is over. A pivoting patch holds a ball only by creeping on a little: the slow approach to that creep,
-   * which would never end, is left out.
-   */
+  /** Whether the slip is over, and the lane can hold the ball. */
   private slipIsOver(slip: number): boolean {
-    const { patch, here } = this;
-    const rim = patch ? rimSpeed(patch.radius, here[WZ]) : 0;
-    const none = this.hasRolled ? GRIPPED : NO_SLIP;
-    if (slip > none + rim || !this.canRoll()) return false;
-    return slip <= none || slipShare(slip, rim) * this.frictionFound <= CREEP * this.frictionNeeded;
+    return slip <= (this.hasRolled ? GRIPPED : NO_SLIP) && this.canRoll();
   }
 
   /** Whether rolling on from here asks no more of the lane than friction can give. */

@@ -1,4 +1,3 @@
-import { type ContactPatch, pivotLever, rimSpeed, rollingMoment } from './contact-patch.js';
 import type { PrincipalBody } from './principal-body.js';
 import {
   NORMAL,
@@ -24,22 +23,15 @@ import {
  * The contact force m (α×ρ + ω×(ω×d) + g z) follows; rolling lasts while its horizontal part stays
  * within friction times NORMAL, which is for the caller to see to. Vectors with digits are expressed in P, with letters in W.
  *
- * A contact patch adds a moment in proportion to the normal force, which in turn follows from α: linear, solved at once.
- *
  * @param gravity  m/s²
- * @param patch    null for a contact in one point; then friction does not matter
  */
-export function rollingEquations(
-  body: PrincipalBody,
-  gravity: number,
-  patch: ContactPatch | null = null,
-): Rates {
+export function rollingEquations(body: PrincipalBody, gravity: number): Rates {
   const { mass, radius } = body;
   const [J0, J1, J2] = body.J;
   const [d0, d1, d2] = body.p_BoBcm_P;
   const R_WP = new Float64Array(9);
 
-  return (out, state, friction) => {
+  return (out, state) => {
     writeRotation(R_WP, state);
     writeKinematics(out, state);
     const wx = state[WX];
@@ -61,9 +53,9 @@ export function rollingEquations(
     const u0 = w0 * wd - d0 * ww + gravity * z0;
     const u1 = w1 * wd - d1 * ww + gravity * z1;
     const u2 = w2 * wd - d2 * ww + gravity * z2;
-    let h0 = (J1 - J2) * w1 * w2 - mass * (p1 * u2 - p2 * u1);
-    let h1 = (J2 - J0) * w2 * w0 - mass * (p2 * u0 - p0 * u2);
-    let h2 = (J0 - J1) * w0 * w1 - mass * (p0 * u1 - p1 * u0);
+    const h0 = (J1 - J2) * w1 * w2 - mass * (p1 * u2 - p2 * u1);
+    const h1 = (J2 - J0) * w2 * w0 - mass * (p2 * u0 - p0 * u2);
+    const h2 = (J0 - J1) * w0 * w1 - mass * (p0 * u1 - p1 * u0);
 
     // Symmetric 3×3 system by cofactors: positive definite, condition number below 5.
     const m00 = J0 + mass * (p1 * p1 + p2 * p2);
@@ -79,26 +71,6 @@ export function rollingEquations(
     const c11 = m00 * m22 - m02 * m02;
     const c12 = m01 * m02 - m00 * m12;
     const c22 = m00 * m11 - m01 * m01;
-    if (patch) {
-      const [mX, mY] = rollingMoment(patch, wx, wy);
-      const moment = friction * pivotLever(0, rimSpeed(patch.radius, wz), patch.radius, wz);
-      const q0 = R_WP[0] * mX + R_WP[3] * mY + z0 * moment;
-      const q1 = R_WP[1] * mX + R_WP[4] * mY + z1 * moment;
-      const q2 = R_WP[2] * mX + R_WP[5] * mY + z2 * moment;
-      // N = m z·(α×ρ + u), and z·(α×ρ) = α·(ρ×z), of which A⁻¹h is there without the patch and N A⁻¹q with it.
-      const e0 = k * mass * (p1 * z2 - p2 * z1);
-      const e1 = k * mass * (p2 * z0 - p0 * z2);
-      const e2 = k * mass * (p0 * z1 - p1 * z0);
-      const g0 = c00 * e0 + c01 * e1 + c02 * e2;
-      const g1 = c01 * e0 + c11 * e1 + c12 * e2;
-      const g2 = c02 * e0 + c12 * e1 + c22 * e2;
-      const normal =
-        (mass * (z0 * u0 + z1 * u1 + z2 * u2) + g0 * h0 + g1 * h1 + g2 * h2) /
-        (1 - (g0 * q0 + g1 * q1 + g2 * q2));
-      h0 += normal * q0;
-      h1 += normal * q1;
-      h2 += normal * q2;
-    }
     const a0 = k * (c00 * h0 + c01 * h1 + c02 * h2);
     const a1 = k * (c01 * h0 + c11 * h1 + c12 * h2);
     const a2 = k * (c02 * h0 + c12 * h1 + c22 * h2);

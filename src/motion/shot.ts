@@ -3,15 +3,14 @@ import { norm, scale, type Vec3, ZERO } from '../vec3.js';
 import { Bearing } from './bearing.js';
 import type { RollingBody } from './body.js';
 import { Contact } from './contact.js';
-import type { ContactPatch } from './contact-patch.js';
 import type { FreshSurface } from './fresh-surface.js';
 import { launchState } from './launch-state.js';
 import { isPlausible } from './plausible.js';
-import { principalBody } from './principal-body.js';
+import { type PrincipalBody, principalBody } from './principal-body.js';
 import type { Launch, Release } from './release.js';
 import { MOST_CAUTIOUS, Ride } from './ride.js';
 import { emptySamples, type Samples } from './shot-record.js';
-import { PHASE, WX, WY, WZ, X } from './state.js';
+import { PHASE, slipX, slipY, VX, VY, WX, WY, WZ, X } from './state.js';
 import type { Surface } from './surface.js';
 import { Workspace } from './workspace.js';
 
@@ -24,8 +23,6 @@ export interface ShotSettings {
   readonly step: number;
   /** How carried oil comes back to the lane; null leaves friction to the lane alone. */
   readonly freshSurface: FreshSurface | null;
-  /** A contact with size resists pivoting, and rolling by a lever; a point when left out or null. */
-  readonly contactPatch?: ContactPatch | null;
   /** m/s² */
   readonly gravity?: number;
   /** Where the shot ends, m from the foul line; the last sample lands there exactly. */
@@ -37,7 +34,7 @@ export interface ShotSettings {
 }
 
 /**
- * A rolled shot. Scalars in SI, one entry per sample; the first is the release.
+ * A rolled shot. Scalars in SI, one entry per sample; the first is the release. Without samples when it is `invalid` or `hops`.
  *
  * `time`; `x`, `y`, `vx`, `vy` of Bo in W; `spin` (|w|); `slip` of the contact point; `phase`, the angle turned;
  * `film` on the lane and `carried` on the ball under the contact; `fresh`, the share of contact on clean cover.
@@ -45,12 +42,16 @@ export interface ShotSettings {
  * wandering PAP (w/|w|; zeros while the ball does not spin).
  */
 export interface Shot extends Samples {
-  readonly outcome: 'pins' | 'gutter' | 'stopped' | 'invalid';
+  readonly outcome: 'pins' | 'gutter' | 'stopped' | 'hops' | 'invalid';
+  /** The line the centre of mass was sent on. */
+  readonly launch: Launch;
   readonly steps: number;
   /** Sample at which the ball first rolls without slip, −1 when it never does. */
   readonly rollStart: number;
   /** The PAP at the last sample, unit vector in W. */
   readonly endAxis_W: Vec3;
+  /** Heading at which the ball would come to roll from its last sample on, were the lane longer, rad, positive leftward. */
+  readonly rollHeading: number;
 }
 
 /**
@@ -59,9 +60,8 @@ export interface Shot extends Samples {
  * Slides under Coulomb friction, rolls once the slip has gone, and slides again when rolling would need more
  * friction than there is. The step is fixed, except that one ends exactly at each jump of friction, at the end of
  * the slip and at the pins, and is shorter while slip comes and goes. Samples lie closer than steps. Left out: air,
- * and unless `contactPatch` says otherwise the lane's rolling resistance and the friction that slows a spin about
- * the contact. Never throws: a shot that cannot be computed has outcome `invalid`, a ball that would hop off the
- * lane included.
+ * the lane's rolling resistance, and the friction that slows a spin about the contact. Never throws: a shot that cannot
+ * be computed has outcome `invalid`, a ball that would hop off the lane `hops`.
  */
 export function rollShot(
   body: RollingBody,
@@ -73,7 +73,7 @@ export function rollShot(
 ): Shot {
   const { step, freshSurface, gravity = GRAVITY, length = LANE_LENGTH, longest = 12 } = settings;
   const { halfWidth = LANE_WIDTH / 2 } = settings;
-  if (!isPlausible(body, release, launch, settings)) return nothingRolled();
+  if (!isPlausible(body, release, launch, settings)) return nothingRolled('invalid', launch);
 
   const ball = principalBody(body);
   const start = launchState(ball, release, launch);
@@ -81,7 +81,7 @@ export function rollShot(
   if (freshSurface) workspace.rings.clear(freshSurface, body.radius);
   const contact = new Contact(surface, rings);
   const stops = [...surface.breaks.filter((y) => y > 0 && y < length), length];
-  const ride = new Ride(ball, contact, stops, gravity, start, settings.contactPatch);
+  const ride = new Ride(ball, contact, stops, gravity, start);
   const { record } = workspace;
   record.clear();
   const bearing = new Bearing();
@@ -107,7 +107,7 @@ export function rollShot(
     const { time } = ride;
     const phase = ride.state[PHASE];
     const event = ride.advance(Math.min(step, longest - time));
-    if (event === 'lost') return nothingRolled();
+    if (event === 'lost') return nothingRolled(ride.hopped ? 'hops' : 'invalid', launch);
     if (ride.time > time) sampleStep(time, phase);
     if (event === 'rolls' && rollStart < 0) rollStart = record.count - 1;
     if (event === 'arrived') outcome = 'pins';
@@ -115,7 +115,15 @@ export function rollShot(
     else continue;
     break;
   }
-  return { ...record.samples(), outcome, steps, rollStart, endAxis_W: axisInLane(ride.state) };
+  return {
+    ...record.samples(),
+    outcome,
+    launch,
+    steps,
+    rollStart,
+    endAxis_W: axisInLane(ride.state),
+    rollHeading: rollHeading(ride.state, ball),
+  };
 }
 
 const axisInLane = (state: Float64Array): Vec3 => {
@@ -124,10 +132,25 @@ const axisInLane = (state: Float64Array): Vec3 => {
   return spin > 0 ? scale(1 / spin, w_WP_W) : ZERO;
 };
 
-const nothingRolled = (): Shot => ({
+/**
+ * Where a ball that slips on from here will head when it rolls, whatever the friction: of its slip s friction takes
+ * α s / (1 + α) off its velocity, with α = (RG/R)². Exact for equal moments about a centre of mass at Bo.
+ * Source: any mechanics textbook; cf. Hopkins & Patterson, Am. J. Phys. 45, 1977.
+ */
+function rollHeading(state: Float64Array, { mass, radius, J }: PrincipalBody): number {
+  const inertia = (J[0] + J[1] + J[2]) / (3 * mass * radius * radius);
+  const lost = inertia / (1 + inertia);
+  const vx = state[VX] - lost * slipX(state, radius);
+  const vy = state[VY] - lost * slipY(state, radius);
+  return Math.atan2(-vx, vy);
+}
+
+const nothingRolled = (outcome: 'hops' | 'invalid', launch: Launch): Shot => ({
   ...emptySamples(),
-  outcome: 'invalid',
+  outcome,
+  launch,
   steps: 0,
   rollStart: -1,
   endAxis_W: ZERO,
+  rollHeading: Number.NaN,
 });

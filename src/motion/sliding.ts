@@ -1,4 +1,3 @@
-import { type ContactPatch, pivotLever, rimSpeed, rollingMoment, slipShare } from './contact-patch.js';
 import type { PrincipalBody } from './principal-body.js';
 import {
   NORMAL,
@@ -36,13 +35,11 @@ export interface GivenPush {
  * zero has no direction and gets no friction. Vectors with digits are expressed in P, with letters in W.
  *
  * @param gravity  m/s²
- * @param patch    null for a contact in one point
  * @param given    looked at anew each time
  */
 export function slidingEquations(
   body: PrincipalBody,
   gravity: number,
-  patch: ContactPatch | null = null,
   given: Readonly<GivenPush> = NONE_GIVEN,
 ): Rates {
   const { mass, radius } = body;
@@ -66,13 +63,7 @@ export function slidingEquations(
     const sX = slipX(state, radius);
     const sY = slipY(state, radius);
     const slip = Math.sqrt(sX * sX + sY * sY);
-    let k = slip > 0 ? friction / slip : 0;
-    let moment = 0;
-    if (patch) {
-      const rim = rimSpeed(patch.radius, wz);
-      k *= slipShare(slip, rim);
-      moment = friction * pivotLever(slip, rim, patch.radius, wz);
-    }
+    const k = slip > 0 ? friction / slip : 0;
     const fX = given.isOn ? given.x : -k * sX;
     const fY = given.isOn ? given.y : -k * sY;
 
@@ -83,15 +74,9 @@ export function slidingEquations(
     const r0 = -radius * z0 - d0;
     const r1 = -radius * z1 - d1;
     const r2 = -radius * z2 - d2;
-    let t0 = (r1 * f2 - r2 * f1) / J0;
-    let t1 = (r2 * f0 - r0 * f2) / J1;
-    let t2 = (r0 * f1 - r1 * f0) / J2;
-    if (patch) {
-      const [mX, mY] = rollingMoment(patch, wx, wy);
-      t0 += (R_WP[0] * mX + R_WP[3] * mY + z0 * moment) / J0;
-      t1 += (R_WP[1] * mX + R_WP[4] * mY + z1 * moment) / J1;
-      t2 += (R_WP[2] * mX + R_WP[5] * mY + z2 * moment) / J2;
-    }
+    const t0 = (r1 * f2 - r2 * f1) / J0;
+    const t1 = (r2 * f0 - r0 * f2) / J1;
+    const t2 = (r0 * f1 - r1 * f0) / J2;
 
     // J⁻¹(ω×Jω) and ω×(ω×d).
     const g0 = ((J2 - J1) * w1 * w2) / J0;

@@ -7,6 +7,7 @@ import { findLine, type Line } from './line.js';
 import { MIDDLE_LAYOUT } from './middle-layout.js';
 import { type ShotProblem, unaimedProblem } from './shot-problem.js';
 import { type Outcome, type RolledShot, type Simulator, simulator } from './simulator.js';
+import { staysOnLane } from './stays-on-lane.js';
 import { toLayout } from './to-layout.js';
 
 export interface ShotInputs {
@@ -26,6 +27,7 @@ export interface AimedShot {
   readonly outcome: Outcome;
 }
 
+/** @throws {InputError} `ball-would-hop` */
 export function aimedShot({ bowler, ball: record, lane, layout }: ShotInputs, ball: BallProblem): AimedShot {
   const { radius } = ball.published;
   const unaimed = unaimedProblem(lane, bowler, record, ball);
@@ -33,5 +35,6 @@ export function aimedShot({ bowler, ball: record, lane, layout }: ShotInputs, ba
   const problem = { ...unaimed, launch: line.launch };
   const engine = simulator(problem);
   const rolled = engine.ownShot(toLayout(layout, radius));
+  staysOnLane(rolled.shot.outcome);
   return { line, problem, engine, rolled, outcome: engine.read(rolled) };
 }

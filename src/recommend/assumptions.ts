@@ -3,7 +3,7 @@ import type { Bowler } from '../records/bowler.js';
 import { type EarlierDrilling, USUAL_PLUG_GCC } from '../records/earlier-drilling.js';
 import { type GripRecord, type HoleRecord, USUAL_INSERT_GCC, USUAL_SLUG_GCC } from '../records/grip.js';
 import type { Lane } from '../records/lane.js';
-import { HIGH_SURFACE, LOW_SURFACE, NOMINAL_SURFACE } from './assumed-surface.js';
+import { HIGH_SURFACE, LOW_SURFACE, NOMINAL_SURFACE, USUAL_FRICTION } from './assumed-surface.js';
 import type { BallProblem } from './ball-problem.js';
 import { gripOf } from './grip-holes.js';
 import { familiesOf } from './published-numbers.js';
@@ -36,7 +36,7 @@ export function drillingAssumptions(
   lines.push('RG is about the drilled ball’s centre of mass.');
   lines.push(
     ounce === 'moment'
-      ? 'An ounce of static weight is moment divided by radius; a scale that compares halves would read 8/3 as much.'
+      ? 'An ounce of static weight is moment divided by radius, by which a fingertip drilling takes 2.5 to 3 oz of top weight off, as common practice says; a scale that compares halves would read 8/3 as much.'
       : 'An ounce of static weight is the difference between two halves of the ball.',
   );
   return lines;
@@ -69,17 +69,31 @@ function redrillAssumptions({ drilledBefore = [] }: Ball): string[] {
 /** What was assumed about lane and cover for a simulated shot. */
 export function shotAssumptions(ball: Ball, lane: Lane): string[] {
   return [
-    'Fresh surface: each turn’s oil ring carries 5 to 30 % of the lane’s film in a band 0.15 to 0.4 in wide, and where a later turn meets it the ball grips less. This is an assumption of this project; no published model is known, and what flare does to the path rests on it.',
+    'Oil on the ball: each turn’s oil ring carries 5 to 30 % of the lane’s film in a band 0.15 to 0.4 in wide, and where a later turn meets it the ball grips less; each pass takes 0 to 70 % of that oil off again. This is an assumption of this project; no published model is known, and what flare does to the path rests on it.',
+    'The bowler sends the centre of mass; how far the ball is turned about its axis as it leaves the hand is not repeated, so worlds take every turn and single shots are the mean of two half a turn apart.',
     ...laneAssumptions(lane),
     ...(ball.surfaceGrit ? [] : [`Cover finish ${USUAL_GRIT} grit.`]),
   ];
 }
 
 /** What was assumed about a lane, whatever rolls on it. */
-export const laneAssumptions = ({ games, wornSide = 'right' }: Lane): string[] => [
-  'Friction falls from dry to oiled exponentially with the film (dry ±15 %).',
-  ...(games ? [wearAssumption(games, wornSide)] : []),
+export const laneAssumptions = (lane: Lane): string[] => [
+  frictionAssumption(lane),
+  ...(lane.games ? [wearAssumption(lane.games, lane.wornSide ?? 'right')] : []),
 ];
+
+/** What was assumed of friction: eight in ten worlds lie within the ranges. */
+function frictionAssumption({
+  frictionOiled = USUAL_FRICTION.oiled,
+  frictionDry = USUAL_FRICTION.dry,
+}: Lane): string {
+  const range = (middle: number, factor: 'frictionOiledFactor' | 'frictionDryFactor'): string =>
+    `${(middle * LOW_SURFACE[factor]).toFixed(3)} to ${(middle * HIGH_SURFACE[factor]).toFixed(3)}`;
+  return (
+    `Friction falls exponentially with the film, from ${range(frictionDry, 'frictionDryFactor')} on dry boards to ${range(frictionOiled, 'frictionOiledFactor')} on heavy oil ` +
+    '(eight worlds in ten, for a cover of 2000 grit; a coarser one grips more on both). No measured value is at hand: the ranges are those that fit the lines bowlers play.'
+  );
+}
 
 /** What was assumed of the games bowled on the oil. */
 function wearAssumption(games: number, side: 'right' | 'left'): string {
@@ -96,7 +110,10 @@ function wearAssumption(games: number, side: 'right' | 'left'): string {
 
 /** What was assumed about how shots and markings differ from one another. */
 export function worldAssumptions(bowler: Bowler): string[] {
-  const lines = ['Layouts are marked to 1/16 in and 2° (one standard deviation).'];
+  const lines = [
+    'Layouts are marked to 1/16 in and 2° (one standard deviation).',
+    'Made balls differ from their published numbers: RG by up to 0.004 in, differentials by 3 %, top weight by 1/4 oz, pin-to-CG by 1/4 in.',
+  ];
   if (!bowler.scatter) {
     const skill = bowler.skill ?? 'league';
     const s = SCATTER_BY_SKILL[skill];
@@ -126,7 +143,7 @@ const UNCERTAIN = [
 ] as const;
 
 const LINE_ASSUMPTION =
-  'Every layout is rolled on its own line: the laydown board from which the usual middle layout reaches board 17.5 with its breakpoint near the pattern length in feet less 31, and the direction in which the layout itself reaches board 17.5. In each world it is played as in the undisturbed shot.';
+  'Every layout is rolled on its own line: the laydown board whose line, with the usual middle layout, is most like what bowlers play on such a pattern (laydown on board 33 at most, sent at most 5.5° out; on worn oil from the fresh line, two boards with the feet for each at the arrows), and the direction in which the layout itself reaches board 17.5. In each world it is played as in the undisturbed shot.';
 
 const NO_WISH_ASSUMPTION =
   'No wish was given: layouts are ranked by how near the entry angle comes to 4 to 6 degrees.';

@@ -2,18 +2,21 @@ import type { Layout } from '../layout/layout.js';
 import type { Launch } from '../motion/release.js';
 import type { ShotProblem } from './shot-problem.js';
 import { type Outcome, simulator } from './simulator.js';
-import type { World } from './world.js';
+import { BALANCED_WORLD, type World } from './world.js';
 
-/** A layout to be tried in one of the problem's worlds; indices past them go on into the luck alone. */
+/** A layout to be tried in one of the problem's worlds. */
 export interface Trial {
   readonly layout: Layout;
-  readonly world: number;
+  /** Of the problem's worlds, indices past them going on into the luck alone; or the nominal one with a balanced ball. */
+  readonly world: number | 'balanced';
   /** The line played; the layout's own when left out. */
   readonly launch?: Launch;
 }
 
-export const worldOf = ({ worlds, luck }: ShotProblem, { world }: Trial): World =>
-  world < worlds.length ? worlds[world] : luck[world - worlds.length];
+export function worldOf({ worlds, luck }: ShotProblem, { world }: Trial): World {
+  if (world === 'balanced') return BALANCED_WORLD;
+  return world < worlds.length ? worlds[world] : luck[world - worlds.length];
+}
 
 /**
  * Answers what layouts do. The physics engine is behind it, in this thread or in workers; a cheaper

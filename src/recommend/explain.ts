@@ -12,7 +12,17 @@ import { toLayout } from './to-layout.js';
 export interface Explained {
   readonly shares: SharesAnswer;
   readonly steps: StepEffect[];
+  readonly centre: CentreEffect;
 }
+
+/** What a layout does against the reference, as it is and with the centre of mass of both at the ball's centre. */
+export interface CentreEffect {
+  readonly asDrilled: CentreReadings;
+  readonly balanced: CentreReadings;
+}
+
+/** Differences of reaction numbers, in the units people read. */
+export type CentreReadings = Readonly<Record<'hookStartFt' | 'totalHookBoards', number>>;
 
 /** Steps a person can make in each number; what each changes is simulated. */
 const STEPS: readonly { change: string; by: Partial<LayoutNumbers> }[] = [
@@ -31,8 +41,9 @@ const stepped = (layout: LayoutNumbers, by: Partial<LayoutNumbers>): LayoutNumbe
 });
 
 /**
- * For each layout, exact shares of its three numbers against a reference (eight shots), and
- * what one more step in each number would change (six shots); all in the nominal world.
+ * For each layout, exact shares of its three numbers against a reference (eight shots), what one more step in each number would
+ * change (six), and what of the difference is left with the centre of mass at the ball's centre (two); all in the nominal
+ * world.
  */
 export async function explain(
   layouts: readonly LayoutNumbers[],
@@ -45,15 +56,30 @@ export async function explain(
     ...mixtures(reference, layout),
     ...STEPS.map(({ by }) => stepped(layout, by)),
   ]);
-  const outcomes = await evaluator.evaluate(
-    perLayout.flat().map((layout) => ({ layout: toLayout(layout, radius), world: 0 })),
-  );
+  const [outcomes, [balancedReference, ...balanced]] = await Promise.all([
+    evaluator.evaluate(perLayout.flat().map((layout) => ({ layout: toLayout(layout, radius), world: 0 }))),
+    evaluator.evaluate(
+      [reference, ...layouts].map((layout) => ({
+        layout: toLayout(layout, radius),
+        world: 'balanced' as const,
+      })),
+    ),
+  ]);
   const size = 8 + STEPS.length;
   return layouts.map((_, i) => {
     const own = outcomes.slice(i * size, (i + 1) * size);
-    return { shares: sharesOf(own.slice(0, 8), targets), steps: stepsOf(own[7], own.slice(8), targets) };
+    return {
+      shares: sharesOf(own.slice(0, 8), targets),
+      steps: stepsOf(own[7], own.slice(8), targets),
+      centre: { asDrilled: apart(own[7], own[0]), balanced: apart(balanced[i], balancedReference) },
+    };
   });
 }
+
+const apart = (a: Outcome, b: Outcome): CentreReadings => ({
+  hookStartFt: READINGS.hookStartFt(a) - READINGS.hookStartFt(b),
+  totalHookBoards: READINGS.totalHookBoards(a) - READINGS.totalHookBoards(b),
+});
 
 function sharesOf(mixed: readonly Outcome[], targets: readonly Target[]): SharesAnswer {
   const share = (reading: (o: Outcome) => number): SharesAnswer['score'] => {

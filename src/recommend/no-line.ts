@@ -1,5 +1,4 @@
 import type { Layout } from '../layout/layout.js';
-import { STEEPEST } from '../motion/aim.js';
 import { xToBoard } from '../motion/boards.js';
 import type { NoLineAnswer } from '../records/answer.js';
 import { type Ball, USUAL_GRIT } from '../records/ball.js';
@@ -34,6 +33,7 @@ export function noLine(inputs: Inputs, ball: BallProblem, layout: Layout): NoLin
   const problem = unaimedProblem(inputs.lane, inputs.bowler, inputs.ball, ball);
   const nearest = findLine(problem, layout);
   const engine = simulator(problem);
+  const { steepest } = problem.play;
   const { shot } = engine.shot(layout, NOMINAL_WORLD, nearest.launch);
   const pinsBoard = shot.outcome === 'pins' ? xToBoard(shot.x[shot.x.length - 1]) : null;
   const why = pinsBoard === null ? 'never-arrives' : pinsBoard > POCKET_BOARD ? 'hooks-past' : 'falls-short';
@@ -44,7 +44,7 @@ export function noLine(inputs: Inputs, ball: BallProblem, layout: Layout): NoLin
       launchAngleDeg: to(nearest.launch.angle, DEGREE),
       pinsBoard,
     },
-    says: wordWhy(why, nearest, pinsBoard, engine, layout),
+    says: wordWhy(why, nearest, pinsBoard, engine, layout, steepest),
     remedies: remediesFor(why, inputs, ball, layout),
   };
 }
@@ -58,6 +58,7 @@ function wordWhy(
   pinsBoard: number | null,
   engine: Simulator,
   layout: Layout,
+  steepest: number,
 ): string {
   if (pinsBoard === null) return 'From no laydown board and in no direction does the ball reach the pins.';
   const outward = why === 'hooks-past' ? 1 : -1;
@@ -65,8 +66,8 @@ function wordWhy(
   const stop =
     beyond.shot.outcome === 'gutter'
       ? 'sent farther out it would fall into the gutter'
-      : Math.abs(launch.angle) > STEEPEST - BIT
-        ? `directions beyond ${to(STEEPEST, DEGREE).toFixed(1)}° are not tried`
+      : Math.abs(launch.angle) > steepest - BIT
+        ? `a bowler cannot send it farther out than ${to(steepest, DEGREE).toFixed(1)}°`
         : 'another direction comes no nearer';
   const does =
     why === 'hooks-past'

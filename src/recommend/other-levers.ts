@@ -1,6 +1,7 @@
 import { InputError } from '../errors.js';
 import type { LeverEffect } from '../records/answer.js';
 import { type Ball, USUAL_GRIT } from '../records/ball.js';
+import { MOST_LAYDOWN_BOARD } from '../records/bowler.js';
 import type { LayoutNumbers } from '../records/layout-text.js';
 import { type BallProblem, ballProblem } from './ball-problem.js';
 import type { CoreFitter } from './fit-cores.js';
@@ -65,7 +66,7 @@ export function otherLevers(
       }),
     ),
     ...MOVES.map((boards) => laydownBoard + boards)
-      .filter((board) => board >= 1 && board <= 39)
+      .filter((board) => board >= 1 && board <= MOST_LAYDOWN_BOARD)
       .flatMap((board) =>
         effect('line', `laid down on board ${board.toFixed(0)}, not ${laydownBoard.toFixed(0)}`, {
           bowler: { ...bowler, laydownBoard: board },

@@ -33,6 +33,7 @@ export function ownLines<T extends { readonly shot: Shot; readonly launch: Launc
 ): (layout: Layout) => T {
   const pocketX = boardToX(POCKET_BOARD);
   const usual = problem.launch;
+  const { steepest } = problem.play;
   const middle = toLayout(MIDDLE_LAYOUT, problem.ball.published.radius);
   const measure = (): { response: number; isReachable: boolean } => {
     const roll = ready(middle);
@@ -46,12 +47,14 @@ export function ownLines<T extends { readonly shot: Shot; readonly launch: Launc
   return (layout) => {
     measured ??= measure();
     const roll = ready(layout);
-    const corrected = reAim(pocketX, usual, measured.response, roll);
+    const corrected = reAim(pocketX, steepest, usual, measured.response, roll);
     if (corrected) return corrected;
     if (!measured.isReachable) return roll(usual);
     let nearest: T | null = null; // from the usual laydown
     for (const x of laydowns(problem)) {
-      const rolled = roll(aimAt(pocketX, x, (angle) => roll({ x, angle }).shot, usual.angle).launch);
+      const rolled = roll(
+        aimAt(pocketX, x, steepest, (angle) => roll({ x, angle }).shot, usual.angle).launch,
+      );
       if (isAtPocket(rolled.shot.outcome, endOf(rolled.shot))) return rolled;
       nearest ??= rolled;
     }
@@ -62,10 +65,9 @@ export function ownLines<T extends { readonly shot: Shot; readonly launch: Launc
 const endOf = ({ x }: Shot): number => x[x.length - 1];
 
 /** Laydowns, m, from which a direction is searched for from nothing: the usual one, then others if they may be. */
-const laydowns = ({ launch, play }: ShotProblem): readonly number[] => {
+const laydowns = ({ launch, play: { laydownBoard } }: ShotProblem): readonly number[] => {
   const usual = xToBoard(launch.x);
-  const isOffered = (board: number): boolean =>
-    play.laydownBoards.some((each) => Math.abs(each - board) < 0.5);
+  const isOffered = (board: number): boolean => board >= laydownBoard.least && board <= laydownBoard.most;
   return [
     launch.x,
     ...MOVES.map((boards) => usual + boards)

@@ -2,7 +2,7 @@ import type { LayoutNumbers } from '../records/layout-text.js';
 import type { ModelCard } from '../regression/card.js';
 import { shareInRange } from '../regression/in-range.js';
 import type { ReactionModel } from '../regression/reaction-model.js';
-import type { Trial } from './evaluator.js';
+import { type Trial, worldOf } from './evaluator.js';
 import { shiftTargets } from './in-worlds.js';
 import { MIDDLE_LAYOUT } from './middle-layout.js';
 import type { NominalShot } from './nominal-shots.js';
@@ -74,7 +74,11 @@ export async function problemScorer(
       world: undisturbed,
       outcome,
     })),
-    ...trials.map(({ layout, world }, i) => ({ layout, world: problem.worlds[world], outcome: outcomes[i] })),
+    ...trials.map((trial, i) => ({
+      layout: trial.layout,
+      world: worldOf(problem, trial),
+      outcome: outcomes[i],
+    })),
   ].filter(({ outcome }) => outcome.shot === 'pins');
 
   const physics = simulator(problem);

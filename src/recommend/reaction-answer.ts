@@ -4,6 +4,7 @@ import type { Shot } from '../motion/shot.js';
 import type { PathPoint, ReactionAnswer } from '../records/answer.js';
 import { DEGREE, FOOT, INCH, MPH, RPM, to } from '../units.js';
 import type { Outcome } from './simulator.js';
+import { staysOnLane } from './stays-on-lane.js';
 
 /** Degrees per foot in rad/m. */
 const DEGREE_PER_FOOT = DEGREE / FOOT;
@@ -11,7 +12,7 @@ const DEGREE_PER_FOOT = DEGREE / FOOT;
 /** A reaction in the units people use; boards from the bowler's own side. */
 export function reactionAnswer({ shot, reaction, ringClearance }: Outcome): ReactionAnswer {
   return {
-    outcome: shot,
+    outcome: staysOnLane(shot),
     hookStartFt: to(reaction.hookStart, FOOT),
     rollStartFt: to(reaction.rollStart, FOOT),
     rollsBeforePins: reaction.rollsBeforePins,

@@ -1,6 +1,7 @@
 import { signed } from '../decimals.js';
 import type { DrilledNumbersAnswer, ReactionAnswer, SharesAnswer, TargetAnswer } from '../records/answer.js';
 import type { CoreKind } from './cores-of.js';
+import type { CentreEffect } from './explain.js';
 
 /** What the wording of a layout's reasons draws on; answers already in the units people read. */
 export interface ReasonFacts {
@@ -10,6 +11,7 @@ export interface ReasonFacts {
   readonly reaction: ReactionAnswer;
   readonly middle: { readonly drilled: DrilledNumbersAnswer; readonly reaction: ReactionAnswer };
   readonly shares: SharesAnswer;
+  readonly centre: CentreEffect;
   readonly targets: readonly TargetAnswer[];
   readonly pinToPapIn: number;
   readonly next: { readonly text: string; readonly score: number; readonly reaction: ReactionAnswer } | null;
@@ -21,6 +23,7 @@ export function reasons(facts: ReasonFacts): string[] {
   return [
     ...facts.targets.map((target) => wishLine(target, facts)),
     flareLine(facts),
+    ...centreLines(facts.centre),
     coreLine(facts),
     shareLine(facts.shares),
     ...(facts.next ? [nextLine(facts, facts.next)] : []),
@@ -42,7 +45,7 @@ function wishLine(target: TargetAnswer, { reaction, middle }: ReasonFacts): stri
   return `${name} ${text(of(reaction))}; wish ${target.step} of 5 is ${text(target.value)} here, and the usual middle layout gives ${text(of(middle.reaction))}.`;
 }
 
-function flareLine({ drilled, undrilled, reaction, middle, pinToPapIn }: ReasonFacts): string {
+function flareLine({ drilled, undrilled, reaction, middle, pinToPapIn, centre }: ReasonFacts): string {
   const kept = drilled.differentialIn - undrilled.differentialIn;
   const than = reaction.flareIn - middle.reaction.flareIn;
   const keeps =
@@ -53,8 +56,10 @@ function flareLine({ drilled, undrilled, reaction, middle, pinToPapIn }: ReasonF
     Math.abs(than) < 0.05
       ? 'as much as the usual middle layout'
       : `${Math.abs(than).toFixed(1)} in ${than > 0 ? 'more' : 'less'} than the usual middle layout`;
+  // flare is named as a cause only where the ball, balanced, does what flare would have it do
+  const sooner = -centre.balanced.hookStartFt;
   const why =
-    Math.abs(than) < 0.05
+    Math.abs(than) < 0.05 || than * sooner <= 0
       ? ''
       : than > 0
         ? ' More flare brings more clean cover to the lane, so the ball grips more where the lane is dry.'
@@ -64,6 +69,25 @@ function flareLine({ drilled, undrilled, reaction, middle, pinToPapIn }: ReasonF
       ? ' The pin lies near 3 3/8 in from the PAP, where flare is greatest.'
       : '';
   return `${keeps} (${undrilled.differentialIn.toFixed(3)} to ${drilled.differentialIn.toFixed(3)} in); it flares ${reaction.flareIn.toFixed(1)} in, ${flares}.${why}${peak}`;
+}
+
+/** Differences from the middle layout too small to ask for their cause. */
+const SLIGHT = { hookStartFt: 0.15, totalHookBoards: 0.3 };
+
+/** Where most of a difference goes when the centre of mass is put at the ball's centre, the offset is its cause. */
+function centreLines({ asDrilled, balanced }: CentreEffect): string[] {
+  const by = (key: keyof typeof SLIGHT, name: string, unit: string): string[] =>
+    Math.abs(asDrilled[key]) >= SLIGHT[key] && balanced[key] / asDrilled[key] < 0.5
+      ? [
+          `${name} ${signed(asDrilled[key], 1)} ${unit}, and ${signed(balanced[key], 1)} with the centre of mass at the ball’s centre`,
+        ]
+      : [];
+  const causes = [...by('hookStartFt', 'hook start', 'ft'), ...by('totalHookBoards', 'total hook', 'boards')];
+  return causes.length > 0
+    ? [
+        `The offset of the centre of mass (static weight) makes most of the difference from the usual middle layout: ${causes.join('; ')}. Gravity on it turns the axis while the ball rolls down the lane.`,
+      ]
+    : [];
 }
 
 function coreLine({ families, drilled, undrilled, shares }: ReasonFacts): string {

@@ -76,6 +76,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
         reaction: simulated.reaction,
         middle: middleAnswer,
         shares: explained[i].shares,
+        centre: explained[i].centre,
         targets,
         pinToPapIn: simulated.pinToPapIn,
         next: answers[i + 1]?.simulated ?? after,

@@ -4,7 +4,6 @@ import type { Lane } from '../records/lane.js';
 import { loadRuleSet, type RuleSet } from '../records/rules.js';
 import { loadPractice, type Practice } from '../records/shared-data.js';
 import type { Want } from '../records/want.js';
-import { HIGH_SURFACE, LOW_SURFACE } from './assumed-surface.js';
 import { type BallProblem, ballProblem } from './ball-problem.js';
 import type { PinSide } from './candidates.js';
 import { type Evaluator, localEvaluator } from './evaluator.js';
@@ -71,8 +70,13 @@ export async function withSetting<T>(
   const unaimed = unaimedProblem(lane, bowler, record, ball);
   const middle = toLayout(MIDDLE_LAYOUT, radius);
   const line = findLine(unaimed, middle);
-  const range = { low: LOW_SURFACE, high: HIGH_SURFACE };
-  const worlds = drawWorlds(options.seed, WORLD_COUNT, bowler, radius, ball.bodies.length, range);
+  const worlds = drawWorlds({
+    seed: options.seed,
+    count: WORLD_COUNT,
+    bowler,
+    radius,
+    bodyCount: ball.bodies.length,
+  });
   const problem: ShotProblem = {
     ...unaimed,
     launch: line.launch,

@@ -2,7 +2,6 @@ import { leastClearance } from '../motion/rings.js';
 import type { SheetAnswer } from '../records/sheet-answer.js';
 import { INCH, to } from '../units.js';
 import { type AimedShot, aimedShot, type ShotInputs } from './aimed-shot.js';
-import { HIGH_SURFACE, LOW_SURFACE } from './assumed-surface.js';
 import type { BallProblem } from './ball-problem.js';
 import { localEvaluator } from './evaluator.js';
 import { holeName } from './face-answer.js';
@@ -23,8 +22,13 @@ export async function sheetRings(
   const { radius } = ball.published;
   const aimed = aimedShot(inputs, ball);
   const { problem, outcome, rolled } = aimed;
-  const range = { low: LOW_SURFACE, high: HIGH_SURFACE };
-  const worlds = drawWorlds(seed, WORLD_COUNT, inputs.bowler, radius, ball.bodies.length, range);
+  const worlds = drawWorlds({
+    seed,
+    count: WORLD_COUNT,
+    bowler: inputs.bowler,
+    radius,
+    bodyCount: ball.bodies.length,
+  });
   const layout = toLayout(inputs.layout, radius);
   const trials = worlds.map((_, world) => ({ layout, world, launch: rolled.launch }));
   let done = 0;

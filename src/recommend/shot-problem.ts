@@ -5,9 +5,10 @@ import type { Traffic } from '../motion/wear.js';
 import type { Ball } from '../records/ball.js';
 import { USUAL_GRIT } from '../records/ball.js';
 import type { Bowler } from '../records/bowler.js';
-import { type Lane, USUAL_FRICTION_DRY, USUAL_FRICTION_OILED } from '../records/lane.js';
+import type { Lane } from '../records/lane.js';
+import { type LinePractice, loadPractice } from '../records/shared-data.js';
 import { DEGREE, FOOT, from, MPH, RPM } from '../units.js';
-import { GREATEST_FRICTION, gritFactor, NOMINAL_SURFACE } from './assumed-surface.js';
+import { NOMINAL_SURFACE, USUAL_FRICTION } from './assumed-surface.js';
 import type { BallProblem } from './ball-problem.js';
 import { NOMINAL_WORLD, type World } from './world.js';
 
@@ -15,7 +16,10 @@ import { NOMINAL_WORLD, type World } from './world.js';
 export interface ShotProblem {
   readonly ball: BallProblem;
   readonly release: Release;
+  /** With the lane's friction for the reference finish. */
   readonly pattern: OilPattern;
+  /** Finish of the cover. */
+  readonly grit: number;
   readonly play: Play;
   /** On the line of the usual middle layout; from it each layout finds its own. */
   readonly launch: Launch;
@@ -25,26 +29,37 @@ export interface ShotProblem {
   readonly luck: readonly World[];
 }
 
-/** What a bowler would play on this lane, in boards from the own side. */
+/** What a bowler can and would play on this lane, in boards from the own side. */
 export interface Play {
   /** Where the ball may be laid down: one board when the bowler names it. */
-  readonly laydownBoards: readonly number[];
-  /** Where the path is meant to be widest: the pattern's length in feet less 31 (common practice, no source). */
+  readonly laydownBoard: { readonly least: number; readonly most: number };
+  /** Steepest direction in which a ball is sent, to either side, rad. */
+  readonly steepest: number;
+  /** Where the path is meant to be widest (common practice, no source). */
   readonly breakpointBoard: number;
+  /** What bowlers play. */
+  readonly usual: LinePractice;
 }
 
-/** Boards tried for the laydown when the bowler names none. */
-const LAYDOWN_BOARDS = Array.from({ length: 16 }, (_, i) => 8 + 2 * i);
+/** Outermost board on which a ball is laid down when the bowler names none. */
+const LEAST_LAYDOWN = 8;
 
-/** Outermost board a line is planned over. */
-const LEAST_BREAKPOINT = 3;
+const playOf = (lane: Lane, { laydownBoard }: Bowler): Play => {
+  const usual = loadPractice().line;
+  const { farthest } = usual.laydownBoard;
+  return {
+    laydownBoard:
+      laydownBoard === undefined
+        ? { least: LEAST_LAYDOWN, most: farthest }
+        : { least: laydownBoard, most: laydownBoard },
+    steepest: from(usual.launchDeg.farthest, DEGREE),
+    breakpointBoard: breakpointBoardOf(lane, usual),
+    usual,
+  };
+};
 
-const playOf = (lane: Lane, { laydownBoard }: Bowler): Play => ({
-  laydownBoards: laydownBoard === undefined ? LAYDOWN_BOARDS : [laydownBoard],
-  breakpointBoard: breakpointBoardOf(lane),
-});
-
-const breakpointBoardOf = ({ patternFt }: Lane): number => Math.max(LEAST_BREAKPOINT, patternFt - 31);
+const breakpointBoardOf = ({ patternFt }: Lane, { breakpointBoard }: LinePractice): number =>
+  Math.max(breakpointBoard.least, patternFt - breakpointBoard.patternFtLess);
 
 /** How fast the film fades at a zone's edges. Assumed, no source. */
 const EDGE_LENGTH_FT = 1.5;
@@ -61,14 +76,13 @@ export const releaseOf = (bowler: Bowler, ball: BallProblem): Release => ({
 
 /**
  * The oil as this bowler's ball meets it: a left-hander's lane is mirrored, so that the ball always
- * belongs to a right-hander. The finish of the cover moves the friction on dry boards.
+ * belongs to a right-hander. Friction is that of a cover with the reference finish.
  */
-export function patternOf(lane: Lane, hand: Bowler['hand'], grit = USUAL_GRIT): OilPattern {
+export function patternOf(lane: Lane, hand: Bowler['hand']): OilPattern {
   const x = (boardEdge: number): number => {
     const fromRight = LANE_WIDTH / 2 - boardEdge * BOARD;
     return hand === 'right' ? fromRight : -fromRight;
   };
-  const dry = (lane.frictionDry ?? USUAL_FRICTION_DRY) * gritFactor(grit);
   return {
     zones: lane.zones.map((zone) => ({
       fromY: from(zone.fromFt, FOOT),
@@ -78,8 +92,8 @@ export function patternOf(lane: Lane, hand: Bowler['hand'], grit = USUAL_GRIT): 
       film: zone.units,
       filmEnd: zone.unitsAtEnd ?? zone.units,
     })),
-    frictionOiled: lane.frictionOiled ?? USUAL_FRICTION_OILED,
-    frictionDry: Math.min(GREATEST_FRICTION, dry),
+    frictionOiled: lane.frictionOiled ?? USUAL_FRICTION.oiled,
+    frictionDry: lane.frictionDry ?? USUAL_FRICTION.dry,
     filmScale: NOMINAL_SURFACE.filmScale,
     edgeLength: from(EDGE_LENGTH_FT, FOOT),
     edgeWidth: EDGE_BOARDS * BOARD,
@@ -107,7 +121,7 @@ function trafficOf(lane: Lane, games: number, x: (boardEdge: number) => number):
     games,
     track: [
       { y: 0, x: at(TRACK_BOARDS.laydown) },
-      { y: endY, x: at(breakpointBoardOf(lane)) },
+      { y: endY, x: at(breakpointBoardOf(lane, loadPractice().line)) },
       { y: LANE_LENGTH, x: at(TRACK_BOARDS.pocket) },
     ],
     halfWidth: TRACK_HALF_WIDTH_BOARDS * BOARD,
@@ -125,7 +139,8 @@ export const unaimedProblem = (
 ): ShotProblem => ({
   ball,
   release: releaseOf(bowler, ball),
-  pattern: patternOf(lane, bowler.hand, ballRecord.surfaceGrit),
+  pattern: patternOf(lane, bowler.hand),
+  grit: ballRecord.surfaceGrit ?? USUAL_GRIT,
   play: playOf(lane, bowler),
   launch: { x: 0, angle: 0 },
   worlds: [NOMINAL_WORLD],

@@ -8,14 +8,15 @@ import { ANSWER_STEP } from '../motion/answer-step.js';
 import type { RollingBody } from '../motion/body.js';
 import type { FreshSurface } from '../motion/fresh-surface.js';
 import { frictionLaw, layOil } from '../motion/oil.js';
-import { type Reaction, reactionNumbers } from '../motion/reaction.js';
+import { meanReaction, type Reaction, reactionNumbers } from '../motion/reaction.js';
 import type { Launch, Release } from '../motion/release.js';
 import { leastClearance } from '../motion/rings.js';
 import { rollShot, type Shot } from '../motion/shot.js';
 import type { Surface } from '../motion/surface.js';
 import { Workspace } from '../motion/workspace.js';
-import type { Vec3 } from '../vec3.js';
-import { type AssumedRanges, GREATEST_FRICTION } from './assumed-surface.js';
+import { type Vec3, ZERO } from '../vec3.js';
+import { type AssumedSurface, frictionOf } from './assumed-surface.js';
+import { asMade } from './made-ball.js';
 import { ownLines } from './own-line.js';
 import type { ShotProblem } from './shot-problem.js';
 import { NOMINAL_WORLD, type World } from './world.js';
@@ -58,6 +59,11 @@ export interface RolledShot {
   readonly launch: Launch;
   readonly shot: Shot;
   readonly ball: MassProperties;
+  /**
+   * Rolls the same with the ball half a turn farther round its axis at release; null in a world that has a spin phase of its
+   * own. The mean of both is the mean over all phases: what an offset centre of mass does to a shot swings once a turn.
+   */
+  readonly opposite: (() => Shot) | null;
 }
 
 export function simulator(problem: ShotProblem): Simulator {
@@ -69,11 +75,13 @@ export function simulator(problem: ShotProblem): Simulator {
 
   const drilled = (layout: Layout, world: World): MassProperties => {
     drillers[world.body] ??= driller(ball.bodies[world.body], ball.rankingRays);
-    return drillers[world.body]!(placeLayout(markedLayout(layout, world), ball.pap_B).R_BC);
+    const { R_BC } = placeLayout(markedLayout(layout, world), ball.pap_B);
+    const made = asMade(drillers[world.body]!(R_BC), R_BC, ball.published, world.made);
+    return world.isBalanced ? { ...made, p_BoBcm_B: ZERO } : made;
   };
 
   // the last one made: what games left of the oil takes as long to work out as a shot, and shots come world by world
-  let made: { readonly under: AssumedRanges; readonly surface: Surface } | undefined;
+  let made: { readonly under: AssumedSurface; readonly surface: Surface } | undefined;
   const surfaceOf = (world: World): Surface => {
     if (made?.under !== world.surface)
       made = { under: world.surface, surface: surfaceIn(world, oilUnder, problem) };
@@ -89,9 +97,10 @@ export function simulator(problem: ShotProblem): Simulator {
       axisTilt: Math.max(0, release.axisTilt + world.axisTilt),
       axisRotation: release.axisRotation + world.axisRotation,
       pap_B: truePap(ball.pap_B, world),
+      spinPhase: world.spinPhase ?? 0,
     },
     surface: surfaceOf(world),
-    freshSurface: { bandWidth: world.surface.bandWidth, carriedShare: world.surface.carriedShare },
+    freshSurface: world.surface,
   });
 
   /** Makes a layout ready to roll in a world, from any launch. */
@@ -100,19 +109,33 @@ export function simulator(problem: ShotProblem): Simulator {
     const settings = { step: ANSWER_STEP, freshSurface };
     return (launch) => {
       const played = scatteredLaunch(launch, world);
-      const rolled = rollShot(body, scattered, played, surface, settings, workspace);
-      return { launch, shot: rolled, ball: body };
+      const roll = (thrown: Release): Shot => rollShot(body, thrown, played, surface, settings, workspace);
+      const opposite = () => roll({ ...scattered, spinPhase: Math.PI });
+      return {
+        launch,
+        shot: roll(scattered),
+        ball: body,
+        opposite: world.spinPhase === null ? opposite : null,
+      };
     };
   };
   const shot = (layout: Layout, world: World, launch: Launch): RolledShot => ready(layout, world)(launch);
   const ownShot = ownLines(problem, (layout) => ready(layout, NOMINAL_WORLD));
+
+  const reactionOf = ({ shot: rolled, opposite }: RolledShot): Reaction => {
+    const reaction = reactionNumbers(rolled, radius);
+    const other = opposite?.();
+    return other?.outcome === rolled.outcome
+      ? meanReaction(reaction, reactionNumbers(other, radius))
+      : reaction;
+  };
 
   const read = (rolled: RolledShot): Outcome => ({
     launch: rolled.launch,
     shot: rolled.shot.outcome,
     inertia: inertiaNumbers(rolled.ball),
     statics: staticWeights(rolled.ball, radius, ball.ounce),
-    reaction: reactionNumbers(rolled.shot, radius),
+    reaction: reactionOf(rolled),
     ringClearance: radius * ringClearance(rolled.shot, problem),
   });
 
@@ -148,11 +171,10 @@ export const markedLayout = (layout: Layout, world: World): Layout => ({
 function surfaceIn(
   { surface }: World,
   oilUnder: ReturnType<typeof layOil>,
-  { pattern }: ShotProblem,
+  { pattern, grit }: ShotProblem,
 ): Surface {
-  const dry = Math.min(GREATEST_FRICTION, pattern.frictionDry * surface.frictionDryFactor);
-  const frictionUnder = frictionLaw(pattern.frictionOiled, dry, surface.filmScale);
-  return { filmAt: oilUnder(surface), frictionUnder, breaks: [] };
+  const { oiled, dry, filmScale } = frictionOf(pattern, grit, surface);
+  return { filmAt: oilUnder(surface), frictionUnder: frictionLaw(oiled, dry, filmScale), breaks: [] };
 }
 
 const ringClearance = (shot: Shot, { ball }: ShotProblem): number =>

@@ -63,7 +63,7 @@ export async function surrogate(
   features: Tensor,
   layouts: readonly Layout[],
 ): Promise<Surrogate> {
-  const { pap_B } = problem.ball;
+  const { pap_B, published } = problem.ball;
   const tuning = await tuningTo(known, features, model, card);
   const nominal = known.filter(({ world }) => world === problem.worlds[0]);
   const basis = layoutBasis(layouts, pap_B);
@@ -76,7 +76,7 @@ export async function surrogate(
     { length: Math.min(SAMPLE, nominal.length) },
     (_, i) => nominal[Math.floor((i * nominal.length) / SAMPLE)].layout,
   );
-  const rowsIn = worldRows(engine, sample, { basis, angles }, problem.launch.x, pap_B);
+  const rowsIn = worldRows(engine, sample, { basis, angles }, problem.launch.x, pap_B, published);
   const reader = reachedReader();
   const { si, heldOut } = card.outputs[BREAKPOINT];
   const chance = (answers: Float32Array, row: number): number =>

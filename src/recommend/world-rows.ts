@@ -1,5 +1,7 @@
+import type { MassProperties } from '../ball/mass-properties.js';
+import type { PublishedNumbers } from '../ball/published.js';
 import type { Layout } from '../layout/layout.js';
-import type { RollingBody } from '../motion/body.js';
+import { placeLayout } from '../layout/placement.js';
 import type { Launch } from '../motion/release.js';
 import {
   BALL_FEATURES,
@@ -11,6 +13,7 @@ import {
   writeWorldFeatures,
 } from '../regression/features.js';
 import { applyFit, BASIS, layoutBasis, layoutFit } from './layout-basis.js';
+import { asMade } from './made-ball.js';
 import { markedLayout, type Simulator, scatteredLaunch } from './simulator.js';
 import { NOMINAL_WORLD, type World } from './world.js';
 
@@ -45,6 +48,7 @@ export function worldRows(
   { basis, angles }: Fielded,
   laydownX: number,
   pap_B: Parameters<typeof layoutBasis>[1],
+  published: PublishedNumbers,
 ): (world: World) => WorldRows {
   const fitOverLayouts = layoutFit(layoutBasis(sample, pap_B));
   const least = angles.reduce((a, b) => Math.min(a, b));
@@ -67,15 +71,15 @@ export function worldRows(
   return (world) => {
     const { body, release, surface, freshSurface } = engine.inputs(sample[0], world);
     const R_FB = releaseFrame(release.pap_B);
-    const marked = layoutBasis(
-      sample.map((layout) => markedLayout(layout, world)),
-      pap_B,
-    );
+    const marked = sample.map((layout) => markedLayout(layout, world));
+    const markedBasis = layoutBasis(marked, pap_B);
     const numbers = new Float64Array(NUMBERS);
     const drilled = new Float32Array(BALL * sample.length);
     for (let i = 0; i < sample.length; i++) {
-      applyFit(numbers, 0, marked, i, weightsOf(world.body), NUMBERS);
-      writeBallFeatures(drilled, BALL * i, bodyOf(numbers, body.radius), R_FB);
+      applyFit(numbers, 0, markedBasis, i, weightsOf(world.body), NUMBERS);
+      const { R_BC } = placeLayout(marked[i], pap_B);
+      const made = asMade(massPropertiesOf(numbers), R_BC, published, world.made);
+      writeBallFeatures(drilled, BALL * i, { ...made, radius: body.radius }, R_FB);
     }
     const ballWeights = fitOverLayouts(Float64Array.from(drilled), BALL);
     const nodes = new Float32Array(NODES * WORLD);
@@ -107,7 +111,7 @@ export function worldRows(
 /** Mass, inertia and offset of a drilled ball: ten numbers. */
 const NUMBERS = 10;
 
-const numbersOf = ({ mass, I_Bcm_B: [a, b, c], p_BoBcm_B }: RollingBody): readonly number[] => [
+const numbersOf = ({ mass, I_Bcm_B: [a, b, c], p_BoBcm_B }: MassProperties): readonly number[] => [
   mass,
   ...a,
   b[1],
@@ -116,9 +120,8 @@ const numbersOf = ({ mass, I_Bcm_B: [a, b, c], p_BoBcm_B }: RollingBody): readon
   ...p_BoBcm_B,
 ];
 
-const bodyOf = ([mass, xx, xy, xz, yy, yz, zz, x, y, z]: Float64Array, radius: number): RollingBody => ({
+const massPropertiesOf = ([mass, xx, xy, xz, yy, yz, zz, x, y, z]: Float64Array): MassProperties => ({
   mass,
-  radius,
   I_Bcm_B: [
     [xx, xy, xz],
     [xy, yy, yz],

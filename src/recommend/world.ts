@@ -3,7 +3,14 @@ import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { probit } from 'simple-statistics';
 import type { Bowler, Scatter } from '../records/bowler.js';
 import { DEGREE, from, INCH, MPH, RPM } from '../units.js';
-import { type AssumedRanges, NOMINAL_SURFACE } from './assumed-surface.js';
+import {
+  type AssumedSurface,
+  drawSurface,
+  HIGH_SURFACE,
+  LOW_SURFACE,
+  NOMINAL_SURFACE,
+} from './assumed-surface.js';
+import { AS_PUBLISHED, drawMade, type Made } from './made-ball.js';
 
 /** One way things may turn out: how a shot, a marked layout, a core and a lane differ from the nominal. SI. */
 export interface World {
@@ -12,6 +19,8 @@ export interface World {
   readonly axisTilt: number;
   readonly axisRotation: number;
   readonly launchAngle: number;
+  /** How far round its axis the ball is turned at release, rad; null for the mean over the whole turn. */
+  readonly spinPhase: number | null;
   /** How far the true PAP lies from the one the layout was marked from, over and up, rad. */
   readonly papOver: number;
   readonly papUp: number;
@@ -21,32 +30,43 @@ export interface World {
   readonly valAngle: number;
   /** Which of the fitted cores the ball has. */
   readonly body: number;
-  readonly surface: AssumedRanges;
+  /** How the ball was made beside its published numbers. */
+  readonly made: Made;
+  /** Whether the drilled ball's centre of mass is put at its centre: never so, but it tells what the offset does. */
+  readonly isBalanced: boolean;
+  readonly surface: AssumedSurface;
 }
 
-/** Everything as stated, the most typical core, the middle of every assumed range. */
+/** Everything as stated, the most typical core, the middle of every assumed range, the mean over spin phases. */
 export const NOMINAL_WORLD: World = {
   speed: 0,
   spin: 0,
   axisTilt: 0,
   axisRotation: 0,
   launchAngle: 0,
+  spinPhase: null,
   papOver: 0,
   papUp: 0,
   drillingAngle: 0,
   pinToPap: 0,
   valAngle: 0,
   body: 0,
+  made: AS_PUBLISHED,
+  isBalanced: false,
   surface: NOMINAL_SURFACE,
 };
 
-/** A world as it would have been with the layout marked exactly, on the most typical core. */
+/** The nominal world with the centre of mass at the ball's centre. */
+export const BALANCED_WORLD: World = { ...NOMINAL_WORLD, isBalanced: true };
+
+/** A world as it would have been with the layout marked exactly, on the most typical core, the ball made as published. */
 export const luckOf = (world: World): World => ({
   ...world,
   drillingAngle: 0,
   pinToPap: 0,
   valAngle: 0,
   body: 0,
+  made: AS_PUBLISHED,
 });
 
 /** Shot-to-shot scatter (one standard deviation) by skill, when a bowler gives none. Assumed, no source. */
@@ -76,56 +96,81 @@ function releaseDeviations(bowler: Bowler): Scatter {
 const MARKING_IN = 1 / 16;
 const MARKING_DEG = 2;
 
+/** What worlds are drawn for. */
+export interface WorldDraw {
+  /** Any integer; the same seed gives the same worlds on every machine. */
+  readonly seed: number;
+  readonly count: number;
+  readonly bowler: Bowler;
+  /** The ball's, m. */
+  readonly radius: number;
+  /** How many fitted cores there are to choose from. */
+  readonly bodyCount: number;
+  /** Whether lane and cover differ as far as is assumed, or stay as they are taken to be. */
+  readonly surface?: 'assumed' | 'nominal';
+}
+
 /**
  * Draws worlds that the whole ranking shares, so that two layouts are compared under the same luck.
  *
- * @param seed   any integer; the same seed gives the same worlds on every machine
- * @param radius the ball's, m
+ * No bowler repeats how far the ball is turned about its axis at release (a foot of loft turns it by some 70°), so all of the turn
+ * is alike. What differs has a stream of random numbers of its own by kind: what is not uncertain, and lanes that are
+ * fresh, keep their worlds.
  */
-export function drawWorlds(
-  seed: number,
-  count: number,
-  bowler: Bowler,
-  radius: number,
-  bodyCount: number,
-  range: { readonly low: AssumedRanges; readonly high: AssumedRanges },
-): readonly World[] {
-  const generator = xoroshiro128plus(seed);
-  for (let i = 0; i < 16; i++) generator.next(); // the first draws of near seeds resemble each other
-  const uniform = (): number => uniformFloat64(generator);
-  const normal = (deviation: number, draw = uniform): number =>
-    deviation * probit(Math.min(0.999, Math.max(0.001, draw())));
-  const within = (low: number, high: number): number => low + (high - low) * uniform();
-  // streams of their own: what is not uncertain, and lanes that are fresh, keep their worlds
-  const wear = xoroshiro128plus(seed ^ WEAR_STREAM);
-  const mark = xoroshiro128plus(seed ^ PAP_STREAM);
-  const ofMark = (): number => uniformFloat64(mark);
-  const wornWithin = (low: number, high: number): number => low + (high - low) * uniformFloat64(wear);
+export function drawWorlds({
+  seed,
+  count,
+  bowler,
+  radius,
+  bodyCount,
+  surface = 'assumed',
+}: WorldDraw): readonly World[] {
+  const release = drawsOf(seed);
+  const mark = drawsOf(seed ^ PAP_STREAM);
+  const ball = drawsOf(seed ^ BALL_STREAM);
+  const lane = drawsOf(seed ^ LANE_STREAM);
+  const wear = drawsOf(seed ^ WEAR_STREAM);
   const scatter = releaseDeviations(bowler);
   const { papOverIn = 0, papUpIn = 0 } = bowler.uncertainty ?? {};
   return Array.from({ length: count }, () => ({
-    speed: normal(from(scatter.speedMph, MPH)),
-    spin: normal(from(scatter.revRateRpm, RPM)),
-    axisTilt: normal(from(scatter.axisTiltDeg, DEGREE)),
-    axisRotation: normal(from(scatter.axisRotationDeg, DEGREE)),
-    launchAngle: normal(from(scatter.launchAngleDeg, DEGREE)),
-    papOver: normal(from(papOverIn, INCH) / radius, ofMark),
-    papUp: normal(from(papUpIn, INCH) / radius, ofMark),
-    drillingAngle: normal(from(MARKING_DEG, DEGREE)),
-    pinToPap: normal(from(MARKING_IN, INCH) / radius),
-    valAngle: normal(from(MARKING_DEG, DEGREE)),
-    body: Math.min(bodyCount - 1, Math.floor(uniform() * bodyCount)),
-    surface: {
-      frictionDryFactor: within(range.low.frictionDryFactor, range.high.frictionDryFactor),
-      filmScale: within(range.low.filmScale, range.high.filmScale),
-      bandWidth: within(range.low.bandWidth, range.high.bandWidth),
-      carriedShare: within(range.low.carriedShare, range.high.carriedShare),
-      burnPerGame: wornWithin(range.low.burnPerGame, range.high.burnPerGame),
-      carriedDown: wornWithin(range.low.carriedDown, range.high.carriedDown),
-    },
+    speed: from(scatter.speedMph, MPH) * release.normal(),
+    spin: from(scatter.revRateRpm, RPM) * release.normal(),
+    axisTilt: from(scatter.axisTiltDeg, DEGREE) * release.normal(),
+    axisRotation: from(scatter.axisRotationDeg, DEGREE) * release.normal(),
+    launchAngle: from(scatter.launchAngleDeg, DEGREE) * release.normal(),
+    spinPhase: release.within(0, 2 * Math.PI),
+    papOver: (from(papOverIn, INCH) / radius) * mark.normal(),
+    papUp: (from(papUpIn, INCH) / radius) * mark.normal(),
+    drillingAngle: from(MARKING_DEG, DEGREE) * release.normal(),
+    pinToPap: (from(MARKING_IN, INCH) / radius) * release.normal(),
+    valAngle: from(MARKING_DEG, DEGREE) * release.normal(),
+    body: Math.min(bodyCount - 1, Math.floor(ball.within(0, bodyCount))),
+    made: drawMade(ball.within, radius),
+    isBalanced: false,
+    surface:
+      surface === 'nominal'
+        ? NOMINAL_SURFACE
+        : {
+            ...drawSurface(lane.normal, lane.within),
+            burnPerGame: wear.within(LOW_SURFACE.burnPerGame, HIGH_SURFACE.burnPerGame),
+            carriedDown: wear.within(LOW_SURFACE.carriedDown, HIGH_SURFACE.carriedDown),
+          },
   }));
+}
+
+/** A stream of random numbers: standard normal ones, cut off where one in a thousand lies beyond, and even ones. */
+function drawsOf(seed: number) {
+  const generator = xoroshiro128plus(seed);
+  for (let i = 0; i < 16; i++) generator.next(); // the first draws of near seeds resemble each other
+  const uniform = (): number => uniformFloat64(generator);
+  return {
+    normal: (): number => probit(Math.min(0.999, Math.max(0.001, uniform()))),
+    within: (low: number, high: number): number => low + (high - low) * uniform(),
+  };
 }
 
 /** Any numbers but zero: they keep the streams of one seed apart. */
 const WEAR_STREAM = 0x5eed;
 const PAP_STREAM = 0x9a9;
+const BALL_STREAM = 0xba11;
+const LANE_STREAM = 0x1a9e;

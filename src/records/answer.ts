@@ -61,7 +61,7 @@ export const legalitySchema = z.strictObject({
 });
 
 export const reactionSchema = z.strictObject({
-  outcome: z.enum(['pins', 'gutter', 'stopped', 'invalid']),
+  outcome: z.enum(['pins', 'gutter', 'stopped']),
   hookStartFt: n,
   rollStartFt: n,
   rollsBeforePins: z.boolean(),

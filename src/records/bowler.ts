@@ -38,6 +38,9 @@ const uncertaintySchema = z
   })
   .meta({ description: 'How far off the numbers above may be; left out, they count as known.' });
 
+/** Farthest in that a ball can be laid down, board from the own side (common practice, as in `shared/practice.json`). */
+export const MOST_LAYDOWN_BOARD = 33;
+
 export const bowlerSchema = z
   .strictObject({
     schema: recordTag('flarewise/bowler/1'),
@@ -74,7 +77,7 @@ export const bowlerSchema = z
     ).optional(),
     scatter: scatterSchema.optional(),
     uncertainty: uncertaintySchema.optional(),
-    laydownBoard: quantity(1, 39, {
+    laydownBoard: quantity(1, MOST_LAYDOWN_BOARD, {
       unit: '(board)',
       what: "Board where the ball is laid down, counted from the bowler's own side",
     }).optional(),

@@ -1,5 +1,9 @@
 import { z } from 'zod';
 import { choice, nameField, noteField, quantity, recordTag } from './quantity.js';
+import { loadFrictionPrior } from './shared-data.js';
+
+/** Kinetic friction on heavy oil and on dry boards where a lane states none. */
+const [FRICTION_OILED, FRICTION_DRY] = loadFrictionPrior().median;
 
 const feet = (what: string) => quantity(0, 60, { unit: 'ft', what, hint: 'Feet from the foul line.' });
 const board = (what: string) =>
@@ -32,9 +36,8 @@ const zoneSchema = z
   })
   .meta({ description: 'A rectangle of oil. Where zones overlap the thicker film counts.' });
 
-/** Up to what a ball may have on a dry lane (secondary, USBC). */
 const friction = (what: string) =>
-  quantity(0.005, 0.32, { unit: '(no unit)', what, hint: 'About 0.04 on oil and 0.20 on dry boards.' });
+  quantity(0.005, 0.4, { unit: '(no unit)', what, hint: 'About 0.025 on oil and 0.20 on dry boards.' });
 
 export const laneSchema = z
   .strictObject({
@@ -80,8 +83,8 @@ export const laneSchema = z
         path: ['patternFt'],
         message: `must be where the last zone ends (${lastFt})`,
       });
-    const oiled = lane.frictionOiled ?? USUAL_FRICTION_OILED;
-    const dry = lane.frictionDry ?? USUAL_FRICTION_DRY;
+    const oiled = lane.frictionOiled ?? FRICTION_OILED;
+    const dry = lane.frictionDry ?? FRICTION_DRY;
     if (!(dry > oiled))
       ctx.addIssue({
         code: 'custom',
@@ -92,7 +95,3 @@ export const laneSchema = z
   .meta({ title: 'Lane', description: 'Oil by board and distance, and friction.' });
 
 export type Lane = z.infer<typeof laneSchema>;
-
-/** Kinetic friction of a ball on heavy oil and on dry boards (Frohlich, Am. J. Phys. 72, 1170, 2004: from memory). */
-export const USUAL_FRICTION_OILED = 0.04;
-export const USUAL_FRICTION_DRY = 0.2;

@@ -2,14 +2,16 @@ import { BOARD, LANE_LENGTH, LANE_WIDTH } from '../constants.js';
 import { fromColumns, rotateTensor } from '../mat3.js';
 import { boardToX } from '../motion/boards.js';
 import type { RollingBody } from '../motion/body.js';
+import type { FreshSurface } from '../motion/fresh-surface.js';
 import { type OilPattern, type OilZone, oiledLane, withFriction } from '../motion/oil.js';
 import type { Launch, Release } from '../motion/release.js';
 import type { Surface } from '../motion/surface.js';
 import type { Traffic } from '../motion/wear.js';
 import { DEGREE, FOOT, from, INCH, MPH } from '../units.js';
 import { addScaled, cross, rotateAbout, scale, type Vec3 } from '../vec3.js';
+import { middlingRoll } from './features.js';
 import type { ShotInputs } from './inputs.js';
-import { FEET, plainRoll } from './plain-roll.js';
+import { FEET } from './plain-roll.js';
 
 /**
  * The axes of the design: what real bowlers, drilled balls, lanes and covers span, least, usual and most. Where a
@@ -24,23 +26,24 @@ export const DESIGN = {
   axisRotationDeg: [0, 52, 94],
   circumferenceIn: [26.704, 27.002],
   /** Of the drilled ball, about its centre of mass. */
-  lowRgIn: [2.44, 2.54, 2.76],
-  differentialIn: [0.008, 0.042, 0.066],
+  lowRgIn: [2.42, 2.54, 2.77],
+  differentialIn: [0.006, 0.042, 0.067],
   /** Intermediate differential over differential. */
   intermediateShare: [0.02, 0.2, 0.7],
   /** From the PAP to the low-RG axis, and its direction from up the VAL toward the grip. */
   lowAxisDeg: [15, 90],
   lowAxisTurnDeg: [5, 175],
   middleAxisTurnDeg: [0, 180],
-  centrePapMm: [-0.6, 0.5, 1.7],
-  centreUpMm: [-1.7, -0.3, 1.1],
-  centreGripMm: [-2, -0.5, 1.3],
-  frictionOiled: [0.03, 0.04, 0.05],
-  frictionDry: [0.14, 0.2, 0.29],
-  filmScale: [3.4, 7.1],
+  centrePapMm: [-0.7, 0.5, 1.85],
+  centreUpMm: [-1.85, -0.3, 1.25],
+  centreGripMm: [-2.1, -0.5, 1.5],
+  frictionOiled: [0.009, 0.024, 0.055],
+  frictionDry: [0.125, 0.2, 0.32],
+  filmScale: [1.4, 3.2, 7],
   bandWidthIn: [0.14, 0.41],
   carriedShare: [0.04, 0.31],
-  laydownBoard: [7.5, 39],
+  wornPerPass: [0, 0.72],
+  laydownBoard: [7, 34],
   /** Board at the pins that a plain ball is sent to; real ones hook less, and come back to the pocket. */
   pinsBoard: [-4, 12, 27],
 } as const satisfies Axes;
@@ -62,8 +65,8 @@ export const LANE_DESIGN = {
   carriedFt: [3, 9],
   carriedEdgeBoard: [7, 12],
   /** Share of the film that games have taken from the middle of their track; a lane of less than none is fresh. */
-  takenShare: [-0.7, 0.6],
-  carriedOfTaken: [0.02, 0.1],
+  takenShare: [-0.9, 0.92],
+  carriedOfTaken: [0, 0.011],
   /** Of lanes with a track, a share has it on the side opposite the bowler's. */
   trackSide: [-0.3, 1],
   trackLaydownBoard: [17, 23],
@@ -132,10 +135,14 @@ function designShot(point: Point<typeof DESIGN>, oil: Surface): ShotInputs {
     pap_B: PAP,
   };
   const surface = withFriction(oil, point.frictionOiled, point.frictionDry, point.filmScale);
-  const freshSurface = { bandWidth: from(point.bandWidthIn, INCH), carriedShare: point.carriedShare };
+  const freshSurface: FreshSurface = {
+    bandWidth: from(point.bandWidthIn, INCH),
+    carriedShare: point.carriedShare,
+    wornPerPass: point.wornPerPass,
+  };
   const laydownX = boardToX(point.laydownBoard);
   const toward = boardToX(point.pinsBoard);
-  const launch = aimPlain(radius, release, laydownX, toward, surface, point.carriedShare);
+  const launch = aimPlain(radius, release, laydownX, toward, surface, freshSurface);
   return { body: designBody(point, radius), release, launch, surface, freshSurface };
 }
 
@@ -224,8 +231,7 @@ const TRACK_HALF_WIDTH_BOARDS = 6;
 const TRACK_CARRY_FT = 8;
 
 /** Replaced shot by shot. */
-const MET = 0.35;
-const MIDDLE_FRICTION = { frictionOiled: 0.04, frictionDry: 0.2, filmScale: 5 };
+const MIDDLE_FRICTION = { frictionOiled: 0.024, frictionDry: 0.2, filmScale: 3.2 };
 
 const AIMING_ROUNDS = 4;
 
@@ -236,11 +242,11 @@ function aimPlain(
   x: number,
   pinsX: number,
   surface: Surface,
-  carriedShare: number,
+  freshSurface: FreshSurface,
 ): Launch {
   let angle = Math.atan2(pinsX - x, LANE_LENGTH);
   for (let round = 0; round < AIMING_ROUNDS; round++) {
-    const plain = plainRoll(radius, release, { x, angle }, surface, MET * carriedShare);
+    const plain = middlingRoll(radius, release, { x, angle }, surface, freshSurface);
     angle += Math.atan2(pinsX - plain.x[FEET], LANE_LENGTH);
   }
   return { x, angle };

@@ -48,7 +48,7 @@ export const WORLD_FEATURES: readonly Feature[] = [
   ...f('m/s', 'speed', 'surface speed Rω'),
   ...f('rad', 'axis tilt', 'axis rotation'),
   ...f('1', 'friction dry', 'friction at 5 units', 'friction oiled'),
-  ...f('1', 'oil band/R', 'carried share'),
+  ...f('1', 'oil band/R', 'carried share', 'worn per pass'),
   ...f('units', 'most film met'),
   ...f('1', ...stretchNames('plain friction', STRETCHES)),
   ...f('1/board', ...stretchNames('plain friction across', SLOPE_STRETCHES)),
@@ -122,6 +122,7 @@ export function writeWorldFeatures(
   out[i++] = surface.frictionUnder(Number.POSITIVE_INFINITY);
   out[i++] = fresh.bandWidth / radius;
   out[i++] = fresh.carriedShare;
+  out[i++] = fresh.wornPerPass;
   out[i++] = plain.film.reduce((most, film) => Math.max(most, film), 0);
   for (let k = 1; k < STRETCHES.length; k++)
     out[i++] = mean(STRETCHES[k - 1], STRETCHES[k], (foot) => plain.friction[foot]);
@@ -131,7 +132,7 @@ export function writeWorldFeatures(
     out[i++] = mean(SLOPE_STRETCHES[k - 1], SLOPE_STRETCHES[k], across);
   out[i++] = plain.turned[FEET];
   for (const carried of [0, fresh.carriedShare]) {
-    const roll = plainRoll(radius, release, launch, surface, carried);
+    const roll = plainRoll(radius, release, launch, surface, carried, fresh.wornPerPass);
     out[i++] = plainHook(roll, launch);
     out[i++] = roll.heading[FEET];
     out[i++] = plainHookStart(roll, launch);
@@ -150,8 +151,8 @@ export const middlingRoll = (
   release: Release,
   launch: Launch,
   surface: Surface,
-  { carriedShare }: FreshSurface,
-): PlainRoll => plainRoll(radius, release, launch, surface, MET_AGAIN * carriedShare);
+  { carriedShare, wornPerPass }: FreshSurface,
+): PlainRoll => plainRoll(radius, release, launch, surface, MET_AGAIN * carriedShare, wornPerPass);
 
 /**
  * Writes the joint features from those of the ball and the world.

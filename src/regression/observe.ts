@@ -1,17 +1,24 @@
 import { ANSWER_STEP } from '../motion/answer-step.js';
-import { reactionNumbers } from '../motion/reaction.js';
+import { meanReaction, reactionNumbers } from '../motion/reaction.js';
 import { rollShot } from '../motion/shot.js';
 import type { Workspace } from '../motion/workspace.js';
 import type { ShotInputs } from './inputs.js';
 import { TARGETS } from './targets.js';
 
-/** Writes the reaction numbers of a shot by the physics engine, in the order of `TARGETS`; says whether the ball got to the pins. */
+/**
+ * Writes the reaction numbers of a shot by the physics engine, in the order of `TARGETS`; says whether the ball got to the pins.
+ *
+ * The mean of two spin phases half a turn apart: no bowler repeats the phase, and no feature tells it.
+ */
 export function observe(out: Float64Array, at: number, shot: ShotInputs, workspace?: Workspace): boolean {
   const { body, release, launch, surface, freshSurface } = shot;
-  const rolled = rollShot(body, release, launch, surface, { step: ANSWER_STEP, freshSurface }, workspace);
-  const reaction = reactionNumbers(rolled, body.radius);
+  const [here, opposite] = [0, Math.PI].map((turn) => {
+    const thrown = { ...release, spinPhase: (release.spinPhase ?? 0) + turn };
+    return rollShot(body, thrown, launch, surface, { step: ANSWER_STEP, freshSurface }, workspace);
+  });
+  const reaction = meanReaction(reactionNumbers(here, body.radius), reactionNumbers(opposite, body.radius));
   TARGETS.forEach(({ of }, i) => {
     out[at + i] = of(reaction, launch);
   });
-  return rolled.outcome === 'pins';
+  return here.outcome === 'pins' && opposite.outcome === 'pins';
 }

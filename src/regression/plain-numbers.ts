@@ -10,7 +10,11 @@ export const plainHook = ({ x }: PlainRoll, launch: Launch): number =>
 
 /** Where the hook starts, as of any shot, m; the pins for a path that does not hook. */
 export const plainHookStart = (roll: PlainRoll, launch: Launch): number =>
-  cornerOf(FEET * FOOT, plainHook(roll, launch), Math.tan(roll.heading[FEET]) + Math.tan(launch.angle));
+  cornerOf(
+    FEET * FOOT,
+    plainHook(roll, launch),
+    Math.tan(Math.max(roll.heading[FEET], roll.rollHeading)) + Math.tan(launch.angle),
+  );
 
 /** Feet over which the sharpness of a hook is taken. */
 const SHARP_FEET = Math.round(SHARP_OVER / FOOT);

@@ -16,6 +16,8 @@ export interface PlainRoll {
   readonly turned: Float64Array;
   /** Where the slip ends, m; the lane's length when it does not. */
   readonly rollStart: number;
+  /** Heading at which it rolls in the end, were the lane long enough, rad, positive toward the left. */
+  readonly rollHeading: number;
 }
 
 /** Feet from the foul line to the pins, and steps of the plain roll. */
@@ -32,8 +34,9 @@ const INERTIA = 0.352;
  * knows nothing of the layout. The regression takes from it what the lane does to *any* ball on this line, and is left with
  * what this ball does differently. Steps of a foot, the friction of each taken at its beginning.
  *
- * @param carried  share of the most film met so far that lies under the contact besides the lane's own: nothing
+ * @param carried  share of the most film met so far, less what has worn off, that lies under the contact besides the lane's own: nothing
  *   for a ball that always rolls on clean cover, all that a contact keeps for one that always meets its own oil
+ * @param wornPerPass  share of that oil that each turn takes off
  */
 export function plainRoll(
   radius: number,
@@ -41,6 +44,7 @@ export function plainRoll(
   launch: Launch,
   surface: Surface,
   carried: number,
+  wornPerPass: number,
 ): PlainRoll {
   const { speed, spin, axisTilt, axisRotation } = release;
   const startX = speed * Math.sin(launch.angle);
@@ -71,7 +75,8 @@ export function plainRoll(
     friction[foot] = surface.frictionUnder(film[foot]);
     heading[foot] = Math.atan2(-vx, vy);
     if (foot === FEET) break;
-    mostFilm = Math.max(mostFilm, film[foot]);
+    const turns = foot > 0 ? (turned[foot] - turned[foot - 1]) / (2 * Math.PI) : 0;
+    mostFilm = Math.max(mostFilm * (1 - wornPerPass) ** turns, film[foot]);
     const met = surface.frictionUnder(film[foot] + carried * mostFilm);
     const time = FOOT / vy;
     const left = toRoll > 0 ? 1 - takenOff / toRoll : 0;
@@ -83,7 +88,9 @@ export function plainRoll(
       rollStart = y + (vy * (toRoll - before)) / (met * GRAVITY);
     x[foot + 1] = x[foot] + vx * time;
   }
-  return { x, film, friction, heading, turned, rollStart: Math.min(rollStart, LANE_LENGTH) };
+  const lost = INERTIA / (1 + INERTIA); // of the slip, once it rolls
+  const rollHeading = Math.atan2(lost * slipX - startX, Math.max(SLOWEST, startY - lost * slipY));
+  return { x, film, friction, heading, turned, rollStart: Math.min(rollStart, LANE_LENGTH), rollHeading };
 }
 
 /** Speed down the lane below which a plain ball is not followed, m/s. */

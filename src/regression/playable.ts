@@ -9,9 +9,9 @@ import { FEET, type PlainRoll } from './plain-roll.js';
  * comes back. Outside, the regression was not fitted and must not be asked. Common practice, no source.
  */
 export const PLAYABLE = {
-  launchAngle: [from(-1.5, DEGREE), from(10, DEGREE)],
-  hook: [BOARD, 80 * BOARD],
-  entryAngle: [from(-2, DEGREE), from(8.5, DEGREE)],
+  launchAngle: [from(-1.5, DEGREE), from(7.5, DEGREE)],
+  hook: [BOARD, 70 * BOARD],
+  entryAngle: [from(-2, DEGREE), from(10, DEGREE)],
   /** Mean friction over the heads to the greatest met. */
   headsShare: [0, 0.62],
 } as const;

@@ -68,6 +68,7 @@ function shake(shot: ShotInputs, near: () => number): ShotInputs {
     freshSurface: {
       bandWidth: freshSurface.bandWidth * near(),
       carriedShare: freshSurface.carriedShare * near(),
+      wornPerPass: freshSurface.wornPerPass * near(),
     },
   };
 }

@@ -43,8 +43,6 @@ export function pathNotes({ line, reaction, path }: DrawnShot, page: Page): Lane
         return `in the gutter at ${withUnit(end, lane)}`;
       case 'stopped':
         return `stopped at ${withUnit(end, lane)}`;
-      case 'invalid':
-        return 'the simulation failed here';
     }
   }
 }

@@ -20,7 +20,7 @@ const TOLERANCES = Array.from({ length: 40 }, (_, i) => 10 ** (-1 - i / 4));
 /** Errors at which slides over the lane's oil alone are compared, m at the pins: the target for answers, and a thousandth. */
 const ALLOWED = [0.05 * BOARD, 5e-5 * BOARD];
 
-const CARRIED: FreshSurface = { bandWidth: 0.00635, carriedShare: 0.15 };
+const CARRIED: FreshSurface = { bandWidth: 0.00635, carriedShare: 0.15, wornPerPass: 0.3 };
 
 /**
  * Whole slides over an oiled lane by `rollShot` and by odex, which gets the loosest tolerance that errs no more at the pins: with the oil that comes back on the ball, and with the lane's own alone.

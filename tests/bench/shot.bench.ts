@@ -7,7 +7,7 @@ import { againstGeneralEngine } from './general-engine.bench.js';
 import { againstOdex } from './odex.bench.js';
 import { machine, row, timeCalls, timeTogether } from './timing.js';
 
-const FRESH_SURFACE = { bandWidth: 0.00635, carriedShare: 0.15 };
+const FRESH_SURFACE = { bandWidth: 0.00635, carriedShare: 0.15, wornPerPass: 0.3 };
 
 /** Shots that differ a little, the same ones every run. */
 const SHOTS = throws(usualRelease, 50);

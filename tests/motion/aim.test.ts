@@ -8,7 +8,9 @@ import { uniformLane } from '../../src/motion/surface.js';
 import { drilledBall, expectWithin, last, usualRelease } from './bodies.js';
 import { demoPattern } from './patterns.js';
 
-const settings = { step: 0.002, freshSurface: { bandWidth: 0.00635, carriedShare: 0.15 } };
+/** Far beyond what any of these needs, rad. */
+const STEEPEST = 0.15;
+const settings = { step: 0.002, freshSurface: { bandWidth: 0.00635, carriedShare: 0.15, wornPerPass: 0.3 } };
 const lane = oiledLane(demoPattern);
 
 describe('boards', () => {
@@ -26,7 +28,7 @@ describe('aimAt', () => {
   test.each([20, 26, 32])('finds the line to the pocket from board %i', (board) => {
     const x = boardToX(board);
     const roll = (angle: number) => rollShot(drilledBall, usualRelease, { x, angle }, lane, settings);
-    const aim = aimAt(target, x, roll);
+    const aim = aimAt(target, x, STEEPEST, roll);
     expect(aim.found).toBe(true);
     expect(aim.shots).toBeLessThanOrEqual(20);
     const shot = roll(aim.launch.angle);
@@ -43,7 +45,7 @@ describe('aimAt', () => {
         uniformLane(0.03),
         settings,
       );
-    const aim = aimAt(target, 0.2, roll);
+    const aim = aimAt(target, 0.2, STEEPEST, roll);
     expect(aim.found).toBe(true);
     expect(aim.shots).toBeLessThanOrEqual(5);
   });
@@ -52,7 +54,7 @@ describe('aimAt', () => {
     // from board 10 this ball hooks past the pocket unless sent so wide that it falls into the gutter
     const x = boardToX(10);
     const roll = (angle: number) => rollShot(drilledBall, usualRelease, { x, angle }, lane, settings);
-    const aim = aimAt(target, x, roll);
+    const aim = aimAt(target, x, STEEPEST, roll);
     expect(aim.found).toBe(false);
     expect(aim.shots).toBeLessThanOrEqual(20);
     const nearest = roll(aim.launch.angle);
@@ -61,9 +63,25 @@ describe('aimAt', () => {
     expect(roll(aim.launch.angle + 0.005).outcome).toBe('gutter');
   });
 
+  test('never sends a ball out more steeply than it may, and comes as near as that allows', () => {
+    const x = boardToX(20);
+    const tried: number[] = [];
+    const steepest = 0.07;
+    const roll = (angle: number) => {
+      tried.push(Math.abs(angle));
+      return rollShot(drilledBall, usualRelease, { x, angle }, lane, settings);
+    };
+    const aim = aimAt(target, x, steepest, roll);
+    expect(aim.found).toBe(false);
+    expect(Math.max(...tried)).toBe(steepest);
+    expect(aim.launch.angle).toBe(steepest); // this ball needs 0.0723
+  });
+
   test('survives shots that cannot be computed', () => {
     const broken = { ...drilledBall, mass: Number.NaN };
-    const aim = aimAt(target, 0, (angle) => rollShot(broken, usualRelease, { x: 0, angle }, lane, settings));
+    const aim = aimAt(target, 0, STEEPEST, (angle) =>
+      rollShot(broken, usualRelease, { x: 0, angle }, lane, settings),
+    );
     expect(aim.found).toBe(false);
     expect(Number.isFinite(aim.launch.angle)).toBe(true);
   });

@@ -1,10 +1,10 @@
 import { expect } from 'vitest';
-import { diagonal, IDENTITY, type Mat3, mulMat, scaleMat, transpose } from '../../src/mat3.js';
+import { diagonal, IDENTITY, type Mat3, mulMat, mulVec, scaleMat, transpose } from '../../src/mat3.js';
 import type { RollingBody } from '../../src/motion/body.js';
-import type { Release } from '../../src/motion/release.js';
+import { type Launch, type Release, releaseAxis, releaseOrientation } from '../../src/motion/release.js';
 import type { Shot, ShotSettings } from '../../src/motion/shot.js';
 import { DEGREE, from, INCH, MPH, RPM } from '../../src/units.js';
-import { norm, scale, unit, type Vec3 } from '../../src/vec3.js';
+import { cross, norm, scale, unit, type Vec3 } from '../../src/vec3.js';
 
 /** A ball whose inertia is the same about every axis, with radius of gyration k, m. */
 export const isotropicBall = (k: number, radius = 0.1085, mass = 7): RollingBody => ({
@@ -69,6 +69,17 @@ export const spinning = (w_WB_B: Vec3): Release => ({
   axisRotation: 0,
   pap_B: scale(1 / norm(w_WB_B), w_WB_B),
 });
+
+/** The release and launch with which a ball rolls without slip at once: its centre Bo moves at R ω×z, down the lane. */
+export function rollingFromTheStart(
+  body: RollingBody,
+  release: Release,
+): { readonly rolls: Release; readonly launch: Launch } {
+  const w_W = scale(release.spin, releaseAxis(release));
+  const swing_W = cross(w_W, mulVec(releaseOrientation(release), body.p_BoBcm_B)); // of the centre of mass about Bo
+  const v = [body.radius * w_W[1] + swing_W[0], -body.radius * w_W[0] + swing_W[1]] as const;
+  return { rolls: { ...release, speed: Math.hypot(...v) }, launch: { x: 0, angle: Math.atan2(v[0], v[1]) } };
+}
 
 /** No lane's end, no gutters: a motion followed for a time, s. */
 export const openLane = (seconds: number, step: number): ShotSettings => ({

@@ -23,7 +23,16 @@ function wanderingShot(turns: number, arc: number, tilt: number): Shot {
     samples.axis_B.set(axis, 3 * i);
     samples.contact_B.set(rotateAbout(start, axis, samples.phase[i]), 3 * i);
   }
-  return { ...samples, outcome: 'pins', steps: 0, rollStart: -1, endAxis_W: [0, 0, 0] };
+  const launch = { x: 0, angle: 0 };
+  return {
+    ...samples,
+    outcome: 'pins',
+    launch,
+    steps: 0,
+    rollStart: -1,
+    endAxis_W: [0, 0, 0],
+    rollHeading: 0,
+  };
 }
 
 test('great circles about axes of one arc cross at its two poles (exact)', () => {

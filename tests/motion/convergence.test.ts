@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { rollShot, type Shot, type ShotSettings } from '../../src/motion/shot.js';
 import { uniformLane } from '../../src/motion/surface.js';
-import { drilledBall, last, openLane, usualRelease } from './bodies.js';
+import { drilledBall, last, openLane, rollingFromTheStart, usualRelease } from './bodies.js';
 
 /** What is compared: place, velocity, axis and contact point of the last sample. */
 const endOf = (shot: Shot): number[] => [
@@ -35,11 +35,11 @@ test('rolling converges with the fourth power of the step', () => {
     ...usualRelease,
     axisRotation: 0,
     axisTilt: 0,
-    speed: usualRelease.spin * drilledBall.radius,
   };
   const orders = measuredOrders(
     (step) => {
-      const shot = rollShot(drilledBall, release, { x: 0, angle: 0 }, uniformLane(0.5), openLane(0.8, step));
+      const { rolls, launch } = rollingFromTheStart(drilledBall, release);
+      const shot = rollShot(drilledBall, rolls, launch, uniformLane(0.5), openLane(0.8, step));
       expect(shot.rollStart).toBe(0);
       return endOf(shot);
     },

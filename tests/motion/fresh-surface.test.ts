@@ -19,14 +19,20 @@ interface Met {
 }
 
 /** A contact that draws great circles about an axis which may move from turn to turn, over a given film. */
-function drawRings(turns: number, axisAt: (turn: number) => Vec3, filmAt: (turn: number) => number): Met {
+function drawRings(
+  turns: number,
+  axisAt: (turn: number) => Vec3,
+  filmAt: (turn: number) => number,
+  wornPerPass = 0,
+  steps = STEPS,
+): Met {
   const met: Met = { carried: [], fresh: [], contact: [] };
   const memory = new RingMemory();
   const here = new Places(1);
   here.count = 1;
-  memory.clear({ bandWidth: WIDTH, carriedShare: 0.2 }, RADIUS);
-  for (let i = 0; i <= turns * STEPS; i++) {
-    const turn = i / STEPS;
+  memory.clear({ bandWidth: WIDTH, carriedShare: 0.2, wornPerPass }, RADIUS);
+  for (let i = 0; i <= turns * steps; i++) {
+    const turn = i / steps;
     const angle = 2 * Math.PI * turn;
     const a = unit(axisAt(turn));
     const u = unit([a[1], -a[0], 0]);
@@ -34,7 +40,7 @@ function drawRings(turns: number, axisAt: (turn: number) => Vec3, filmAt: (turn:
     const contact = Float64Array.from(u, (c, k) => Math.cos(angle) * c + Math.sin(angle) * v[k]);
     const axis = Float64Array.from(a);
     memory.lay(contact, axis, angle, filmAt(turn));
-    memory.expect(contact, axis, angle, (2 * Math.PI) / STEPS);
+    memory.expect(contact, axis, angle, (2 * Math.PI) / steps);
     here.phase[0] = angle;
     here.contact_P.set(contact);
     memory.meet(here);
@@ -101,12 +107,53 @@ describe('oil that the ball carries', () => {
   });
 });
 
+describe('oil that wears off the ball', () => {
+  const oilFirst = (turn: number): number => (turn < 1.5 ? 30 : 0);
+
+  test.each([0, 0.3, 0.7, 1])(
+    'each pass over a ring takes its share %f off: (1 − share) to the power of passes',
+    (share) => {
+      const { carried } = drawRings(6, () => [1, 0.2, 0], oilFirst, share);
+      // a quarter turn on, the last ring with oil was laid in the second turn; three quarters on, in the first
+      expectWithin(carried[5.25 * STEPS], 6 * (1 - share) ** 3, 1e-9);
+      expectWithin(carried[5.75 * STEPS], 6 * (1 - share) ** 4, 1e-9);
+      expectWithin(carried[1.25 * STEPS], 6, 1e-9); // what is met is as the passes before have left it
+    },
+  );
+
+  test('a pass beside the ring takes off as much less as the bump says', () => {
+    const tilt = 0.03;
+    const axis = (turn: number): Vec3 =>
+      turn > 1 && turn <= 2 ? [Math.cos(tilt), Math.sin(tilt), 0] : [1, 0, 0];
+    const { carried, contact } = drawRings(3, axis, (turn) => (turn <= 1 ? 30 : 0), 0.5);
+    for (let i = 2 * STEPS + 4; i < carried.length - 2; i += 7) {
+      // the second turn passed the first ring's point here at its distance from the tilted circle
+      const offset = RADIUS * (Math.cos(tilt) * contact[i][0] + Math.sin(tilt) * contact[i][1]);
+      expectWithin(carried[i], 6 * (1 - 0.5 * bump(offset)), 5e-3);
+    }
+  });
+
+  test('however finely a turn is sampled: rings far apart wear where they cross', () => {
+    const axis = (turn: number): Vec3 => [1, 0.5 * Math.floor(Math.min(turn, 3.999) - 1e-9), 0];
+    const back = (turn: number): Vec3 => (turn > 3 ? [1, 0, 0] : axis(turn));
+    // all oil left on the first ring, as the fourth turn finds it on going round it again: between zero and whole
+    const left = (steps: number): number => {
+      const { carried } = drawRings(4, back, (turn) => (turn <= 1 ? 30 : 0), 0.7, steps);
+      const again = carried.slice(3 * steps + 1);
+      return again.reduce((sum, film) => sum + film, 0) / again.length;
+    };
+    const [coarse, fine] = [left(48), left(960)];
+    expect(fine).toBeLessThan(5.99);
+    expectWithin(coarse, fine, 0.02 * 6);
+  });
+});
+
 describe('what carried oil does to a shot', () => {
   const lane = oiledLane(demoPattern);
   const roll = (body: typeof drilledBall, carriedShare: number) =>
     rollShot(body, usualRelease, { x: -0.1, angle: 0.03 }, lane, {
       step: 0.002,
-      freshSurface: { bandWidth: 0.00635, carriedShare },
+      freshSurface: { bandWidth: 0.00635, carriedShare, wornPerPass: 0 },
     });
 
   test('a share of nothing is the same as no coupling at all', () => {

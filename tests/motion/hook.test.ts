@@ -56,6 +56,27 @@ function parabolaCorner(shot: Shot): number {
   return (end * (end - turn)) / (2 * end - turn);
 }
 
+/**
+ * Tangent of the heading at which it comes to roll in the end, positive leftward, whatever the friction: of its slip, which is
+ * all across, κ = α/(1 + α) is lost, with α = (RG/R)² (any mechanics textbook).
+ */
+function rollSlope({ angle = 0, side = 70 } = {}): number {
+  const alpha = (0.065 / R) ** 2;
+  const across = SPEED * Math.sin(angle);
+  return -(across - (alpha / (1 + alpha)) * (across + R * side)) / (SPEED * Math.cos(angle));
+}
+
+/**
+ * Where a hook starts of which a part is still to come at the end of the lane: the mean place of all bending, that part counted
+ * at the end.
+ *
+ * @param corner  of what has been bent
+ * @param slope   tangent of the heading there, and of the heading in the end
+ */
+function withWhatIsToCome(corner: number, end: number, slope: number, last: number, launch = 0): number {
+  return end - ((end - corner) * (slope + launch)) / (last + launch);
+}
+
 describe(`a ball that slips straight across the lane (${SOURCE})`, () => {
   const mu = 0.05;
   const bend = (mu * GRAVITY) / SPEED ** 2; // of the tangent of its heading, 1/m
@@ -64,15 +85,20 @@ describe(`a ball that slips straight across the lane (${SOURCE})`, () => {
     { name: 'straight down the lane', angle: 0 },
     { name: 'sent 4° to the right', angle: 4 * DEGREE },
     { name: 'sent 2° to the left', angle: -2 * DEGREE },
-  ])('$name: the hook is all μ g t²/2, and starts where tangents of a parabola meet', ({ angle }) => {
-    const shot = sideways(uniformLane(mu), { angle });
-    expect(shot.outcome).toBe('pins');
-    expect(shot.rollStart).toBe(-1);
-    const { start, total } = hookOf(shot);
-    const time = LANE_LENGTH / (SPEED * Math.cos(angle));
-    expectWithin(total, (mu * GRAVITY * time ** 2) / 2, 1e-9);
-    expectWithin(start, parabolaCorner(shot), CORNER);
-  });
+  ])(
+    '$name: the hook is all μ g t²/2, and starts at the mean place of bending, what is still to come at the pins',
+    ({ angle }) => {
+      const shot = sideways(uniformLane(mu), { angle });
+      expect(shot.outcome).toBe('pins');
+      expect(shot.rollStart).toBe(-1);
+      const { start, total, entryAngle } = hookOf(shot);
+      const time = LANE_LENGTH / (SPEED * Math.cos(angle));
+      expectWithin(total, (mu * GRAVITY * time ** 2) / 2, 1e-9);
+      const [slope, launch] = [Math.tan(entryAngle), Math.tan(angle)];
+      const want = withWhatIsToCome(parabolaCorner(shot), LANE_LENGTH, slope, rollSlope({ angle }), launch);
+      expectWithin(start, want, CORNER);
+    },
+  );
 
   test('its heading changes most over the first ten feet', () => {
     const { sharpness } = hookOf(sideways(uniformLane(mu)));
@@ -86,20 +112,38 @@ describe(`a ball that slips straight across the lane (${SOURCE})`, () => {
     expectWithin(hookOf(shot).entryAngle, Math.atan(bend * (LANE_LENGTH - lastTurn(shot) / 2)), 4e-5 * bend);
   });
 
-  test.each([
-    { degrees: 0, start: 'at the end' },
-    { degrees: 0.01, start: 'nearly there' },
-    { degrees: 0.5, start: 'half way from its corner to the end' },
-    { degrees: 0.999, start: 'at its corner but for a thousandth' },
-    { degrees: 1, start: 'at its corner' },
-    { degrees: 1.001, start: 'at its corner' },
-    { degrees: 4, start: 'at its corner' },
-  ])('that turns by $degrees of a degree starts to hook $start', ({ degrees }) => {
-    const bend = (degrees * LEAST_TURN) / (LANE_LENGTH - TURN / 2);
-    const shot = sideways(uniformLane((bend * SPEED ** 2) / GRAVITY));
-    // the last turn is a little longer than the first
-    const share = Math.min(1, (bend * (LANE_LENGTH - lastTurn(shot) / 2)) / LEAST_TURN);
-    expectWithin(hookOf(shot).start, LANE_LENGTH - share * (LANE_LENGTH - parabolaCorner(shot)), CORNER);
+  test.each([0, 0.01, 0.5, 1, 4])(
+    'that has turned by %s degrees and would turn by fourteen starts to hook the later, the less it has',
+    (degrees) => {
+      const bend = (degrees * LEAST_TURN) / (LANE_LENGTH - TURN / 2);
+      const shot = sideways(uniformLane((bend * SPEED ** 2) / GRAVITY));
+      const slope = bend * (LANE_LENGTH - lastTurn(shot) / 2);
+      const want = withWhatIsToCome(parabolaCorner(shot), LANE_LENGTH, slope, rollSlope());
+      expectWithin(hookOf(shot).start, want, CORNER);
+    },
+  );
+
+  test('the faster it is sent, the later it starts to hook', () => {
+    const starts = [7, 8, 9, 10].map((speed) => {
+      const [wx, wy] = [-speed / R, -70];
+      const release = {
+        speed,
+        spin: Math.hypot(wx, wy),
+        axisTilt: 0,
+        axisRotation: Math.atan2(70, speed / R),
+      };
+      const shot = rollShot(
+        isotropicBall(0.065, R),
+        { ...release, pap_B: [1, 0, 0] },
+        { x: 0, angle: 0 },
+        uniformLane(mu),
+        { step: 0.002, freshSurface: null, halfWidth: Number.POSITIVE_INFINITY },
+      );
+      expect(shot.rollStart).toBe(-1);
+      return hookOf(shot).start;
+    });
+    for (let i = 1; i < starts.length; i++)
+      expect(starts[i]).toBeGreaterThan((starts[i - 1] as number) + 0.2);
   });
 
   test('a hook to the right is negative, starts at the end and has no sharpness', () => {
@@ -117,7 +161,8 @@ describe(`a ball that slips straight across the lane (${SOURCE})`, () => {
     const { start, total, sharpness } = hookOf(shot);
     const sharp = (0.2 * GRAVITY) / SPEED ** 2;
     expectWithin(total, (sharp * end ** 2) / 2, 1e-9);
-    expectWithin(start, parabolaCorner(shot), CORNER);
+    const slope = sharp * (end - lastTurn(shot) / 2);
+    expectWithin(start, withWhatIsToCome(parabolaCorner(shot), end, slope, rollSlope()), CORNER);
     const middle = end - TURN / 2;
     expectWithin(sharpness, Math.atan(sharp * middle) / middle, 1e-4 * sharp); // the turn grows by a hundredth
   });
@@ -134,19 +179,11 @@ describe(`a ball that slips across two friction zones (${SOURCE})`, () => {
   const departureAt = (y: number): number =>
     (bends[0] * y ** 2) / 2 + ((bends[1] - bends[0]) * Math.max(0, y - from) ** 2) / 2;
 
-  test('the hook starts where the launch line meets the last turn drawn on', () => {
+  test('the hook starts at the mean place of all bending, what is still to come counted at the pins', () => {
     expectWithin(hook.total, departureAt(LANE_LENGTH), 1e-9);
-    const turn = turnAt(LANE_LENGTH - lastTurn(shot) / 2);
-    expectWithin(hook.start, LANE_LENGTH - departureAt(LANE_LENGTH) / turn, CORNER);
-  });
-
-  test('which is the mean place of all bending, but for that of the last turn', () => {
-    const mean =
-      (bends[0] * from * (from / 2) + bends[1] * (LANE_LENGTH - from) * ((LANE_LENGTH + from) / 2)) /
-      turnAt(LANE_LENGTH);
-    // of the bending in the last turn half shows in its heading
-    const unseen = (bends[1] * lastTurn(shot)) / 2 / turnAt(LANE_LENGTH);
-    expectWithin(hook.start, LANE_LENGTH - (LANE_LENGTH - mean) / (1 - unseen), CORNER);
+    const done = bends[0] * from * (from / 2) + bends[1] * (LANE_LENGTH - from) * ((LANE_LENGTH + from) / 2);
+    const toCome = rollSlope() - turnAt(LANE_LENGTH);
+    expectWithin(hook.start, (done + toCome * LANE_LENGTH) / rollSlope(), CORNER);
   });
 
   test('it is sharpest over the ten feet behind the first, from half a turn on', () => {
@@ -170,9 +207,11 @@ function pathOf(leftAt: (y: number) => number, end: number, turn = 0.6, gap = 0.
     vy: y.map(() => SPEED),
     phase: y.map((at) => (2 * Math.PI * at) / turn),
     outcome: 'gutter',
+    launch: { x: -leftAt(0), angle: -Math.atan(slope(0)) },
     steps: count,
     rollStart: -1,
     endAxis_W: ZERO,
+    rollHeading: -1.5, // nothing is still to come on the left
   };
 }
 

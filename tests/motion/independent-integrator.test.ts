@@ -37,7 +37,7 @@ test(`random uneven balls off their centres slide as an adaptive integrator says
     const solver = new Solver(16);
     solver.absoluteTolerance = solver.relativeTolerance = 1e-12;
     const w_W = scale(release.spin, releaseAxis(release));
-    const start = sceneStart(release.speed, launch.angle, launch.x, w_W, releaseOrientation(release));
+    const start = sceneStart(body, release, launch, w_W, releaseOrientation(release));
     const { y: s } = solver.solve(slidingRates(body, FRICTION, GRAVITY), 0, start, SECONDS);
 
     expectWithin(last(shot.x), s[0], 1e-8);

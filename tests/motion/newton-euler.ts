@@ -1,5 +1,6 @@
 import { type Mat3, mulMat, mulVec, transpose } from '../../src/mat3.js';
 import type { RollingBody } from '../../src/motion/body.js';
+import type { Launch, Release } from '../../src/motion/release.js';
 import { cross, type Vec3 } from '../../src/vec3.js';
 
 /**
@@ -62,9 +63,19 @@ function solveLinear(rows: number[][]): number[] {
   return x;
 }
 
-/** The state of these equations at release. */
-export const sceneStart = (speed: number, angle: number, x: number, w_W: Vec3, R_WB: Mat3): number[] => [
-  ...[x, 0, speed * Math.sin(angle), speed * Math.cos(angle)],
-  ...w_W,
-  ...R_WB.flat(),
-];
+/** The state of these equations at release: the centre of mass is where it is sent from, and goes where it is sent. */
+export function sceneStart(
+  { p_BoBcm_B }: RollingBody,
+  { speed }: Release,
+  { x, angle }: Launch,
+  w_W: Vec3,
+  R_WB: Mat3,
+): number[] {
+  const d = mulVec(R_WB, p_BoBcm_B);
+  const back = cross(d, w_W); // velocity of Bo seen from the centre of mass: ω × (−d)
+  return [
+    ...[x - d[0], -d[1], speed * Math.sin(angle) + back[0], speed * Math.cos(angle) + back[1]],
+    ...w_W,
+    ...R_WB.flat(),
+  ];
+}

@@ -60,7 +60,11 @@ export function randomShots(count: number, seed = 2027): readonly RandomShot[] {
         angle: (between(-0.3, 0.3) + 2 * sideward) * DEGREE,
       },
       surface: one(lanes),
-      freshSurface: { bandWidth: from(between(0.15, 0.4), INCH), carriedShare: between(0.05, 0.3) },
+      freshSurface: {
+        bandWidth: from(between(0.15, 0.4), INCH),
+        carriedShare: between(0.05, 0.3),
+        wornPerPass: between(0, 0.7),
+      },
     };
   });
 }

@@ -8,7 +8,8 @@ import { rollShot } from '../../src/motion/shot.js';
 import { drilledBall, expectWithin, last, usualRelease } from './bodies.js';
 import { demoPattern } from './patterns.js';
 
-const settings = { step: 0.002, freshSurface: { bandWidth: 0.00635, carriedShare: 0.15 } };
+const STEEPEST = 0.15;
+const settings = { step: 0.002, freshSurface: { bandWidth: 0.00635, carriedShare: 0.15, wornPerPass: 0.3 } };
 const lane = oiledLane(demoPattern);
 const pocket = boardToX(17.5);
 
@@ -30,10 +31,10 @@ describe('reAim', () => {
     { name: 'a little slower', change: { speed: usualRelease.speed - 0.2 } },
     { name: 'with less rotation', change: { axisRotation: usualRelease.axisRotation - 0.15 } },
   ])('brings a ball bowled $name back to the target in a few shots', ({ change }) => {
-    const before = reAim(pocket, near, 10, counted().roll);
+    const before = reAim(pocket, STEEPEST, near, 10, counted().roll);
     expect(before).not.toBeNull();
     const { count, roll } = counted({ ...usualRelease, ...change });
-    const again = reAim(pocket, before!.launch, 10, roll);
+    const again = reAim(pocket, STEEPEST, before!.launch, 10, roll);
     expect(count.shots).toBeLessThanOrEqual(5);
     expect(again!.shot.outcome).toBe('pins');
     expectWithin(last(again!.shot.x), pocket, ON_TARGET);
@@ -41,19 +42,25 @@ describe('reAim', () => {
   });
 
   test('rolls once where the launch is on target already', () => {
-    const there = reAim(pocket, near, 10, counted().roll)!;
+    const there = reAim(pocket, STEEPEST, near, 10, counted().roll)!;
     const { count, roll } = counted();
-    expect(reAim(pocket, there.launch, 10, roll)!.launch).toEqual(there.launch);
+    expect(reAim(pocket, STEEPEST, there.launch, 10, roll)!.launch).toEqual(there.launch);
     expect(count.shots).toBe(1);
   });
 
   test('gives up at once on a ball in the gutter, and on one that cannot be computed', () => {
     const gutter = counted();
-    expect(reAim(pocket, { x: boardToX(5), angle: 0.1 }, 10, gutter.roll)).toBeNull();
+    expect(reAim(pocket, STEEPEST, { x: boardToX(5), angle: 0.1 }, 10, gutter.roll)).toBeNull();
     expect(gutter.count.shots).toBe(1);
     const broken = counted(usualRelease, { ...drilledBall, mass: Number.NaN });
-    expect(reAim(pocket, near, 10, broken.roll)).toBeNull();
+    expect(reAim(pocket, STEEPEST, near, 10, broken.roll)).toBeNull();
     expect(broken.count.shots).toBe(1);
+  });
+
+  test('gives up where the line would be steeper than a ball is sent', () => {
+    const there = reAim(pocket, STEEPEST, near, 10, counted().roll)!;
+    expect(reAim(pocket, there.launch.angle + 0.02, near, 10, counted().roll)).not.toBeNull();
+    expect(reAim(pocket, there.launch.angle - 1e-3, near, 10, counted().roll)).toBeNull();
   });
 
   test('a fiftieth of a board is what near enough means', () => {

@@ -46,7 +46,7 @@ writeFileSync(
 
 Written by \`second-engine-table.ts\`; not by hand. \`rollShot\` beside mujoco-js 0.0.7, at the pins (60 ft), heading of the
 instant, the lane's friction alone; “hook” and “heading” are ours, Δ is theirs less ours. The other engine rolls a free sphere with
-full inertia and offset centre of mass on a plane with Coulomb friction (elliptic cone, Runge–Kutta, steps of 0.2, 0.1 and
+full inertia and offset centre of mass, which goes where the bowler sends it, on a plane with Coulomb friction (elliptic cone, Runge–Kutta, steps of 0.2, 0.1 and
 0.05 ms); nothing of our equations is in it. A left-hander is rolled there truly mirrored.
 
 At its finest step the greatest differences are ${to(

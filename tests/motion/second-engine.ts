@@ -2,7 +2,7 @@ import loadEngine, { type MainModule, type MjData } from 'mujoco-js';
 import { GRAVITY, LANE_LENGTH } from '../../src/constants.js';
 import { type Mat3, mulMat, mulVec, transpose } from '../../src/mat3.js';
 import { releaseAxis, releaseOrientation } from '../../src/motion/release.js';
-import { norm, scale, unit, type Vec3 } from '../../src/vec3.js';
+import { cross, norm, scale, unit, type Vec3 } from '../../src/vec3.js';
 import type { Scene } from './scenes.js';
 
 /** Where and how a ball gets to the pins; m, s, m/s, rad/s, rad. Heading (positive leftward) is the instant's. */
@@ -52,8 +52,14 @@ function roll(engine: MainModule, scene: Scene, step: number): Arrival {
     const { release, launch, zones } = scene;
     const w_WB_W = scale(release.spin, releaseAxis(release));
     const w_WB_B = mulVec(transpose(releaseOrientation(release)), w_WB_W);
-    // of a free joint: velocity of Bo in W, then w_WB_B
-    data.qvel.set([side * release.speed * Math.sin(launch.angle), release.speed * Math.cos(launch.angle), 0]);
+    // of a free joint: velocity of Bo in W, then w_WB_B. The bowler sends the centre of mass, d from Bo: v_Bo = v − ω×d
+    const d_W = mulVec(releaseOrientation(release), scene.body.p_BoBcm_B);
+    const swing_W = cross(w_WB_W, d_W);
+    data.qvel.set([
+      side * (release.speed * Math.sin(launch.angle) - swing_W[0]),
+      release.speed * Math.cos(launch.angle) - swing_W[1],
+      0,
+    ]);
     data.qvel.set(mirrorTurn(w_WB_B, side), 3);
     let nextZone = 0;
     for (let before = stateOf(data); before.time < LONGEST; ) {
@@ -81,11 +87,12 @@ function sceneXml({ body, release, launch, zones }: Scene, side: number, step: n
   const mirrored = (matrix: Mat3): Mat3 => mulMat(mulMat(M, matrix), M);
   const [xAxis, yAxis] = transpose(mirrored(releaseOrientation(release)));
   const I = mirrored(body.I_Bcm_B);
+  const d_W = mulVec(releaseOrientation(release), body.p_BoBcm_B);
   return `<mujoco>
   <option timestep="${step}" gravity="0 0 ${-GRAVITY}" integrator="RK4" cone="elliptic" impratio="${HOLD}" tolerance="1e-14"/>
   <worldbody>
     <geom name="lane" type="plane" size="100 100 1" contype="0" conaffinity="0"/>
-    <body pos="${side * launch.x} 0 ${body.radius}" xyaxes="${[...xAxis, ...yAxis].join(' ')}">
+    <body pos="${side * (launch.x - d_W[0])} ${-d_W[1]} ${body.radius}" xyaxes="${[...xAxis, ...yAxis].join(' ')}">
       <freejoint/>
       <geom name="ball" type="sphere" size="${body.radius}" contype="0" conaffinity="0"/>
       <inertial pos="${mulVec(M, body.p_BoBcm_B).join(' ')}" mass="${body.mass}"

@@ -13,7 +13,7 @@ const MIRROR: Mat3 = [
   [0, 1, 0],
   [0, 0, 1],
 ];
-const SETTINGS = { step: 0.002, freshSurface: { bandWidth: 0.00635, carriedShare: 0.15 } };
+const SETTINGS = { step: 0.002, freshSurface: { bandWidth: 0.00635, carriedShare: 0.15, wornPerPass: 0.3 } };
 
 const mirroredBody = (body: RollingBody): RollingBody => ({
   ...body,

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { NOMINAL_SURFACE } from '../../src/recommend/assumed-surface.js';
 import { laneAnswer } from '../../src/recommend/lane-answer.js';
 import { patternOf } from '../../src/recommend/shot-problem.js';
 import { type Lane, laneSchema } from '../../src/records/lane.js';
@@ -53,13 +54,13 @@ describe('a lane, read', () => {
     const at = (ft: number, board: number) =>
       friction.find(({ distanceFt }) => distanceFt === ft)?.boards.find((b) => b.board === board)?.friction;
     expect(at(55, 20)).toBeCloseTo(0.21, 12);
-    // exp(−50/5) of the drop is left
-    expect(at(15, 20)).toBeCloseTo(0.03 + 0.18 * Math.exp(-10), 6);
+    // exp(−50/scale) of the drop is left
+    expect(at(15, 20)).toBeCloseTo(0.03 + 0.18 * Math.exp(-50 / NOMINAL_SURFACE.filmScale), 8);
   });
 
   test('games: what balls took up was carried off or carried down, and it stands among the assumptions', () => {
     const { wear, oil, says, assumptions } = laneAnswer({ ...even, games: 24 }, 'right');
-    expect(wear!.takenFromTrack).toBeCloseTo(1 - 0.985 ** 24, 12);
+    expect(wear!.takenFromTrack).toBeCloseTo(1 - (1 - NOMINAL_SURFACE.burnPerGame) ** 24, 12);
     expect(wear!.carriedDown + wear!.carriedOff).toBeCloseTo(wear!.takenOfAll, 12);
     const fresh = laneAnswer(even, 'right').oil.total;
     expect(oil.total / fresh).toBeCloseTo(1 - wear!.carriedOff, 3);
@@ -117,7 +118,10 @@ describe('lane files', () => {
   });
 
   test('friction beyond what a ball may have, a length the zones do not fill, and no zone at all are faults', () => {
-    expect(faultsOf({ ...even, frictionDry: 0.4 })).toEqual(['frictionDry']);
+    expect(faultsOf({ ...even, frictionDry: 0.41 })).toEqual(['frictionDry']);
+    expect(faultsOf({ ...even, frictionDry: 0.4 })).toEqual([]);
+    expect(faultsOf({ ...even, frictionOiled: 0.004 })).toEqual(['frictionOiled']);
+    expect(faultsOf({ ...even, frictionOiled: 0.005 })).toEqual([]);
     expect(faultsOf({ ...even, patternFt: 44 })).toEqual(['patternFt']);
     expect(faultsOf({ ...even, zones: [] })).toContain('zones');
   });

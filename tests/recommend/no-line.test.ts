@@ -10,8 +10,8 @@ import { rollAnswerSchema } from '../../src/records/answer.js';
 import type { Bowler } from '../../src/records/bowler.js';
 import { averageBowler, houseLane, plainBall } from './fixtures.js';
 
-/** From board 10 an average hook crosses past the pocket, or is sent into the gutter. */
-const outside: Bowler = { ...averageBowler, laydownBoard: 10 };
+/** From board 10 a strong hook crosses past the pocket, or is sent into the gutter. */
+const outside: Bowler = { ...averageBowler, revRateRpm: 440, axisRotationDeg: 62, laydownBoard: 10 };
 const ball = ballProblem(plainBall, outside, 'moment');
 const layout = toLayout(MIDDLE_LAYOUT, ball.published.radius);
 

@@ -34,8 +34,8 @@ test('on fresh oil the rate of wear changes nothing, to the last bit', () => {
 });
 
 test('worlds draw both rates of wear within their ranges', () => {
-  const range = { low: LOW_SURFACE, high: HIGH_SURFACE };
-  const worlds = drawWorlds(3, 500, averageBowler, ball.published.radius, 8, range);
+  const { radius } = ball.published;
+  const worlds = drawWorlds({ seed: 3, count: 500, bowler: averageBowler, radius, bodyCount: 8 });
   for (const key of ['burnPerGame', 'carriedDown'] as const) {
     const drawn = worlds.map(({ surface }) => surface[key]);
     expect(Math.min(...drawn)).toBeGreaterThanOrEqual(LOW_SURFACE[key]);

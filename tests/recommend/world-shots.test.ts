@@ -11,7 +11,7 @@ function recorder() {
     async evaluate(trials) {
       asked.push(...trials);
       return trials.map((trial): Outcome => {
-        const reaction = { totalHook: trial.world + trial.layout.drillingAngle, entryAngle: 0.08 };
+        const reaction = { totalHook: Number(trial.world) + trial.layout.drillingAngle, entryAngle: 0.08 };
         return { launch: trial.launch ?? { x: 0, angle: 0.01 }, shot: 'pins', reaction } as Outcome;
       });
     },

@@ -2,12 +2,13 @@ import { mean, standardDeviation } from 'simple-statistics';
 import { expect, test } from 'vitest';
 import { HIGH_SURFACE, LOW_SURFACE } from '../../src/recommend/assumed-surface.js';
 import { drawWorlds, SCATTER_BY_SKILL } from '../../src/recommend/world.js';
+import type { Bowler } from '../../src/records/bowler.js';
 import { DEGREE, INCH, MPH } from '../../src/units.js';
 import { averageBowler } from './fixtures.js';
 
 const radius = (27 * INCH) / (2 * Math.PI);
-const range = { low: LOW_SURFACE, high: HIGH_SURFACE };
-const draw = (seed: number, count: number) => drawWorlds(seed, count, averageBowler, radius, 48, range);
+const draw = (seed: number, count: number, bowler: Bowler = averageBowler) =>
+  drawWorlds({ seed, count, bowler, radius, bodyCount: 48 });
 
 test('drawWorlds: the same seed gives the same worlds, another seed others', () => {
   expect(draw(7, 20)).toEqual(draw(7, 20));
@@ -36,7 +37,7 @@ test('drawWorlds: scatter has the stated standard deviation, every range is kept
 
 test('drawWorlds: numbers that may be off themselves widen the scatter and move the PAP; the rest stays', () => {
   const unsure = { ...averageBowler, uncertainty: { speedMph: 0.3, papOverIn: 0.25 } };
-  const worlds = drawWorlds(1, 4000, unsure, radius, 48, range);
+  const worlds = draw(1, 4000, unsure);
   const known = draw(1, 4000);
   // 0.4 and 0.3 mph add as squares: 0.5
   expect(worlds[7].speed / known[7].speed).toBeCloseTo(0.5 / SCATTER_BY_SKILL.league.speedMph, 9);

@@ -23,7 +23,7 @@ describe('the plain roll', () => {
   test('of a ball that rolls from the start: straight, turning by its way over its radius (exact)', () => {
     const release = { speed: SPEED, spin: SPEED / RADIUS, axisTilt: 0, axisRotation: 0 };
     const launch = { x: 0.1, angle: 0 };
-    const roll = plainRoll(RADIUS, release, launch, uniformLane(0.1), 0);
+    const roll = plainRoll(RADIUS, release, launch, uniformLane(0.1), 0, 0);
     expectWithin(roll.turned[FEET], LANE_LENGTH / RADIUS, 1e-9);
     expectWithin(plainHook(roll, launch), 0, 1e-12);
     expect(plainHookStart(roll, launch)).toBe(LANE_LENGTH);
@@ -34,9 +34,9 @@ describe('the plain roll', () => {
     const release = { speed: SPEED, spin: SPEED / RADIUS, axisTilt: 0, axisRotation: 0 };
     // a film that falls by a unit a foot and is thinner than half a unit from 29.5 ft on
     const lane: Surface = { ...uniformLane(0.1), filmAt: (_, y) => Math.max(0, 30 - y / FOOT) };
-    const roll = plainRoll(RADIUS, release, { x: 0, angle: 0 }, lane, 0);
+    const roll = plainRoll(RADIUS, release, { x: 0, angle: 0 }, lane, 0, 0);
     expectWithin(turnedInOil(roll), (29.5 * FOOT) / RADIUS, 1e-9);
-    const dry = plainRoll(RADIUS, release, { x: 0, angle: 0 }, uniformLane(0.1), 0);
+    const dry = plainRoll(RADIUS, release, { x: 0, angle: 0 }, uniformLane(0.1), 0, 0);
     expect(turnedInOil(dry)).toBe(dry.turned[FEET]);
   });
 
@@ -45,19 +45,23 @@ describe('the plain roll', () => {
     const side = 4; // m/s of surface speed across, too fast to be stopped before the pins
     const spin = Math.hypot(SPEED, side) / RADIUS;
     const release = { speed: SPEED, spin, axisTilt: 0, axisRotation: Math.atan2(side, SPEED) };
-    const roll = plainRoll(RADIUS, release, { x: 0, angle: 0 }, uniformLane(mu), 0);
+    const roll = plainRoll(RADIUS, release, { x: 0, angle: 0 }, uniformLane(mu), 0, 0);
     const hook = (mu * GRAVITY * (LANE_LENGTH / SPEED) ** 2) / 2;
     // each foot takes the heading of its beginning: half a foot of sixty is lost, twice in a parabola
     expectWithin(plainHook(roll, { x: 0, angle: 0 }), hook, hook / FEET);
     expectWithin(plainSharpness(roll), (mu * GRAVITY) / SPEED ** 2, 1e-3 * ((mu * GRAVITY) / SPEED ** 2));
-    expectWithin(plainHookStart(roll, { x: 0, angle: 0 }), LANE_LENGTH / 2, 0.51 * FOOT);
+    // of what it would turn until it rolls, the part still to come counts at the pins
+    const share = Math.tan(roll.heading[FEET]) / Math.tan(roll.rollHeading);
+    expectWithin(plainHookStart(roll, { x: 0, angle: 0 }), LANE_LENGTH * (1 - share / 2), 0.51 * FOOT);
+    const taken = 0.352 / 1.352;
+    expectWithin(Math.tan(roll.rollHeading), (taken * side) / SPEED, 1e-12); // the friction-free formula
   });
 
   test('is near the engine’s shot of the same plain ball', () => {
     const release = { speed: SPEED, spin: 35, axisTilt: 10 * DEGREE, axisRotation: 50 * DEGREE };
     const launch = { x: -0.1, angle: 0.03 };
     const lane = uniformLane(0.07);
-    const roll = plainRoll(RADIUS, release, launch, lane, 0);
+    const roll = plainRoll(RADIUS, release, launch, lane, 0, 0);
     const shot = rollShot(isotropicBall(GYRATION, RADIUS), { ...release, pap_B: [1, 0, 0] }, launch, lane, {
       step: 0.002,
       freshSurface: null,

@@ -1,6 +1,5 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
-import { HIGH_SURFACE, LOW_SURFACE } from '../../src/recommend/assumed-surface.js';
 import { ballProblem } from '../../src/recommend/ball-problem.js';
 import { gridCandidates, layoutOf } from '../../src/recommend/candidates.js';
 import { findLine } from '../../src/recommend/line.js';
@@ -67,8 +66,13 @@ test('the shelf’s bowlers, balls and lanes lie where the regression was fitted
       const record = balls.find((each) => each.id === id)!.record;
       const ball = ballProblem(record, bowler.record, 'moment');
       const { radius } = ball.published;
-      const range = { low: LOW_SURFACE, high: HIGH_SURFACE };
-      const worlds = drawWorlds(11, WORLDS, bowler.record, radius, ball.bodies.length, range);
+      const worlds = drawWorlds({
+        seed: 11,
+        count: WORLDS,
+        bowler: bowler.record,
+        radius,
+        bodyCount: ball.bodies.length,
+      });
       for (const lane of lanes) {
         const unaimed = unaimedProblem(lane.record, bowler.record, record, ball);
         const line = findLine(unaimed, toLayout(MIDDLE_LAYOUT, radius));

@@ -2,10 +2,10 @@ import type { MassProperties } from '../../src/ball/mass-properties.js';
 import { LANE_LENGTH } from '../../src/constants.js';
 import { ANSWER_STEP } from '../../src/motion/answer-step.js';
 import { oiledLane, withFriction } from '../../src/motion/oil.js';
-import { type Reaction, reactionNumbers } from '../../src/motion/reaction.js';
+import { meanReaction, type Reaction, reactionNumbers } from '../../src/motion/reaction.js';
 import type { Launch } from '../../src/motion/release.js';
 import { rollShot, type Shot } from '../../src/motion/shot.js';
-import { GREATEST_FRICTION } from '../../src/recommend/assumed-surface.js';
+import { frictionOf } from '../../src/recommend/assumed-surface.js';
 import { ballProblem } from '../../src/recommend/ball-problem.js';
 import { type ShotProblem, unaimedProblem } from '../../src/recommend/shot-problem.js';
 import { simulator } from '../../src/recommend/simulator.js';
@@ -29,9 +29,9 @@ export interface Case {
 export interface Rig {
   readonly problem: ShotProblem;
   readonly drilled: MassProperties;
-  /** The shot in a world, followed to `length` (m), the pins when left out. */
+  /** The shot in a world, followed to `length` (m), the pins when left out; spin phase 0 where the world has none. */
   shot(world: World, length?: number): Shot;
-  /** Reaction numbers, SI. */
+  /** Reaction numbers, SI; the mean of two spin phases half a turn apart where the world has none. */
   react(world: World): Reaction;
 }
 
@@ -49,9 +49,13 @@ export function rigOf({ bowler, ball, layout, alter }: Case, lane: Lane, launch?
   const { radius } = problem.ball.published;
   const asTool = simulator(problem).shot(toLayout(layout, radius), NOMINAL_WORLD, problem.launch);
   const bare = oiledLane(problem.pattern);
-  const roll = (drilled: MassProperties, world: World, length = LANE_LENGTH): Shot => {
-    const { frictionDryFactor, filmScale, bandWidth, carriedShare } = world.surface;
-    const dry = Math.min(GREATEST_FRICTION, problem.pattern.frictionDry * frictionDryFactor);
+  const roll = (
+    drilled: MassProperties,
+    world: World,
+    length = LANE_LENGTH,
+    spinPhase = world.spinPhase ?? 0,
+  ): Shot => {
+    const { oiled, dry, filmScale } = frictionOf(problem.pattern, problem.grit, world.surface);
     return rollShot(
       { ...drilled, radius },
       {
@@ -60,12 +64,13 @@ export function rigOf({ bowler, ball, layout, alter }: Case, lane: Lane, launch?
         spin: Math.max(0, problem.release.spin + world.spin),
         axisTilt: Math.max(0, problem.release.axisTilt + world.axisTilt),
         axisRotation: problem.release.axisRotation + world.axisRotation,
+        spinPhase,
       },
       { ...problem.launch, angle: problem.launch.angle + world.launchAngle },
-      withFriction(bare, problem.pattern.frictionOiled, dry, filmScale),
+      withFriction(bare, oiled, dry, filmScale),
       {
         step: ANSWER_STEP,
-        freshSurface: { bandWidth, carriedShare },
+        freshSurface: world.surface,
         length,
         halfWidth: Number.POSITIVE_INFINITY,
       },
@@ -74,12 +79,17 @@ export function rigOf({ bowler, ball, layout, alter }: Case, lane: Lane, launch?
   if (asTool.shot.outcome === 'pins') assertSame(roll(asTool.ball, NOMINAL_WORLD), asTool.shot);
 
   const drilled = alter ? alter(asTool.ball) : asTool.ball;
-  const shot = (world: World, length?: number): Shot => {
-    const rolled = roll(drilled, world, length);
+  const shot = (world: World, length?: number, spinPhase?: number): Shot => {
+    const rolled = roll(drilled, world, length, spinPhase);
     if (rolled.outcome !== 'pins') throw new Error(`a shot of the study ended: ${rolled.outcome}`);
     return rolled;
   };
-  return { problem, drilled, shot, react: (world) => reactionNumbers(shot(world), radius) };
+  const react = (world: World): Reaction => {
+    const here = reactionNumbers(shot(world), radius);
+    if (world.spinPhase !== null) return here;
+    return meanReaction(here, reactionNumbers(shot(world, LANE_LENGTH, Math.PI), radius));
+  };
+  return { problem, drilled, shot, react };
 }
 
 function assertSame(a: Shot, b: Shot): void {

@@ -1,7 +1,7 @@
 import { standardDeviation } from 'simple-statistics';
 import type { Launch } from '../../src/motion/release.js';
 import {
-  type AssumedRanges,
+  type AssumedSurface,
   HIGH_SURFACE,
   LOW_SURFACE,
   NOMINAL_SURFACE,
@@ -15,11 +15,12 @@ import { mapQuantities, type Numbers, numbersOf } from './quantities.js';
 
 /** What is varied: not wear, which does nothing on the fresh lane of the study. */
 const VARIED = [
+  'frictionOiledFactor',
   'frictionDryFactor',
   'filmScale',
   'bandWidth',
   'carriedShare',
-] as const satisfies readonly (keyof AssumedRanges)[];
+] as const satisfies readonly (keyof AssumedSurface)[];
 
 /** Every corner of the assumed ranges of lane and cover, all else nominal. */
 export const CORNERS: readonly World[] = Array.from({ length: 2 ** VARIED.length }, (_, corner) => {
@@ -58,10 +59,14 @@ export function shotScatter(base: Case, lane: Lane, launch: Launch): Numbers {
   const rig = rigOf(base, lane, launch);
   const { radius } = rig.problem.ball.published;
   const bowler = { ...base.bowler, scatter: SCATTER_BY_SKILL.league };
-  const range = { low: NOMINAL_SURFACE, high: NOMINAL_SURFACE };
-  const shots = drawWorlds(SEED, SCATTER_SHOTS, bowler, radius, 1, range).map((world) =>
-    numbersOf(rig.react(world)),
-  );
+  const shots = drawWorlds({
+    seed: SEED,
+    count: SCATTER_SHOTS,
+    bowler,
+    radius,
+    bodyCount: 1,
+    surface: 'nominal',
+  }).map((world) => numbersOf(rig.react(world)));
   return mapQuantities((name) => standardDeviation(shots.map((shot) => shot[name])));
 }
 

@@ -1,9 +1,8 @@
 import { inertiaNumbers } from '../../src/ball/drilled-numbers.js';
 import { arcAngle } from '../../src/layout/sphere.js';
-import { reactionNumbers } from '../../src/motion/reaction.js';
 import type { Launch } from '../../src/motion/release.js';
 import type { Shot } from '../../src/motion/shot.js';
-import { type AssumedRanges, HIGH_SURFACE, NOMINAL_SURFACE } from '../../src/recommend/assumed-surface.js';
+import { type AssumedSurface, HIGH_SURFACE, NOMINAL_SURFACE } from '../../src/recommend/assumed-surface.js';
 import { NOMINAL_WORLD } from '../../src/recommend/world.js';
 import type { Lane } from '../../src/records/lane.js';
 import { DEGREE, INCH, to } from '../../src/units.js';
@@ -21,8 +20,9 @@ export const CARRIED = {
     ...NOMINAL_SURFACE,
     carriedShare: HIGH_SURFACE.carriedShare,
     bandWidth: HIGH_SURFACE.bandWidth,
+    wornPerPass: 0,
   },
-} satisfies Record<string, AssumedRanges>;
+} satisfies Record<string, AssumedSurface>;
 
 /** What a drilled mass bias of some size and direction does, all else kept. */
 export interface MassBiasRow {
@@ -48,9 +48,8 @@ export function massBiasStudy(base: Case, lane: Lane, launch: Launch): readonly 
   return settings.map(({ biasIn, turnDeg }) => {
     const rig = rigOf({ ...base, alter: withMassBias(biasIn, turnDeg * DEGREE) }, lane, launch);
     const { radius } = rig.problem.ball.published;
-    const inSurface = (surface: AssumedRanges): Shot => rig.shot({ ...NOMINAL_WORLD, surface });
-    const numbers = (surface: AssumedRanges) => numbersOf(reactionNumbers(inSurface(surface), radius));
-    const nominal = inSurface(CARRIED.nominal);
+    const numbers = (surface: AssumedSurface) => numbersOf(rig.react({ ...NOMINAL_WORLD, surface }));
+    const nominal = rig.shot(NOMINAL_WORLD);
     const end = nominal.rollStart < 0 ? nominal.time.length - 1 : nominal.rollStart;
     const toHigh = arcAngle(inertiaNumbers(rig.drilled).highAxis_B, rig.problem.ball.pap_B);
     return {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { averageBowler, houseLane, plainBall } from '../recommend/fixtures.js';
-import { BOARDS, ourAngleDeg, PUBLISHED } from './simulated-optimum.js';
+import { ourAngleDeg, PUBLISHED } from './simulated-optimum.js';
 
 /*
  * Plausibility, not accuracy: friction, oil, tilt and inertia of the published case (reports of AIP Advances 15,
@@ -17,25 +17,17 @@ const flat = {
 };
 
 describe('a published simulated optimum: 1.8° to the right', () => {
-  test.each([
-    { how: 'counted from the left edge', frictionOiled: 0.03 },
-    { how: 'counted from the bowler’s own edge', frictionOiled: 0.01 },
-  ] as const)(
-    'board 28 $how: our aim lies within 1° of it at a friction on oil of $frictionOiled',
-    ({ how, frictionOiled }) => {
-      const angle = ourAngleDeg(averageBowler, plainBall, { ...flat, frictionOiled }, BOARDS[how]);
-      expect(Math.abs((angle ?? Number.NaN) - PUBLISHED.angleDeg)).toBeLessThanOrEqual(1);
-    },
-  );
+  test('from board 28 counted from the left, our aim lies within half a degree of it', () => {
+    const angle = ourAngleDeg(averageBowler, plainBall, flat);
+    expect(Math.abs((angle ?? Number.NaN) - PUBLISHED.angleDeg)).toBeLessThanOrEqual(0.5);
+  });
 
-  test('more friction on oil sends the ball farther out, from either board', () => {
-    for (const board of Object.values(BOARDS)) {
-      const angles = [0.01, 0.025, 0.04].map((frictionOiled) =>
-        ourAngleDeg(averageBowler, plainBall, { ...flat, frictionOiled }, board),
-      );
-      expect(angles).not.toContain(null);
-      expect(angles[1]!).toBeGreaterThan(angles[0]!);
-      expect(angles[2]!).toBeGreaterThan(angles[1]!);
-    }
+  test('more friction on oil sends the ball farther out', () => {
+    const angles = [0.01, 0.025, 0.04].map((frictionOiled) =>
+      ourAngleDeg(averageBowler, plainBall, { ...flat, frictionOiled }),
+    );
+    expect(angles).not.toContain(null);
+    expect(angles[1]!).toBeGreaterThan(angles[0]!);
+    expect(angles[2]!).toBeGreaterThan(angles[1]!);
   });
 });

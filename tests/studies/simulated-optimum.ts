@@ -18,23 +18,27 @@ import { DEGREE, to } from '../../src/units.js';
  */
 export const PUBLISHED = { speedMph: 17.9, revRateRpm: 416, axisRotationDeg: 45, angleDeg: 1.8 };
 
-/** The two ways in which the released board can be meant, as a right-hander's board. */
-export const BOARDS = { 'counted from the left edge': 12, 'counted from the bowler’s own edge': 28 } as const;
+/** Board 28 from the left, as three reports have it: a right-hander's board. */
+export const BOARD = 12;
+
+/** Steepest direction looked at, rad. */
+const STEEPEST = 0.15;
 
 /**
  * The direction, degrees to the right, in which our ball reaches the pocket from a board with the published
  * release; null where there is none. Friction, oil, axis tilt and the ball are not in hand, so they are asked for.
  */
-export function ourAngleDeg(bowler: Bowler, ball: Ball, lane: Lane, board: number): number | null {
+export function ourAngleDeg(bowler: Bowler, ball: Ball, lane: Lane): number | null {
   const { speedMph, revRateRpm, axisRotationDeg } = PUBLISHED;
   const published = { ...bowler, speedMph, revRateRpm, axisRotationDeg };
   const drillable = ballProblem(ball, published, 'moment');
   const engine = simulator(unaimedProblem(lane, published, ball, drillable));
   const layout = toLayout(MIDDLE_LAYOUT, drillable.published.radius);
-  const x = boardToX(board);
+  const x = boardToX(BOARD);
   const aim = aimAt(
     boardToX(POCKET_BOARD),
     x,
+    STEEPEST,
     (angle) => engine.shot(layout, NOMINAL_WORLD, { x, angle }).shot,
   );
   return aim.found ? to(aim.launch.angle, DEGREE) : null;
