@@ -1,4 +1,5 @@
 import type { BallBody } from '../ball/ball-body.js';
+import { isUnusual } from '../ball/build.js';
 import type { CoreFamily, PublishedNumbers } from '../ball/published.js';
 import type { OunceConvention } from '../ball/static-weights.js';
 import { type Ball, hasOwnCore } from '../records/ball.js';
@@ -54,9 +55,21 @@ export function coresOf(
     pinToMarker: isAsymmetric ? Math.PI / 2 : numbers.pinToCg,
     marker: isAsymmetric ? 'mass-bias mark' : 'CG mark',
     known: [],
-    warnings: bodies.length < count ? [fewCores(bodies.length)] : [],
+    warnings: fitWarnings(bodies, numbers.mass, count),
   };
 }
 
+/** What fitted cores say about their ball: that it is seldom built so, or hardly can be. */
+function fitWarnings(bodies: readonly BallBody[], mass: number, count: number): string[] {
+  const unusual = bodies.filter((body) => isUnusual(body, mass)).length;
+  return [
+    ...(bodies.length < count ? [fewCores(bodies.length)] : []),
+    ...(unusual > bodies.length / 2 ? [UNUSUAL_BUILD] : []),
+  ];
+}
+
 const fewCores = (found: number): string =>
-  `Only ${found === 1 ? 'one core was' : `${found} cores were`} found with this ball’s numbers: they are at the edge of what can be built. Compare them with the maker’s before anything is drilled.`;
+  `Only ${found === 1 ? 'one core was' : `${found} cores were`} found with this ball’s numbers, too few to say how far the drilled numbers may lie apart. Check the numbers for a slip before anything is drilled.`;
+
+const UNUSUAL_BUILD =
+  'This ball is at the edge of what is usually built: most of the cores with its numbers need an uncommon cover (under 3/4 in thick, lighter than 1.15 or heavier than 1.23 g/cc) or a lighter filler than is common.';
