@@ -6,7 +6,7 @@ import { familiesOf } from './published-numbers.js';
 export const coreAssumptions = (ball: PublishedBall, published: PublishedNumbers): string[] => [
   ...shapeAssumption(ball),
   ...(standsUnderCg(published) && published.pinToCg > 0 ? [UNDER_CG] : []),
-  'The core is not known; cores of its family that share the published numbers stand for it, and the bands show how far they differ.',
+  'The core is not known: many that have the published numbers stand for it. Drilled numbers are their medians, and the bands hold 9 of 10 of them.',
 ];
 
 function shapeAssumption(ball: PublishedBall): string[] {

@@ -73,7 +73,7 @@ function coreLine({ families, drilled, undrilled, shares }: ReasonFacts): string
   const change = `Intermediate differential goes from ${before.toFixed(3)} to ${now.toFixed(3)} in`;
   const angle = `${signed(byAngle, 3)} in of the difference from the middle layout`;
   if (families.length > 1)
-    return `${change} with the most typical core. Whether the mark matters hangs on the core's shape, which nobody told: hardly on a plain one, much on a lobed one.`;
+    return `${change}, in the middle of all cores tried. Whether the mark matters depends on the core's shape, which is not known: on a plain one hardly, on a lobed one much.`;
   switch (families[0]) {
     case 'plain':
       return `${change}: the holes alone make it. On a plain core the mark hardly matters (the drilling angle accounts for ${angle}).`;

@@ -17,7 +17,7 @@ export interface DrilledPoint {
 
 /** What a web page shows besides its answer. */
 export interface PageFacts {
-  /** The most typical core's, at the first layout's VAL angle. */
+  /** Medians of all cores, at the first layout's VAL angle. */
   readonly map: DrilledMap;
   /** The ball with the first layout. */
   readonly face: BallFace;

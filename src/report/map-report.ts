@@ -85,7 +85,7 @@ function verdictText({ over, undrilled, reach, rows }: MapAnswer, page: Page): s
   );
 }
 
-/** One row a layout: the band as a bar on a common scale, the most typical core marked on it. */
+/** One row a layout: the band as a bar on a common scale, the median marked on it. */
 function chart({ over, rows, undrilled }: MapAnswer, key: Key, page: Page): string[] {
   const labels = rows.map((row) => OVER[over].of(row, page));
   const labelWidth = Math.max(...labels.map(columnsOf));
@@ -123,7 +123,7 @@ function barOf(
 function legend(rows: MapAnswer['rows'], page: Page): string[] {
   const drilled = isOneCore(rows[0].bands)
     ? `${glyphs(page).roll} drilled`
-    : `${glyphs(page).roll} most typical core   ${page.ascii ? '---' : '───'} 9 of 10 cores`;
+    : `${glyphs(page).roll} middle of all cores   ${page.ascii ? '---' : '───'} 9 of 10 cores`;
   return paragraph(`${drilled}   ${glyphs(page).thinOil} undrilled`, page, page.paint.quiet);
 }
 
