@@ -1,6 +1,7 @@
+import { USUAL_LOBES } from '../constants.js';
 import { type Mat3, mulMat } from '../mat3.js';
 import type { Part, UnitShape } from './part.js';
-import type { CoreFamily } from './published.js';
+import type { CoreFamily, Lobes } from './published.js';
 
 /*
  * Starting shapes of the three core families, in the core's frame C (z through the pin, x toward the
@@ -16,11 +17,16 @@ const MAIN_RADIUS = 0.045;
 /**
  * The starting shape of a family that belongs to a point of the unit cube. Its parts touch but do not overlap.
  *
- * @param u  `SHAPE_DIMENSIONS` numbers in [0, 1); each moves one trait of the shape
+ * @param u      `SHAPE_DIMENSIONS` numbers in [0, 1); each moves one trait of the shape
+ * @param lobes  of a lobed core
  */
-export function startingShape(family: CoreFamily, u: readonly number[]): readonly Part[] {
+export function startingShape(
+  family: CoreFamily,
+  u: readonly number[],
+  lobes: Lobes = { count: USUAL_LOBES, fromMarker: 0 },
+): readonly Part[] {
   const between: Between = (i, low, high) => low + (high - low) * u[i];
-  return FAMILIES[family](between).map((part) => enlarge(part, MAIN_RADIUS));
+  return FAMILIES[family](between, lobes).map((part) => enlarge(part, MAIN_RADIUS));
 }
 
 type Between = (i: number, low: number, high: number) => number;
@@ -29,7 +35,7 @@ type Between = (i: number, low: number, high: number) => number;
 const MAIN_EXCESS = 1500;
 
 /** Parts of each family's core, in units of its main part's radius. */
-const FAMILIES: Record<CoreFamily, (between: Between) => Part[]> = {
+const FAMILIES: Record<CoreFamily, (between: Between, lobes: Lobes) => Part[]> = {
   /** Bodies of revolution stacked along the pin's axis: a foot, a flange, a head. */
   plain: (between) => {
     const flange = between(2, 0.02, 0.35); // half heights
@@ -50,11 +56,11 @@ const FAMILIES: Record<CoreFamily, (between: Between) => Part[]> = {
     ];
   },
 
-  /** A trunk with four equal noses, one of them toward the marker: its lateral moments are equal. */
-  lobed: (between) => {
+  /** A trunk with equal noses, evenly spread: with three of them or more its lateral moments are equal. */
+  lobed: (between, { count, fromMarker }) => {
     const radial = between(2, 0.3, 0.55);
-    const nose = (quarter: number): Part => {
-      const a = (Math.PI / 2) * quarter;
+    const nose = (i: number): Part => {
+      const a = (2 * Math.PI * i) / count - fromMarker;
       return {
         shape: { kind: between(6, 0, 1) < 0.4 ? 'ball' : 'box' },
         A: mulMat(turnAboutPin(a), diagonalOf(radial, between(3, 0.27, 0.42), between(4, 0.4, 0.75))),
@@ -62,7 +68,7 @@ const FAMILIES: Record<CoreFamily, (between: Between) => Part[]> = {
         excess: MAIN_EXCESS * between(5, 0.8, 1.1),
       };
     };
-    return [trunk(between), ...[0, 1, 2, 3].map(nose)];
+    return [trunk(between), ...Array.from({ length: count }, (_, i) => nose(i))];
   },
 
   /** A trunk with two blocks beside it, off the marker's axis, which so becomes the high-RG axis. */

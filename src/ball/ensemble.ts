@@ -70,7 +70,7 @@ function coreSearch(published: PublishedNumbers): (n: number) => SolvedCore {
     const build = drawBuild(u);
     const why = misfitOfBuild(published, build); // at a glance; a shape takes ten times as long
     if (why) return { kind: 'misfit', why };
-    const core = startingShape(published.family, u.slice(BUILD_DIMENSIONS));
+    const core = startingShape(published.family, u.slice(BUILD_DIMENSIONS), published.lobes);
     return solveCore(published, { ...build, core }, towardEnds(fillerShare));
   };
 }

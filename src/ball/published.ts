@@ -3,6 +3,13 @@ import type { Vec3 } from '../vec3.js';
 /** Which kind of core a ball has. */
 export type CoreFamily = 'plain' | 'lobed' | 'asymmetric';
 
+/** How the noses of a lobed core stand. */
+export interface Lobes {
+  readonly count: number; // 3 or more, or the core would not be symmetric
+  /** At the pin, from the marker to a nose, clockwise as seen from outside, rad. */
+  readonly fromMarker: number;
+}
+
 /** What a maker publishes of an undrilled ball, in SI. */
 export interface PublishedNumbers {
   readonly mass: number; // kg
@@ -14,6 +21,8 @@ export interface PublishedNumbers {
   /** Mass times offset of the centre of mass, kg·m: what the top weight amounts to. */
   readonly topMoment: number;
   readonly family: CoreFamily;
+  /** Of a lobed core; left out, `USUAL_LOBES` of them, one toward the marker. */
+  readonly lobes?: Lobes;
 }
 
 /** Wanted principal moments about the centre of mass (low, middle, high), kg·m². */

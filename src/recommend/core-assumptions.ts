@@ -1,10 +1,12 @@
 import { type PublishedNumbers, standsUnderCg } from '../ball/published.js';
+import { USUAL_LOBES } from '../constants.js';
 import type { PublishedBall } from '../records/ball.js';
 import { familiesOf } from './published-numbers.js';
 
 /** What was assumed of a core that is fitted to a ball's published numbers. */
 export const coreAssumptions = (ball: PublishedBall, published: PublishedNumbers): string[] => [
   ...shapeAssumption(ball),
+  ...lobesAssumption(ball),
   ...(standsUnderCg(published) && published.pinToCg > 0 ? [UNDER_CG] : []),
   'The core is not known: many that have the published numbers stand for it. Drilled numbers are their medians, and the bands hold 9 of 10 of them.',
 ];
@@ -14,8 +16,21 @@ function shapeAssumption(ball: PublishedBall): string[] {
   return familiesOf(ball).length === 1
     ? ['The core is taken as asymmetric, since a mass bias is published.']
     : [
-        'Nobody said whether the core is a plain body of revolution or has side features, and its numbers do not tell: half the cores tried are plain, half lobed. Their drilled numbers can differ by 0.007 in; set coreShape to "plain" or "lobed" to narrow the bands.',
+        'Whether the core is a plain body of revolution or has side features is not given, and its numbers do not tell: half the cores tried are plain, half lobed. Their drilled numbers can differ by 0.007 in; set coreShape to "plain" or "lobed" to narrow the bands.',
       ];
+}
+
+/** What was assumed of the noses of a core that is lobed or may be. */
+function lobesAssumption(ball: PublishedBall): string[] {
+  if (!familiesOf(ball).includes('lobed')) return [];
+  const { lobes = USUAL_LOBES, lobeFromMarkDeg } = ball;
+  if (lobeFromMarkDeg !== undefined)
+    return ball.lobes === undefined
+      ? [`A lobed core is taken to have ${lobes} noses; set lobes if it has others.`]
+      : [];
+  return [
+    `A lobed core is taken to have ${lobes} noses, one of them toward the CG mark. Were it turned by half their spacing, drilled numbers of drilling angles ${180 / lobes}° apart would change places${lobes === 4 ? ', such as those at 70° and at 25°' : ''}: look where the maker shows the noses, and set ${ball.lobes === undefined ? 'lobes and ' : ''}lobeFromMarkDeg.`,
+  ];
 }
 
 const UNDER_CG =

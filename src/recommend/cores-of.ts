@@ -6,7 +6,7 @@ import { type Ball, hasOwnCore } from '../records/ball.js';
 import type { Bowler } from '../records/bowler.js';
 import { type CoreFitter, fitCores } from './fit-cores.js';
 import { ownBall } from './own-core.js';
-import { familiesOf, publishedNumbers } from './published-numbers.js';
+import { familiesOf, publishedNumbers, seenBy } from './published-numbers.js';
 
 /** What kind of core a ball may have: a family fitted to published numbers, or its own. */
 export type CoreKind = CoreFamily | 'own';
@@ -45,8 +45,9 @@ export function coresOf(
     const marker = numbers.family === 'asymmetric' ? 'mass-bias mark' : 'marker';
     return { numbers, families: ['own'], bodies: [body], pinToMarker: Math.PI / 2, marker, known, warnings };
   }
-  const numbers = publishedNumbers(ball, ounce);
-  const bodies = fitCores(ball, ounce, count, fitter);
+  const seen = seenBy(hand, ball);
+  const numbers = publishedNumbers(seen, ounce);
+  const bodies = fitCores(seen, ounce, count, fitter);
   const isAsymmetric = numbers.family === 'asymmetric';
   return {
     numbers,
