@@ -1,5 +1,5 @@
 import { USUAL_LOBES } from '../constants.js';
-import { type Mat3, mulMat } from '../mat3.js';
+import { type Mat3, mulMat, turnAboutZ } from '../mat3.js';
 import type { Part, UnitShape } from './part.js';
 import type { CoreFamily, Lobes } from './published.js';
 
@@ -63,7 +63,7 @@ const FAMILIES: Record<CoreFamily, (between: Between, lobes: Lobes) => Part[]> =
       const a = (2 * Math.PI * i) / count - fromMarker;
       return {
         shape: { kind: between(6, 0, 1) < 0.4 ? 'ball' : 'box' },
-        A: mulMat(turnAboutPin(a), diagonalOf(radial, between(3, 0.27, 0.42), between(4, 0.4, 0.75))),
+        A: mulMat(turnAboutZ(a), diagonalOf(radial, between(3, 0.27, 0.42), between(4, 0.4, 0.75))),
         c: [(1 + radial) * Math.cos(a), (1 + radial) * Math.sin(a), 0],
         excess: MAIN_EXCESS * between(5, 0.8, 1.1),
       };
@@ -106,10 +106,4 @@ const diagonalOf = (x: number, y: number, z: number): Mat3 => [
   [x, 0, 0],
   [0, y, 0],
   [0, 0, z],
-];
-
-const turnAboutPin = (a: number): Mat3 => [
-  [Math.cos(a), -Math.sin(a), 0],
-  [Math.sin(a), Math.cos(a), 0],
-  [0, 0, 1],
 ];

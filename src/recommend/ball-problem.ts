@@ -32,8 +32,8 @@ export interface BallProblem {
   readonly reportRays: Excavation;
   /** Arc from the pin to the marker, rad: a quarter of the ball to a mass-bias mark, else as far as the CG. */
   readonly pinToMarker: number;
-  /** What the marker is called. */
-  readonly marker: string;
+  /** What the marker is called; null where it lies on the pin: then there is no drilling angle. */
+  readonly marker: string | null;
   /** Where holes of earlier drillings lie, which are filled now. */
   readonly oldMouths: readonly OldMouth[];
   readonly ounce: OunceConvention;

@@ -1,12 +1,13 @@
 import { type PublishedNumbers, standsUnderCg } from '../ball/published.js';
 import { USUAL_LOBES } from '../constants.js';
 import type { PublishedBall } from '../records/ball.js';
+import { markOf } from './mark-of.js';
 import { familiesOf } from './published-numbers.js';
 
 /** What was assumed of a core that is fitted to a ball's published numbers. */
 export const coreAssumptions = (ball: PublishedBall, published: PublishedNumbers): string[] => [
   ...shapeAssumption(ball),
-  ...lobesAssumption(ball),
+  ...(markOf(ball) === null ? noMarkAssumptions(ball) : lobesAssumption(ball)),
   ...(standsUnderCg(published) && published.pinToCg > 0 ? [UNDER_CG] : []),
   'The core is not known: many that have the published numbers stand for it. Drilled numbers are their medians, and the bands hold 9 of 10 of them.',
 ];
@@ -30,6 +31,18 @@ function lobesAssumption(ball: PublishedBall): string[] {
       : [];
   return [
     `A lobed core is taken to have ${lobes} noses, one of them toward the CG mark. Were it turned by half their spacing, drilled numbers of drilling angles ${180 / lobes}° apart would change places${lobes === 4 ? ', such as those at 70° and at 25°' : ''}: look where the maker shows the noses, and set ${ball.lobes === undefined ? 'lobes and ' : ''}lobeFromMarkDeg.`,
+  ];
+}
+
+function noMarkAssumptions(ball: PublishedBall): string[] {
+  const { lobes = USUAL_LOBES } = ball;
+  return [
+    'The CG lies on the pin, so there is no mark to aim at and no drilling angle: the layout is pin-to-PAP and VAL angle (or pin buffer) alone.',
+    ...(familiesOf(ball).includes('lobed')
+      ? [
+          `A lobed core is taken to have ${lobes} noses. How they will stand about the pin cannot be seen, so the cores are turned every way.`,
+        ]
+      : []),
   ];
 }
 

@@ -1,10 +1,13 @@
 import type { BallBody } from '../ball/ball-body.js';
 import { isUnusual } from '../ball/build.js';
+import { turnPart } from '../ball/part.js';
 import type { CoreFamily, PublishedNumbers } from '../ball/published.js';
 import type { OunceConvention } from '../ball/static-weights.js';
+import { turnAboutZ } from '../mat3.js';
 import { type Ball, hasOwnCore } from '../records/ball.js';
 import type { Bowler } from '../records/bowler.js';
 import { type CoreFitter, fitCores } from './fit-cores.js';
+import { MARK_NAMES, markOf } from './mark-of.js';
 import { ownBall } from './own-core.js';
 import { familiesOf, publishedNumbers, seenBy } from './published-numbers.js';
 
@@ -19,8 +22,8 @@ export interface Cores {
   readonly bodies: readonly BallBody[];
   /** Arc from the pin to the marker, rad: a quarter of the ball to a mass-bias mark, else as far as the CG. */
   readonly pinToMarker: number;
-  /** What the marker is called. */
-  readonly marker: string;
+  /** What the marker is called; null where it lies on the pin and shows no direction. */
+  readonly marker: string | null;
   /** What is known of an own core; empty for a fitted one. */
   readonly known: readonly string[];
   readonly warnings: readonly string[];
@@ -47,18 +50,28 @@ export function coresOf(
   }
   const seen = seenBy(hand, ball);
   const numbers = publishedNumbers(seen, ounce);
-  const bodies = fitCores(seen, ounce, count, fitter);
-  const isAsymmetric = numbers.family === 'asymmetric';
+  const mark = markOf(ball);
+  const fitted = fitCores(seen, ounce, count, fitter);
+  const bodies = mark ? fitted : fitted.map(turnedSomehow);
   return {
     numbers,
     families: familiesOf(ball),
     bodies,
-    pinToMarker: isAsymmetric ? Math.PI / 2 : numbers.pinToCg,
-    marker: isAsymmetric ? 'mass-bias mark' : 'CG mark',
+    pinToMarker: mark === 'mass-bias' ? Math.PI / 2 : numbers.pinToCg,
+    marker: mark && MARK_NAMES[mark],
     known: [],
     warnings: fitWarnings(bodies, numbers.mass, count),
   };
 }
+
+/** Without a mark nothing says how a core will be turned about its pin: each is turned another way. */
+const turnedSomehow = (body: BallBody, i: number): BallBody => {
+  const turn = turnAboutZ(GOLDEN_ANGLE * i);
+  return { ...body, core: body.core.map((part) => turnPart(part, turn)) };
+};
+
+/** Multiples of it are spread evenly over a turn, however many there are, rad. */
+const GOLDEN_ANGLE = Math.PI * (3 - Math.sqrt(5));
 
 /** What fitted cores say about their ball: that it is seldom built so, or hardly can be. */
 function fitWarnings(bodies: readonly BallBody[], mass: number, count: number): string[] {

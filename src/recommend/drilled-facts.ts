@@ -113,7 +113,7 @@ function marksOf(placement: Placement, ball: BallProblem): readonly MarkAnswer[]
     mark('grip centre', GRIP_CENTRE),
     mark('PAP', placement.pap_B),
     mark('pin', placement.pin_B),
-    mark(ball.marker, placement.marker_B),
+    ...(ball.marker === null ? [] : [mark(ball.marker, placement.marker_B)]),
     ...ball.holes.map((hole) => mark(`${hole.name} hole`, hole.mouth_B)),
   ];
 }

@@ -45,20 +45,21 @@ export async function explain(
   { problem, evaluator }: Setting,
 ): Promise<readonly Explained[]> {
   const { radius } = problem.ball.published;
+  const steps = STEPS.filter(({ by }) => problem.ball.marker !== null || by.drillingAngleDeg === undefined);
   const perLayout = layouts.map((layout) => [
     ...mixtures(reference, layout),
-    ...STEPS.map(({ by }) => stepped(layout, by)),
+    ...steps.map(({ by }) => stepped(layout, by)),
   ]);
   const outcomes = await evaluator.evaluate(
     perLayout.flat().map((layout) => ({ layout: toLayout(layout, radius), world: 0 })),
   );
-  const size = 8 + STEPS.length;
+  const size = 8 + steps.length;
   const drilled = differentialShares(problem.ball);
   return layouts.map((layout, i) => {
     const own = outcomes.slice(i * size, (i + 1) * size);
     return {
       shares: { ...reactionShares(own.slice(0, 8), targets), ...drilled(mixtures(reference, layout)) },
-      steps: stepsOf(own[7], own.slice(8), targets),
+      steps: stepsOf(steps, own[7], own.slice(8), targets),
     };
   });
 }
@@ -95,8 +96,13 @@ function differentialShares(ball: BallProblem) {
   };
 }
 
-const stepsOf = (own: Outcome, after: readonly Outcome[], targets: readonly Target[]): StepEffect[] =>
-  STEPS.map(({ change }, i) => ({
+const stepsOf = (
+  steps: typeof STEPS,
+  own: Outcome,
+  after: readonly Outcome[],
+  targets: readonly Target[],
+): StepEffect[] =>
+  steps.map(({ change }, i) => ({
     change,
     score: score(after[i], targets) - score(own, targets),
     hookStartFt: READINGS.hookStartFt(after[i]) - READINGS.hookStartFt(own),

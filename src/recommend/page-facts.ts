@@ -10,6 +10,7 @@ import { steps } from './candidates.js';
 import { coresDriller } from './drilled-cores.js';
 import { faceAnswer } from './face-answer.js';
 import type { CoreFitter } from './fit-cores.js';
+import { numbersOf } from './mark-of.js';
 import { inchesOf } from './median-numbers.js';
 import { toLayout } from './to-layout.js';
 
@@ -25,13 +26,13 @@ const ARC_STEP_IN = 0.5;
  */
 export function pageFacts(
   { bowler, ball: record }: { readonly bowler: Bowler; readonly ball: Ball },
-  layout: LayoutNumbers & { readonly psa: PsaAnswer },
+  layout: Parameters<typeof numbersOf>[0] & { readonly psa: PsaAnswer },
   fitter?: CoreFitter,
 ): PageFacts {
   const ball = ballProblem(record, bowler, 'moment', fitter);
   return {
-    map: drilledMap(layout.valAngleDeg, ball),
-    face: faceAnswer(layout, layout.psa, bowler.hand, ball),
+    map: ball.marker === null ? null : drilledMap(layout.valAngleDeg, ball),
+    face: faceAnswer(numbersOf(layout), layout.psa, bowler.hand, ball),
   };
 }
 

@@ -71,6 +71,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       steps: explained[i].steps,
       reasons: reasons({
         families: ball.families,
+        hasMark: ball.marker !== null,
         undrilled: undrilledAnswer(inputs.ball, ball),
         drilled: simulated.drilled,
         reaction: simulated.reaction,
@@ -96,7 +97,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
         candidates: result.candidates,
         shots: result.shots(),
         rejected: [...result.rejected].map(([reason, count]) => ({ reason, count })),
-        regression: regressionAnswer(result, ranked),
+        regression: regressionAnswer(result, ranked, ball),
       },
       middle: middleAnswer,
       layouts,

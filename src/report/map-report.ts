@@ -21,7 +21,7 @@ const OVER: Record<
 > = {
   'drilling-angle': {
     name: 'drilling angle',
-    of: ({ layout }, page) => angle(layout.drillingAngleDeg, page),
+    of: ({ layout }, page) => (layout.drillingAngleDeg === null ? '' : angle(layout.drillingAngleDeg, page)),
   },
   'pin-to-pap': {
     name: 'pin-to-PAP',
@@ -52,7 +52,8 @@ export function mapReport(given: MapAnswer, page: Page): string {
 function fixedText({ over, rows }: MapAnswer, page: Page): string {
   const { drillingAngleDeg, pinToPapIn, valAngleDeg } = rows[0].layout;
   const parts = {
-    'drilling-angle': `drilling angle ${angle(drillingAngleDeg, page)}`,
+    'drilling-angle':
+      drillingAngleDeg === null ? 'no drilling angle' : `drilling angle ${angle(drillingAngleDeg, page)}`,
     'pin-to-pap': `pin ${withUnit(pinToPapIn, page.units.roughTape)} from the PAP`,
     buffer: `VAL angle ${angle(valAngleDeg, page)}`,
   };

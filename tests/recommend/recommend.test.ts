@@ -75,7 +75,7 @@ describe('recommend', () => {
       for (const other of layouts.slice(0, i))
         expect(
           Math.abs(other.pinToPapIn - layout.pinToPapIn) / 0.75 +
-            Math.abs(other.drillingAngleDeg - layout.drillingAngleDeg) / 25 +
+            Math.abs(other.drillingAngleDeg! - layout.drillingAngleDeg!) / 25 +
             Math.abs(other.valAngleDeg - layout.valAngleDeg) / 15,
         ).toBeGreaterThanOrEqual(1);
     });
