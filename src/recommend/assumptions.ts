@@ -14,10 +14,11 @@ import { SCATTER_BY_SKILL } from './world.js';
 export function drillingAssumptions(
   ball: Ball,
   bowler: Bowler,
-  { published, known, ounce }: Pick<BallProblem, 'published' | 'known' | 'ounce'>,
+  problem: Pick<BallProblem, 'published' | 'bodies' | 'known' | 'ounce'>,
 ): string[] {
+  const { known, ounce } = problem;
   const lines: string[] = [...known];
-  if (!hasOwnCore(ball)) lines.push(...coreAssumptions(ball, published));
+  if (!hasOwnCore(ball)) lines.push(...coreAssumptions(ball, problem));
   if (!ball.circumferenceIn) lines.push(`Circumference ${USUAL_CIRCUMFERENCE_IN} in.`);
   if (!bowler.grip)
     lines.push(

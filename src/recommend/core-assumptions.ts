@@ -1,15 +1,21 @@
-import { type PublishedNumbers, standsUnderCg } from '../ball/published.js';
+import { standsUnderCg } from '../ball/published.js';
 import { USUAL_LOBES } from '../constants.js';
 import type { PublishedBall } from '../records/ball.js';
+import type { BallProblem } from './ball-problem.js';
 import { markOf } from './mark-of.js';
+import { inchesOf } from './median-numbers.js';
 import { familiesOf } from './published-numbers.js';
+import { undrilledNumbers } from './undrilled.js';
 
 /** What was assumed of a core that is fitted to a ball's published numbers. */
-export const coreAssumptions = (ball: PublishedBall, published: PublishedNumbers): string[] => [
+export const coreAssumptions = (
+  ball: PublishedBall,
+  { published, bodies }: Pick<BallProblem, 'published' | 'bodies'>,
+): string[] => [
   ...shapeAssumption(ball),
   ...(markOf(ball) === null ? noMarkAssumptions(ball) : lobesAssumption(ball)),
   ...(standsUnderCg(published) && published.pinToCg > 0 ? [UNDER_CG] : []),
-  'The core is not known: many that have the published numbers stand for it. Drilled numbers are their medians, and the bands hold 9 of 10 of them.',
+  `Many cores with the published numbers stand for the one that is not known: drilled numbers are medians, bands hold 9 of 10.${familiesOf(ball)[0] === 'asymmetric' ? '' : leftByTopWeight(bodies)}`,
 ];
 
 function shapeAssumption(ball: PublishedBall): string[] {
@@ -30,7 +36,7 @@ function lobesAssumption(ball: PublishedBall): string[] {
       ? [`A lobed core is taken to have ${lobes} noses; set lobes if it has others.`]
       : [];
   return [
-    `A lobed core is taken to have ${lobes} noses, one of them toward the CG mark. Were it turned by half their spacing, drilled numbers of drilling angles ${180 / lobes}° apart would change places${lobes === 4 ? ', such as those at 70° and at 25°' : ''}: look where the maker shows the noses, and set ${ball.lobes === undefined ? 'lobes and ' : ''}lobeFromMarkDeg.`,
+    `A lobed core is taken to have ${lobes} noses, one of them toward the CG mark. Turned by half their spacing, drilled numbers of drilling angles ${180 / lobes}° apart${lobes === 4 ? ', such as 25° and 70°,' : ''} would change places: see how the maker shows the noses, and set ${ball.lobes === undefined ? 'lobes and ' : ''}lobeFromMarkDeg.`,
   ];
 }
 
@@ -44,6 +50,15 @@ function noMarkAssumptions(ball: PublishedBall): string[] {
         ]
       : []),
   ];
+}
+
+/** Intermediate differential that shows once it is rounded, in. */
+const SHOWS_IN = 0.0005;
+
+/** What top weight beside the pin's axis does to a symmetric ball, where it shows. */
+function leftByTopWeight(bodies: BallProblem['bodies']): string {
+  const { intermediateDifferentialIn: left } = inchesOf(undrilledNumbers({ bodies }));
+  return left < SHOWS_IN ? '' : ` Top weight gives them ${left.toFixed(3)} in of intermediate differential.`;
 }
 
 const UNDER_CG =

@@ -11,10 +11,10 @@ import { drillingAssumptions } from './assumptions.js';
 import { type BallProblem, ballProblem } from './ball-problem.js';
 import { steps } from './candidates.js';
 import { cautionsFor } from './cautions.js';
-import { undrilledAnswer } from './drilled-answer.js';
 import { drilledFacts } from './drilled-facts.js';
 import type { CoreFitter } from './fit-cores.js';
 import { layoutAnswer } from './layout-answer.js';
+import { undrilledAnswer } from './undrilled.js';
 
 /** Which number of the layout runs over its range while the other two stay. */
 export type MapOver = MapAnswer['over'];

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { coreMoments } from '../../src/ball/ball-body.js';
 import { driller } from '../../src/ball/drill.js';
 import { inertiaNumbers } from '../../src/ball/drilled-numbers.js';
 import { placeLayout } from '../../src/layout/placement.js';
 import { ballProblem } from '../../src/recommend/ball-problem.js';
+import { drilledAnswer } from '../../src/recommend/drilled-answer.js';
 import { drilledFacts } from '../../src/recommend/drilled-facts.js';
 import { toLayout } from '../../src/recommend/to-layout.js';
 import type { Ball, PublishedBall } from '../../src/records/ball.js';
@@ -56,5 +58,52 @@ describe.each([
         expect(value).toBeGreaterThanOrEqual(low);
         expect(value).toBeLessThanOrEqual(high);
       }
+  });
+});
+
+describe('the intermediate differential of a symmetric ball before drilling', () => {
+  const undrilled = (given: Partial<PublishedBall>) =>
+    drilledAnswer(
+      { bowler: averageBowler, ball: { ...plainBall, ...given } as Ball, layout: parseLayout(LAYOUTS[0]) },
+      { ounce: 'moment' },
+    );
+
+  test('is what its cores have, and said where it shows', () => {
+    const much = undrilled({ topWeightOz: 4.5, pinToCgIn: 4 });
+    const { bodies } = ballProblem(
+      { ...plainBall, topWeightOz: 4.5, pinToCgIn: 4 } as Ball,
+      averageBowler,
+      'moment',
+    );
+    const cores = bodies.map((body) => {
+      // moment w beside the axis: the core's excess mass c stands off by w/c, so that c (w/c)² − M (w/M)² is added to one
+      // of two equal moments; over 2 M RG it is an intermediate differential
+      const mass = coreMoments(body.core).mass;
+      const ball = 15 * 0.45359237;
+      const w = (4.5 / 16) * 0.45359237 * body.radius * Math.sin((4 * 0.0254) / body.radius);
+      return (w * w * (1 / mass - 1 / ball)) / (2 * ball * 2.57 * 0.0254) / 0.0254;
+    });
+    const [low, high] = [Math.min(...cores), Math.max(...cores)];
+    expect(much.undrilled.intermediateDifferentialIn).toBeGreaterThan(0.95 * low);
+    expect(much.undrilled.intermediateDifferentialIn).toBeLessThan(1.05 * high);
+    expect(much.undrilled.intermediateDifferentialIn).toBeGreaterThan(0.0005);
+    expect(much.assumptions.join()).toMatch(
+      /Top weight gives them 0\.00[12] in of intermediate differential/,
+    );
+  });
+
+  test('is none without top weight, and nothing is said', () => {
+    const none = undrilled({ topWeightOz: 0 });
+    expect(none.undrilled.intermediateDifferentialIn).toBeCloseTo(0, 9);
+    expect(none.assumptions.join()).not.toMatch(/Top weight gives/);
+  });
+
+  test('RG, differential, and the mass bias of an asymmetric ball stay as published', () => {
+    const { undrilled: numbers } = drilledAnswer(
+      { bowler: averageBowler, ball: shelf('asymmetric-strong'), layout: parseLayout(LAYOUTS[0]) },
+      { ounce: 'moment' },
+    );
+    expect(numbers).toMatchObject({ rgIn: 2.507, differentialIn: 0.0505 });
+    expect(numbers.intermediateDifferentialIn).toBeCloseTo(0.0165, 9);
   });
 });
