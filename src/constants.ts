@@ -14,3 +14,6 @@ export const LANE_WIDTH = 41.5 * INCH;
 
 /** Width of one board, m (41.5 in / 39). */
 export const BOARD = LANE_WIDTH / BOARD_COUNT;
+
+/** How many noses a lobed core is taken to have, one of them toward the CG mark, when nothing more is known. */
+export const USUAL_LOBES = 4;

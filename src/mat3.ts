@@ -61,3 +61,10 @@ const combine = (s: number, a: Mat3, t: number, b: Mat3): Mat3 => {
   ];
   return [row(0), row(1), row(2)];
 };
+
+/** Rotation about z by an angle, rad. */
+export const turnAboutZ = (angle: number): Mat3 => [
+  [Math.cos(angle), -Math.sin(angle), 0],
+  [Math.sin(angle), Math.cos(angle), 0],
+  [0, 0, 1],
+];

@@ -1,4 +1,4 @@
-import { determinant, type Mat3 } from '../mat3.js';
+import { determinant, type Mat3, mulMat, mulVec } from '../mat3.js';
 import { add, scale, type Vec3 } from '../vec3.js';
 import type { Moments } from './mass-properties.js';
 
@@ -86,4 +86,11 @@ export const stretchPart = (part: Part, s: Vec3, shift: Vec3): Part => ({
   ...part,
   A: [scale(s[0], part.A[0]), scale(s[1], part.A[1]), scale(s[2], part.A[2])],
   c: [s[0] * part.c[0] + shift[0], s[1] * part.c[1] + shift[1], s[2] * part.c[2] + shift[2]],
+});
+
+/** The part turned about the origin of its frame. */
+export const turnPart = (part: Part, R: Mat3): Part => ({
+  ...part,
+  A: mulMat(R, part.A),
+  c: mulVec(R, part.c),
 });

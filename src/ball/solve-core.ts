@@ -1,16 +1,18 @@
+import type { Mat3 } from '../mat3.js';
 import type { BallBody } from './ball-body.js';
+import type { Build } from './build.js';
 import { coreShape, LEAST_SPARSENESS, shaping } from './core-shape.js';
 import { fitsInside } from './fits-inside.js';
 import { lastHolding } from './last-holding.js';
-import { type Part, stretchPart } from './part.js';
-import type { PublishedNumbers } from './published.js';
-import { type Cover, type WantedCore, wantedCore } from './wanted-core.js';
+import { type Part, stretchPart, turnPart } from './part.js';
+import { coreLean, type PublishedNumbers } from './published.js';
+import { type WantedCore, wantedCore } from './wanted-core.js';
 
 /**
- * A core shape to start from, with the cover it sits in. Of its size, proportions and density only what is
+ * A core shape to start from, with the build it sits in. Of its size, proportions and density only what is
  * alike after a stretch along the axes counts; its own principal axes must be x, y and z.
  */
-export interface StartingShape extends Cover {
+export interface StartingCore extends Build {
   readonly core: readonly Part[];
 }
 
@@ -22,9 +24,8 @@ export type SolvedCore =
   | { readonly kind: 'fits'; readonly body: BallBody }
   | { readonly kind: 'misfit'; readonly why: Misfit };
 
-/** Bounds of what is built, kg/m³ and m (filler 0.6–1.4 g/cc: common practice; 3.80 g/cc: component rule, from memory). */
+/** Bounds of what is built, kg/m³ and m (filler up to 1.4 g/cc: common practice; 3.80 g/cc: component rule, from memory). */
 const HEAVIEST_FILLER = 1400;
-const LIGHTEST_FILLER = 600;
 const GREATEST_DENSITY = 3800;
 const LEAST_GAP_TO_COVER = 0.0005;
 
@@ -39,14 +40,10 @@ const LEAST_GAP_TO_COVER = 0.0005;
  * @param fillerShare  0 the lightest filler that works, 1 the heaviest
  * @returns the fitted ball (moments met to rounding), or why no filler works with this shape
  */
-export function solveCore(
-  published: PublishedNumbers,
-  start: StartingShape,
-  fillerShare: number,
-): SolvedCore {
+export function solveCore(published: PublishedNumbers, start: StartingCore, fillerShare: number): SolvedCore {
   const wanted = wantedCore(published, start);
   const shape = coreShape(start.core);
-  const least = lightestFiller(published.mass);
+  const least = start.lightestFiller;
   const why = misfitAt(least, wanted, shape.sparseness);
   if (why) return { kind: 'misfit', why };
 
@@ -64,8 +61,9 @@ export function solveCore(
   if (!isInside(fillerDensity)) return { kind: 'misfit', why: 'core-too-big' };
 
   const { stretch, shift, denser } = shaping(shape, wanted(fillerDensity));
+  const leaning = turnTowardMarker(coreLean(published));
   const core = start.core.map((part) => ({
-    ...stretchPart(part, stretch, shift),
+    ...turnPart(stretchPart(part, stretch, shift), leaning),
     excess: part.excess * denser,
   }));
   const { coverThickness, coverDensity } = start;
@@ -75,16 +73,24 @@ export function solveCore(
   };
 }
 
+/** Turns the pin's axis toward the marker by an angle, rad. */
+const turnTowardMarker = (angle: number): Mat3 => [
+  [Math.cos(angle), 0, Math.sin(angle)],
+  [0, 1, 0],
+  [-Math.sin(angle), 0, Math.cos(angle)],
+];
+
 /** Halvings of the fillers' range: the heaviest to 0.001 kg/m³, the lightest, which no rule hangs on, to 1. */
 const DENSITY_HALVINGS = 20;
 const SIZE_HALVINGS = 10;
 
 /**
- * Why no core of whatever shape works with a cover; null when some may. What speaks against a cover speaks against
- * any that is thicker or denser, where the differential is 0.01 in or more; with less, and much top weight, nearly.
+ * Why no core of whatever shape works with a build; null when some may. What speaks against a build speaks against
+ * any whose cover is thicker or denser, or whose filler is heavier, where the differential is 0.01 in or more; with
+ * less, and much top weight, nearly.
  */
-export const misfitOfCover = (published: PublishedNumbers, cover: Cover): Misfit | null =>
-  misfitAt(lightestFiller(published.mass), wantedCore(published, cover), LEAST_SPARSENESS);
+export const misfitOfBuild = (published: PublishedNumbers, build: Build): Misfit | null =>
+  misfitAt(build.lightestFiller, wantedCore(published, build), LEAST_SPARSENESS);
 
 /**
  * Why no core of a shape works with a filler, whatever its size; a heavier filler only makes it worse, except for
@@ -96,17 +102,9 @@ function misfitAt(
   sparseness: number,
 ): Misfit | null {
   const { mass, second, isAligned } = wanted(filler);
-  if (!(mass > 0)) return 'filler-too-light';
-  if (!isAligned) return 'low-axis-off-pin';
   const [x, y, z] = second;
-  if (!(x > 0 && y > 0 && z > 0)) return 'filler-too-light';
+  if (mass <= 0 || x <= 0 || y <= 0 || z <= 0) return 'filler-too-light';
+  if (!isAligned) return 'low-axis-off-pin'; // NaN (no real x and z) among them
   const excess = (sparseness * mass ** 2.5) / Math.sqrt(x * y * z);
   return filler + excess <= GREATEST_DENSITY ? null : 'core-too-dense';
 }
-
-/**
- * Least density of filler, kg/m³. A light ball is made light by its filler, since cover and core are not:
- * 14 lb and up use the usual bound, each kilogram less lowers it by as much as the inside then lacks.
- */
-const lightestFiller = (mass: number): number =>
-  Math.max(350, LIGHTEST_FILLER - 170 * Math.max(0, 6.35 - mass));

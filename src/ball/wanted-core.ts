@@ -1,5 +1,5 @@
 import type { Vec3 } from '../vec3.js';
-import { type PublishedNumbers, wantedFirstMoment, wantedMoments } from './published.js';
+import { coreLean, type PublishedNumbers, wantedMoments } from './published.js';
 
 /** A ball's cover: thickness in m, density in kg/m³. */
 export interface Cover {
@@ -9,7 +9,7 @@ export interface Cover {
 
 /**
  * What a core must have so that its ball has the published numbers: moments of what it weighs above the filler
- * in its place, in C. SI.
+ * in its place, in C, or where the core leans (`coreLean`) in the frame that leans with it. SI.
  */
 export interface WantedCore {
   readonly mass: number;
@@ -43,11 +43,12 @@ const OFF_MARK = (8 * Math.PI) / 180;
  *   above zero, a top weight that turns the axes off their marks), the numbers say so
  */
 export function wantedCore(published: PublishedNumbers, cover: Cover): (fillerDensity: number) => WantedCore {
-  const { mass: ballMass, radius } = published;
+  const { mass: ballMass, radius, topMoment, pinToCg } = published;
   const inner = radius - cover.coverThickness;
   const coverMass = BALL_VOLUME * cover.coverDensity * (radius ** 3 - inner ** 3);
   const coverSecond = BALL_SECOND * cover.coverDensity * (radius ** 5 - inner ** 5);
-  const [wx, , wz] = wantedFirstMoment(published);
+  const toCg = pinToCg - coreLean(published); // from the core's axis
+  const [wx, wz] = [topMoment * Math.sin(toCg), topMoment * Math.cos(toCg)];
   const diagonal = published.family === 'asymmetric' ? unequal(published) : equalAcross(published);
   return (fillerDensity) => {
     const mass = ballMass - coverMass - BALL_VOLUME * inner ** 3 * fillerDensity;
@@ -61,7 +62,7 @@ export function wantedCore(published: PublishedNumbers, cover: Cover): (fillerDe
       mass,
       centre: [wx / mass, 0, wz / mass],
       second: [x - round, y - round, z - round],
-      isAligned: along >= Math.cos(2 * OFF_MARK) * Math.sqrt(along * along + across * across),
+      isAligned: across === 0 || along >= Math.cos(2 * OFF_MARK) * Math.sqrt(along * along + across * across),
     };
   };
 }
@@ -93,6 +94,7 @@ function equalAcross(published: PublishedNumbers): Diagonal {
   const [low, , high] = wantedMoments(published);
   return (k, wx, wz) => {
     const sum = high - k * (wx * wx + wz * wz); // x + z
+    if (wx === 0) return [low / 2, low / 2, sum - low / 2];
     // S along z and x has the values high − low + x and low − x; in their product x² cancels
     const x = (low * (high - low) - k * sum * wx * wx) / (high + sum - 2 * low + k * (wz * wz - wx * wx));
     return [x, x, sum - x];

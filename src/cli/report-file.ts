@@ -1,8 +1,6 @@
 import type { CoreFitter } from '../recommend/fit-cores.js';
 import { pageFacts } from '../recommend/page-facts.js';
 import type { RecommendInputs } from '../recommend/setting.js';
-import type { PsaAnswer } from '../records/answer.js';
-import type { LayoutNumbers } from '../records/layout-text.js';
 import type { PageFacts } from '../records/page-facts.js';
 import type { Page } from '../report/page.js';
 import { inventedAmong } from './invented.js';
@@ -31,7 +29,7 @@ export function writeReport<T>(
   }: {
     readonly answer: T;
     /** The layout that the page is about. */
-    readonly layout: LayoutNumbers & { readonly psa: PsaAnswer };
+    readonly layout: Parameters<typeof pageFacts>[1];
     readonly inputs: RecommendInputs;
     readonly fitter?: CoreFitter | undefined;
   },

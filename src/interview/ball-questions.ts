@@ -1,6 +1,7 @@
 import { type Ball, hasOwnCore, LEAST_MASS_BIAS_IN, publishedBallSchema } from '../records/ball.js';
 import { readBall } from '../records/read-ball.js';
 import type { Shelf } from '../records/shelf.js';
+import { lobeQuestions } from './lobe-questions.js';
 import { type Answers, FROM_FILE, type Question } from './question.js';
 
 /** Stands for a ball given by its published numbers. */
@@ -120,6 +121,7 @@ function ballNumbers(): readonly Question[] {
       schema: ball.pinToCgIn,
       usual: () => '2 3/4',
     },
+    ...lobeQuestions(when),
     {
       id: 'topWeightOz',
       kind: 'number',

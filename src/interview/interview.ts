@@ -8,6 +8,7 @@ import { parseRecord } from '../records/read-record.js';
 import type { Shelf } from '../records/shelf.js';
 import { type Want, wantSchema } from '../records/want.js';
 import { BALL_FILE, BY_NUMBERS, FIRST_BALL_NUMBER, LAST_BALL_NUMBER } from './ball-questions.js';
+import { lobesOf } from './lobe-questions.js';
 import { type Answers, FROM_FILE, type Question, UNKNOWN } from './question.js';
 import { releaseNumbers } from './release-numbers.js';
 import { BY_QUESTIONS } from './release-questions.js';
@@ -178,6 +179,7 @@ function numberedBall(answers: Answers, shelf: Shelf): Ball {
       intermediateDifferentialIn,
       coreShape:
         (intermediateDifferentialIn as number) > LEAST_MASS_BIAS_IN ? 'asymmetric' : answers.coreShape,
+      ...lobesOf(answers),
       pinToCgIn,
       topWeightOz,
       surfaceGrit,

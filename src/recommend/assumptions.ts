@@ -5,8 +5,8 @@ import { type GripRecord, type HoleRecord, USUAL_INSERT_GCC, USUAL_SLUG_GCC } fr
 import type { Lane } from '../records/lane.js';
 import { HIGH_SURFACE, LOW_SURFACE, NOMINAL_SURFACE, USUAL_FRICTION } from './assumed-surface.js';
 import type { BallProblem } from './ball-problem.js';
+import { coreAssumptions } from './core-assumptions.js';
 import { gripOf } from './grip-holes.js';
-import { familiesOf } from './published-numbers.js';
 import type { RecommendInputs } from './setting.js';
 import { SCATTER_BY_SKILL } from './world.js';
 
@@ -14,25 +14,17 @@ import { SCATTER_BY_SKILL } from './world.js';
 export function drillingAssumptions(
   ball: Ball,
   bowler: Bowler,
-  { known, ounce }: Pick<BallProblem, 'known' | 'ounce'>,
+  problem: Pick<BallProblem, 'published' | 'bodies' | 'known' | 'ounce'>,
 ): string[] {
+  const { known, ounce } = problem;
   const lines: string[] = [...known];
-  if (!hasOwnCore(ball) && !ball.coreShape)
-    lines.push(
-      familiesOf(ball).length === 1
-        ? 'The core is taken as asymmetric, since a mass bias is published.'
-        : 'Nobody said whether the core is a plain body of revolution or has side features, and its numbers do not tell: half the cores tried are plain, half lobed. Their drilled numbers can differ by 0.007 in; set coreShape to "plain" or "lobed" to narrow the bands.',
-    );
+  if (!hasOwnCore(ball)) lines.push(...coreAssumptions(ball, problem));
   if (!ball.circumferenceIn) lines.push(`Circumference ${USUAL_CIRCUMFERENCE_IN} in.`);
   if (!bowler.grip)
     lines.push(
       `Usual fingertip grip: inserts in 31/32 in bores${bowler.thumbHole ? ', a slug in a 1 1/4 in thumb bore' : ', no thumb hole'}, drill-point hole ends.`,
     );
   lines.push(...sleeveAssumptions(gripOf(bowler)), ...redrillAssumptions(ball));
-  if (!hasOwnCore(ball))
-    lines.push(
-      'The core is not known; cores of its family that share the published numbers stand for it, and the bands show how far they differ.',
-    );
   lines.push('RG is about the drilled ball’s centre of mass.');
   lines.push(
     ounce === 'moment'

@@ -14,6 +14,7 @@ import type { Vec3 } from '../vec3.js';
 import { type CoreKind, coresOf } from './cores-of.js';
 import type { CoreFitter } from './fit-cores.js';
 import { gripHoles } from './grip-holes.js';
+import { apart, medianNumbers } from './median-numbers.js';
 import { MIDDLE_LAYOUT } from './middle-layout.js';
 import { type OldMouth, oldHoles } from './old-holes.js';
 import { toLayout } from './to-layout.js';
@@ -25,14 +26,14 @@ export interface BallProblem {
   readonly pap_B: Vec3;
   readonly holes: readonly Hole[];
   readonly families: readonly CoreKind[];
-  /** Differing cores that all have the published numbers, the most typical first; of an own core only it. */
+  /** Differing cores that all have the published numbers, first the one most typical of the usual middle layout; of an own core only it. */
   readonly bodies: readonly BallBody[];
   readonly rankingRays: Excavation;
   readonly reportRays: Excavation;
   /** Arc from the pin to the marker, rad: a quarter of the ball to a mass-bias mark, else as far as the CG. */
   readonly pinToMarker: number;
-  /** What the marker is called. */
-  readonly marker: string;
+  /** What the marker is called; null where it lies on the pin: then there is no drilling angle. */
+  readonly marker: string | null;
   /** Where holes of earlier drillings lie, which are filled now. */
   readonly oldMouths: readonly OldMouth[];
   readonly ounce: OunceConvention;
@@ -79,19 +80,13 @@ export function ballProblem(
 
 /** Orders cores by how near their drilled numbers lie to the ensemble's medians, on the usual middle layout. */
 function typicalFirst(bodies: readonly BallBody[], rays: Excavation, pap_B: Vec3): readonly BallBody[] {
-  const rows = bodies.map((body) => {
+  const drilled = bodies.map((body) => {
     const { R_BC } = placeLayout(toLayout(MIDDLE_LAYOUT, body.radius), pap_B);
-    const { lowRg, differential, intermediateDifferential } = inertiaNumbers(driller(body, rays)(R_BC));
-    return { body, numbers: [lowRg, differential, intermediateDifferential] };
+    return { body, numbers: inertiaNumbers(driller(body, rays)(R_BC)) };
   });
-  const medians = [0, 1, 2].map((i) => {
-    const sorted = rows.map((row) => row.numbers[i]).sort((a, b) => a - b);
-    return sorted[Math.floor(sorted.length / 2)];
-  });
-  const distance = (numbers: readonly number[]): number =>
-    Math.hypot(...numbers.map((value, i) => value - medians[i]));
-  return rows
-    .map((row, index) => ({ ...row, index, off: distance(row.numbers) }))
+  const median = medianNumbers(drilled.map(({ numbers }) => numbers));
+  return drilled
+    .map(({ body, numbers }, index) => ({ body, index, off: apart(numbers, median) }))
     .sort((a, b) => a.off - b.off || a.index - b.index)
     .map(({ body }) => body);
 }

@@ -63,6 +63,7 @@ const keyOf = (p: PublishedNumbers, count: number): string =>
       p.intermediateDifferential,
       p.pinToCg,
       p.topMoment,
+      p.family === 'lobed' && p.lobes,
     ]),
   );
 

@@ -3,8 +3,8 @@ import type { LeverEffect } from '../records/answer.js';
 import type { Ball } from '../records/ball.js';
 import type { CoachPair } from '../records/coach-answer.js';
 import type { LayoutNumbers } from '../records/layout-text.js';
-import { wordLayout } from '../records/layout-text.js';
 import type { CoreFitter } from './fit-cores.js';
+import { wordOn } from './layout-answer.js';
 import { MIDDLE_LAYOUT } from './middle-layout.js';
 import { otherLevers } from './other-levers.js';
 import { rankInWorlds } from './rank.js';
@@ -45,7 +45,7 @@ export const coachPair = (
     const { ranked, middle } = await rankInWorlds(result, 1, setting);
     const [best] = ranked;
     const rolled = (layout: LayoutNumbers, outcome: Outcome) => ({
-      layout: wordLayout(layout),
+      layout: wordOn(setting.ball, layout),
       score: score(outcome, result.targets),
       reaction: reactionAnswer(outcome),
     });

@@ -81,14 +81,17 @@ const SHOWS = 0.06;
 /**
  * Sets what common practice expects beside what the engine finds for this bowler, ball and lane: one number of a layout is
  * moved over most of its usual range, the others stay, each end on its own line, in the nominal world and in others. A
- * belief is left out where the ball reaches the pins in none.
+ * belief is left out where the ball reaches the pins in none, or has no drilling angle to move.
  */
 export async function commonPractice(
   layout: LayoutNumbers,
   { problem, evaluator }: Setting,
 ): Promise<PracticeAnswer[]> {
   const { radius } = problem.ball.published;
-  const ends = BELIEFS.flatMap(({ from, to }) =>
+  const beliefs = BELIEFS.filter(
+    ({ to }) => problem.ball.marker !== null || to.drillingAngleDeg === undefined,
+  );
+  const ends = beliefs.flatMap(({ from, to }) =>
     [from, to].map((end) => toLayout({ ...layout, ...end }, radius)),
   );
   const nominal = await evaluator.evaluate(ends.map((each) => ({ layout: each, world: 0 })));
@@ -102,7 +105,7 @@ export async function commonPractice(
       })),
     ),
   );
-  return BELIEFS.flatMap((belief, i) => {
+  return beliefs.flatMap((belief, i) => {
     const [from, to] = [2 * i, 2 * i + 1];
     const read = READINGS[belief.reading];
     const of = (end: number): readonly Outcome[] => inWorlds.slice(end * worlds, (end + 1) * worlds);

@@ -1,19 +1,19 @@
 import type { OunceConvention } from '../ball/static-weights.js';
 import type { DrilledAnswer } from '../records/answer.js';
-import { type Ball, hasOwnCore } from '../records/ball.js';
+import type { Ball } from '../records/ball.js';
 import type { Bowler } from '../records/bowler.js';
 import type { LayoutNumbers } from '../records/layout-text.js';
 import { loadRuleSet } from '../records/rules.js';
 import { VERSION } from '../records/version.js';
-import { INCH, to } from '../units.js';
 import { drillingAssumptions } from './assumptions.js';
-import { type BallProblem, ballProblem } from './ball-problem.js';
+import { ballProblem } from './ball-problem.js';
 import { cautionsFor } from './cautions.js';
 import { drilledFacts } from './drilled-facts.js';
 import { faceAnswer } from './face-answer.js';
 import type { CoreFitter } from './fit-cores.js';
 import { layoutAnswer } from './layout-answer.js';
 import { redrilledAnswer } from './redrilled-answer.js';
+import { undrilledAnswer } from './undrilled.js';
 
 /** What one layout does to one ball: drilled numbers with bands, statics, marks, legality. */
 export function drilledAnswer(
@@ -43,23 +43,5 @@ export function drilledAnswer(
     legality: facts.legality,
     assumptions: drillingAssumptions(record, bowler, ball),
     cautions: cautionsFor(ball),
-  };
-}
-
-/** A ball's published numbers as they stand in its file, or its own core's, beside the drilled ones. */
-export function undrilledAnswer(record: Ball, { published }: BallProblem): DrilledAnswer['undrilled'] {
-  const { lowRg, differential, intermediateDifferential } = published;
-  const numbers = hasOwnCore(record)
-    ? {
-        rgIn: to(lowRg, INCH),
-        differentialIn: to(differential, INCH),
-        intermediateDifferentialIn: to(intermediateDifferential, INCH),
-      }
-    : record;
-  return {
-    massLb: record.weightLb,
-    rgIn: numbers.rgIn,
-    differentialIn: numbers.differentialIn,
-    intermediateDifferentialIn: numbers.intermediateDifferentialIn,
   };
 }

@@ -1,5 +1,4 @@
-import { type Driller, driller } from '../ball/drill.js';
-import { type InertiaNumbers, inertiaNumbers } from '../ball/drilled-numbers.js';
+import { inertiaNumbers } from '../ball/drilled-numbers.js';
 import { staticWeights } from '../ball/static-weights.js';
 import { overAndUp, type Placement, placeLayout } from '../layout/placement.js';
 import { arcAngle } from '../layout/sphere.js';
@@ -16,9 +15,11 @@ import { from, INCH, OUNCE, POUND, to } from '../units.js';
 import { scale, type Vec3 } from '../vec3.js';
 import type { BallProblem } from './ball-problem.js';
 import { markClearanceIn } from './candidates.js';
+import { coresDriller } from './drilled-cores.js';
 import { bandOf } from './in-worlds.js';
 import { legality } from './legality.js';
 import { GRIP_CENTRE, markAnswer } from './mark-answer.js';
+import { inchesOf, type RgNumbers } from './median-numbers.js';
 import { plugFindings } from './plug-findings.js';
 import { toLayout } from './to-layout.js';
 
@@ -35,37 +36,32 @@ export interface DrilledFacts {
 const CERTAIN_AXIS = from(0.004, INCH);
 
 /**
- * Prepares to drill layouts into every core of the ensemble: numbers of the most typical one, bands of all.
+ * Prepares to drill layouts into every core of the ensemble: medians and bands of all, statics and axis of the core
+ * nearest to the medians.
  *
  * @returns layout ↦ what is known of the ball drilled so
  */
 export function drilledFacts(ball: BallProblem, rules: RuleSet): (numbers: LayoutNumbers) => DrilledFacts {
-  const drillTypical = driller(ball.bodies[0], ball.reportRays);
-  const drillers =
-    ball.bodies.length > 1 ? ball.bodies.map((body) => driller(body, ball.rankingRays)) : [drillTypical];
-  return (numbers) => factsOf(numbers, ball, rules, drillTypical, drillers);
+  const drill = coresDriller(ball);
+  return (numbers) => factsOf(numbers, ball, rules, drill);
 }
 
 function factsOf(
   numbers: LayoutNumbers,
   ball: BallProblem,
   rules: RuleSet,
-  drillTypical: Driller,
-  drillers: readonly Driller[],
+  drill: ReturnType<typeof coresDriller>,
 ): DrilledFacts {
   const { radius } = ball.published;
   const placement = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
-  const typical = drillTypical(placement.R_BC);
-  const inertia = inertiaNumbers(typical);
-  const statics = staticWeights(typical, radius, ball.ounce);
-  const ensemble = drillers.map((drill) => inertiaNumbers(drill(placement.R_BC)));
-  const band = (pick: (n: InertiaNumbers) => number) => bandOf(ensemble.map((n) => to(pick(n), INCH)));
+  const { all, median, nearest } = drill(placement.R_BC);
+  const inertia = inertiaNumbers(nearest);
+  const statics = staticWeights(nearest, radius, ball.ounce);
+  const band = (pick: (n: RgNumbers) => number) => bandOf(all.map((n) => to(pick(n), INCH)));
   return {
     drilled: {
       massLb: to(inertia.mass, POUND),
-      rgIn: to(inertia.lowRg, INCH),
-      differentialIn: to(inertia.differential, INCH),
-      intermediateDifferentialIn: to(inertia.intermediateDifferential, INCH),
+      ...inchesOf(median),
       staticOz: {
         top: to(statics.top, OUNCE),
         side: to(statics.side, OUNCE),
@@ -77,7 +73,7 @@ function factsOf(
       differentialIn: band((n) => n.differential),
       intermediateDifferentialIn: band((n) => n.intermediateDifferential),
     },
-    psa: psaOf(inertia, placement, ball),
+    psa: psaOf(inertia.highAxis_B, median, placement, ball),
     marks: marksOf(placement, ball),
     legality: legality(
       { statics, inertia },
@@ -90,10 +86,14 @@ function factsOf(
 }
 
 /** The end of the high-RG axis that comes out nearest the thumb, where its mark would be looked for. */
-function psaOf(inertia: InertiaNumbers, placement: Placement, ball: BallProblem): PsaAnswer {
+function psaOf(
+  axis: Vec3,
+  { intermediateDifferential }: RgNumbers,
+  placement: Placement,
+  ball: BallProblem,
+): PsaAnswer {
   const arcIn = (u: Vec3, v: Vec3): number => to(arcAngle(u, v) * ball.published.radius, INCH);
   const below: Vec3 = [0, -1, 0];
-  const axis = inertia.highAxis_B;
   const end = arcAngle(axis, below) <= Math.PI / 2 ? axis : scale(-1, axis);
   const { over, up } = overAndUp(end);
   return {
@@ -102,7 +102,7 @@ function psaOf(inertia: InertiaNumbers, placement: Placement, ball: BallProblem)
     fromPapIn: arcIn(end, placement.pap_B),
     fromPinIn: arcIn(end, placement.pin_B),
     fromGripCentreIn: arcIn(end, GRIP_CENTRE),
-    certain: inertia.intermediateDifferential >= CERTAIN_AXIS,
+    certain: intermediateDifferential >= CERTAIN_AXIS,
   };
 }
 
@@ -113,7 +113,7 @@ function marksOf(placement: Placement, ball: BallProblem): readonly MarkAnswer[]
     mark('grip centre', GRIP_CENTRE),
     mark('PAP', placement.pap_B),
     mark('pin', placement.pin_B),
-    mark(ball.marker, placement.marker_B),
+    ...(ball.marker === null ? [] : [mark(ball.marker, placement.marker_B)]),
     ...ball.holes.map((hole) => mark(`${hole.name} hole`, hole.mouth_B)),
   ];
 }

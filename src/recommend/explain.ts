@@ -1,6 +1,9 @@
+import { placeLayout } from '../layout/placement.js';
 import type { SharesAnswer, StepEffect } from '../records/answer.js';
 import type { LayoutNumbers } from '../records/layout-text.js';
-import { INCH, to } from '../units.js';
+import type { BallProblem } from './ball-problem.js';
+import { coresDriller } from './drilled-cores.js';
+import { inchesOf } from './median-numbers.js';
 import { READINGS } from './readings.js';
 import { score } from './score.js';
 import type { Setting } from './setting.js';
@@ -43,7 +46,7 @@ const stepped = (layout: LayoutNumbers, by: Partial<LayoutNumbers>): LayoutNumbe
 /**
  * For each layout, exact shares of its three numbers against a reference (eight shots), what one more step in each number would
  * change (six), and what of the difference is left with the centre of mass at the ball's centre (two); all in the nominal
- * world.
+ * world, but for the differentials, which are medians of all cores, as in the rest of an answer.
  */
 export async function explain(
   layouts: readonly LayoutNumbers[],
@@ -52,9 +55,10 @@ export async function explain(
   { problem, evaluator }: Setting,
 ): Promise<readonly Explained[]> {
   const { radius } = problem.ball.published;
+  const steps = STEPS.filter(({ by }) => problem.ball.marker !== null || by.drillingAngleDeg === undefined);
   const perLayout = layouts.map((layout) => [
     ...mixtures(reference, layout),
-    ...STEPS.map(({ by }) => stepped(layout, by)),
+    ...steps.map(({ by }) => stepped(layout, by)),
   ]);
   const [outcomes, [balancedReference, ...balanced]] = await Promise.all([
     evaluator.evaluate(perLayout.flat().map((layout) => ({ layout: toLayout(layout, radius), world: 0 }))),
@@ -65,12 +69,13 @@ export async function explain(
       })),
     ),
   ]);
-  const size = 8 + STEPS.length;
-  return layouts.map((_, i) => {
+  const size = 8 + steps.length;
+  const drilled = differentialShares(problem.ball);
+  return layouts.map((layout, i) => {
     const own = outcomes.slice(i * size, (i + 1) * size);
     return {
-      shares: sharesOf(own.slice(0, 8), targets),
-      steps: stepsOf(own[7], own.slice(8), targets),
+      shares: { ...reactionShares(own.slice(0, 8), targets), ...drilled(mixtures(reference, layout)) },
+      steps: stepsOf(steps, own[7], own.slice(8), targets),
       centre: { asDrilled: apart(own[7], own[0]), balanced: apart(balanced[i], balancedReference) },
     };
   });
@@ -81,25 +86,45 @@ const apart = (a: Outcome, b: Outcome): CentreReadings => ({
   totalHookBoards: READINGS.totalHookBoards(a) - READINGS.totalHookBoards(b),
 });
 
-function sharesOf(mixed: readonly Outcome[], targets: readonly Target[]): SharesAnswer {
-  const share = (reading: (o: Outcome) => number): SharesAnswer['score'] => {
-    const values = mixed.map(reading);
-    const [drillingAngle, pinToPap, valAngle] = shapleyShares(values);
-    return { total: values[7] - values[0], drillingAngle, pinToPap, valAngle };
-  };
-  return {
-    score: share((o) => score(o, targets)),
-    hookStartFt: share(READINGS.hookStartFt),
-    hookSharpnessDegPerFt: share(READINGS.hookSharpnessDegPerFt),
-    totalHookBoards: share(READINGS.totalHookBoards),
-    flareIn: share(READINGS.flareIn),
-    differentialIn: share((o) => to(o.inertia.differential, INCH)),
-    intermediateDifferentialIn: share((o) => to(o.inertia.intermediateDifferential, INCH)),
+function share(values: readonly number[]): SharesAnswer['score'] {
+  const [drillingAngle, pinToPap, valAngle] = shapleyShares(values);
+  return { total: values[7] - values[0], drillingAngle, pinToPap, valAngle };
+}
+
+type DifferentialKey = 'differentialIn' | 'intermediateDifferentialIn';
+
+const reactionShares = (
+  mixed: readonly Outcome[],
+  targets: readonly Target[],
+): Omit<SharesAnswer, DifferentialKey> => ({
+  score: share(mixed.map((o) => score(o, targets))),
+  hookStartFt: share(mixed.map(READINGS.hookStartFt)),
+  hookSharpnessDegPerFt: share(mixed.map(READINGS.hookSharpnessDegPerFt)),
+  totalHookBoards: share(mixed.map(READINGS.totalHookBoards)),
+  flareIn: share(mixed.map(READINGS.flareIn)),
+});
+
+/** Prepares the shares of the drilled differentials. */
+function differentialShares(ball: BallProblem) {
+  const drill = coresDriller(ball);
+  return (mixed: readonly LayoutNumbers[]): Pick<SharesAnswer, DifferentialKey> => {
+    const medians = mixed.map((layout) =>
+      inchesOf(drill(placeLayout(toLayout(layout, ball.published.radius), ball.pap_B).R_BC).median),
+    );
+    return {
+      differentialIn: share(medians.map(({ differentialIn }) => differentialIn)),
+      intermediateDifferentialIn: share(medians.map((m) => m.intermediateDifferentialIn)),
+    };
   };
 }
 
-const stepsOf = (own: Outcome, after: readonly Outcome[], targets: readonly Target[]): StepEffect[] =>
-  STEPS.map(({ change }, i) => ({
+const stepsOf = (
+  steps: typeof STEPS,
+  own: Outcome,
+  after: readonly Outcome[],
+  targets: readonly Target[],
+): StepEffect[] =>
+  steps.map(({ change }, i) => ({
     change,
     score: score(after[i], targets) - score(own, targets),
     hookStartFt: READINGS.hookStartFt(after[i]) - READINGS.hookStartFt(own),

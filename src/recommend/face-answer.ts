@@ -30,7 +30,7 @@ export function faceAnswer(
     pap: [...pap_B],
     pin: [...pin_B],
     marker: [...marker_B],
-    markerName: ball.marker,
+    markerName: ball.marker ?? 'CG mark',
     psa: psa.certain ? [...papDirection(arc(psa.overIn), arc(psa.upIn))] : null,
     oldHoles: ball.oldMouths.map(({ name, mouth_C, radius: mouth }) => ({
       name,

@@ -8,11 +8,14 @@ import { nearestThatWorks } from './nearest-that-works.js';
 import { familiesOf, publishedNumbers } from './published-numbers.js';
 
 const WHY: Record<Misfit, string> = {
-  'filler-too-light': 'the filler around the core would have to be lighter than any that is poured',
+  'filler-too-light': 'the filler around the core would have to be lighter than any that is tried',
   'core-too-big': 'the core would stick out into the cover',
   'core-too-dense': 'the core would have to be denser than 3.8 g/cc',
   'low-axis-off-pin': 'the low-RG axis would leave the pin',
 };
+
+/** Said last: numbers of a real ball may be beyond the builds that are tried. */
+const IF_RIGHT = 'If all numbers are as published, this ball is built in a way that flarewise does not try.';
 
 /** A published number, with the multiples of `step` that may stand in its place (`stride`: see `Trials`). */
 interface PublishedField {
@@ -49,7 +52,7 @@ const FIELDS: readonly PublishedField[] = [
 ];
 
 /** Starting points tried for each value in place of a published one. */
-const QUICK_TRIES = 150;
+const QUICK_TRIES = 250;
 
 /** A value that would work in place of a published one. */
 interface Remedy extends PublishedField {
@@ -59,7 +62,7 @@ interface Remedy extends PublishedField {
 }
 
 /**
- * The error for published numbers that no core can have.
+ * The error for published numbers with which no core is found.
  *
  * For each number the nearest value that works with all the others is found by trying; the one that has the least
  * to change, measured against the range such numbers come in, is named as the likely slip.
@@ -79,12 +82,12 @@ export function impossibleCore(
     remedies.length > 1 ? ` The ${name} has the least to change: look there for a slip first.` : '';
   return new InputError('no-such-core', {
     field: `ball.${field}`,
-    rule: `must be one that ${nameFamilies(familiesOf(ball))} core can have beside the ball's other numbers`,
+    rule: `must go with the ball's other numbers in ${nameFamilies(familiesOf(ball))} core`,
     got: `${ball[field]} ${unit}, with which ${WHY[mostFrequent(ensembles)]}`,
     hint:
       remedies.length > 0
-        ? `Nearest that works, the others kept: ${remedies.map(wordRemedy).join('; or ')}.${others}`
-        : 'Changing any one number does not help: compare them all with the maker’s.',
+        ? `Nearest that works, the others kept: ${remedies.map(wordRemedy).join('; or ')}.${others} ${IF_RIGHT}`
+        : `Changing any one number does not help: check them all for a slip. ${IF_RIGHT}`,
   });
 }
 

@@ -74,7 +74,7 @@ export const judge = (
       layout: { ...simulated, psa: facts.psa, marks: [...facts.marks], legality: facts.legality },
       place: placeOf(own, result),
       best: inWords(best, factsOf(best.layout)),
-      regression: regressionAnswer(result, [own, best]),
+      regression: regressionAnswer(result, [own, best], ball),
       confidence: { bestBeatsIt, beatsMiddle: shareAbove(own.worlds, middle.worlds), worlds: WORLD_COUNT },
       shares: toBest.shares,
       marking: await markingErrors(own, result.targets, setting),
@@ -115,13 +115,16 @@ async function markingErrors(
     pinToPapIn: Math.max(0, layout.pinToPapIn + side * (by.pinToPapIn ?? 0)),
     valAngleDeg: Math.max(0, layout.valAngleDeg + side * (by.valAngleDeg ?? 0)),
   });
+  const errors = ERRORS.filter(({ by }) => ball.marker !== null || by.drillingAngleDeg === undefined);
   const outcomes = await evaluator.evaluate(
-    ERRORS.flatMap(({ by }) => [off(by, -1), off(by, 1)]).map((each) => ({
-      layout: toLayout(each, radius),
-      world: 0,
-    })),
+    errors
+      .flatMap(({ by }) => [off(by, -1), off(by, 1)])
+      .map((each) => ({
+        layout: toLayout(each, radius),
+        world: 0,
+      })),
   );
-  return ERRORS.map(({ error }, i) => {
+  return errors.map(({ error }, i) => {
     const [low, high] = outcomes.slice(2 * i, 2 * i + 2);
     const worse = score(low, targets) < score(high, targets) ? low : high;
     return {

@@ -1,20 +1,24 @@
 import { markerToPap, pinBuffer } from '../layout/layout.js';
 import type { LayoutAnswer } from '../records/answer.js';
-import { type LayoutNumbers, wordLayout } from '../records/layout-text.js';
+import { type LayoutNumbers, wordLayout, wordPinPlace } from '../records/layout-text.js';
 import { INCH, to } from '../units.js';
 import type { BallProblem } from './ball-problem.js';
 import { toLayout } from './to-layout.js';
+
+/** A layout as people write it; on a ball without a mark, where the pin lies. */
+export const wordOn = ({ marker }: Pick<BallProblem, 'marker'>, numbers: LayoutNumbers): string =>
+  marker === null ? wordPinPlace(numbers) : wordLayout(numbers);
 
 /** A layout in both notations. */
 export function layoutAnswer(numbers: LayoutNumbers, ball: BallProblem): LayoutAnswer {
   const { radius } = ball.published;
   const layout = toLayout(numbers, radius);
   return {
-    text: wordLayout(numbers),
-    drillingAngleDeg: numbers.drillingAngleDeg,
+    text: wordOn(ball, numbers),
+    drillingAngleDeg: ball.marker === null ? null : numbers.drillingAngleDeg,
     pinToPapIn: numbers.pinToPapIn,
     valAngleDeg: numbers.valAngleDeg,
     pinBufferIn: to(pinBuffer(layout) * radius, INCH),
-    markerToPapIn: to(markerToPap(layout, ball.pinToMarker) * radius, INCH),
+    markerToPapIn: ball.marker === null ? null : to(markerToPap(layout, ball.pinToMarker) * radius, INCH),
   };
 }

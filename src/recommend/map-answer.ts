@@ -1,3 +1,4 @@
+import { InputError } from '../errors.js';
 import { valAngleOf } from '../layout/layout.js';
 import type { MapAnswer, MapRow } from '../records/answer.js';
 import type { Ball } from '../records/ball.js';
@@ -10,10 +11,10 @@ import { drillingAssumptions } from './assumptions.js';
 import { type BallProblem, ballProblem } from './ball-problem.js';
 import { steps } from './candidates.js';
 import { cautionsFor } from './cautions.js';
-import { undrilledAnswer } from './drilled-answer.js';
 import { drilledFacts } from './drilled-facts.js';
 import type { CoreFitter } from './fit-cores.js';
 import { layoutAnswer } from './layout-answer.js';
+import { undrilledAnswer } from './undrilled.js';
 
 /** Which number of the layout runs over its range while the other two stay. */
 export type MapOver = MapAnswer['over'];
@@ -21,6 +22,8 @@ export type MapOver = MapAnswer['over'];
 /**
  * Drilled numbers over one number of the layout: what each drilling angle, pin-to-PAP or pin buffer does to
  * this core. The other two numbers are those of `around`.
+ *
+ * @throws {InputError} `no-drilling-angle` when the ball has none to run over; as `ballProblem` does
  */
 export function mapAnswer(
   { bowler, ball: record, around }: { bowler: Bowler; ball: Ball; around: LayoutNumbers },
@@ -28,6 +31,7 @@ export function mapAnswer(
   fitter?: CoreFitter,
 ): MapAnswer {
   const ball = ballProblem(record, bowler, 'moment', fitter);
+  if (ball.marker === null && over === 'drilling-angle') throw noDrillingAngle(record);
   const rules = loadRuleSet();
   const factsOf = drilledFacts(ball, rules);
   const rows: MapRow[] = layoutsOver(over, around, ball.published.radius).map((numbers) => {
@@ -47,6 +51,14 @@ export function mapAnswer(
     cautions: cautionsFor(ball),
   };
 }
+
+const noDrillingAngle = ({ name }: Ball): InputError =>
+  new InputError('no-drilling-angle', {
+    field: 'over',
+    rule: `must be pin-to-pap or buffer for ${name}`,
+    got: 'drilling-angle',
+    hint: 'Its CG lies on the pin, so there is no mark to aim at and no drilling angle.',
+  });
 
 function layoutsOver(over: MapOver, around: LayoutNumbers, radius: number): readonly LayoutNumbers[] {
   switch (over) {

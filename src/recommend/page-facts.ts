@@ -1,5 +1,3 @@
-import { driller } from '../ball/drill.js';
-import { inertiaNumbers } from '../ball/drilled-numbers.js';
 import { placeLayout } from '../layout/placement.js';
 import type { PsaAnswer } from '../records/answer.js';
 import type { Ball } from '../records/ball.js';
@@ -7,11 +5,13 @@ import type { Bowler } from '../records/bowler.js';
 import type { LayoutNumbers } from '../records/layout-text.js';
 import type { DrilledMap, DrilledPoint, PageFacts } from '../records/page-facts.js';
 import { loadPractice } from '../records/shared-data.js';
-import { INCH, to } from '../units.js';
 import { type BallProblem, ballProblem } from './ball-problem.js';
 import { steps } from './candidates.js';
+import { coresDriller } from './drilled-cores.js';
 import { faceAnswer } from './face-answer.js';
 import type { CoreFitter } from './fit-cores.js';
+import { numbersOf } from './mark-of.js';
+import { inchesOf } from './median-numbers.js';
 import { toLayout } from './to-layout.js';
 
 /** How far apart the map's columns and rows lie. */
@@ -26,31 +26,26 @@ const ARC_STEP_IN = 0.5;
  */
 export function pageFacts(
   { bowler, ball: record }: { readonly bowler: Bowler; readonly ball: Ball },
-  layout: LayoutNumbers & { readonly psa: PsaAnswer },
+  layout: Parameters<typeof numbersOf>[0] & { readonly psa: PsaAnswer },
   fitter?: CoreFitter,
 ): PageFacts {
   const ball = ballProblem(record, bowler, 'moment', fitter);
   return {
-    map: drilledMap(layout.valAngleDeg, ball),
-    face: faceAnswer(layout, layout.psa, bowler.hand, ball),
+    map: ball.marker === null ? null : drilledMap(layout.valAngleDeg, ball),
+    face: faceAnswer(numbersOf(layout), layout.psa, bowler.hand, ball),
   };
 }
 
-/** Drilled numbers of the most typical core over the drilling angles and pin-to-PAP arcs that the trade drills. */
+/** Drilled numbers, medians of all cores, over the drilling angles and pin-to-PAP arcs that the trade drills. */
 function drilledMap(valAngleDeg: number, ball: BallProblem): DrilledMap {
   const practice = loadPractice();
   const drillingAnglesDeg = steps(practice.drillingAngleDeg, ANGLE_STEP_DEG);
   const pinToPapsIn = steps(practice.pinToPapIn, ARC_STEP_IN);
   const { radius } = ball.published;
-  const drill = driller(ball.bodies[0], ball.reportRays);
+  const drill = coresDriller(ball);
   const pointOf = (numbers: LayoutNumbers): DrilledPoint => {
     const placement = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
-    const { lowRg, differential, intermediateDifferential } = inertiaNumbers(drill(placement.R_BC));
-    return {
-      rgIn: to(lowRg, INCH),
-      differentialIn: to(differential, INCH),
-      intermediateDifferentialIn: to(intermediateDifferential, INCH),
-    };
+    return inchesOf(drill(placement.R_BC).median);
   };
   return {
     valAngleDeg,

@@ -1,7 +1,9 @@
 import type { CoreFamily, PublishedNumbers } from '../ball/published.js';
 import { type OunceConvention, staticLever } from '../ball/static-weights.js';
+import { USUAL_LOBES } from '../constants.js';
 import { LEAST_MASS_BIAS_IN, type PublishedBall, USUAL_CIRCUMFERENCE_IN } from '../records/ball.js';
-import { from, INCH, OUNCE, POUND } from '../units.js';
+import type { Bowler } from '../records/bowler.js';
+import { DEGREE, from, INCH, OUNCE, POUND } from '../units.js';
 
 /**
  * The families a ball's core may be of: as stated, else asymmetric when it has a mass bias. A symmetric ball
@@ -27,5 +29,10 @@ export function publishedNumbers(ball: PublishedBall, ounce: OunceConvention): P
     pinToCg: from(ball.pinToCgIn, INCH) / radius,
     topMoment: from(ball.topWeightOz, OUNCE) * staticLever(radius, ounce),
     family,
+    lobes: { count: ball.lobes ?? USUAL_LOBES, fromMarker: from(ball.lobeFromMarkDeg ?? 0, DEGREE) },
   };
 }
+
+/** A left-hander's ball is computed as its mirror image. */
+export const seenBy = (hand: Bowler['hand'], ball: PublishedBall): PublishedBall =>
+  hand === 'left' && ball.lobeFromMarkDeg ? { ...ball, lobeFromMarkDeg: -ball.lobeFromMarkDeg } : ball;

@@ -6,6 +6,8 @@ import type { CentreEffect } from './explain.js';
 /** What the wording of a layout's reasons draws on; answers already in the units people read. */
 export interface ReasonFacts {
   readonly families: readonly CoreKind[];
+  /** Whether a drilling angle has a mark to be measured to. */
+  readonly hasMark: boolean;
   readonly undrilled: { readonly differentialIn: number; readonly intermediateDifferentialIn: number };
   readonly drilled: DrilledNumbersAnswer;
   readonly reaction: ReactionAnswer;
@@ -25,7 +27,7 @@ export function reasons(facts: ReasonFacts): string[] {
     flareLine(facts),
     ...centreLines(facts.centre),
     coreLine(facts),
-    shareLine(facts.shares),
+    shareLine(facts),
     ...(facts.next ? [nextLine(facts, facts.next)] : []),
   ];
 }
@@ -90,14 +92,16 @@ function centreLines({ asDrilled, balanced }: CentreEffect): string[] {
     : [];
 }
 
-function coreLine({ families, drilled, undrilled, shares }: ReasonFacts): string {
+function coreLine({ families, drilled, undrilled, shares, hasMark }: ReasonFacts): string {
   const { intermediateDifferentialIn: now } = drilled;
   const before = undrilled.intermediateDifferentialIn;
   const byAngle = shares.intermediateDifferentialIn.drillingAngle;
   const change = `Intermediate differential goes from ${before.toFixed(3)} to ${now.toFixed(3)} in`;
   const angle = `${signed(byAngle, 3)} in of the difference from the middle layout`;
+  if (!hasMark)
+    return `${change}. The CG lies on the pin, so there is no mark to aim at and no drilling angle to choose.`;
   if (families.length > 1)
-    return `${change} with the most typical core. Whether the mark matters hangs on the core's shape, which nobody told: hardly on a plain one, much on a lobed one.`;
+    return `${change}, in the middle of all cores tried. Whether the mark matters depends on the core's shape, which is not known: on a plain one hardly, on a lobed one much.`;
   switch (families[0]) {
     case 'plain':
       return `${change}: the holes alone make it. On a plain core the mark hardly matters (the drilling angle accounts for ${angle}).`;
@@ -110,8 +114,9 @@ function coreLine({ families, drilled, undrilled, shares }: ReasonFacts): string
   }
 }
 
-function shareLine({ score }: SharesAnswer): string {
-  return `Of ${signed(score.total, 1)} points against the usual middle layout in the nominal world, pin-to-PAP brings ${signed(score.pinToPap, 1)}, the VAL angle ${signed(score.valAngle, 1)}, the drilling angle ${signed(score.drillingAngle, 1)}.`;
+function shareLine({ shares: { score }, hasMark }: ReasonFacts): string {
+  const byAngle = hasMark ? `, the drilling angle ${signed(score.drillingAngle, 1)}` : '';
+  return `Of ${signed(score.total, 1)} points against the usual middle layout in the nominal world, pin-to-PAP brings ${signed(score.pinToPap, 1)}, the VAL angle ${signed(score.valAngle, 1)}${byAngle}.`;
 }
 
 function nextLine({ reaction, score, targets }: ReasonFacts, next: NonNullable<ReasonFacts['next']>): string {

@@ -5,7 +5,6 @@ import { VERSION } from '../records/version.js';
 import { allAssumptions } from './assumptions.js';
 import { cautionsFor } from './cautions.js';
 import { commonPractice } from './common-practice.js';
-import { undrilledAnswer } from './drilled-answer.js';
 import { drilledFacts } from './drilled-facts.js';
 import { explain } from './explain.js';
 import type { InAllWorlds } from './in-all-worlds.js';
@@ -20,6 +19,7 @@ import { type SearchResult, search } from './search.js';
 import { type RecommendInputs, type SettingOptions, WORLD_COUNT, withSetting } from './setting.js';
 import { answerer, targetAnswer } from './simulated-answer.js';
 import { toLayout } from './to-layout.js';
+import { undrilledAnswer } from './undrilled.js';
 
 export interface RecommendOptions extends SettingOptions {
   /** How many layouts to answer with. */
@@ -71,6 +71,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       steps: explained[i].steps,
       reasons: reasons({
         families: ball.families,
+        hasMark: ball.marker !== null,
         undrilled: undrilledAnswer(inputs.ball, ball),
         drilled: simulated.drilled,
         reaction: simulated.reaction,
@@ -97,7 +98,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
         candidates: result.candidates,
         shots: result.shots(),
         rejected: [...result.rejected].map(([reason, count]) => ({ reason, count })),
-        regression: regressionAnswer(result, ranked),
+        regression: regressionAnswer(result, ranked, ball),
       },
       middle: middleAnswer,
       layouts,

@@ -8,15 +8,15 @@ import { placeLayout } from '../layout/placement.js';
 import { IDENTITY, mulVec } from '../mat3.js';
 import type { DrilledAnswer } from '../records/answer.js';
 import type { LayoutNumbers } from '../records/layout-text.js';
-import { INCH, OUNCE, POUND, to } from '../units.js';
+import { OUNCE, POUND, to } from '../units.js';
 import type { BallProblem } from './ball-problem.js';
 import { markAnswer } from './mark-answer.js';
+import { inchesOf, medianNumbers } from './median-numbers.js';
 import { toLayout } from './to-layout.js';
 
 /** What earlier drillings left in a ball, and what of it a layout's holes take; null for a new ball. */
 export function redrilledAnswer(numbers: LayoutNumbers, ball: BallProblem): DrilledAnswer['redrilled'] {
-  const [body] = ball.bodies;
-  const { plugs = [], radius } = body;
+  const { plugs = [], radius } = ball.bodies[0];
   if (plugs.length === 0) return null;
   const placement = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
   const { R_BC } = placement;
@@ -24,7 +24,8 @@ export function redrilledAnswer(numbers: LayoutNumbers, ball: BallProblem): Dril
   const ouncesOf = (stretches: Parameters<typeof uniformMoments>[0], density: number): number =>
     to(uniformMoments(stretches, density).mass, OUNCE);
   const { stretches } = ball.reportRays;
-  const plugged = inertiaNumbers(driller(body, excavate([], radius, REPORT_RAYS))(IDENTITY));
+  const undrilled = excavate([], radius, REPORT_RAYS);
+  const plugged = ball.bodies.map((body) => inertiaNumbers(driller(body, undrilled)(IDENTITY)));
   return {
     oldHoles: ball.oldMouths.length,
     plugOz: plugs.reduce((sum, plug) => sum + ouncesOf(plug.stretches, plug.density), 0),
@@ -39,10 +40,8 @@ export function redrilledAnswer(numbers: LayoutNumbers, ball: BallProblem): Dril
       ),
     ),
     plugged: {
-      massLb: to(plugged.mass, POUND),
-      rgIn: to(plugged.lowRg, INCH),
-      differentialIn: to(plugged.differential, INCH),
-      intermediateDifferentialIn: to(plugged.intermediateDifferential, INCH),
+      massLb: to(plugged[0].mass, POUND),
+      ...inchesOf(medianNumbers(plugged)),
     },
   };
 }

@@ -1,12 +1,14 @@
 import type { RegressionAnswer } from '../records/answer.js';
-import { wordLayout } from '../records/layout-text.js';
+import type { BallProblem } from './ball-problem.js';
 import type { InAllWorlds } from './in-all-worlds.js';
+import { wordOn } from './layout-answer.js';
 import type { SearchResult } from './search.js';
 
 /** What the regression did in a search, and how far it and physics differ on the layouts that are listed. */
 export function regressionAnswer(
   { surveyed, byRegression }: Pick<SearchResult, 'surveyed' | 'byRegression'>,
   listed: readonly InAllWorlds[],
+  ball: Pick<BallProblem, 'marker'>,
 ): RegressionAnswer {
   if ('why' in surveyed)
     return {
@@ -20,7 +22,7 @@ export function regressionAnswer(
     const expected = byRegression(layout);
     return expected === null
       ? []
-      : [{ layout: wordLayout(layout), byRegression: expected, byPhysics: worlds.meanScore }];
+      : [{ layout: wordOn(ball, layout), byRegression: expected, byPhysics: worlds.meanScore }];
   });
   const off = both.map((each) => Math.abs(each.byRegression - each.byPhysics));
   return {

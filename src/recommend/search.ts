@@ -2,6 +2,7 @@ import type { LayoutNumbers } from '../records/layout-text.js';
 import type { Want } from '../records/want.js';
 import { type GridStep, gridCandidates, keyOf, layoutOf } from './candidates.js';
 import { type Rejection, rejectByMarks } from './constraints.js';
+import { NO_ANGLE_DEG } from './mark-of.js';
 import { type NominalShot, type NominalShots, nominalShots } from './nominal-shots.js';
 import { raceByPhysics, raceShots, raceSize } from './physics-race.js';
 import { pickDiffering } from './pick-differing.js';
@@ -161,10 +162,15 @@ async function likeliest(
 }
 
 /** The layouts of a grid that the trade drills. */
-const grid = (step: GridStep, { ball, practice, sides }: Setting): readonly LayoutNumbers[] =>
-  gridCandidates(practice, ball.published.radius, step, sides)
-    .map((candidate) => layoutOf(candidate, practice, ball.published.radius))
+function grid(step: GridStep, { ball, practice, sides }: Setting): readonly LayoutNumbers[] {
+  const drilled =
+    ball.marker === null
+      ? { ...practice, drillingAngleDeg: { least: NO_ANGLE_DEG, most: NO_ANGLE_DEG } }
+      : practice;
+  return gridCandidates(drilled, ball.published.radius, step, sides)
+    .map((candidate) => layoutOf(candidate, drilled, ball.published.radius))
     .filter((layout) => layout !== null);
+}
 
 const union = (...lists: readonly (readonly NominalShot[])[]): NominalShot[] => [...new Set(lists.flat())];
 

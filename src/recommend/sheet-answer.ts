@@ -10,7 +10,6 @@ import { drillingAssumptions, shotAssumptions, worldAssumptions } from './assump
 import { ballProblem } from './ball-problem.js';
 import { cautionsFor } from './cautions.js';
 import { objections, rejectByMarks } from './constraints.js';
-import { undrilledAnswer } from './drilled-answer.js';
 import { drilledFacts } from './drilled-facts.js';
 import { faceAnswer } from './face-answer.js';
 import type { CoreFitter } from './fit-cores.js';
@@ -19,6 +18,7 @@ import { layoutAnswer } from './layout-answer.js';
 import type { SettingOptions } from './setting.js';
 import { sheetRings } from './sheet-rings.js';
 import { tapePlan } from './tape-plan.js';
+import { undrilledAnswer } from './undrilled.js';
 
 export interface SheetOptions {
   /** YYYY-MM-DD */

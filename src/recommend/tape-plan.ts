@@ -13,32 +13,48 @@ import { toLayout } from './to-layout.js';
 const GRIP_CENTRE: Vec3 = [0, 0, 1];
 
 /**
- * How to lay out a ball with a tape alone, and what comes of rounding every arc to a sixteenth.
+ * How to lay out a ball with a tape, and what comes of rounding every arc to a sixteenth.
  *
  * An undrilled ball has its pin and its marker. From them comes the PAP, from these the grip centre, from both
  * the point where the VAL meets the midline, and each hole from the grip centre and one more mark, so
- * that the grip keeps its size. The layout is then read back off the marks as the rounded arcs place them,
+ * that the grip keeps its size. An angle that two arcs would miss by a degree is laid off with a protractor. The layout is
+ * then read back off the marks as the rounded arcs place them,
  * each from the others as placed: errors add up as they do on a ball.
  */
 export function tapePlan(numbers: LayoutNumbers, bowler: Bowler, ball: BallProblem): TapePlan {
   const { radius } = ball.published;
   const { pap_B, pin_B, marker_B } = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
   const pin: Mark = { name: 'pin', true_B: pin_B, placed_B: pin_B };
-  const marker: Mark = { name: ball.marker, true_B: marker_B, placed_B: marker_B };
+  const marker: Mark =
+    ball.marker === null ? pin : { name: ball.marker, true_B: marker_B, placed_B: marker_B };
   const steps: TapeStep[] = [];
-  const place = (name: string, true_B: Vec3, pairs: readonly Pair[]): Mark => {
-    const { step, mark } = placeMark(name, true_B, pairs, radius);
+  const place = (
+    name: string,
+    true_B: Vec3,
+    pairs: readonly Pair[],
+    isExact?: (placed_B: Vec3) => boolean,
+  ): Mark => {
+    const { step, mark } = placeMark(name, true_B, pairs, radius, isExact);
     steps.push(bowler.hand === 'right' ? step : mirrored(step));
     return mark;
   };
 
-  const pap = place('PAP', pap_B, [[pin, marker]]);
-  const gripCentre = place('grip centre', GRIP_CENTRE, [
-    [pap, pin],
-    [pap, marker],
-    [pin, marker],
-  ]);
   const arc = (inches: number): number => from(inches, INCH) / radius;
+  const readOff = (foundPap: Vec3, gripCentre: Vec3) =>
+    readBack({ pin: pin_B, marker: marker_B, pap: foundPap, gripCentre }, arc(bowler.pap.upIn));
+  const pap = place('PAP', pap_B, [[pin, marker]], (placed_B) =>
+    isNear(readOff(placed_B, GRIP_CENTRE).drillingAngle, numbers.drillingAngleDeg),
+  );
+  const gripCentre = place(
+    'grip centre',
+    GRIP_CENTRE,
+    [
+      [pap, pin],
+      [pap, marker],
+      [pin, marker],
+    ],
+    (placed_B) => isNear(readOff(pap.placed_B, placed_B).valAngle, numbers.valAngleDeg),
+  );
   if (Math.abs(bowler.pap.upIn) >= SIXTEENTH)
     place('VAL on the midline', papDirection(arc(bowler.pap.overIn), 0), [[gripCentre, pap]]);
   for (const hole of ball.holes)
@@ -48,15 +64,12 @@ export function tapePlan(numbers: LayoutNumbers, bowler: Bowler, ball: BallProbl
       [pap, pin, marker].map((other): Pair => [gripCentre, other]),
     );
 
-  const found = readBack(
-    { pin: pin_B, marker: marker_B, pap: pap.placed_B, gripCentre: gripCentre.placed_B },
-    arc(bowler.pap.upIn),
-  );
-  const drillingAngleDeg = degrees(found.drillingAngle);
+  const found = readOff(pap.placed_B, gripCentre.placed_B);
+  const drillingAngleDeg = ball.marker === null ? null : degrees(found.drillingAngle);
   const valAngleDeg = degrees(found.valAngle);
   const pinToPapIn = to(found.pinToPap * radius, INCH);
   return {
-    given: [pin.name, marker.name],
+    given: ball.marker === null ? [pin.name] : [pin.name, marker.name],
     steps,
     readBack: { drillingAngleDeg, pinToPapIn, valAngleDeg },
     error: {
@@ -66,6 +79,13 @@ export function tapePlan(numbers: LayoutNumbers, bowler: Bowler, ball: BallProbl
     },
   };
 }
+
+/** What an angle laid off by arcs may be wrong by; a protractor does as well, degrees. */
+const NEAR_ENOUGH_DEG = 0.5;
+
+/** Whether an angle (rad) is the wanted one; so is one that is not defined, since nothing else would define it. */
+const isNear = (angle: number, wantedDeg: number): boolean =>
+  !(Math.abs(turnLess(degrees(angle), wantedDeg) ?? 0) > NEAR_ENOUGH_DEG);
 
 /** A left-hander's ball is the mirror image: what lies to the left of a way lies to the right of it. */
 const mirrored = (step: TapeStep): TapeStep => ({

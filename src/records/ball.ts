@@ -37,6 +37,21 @@ const publishedFields = {
   topWeightOz: quantity(0, 6, { unit: 'oz', what: 'Top weight before drilling', hint: '2 to 4 is usual.' }),
 };
 
+const lobesField = z
+  .int({ error: 'must be a whole number, 3 to 6' })
+  .min(3, 'must be 3 to 6')
+  .max(6, 'must be 3 to 6')
+  .meta({
+    description: 'How many equal noses a lobed core has around its middle.',
+    hint: 'With fewer than 3 a core is not symmetric: give its intermediate differential instead.',
+  });
+
+const lobeFromMarkField = quantity(-60, 60, {
+  unit: 'degrees',
+  what: 'Angle at the pin from the CG mark to the nearest nose of a lobed core, clockwise as seen from outside',
+  hint: '0 when a nose points toward the mark; 45 when the mark lies midway between two of four.',
+});
+
 /** What may be told of any ball. */
 const outerFields = {
   circumferenceIn: quantity(26.704, 27.002, {
@@ -66,9 +81,19 @@ export const publishedBallSchema = z
       ['plain', 'lobed', 'asymmetric'],
       'plain: a body of revolution; lobed: symmetric by its numbers, with side features; asymmetric: a mass bias.',
     ).optional(),
+    lobes: lobesField.optional(),
+    lobeFromMarkDeg: lobeFromMarkField.optional(),
     ...outerFields,
   })
   .superRefine((ball, ctx) => {
+    for (const field of ['lobes', 'lobeFromMarkDeg'] as const)
+      if (ball[field] !== undefined && ball.coreShape !== 'lobed')
+        ctx.addIssue({
+          code: 'custom',
+          path: [field],
+          message: 'must be left out unless coreShape is "lobed"',
+          params: { hint: 'Only a lobed core has noses.' },
+        });
     if (ball.intermediateDifferentialIn > ball.differentialIn)
       ctx.addIssue({
         code: 'custom',

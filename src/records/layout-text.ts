@@ -44,6 +44,10 @@ export function wordFraction(inches: number, parts: number): string {
 export const wordLayout = (layout: LayoutNumbers): string =>
   `${Math.round(layout.drillingAngleDeg)} x ${wordSixteenths(layout.pinToPapIn)} x ${Math.round(layout.valAngleDeg)}`;
 
+/** A layout without a drilling angle: `pin 4 1/2 x VAL 30`. */
+export const wordPinPlace = ({ pinToPapIn, valAngleDeg }: Omit<LayoutNumbers, 'drillingAngleDeg'>): string =>
+  `pin ${wordSixteenths(pinToPapIn)} x VAL ${Math.round(valAngleDeg)}`;
+
 /**
  * Reads drilling angle (degrees) x pin-to-PAP (in) x VAL angle (degrees), fractions allowed.
  *

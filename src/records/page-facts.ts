@@ -17,8 +17,8 @@ export interface DrilledPoint {
 
 /** What a web page shows besides its answer. */
 export interface PageFacts {
-  /** The most typical core's, at the first layout's VAL angle. */
-  readonly map: DrilledMap;
+  /** Medians of all cores, at the first layout's VAL angle; null where no drilling angle is there. */
+  readonly map: DrilledMap | null;
   /** The ball with the first layout. */
   readonly face: BallFace;
 }

@@ -23,10 +23,16 @@ const tapeStepSchema = z
       .min(1)
       .max(2)
       .meta({
-        description: 'To 1/16 in. One arc alone: the mark lies on another, or may lie in any direction.',
+        description:
+          'To 1/16 in. One arc alone: in the direction of `turn`; without one, the mark lies on another or in any direction.',
       }),
+    turn: z.strictObject({ from: z.string(), deg: n }).nullable().meta({
+      description:
+        'Laid off with a protractor where arcs would not be exact enough: the angle, to a whole degree, at the mark the arc is swung from, from the way to another mark.',
+    }),
     side: z.enum(['left', 'right']).nullable().meta({
-      description: 'Of the way from the first mark to the second, seen from outside: which of two crossings.',
+      description:
+        'Of the way from the first mark to the second, or to the one `turn` is taken from, seen from outside.',
     }),
     crossingDeg: n
       .nullable()

@@ -11,5 +11,5 @@ export const layoutHeadline = (layout: LayoutAnswer, page: Page): string[] => [
 ];
 
 export const layoutWords = (layout: LayoutAnswer, page: Page): string =>
-  `Drilling angle ${angle(layout.drillingAngleDeg, page)}, pin ${withUnit(layout.pinToPapIn, page.units.tape)} from the PAP, ` +
+  `${layout.drillingAngleDeg === null ? 'No drilling angle' : `Drilling angle ${angle(layout.drillingAngleDeg, page)}`}, pin ${withUnit(layout.pinToPapIn, page.units.tape)} from the PAP, ` +
   `VAL angle ${angle(layout.valAngleDeg, page)}. Pin buffer ${withUnit(layout.pinBufferIn, page.units.tape)}.`;

@@ -21,7 +21,7 @@ const OVER: Record<
 > = {
   'drilling-angle': {
     name: 'drilling angle',
-    of: ({ layout }, page) => angle(layout.drillingAngleDeg, page),
+    of: ({ layout }, page) => (layout.drillingAngleDeg === null ? '' : angle(layout.drillingAngleDeg, page)),
   },
   'pin-to-pap': {
     name: 'pin-to-PAP',
@@ -52,7 +52,8 @@ export function mapReport(given: MapAnswer, page: Page): string {
 function fixedText({ over, rows }: MapAnswer, page: Page): string {
   const { drillingAngleDeg, pinToPapIn, valAngleDeg } = rows[0].layout;
   const parts = {
-    'drilling-angle': `drilling angle ${angle(drillingAngleDeg, page)}`,
+    'drilling-angle':
+      drillingAngleDeg === null ? 'no drilling angle' : `drilling angle ${angle(drillingAngleDeg, page)}`,
     'pin-to-pap': `pin ${withUnit(pinToPapIn, page.units.roughTape)} from the PAP`,
     buffer: `VAL angle ${angle(valAngleDeg, page)}`,
   };
@@ -85,7 +86,7 @@ function verdictText({ over, undrilled, reach, rows }: MapAnswer, page: Page): s
   );
 }
 
-/** One row a layout: the band as a bar on a common scale, the most typical core marked on it. */
+/** One row a layout: the band as a bar on a common scale, the median marked on it. */
 function chart({ over, rows, undrilled }: MapAnswer, key: Key, page: Page): string[] {
   const labels = rows.map((row) => OVER[over].of(row, page));
   const labelWidth = Math.max(...labels.map(columnsOf));
@@ -123,7 +124,7 @@ function barOf(
 function legend(rows: MapAnswer['rows'], page: Page): string[] {
   const drilled = isOneCore(rows[0].bands)
     ? `${glyphs(page).roll} drilled`
-    : `${glyphs(page).roll} most typical core   ${page.ascii ? '---' : '───'} 9 of 10 cores`;
+    : `${glyphs(page).roll} middle of all cores   ${page.ascii ? '---' : '───'} 9 of 10 cores`;
   return paragraph(`${drilled}   ${glyphs(page).thinOil} undrilled`, page, page.paint.quiet);
 }
 

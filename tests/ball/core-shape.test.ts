@@ -11,7 +11,7 @@ import { expectNear } from '../expect-near.js';
 
 const family = fc.constantFrom('plain' as const, 'lobed' as const, 'asymmetric' as const);
 const point = fc.array(within(0, 0.999), { minLength: SHAPE_DIMENSIONS, maxLength: SHAPE_DIMENSIONS });
-const cores = fc.tuple(family, point).map(([kind, u]) => startingShape(kind, u).core);
+const cores = fc.tuple(family, point).map(([kind, u]) => startingShape(kind, u));
 const factor = within(0.3, 3);
 const stretch: fc.Arbitrary<Vec3> = fc.tuple(factor, factor, factor);
 

@@ -29,7 +29,9 @@ const bodies: fc.Arbitrary<BallBody> = fc
   .map(([family, u, fillerDensity]) => ({
     radius: RADIUS,
     fillerDensity,
-    ...startingShape(family, u),
+    coverThickness: 0.02,
+    coverDensity: 1180,
+    core: startingShape(family, u),
   }));
 
 const rgIn = (ball: MassProperties): number => to(inertiaNumbers(ball).lowRg, INCH);

@@ -1,5 +1,5 @@
 import type { Part } from '../../src/ball/part.js';
-import { type StartingShape, solveCore } from '../../src/ball/solve-core.js';
+import { type StartingCore, solveCore } from '../../src/ball/solve-core.js';
 import { scaleMat } from '../../src/mat3.js';
 import { scale } from '../../src/vec3.js';
 import { publishedBall } from './fixtures.js';
@@ -49,9 +49,10 @@ const COVER_DENSITY = 1153;
 /** Toward the lightest filler that works with it: 0.6075 g/cc. */
 const FILLER_SHARE = 0.107;
 
-const start: StartingShape = {
+const start: StartingCore = {
   coverThickness: 0.0193,
   coverDensity: COVER_DENSITY,
+  lightestFiller: 600,
   core: [TRUNK, ...[0, 1, 2, 3].map(nose)].map((part) => ({
     ...part,
     A: scaleMat(SIZE, part.A),

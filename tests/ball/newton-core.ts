@@ -2,7 +2,7 @@ import { type BallBody, coreMoments, shellMoments, sphereMoments } from '../../s
 import { addMoments, fromMoments, type Moments, NO_MOMENTS } from '../../src/ball/mass-properties.js';
 import { stretchPart } from '../../src/ball/part.js';
 import { type PublishedNumbers, wantedFirstMoment, wantedMoments } from '../../src/ball/published.js';
-import type { StartingShape } from '../../src/ball/solve-core.js';
+import type { StartingCore } from '../../src/ball/solve-core.js';
 import { partReach } from '../../src/ball/support.js';
 import { symmetricEigen } from '../../src/eigen3.js';
 import { inverse, type Mat3, mulVec, transpose } from '../../src/mat3.js';
@@ -20,17 +20,15 @@ export type NewtonCore =
   | { readonly kind: 'misfit'; readonly why: string };
 
 /** The bounds of `solveCore`, from the same sources. */
-const [LIGHTEST_FILLER, HEAVIEST_FILLER, GREATEST_DENSITY, GAP] = [600, 1400, 3800, 0.0005];
+const [HEAVIEST_FILLER, GREATEST_DENSITY, GAP] = [1400, 3800, 0.0005];
 const ALIGNED = Math.cos((8 * Math.PI) / 180);
-const lightestFiller = (mass: number): number =>
-  Math.max(350, LIGHTEST_FILLER - 170 * Math.max(0, 6.35 - mass));
 
 const MOST_STEPS = 20;
 const LONGEST_STEP = 0.4;
 const RESIDUAL = 1e-10;
 const DIFFERENCE = 1e-6;
 
-export function newtonCore(published: PublishedNumbers, start: StartingShape): NewtonCore {
+export function newtonCore(published: PublishedNumbers, start: StartingCore): NewtonCore {
   const raw = coreMoments(start.core);
   const target = wantedMoments(published);
   const tied = published.family !== 'asymmetric';
@@ -70,7 +68,7 @@ function newtonStep(
 }
 
 /** The ball for the logarithms of an axial stretch, a lateral one (asymmetric only) and a factor on the density. */
-function assembled(published: PublishedNumbers, start: StartingShape, raw: Moments, x: readonly number[]) {
+function assembled(published: PublishedNumbers, start: StartingCore, raw: Moments, x: readonly number[]) {
   const lateral = x.length === 3 ? x[1] : 0;
   const stretch: Vec3 = [Math.exp(-x[0] / 2 - lateral), Math.exp(-x[0] / 2 + lateral), Math.exp(x[0])];
   const density = Math.exp(x[x.length - 1]);
@@ -86,12 +84,11 @@ function assembled(published: PublishedNumbers, start: StartingShape, raw: Momen
 
 function checked(
   published: PublishedNumbers,
-  start: StartingShape,
+  start: StartingCore,
   { moments, stretch, density, shift, fillerDensity }: ReturnType<typeof assembled>,
 ): NewtonCore {
   const misfit = (why: string): NewtonCore => ({ kind: 'misfit', why });
-  if (!(fillerDensity >= lightestFiller(published.mass) && fillerDensity <= HEAVIEST_FILLER))
-    return misfit('filler');
+  if (!(fillerDensity >= start.lightestFiller && fillerDensity <= HEAVIEST_FILLER)) return misfit('filler');
   const core = start.core.map((part) => ({
     ...stretchPart(part, stretch, shift),
     excess: part.excess * density,

@@ -1,11 +1,12 @@
 import type { BallBody } from '../../src/ball/ball-body.js';
+import { UNUSUAL_BUILDS, USUAL_BUILDS } from '../../src/ball/build.js';
 import { SHAPE_DIMENSIONS, startingShape } from '../../src/ball/core-families.js';
 import { stretchPart } from '../../src/ball/part.js';
 import type { PublishedNumbers } from '../../src/ball/published.js';
 import { newtonCore } from './newton-core.js';
 
 /**
- * An ensemble by the plainest means: shape, cover and size drawn evenly and independently, each solved by Newton,
+ * An ensemble by the plainest means: shape, build and size drawn evenly and independently, each solved by Newton,
  * misfits thrown away. What `fitEnsemble` may not be narrower than.
  *
  * @param random  the next number in [0, 1)
@@ -17,10 +18,12 @@ export function rejectionEnsemble(
 ): readonly BallBody[] {
   const bodies: BallBody[] = [];
   while (bodies.length < count) {
-    const start = startingShape(published.family, Array.from({ length: SHAPE_DIMENSIONS }, random));
+    const { at } = random() < USUAL_BUILDS.share ? USUAL_BUILDS : UNUSUAL_BUILDS;
+    const build = at({ thickness: random(), density: random(), filler: random() }, published.mass);
+    const shape = startingShape(published.family, Array.from({ length: SHAPE_DIMENSIONS }, random));
     const size = SMALLEST + (LARGEST - SMALLEST) * random();
-    const core = start.core.map((part) => stretchPart(part, [size, size, size], [0, 0, 0]));
-    const solved = newtonCore(published, { ...start, core });
+    const core = shape.map((part) => stretchPart(part, [size, size, size], [0, 0, 0]));
+    const solved = newtonCore(published, { ...build, core });
     if (solved.kind === 'fits') bodies.push(solved.body);
   }
   return bodies;

@@ -73,11 +73,11 @@ test('four programs at once leave whole entries and give the same bytes', async 
 
 test('nothing is remembered of a ball that cannot be, and the number at fault is named', async () => {
   const folder = join(scratch.path, 'impossible');
-  const ball = scratch.write('impossible.json', { ...unshaped, weightLb: 12, rgIn: 2.5 });
+  const ball = scratch.write('impossible.json', { ...unshaped, weightLb: 11, rgIn: 2.42 });
   const { code, out, err } = await withCache(folder, ball);
   expect(code).toBe(2);
   expect(out).toBe('');
-  expect(err).toMatch(/ball\.rgIn must be one that a plain or lobed core can have/);
+  expect(err).toMatch(/ball\.rgIn must go with the ball's other numbers in a plain or lobed core/);
   expect(err.replace(/\s+/g, ' ')).toMatch(
     /Nearest that works, the others kept: RG 2\.\d\d in; or weight 1\d\.\d lb/,
   );

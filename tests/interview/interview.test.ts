@@ -97,6 +97,8 @@ describe('a whole interview', () => {
       differentialIn: '.037',
       intermediateDifferentialIn: '0',
       coreShape: 'lobed',
+      lobes: 3,
+      lobeToMark: false,
       pinToCgIn: '2 3/4',
       topWeightOz: '2.8',
       surfaceGrit: '3000',
@@ -125,6 +127,8 @@ describe('a whole interview', () => {
         differentialIn: 0.037,
         intermediateDifferentialIn: 0,
         coreShape: 'lobed',
+        lobes: 3,
+        lobeFromMarkDeg: 60,
         pinToCgIn: 2.75,
         topWeightOz: 2.8,
         surfaceGrit: 3000,
@@ -141,6 +145,28 @@ describe('a whole interview', () => {
     const biased = walkTo(null, { ...byNumbers, intermediateDifferentialIn: '0.012' });
     expect(biased.asked).not.toContain('coreShape');
     expect(interviewed(biased.interview, shelf).ball).toMatchObject({ coreShape: 'asymmetric' });
+  });
+
+  test('noses are asked of a lobed ball only, and their direction only when there is a CG mark to see it from', () => {
+    const lobed = { ball: BY_NUMBERS, coreShape: 'lobed' };
+    expect(walkTo(null, lobed).asked).toEqual(expect.arrayContaining(['lobes', 'lobeToMark']));
+    for (const coreShape of ['plain', undefined])
+      expect(walkTo(null, { ...lobed, coreShape }).asked).not.toContain('lobes');
+    const { asked } = walkTo(null, { ...lobed, pinToCgIn: '0' });
+    expect(asked).toContain('lobes');
+    expect(asked).not.toContain('lobeToMark');
+  });
+
+  test('not knowing the noses leaves them open', () => {
+    const { interview } = walkTo(null, {
+      ball: BY_NUMBERS,
+      coreShape: 'lobed',
+      lobes: undefined,
+      lobeToMark: undefined,
+    });
+    const { ball } = interviewed(interview, shelf);
+    expect(ball).not.toHaveProperty('lobes');
+    expect(ball).not.toHaveProperty('lobeFromMarkDeg');
   });
 
   test('not knowing the core’s shape leaves it open', () => {

@@ -95,7 +95,7 @@ test('cachedFitter: a folder that cannot be made is no failure', () => {
 
 test('cachedFitter: nothing is remembered of a ball that cannot be', () => {
   const folder = freshFolder();
-  expect(cachedFitter(folder)(publishedBall('plain', 12, 2.5, 0.05), 64).bodies).toEqual([]);
+  expect(cachedFitter(folder)(publishedBall('plain', 12, 2.45, 0.05), 64).bodies).toEqual([]);
   expect(existsSync(folder)).toBe(false);
 });
 

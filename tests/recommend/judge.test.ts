@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { judge } from '../../src/recommend/judge.js';
+import { numbersOf } from '../../src/recommend/mark-of.js';
 import { recommend } from '../../src/recommend/recommend.js';
 import { rollAnswer } from '../../src/recommend/roll-answer.js';
 import { type JudgeAnswer, judgeAnswerSchema, type RecommendAnswer } from '../../src/records/answer.js';
@@ -20,7 +21,7 @@ describe('judge', () => {
   let barred: JudgeAnswer;
   beforeAll(async () => {
     recommended = await recommend(inputs, { ...options, top: 2 });
-    best = await judge({ ...inputs, layout: recommended.layouts[0] }, options);
+    best = await judge({ ...inputs, layout: numbersOf(recommended.layouts[0]) }, options);
     poor = await judge(
       { ...inputs, layout: { drillingAngleDeg: 10, pinToPapIn: 3.375, valAngleDeg: 50 } },
       options,

@@ -9,13 +9,14 @@ const inputs = { bowler: averageBowler, ball: plainBall };
 const layout = { ...parseLayout('70 x 4 1/2 x 30') };
 const answered = drilledAnswer({ ...inputs, layout }, { ounce: 'moment' });
 const facts = pageFacts(inputs, { ...layout, psa: answered.psa });
+const map = facts.map!;
 
 test('pageFacts: the face is that of the drilled ball', () => {
   expect(facts.face).toEqual(answered.face);
 });
 
 test('pageFacts: a point of the map is what `drilled` says of that layout, to the last digit', () => {
-  const { drillingAnglesDeg, pinToPapsIn, rows, valAngleDeg } = facts.map;
+  const { drillingAnglesDeg, pinToPapsIn, rows, valAngleDeg } = map;
   expect(valAngleDeg).toBe(30);
   expect(rows.map((row) => row.length)).toEqual(pinToPapsIn.map(() => drillingAnglesDeg.length));
   for (const [i, j] of [
@@ -33,7 +34,7 @@ test('pageFacts: a point of the map is what `drilled` says of that layout, to th
 });
 
 test('pageFacts: the map spans what the trade drills', () => {
-  const { drillingAnglesDeg, pinToPapsIn } = facts.map;
+  const { drillingAnglesDeg, pinToPapsIn } = map;
   expect([drillingAnglesDeg[0], drillingAnglesDeg.at(-1)]).toEqual([10, 90]);
   expect([pinToPapsIn[0], pinToPapsIn.at(-1)]).toEqual([2, 6]);
 });

@@ -75,7 +75,7 @@ describe('recommend', () => {
       for (const other of layouts.slice(0, i))
         expect(
           Math.abs(other.pinToPapIn - layout.pinToPapIn) / 0.75 +
-            Math.abs(other.drillingAngleDeg - layout.drillingAngleDeg) / 25 +
+            Math.abs(other.drillingAngleDeg! - layout.drillingAngleDeg!) / 25 +
             Math.abs(other.valAngleDeg - layout.valAngleDeg) / 15,
         ).toBeGreaterThanOrEqual(1);
     });
@@ -89,10 +89,12 @@ describe('recommend', () => {
   });
 
   test('shares of the three numbers add up to the difference from the usual middle layout', () => {
-    for (const { shares, reaction } of answer.layouts) {
+    for (const { shares, reaction, drilled } of answer.layouts) {
       for (const share of Object.values(shares))
         expect(share.drillingAngle + share.pinToPap + share.valAngle).toBeCloseTo(share.total, 9);
       expect(shares.flareIn.total).toBeCloseTo(reaction.flareIn - answer.middle.reaction.flareIn, 9);
+      for (const key of ['differentialIn', 'intermediateDifferentialIn'] as const)
+        expect(shares[key].total).toBeCloseTo(drilled[key] - answer.middle.drilled[key], 9);
     }
   });
 
@@ -129,7 +131,7 @@ describe('recommend', () => {
 });
 
 test('recommend: a ball whose numbers fit no core is refused, with the nearest numbers that work', async () => {
-  const impossible = { ...plainBall, rgIn: 2.44, differentialIn: 0.045 };
+  const impossible = { ...plainBall, weightLb: 14, rgIn: 2.4, differentialIn: 0.03 };
   await expect(recommend({ ...inputs, ball: impossible }, options)).rejects.toThrow(InputError);
   await expect(recommend({ ...inputs, ball: impossible }, options)).rejects.toThrow(/Nearest that works.*RG/);
 });

@@ -30,7 +30,7 @@ const whyOf = (regression: Regression): string | null =>
 
 /** What an answer and its screen say of a search that had to do without. */
 function told(why: string): string {
-  const answer = regressionAnswer({ surveyed: { why }, byRegression: () => null }, []);
+  const answer = regressionAnswer({ surveyed: { why }, byRegression: () => null }, [], { marker: 'CG mark' });
   expect(answer).toEqual({
     notice: `physics searched alone: ${why}`,
     candidateWorlds: 0,
@@ -117,7 +117,9 @@ test('what regression and physics expect of the layouts listed is told side by s
   const layout = { drillingAngleDeg: 50, pinToPapIn: 4.5, valAngleDeg: 35 };
   const row = (meanScore: number) => ({ layout, worlds: { meanScore } }) as never;
   const surveyed = { ranked: [], candidateWorlds: () => 1234, tunedTo: 700, shots: 400 } as never;
-  const answer = regressionAnswer({ surveyed, byRegression: () => 80 }, [row(83), row(76)]);
+  const answer = regressionAnswer({ surveyed, byRegression: () => 80 }, [row(83), row(76)], {
+    marker: 'CG mark',
+  });
   expect(answer.listed).toEqual([
     { layout: '50 x 4 1/2 x 35', byRegression: 80, byPhysics: 83 },
     { layout: '50 x 4 1/2 x 35', byRegression: 80, byPhysics: 76 },

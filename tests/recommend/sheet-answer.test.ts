@@ -20,7 +20,7 @@ describe('sheetAnswer', () => {
     const { face, layout } = answer;
     const inches = (arc: number): number => arc * face.radiusIn;
     expectNear(inches(d3Arc(face.pin, face.pap)), layout.pinToPapIn, 1e-9);
-    expectNear(inches(d3Arc(face.marker, face.pap)), layout.markerToPapIn, 1e-9);
+    expectNear(inches(d3Arc(face.marker, face.pap)), layout.markerToPapIn!, 1e-9);
     for (const at of [face.pap, face.pin, face.marker, ...face.holes.map((hole) => hole.at)])
       expectNear(Math.hypot(...at), 1, 1e-12);
   });

@@ -265,6 +265,8 @@ What is bold is not met, and why:
 - The average left-hander has half a mile an hour less speed, 15 rpm more and 2° more rotation than the right-hander, and so sits at the upper end of
   what league bowlers do: some boards more hook, sent out a little farther.
 - On the longer and the flat pattern the line moves in with the breakpoint (pattern length less 31), and the arrows with it, by a board or two.
+- Two feet less oil are two feet more of dry boards: on the shortest pattern all hook 3 to 4 boards more, on the longest 2 less, and the
+  two-handed bowler is then sent 0.3° less far out than expected.
 
 A second law of friction was not needed for these: one Coulomb law with friction that falls with the film meets the ranges but for the
 bowlers named, who miss in opposite directions.

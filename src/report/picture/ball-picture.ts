@@ -106,12 +106,14 @@ function layoutLines(
   pen: Pen,
   frame: PictureFrame,
 ): SceneNode[] {
-  const wedges: readonly (readonly [Wedge, number])[] = hasAngles(face)
-    ? [
-        [lines.drillingAngle, layout.drillingAngleDeg],
-        [lines.valAngle, layout.valAngleDeg],
-      ]
-    : [];
+  const { drillingAngleDeg, valAngleDeg } = layout;
+  const wedges: readonly (readonly [Wedge, number])[] =
+    hasAngles(face) && drillingAngleDeg !== null
+      ? [
+          [lines.drillingAngle, drillingAngleDeg],
+          [lines.valAngle, valAngleDeg],
+        ]
+      : [];
   return [
     part('layout lines', [
       pen.curve(lines.pinToPap, LINES.layout),

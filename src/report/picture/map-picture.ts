@@ -28,7 +28,7 @@ export function mapPicture(
   const x = centred(drillingAnglesDeg, [PLOT[0] + width / 2, PLOT[1] - width / 2]);
   const y = centred(pinToPapsIn, [bottom - ROW / 2, TOP + ROW / 2]);
   const values = rows.flatMap((row) => row.map((point) => point[key]));
-  const places = compared.map(({ layout }): Point => [x(layout.drillingAngleDeg), y(layout.pinToPapIn)]);
+  const places = compared.map(({ layout }): Point => [x(layout.drillingAngleDeg ?? 0), y(layout.pinToPapIn)]);
   const tone = scaleQuantize([Math.min(...values), Math.max(...values)], TONES as readonly Ink[]);
   return {
     width: WIDTH,

@@ -63,9 +63,11 @@ export function sheetText(answer: SheetAnswer, units: Units = UNITS.trade): Shee
 /** The layout in both notations, in words. */
 function notationsOf({ layout, face }: SheetAnswer, { tape }: Units): string[] {
   const { drillingAngleDeg, pinToPapIn, valAngleDeg, markerToPapIn, pinBufferIn } = layout;
+  const angle = drillingAngleDeg === null ? '' : `drilling angle ${degrees(drillingAngleDeg)}, `;
+  const marker = markerToPapIn === null ? '' : `${face.markerName} to PAP ${withUnit(markerToPapIn, tape)}, `;
   return [
-    `Angles: drilling angle ${degrees(drillingAngleDeg)}, pin-to-PAP ${withUnit(pinToPapIn, tape)}, VAL angle ${degrees(valAngleDeg)}`,
-    `Distances: pin-to-PAP ${withUnit(pinToPapIn, tape)}, ${face.markerName} to PAP ${withUnit(markerToPapIn, tape)}, pin buffer ${withUnit(pinBufferIn, tape)}, ` +
+    `Angles: ${angle}pin-to-PAP ${withUnit(pinToPapIn, tape)}, VAL angle ${degrees(valAngleDeg)}`,
+    `Distances: pin-to-PAP ${withUnit(pinToPapIn, tape)}, ${marker}pin buffer ${withUnit(pinBufferIn, tape)}, ` +
       `pin ${valAngleDeg <= 90 ? 'above' : 'below'} the PAP`,
   ];
 }

@@ -4,38 +4,40 @@ import { decimals, signed } from '../figures.js';
 import { inUnits } from '../units-in-text.js';
 import { type Block, rowsOf, text } from './blocks.js';
 
-/** Arcs that cross flatter than this are told apart from the rest, degrees: an error grows more than threefold. */
-const SHALLOW_DEG = 20;
-
-/** Every mark by two tape arcs from marks already on the ball, and what rounding them to a sixteenth costs. */
+/** Every mark by tape, and where needed a protractor, from marks already on the ball, and what rounding costs. */
 export const tapeBlock = ({ given, steps, readBack, error }: TapePlan, units: Units): Block => ({
   heading: 'Marks by tape, in working order',
   parts: [
     text(
       `On the ball already: ${given.join(' and ')}. Each further mark lies where two arcs cross, swung with a tape from two marks; ` +
-        '“left” and “right” as you go from the first mark to the second, looking down on the ball.',
+        '“left” and “right” as you go from the first mark to the second, looking down on the ball.' +
+        (steps.some(({ turn }) => turn) ? ' Where an angle is given, lay it off with a protractor.' : ''),
     ),
     rowsOf(
-      ['mark', 'first arc', 'second arc', 'crossing', 'arcs cross at', 'off by'],
+      ['mark', 'first arc', 'second arc or angle', 'side', 'arcs cross at', 'off by'],
       steps.map((step, i) => [
         `${i + 1}  ${step.mark}`,
         arcText(step, 0, units),
-        arcText(step, 1, units),
+        step.turn ? turnText(step, step.turn) : arcText(step, 1, units),
         sideText(step),
         step.crossingDeg === null ? '' : `${decimals(step.crossingDeg, 0)}°`,
         withUnit(step.offIn, units.fineTape),
       ]),
     ),
     text(readBackText(readBack, error, units)),
-    text(shallowText(steps)),
   ],
 });
 
 const arcText = ({ arcs }: TapeStep, i: number, { markTape }: Units): string =>
   arcs[i] ? `${withUnit(arcs[i].inches, markTape)} from ${arcs[i].from}` : '';
 
-function sideText({ arcs, side }: TapeStep): string {
-  if (side) return `${side} of the way from ${arcs[0].from} to ${arcs[1].from}`;
+const turnText = ({ arcs }: TapeStep, { deg }: NonNullable<TapeStep['turn']>): string =>
+  `${deg}° at ${arcs[0].from}`;
+
+function sideText({ arcs, turn, side }: TapeStep): string {
+  const second = turn?.from ?? arcs[1]?.from;
+  if (side) return `${side} of the way from ${arcs[0].from} to ${second}`;
+  if (turn) return `${turn.deg === 0 ? 'along' : 'against'} the way from ${arcs[0].from} to ${second}`;
   return arcs[0].inches === 0 ? 'the same point' : 'any direction';
 }
 
@@ -54,11 +56,4 @@ function readBackText(found: TapePlan['readBack'], error: TapePlan['error'], uni
       : [`VAL angle ${decimals(valAngleDeg, 1)}° (off by ${signed(error.valAngleDeg ?? 0, 1)}°)`]),
   ];
   return `Checked: marks placed by these arcs, each rounded to ${inUnits('1/16 in', units)} and swung from the marks before it, read back as ${parts.join(', ')}.`;
-}
-
-function shallowText(steps: readonly TapeStep[]): string {
-  const shallow = steps.filter(({ crossingDeg }) => crossingDeg !== null && crossingDeg < SHALLOW_DEG);
-  return shallow.length === 0
-    ? ''
-    : `The arcs to the ${shallow.map(({ mark }) => mark).join(' and the ')} cross at a flat angle, where a small error moves the mark far: check it with a protractor.`;
 }

@@ -59,7 +59,7 @@ export const drilledSection = (
   id: 'map',
   heading: 'The ball after drilling',
   parts: [
-    mapFigure(map, compared, page),
+    ...(map ? [mapFigure(map, compared, page)] : []),
     paragraphHtml(staticsText(drilled.staticOz, page.units)),
     paragraphHtml(psaText(psa, page.units)),
     paragraphHtml(legalityText(legality)),

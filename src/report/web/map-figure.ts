@@ -18,7 +18,7 @@ export function mapFigure(map: DrilledMap, compared: readonly Compared[], page: 
   return figureHtml(
     'map',
     smallPictures(charts.map((chart) => mapPicture(map, chart, compared, units))),
-    `Numbers after drilling with the most typical core, at a VAL angle of ${angle(map.valAngleDeg, page)}. A layout stands ` +
+    `Numbers after drilling, in the middle of all cores tried, at a VAL angle of ${angle(map.valAngleDeg, page)}. A layout stands ` +
       'where its drilling angle and its pin-to-PAP put it; those with another VAL angle have somewhat other numbers.',
     [
       gridHtml(drilledGrid(compared, page), 'The layouts drilled, and the band over 9 of 10 cores'),

@@ -77,7 +77,7 @@ describe.each(Object.entries(sheets))(
         if (!isSeenWell(pin!) || !isSeenWell(papMark!) || !isSeenWell(marker!)) continue;
         seen += 1;
         const angle = angleOfArcs(d3Arc(papMark, marker), d3Arc(pin, papMark), d3Arc(pin, marker));
-        expectNear(angle / DEGREE, layout.drillingAngleDeg, 0.1);
+        expectNear(angle / DEGREE, layout.drillingAngleDeg!, 0.1);
       }
       expect(seen).toBeGreaterThan(0);
     });

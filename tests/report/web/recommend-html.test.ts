@@ -289,12 +289,12 @@ describe('the map of drilled numbers', () => {
       const arcOf = scaleFrom(drawn, 1, ({ text, points }) => /^\d$/.test(text!) && points[0]![0] < 42);
       for (const [sign, layout] of compared) {
         const [x, y] = middleOf(pointsOf(drawn, `layout ${sign}`));
-        expect(angleOf(x)).toBeCloseTo(layout.drillingAngleDeg, NEAR - 1);
+        expect(angleOf(x)).toBeCloseTo(layout.drillingAngleDeg!, NEAR - 1);
         expect(arcOf(y + 4)).toBeCloseTo(layout.pinToPapIn, NEAR - 1);
       }
       const { rows } = tableOf('map', title);
       expect(rows.map((row) => row.slice(1).map(Number))).toEqual(
-        facts.map.rows.map((row) => row.map((point) => Number(point[key].toFixed(3)))),
+        facts.map!.rows.map((row) => row.map((point) => Number(point[key].toFixed(3)))),
       );
       const cells = drawn.filter(({ text, parts }) => parts.length === 0 && /^\d\.\d{3}$/.test(text ?? ''));
       expect(cells.length).toBeGreaterThan(15); // of 25, some below layouts

@@ -1,0 +1,44 @@
+import { USUAL_LOBES } from '../constants.js';
+import { LEAST_MASS_BIAS_IN } from '../records/ball.js';
+import type { Answers, Question } from './question.js';
+
+const isLobed = ({ coreShape, intermediateDifferentialIn }: Answers): boolean =>
+  coreShape === 'lobed' && !((intermediateDifferentialIn as number) > LEAST_MASS_BIAS_IN);
+
+/** How the noses of a lobed core stand, once its shape and its CG mark are known. */
+export const lobeQuestions = (when: (answers: Answers) => boolean): readonly Question[] => [
+  {
+    id: 'lobes',
+    kind: 'choice',
+    when: (answers) => when(answers) && isLobed(answers),
+    text: 'How many noses does the core have all around?',
+    help: 'Count them in the maker’s picture of the core; they are alike and evenly spread.',
+    options: [
+      ...[3, 4, 5, 6].map((count) => ({ value: count, label: String(count) })),
+      { value: undefined, label: 'I do not know', note: `taken as ${USUAL_LOBES}` },
+    ],
+    usual: USUAL_LOBES,
+  },
+  {
+    id: 'lobeToMark',
+    kind: 'choice',
+    when: (answers) => when(answers) && isLobed(answers) && (answers.pinToCgIn as number) > 0,
+    text: 'Does one of them point toward the CG mark?',
+    help: 'Seen from the pin. Whether the thumb hole meets a nose or passes between two changes the drilled numbers.',
+    options: [
+      { value: true, label: 'Yes' },
+      { value: false, label: 'No, the mark lies midway between two' },
+      { value: undefined, label: 'I do not know', note: 'taken as yes, and said so in the answer' },
+    ],
+  },
+];
+
+/** What a ball's record says of its noses. */
+export function lobesOf(answers: Answers): { lobes?: number; lobeFromMarkDeg?: number } {
+  if (!isLobed(answers)) return {};
+  const { lobes, lobeToMark } = answers as { lobes?: number; lobeToMark?: boolean };
+  return {
+    ...(lobes === undefined ? {} : { lobes }),
+    ...(lobeToMark === undefined ? {} : { lobeFromMarkDeg: lobeToMark ? 0 : 180 / (lobes ?? USUAL_LOBES) }),
+  };
+}
