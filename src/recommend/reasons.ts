@@ -61,7 +61,7 @@ function flareLine({ drilled, undrilled, reaction, middle, pinToPapIn, centre }:
   // flare is named as a cause only where the ball, balanced, does what flare would have it do
   const sooner = -centre.balanced.hookStartFt;
   const why =
-    Math.abs(than) < 0.05 || than * sooner <= 0
+    Math.abs(than) < 0.05 || Math.abs(sooner) < SLIGHT.hookStartFt || than * sooner < 0
       ? ''
       : than > 0
         ? ' More flare brings more clean cover to the lane, so the ball grips more where the lane is dry.'
