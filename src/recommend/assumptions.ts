@@ -28,7 +28,7 @@ export function drillingAssumptions(
   lines.push('RG is about the drilled ball’s centre of mass.');
   lines.push(
     ounce === 'moment'
-      ? 'An ounce of static weight is moment divided by radius, by which a fingertip drilling takes 2.5 to 3 oz of top weight off, as common practice says; a scale that compares halves would read 8/3 as much.'
+      ? 'An ounce of static weight is moment over radius: a fingertip drilling takes 2.5 to 3 oz of top weight off, as common practice says. Comparing halves reads 8/3 as much.'
       : 'An ounce of static weight is the difference between two halves of the ball.',
   );
   return lines;
@@ -61,8 +61,7 @@ function redrillAssumptions({ drilledBefore = [] }: Ball): string[] {
 /** What was assumed about lane and cover for a simulated shot. */
 export function shotAssumptions(ball: Ball, lane: Lane): string[] {
   return [
-    'Oil on the ball: each turn’s oil ring carries 5 to 30 % of the lane’s film in a band 0.15 to 0.4 in wide, and where a later turn meets it the ball grips less; each pass takes 0 to 70 % of that oil off again. This is an assumption of this project; no published model is known, and what flare does to the path rests on it.',
-    'The bowler sends the centre of mass; how far the ball is turned about its axis as it leaves the hand is not repeated, so worlds take every turn and single shots are the mean of two half a turn apart.',
+    'Oil on the ball: a ring carries 5 to 30 % of the lane’s film, 0.15 to 0.4 in wide; a turn that meets it grips less and takes up to 70 % off. An assumption, no published model is known; what flare does to the path rests on it.',
     ...laneAssumptions(lane),
     ...(ball.surfaceGrit ? [] : [`Cover finish ${USUAL_GRIT} grit.`]),
   ];
@@ -82,8 +81,8 @@ function frictionAssumption({
   const range = (middle: number, factor: 'frictionOiledFactor' | 'frictionDryFactor'): string =>
     `${(middle * LOW_SURFACE[factor]).toFixed(3)} to ${(middle * HIGH_SURFACE[factor]).toFixed(3)}`;
   return (
-    `Friction falls exponentially with the film, from ${range(frictionDry, 'frictionDryFactor')} on dry boards to ${range(frictionOiled, 'frictionOiledFactor')} on heavy oil ` +
-    '(eight worlds in ten, for a cover of 2000 grit; a coarser one grips more on both). No measured value is at hand: the ranges are those that fit the lines bowlers play.'
+    `Friction ${range(frictionDry, 'frictionDryFactor')} dry, ${range(frictionOiled, 'frictionOiledFactor')} on heavy oil ` +
+    '(8 worlds in 10, at 2000 grit), exponential in the film: not measured, but what bowlers’ lines ask for.'
   );
 }
 
@@ -103,8 +102,7 @@ function wearAssumption(games: number, side: 'right' | 'left'): string {
 /** What was assumed about how shots and markings differ from one another. */
 export function worldAssumptions(bowler: Bowler): string[] {
   const lines = [
-    'Layouts are marked to 1/16 in and 2° (one standard deviation).',
-    'Made balls differ from their published numbers: RG by up to 0.004 in, differentials by 3 %, top weight by 1/4 oz, pin-to-CG by 1/4 in.',
+    'Layouts are marked to 1/16 in and 2° (one standard deviation); balls are made to 0.004 in of RG, 3 % of differential, 1/4 oz and 1/4 in of pin-to-CG.',
   ];
   if (!bowler.scatter) {
     const skill = bowler.skill ?? 'league';
@@ -134,6 +132,10 @@ const UNCERTAIN = [
   ['papUpIn', 'PAP up', 'in'],
 ] as const;
 
+/** What was assumed of how a ball leaves the hand. */
+export const LAUNCH_ASSUMPTION =
+  'The bowler sends the centre of mass. How far the ball is turned about its axis at release is not repeated: worlds take every turn, a single shot is the mean of two half a turn apart.';
+
 const LINE_ASSUMPTION =
   'Every layout is rolled on its own line: the laydown board whose line, with the usual middle layout, is most like what bowlers play on such a pattern (laydown on board 33 at most, sent at most 5.5° out; on worn oil from the fresh line, two boards with the feet for each at the arrows), and the direction in which the layout itself reaches board 17.5. In each world it is played as in the undisturbed shot.';
 
@@ -148,6 +150,7 @@ export const allAssumptions = (
   ...drillingAssumptions(ball, bowler, problem),
   ...shotAssumptions(ball, lane),
   ...worldAssumptions(bowler),
+  LAUNCH_ASSUMPTION,
   LINE_ASSUMPTION,
   ...(Object.values(want).every((step) => step === undefined) ? [NO_WISH_ASSUMPTION] : []),
 ];

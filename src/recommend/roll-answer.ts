@@ -3,7 +3,7 @@ import { loadRuleSet } from '../records/rules.js';
 import { loadPractice } from '../records/shared-data.js';
 import { VERSION } from '../records/version.js';
 import { aimedShot, type ShotInputs } from './aimed-shot.js';
-import { drillingAssumptions, shotAssumptions } from './assumptions.js';
+import { drillingAssumptions, LAUNCH_ASSUMPTION, shotAssumptions } from './assumptions.js';
 import { ballProblem } from './ball-problem.js';
 import { bowTieAnswer } from './bow-tie-answer.js';
 import { cautionsFor } from './cautions.js';
@@ -53,6 +53,7 @@ export function rollAnswer(inputs: ShotInputs, fitter?: CoreFitter): RollAnswer 
     assumptions: [
       ...drillingAssumptions(record, bowler, ball),
       ...shotAssumptions(record, lane),
+      LAUNCH_ASSUMPTION,
       'The shot is the nominal one, on the line that brings this layout to board 17.5.',
     ],
     cautions: cautionsFor(ball),

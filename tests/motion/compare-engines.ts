@@ -31,7 +31,11 @@ export function rollOurs({ name, body, release, launch, zones }: Scene): Arrival
 /** Zones of one friction each that meet at lines across the lane; the film is a mere number of the zone. */
 export function zonedLane(zones: readonly Zone[]): Surface {
   return {
-    filmAt: (_, y) => Math.max(0, zones.findLastIndex((zone) => y >= zone.fromY)), // Bo may start behind the foul line
+    filmAt: (_, y) =>
+      Math.max(
+        0,
+        zones.findLastIndex((zone) => y >= zone.fromY),
+      ), // Bo may start behind the foul line
     frictionUnder: (zone) => zones[Math.round(zone)].friction,
     breaks: zones.slice(1).map(({ fromY }) => fromY),
   };

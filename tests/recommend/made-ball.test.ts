@@ -41,9 +41,9 @@ test.each([
       topMoment: topMoment + made.topWeight * radius,
       pinToCg: pinToCg + made.pinToCg,
     },
-    24,
+    64,
   ).bodies.map(drill);
-  const before = ball.bodies.slice(0, 24).map(drill);
+  const before = ball.bodies.map(drill);
   const meanOf = (bodies: typeof anew, read: (body: (typeof anew)[number]) => number): number =>
     bodies.reduce((sum, body) => sum + read(body), 0) / bodies.length;
   const read = {

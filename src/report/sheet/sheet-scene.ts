@@ -16,7 +16,7 @@ const EDGE = 32;
 const COLUMN_GAP = 20;
 
 /** Text sizes tried until everything fits on the page, pt; the last one always is taken. */
-const SIZES = [8.5, 8.2, 7.9, 7.6, 7.3, 7, 6.7, 6.4, 6.1, 5.8, 5.5, 5.2, 4.9, 4.6, 4.3, 4];
+const SIZES = [8.5, 8.2, 7.9, 7.6, 7.3, 7.1, 6.9, 6.7, 6.4, 6.1, 5.8, 5.5, 5.2, 4.9, 4.6, 4.3, 4];
 
 /** Small print against text. */
 const SMALL = 0.86;
