@@ -1,14 +1,14 @@
 import type { RecommendInputs } from '../recommend/setting.js';
 import { DEMO, demoShelf } from '../records/shelf.js';
 
-/** An average right-hander with a plain ball on a house shot, who wants it to hook earlier and more. All invented. */
+/** An average right-hander with a plain ball on a house shot, who wants it to hook late and sharply. All invented. */
 export function demoInputs(): RecommendInputs {
   const { bowlers, balls, lanes } = demoShelf();
   return {
     bowler: find(bowlers, DEMO.bowler),
     ball: find(balls, DEMO.ball),
     lane: find(lanes, DEMO.lane),
-    want: { hookStart: 2, hookTotal: 4 },
+    want: { hookStart: 4, hookShape: 5 },
   };
 }
 

@@ -77,7 +77,7 @@ export class Contact {
 
   /**
    * Looks over the expected step and sums up the friction on the way: the straight line in time that fits it
-   * best. False when that friction is negative or no number.
+   * best. False when that friction, or a film, is negative or no number.
    *
    * A ball may cross an oil ring in a thousandth of a second, much faster than anything else goes on. What such a
    * pulse does to velocity and place is told by its mean and first moment in time, and the line has both, so a
@@ -89,6 +89,7 @@ export class Contact {
     this.look();
     let sum = 0;
     let moment = 0;
+    for (let i = 0; i < 2 * parts; i++) if (!(film[i] >= 0)) return false;
     for (let i = 0; i < parts; i++) {
       const first = surface.frictionUnder(film[2 * i] + carried[2 * i]);
       const second = surface.frictionUnder(film[2 * i + 1] + carried[2 * i + 1]);

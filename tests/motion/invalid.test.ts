@@ -50,6 +50,7 @@ test.each([
     settings,
   ],
   ['negative friction', drilledBall, usualRelease, launch, uniformLane(-0.1), settings],
+  ['a film below nothing', drilledBall, usualRelease, launch, { ...lane, filmAt: () => -1 }, settings],
   ['NaN friction', drilledBall, usualRelease, launch, uniformLane(NaN_), settings],
   ['no step', drilledBall, usualRelease, launch, lane, { ...settings, step: 0 }],
   ['negative step', drilledBall, usualRelease, launch, lane, { ...settings, step: -0.002 }],
