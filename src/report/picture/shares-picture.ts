@@ -20,7 +20,7 @@ export interface ChangeEnd {
 }
 
 const WIDTH = 320;
-const PLOT = [104, 284] as const;
+const PLOT = [104, 262] as const;
 const ROW = 22;
 const TOP = 4;
 const TEXT = 12;

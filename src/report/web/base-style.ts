@@ -25,8 +25,8 @@ thead th { color: var(--soft); font-size: 0.85rem; }
 tbody tr { border-top: 1px solid var(--faint); }
 footer { margin-top: 2rem; color: var(--soft); font-size: 0.85rem; }
 @media (max-width: 40rem) {
-  table { font-size: 0.92rem; }
-  th, td { padding-right: 0.45rem; }
+  table { font-size: 0.9rem; }
+  th, td { padding-right: 0.3rem; }
   .wide thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .wide, .wide tbody, .wide tr, .wide th, .wide td { display: block; }
   .wide tr { padding: 0.4rem 0; }
