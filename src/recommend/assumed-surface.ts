@@ -1,7 +1,7 @@
 import { loadFrictionPrior } from '../records/shared-data.js';
 import { from, INCH } from '../units.js';
 
-/** The numbers of lane and cover that nobody measures at the counter; each has a middle and a range. */
+/** The numbers of lane and cover that are not measured at the counter; each has a middle and a range. */
 export interface AssumedSurface {
   /** Factors on the lane's friction on heavy oil and on dry boards. */
   readonly frictionOiledFactor: number;

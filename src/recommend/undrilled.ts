@@ -12,7 +12,7 @@ export const undrilledNumbers = ({ bodies }: Pick<BallProblem, 'bodies'>): RgNum
 
 /**
  * A ball's numbers as made, beside the drilled ones: RG and differential as they stand in its file, where they do. The
- * intermediate differential is the cores': top weight leaves a symmetric ball a little, which nobody publishes.
+ * intermediate differential is the cores': top weight leaves a symmetric ball a little, which no maker publishes.
  */
 export function undrilledAnswer(record: Ball, ball: BallProblem): DrilledAnswer['undrilled'] {
   const made = inchesOf(undrilledNumbers(ball));

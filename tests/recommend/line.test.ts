@@ -57,7 +57,7 @@ describe('the line that is played', () => {
     }
   });
 
-  test('nobody lays a ball down farther in than the trade says, in the record either', () => {
+  test('a bowler’s record does not take a laydown farther in than the trade says', () => {
     expect(MOST_LAYDOWN_BOARD).toBe(loadPractice().line.laydownBoard.farthest);
   });
 
