@@ -1,3 +1,4 @@
+import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { loadFrictionPrior } from '../records/shared-data.js';
 import { from, INCH } from '../units.js';
 
@@ -83,18 +84,10 @@ export const HIGH_SURFACE: AssumedSurface = {
 /** Draws further out than this count as this far, standard deviations. */
 const FARTHEST = 2.5;
 
-/** Cholesky factor of the correlations, row by row. Source: any textbook of numerical linear algebra. */
-const CHOLESKY: readonly (readonly number[])[] = (() => {
-  const rows: number[][] = [];
-  for (const [i, row] of FRICTION.correlation.entries()) {
-    rows.push([]);
-    for (let j = 0; j <= i; j++) {
-      const sum = rows[j].reduce((total, each, k) => (k < j ? total + each * rows[i][k] : total), 0);
-      rows[i][j] = j === i ? Math.sqrt(row[j] - sum) : (row[j] - sum) / rows[j][j];
-    }
-  }
-  return rows;
-})();
+/** Turns independent normal numbers into correlated ones. */
+const CORRELATING = new CholeskyDecomposition(
+  new Matrix(FRICTION.correlation.map((row) => [...row])),
+).lowerTriangularMatrix.to2DArray();
 
 /**
  * One way lane and cover may be.
@@ -106,8 +99,8 @@ export function drawSurface(
   normal: () => number,
   within: (low: number, high: number) => number,
 ): Omit<AssumedSurface, 'burnPerGame' | 'carriedDown'> {
-  const independent = CHOLESKY.map(normal);
-  const [oiled, dry, filmScale, finishExponent] = CHOLESKY.map((row, i) => {
+  const independent = CORRELATING.map(() => normal());
+  const [oiled, dry, filmScale, finishExponent] = CORRELATING.map((row, i) => {
     const z = row.reduce((sum, each, j) => sum + each * independent[j], 0);
     return Math.exp(FRICTION.logDeviation[i] * Math.max(-FARTHEST, Math.min(FARTHEST, z)));
   });
