@@ -73,8 +73,39 @@ test('what was answered before ctrl-C is offered the next time, and kept names w
   await session.waitFor(/Kept as bowler\/kim[\s\S]*Layout for Kim/, 0, 120_000);
   await session.exit;
   expect((await runCli(['shelf', 'show', 'kim'], { env })).out).toContain('"speedMph": 17.5');
+
+  session = openSession([], { env });
+  await session.waitFor(/1\/\d+ {2}Whose ball/); // the answer stood, so nothing is left to go on with
+  session.type(CTRL_C);
+  await session.exit;
   folder.remove();
 }, 180_000);
+
+test('leaving before the answer stands loses no answer, and keeps nothing twice', async () => {
+  const folder = scratchFolder();
+  const env = { FLAREWISE_HOME: folder.path };
+  session = openSession([], { env });
+  let of = 1;
+  for (let place = 1; place <= of; place += 1) {
+    const shown = await session.waitFor(new RegExp(`\\b${place}/(\\d+) {2}([^\\n]*)`));
+    of = Number(shown[1]);
+    if (/Keep this bowler/.test(shown[2])) session.type('Kim');
+    session.type(ENTER);
+  }
+  await session.waitFor(/Kept as bowler\/kim/);
+  session.type(CTRL_C);
+  expect(await session.exit).toMatchObject({ exitCode: 130 });
+
+  session = openSession([], { env });
+  await session.waitFor(new RegExp(`left after ${of} answers\\. Go on there`));
+  session.type(ENTER);
+  await session.waitFor(new RegExp(`${of}/${of} {2}`));
+  session.type(ENTER);
+  await session.waitFor(/Kept as bowler\/kim\./);
+  session.type(CTRL_C);
+  await session.exit;
+  folder.remove();
+});
 
 test('ctrl-C during the search leaves quietly with 130', async () => {
   session = openSession(['--no-input']);
