@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { afterEach, expect, test } from 'vitest';
 import { scratchFolder } from './demo-files.js';
 import { CTRL_C, ENTER, openSession } from './pty-session.js';
@@ -104,6 +105,22 @@ test('leaving before the answer stands loses no answer, and keeps nothing twice'
   await session.waitFor(/Kept as bowler\/kim\./);
   session.type(CTRL_C);
   await session.exit;
+  folder.remove();
+});
+
+test('where nothing can be kept the answer is shown all the same, and then what went wrong', async () => {
+  const folder = scratchFolder();
+  const home = join(folder.write('file', 'no folder'), 'home');
+  session = openSession([], { env: { FLAREWISE_HOME: home } });
+  for (let place = 1, of = 1; place <= of; place += 1) {
+    const shown = await session.waitFor(new RegExp(`\\b${place}/(\\d+) {2}([^\\n]*)`));
+    of = Number(shown[1]);
+    if (/Keep this bowler/.test(shown[2])) session.type('Kim');
+    session.type(ENTER);
+  }
+  await session.waitFor(/Layout for Kim[\s\S]*Before drilling/);
+  expect((await session.exit).exitCode).not.toBe(0);
+  expect(session.text()).not.toContain('Kept as');
   folder.remove();
 });
 
