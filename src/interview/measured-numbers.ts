@@ -12,7 +12,7 @@ export type MeasuredKey = Exclude<ReleaseKey, 'papUpIn'>;
 export function wordFound(key: MeasuredKey, answers: Answers): string {
   const { value, deviation } = releaseNumber(key, answers);
   const [name, unit] = NAMES[key];
-  return `${name}: ${value} ${unit}, give or take ${deviation} ${unit}.`;
+  return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${value} ${unit}, give or take ${deviation} ${unit}.`;
 }
 
 /** Why the number that readings amount to cannot go into a bowler's record; null when it can. */
@@ -42,10 +42,10 @@ const faultIn = (schema: z.ZodType, value: number): string | undefined =>
   schema.safeParse(value).error?.issues[0]?.message;
 
 const NAMES: Readonly<Record<ReleaseKey, readonly [name: string, unit: string]>> = {
-  speedMph: ['Ball speed at release', 'mph'],
-  revRateRpm: ['Rev rate', 'rpm'],
-  axisTiltDeg: ['Axis tilt', 'degrees'],
-  axisRotationDeg: ['Axis rotation', 'degrees'],
+  speedMph: ['ball speed at release', 'mph'],
+  revRateRpm: ['rev rate', 'rpm'],
+  axisTiltDeg: ['axis tilt', 'degrees'],
+  axisRotationDeg: ['axis rotation', 'degrees'],
   papOverIn: ['PAP over', 'in'],
   papUpIn: ['PAP up', 'in'],
 };

@@ -349,9 +349,9 @@ describe('a bowler who knows none of the numbers', () => {
 
   // biome-ignore format: one case a line
   test.each([
-    { way: { speedMph: UNKNOWN, speedHow: 'display' }, at: 'displayMph', given: '25', rule: 'makes Ball speed at release 26.6 mph, which must be 8 to 26 mph' },
-    { way: { revRateRpm: UNKNOWN, revRateHow: 'video', frames: '2' }, at: 'framesPerSecond', given: '60', rule: 'makes Rev rate 3600 rpm, which must be 30 to 700 rpm' },
-    { way: { revRateRpm: UNKNOWN, revRateHow: 'video', turns: '1/4', frames: '2' }, at: 'framesPerSecond', given: '60', rule: 'leaves Rev rate unsure by 243.03 rpm, which must be 0 to 200 rpm' },
+    { way: { speedMph: UNKNOWN, speedHow: 'display' }, at: 'displayMph', given: '25', rule: 'makes ball speed at release 26.6 mph, which must be 8 to 26 mph' },
+    { way: { revRateRpm: UNKNOWN, revRateHow: 'video', frames: '2' }, at: 'framesPerSecond', given: '60', rule: 'makes rev rate 3600 rpm, which must be 30 to 700 rpm' },
+    { way: { revRateRpm: UNKNOWN, revRateHow: 'video', turns: '1/4', frames: '2' }, at: 'framesPerSecond', given: '60', rule: 'leaves rev rate unsure by 243.03 rpm, which must be 0 to 200 rpm' },
     { way: { axisTiltDeg: '60', axisRotationDeg: UNKNOWN, rotationHow: 'picture', markAside: '3' }, at: 'ballWidth', given: '6', rule: 'must show the mark nearer the ball’s centre at this axis tilt' },
     { way: { papOverIn: UNKNOWN, papHow: 'ring', ringAsideIn: '1' }, at: 'ringBelowIn', given: '1/2', rule: 'no ring crosses at both' },
     { way: { axisTiltDeg: '60', papOverIn: UNKNOWN, papHow: 'ring', ringAsideIn: '2' }, at: 'ringBelowIn', given: UNKNOWN, rule: 'makes PAP over 0.24 in, which must be 2 to 7.5 in' },
