@@ -4,8 +4,8 @@ export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.slow.test.ts'],
-    testTimeout: 1_200_000,
-    hookTimeout: 300_000,
+    testTimeout: 3_600_000,
+    hookTimeout: 3_600_000,
     reporters: ['default', './tests/closing-line.ts'],
   },
 });

@@ -1,10 +1,10 @@
+import type { Interviewed } from '../interview/interview.js';
 import type { RecommendInputs } from '../recommend/setting.js';
-import { ballRecord } from '../records/ball.js';
-import { keepNew } from '../records/saved-records.js';
 import { UNITS, type Units } from '../report/display-units.js';
 import { demoInputs } from './demo-inputs.js';
 import { gather } from './gather.js';
 import { homeOf } from './home.js';
+import { keepNamed } from './keep-named.js';
 import { readLeftInterview, writeLeftInterview } from './left-interview.js';
 import type { GlobalOptions } from './options.js';
 import { isColoured } from './page-for.js';
@@ -16,19 +16,27 @@ import { wholeShelf } from './whole-shelf.js';
 export async function guidedCommand(options: GlobalOptions, terminal: Terminal): Promise<void> {
   // a bad flag is told before any question
   const search = gather(searchFlags(options, terminal));
-  const inputs =
-    options.input && canAsk(terminal) ? await asked(UNITS[search.units], options, terminal) : demo(terminal);
-  await answerRecommendation(inputs, search, options, terminal);
+  const answerFor = (inputs: RecommendInputs): Promise<void> =>
+    answerRecommendation(inputs, search, options, terminal);
+  if (!options.input || !canAsk(terminal)) return await answerFor(demo(terminal));
+
+  const home = homeOf(terminal);
+  const { keep, ...inputs } = await asked(UNITS[search.units], options, terminal);
+  // a disk that cannot be written must not cost the answer
+  const [kept] = await Promise.allSettled([keepNamed(keep, inputs, terminal)]);
+  await answerFor(inputs);
+  if (kept.status === 'rejected') throw kept.reason;
+  writeLeftInterview(home, null); // whatever goes wrong before this line, the answers are offered again
 }
 
-async function asked(units: Units, options: GlobalOptions, terminal: Terminal): Promise<RecommendInputs> {
+async function asked(units: Units, options: GlobalOptions, terminal: Terminal): Promise<Interviewed> {
   const [{ runInterview }, { checkBall }] = await Promise.all([
     import('../interview/ask.js'),
     import('../recommend/check-ball.js'),
   ]);
   const { stdin, stderr } = terminal;
   const home = homeOf(terminal);
-  const { keep, ...inputs } = await runInterview(
+  return runInterview(
     { input: stdin, output: stderr, color: isColoured(options, terminal), units, checkBall },
     {
       shelf: wholeShelf(home),
@@ -36,12 +44,6 @@ async function asked(units: Units, options: GlobalOptions, terminal: Terminal): 
       remember: (left) => writeLeftInterview(home, left),
     },
   );
-  const kept = [
-    ...(keep.bowler ? [`bowler/${await keepNew(home, 'bowler', keep.bowler, inputs.bowler)}`] : []),
-    ...(keep.ball ? [`ball/${await keepNew(home, 'ball', keep.ball, ballRecord(inputs.ball))}`] : []),
-  ];
-  if (kept.length > 0) stderr.write(`Kept as ${kept.join(' and ')}.\n`);
-  return inputs;
 }
 
 function demo({ stderr }: Terminal) {

@@ -11,6 +11,7 @@ import {
   back,
   backTo,
   ballJustDescribed,
+  describedBall,
   type Interview,
   type Interviewed,
   interviewed,
@@ -23,7 +24,7 @@ import {
   startInterview,
 } from './interview.js';
 import { promptTheme } from './prompt-theme.js';
-import { type Question, UNKNOWN } from './question.js';
+import { BACK_KEY, type Question, UNKNOWN } from './question.js';
 import { questionsFor } from './questions.js';
 
 /* The only file that prompts. Everything it asks, and in which order, is data and a pure state machine. */
@@ -42,16 +43,13 @@ export interface AskStreams {
 /** What a person did at a prompt: answered, or wished to go back. */
 type Reply = { readonly back: true } | { readonly back: false; readonly given: unknown };
 
-/** Goes back: pressed at a choice, typed as the last sign of an answer elsewhere, whatever stands before it. */
-const BACK_KEY = '<';
-
 /** What the interview knows of earlier times, and how it hands on what later ones should know. */
 export interface Memory {
   readonly shelf: Shelf;
   /** An interview that was left before its end. */
   readonly left: LeftInterview | null;
-  /** Called after every answer with the interview so far, and with null when it is over. */
-  readonly remember: (left: LeftInterview | null) => void;
+  /** Called after every answer with the interview so far. When to forget it is the caller's business. */
+  readonly remember: (left: LeftInterview) => void;
 }
 
 /**
@@ -79,11 +77,14 @@ export async function runInterview(streams: AskStreams, memory: Memory): Promise
       remember(leftInterview(state));
     }
   }
-  remember(null);
   return interviewed(state, shelf);
 }
 
-/** A new interview, or the one that was left, if the person wants to go on with it. */
+/**
+ * A new interview, or the one that was left, if the person wants to go on with it.
+ *
+ * Where every question was answered the last one is put again: from there the person can go back.
+ */
 async function begun(streams: AskStreams, { shelf, left }: Memory): Promise<Interview> {
   const questions = questionsFor(shelf, streams.units);
   const earlier = resumed(questions, left ?? []);
@@ -94,7 +95,8 @@ async function begun(streams: AskStreams, { shelf, left }: Memory): Promise<Inte
     streams,
     true,
   );
-  return isWanted ? earlier : startInterview(questions);
+  if (!isWanted) return startInterview(questions);
+  return nextQuestion(earlier) ? earlier : back(earlier);
 }
 
 /** A plain yes or no. @throws {Cancelled} */
@@ -113,15 +115,15 @@ function ballChecked(
   shelf: Shelf,
   { checkBall, output, units = UNITS.trade }: AskStreams,
 ): Interview {
-  const described = ballJustDescribed(state, shelf);
-  if (!described || !checkBall) return state;
+  const from = ballJustDescribed(state);
+  if (from === null) return state;
   try {
-    checkBall(described.ball);
+    checkBall?.(describedBall(state, shelf));
     return state;
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     output.write(`${wrap(inUnits(error.message, units), widthOf(output), '  ').join('\n')}\n`);
-    return backTo(state, described.from);
+    return backTo(state, from);
   }
 }
 

@@ -2,7 +2,7 @@ import { type Ball, hasOwnCore, LEAST_MASS_BIAS_IN, publishedBallSchema } from '
 import { readBall } from '../records/read-ball.js';
 import type { Shelf } from '../records/shelf.js';
 import { lobeQuestions } from './lobe-questions.js';
-import { type Answers, FROM_FILE, type Question } from './question.js';
+import { type Answers, BACK_KEY, FROM_FILE, type Question } from './question.js';
 
 /** Stands for a ball given by its published numbers. */
 export const BY_NUMBERS = 'by-numbers';
@@ -93,9 +93,12 @@ function ballNumbers(): readonly Question[] {
       help: 'As published; 0 for a symmetric ball.',
       schema: ball.intermediateDifferentialIn,
       usual: () => '0',
-      check: (value, answers) =>
-        value > (answers.differentialIn as number)
-          ? `must not exceed the total differential (${answers.differentialIn as number} in)`
+      check: ({ intermediateDifferentialIn, differentialIn }) =>
+        (intermediateDifferentialIn as number) > (differentialIn as number)
+          ? {
+              rule: `must not exceed the total differential (${differentialIn as number} in)`,
+              hint: `If that one is wrong, type ${BACK_KEY} to go back.`,
+            }
           : null,
     },
     {

@@ -9,7 +9,7 @@ import type { Shelf } from '../records/shelf.js';
 import { type Want, wantSchema } from '../records/want.js';
 import { BALL_FILE, BY_NUMBERS, FIRST_BALL_NUMBER, LAST_BALL_NUMBER } from './ball-questions.js';
 import { lobesOf } from './lobe-questions.js';
-import { type Answers, FROM_FILE, type Question, UNKNOWN } from './question.js';
+import { type Answers, type Clash, FROM_FILE, type Question, UNKNOWN } from './question.js';
 import { releaseNumbers } from './release-numbers.js';
 import { BY_QUESTIONS } from './release-questions.js';
 import { earlierDrilling, endsUsedBall, FIRST_USED, guessedNote } from './used-ball-questions.js';
@@ -78,12 +78,15 @@ export function progress(interview: Interview): { place: number; of: number } {
 export function answer(interview: Interview, given: unknown): Interview | Fault {
   const question = nextQuestion(interview);
   if (!question) return interview;
-  const value = valueGiven(question, given, interview.answers);
+  const value = valueGiven(question, given);
   if (isFault(value)) return value;
+  const answers = { ...interview.answers, [question.id]: value.value };
+  const clash = question.check?.(answers);
+  if (clash) return refusal(question, given, clash);
   return {
     ...interview,
     answered: [...interview.answered, question.id],
-    answers: { ...interview.answers, [question.id]: value.value },
+    answers,
     given: { ...interview.given, [question.id]: given },
   };
 }
@@ -100,22 +103,21 @@ export function backTo(interview: Interview, id: string): Interview {
   return at < 0 ? interview : { ...interview, answered: interview.answered.slice(0, at) };
 }
 
-/** The ball, once the latest answer is the last one that describes it, and the first question about it; else null. */
-export function ballJustDescribed(
-  { answered, answers }: Interview,
-  shelf: Shelf,
-): { ball: Ball; from: string } | null {
+/** The first question about the ball, once the latest answer is the last one that describes it; else null. */
+export function ballJustDescribed({ answered, answers }: Interview): string | null {
   const last = answered[answered.length - 1];
-  if (endsUsedBall(last, answers)) return { ball: ballOf(answers, shelf), from: FIRST_USED };
-  switch (last) {
-    case LAST_BALL_NUMBER:
-      return { ball: numberedBall({ ...answers, [FIRST_USED]: false }, shelf), from: FIRST_BALL_NUMBER };
-    case BALL_FILE:
-      return { ball: answers[BALL_FILE] as Ball, from: BALL_FILE };
-    default:
-      return null;
-  }
+  if (endsUsedBall(last, answers)) return FIRST_USED;
+  if (last === LAST_BALL_NUMBER) return FIRST_BALL_NUMBER;
+  return last === BALL_FILE ? BALL_FILE : null;
 }
+
+/**
+ * The ball as described so far: new, until its earlier drilling is told.
+ *
+ * @throws {InputError} when answers that are right one by one do not go together
+ */
+export const describedBall = ({ answered, answers }: Interview, shelf: Shelf): Ball =>
+  ballOf(answered.includes(FIRST_USED) ? answers : { ...answers, [FIRST_USED]: false }, shelf);
 
 export const isFault = (result: object): result is Fault => 'rule' in result;
 
@@ -203,13 +205,15 @@ const found = <T>(list: readonly { readonly id: string; readonly record: T }[], 
 const withoutUndefined = (record: Record<string, unknown>): Record<string, unknown> =>
   Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined));
 
-function valueGiven(question: Question, given: unknown, answers: Answers): { value: unknown } | Fault {
-  const wrong = (rule: string, hint?: string): Fault => ({
-    field: question.text,
-    rule,
-    got: JSON.stringify(given) ?? 'nothing',
-    ...(hint ? { hint } : {}),
-  });
+const refusal = (question: Question, given: unknown, clash: Clash): Fault => ({
+  field: question.text,
+  got: JSON.stringify(given) ?? 'nothing',
+  ...clash,
+});
+
+function valueGiven(question: Question, given: unknown): { value: unknown } | Fault {
+  const wrong = (rule: string, hint?: string): Fault =>
+    refusal(question, given, { rule, ...(hint ? { hint } : {}) });
   switch (question.kind) {
     case 'choice':
       return question.options.some((option) => option.value === given)
@@ -226,16 +230,13 @@ function valueGiven(question: Question, given: unknown, answers: Answers): { val
           say(result.error.issues[0]?.message ?? 'cannot be used'),
           question.typed?.hint ?? (question.schema.meta() as { hint?: string } | undefined)?.hint,
         );
-      const clash = question.check?.(value, answers);
-      return clash ? wrong(say(clash)) : { value };
+      return { value };
     }
     case 'text': {
       const text = String(given ?? '').trim();
       if (text === '' || text === UNKNOWN) return { value: undefined };
       const result = question.schema.safeParse(text);
-      if (!result.success) return wrong(result.error.issues[0]?.message ?? 'cannot be used');
-      const clash = question.check?.(text, answers);
-      return clash ? wrong(clash) : { value: text };
+      return result.success ? { value: text } : wrong(result.error.issues[0]?.message ?? 'cannot be used');
     }
     case 'file':
       try {

@@ -1,8 +1,7 @@
 import { z } from 'zod';
-import { bowlerSchema } from '../records/bowler.js';
 import type { Quantity } from '../report/display-units.js';
+import { type MeasuredKey, measuredClash, wordFound } from './measured-numbers.js';
 import { type Answers, type Question, UNKNOWN } from './question.js';
-import { papOfRing, releaseNumber } from './release-numbers.js';
 
 /* What is asked of a person who does not know a number of the release: how it can be measured, and what was read. */
 
@@ -30,7 +29,7 @@ const OF = {
   tiltHow: 'axisTiltDeg',
   rotationHow: 'axisRotationDeg',
   papHow: 'papOverIn',
-} as const;
+} as const satisfies Readonly<Record<string, MeasuredKey>>;
 
 interface Reading {
   readonly id: string;
@@ -49,47 +48,20 @@ const readings = (how: keyof typeof OF, way: string, list: readonly Reading[]): 
     kind: 'number',
     usual: () => each.usual,
     when: (answers) => answers[how] === way && answers[OF[how]] === UNKNOWN,
-    check: (value, answers) =>
-      i < list.length - 1 ? null : resultFault(OF[how], { ...answers, [each.id]: value }),
-    tell: (answers) => (i < list.length - 1 ? null : numberFound(OF[how], answers)),
+    ...(i === list.length - 1 ? resultOf(OF[how]) : {}),
   }));
 
-/** What was found of a number: `Ball speed: 17.6 mph, give or take 0.8 mph.` */
-function numberFound(key: (typeof OF)[keyof typeof OF], answers: Answers): string {
-  const { value, deviation } = releaseNumber(key, answers);
-  const [name, unit] = NAMES[key];
-  return `${name}: ${value} ${unit}, give or take ${deviation} ${unit}.`;
-}
-
-const NAMES = {
-  speedMph: ['Ball speed at release', 'mph'],
-  revRateRpm: ['Rev rate', 'rpm'],
-  axisTiltDeg: ['Axis tilt', 'degrees'],
-  axisRotationDeg: ['Axis rotation', 'degrees'],
-  papOverIn: ['PAP over', 'in'],
-} as const;
+/** With the last reading: whether what the readings amount to can be, and what it is. */
+const resultOf = (key: MeasuredKey): Pick<Question, 'check' | 'tell'> => ({
+  check: (answers) => measuredClash(key, answers),
+  tell: (answers) => wordFound(key, answers),
+});
 
 /** Told when a number is guessed. */
 const guessed =
   (how: keyof typeof OF) =>
   (answers: Answers): string | null =>
-    answers[how] === GUESS.value ? numberFound(OF[how], answers) : null;
-
-const SCHEMAS: Readonly<Record<(typeof OF)[keyof typeof OF], z.ZodType>> = {
-  ...bowlerSchema.shape,
-  papOverIn: bowlerSchema.shape.pap.shape.overIn,
-};
-
-/** What is wrong with the number that readings amount to, or null. */
-function resultFault(key: (typeof OF)[keyof typeof OF], answers: Answers): string | null {
-  if (key === 'papOverIn' && !papOfRing(answers))
-    return 'must go with the ring’s tilt and its place on the midline; no ring crosses at both';
-  const { value } = releaseNumber(key, answers);
-  const result = SCHEMAS[key].safeParse(value);
-  return result.success
-    ? null
-    : `makes ${value} ${NAMES[key][1]}, and that ${result.error.issues[0]?.message}`;
-}
+    answers[how] === GUESS.value ? wordFound(OF[how], answers) : null;
 
 export const SPEED_MEASURED: readonly Question[] = [
   {

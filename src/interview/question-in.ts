@@ -2,7 +2,7 @@ import { parseFraction } from '../records/layout-text.js';
 import { parseQuantity } from '../records/parse-quantity.js';
 import { UNITS, type Units } from '../report/display-units.js';
 import { inUnits } from '../report/units-in-text.js';
-import type { Answers, NumberQuestion, Question } from './question.js';
+import type { Answers, Clash, NumberQuestion, Question } from './question.js';
 
 /** Digits of a range: an end of it must not be told beyond itself. */
 const RANGE_DIGITS = 4;
@@ -20,6 +20,10 @@ export function questionIn(question: Question, units: Units): Question {
     tell: (answers: Answers): string | null => {
       const text = question.tell?.(answers);
       return text ? inUnits(text, units) : null;
+    },
+    check: (answers: Answers): Clash | null => {
+      const clash = question.check?.(answers);
+      return clash ? { ...clash, rule: inUnits(clash.rule, units, RANGE_DIGITS) } : null;
     },
   };
   switch (question.kind) {

@@ -7,6 +7,9 @@ export type Answers = Readonly<Record<string, unknown>>;
 /** The answer to a number that a person does not know; other questions then find it out. */
 export const UNKNOWN = '?';
 
+/** Goes back: pressed at a choice, typed as the last sign of an answer elsewhere, whatever stands before it. */
+export const BACK_KEY = '<';
+
 /** Stands for "not one of the shelf's": it comes from a file. */
 export const FROM_FILE = 'from-file';
 
@@ -20,6 +23,14 @@ interface Asked {
   readonly when?: (answers: Answers) => boolean;
   /** What to tell once it is answered, such as the number that readings amount to; null for nothing. */
   readonly tell?: (answers: Answers) => string | null;
+  /** What is wrong with what the answer makes, alone or with earlier ones; `answers` hold it already. */
+  readonly check?: (answers: Answers) => Clash | null;
+}
+
+/** Why an answer cannot stand although it is a sound one by itself, and what to do about it. */
+export interface Clash {
+  readonly rule: string;
+  readonly hint?: string;
 }
 
 /** One of a few answers. */
@@ -50,8 +61,6 @@ export interface NumberQuestion extends Asked {
   readonly usual: (answers: Answers) => string;
   /** Whether `?` is an answer: further questions measure it, or it is left out. */
   readonly mayBeUnknown?: boolean;
-  /** A rule that other answers take part in; words what is wrong, or null. */
-  readonly check?: (value: number, answers: Answers) => string | null;
 }
 
 /** The name of a file, read when it is typed. */
@@ -64,8 +73,6 @@ export interface FileQuestion extends Asked {
 export interface TextQuestion extends Asked {
   readonly kind: 'text';
   readonly schema: z.ZodType;
-  /** A rule that other answers take part in; words what is wrong, or null. */
-  readonly check?: (text: string, answers: Answers) => string | null;
 }
 
 export type Question = ChoiceQuestion | NumberQuestion | FileQuestion | TextQuestion;

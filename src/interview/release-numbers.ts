@@ -57,6 +57,14 @@ export function papOfRing(answers: Answers): PapPlace | null {
   );
 }
 
+/** Axis rotation by a picture, rad; null when no axis of this tilt shows its mark there. */
+export const picturedRotation = (answers: Answers): Measured | null =>
+  rotationFromPicture(
+    answers.markAside as number,
+    answers.ballWidth as number,
+    from(releaseNumber('axisTiltDeg', answers).value, DEGREE),
+  );
+
 const RADIUS = from(USUAL_CIRCUMFERENCE_IN, INCH) / (2 * Math.PI);
 
 /** What was measured of each number, in record units; null where it is to be guessed. */
@@ -77,12 +85,8 @@ const MEASURED: { readonly [K in ReleaseKey]: (answers: Answers) => Measured | n
     return null;
   },
   axisRotationDeg: (answers) => {
-    if (answers.rotationHow !== 'picture') return null;
-    const tilt = from(releaseNumber('axisTiltDeg', answers).value, DEGREE);
-    return inUnit(
-      rotationFromPicture(answers.markAside as number, answers.ballWidth as number, tilt),
-      DEGREE,
-    );
+    const rotation = answers.rotationHow === 'picture' ? picturedRotation(answers) : null;
+    return rotation && inUnit(rotation, DEGREE);
   },
   papOverIn: (answers) => inInches(ringPlace(answers)?.over),
   papUpIn: (answers) => inInches(ringPlace(answers)?.up),

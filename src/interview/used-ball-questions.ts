@@ -5,9 +5,9 @@ import type { Bowler } from '../records/bowler.js';
 import type { EarlierDrilling } from '../records/earlier-drilling.js';
 import { usualGrip } from '../records/grip.js';
 import { papSchema } from '../records/pap.js';
-import { BOTH_NOTATIONS, readLayout, type WrittenLayout } from '../records/written-layout.js';
+import { BOTH_NOTATIONS, readLayout } from '../records/written-layout.js';
 import { BY_NUMBERS } from './ball-questions.js';
-import type { Answers, Question } from './question.js';
+import type { Answers, Clash, Question } from './question.js';
 
 /** The first question about an earlier drilling. */
 export const FIRST_USED = 'drilledBefore';
@@ -57,7 +57,7 @@ export const usedBallQuestions: readonly Question[] = [
     text: 'How was it laid out then?',
     help: `${BOTH_NOTATIONS} By tape from pin, mark and old PAP; Enter alone: I do not know.`,
     schema: layoutField,
-    check: (text, answers) => markFault(readLayout(text), answers),
+    check: (answers) => markFault(answers),
     tell: ({ oldLayout }) =>
       oldLayout === undefined
         ? `Taken as ${GUESSED_LAYOUT}, the usual middle layout. The old holes may lie elsewhere: trust the drilled numbers less.`
@@ -125,10 +125,14 @@ export const usedBallQuestions: readonly Question[] = [
 ];
 
 /** A drilling angle goes to the mass-bias mark of a ball that has one, else to the CG mark. */
-function markFault(written: WrittenLayout, { intermediateDifferentialIn }: Answers): string | null {
+function markFault({ oldLayout, intermediateDifferentialIn }: Answers): Clash | null {
+  if (oldLayout === undefined) return null;
+  const written = readLayout(oldLayout as string);
   const wanted = (intermediateDifferentialIn as number) > LEAST_MASS_BIAS_IN ? 'mass-bias' : 'cg';
   if (written.notation === 'distances' || written.mark === null || written.mark === wanted) return null;
-  return `must have its drilling angle to the ${wanted === 'cg' ? 'CG' : 'mass-bias'} mark on this ball`;
+  return {
+    rule: `must have its drilling angle to the ${wanted === 'cg' ? 'CG' : 'mass-bias'} mark on this ball`,
+  };
 }
 
 /** Whether the question just answered was the last one about an earlier drilling. */

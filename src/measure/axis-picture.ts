@@ -11,10 +11,12 @@ const READING_DEVIATION = 0.06;
  *
  * @param aside      how far the mark stands aside from the ball's centre, in any unit
  * @param ballWidth  of the ball in the picture, in the same unit
+ * @returns null when no axis of this tilt shows its mark so far aside, within what a reading may be off
  */
-export function rotationFromPicture(aside: number, ballWidth: number, tilt: number): Measured {
+export function rotationFromPicture(aside: number, ballWidth: number, tilt: number): Measured | null {
   const rotation = (share: number): number => Math.acos(Math.min(1, Math.max(-1, share / Math.cos(tilt))));
   const share = (2 * aside) / ballWidth;
+  if (share > Math.cos(tilt) + READING_DEVIATION) return null;
   const spread = (rotation(share - READING_DEVIATION) - rotation(share + READING_DEVIATION)) / 2;
   return { value: rotation(share), deviation: spread };
 }

@@ -1,5 +1,5 @@
-import { Piscina } from 'piscina';
 import type { CoachLine } from '../records/coach-answer.js';
+import { threadPool } from '../threads/thread-pool.js';
 import { cachedFitter } from './cached-fitter.js';
 import { type CoachUnit, coachUnit } from './coach-unit.js';
 import type { CoachWorkerData } from './coach-worker.js';
@@ -23,12 +23,11 @@ export async function coach(
     for (const [i, unit] of units.entries()) onUnit(await coachUnit(unit, { seed, ruleSet, fitter }), i);
     return;
   }
-  const pool = new Piscina<CoachUnit, CoachLine[]>({
-    filename: new URL('./coach-worker.js', import.meta.url).href,
-    workerData: told,
-    minThreads: workers,
-    maxThreads: workers,
-  });
+  const pool = threadPool<CoachUnit, CoachLine[]>(
+    new URL('./coach-worker.js', import.meta.url),
+    workers,
+    told,
+  );
   const done: (readonly CoachLine[])[] = [];
   let next = 0;
   let handedOn = 0;
@@ -43,6 +42,6 @@ export async function coach(
   try {
     await Promise.all(Array.from({ length: workers }, workOn));
   } finally {
-    await pool.destroy();
+    await pool.close();
   }
 }

@@ -1,16 +1,15 @@
-import { Piscina } from 'piscina';
+import { threadPool } from '../threads/thread-pool.js';
 import { CHUNK, type Evaluator, type Trial } from './evaluator.js';
 import type { ShotProblem } from './shot-problem.js';
 import type { Outcome } from './simulator.js';
 
 /** The physics engine in worker threads; the answers are the same as in one thread, in the same order. */
 export function pooledEvaluator(problem: ShotProblem, workers: number): Evaluator {
-  const pool = new Piscina<readonly Trial[], Outcome[]>({
-    filename: new URL('./shot-worker.js', import.meta.url).href,
-    workerData: problem,
-    minThreads: workers,
-    maxThreads: workers,
-  });
+  const pool = threadPool<readonly Trial[], Outcome[]>(
+    new URL('./shot-worker.js', import.meta.url),
+    workers,
+    problem,
+  );
   return {
     async evaluate(trials, onDone) {
       const chunks = Array.from({ length: Math.ceil(trials.length / CHUNK) }, (_, i) =>
@@ -25,6 +24,6 @@ export function pooledEvaluator(problem: ShotProblem, workers: number): Evaluato
       );
       return answers.flat();
     },
-    close: () => pool.destroy(),
+    close: pool.close,
   };
 }

@@ -1,7 +1,7 @@
 import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { Piscina } from 'piscina';
 import writeFileAtomic from 'write-file-atomic';
+import { threadPool } from '../threads/thread-pool.js';
 import { ROW } from './shot-rows.js';
 
 export interface DataRun {
@@ -32,11 +32,10 @@ export async function runDesign({
   onProgress,
 }: DataRun): Promise<Float32Array> {
   await mkdir(directory, { recursive: true });
-  const pool = new Piscina<{ seed: number; from: number; to: number }, Float32Array>({
-    filename: new URL('./rows-worker.js', import.meta.url).href,
-    minThreads: 1,
-    maxThreads: workers,
-  });
+  const pool = threadPool<{ seed: number; from: number; to: number }, Float32Array>(
+    new URL('./rows-worker.js', import.meta.url),
+    workers,
+  );
   let done = 0;
   try {
     const parts = await Promise.all(
@@ -54,7 +53,7 @@ export async function runDesign({
     );
     return concatenated(parts);
   } finally {
-    await pool.destroy();
+    await pool.close();
   }
 }
 

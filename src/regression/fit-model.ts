@@ -9,6 +9,7 @@ import { fitNetwork } from './fit-network.js';
 import { writeModel } from './model-files.js';
 import { PLAYABLE } from './playable.js';
 import { roughness } from './roughness.js';
+import { loadRuntime } from './score.js';
 import { TARGETS } from './targets.js';
 
 export interface FitRun {
@@ -32,6 +33,7 @@ const SHARES = [0.001, 0.01];
 /** The whole of it: rolls the design's shots, fits, and writes the model. Shots are kept by physics and design. */
 export async function fitModel(run: FitRun): Promise<ModelCard> {
   const { seed, lanes, epochs, workers, data, out, version, onProgress } = run;
+  await loadRuntime(); // without it, nothing needs to be rolled
   const rows = await runDesign({
     seed,
     lanes,

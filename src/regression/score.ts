@@ -1,3 +1,4 @@
+import { neededPackage } from '../needed-package.js';
 import type { Tensor } from './tensor.js';
 
 /** A graph made ready to run. */
@@ -11,13 +12,27 @@ export interface RunningGraph {
 }
 
 /**
- * Makes an ONNX graph ready, in one thread: several scorers may run beside one another, and the order of sums
- * stays the same. The runtime is loaded only here and only now.
+ * The ONNX runtime, loaded only here and only now.
  *
- * @throws whatever the runtime throws when it is missing or the file is damaged
+ * @throws {InputError} `missing-package` when it is not installed, or not for this machine
+ */
+export const loadRuntime = (): Promise<typeof import('onnxruntime-node')> =>
+  neededPackage(
+    'onnxruntime-node',
+    () => import('onnxruntime-node'),
+    'The fitted regression',
+    'Install flarewise again.',
+  );
+
+/**
+ * Makes an ONNX graph ready, in one thread: several scorers may run beside one another, and the order of sums
+ * stays the same.
+ *
+ * @throws {InputError} `missing-package` without the runtime
+ * @throws whatever the runtime throws when it refuses the file
  */
 export async function openGraph(file: Uint8Array): Promise<RunningGraph> {
-  const { InferenceSession, Tensor: RuntimeTensor } = await import('onnxruntime-node');
+  const { InferenceSession, Tensor: RuntimeTensor } = await loadRuntime();
   const session = await InferenceSession.create(file, {
     executionProviders: ['cpu'],
     graphOptimizationLevel: 'all',

@@ -26,6 +26,7 @@ export async function visit<T>(
   use: (visit: Visit) => Promise<T>,
 ): Promise<T> {
   const context = await browser.newContext({ viewport: { width, height: 900 }, colorScheme: scheme });
+  context.setDefaultTimeout(0); // a busy machine is no fault
   try {
     const page = await context.newPage();
     const messages: string[] = [];

@@ -24,7 +24,7 @@ test('coach: parts join to the whole, whatever the number of workers, and a seco
   const again = await coach('--jsonl', '--out', 'all.jsonl');
   expect(again.out).toBe(whole.out);
   expect(readFileSync(join(folder.path, 'all.jsonl'), 'utf8')).toBe(written);
-}, 180_000);
+});
 
 test('coach: all that is wrong is told at once; exit 2', async () => {
   folder.write('list.csv', 'name,hand\nKim,right\n');

@@ -8,7 +8,7 @@ describe('flarewise with no terminal attached', () => {
   beforeAll(async () => {
     alone = await runCli(['--json', '--workers', '1']);
     pooled = await runCli(['--json', '--workers', '2']);
-  }, 300_000);
+  });
 
   test('answers for the demo records, says so on stderr, and exits 0', () => {
     expect(alone.code).toBe(0);
@@ -35,5 +35,5 @@ describe('flarewise with no terminal attached', () => {
     expect(once.out).toContain(JSON.parse(alone.out).layouts[0].text);
     expect(once.out).not.toContain('\u001b');
     for (const line of once.out.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80);
-  }, 300_000);
+  });
 });

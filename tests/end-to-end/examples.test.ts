@@ -29,7 +29,7 @@ describe('examples in the help', () => {
       ).toBe(true);
   });
 
-  test.each(examples)('flarewise %s', { timeout: 180_000 }, async (line) => {
+  test.each(examples)('flarewise %s', async (line) => {
     const { code, out, err } = await runCli(parted(line), {
       cwd: folder.path,
       env: { FLAREWISE_HOME: join(folder.path, 'home') },

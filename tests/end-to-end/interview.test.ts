@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { afterEach, expect, test } from 'vitest';
 import { scratchFolder } from './demo-files.js';
 import { CTRL_C, ENTER, openSession } from './pty-session.js';
@@ -20,13 +21,13 @@ test('from the first question to the answer at a keyboard, in metric units; exit
     session.type(ENTER);
   }
   expect(of).toBeGreaterThanOrEqual(12);
-  await session.waitFor(/Layout for You[\s\S]*Before drilling[\s\S]*legal/, 0, 120_000);
+  await session.waitFor(/Layout for You[\s\S]*Before drilling[\s\S]*legal/);
   expect(await session.exit).toMatchObject({ exitCode: 0 });
   expect(session.raw()).toContain('\u001b[1m'); // a terminal gets colours
   expect(session.text()).not.toMatch(/undefined|NaN|\[object/);
   const [, answer] = session.text().split('Layout for You');
   expect(answer).not.toMatch(/\b(mph|ft|lb|oz|inches)\b/);
-}, 180_000);
+});
 
 test('NO_COLOR is heeded on a terminal: styles nowhere, not in questions either', async () => {
   session = openSession([], { env: { NO_COLOR: '1' } });
@@ -70,15 +71,62 @@ test('what was answered before ctrl-C is offered the next time, and kept names w
     if (/Keep this bowler/.test(shown[2])) session.type('Kim');
     session.type(ENTER);
   }
-  await session.waitFor(/Kept as bowler\/kim[\s\S]*Layout for Kim/, 0, 120_000);
+  await session.waitFor(/Kept as bowler\/kim[\s\S]*Layout for Kim/);
   await session.exit;
   expect((await runCli(['shelf', 'show', 'kim'], { env })).out).toContain('"speedMph": 17.5');
+
+  session = openSession([], { env });
+  await session.waitFor(/1\/\d+ {2}Whose ball/); // the answer stood, so nothing is left to go on with
+  session.type(CTRL_C);
+  await session.exit;
   folder.remove();
-}, 180_000);
+});
+
+test('leaving before the answer stands loses no answer, and keeps nothing twice', async () => {
+  const folder = scratchFolder();
+  const env = { FLAREWISE_HOME: folder.path };
+  session = openSession([], { env });
+  let of = 1;
+  for (let place = 1; place <= of; place += 1) {
+    const shown = await session.waitFor(new RegExp(`\\b${place}/(\\d+) {2}([^\\n]*)`));
+    of = Number(shown[1]);
+    if (/Keep this bowler/.test(shown[2])) session.type('Kim');
+    session.type(ENTER);
+  }
+  await session.waitFor(/Kept as bowler\/kim/);
+  session.type(CTRL_C);
+  expect(await session.exit).toMatchObject({ exitCode: 130 });
+
+  session = openSession([], { env });
+  await session.waitFor(new RegExp(`left after ${of} answers\\. Go on there`));
+  session.type(ENTER);
+  await session.waitFor(new RegExp(`${of}/${of} {2}`));
+  session.type(ENTER);
+  await session.waitFor(/Kept as bowler\/kim\./);
+  session.type(CTRL_C);
+  await session.exit;
+  folder.remove();
+});
+
+test('where nothing can be kept the answer is shown all the same, and then what went wrong', async () => {
+  const folder = scratchFolder();
+  const home = join(folder.write('file', 'no folder'), 'home');
+  session = openSession([], { env: { FLAREWISE_HOME: home } });
+  for (let place = 1, of = 1; place <= of; place += 1) {
+    const shown = await session.waitFor(new RegExp(`\\b${place}/(\\d+) {2}([^\\n]*)`));
+    of = Number(shown[1]);
+    if (/Keep this bowler/.test(shown[2])) session.type('Kim');
+    session.type(ENTER);
+  }
+  await session.waitFor(/Layout for Kim[\s\S]*Before drilling/);
+  expect((await session.exit).exitCode).not.toBe(0);
+  expect(session.text()).not.toContain('Kept as');
+  folder.remove();
+});
 
 test('ctrl-C during the search leaves quietly with 130', async () => {
   session = openSession(['--no-input']);
-  await session.waitFor(/\d+\/\d+/, 0, 60_000); // the progress bar
+  await session.waitFor(/\d+\/\d+/); // the progress bar
   session.type(CTRL_C);
   expect(await session.exit).toMatchObject({ exitCode: 130 });
   expect(session.text()).not.toMatch(/Error|\n {4}at |Layout for/);

@@ -126,7 +126,7 @@ describe.each(['own-solids', 'own-mesh'])('the demo ball %s', (ball) => {
     ];
     alone = await runCli([...flags, '--json', '--workers', '1']);
     pooled = await runCli([...flags, '--json', '--workers', '2']);
-  }, 300_000);
+  });
 
   test('gets ranked layouts, the same bytes with one thread and two', () => {
     expect(alone.err).toBe('');

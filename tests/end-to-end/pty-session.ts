@@ -5,6 +5,9 @@ import { stripVTControlCharacters } from 'node:util';
 import { spawn } from '@lydell/node-pty';
 import { ENV, MAIN } from './run-cli.js';
 
+/** Far longer than a busy machine needs, ms: a session that hangs fails here, and shows where. */
+const PATIENCE = 900_000;
+
 /** `flarewise` in a real pseudo-terminal, as a person at a keyboard meets it. */
 export function openSession(args: readonly string[], { columns = 80, env = {} } = {}) {
   const home = mkdtempSync(join(tmpdir(), 'flarewise-'));
@@ -35,7 +38,7 @@ export function openSession(args: readonly string[], { columns = 80, env = {} } 
   const text = (): string => stripVTControlCharacters(shown);
 
   /** Waits until the text shown since `from` matches; fails with what is on screen instead. */
-  const waitFor = (pattern: RegExp, from = 0, withinMs = 60_000): Promise<RegExpExecArray> =>
+  const waitFor = (pattern: RegExp, from = 0): Promise<RegExpExecArray> =>
     new Promise((resolve, reject) => {
       const done = (): void => {
         clearTimeout(timer);
@@ -52,7 +55,7 @@ export function openSession(args: readonly string[], { columns = 80, env = {} } 
           resolve(match);
         } else if (ended) fail('ended');
       };
-      const timer = setTimeout(() => fail('time ran out'), withinMs);
+      const timer = setTimeout(() => fail('time ran out'), PATIENCE);
       waiting.add(look);
       look();
     });

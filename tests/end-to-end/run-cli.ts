@@ -29,11 +29,17 @@ export function runCli(
   {
     env = {},
     cwd,
+    main = MAIN,
     onStart,
-  }: { env?: Record<string, string>; cwd?: string; onStart?: (child: ReturnType<typeof spawn>) => void } = {},
+  }: {
+    main?: string;
+    env?: Record<string, string>;
+    cwd?: string;
+    onStart?: (child: ReturnType<typeof spawn>) => void;
+  } = {},
 ): Promise<Ended> {
   return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [MAIN, ...args], {
+    const child = spawn(process.execPath, [main, ...args], {
       env: { ...ENV, ...env },
       stdio: ['ignore', 'pipe', 'pipe'],
       ...(cwd === undefined ? {} : { cwd }),

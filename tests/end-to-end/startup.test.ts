@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { expect, test } from 'vitest';
+import { scratchFolder } from './demo-files.js';
 import { ENV, MAIN } from './run-cli.js';
 
 /* What a command loads, told by a loader hook: a rule on modules holds on any machine, one on time does not. */
@@ -39,4 +40,13 @@ test.each([
   expect(loaded.filter((path) => /onnxruntime|@inquirer|^dist\/(interview|regression)\//.test(path))).toEqual(
     [],
   );
+});
+
+test('a sheet as SVG loads no PNG library', () => {
+  const folder = scratchFolder();
+  const layout = ['--bowler', 'average-right', '--ball', 'plain-medium', '--layout', '70 x 4 1/2 x 30'];
+  const loaded = loadedBy(['sheet', ...layout, '--out', `${folder.path}/sheet.svg`]);
+  expect(loaded).toContain('dist/report/scene/svg-file.js');
+  expect(loaded.filter((path) => path.includes('resvg'))).toEqual([]);
+  folder.remove();
 });

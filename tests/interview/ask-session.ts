@@ -10,6 +10,9 @@ export const ESCAPE = '\u001b';
 export const ERASE = '\u007f';
 export const CTRL_C = '\u0003';
 
+/** Far longer than a busy machine needs, ms: a talk that hangs fails here, and shows where. */
+const PATIENCE = 900_000;
+
 /** One turn of a talk: what must be on screen, then what is typed. */
 export type Turn = readonly [see: RegExp, type: string];
 
@@ -38,7 +41,7 @@ export function talk(
         new Error(`${why} at turn ${turn}, ${turns[turn]?.[0]}; shown:\n${stripVTControlCharacters(shown)}`),
       );
     };
-    const timer = setTimeout(() => fail('time ran out'), 30_000);
+    const timer = setTimeout(() => fail('time ran out'), PATIENCE);
     pty.onData((data) => {
       shown += data;
       const next = turns[turn];

@@ -125,6 +125,50 @@ test('a bowler who knows only speed and revs measures the rest, and is told what
   expect(shown).toContain('Cancelled');
 });
 
+test('a PAP that no bowler has is refused at its last reading, and an earlier one can be mended', async () => {
+  const shown = await talk([
+    who,
+    hand,
+    kind,
+    thumb,
+    skill,
+    [/in mph\?/, ENTER],
+    [/turns per minute/, ENTER],
+    [/axis stand/, `60${ENTER}`],
+    [/sideways/, ENTER],
+    [/far over/, `?${ENTER}`],
+    [/PAP be found/, ENTER],
+    [/along the midline/, `2${ENTER}`],
+    [/below the thumb/, `?${ENTER}`],
+    [/Makes PAP over 0.24 in, which must be 2 to 7.5 in; got "\?"/, `<${ENTER}`],
+    [/along the midline/, `-1/2${ENTER}`],
+    [/below the thumb/, `?${ENTER}`],
+    [/PAP over: 2.\d+ in[\s\S]*Which ball/, CTRL_C],
+  ]);
+  expect(shown).toContain('Cancelled');
+});
+
+test('an interview that was answered to its end is taken up at its last question', async () => {
+  const answers = [
+    ['bowler', 'average-right'],
+    ['ball', 'plain-medium'],
+    ['lane', 'house-easy'],
+  ];
+  const wishes = [
+    ['hookStart', 4],
+    ['hookShape', null],
+    ['hookTotal', 2],
+  ];
+  const shown = await talk(
+    [
+      [/left after 6 answers. Go on there/, ENTER],
+      [/6\/6 {2}How much should it hook in all[\s\S]*❯ Little/, ENTER],
+    ],
+    { env: { LEFT_INTERVIEW: JSON.stringify([...answers, ...wishes]) } },
+  );
+  expect(recordsIn(shown).want).toEqual({ hookStart: 4, hookTotal: 2 });
+});
+
 test('what was answered before ctrl-C is remembered, and can be gone on with', async () => {
   const left = await talk([who, [/Which hand/, DOWN], [/❯ Left/, ENTER], [/nearest to how/, CTRL_C]]);
   const [, remembered = ''] = /remembered: (.*)/.exec(stripVTControlCharacters(left)) ?? [];

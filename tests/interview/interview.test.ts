@@ -349,12 +349,25 @@ describe('a bowler who knows none of the numbers', () => {
 
   // biome-ignore format: one case a line
   test.each([
-    { way: { speedMph: UNKNOWN, speedHow: 'display' }, at: 'displayMph', given: '25', rule: 'makes 26.6 mph, and that must be 8 to 26 mph' },
-    { way: { revRateRpm: UNKNOWN, revRateHow: 'video', frames: '2' }, at: 'framesPerSecond', given: '60', rule: 'makes 3600 rpm, and that must be 30 to 700 rpm' },
+    { way: { speedMph: UNKNOWN, speedHow: 'display' }, at: 'displayMph', given: '25', rule: 'makes ball speed at release 26.6 mph, which must be 8 to 26 mph' },
+    { way: { revRateRpm: UNKNOWN, revRateHow: 'video', frames: '2' }, at: 'framesPerSecond', given: '60', rule: 'makes rev rate 3600 rpm, which must be 30 to 700 rpm' },
+    { way: { revRateRpm: UNKNOWN, revRateHow: 'video', turns: '1/4', frames: '2' }, at: 'framesPerSecond', given: '60', rule: 'leaves rev rate unsure by 243.03 rpm, which must be 0 to 200 rpm' },
+    { way: { axisTiltDeg: '60', axisRotationDeg: UNKNOWN, rotationHow: 'picture', markAside: '3' }, at: 'ballWidth', given: '6', rule: 'must show the mark nearer the ball’s centre at this axis tilt' },
     { way: { papOverIn: UNKNOWN, papHow: 'ring', ringAsideIn: '1' }, at: 'ringBelowIn', given: '1/2', rule: 'no ring crosses at both' },
+    { way: { axisTiltDeg: '60', papOverIn: UNKNOWN, papHow: 'ring', ringAsideIn: '2' }, at: 'ringBelowIn', given: UNKNOWN, rule: 'makes PAP over 0.24 in, which must be 2 to 7.5 in' },
   ])('readings that make no bowler are refused at $at', ({ way, at, given, rule }) => {
-    const fault = answer(walkTo(at, way).interview, given);
+    const { interview } = walkTo(at, way);
+    const fault = answer(interview, given);
     expect(isFault(fault) && fault.rule).toContain(rule);
+    expect(isFault(fault) && fault.hint).toContain('<');
+    expect(nextQuestion(interview)?.id).toBe(at);
+  });
+
+  test('what readings make is refused in the unit the person uses', () => {
+    const metric = startInterview(questionsFor(shelf, UNITS.metric));
+    const ring = { axisTiltDeg: '60', papOverIn: UNKNOWN, papHow: 'ring', ringAsideIn: '50' };
+    const fault = answer(walkTo('ringBelowIn', ring, metric).interview, UNKNOWN);
+    expect(isFault(fault) && fault.rule).toMatch(/makes PAP over [\d.]+ mm, which must be 50.8 to 190.5 mm/);
   });
 
   test('a number of the ball cannot be unknown', () => {

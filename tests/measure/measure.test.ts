@@ -111,19 +111,26 @@ describe('first oil ring', () => {
 
 describe('picture from behind', () => {
   test('rotationFromPicture: the mark at the edge rolls straight, in the middle it spins sideways', () => {
-    expect(to(rotationFromPicture(5, 10, 0).value, DEGREE)).toBeCloseTo(0, 9);
-    expect(to(rotationFromPicture(0, 10, 0.2).value, DEGREE)).toBeCloseTo(90, 9);
+    expect(to(rotationFromPicture(5, 10, 0)?.value as number, DEGREE)).toBeCloseTo(0, 9);
+    expect(to(rotationFromPicture(0, 10, 0.2)?.value as number, DEGREE)).toBeCloseTo(90, 9);
   });
 
   test('rotationFromPicture: inverts the axis of the release', () => {
     const [tilt, rotation] = [from(15, DEGREE), from(50, DEGREE)];
     const aside = 5 * Math.cos(tilt) * Math.cos(rotation);
-    expect(rotationFromPicture(aside, 10, tilt).value).toBeCloseTo(rotation, 12);
+    expect(rotationFromPicture(aside, 10, tilt)?.value).toBeCloseTo(rotation, 12);
+  });
+
+  test('rotationFromPicture: a mark farther out than the axis tilt lets it be shows no axis', () => {
+    expect(rotationFromPicture(6, 10, 0)).toBeNull(); // outside the ball
+    const tilt = from(60, DEGREE); // its mark never stands farther out than half the radius
+    expect(rotationFromPicture(3, 10, tilt)).toBeNull();
+    expect(rotationFromPicture(2.6, 10, tilt)?.value).toBe(0); // within what a reading may be off
   });
 
   test('rotationFromPicture: surest near sideways, least sure near straight', () => {
-    expect(rotationFromPicture(4.8, 10, 0).deviation).toBeGreaterThan(
-      2 * rotationFromPicture(1, 10, 0).deviation,
+    expect(rotationFromPicture(4.8, 10, 0)?.deviation).toBeGreaterThan(
+      2 * (rotationFromPicture(1, 10, 0)?.deviation as number),
     );
   });
 });

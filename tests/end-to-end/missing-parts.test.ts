@@ -1,0 +1,120 @@
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterEach, describe, expect, test } from 'vitest';
+import { CARD_FILE } from '../../src/regression/card.js';
+import { packageCopy } from './package-copy.js';
+import { runCli } from './run-cli.js';
+
+/* The built program where a part of it is missing, damaged or dies: the rest still works, and says what is wrong. */
+
+let copy: ReturnType<typeof packageCopy> | undefined;
+afterEach(() => {
+  copy?.remove();
+  copy = undefined;
+});
+
+const RECORDS = ['--bowler', 'average-right', '--ball', 'plain-medium'];
+
+describe('without the library that draws PNG', () => {
+  const sheet = (...more: readonly string[]) => {
+    copy ??= packageCopy({ without: ['@resvg/resvg-js'] });
+    return runCli(['sheet', ...RECORDS, '--layout', '70 x 4 1/2 x 30', ...more], {
+      main: copy.main,
+      cwd: copy.path,
+    });
+  };
+
+  test.each(['svg', 'html', 'pdf'])('a sheet as %s is written as ever', async (kind) => {
+    const { code, err } = await sheet('--out', `sheet.${kind}`);
+    expect([code, err]).toEqual([0, '']);
+    expect(existsSync(join(copy!.path, `sheet.${kind}`))).toBe(true);
+  });
+
+  test('a sheet is shown on screen as ever', async () => {
+    const { code, out, err } = await sheet();
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toContain('Marks by tape');
+  });
+
+  test('a PNG says what is missing and what to do, with exit code 2 and no file', async () => {
+    const { code, out, err } = await sheet('--out', 'sheet.png');
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toBe(
+      'command line\n  A PNG file needs the package @resvg/resvg-js; got none that loads on this machine. ' +
+        'Name a .pdf, .svg or .html file instead, or install flarewise again.\n',
+    );
+    expect(existsSync(join(copy!.path, 'sheet.png'))).toBe(false);
+  });
+});
+
+describe('without a regression that can be used, physics alone recommends', () => {
+  const alone = async (why: string): Promise<void> => {
+    const { code, out } = await runCli(['recommend', ...RECORDS, '--lane', 'house-easy', '--workers', '2'], {
+      main: copy!.main,
+    });
+    expect(code).toBe(0);
+    const told = out.replace(/\s+/g, ' ').split(`Physics searched alone: ${why}.`);
+    expect(told).toHaveLength(2); // said once
+    expect(told.join('')).not.toMatch(/regression|runtime|onnx/i);
+  };
+
+  test('where its runtime is not installed', async () => {
+    copy = packageCopy({ without: ['onnxruntime-node'] });
+    await alone('the runtime of the fitted regression is missing or refuses its file');
+  });
+
+  test('where it was fitted to another engine', async () => {
+    copy = packageCopy();
+    const file = join(copy.path, 'models', CARD_FILE);
+    const card = JSON.parse(readFileSync(file, 'utf8'));
+    card.physics = { hash: 'another', numbers: card.physics.numbers.map((number: number) => 1.5 * number) };
+    writeFileSync(file, JSON.stringify(card));
+    await alone('the fitted regression is of an earlier physics engine');
+  });
+});
+
+test('fitting a regression without its runtime says what is missing, before anything is rolled', async () => {
+  copy = packageCopy({ without: ['onnxruntime-node'] });
+  const { code, err } = await runCli(['fit', '--lanes', '20', '--epochs', '1', '--data', 'd', '--out', 'o'], {
+    main: copy.main,
+    cwd: copy.path,
+  });
+  expect(code).toBe(2);
+  expect(err).toContain('The fitted regression needs the package onnxruntime-node');
+  expect(existsSync(join(copy.path, 'd'))).toBe(false);
+});
+
+describe('a worker thread that dies', () => {
+  // ends a thread in the middle of its work, as the machine does
+  const DEATH = `import { isMainThread } from 'node:worker_threads';
+    if (!isMainThread) {
+      const { sin } = Math;
+      let left = 50_000;
+      Math.sin = (x) => { if (left-- === 0) process.exit(9); return sin(x); };
+    }`;
+  const env = { NODE_OPTIONS: `--import data:text/javascript,${encodeURIComponent(DEATH)}` };
+
+  test.each([
+    ['recommend', ['recommend', ...RECORDS, '--lane', 'house-easy', '--workers', '2']],
+    [
+      'coach',
+      [
+        'coach',
+        '--bowlers',
+        'average-right,average-left',
+        '--balls',
+        'plain-medium',
+        '--lanes',
+        'house-easy',
+        '--workers',
+        '2',
+      ],
+    ],
+  ])('ends %s with exit code 2 and says what to do', async (_, args) => {
+    const { code, err } = await runCli(args, { env });
+    expect(err).toContain('worker thread must live until its work is done; got one that ended early.');
+    expect(err).toContain('--workers 1');
+    expect(err).not.toMatch(/\n {4}at /);
+    expect(code).toBe(2);
+  });
+});
