@@ -86,9 +86,9 @@ function randomPattern(between: (low: number, high: number) => number): OilPatte
         ...{ film: outside, filmEnd: between(0.1, 0.8) * outside },
       },
     ],
-    frictionOiled: between(0.03, 0.05),
+    frictionOiled: between(0.015, 0.04),
     frictionDry: between(0.15, 0.28),
-    filmScale: between(3.5, 7),
+    filmScale: between(2, 5),
     edgeLength: from(1.5, FOOT),
     edgeWidth: 0.75 * BOARD,
   };

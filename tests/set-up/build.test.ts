@@ -22,7 +22,7 @@ const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 let folder: string;
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'flarewise-'));
-  for (const part of ['tools', 'tsconfig.json'])
+  for (const part of ['src/build.mjs', 'tsconfig.json'])
     cpSync(join(ROOT, part), join(folder, part), { recursive: true });
   symlinkSync(join(ROOT, 'node_modules'), join(folder, 'node_modules'), 'junction');
   writeFileSync(join(folder, 'package.json'), '{ "type": "module" }');
@@ -36,7 +36,7 @@ const write = (name: string, text: string): void => writeFileSync(join(folder, '
 const compiled = (name: string): string => readFileSync(join(folder, 'dist', name), 'utf8');
 
 function build() {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [join(folder, 'tools/build.mjs')], {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [join(folder, 'src/build.mjs')], {
     encoding: 'utf8',
   });
   expect(stdout).toBe(''); // it is for answers
