@@ -1,6 +1,8 @@
+import { InputError } from '../errors.js';
 import type { RecommendInputs } from '../recommend/setting.js';
 import { ballRecord } from '../records/ball.js';
-import { keepNew } from '../records/saved-records.js';
+import { keepAll, type NewRecord } from '../records/change-records.js';
+import { idFrom } from '../records/record-id.js';
 import { UNITS, type Units } from '../report/display-units.js';
 import { demoInputs } from './demo-inputs.js';
 import { gather } from './gather.js';
@@ -36,12 +38,29 @@ async function asked(units: Units, options: GlobalOptions, terminal: Terminal): 
       remember: (left) => writeLeftInterview(home, left),
     },
   );
-  const kept = [
-    ...(keep.bowler ? [`bowler/${await keepNew(home, 'bowler', keep.bowler, inputs.bowler)}`] : []),
-    ...(keep.ball ? [`ball/${await keepNew(home, 'ball', keep.ball, ballRecord(inputs.ball))}`] : []),
-  ];
-  if (kept.length > 0) stderr.write(`Kept as ${kept.join(' and ')}.\n`);
+  await keepAsked(home, keep, inputs, stderr);
   return inputs;
+}
+
+/** Keeps what the person wants kept; where that fails they are told, and get their answer all the same. */
+async function keepAsked(
+  home: string,
+  keep: { readonly bowler?: string | undefined; readonly ball?: string | undefined },
+  { bowler, ball }: RecommendInputs,
+  stderr: Terminal['stderr'],
+): Promise<void> {
+  const wanted: NewRecord[] = [];
+  const ifTaken = 'number';
+  if (keep.bowler) wanted.push({ kind: 'bowler', id: idFrom(keep.bowler), record: bowler, ifTaken });
+  if (keep.ball) wanted.push({ kind: 'ball', id: idFrom(keep.ball), record: ballRecord(ball), ifTaken });
+  if (wanted.length === 0) return;
+  try {
+    const ids = await keepAll(home, wanted);
+    stderr.write(`Kept as ${wanted.map(({ kind }, i) => `${kind}/${ids[i]}`).join(' and ')}.\n`);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    stderr.write(`Not kept: ${error.message}\n`);
+  }
 }
 
 function demo({ stderr }: Terminal) {

@@ -1,7 +1,8 @@
 import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { Piscina } from 'piscina';
-import writeFileAtomic from 'write-file-atomic';
+import { sweep } from '../files/leftovers.js';
+import { putFile } from '../files/put-file.js';
 import { ROW } from './shot-rows.js';
 
 export interface DataRun {
@@ -32,6 +33,7 @@ export async function runDesign({
   onProgress,
 }: DataRun): Promise<Float32Array> {
   await mkdir(directory, { recursive: true });
+  sweep(directory);
   const pool = new Piscina<{ seed: number; from: number; to: number }, Float32Array>({
     filename: new URL('./rows-worker.js', import.meta.url).href,
     minThreads: 1,
@@ -46,7 +48,7 @@ export async function runDesign({
         const file = join(directory, `seed-${seed}-lanes-${from}-${to}.f32`);
         const kept = await readRows(file);
         const rows = kept ?? (await pool.run({ seed, from, to }));
-        if (!kept) await keep(file, rows);
+        if (!kept) keep(file, rows);
         done += to - from;
         onProgress?.(done, lanes);
         return rows;
@@ -65,8 +67,8 @@ async function readRows(file: string): Promise<Float32Array | null> {
   return new Float32Array(content.buffer.slice(content.byteOffset, content.byteOffset + content.length));
 }
 
-const keep = (file: string, rows: Float32Array): Promise<void> =>
-  writeFileAtomic(file, Buffer.from(rows.buffer, rows.byteOffset, rows.byteLength), { fsync: false });
+const keep = (file: string, rows: Float32Array): void =>
+  putFile(file, Buffer.from(rows.buffer, rows.byteOffset, rows.byteLength), { durable: false });
 
 function concatenated(parts: readonly Float32Array[]): Float32Array {
   const all = new Float32Array(parts.reduce((sum, part) => sum + part.length, 0));
