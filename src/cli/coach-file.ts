@@ -32,7 +32,7 @@ const sha256 = (data: string | Uint8Array): string => createHash('sha256').updat
 export interface CoachFile {
   /** What it held already: lines by unit. */
   readonly known: ReadonlyMap<string, readonly CoachLine[]>;
-  /** Puts a unit's lines at its end. @throws {InputError} `cannot-write` when they find no room */
+  /** Puts a unit's lines at its end. @throws {InputError} `no-access` when they find no room */
   readonly append: (key: string, lines: readonly CoachLine[]) => void;
   readonly close: () => void;
 }
@@ -40,7 +40,7 @@ export interface CoachFile {
 /**
  * The file that `--out` names, seen to be a new one or a coach's, and to be writable. Nothing in it changes.
  *
- * @throws {InputError} `cannot-write`, or `not-coach-lines` for a file that holds something else
+ * @throws {InputError} `no-access`, or `not-coach-lines` for a file that holds something else
  */
 export function coachFileFlag(path: string | undefined): string | undefined {
   if (path === undefined) return undefined;

@@ -26,7 +26,7 @@ export function kindOfFile<const T extends string>(path: string, kinds: readonly
  * Writes a file whole or not at all, in place of one of that name.
  *
  * @param flag  that names it
- * @throws {InputError} `cannot-write` when the place named cannot be written to
+ * @throws {InputError} `no-access` when the place named cannot be written to
  */
 export const writeOut = (path: string, bytes: Uint8Array, flag = OUT): void =>
   orSayWhy({ path, field: flag }, () => putFile(path, bytes));
@@ -34,7 +34,7 @@ export const writeOut = (path: string, bytes: Uint8Array, flag = OUT): void =>
 /**
  * A file that a flag names, once it is sure that it can be written: an answer without a place is not worked out.
  *
- * @throws {InputError} `cannot-write` when it cannot
+ * @throws {InputError} `no-access` when it cannot
  */
 export function checkedOut(path: string, flag = OUT): string {
   checkPlace({ path, field: flag });

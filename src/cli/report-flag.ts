@@ -5,7 +5,7 @@ export const REPORT_FLAG = '--report';
 /**
  * The file a web page is asked for in; null where none is.
  *
- * @throws {InputError} `flag` when its name says that it is something else, `cannot-write` when it cannot be written
+ * @throws {InputError} `flag` when its name says that it is something else, `no-access` when it cannot be written
  */
 export function reportFlag(path: string | undefined): string | null {
   if (path === undefined) return null;

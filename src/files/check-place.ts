@@ -8,7 +8,7 @@ import { notAFile, realPlace } from './put-file.js';
  * Makes sure that a file can be written, by making one beside it and removing it, so that a person does not wait for an
  * answer that has no place. Half-written files in that folder whose programs have ended are removed.
  *
- * @throws {InputError} `cannot-write` when it cannot
+ * @throws {InputError} `no-access` when it cannot
  */
 export const checkPlace = (place: Place): void =>
   orSayWhy(place, () => {
@@ -19,7 +19,7 @@ export const checkPlace = (place: Place): void =>
     probe(dirname(path));
   });
 
-/** Makes a folder where there is none, and makes sure that files can be written in it. @throws {InputError} `cannot-write` */
+/** Makes a folder where there is none, and makes sure that files can be written in it. @throws {InputError} `no-access` */
 export const checkFolder = (place: Place, mode = 0o777): void =>
   orSayWhy({ ...place, rule: place.rule ?? 'must be a folder that can be written to' }, () => {
     mkdirSync(place.path, { recursive: true, mode });

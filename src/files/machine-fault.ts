@@ -7,8 +7,8 @@ const REASONS: Readonly<Record<string, readonly [got: string, hint: string]>> = 
   EEXIST: ['where a file stands in place of a folder', 'Check the path.'],
   EISDIR: ['a folder', 'Name a file in it.'],
   ENOTSUP: ['not an ordinary file', 'Name an ordinary file.'],
-  EACCES: ['where you may not write', 'Choose another folder.'],
-  EPERM: ['where you may not write', 'Choose another folder.'],
+  EACCES: ['where you lack permission', 'Change its permissions, or choose another folder.'],
+  EPERM: ['where you lack permission', 'Change its permissions, or choose another folder.'],
   EROFS: ['on a disk that cannot be written to', 'Choose another folder.'],
   ENOSPC: ['on a disk that is full', 'Make room, or choose another disk.'],
   EDQUOT: ['on a disk where your share is used up', 'Make room, or choose another disk.'],
@@ -34,7 +34,7 @@ export interface Place {
 /**
  * Does something with a file or a folder; where the machine does not let it, says so as something a person can mend.
  *
- * @throws {InputError} `cannot-write`; any other error as it is
+ * @throws {InputError} `no-access`; any other error as it is
  */
 export function orSayWhy<T>(place: Place, act: () => T): T {
   try {
@@ -50,7 +50,7 @@ export function machineFault(error: unknown, { path, field, rule, hint }: Place)
   if (!(error instanceof Error) || error instanceof InputError || !/^E[A-Z0-9]+$/.test(code ?? ''))
     return error;
   const [why, advice] = REASONS[code as string] ?? [`which failed (${code})`, 'Check the disk and the path.'];
-  return new InputError('cannot-write', {
+  return new InputError('no-access', {
     field,
     rule: rule ?? 'must be a file that can be written',
     got: `${JSON.stringify(path)}, ${why}`,

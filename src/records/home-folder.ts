@@ -13,7 +13,7 @@ const PATIENCE = 10_000; // ms; a change takes some hundredths of a second
  * Makes a change under the lock, in a folder that is there, with nothing left half done by programs that were killed.
  *
  * @param folders  below it, in which the change writes files
- * @throws {InputError} `cannot-write` when the folder cannot be written to, `locked` when another program does not let go
+ * @throws {InputError} `no-access` when the folder cannot be written to, `locked` when another program does not let go
  */
 export async function inHome<T>(home: string, folders: readonly string[], change: () => T): Promise<T> {
   try {

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { InputError } from '../errors.js';
+import { orSayWhy } from '../files/machine-fault.js';
 import { settle } from './home-folder.js';
 import { readRecord } from './read-record.js';
 import { isId } from './record-id.js';
@@ -21,12 +22,19 @@ export interface RecordName {
 export type KeptRecord = RecordName &
   ({ readonly record: RecordOf[RecordKind] } | { readonly error: InputError });
 
-/** Ids in the order of their letters; none when nothing was kept yet. */
+/**
+ * Ids in the order of their letters; none when nothing was kept yet.
+ *
+ * @throws {InputError} `no-access` when their folder cannot be read
+ */
 export function keptIds(home: string, kind: RecordKind): readonly string[] {
   settle(home);
   const folder = join(home, folderOf(kind));
   if (!existsSync(folder)) return [];
-  return readdirSync(folder)
+  const place = { path: folder, field: 'the folder of kept records', rule: 'must be one that can be read' };
+  return orSayWhy({ ...place, hint: 'Move what stands there away, or set FLAREWISE_HOME.' }, () =>
+    readdirSync(folder),
+  )
     .filter((file) => file.endsWith('.json'))
     .map((file) => file.slice(0, -'.json'.length))
     .filter(isId)

@@ -1,8 +1,9 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { openCoachFile } from '../../src/cli/coach-file.js';
 import { scratchFolder } from '../end-to-end/demo-files.js';
+import { killedAtStep } from '../files/killed-at-step.js';
 import { killedAfter } from '../records/killed.js';
 import { coachPairOf } from '../report/coach-fixture.js';
 
@@ -34,4 +35,29 @@ test('openCoachFile: runs killed 24 times lose no unit that was whole, and leave
   }
   expect(readFileSync(file, 'utf8').split('\n').slice(0, -1)).toHaveLength(4 * before);
   expect(readdirSync(scratch.path).filter((name) => !/^out\.jsonl(\.lock\..+)?$/.test(name))).toEqual([]);
+});
+
+test('openCoachFile: killed at any step of mending a file, it leaves the file as it was or mended', () => {
+  const file = join(scratch.path, 'half.jsonl');
+  const first = openCoachFile(file);
+  for (const key of ['a', 'b']) first.append(key, [coachPairOf(key)]);
+  first.close();
+  const mended = readFileSync(file, 'utf8');
+  const half = mended + JSON.stringify(coachPairOf('c')).slice(0, 100);
+  const script = `
+    const { openCoachFile } = await import(${JSON.stringify(BUILT)});
+    openCoachFile(${JSON.stringify(file)}).close();`;
+  const seen = new Set<string>();
+  let step = 0;
+  for (let isKilled = true; isKilled; ) {
+    writeFileSync(file, half);
+    isKilled = killedAtStep(script, ++step);
+    const text = readFileSync(file, 'utf8');
+    expect([half, mended], `killed at step ${step}`).toContain(text);
+    seen.add(text);
+  }
+  expect(seen.size).toBe(2);
+  const { known, close } = openCoachFile(file);
+  close();
+  expect([...known.keys()]).toEqual(['a', 'b']);
 });

@@ -128,7 +128,7 @@ test('keepAll: where one file cannot be written none is, and no half-written fil
       { kind: 'lane', id: 'a', record: called('second'), ifTaken: 'replace' },
       { kind: 'bowler', id: 'b', record: bowler, ifTaken: 'replace' },
     ]),
-  ).rejects.toMatchObject({ code: 'cannot-write' });
+  ).rejects.toMatchObject({ code: 'no-access' });
   expect(readKept(home, 'lane', 'a').note).toBe('first');
   expect(readdirSync(join(home, 'lanes'))).toEqual(['a.json']);
   expect(readdirSync(join(home, 'removed', 'lanes'))).toEqual([]);
@@ -188,7 +188,7 @@ test.each([
 ])('a home that cannot be made is the person’s to mend: $what', async ({ make, below = '' }) => {
   make();
   await expect(keepNew(join(home, below), 'lane', 'a', lane)).rejects.toMatchObject({
-    code: 'cannot-write',
+    code: 'no-access',
     message: expect.stringMatching(
       /the folder of kept records must be one that can be written to.*FLAREWISE_HOME/,
     ),
@@ -208,4 +208,12 @@ test('moves that a killed program left are finished before anything is read', as
   expect(keptIds(home, 'lane')).toEqual(['b']);
   expect(existsSync(join(home, 'pending-moves.json'))).toBe(false);
   expect(readdirSync(join(home, 'removed', 'lanes'))).toEqual(['a.json']);
+});
+
+test('keptIds: a file where a folder should be is told of as something to mend', () => {
+  mkdirSync(home);
+  writeFileSync(join(home, 'lanes'), '');
+  expect(() => keptIds(home, 'lane')).toThrow(
+    /kept records must be one that can be read; got ".*lanes", where a file/,
+  );
 });
