@@ -1,4 +1,13 @@
-import { closeSync, lstatSync, mkdirSync, openSync, rmSync, statSync } from 'node:fs';
+import {
+  closeSync,
+  fsyncSync,
+  lstatSync,
+  mkdirSync,
+  openSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join } from 'node:path';
 import { newLeftover, sweep } from './leftovers.js';
 import { orSayWhy, type Place } from './machine-fault.js';
@@ -28,7 +37,16 @@ export const checkFolder = (place: Place, mode = 0o777): void =>
 
 function probe(folder: string): void {
   sweep(folder);
-  const file = join(folder, newLeftover());
-  closeSync(openSync(file, 'wx'));
-  rmSync(file);
+  const path = join(folder, newLeftover());
+  const file = openSync(path, 'wx');
+  try {
+    writeFileSync(file, new Uint8Array(A_BLOCK));
+    fsyncSync(file); // some disks say only now that they are full
+  } finally {
+    closeSync(file);
+    rmSync(path, { force: true });
+  }
 }
+
+/** Bytes; an empty file finds room on a disk that is full. */
+const A_BLOCK = 4096;
