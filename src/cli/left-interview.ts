@@ -17,7 +17,7 @@ export function readLeftInterview(home: string): LeftInterview | null {
       Array.isArray(left) && left.every((pair) => Array.isArray(pair) && typeof pair[0] === 'string');
     return isSound ? (left as LeftInterview) : null;
   } catch {
-    return null; // it only saves typing: nobody should have to mend it
+    return null; // it only saves typing: no one should have to mend it
   }
 }
 
