@@ -1,11 +1,10 @@
 import { InputError } from '../errors.js';
 import { coach } from '../recommend/coach.js';
 import type { CoachUnit } from '../recommend/coach-unit.js';
-import type { CoachLine } from '../records/coach-answer.js';
 import { VERSION } from '../records/version.js';
 import { coachCsv } from '../report/coach-csv.js';
 import { coachReport } from '../report/coach-report.js';
-import { appendUnit, readCoachFile, unitKey } from './coach-file.js';
+import { coachFileFlag, openCoachFile, unitKey } from './coach-file.js';
 import { cacheFolder } from './core-fitter.js';
 import { gather } from './gather.js';
 import { loadBalls, loadBowlers, loadLanes } from './load-list.js';
@@ -25,6 +24,7 @@ export async function coachCommand(options: CoachOptions, terminal: Terminal): P
     lanes: () => loadLanes(options.lanes, terminal),
     want: () => wantFlags(options),
     part: () => partFlag(options.part),
+    out: () => coachFileFlag(options.out),
     seed,
     ruleSet,
     workers,
@@ -37,8 +37,9 @@ export async function coachCommand(options: CoachOptions, terminal: Terminal): P
     .filter((_, i) => i % given.part.of === given.part.number - 1);
   const told = { seed: given.seed, ruleSet: given.ruleSet, cache: cacheFolder(terminal) };
   const keys = units.map((unit) => unitKey(unit, [VERSION, given.seed, given.ruleSet]));
-  const { out } = options;
-  const known = out === undefined ? new Map<string, readonly CoachLine[]>() : readCoachFile(out);
+  const file = given.out === undefined ? undefined : openCoachFile(given.out);
+  process.once('exit', () => file?.close()); // an interrupt ends the program without coming back here
+  const known = file?.known ?? new Map();
   const open = units.map((unit, i) => ({ unit, key: keys[i] })).filter(({ key }) => !known.has(key));
   const answered = new Map(known);
   await withProgress(terminal, async (onProgress) => {
@@ -52,12 +53,12 @@ export async function coachCommand(options: CoachOptions, terminal: Terminal): P
       given.workers,
       (lines, i) => {
         answered.set(open[i].key, lines);
-        if (out !== undefined) appendUnit(out, open[i].key, lines);
+        file?.append(open[i].key, lines);
         fresh += 1;
         show();
       },
     );
-  });
+  }).finally(() => file?.close());
   const lines = keys.flatMap((key) => answered.get(key) ?? []);
   if (options.jsonl) terminal.stdout.write(lines.map((line) => `${JSON.stringify(line)}\n`).join(''));
   else if (options.csv && !options.json) terminal.stdout.write(coachCsv(lines));

@@ -5,16 +5,21 @@ import { completionScript } from './completion-scripts.js';
 import { completedCommands } from './completions.js';
 import { SHELLS } from './flag-table.js';
 import { oneOf } from './flags.js';
+import { gather } from './gather.js';
+import { globalFlags } from './global-flags.js';
 import type { GlobalOptions } from './options.js';
 import type { Terminal } from './terminal.js';
 
 /** `flarewise completions`: the script with which a shell completes commands, flags and demo ids. */
 export async function completionsCommand(
-  _options: GlobalOptions,
-  { stdout }: Terminal,
+  options: GlobalOptions,
+  terminal: Terminal,
   [given]: readonly string[],
 ): Promise<void> {
-  const shell = oneOf('the shell', given, SHELLS, 'Name the shell you type in.');
+  const { shell } = gather({
+    shell: () => oneOf('the shell', given, SHELLS, 'Name the shell you type in.'),
+    ...globalFlags(options, terminal),
+  });
   const { bowlers, balls, lanes } = demoShelf();
   const ids = (records: readonly { readonly id: string }[]): string[] => records.map(({ id }) => id);
   const records = {
@@ -23,5 +28,5 @@ export async function completionsCommand(
     '--lane': ids(lanes),
     '--rules': ids(loadRuleSets()),
   };
-  stdout.write(completionScript[shell](completedCommands(COMMANDS, records)));
+  terminal.stdout.write(completionScript[shell](completedCommands(COMMANDS, records)));
 }

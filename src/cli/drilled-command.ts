@@ -4,13 +4,13 @@ import { drilledReport } from '../report/drilled-report.js';
 import { coreFitter } from './core-fitter.js';
 import { layoutFlag } from './flags.js';
 import { gather } from './gather.js';
+import { globalFlags } from './global-flags.js';
 import { loadBall, loadBowler } from './load-record.js';
 import type { DrilledOptions } from './options.js';
 import { ounceFlag } from './ounce-flag.js';
 import { printAnswer } from './print-answer.js';
 import { rulesFlag } from './rules-flag.js';
 import type { Terminal } from './terminal.js';
-import { unitsFlag } from './units-flag.js';
 
 /** `flarewise drilled`: what one layout makes of a ball. */
 export async function drilledCommand(options: DrilledOptions, terminal: Terminal): Promise<void> {
@@ -25,7 +25,7 @@ export async function drilledCommand(options: DrilledOptions, terminal: Terminal
     layout: () => layoutFlag(options.layout),
     ounce: () => ounceFlag(options.ounce),
     ruleSet: () => rulesFlag(options.rules),
-    units: () => unitsFlag(options.units),
+    ...globalFlags(options, terminal),
   });
   const inputs = { ...records, layout: layoutOnBall(written, records.ball) };
   const answer = drilledAnswer(inputs, { ounce, ruleSet, fitter: coreFitter(terminal) });

@@ -1,6 +1,8 @@
 import { InputError } from '../errors.js';
 import { findTerm, loadGlossary } from '../records/glossary.js';
 import { glossaryReport, termReport } from '../report/glossary-report.js';
+import { gather } from './gather.js';
+import { globalFlags } from './global-flags.js';
 import type { GlobalOptions } from './options.js';
 import { printAnswer } from './print-answer.js';
 import type { Terminal } from './terminal.js';
@@ -15,6 +17,7 @@ export async function explainCommand(
   terminal: Terminal,
   words: readonly string[],
 ): Promise<void> {
+  gather(globalFlags(options, terminal));
   const glossary = loadGlossary();
   if (words.length === 0)
     return printAnswer(glossary, (page) => glossaryReport(glossary, page), options, terminal);

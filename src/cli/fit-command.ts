@@ -1,3 +1,4 @@
+import { checkFolder } from '../files/check-place.js';
 import { VERSION } from '../records/version.js';
 import type { ModelCard } from '../regression/card.js';
 import { fitModel } from '../regression/fit-model.js';
@@ -5,12 +6,12 @@ import { MODELS } from '../regression/model-files.js';
 import { fitReport } from '../report/fit-report.js';
 import { wholeNumber } from './flags.js';
 import { gather } from './gather.js';
+import { globalFlags } from './global-flags.js';
 import type { FitCommandOptions } from './options.js';
 import { platformFolders } from './platform-folders.js';
 import { printAnswer } from './print-answer.js';
 import { withProgress } from './progress.js';
 import type { Terminal } from './terminal.js';
-import { workersFlag } from './workers-flag.js';
 
 const USUAL_SEED = 1;
 const USUAL_LANES = 36000;
@@ -21,16 +22,22 @@ const MOST_SEED = 1000; // the probes of the physics lie beyond
 export async function fitCommand(options: FitCommandOptions, terminal: Terminal): Promise<void> {
   const number = (flag: string, given: string | undefined, usual: number, most: number) => () =>
     given === undefined ? usual : wholeNumber(flag, given, [1, most], `Left out, it is ${usual}.`);
-  const { workers, ...given } = gather({
+  const { workers, data, out, ...given } = gather({
     seed: number('--seed', options.seed, USUAL_SEED, MOST_SEED),
     lanes: number('--lanes', options.lanes, USUAL_LANES, 1_000_000),
     epochs: number('--epochs', options.epochs, USUAL_EPOCHS, 10_000),
-    workers: () => workersFlag(options.workers, terminal.cores),
+    ...globalFlags(options, terminal),
+    data: () => folderFlag('--data', options.data ?? platformFolders().cache),
+    out: () => folderFlag('--out', options.out ?? MODELS),
   });
-  const data = options.data ?? platformFolders().cache;
-  const out = options.out ?? MODELS;
   const card: ModelCard = await withProgress(terminal, (onProgress) =>
     fitModel({ ...given, workers, data, out, version: VERSION, onProgress }),
   );
   printAnswer(card, (page) => fitReport(card, out, page), options, terminal);
+}
+
+/** A folder that files can be written in, made where there is none. */
+function folderFlag(field: string, path: string): string {
+  checkFolder({ path, field });
+  return path;
 }

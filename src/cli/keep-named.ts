@@ -1,34 +1,36 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { Interviewed } from '../interview/interview.js';
 import { ballRecord } from '../records/ball.js';
-import type { RecordKind, RecordOf } from '../records/record-kinds.js';
-import { allKept, keepNew } from '../records/saved-records.js';
+import { keepAll, type NewRecord } from '../records/change-records.js';
+import { idFrom } from '../records/record-id.js';
+import { allKept } from '../records/saved-records.js';
 import { homeOf } from './home.js';
 import type { Terminal } from './terminal.js';
 
-/** Keeps the bowler and the ball of an interview, where the person gave a name for them, and says as what. */
+/**
+ * Keeps the bowler and the ball of an interview, where the person gave a name for them, and says as what. Both or none.
+ *
+ * An interview that is gone on with ends here again; what it kept the first time is not kept twice.
+ */
 export async function keepNamed(
   keep: Interviewed['keep'],
   { bowler, ball }: Pick<Interviewed, 'bowler' | 'ball'>,
   terminal: Terminal,
 ): Promise<void> {
   const home = homeOf(terminal);
-  const kept = [
-    ...(keep.bowler ? [`bowler/${await keepOnce(home, 'bowler', keep.bowler, bowler)}`] : []),
-    ...(keep.ball ? [`ball/${await keepOnce(home, 'ball', keep.ball, ballRecord(ball))}`] : []),
-  ];
-  if (kept.length > 0) terminal.stderr.write(`Kept as ${kept.join(' and ')}.\n`);
-}
-
-/** An interview that is gone on with ends here again; what it kept the first time is not kept twice. */
-async function keepOnce<K extends RecordKind>(
-  home: string,
-  kind: K,
-  wanted: string,
-  record: RecordOf[K],
-): Promise<string> {
-  const same = allKept(home).find(
-    (each) => each.kind === kind && 'record' in each && isDeepStrictEqual(each.record, record),
+  const ifTaken = 'number';
+  const wanted: NewRecord[] = [];
+  if (keep.bowler) wanted.push({ kind: 'bowler', id: idFrom(keep.bowler), record: bowler, ifTaken });
+  if (keep.ball) wanted.push({ kind: 'ball', id: idFrom(keep.ball), record: ballRecord(ball), ifTaken });
+  if (wanted.length === 0) return;
+  const there = allKept(home);
+  const known = wanted.map(
+    ({ kind, record }) =>
+      there.find((each) => each.kind === kind && 'record' in each && isDeepStrictEqual(each.record, record))
+        ?.id,
   );
-  return same?.id ?? (await keepNew(home, kind, wanted, record));
+  const fresh = wanted.filter((_, i) => known[i] === undefined);
+  const freshIds = await keepAll(home, fresh);
+  const ids = wanted.map((each, i) => known[i] ?? freshIds[fresh.indexOf(each)]);
+  terminal.stderr.write(`Kept as ${wanted.map(({ kind }, i) => `${kind}/${ids[i]}`).join(' and ')}.\n`);
 }

@@ -57,8 +57,6 @@ function length(text: string | undefined, unit: string): unknown {
   return Number.isNaN(value) ? text : value;
 }
 
-/** What is no number stays text, for the schema to refuse it by name. */
-function number(text: string | undefined): unknown {
-  const value = text === undefined || text.trim() === '' ? Number.NaN : Number(text);
-  return Number.isNaN(value) ? text : value;
-}
+/** What is not a decimal number stays text, for the schema to refuse it by name. */
+const number = (text: string | undefined): unknown =>
+  /^\s*[+-]?(\d+\.?\d*|\.\d+)\s*$/.test(text ?? '') ? Number(text) : text;

@@ -1,7 +1,8 @@
-import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { sync as writeFileAtomic } from 'write-file-atomic';
+import { putFile } from '../files/put-file.js';
 import type { LeftInterview } from '../interview/interview.js';
+import { OWN_FILE, ownFolder } from '../records/home-folder.js';
 
 /* An interview that was left, kept until it is finished: one file in the folder of kept records. */
 
@@ -16,7 +17,7 @@ export function readLeftInterview(home: string): LeftInterview | null {
       Array.isArray(left) && left.every((pair) => Array.isArray(pair) && typeof pair[0] === 'string');
     return isSound ? (left as LeftInterview) : null;
   } catch {
-    return null; // it only saves typing: nobody should have to mend it
+    return null; // it only saves typing: no one should have to mend it
   }
 }
 
@@ -25,8 +26,8 @@ export function writeLeftInterview(home: string, left: LeftInterview | null): vo
   try {
     if (left === null) rmSync(fileIn(home), { force: true });
     else {
-      mkdirSync(home, { recursive: true });
-      writeFileAtomic(fileIn(home), JSON.stringify(left));
+      ownFolder(home);
+      putFile(fileIn(home), JSON.stringify(left), { mode: OWN_FILE });
     }
   } catch {
     // a full or read-only disk is no reason to stop asking

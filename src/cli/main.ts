@@ -6,11 +6,18 @@ import { run } from './run.js';
 // Worker threads end with the process, so leaving is all an interrupt needs.
 process.once('SIGINT', () => process.exit(EXIT.cancelled));
 
-// A reader that has seen enough (`| head`) is no failure.
-for (const stream of [process.stdout, process.stderr])
-  stream.on('error', (error: NodeJS.ErrnoException) => {
+// A reader that has seen enough (`| head`) is no failure; a full disk (`> file`) is one that a person can mend.
+for (const [name, stream] of Object.entries({ stdout: process.stdout, stderr: process.stderr }))
+  stream.on('error', async (error: NodeJS.ErrnoException) => {
     if (error.code === 'EPIPE') process.exit(EXIT.fine);
-    throw error;
+    const [{ machineFault }, { printFailure }] = await Promise.all([
+      import('../files/machine-fault.js'),
+      import('./print-failure.js'),
+    ]);
+    const rule = 'must be a place that can be written to';
+    process.exit(
+      printFailure(machineFault(error, { path: name, field: 'where the output goes', rule }), process),
+    );
   });
 
 process.exitCode = await run(process.argv.slice(2), {

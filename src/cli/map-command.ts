@@ -7,18 +7,18 @@ import { coreFitter } from './core-fitter.js';
 import { OVERS } from './flag-table.js';
 import { layoutFlag, oneOf } from './flags.js';
 import { gather } from './gather.js';
+import { globalFlags } from './global-flags.js';
 import { loadBall, loadBowler } from './load-record.js';
 import type { MapOptions } from './options.js';
 import { printAnswer } from './print-answer.js';
 import type { Terminal } from './terminal.js';
-import { unitsFlag } from './units-flag.js';
 
 /** `flarewise map`: drilled numbers over one number of the layout. */
 export async function mapCommand(options: MapOptions, terminal: Terminal): Promise<void> {
   const { over, written, ...records } = gather({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
-    units: () => unitsFlag(options.units),
+    ...globalFlags(options, terminal),
     written: () => (options.layout === undefined ? null : layoutFlag(options.layout)),
     over: () =>
       oneOf(

@@ -4,6 +4,7 @@ import { coreFitter } from './core-fitter.js';
 import { PIN_SIDES } from './flag-table.js';
 import { oneOf, wholeNumber } from './flags.js';
 import { gather } from './gather.js';
+import { globalFlags } from './global-flags.js';
 import { loadBall, loadBowler, loadLane } from './load-record.js';
 import type { RecommendOptions } from './options.js';
 import { printAnswer } from './print-answer.js';
@@ -11,10 +12,8 @@ import { withProgress } from './progress.js';
 import { reportFlag } from './report-flag.js';
 import { rulesFlag } from './rules-flag.js';
 import type { Terminal } from './terminal.js';
-import { unitsFlag } from './units-flag.js';
 import { wantFlags } from './want-flags.js';
 import { keptBalls } from './whole-shelf.js';
-import { workersFlag } from './workers-flag.js';
 
 export const USUAL_TOP = 4;
 export const USUAL_SEED = 1;
@@ -35,7 +34,7 @@ export async function recommendCommand(options: RecommendOptions, terminal: Term
 }
 
 /** Readers of the flags that say how to search. */
-export const searchFlags = (options: RecommendOptions, { cores }: Terminal) => ({
+export const searchFlags = (options: RecommendOptions, terminal: Terminal) => ({
   top: () =>
     options.top === undefined
       ? USUAL_TOP
@@ -52,8 +51,7 @@ export const searchFlags = (options: RecommendOptions, { cores }: Terminal) => (
       'Where the pin may lie, seen from the midline.',
     ),
   ruleSet: () => rulesFlag(options.rules),
-  workers: () => workersFlag(options.workers, cores),
-  units: () => unitsFlag(options.units),
+  ...globalFlags(options, terminal),
 });
 
 type Search = { [K in keyof ReturnType<typeof searchFlags>]: ReturnType<ReturnType<typeof searchFlags>[K]> };

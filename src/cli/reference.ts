@@ -6,7 +6,8 @@ import { type Flag, GLOBAL_FLAGS } from './flag-table.js';
 
 const EXIT_CODES: Readonly<Record<keyof typeof EXIT, string>> = {
   fine: 'an answer, or help',
-  input: 'something typed or read cannot be used: one message names every fault, its rule and the remedy',
+  input:
+    'something typed or read cannot be used, or a file cannot be written: one message names every fault, its rule and the remedy',
   bug: 'a fault of flarewise: its stack is printed; please report it',
   cancelled: 'left with ctrl-C',
 };

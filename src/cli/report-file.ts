@@ -16,7 +16,7 @@ type PageOf<T> = (answer: T, facts: PageFacts, invented: readonly string[], page
 /**
  * Writes an answer's web page.
  *
- * @throws {InputError} `cannot-write` when the place named cannot be written to
+ * @throws {InputError} `no-access` when the place named cannot be written to
  */
 export function writeReport<T>(
   path: string,

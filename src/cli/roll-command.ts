@@ -4,11 +4,11 @@ import { rollReport } from '../report/roll-report.js';
 import { coreFitter } from './core-fitter.js';
 import { layoutFlag } from './flags.js';
 import { gather } from './gather.js';
+import { globalFlags } from './global-flags.js';
 import { loadBall, loadBowler, loadLane } from './load-record.js';
 import type { RollOptions } from './options.js';
 import { printAnswer } from './print-answer.js';
 import type { Terminal } from './terminal.js';
-import { unitsFlag } from './units-flag.js';
 
 /** `flarewise roll`: one shot with one layout. */
 export async function rollCommand(options: RollOptions, terminal: Terminal): Promise<void> {
@@ -17,7 +17,7 @@ export async function rollCommand(options: RollOptions, terminal: Terminal): Pro
     ball: () => loadBall(options.ball, terminal),
     lane: () => loadLane(options.lane, terminal),
     layout: () => layoutFlag(options.layout),
-    units: () => unitsFlag(options.units),
+    ...globalFlags(options, terminal),
   });
   const inputs = { ...records, layout: layoutOnBall(written, records.ball) };
   const answer = rollAnswer(inputs, coreFitter(terminal));

@@ -8,16 +8,16 @@ import { dateFlag } from './date-flag.js';
 import { PAPERS } from './flag-table.js';
 import { layoutFlag, oneOf } from './flags.js';
 import { gather } from './gather.js';
+import { globalFlags } from './global-flags.js';
 import { loadBall, loadBowler, loadLane } from './load-record.js';
 import type { SheetCommandOptions } from './options.js';
 import { ounceFlag } from './ounce-flag.js';
-import { kindOfFile, writeOut } from './out-file.js';
+import { checkedOut, kindOfFile, writeOut } from './out-file.js';
 import { printAnswer } from './print-answer.js';
 import { withProgress } from './progress.js';
 import { searchFlags } from './recommend-command.js';
 import { rulesFlag } from './rules-flag.js';
 import type { Terminal } from './terminal.js';
-import { unitsFlag } from './units-flag.js';
 
 /** `flarewise sheet`: a page for the person at the drill, on screen or as a file. */
 export async function sheetCommand(options: SheetCommandOptions, terminal: Terminal): Promise<void> {
@@ -37,14 +37,16 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
     lane: () => (options.lane === undefined ? null : loadLane(options.lane, terminal)),
     layout: () => layoutFlag(options.layout),
     out: () =>
-      options.out === undefined ? null : { path: options.out, kind: kindOfFile(options.out, SHEET_KINDS) },
+      options.out === undefined
+        ? null
+        : { kind: kindOfFile(options.out, SHEET_KINDS), path: checkedOut(options.out) },
     paper: () =>
       oneOf('--paper', options.paper ?? 'letter', PAPERS, 'letter: 8 1/2 x 11 in; a4: 210 x 297 mm.'),
     date: () => dateFlag(options.date, new Date()),
     seed: searchFlags(options, terminal).seed,
     ruleSet: () => rulesFlag(options.rules),
     ounce: () => ounceFlag(options.ounce),
-    units: () => unitsFlag(options.units),
+    ...globalFlags(options, terminal),
   });
   const inputs = { ...records, layout: layoutOnBall(written, records.ball) };
   const fitter = coreFitter(terminal);

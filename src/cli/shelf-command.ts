@@ -2,22 +2,16 @@ import { InputError } from '../errors.js';
 import { ballRecord } from '../records/ball.js';
 import { wordBowlerList } from '../records/bowler-list.js';
 import { bundleOf, importedFrom } from '../records/bundle.js';
+import { changeKept, keepAll, removeKept, renameKept } from '../records/change-records.js';
+import { checkedId, idFrom } from '../records/record-id.js';
 import { RECORD_KINDS, type RecordOf } from '../records/record-kinds.js';
-import {
-  allKept,
-  changeKept,
-  checkedId,
-  keepNew,
-  pathOf,
-  readKept,
-  removeKept,
-  renameKept,
-  replaceKept,
-} from '../records/saved-records.js';
+import { allKept, pathOf, readKept } from '../records/saved-records.js';
 import { demoShelf } from '../records/shelf.js';
 import { shelfReport } from '../report/shelf-report.js';
 import { SHELF_ACTIONS } from './flag-table.js';
 import { missingFlag, oneOf } from './flags.js';
+import { gather } from './gather.js';
+import { globalFlags } from './global-flags.js';
 import { homeOf } from './home.js';
 import { keptName } from './kept-name.js';
 import { layoutFromFlags, withResult } from './layout-flags.js';
@@ -41,6 +35,7 @@ export async function shelfCommand(
   [action = 'list', ...words]: readonly string[],
 ): Promise<void> {
   const name = oneOf('the action', action, SHELF_ACTIONS, 'flarewise shelf --help tells what each does.');
+  gather(globalFlags(options, terminal));
   await ACTIONS[name]({ words, options, home: homeOf(terminal), terminal });
 }
 
@@ -82,7 +77,7 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
       terminal.stderr.write('Nothing was removed.\n');
       return;
     }
-    for (const name of names) await removeKept(home, name);
+    await removeKept(home, names);
     terminal.stderr.write(`Moved to the folder removed in ${home}: ${what}.\n`);
   },
 
@@ -97,14 +92,20 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
         hint: 'Leave it out: each gets an id made from its name.',
       });
     const as = options.as === undefined ? undefined : checkedId(options.as);
-    for (const { kind, id, record } of records) {
-      const wanted = as ?? id ?? record.name;
-      const got =
-        options.replace && (as ?? id) !== undefined
-          ? await replaceKept(home, kind, checkedId(wanted), record).then(() => wanted)
-          : await keepNew(home, kind, wanted, record);
-      terminal.stdout.write(`${kind}/${got}\n`);
-    }
+    const wanted = records.map(({ id, record }) => as ?? id ?? idFrom(record.name));
+    const ids = await keepAll(
+      home,
+      records.map(({ kind, record }, i) => ({
+        kind,
+        id: wanted[i],
+        record,
+        ifTaken: ifTaken(options.as, options.replace),
+      })),
+    );
+    records.forEach(({ kind }, i) => {
+      if (ids[i] !== wanted[i]) terminal.stderr.write(`${kind}/${wanted[i]} is taken: kept as ${ids[i]}.\n`);
+      terminal.stdout.write(`${kind}/${ids[i]}\n`);
+    });
   },
 
   export: ({ words, options, home, terminal }) => {
@@ -125,7 +126,8 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
 
   add: async ({ words, options, home, terminal }) => {
     const record = layoutFromFlags(words.join(' '), options);
-    const id = await keepNew(home, 'layout', options.as ? checkedId(options.as) : record.name, record);
+    const wanted = options.as === undefined ? idFrom(record.name) : checkedId(options.as);
+    const [id] = await keepAll(home, [{ kind: 'layout', id: wanted, record, ifTaken: ifTaken(options.as) }]);
     terminal.stdout.write(`layout/${id}\n`);
   },
 
@@ -142,6 +144,10 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
     terminal.stdout.write(`layout/${id}\n`);
   },
 };
+
+/** What is to happen to a record whose id is taken: an id that was typed is never changed. */
+const ifTaken = (as: string | undefined, replace = false) =>
+  replace ? 'replace' : as === undefined ? 'number' : 'refuse';
 
 /** The one word an action takes. @throws {InputError} `missing-flag` with an example */
 function theOne(words: readonly string[], example: string): string {

@@ -1,11 +1,12 @@
 import { createHash } from 'node:crypto';
 import { mkdirSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { sync as writeFileAtomic } from 'write-file-atomic';
 import { z } from 'zod';
 import { bodiesAt, type Ensemble, fitEnsemble, SEARCH_EDITION } from '../ball/ensemble.js';
 import type { PublishedNumbers } from '../ball/published.js';
 import { MISFITS } from '../ball/solve-core.js';
+import { sweep } from '../files/leftovers.js';
+import { putFile } from '../files/put-file.js';
 import type { CoreFitter } from './fit-cores.js';
 
 /**
@@ -85,7 +86,8 @@ function remember(folder: string, file: string, key: string, { points, tried, mi
   const entry: Entry = { schema: TAG, key, found, checksum: checksumOf(key, found) };
   try {
     mkdirSync(folder, { recursive: true });
-    writeFileAtomic(file, JSON.stringify(entry)); // renamed into place: of two programs at once each leaves a whole file
+    putFile(file, JSON.stringify(entry), { durable: false }); // of two programs at once each leaves a whole file
+    sweep(folder);
     dropOldest(folder);
   } catch {
     // a folder that cannot be written makes the next answer slower, not wrong
@@ -94,7 +96,7 @@ function remember(folder: string, file: string, key: string, { points, tried, mi
 
 /** Keeps the folder small. Only files named as this cache names them are touched. */
 function dropOldest(folder: string): void {
-  const entries = readdirSync(folder).filter((name) => /^[0-9a-f]{64}\.json/.test(name));
+  const entries = readdirSync(folder).filter((name) => /^[0-9a-f]{64}\.json$/.test(name));
   if (entries.length <= MOST_ENTRIES) return;
   entries
     .map((name) => ({ path: join(folder, name), written: statSync(join(folder, name)).mtimeMs }))

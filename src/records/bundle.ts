@@ -1,10 +1,10 @@
 import { basename, extname, resolve } from 'node:path';
-import { InputError } from '../errors.js';
+import { type Fault, InputError } from '../errors.js';
 import { readBowlerList } from './bowler-list.js';
 import { fileBeside } from './read-file.js';
 import { parseRecord, type RecordSchema, readJson, readText } from './read-record.js';
+import { checkedId, idFrom } from './record-id.js';
 import { RECORD_KINDS, type RecordKind, type RecordOf, recordKindOf, SCHEMAS } from './record-kinds.js';
-import { idFrom } from './saved-records.js';
 
 /** A record out of a file, with the id it had in a bundle, or that its file's name makes. */
 export interface Imported {
@@ -21,7 +21,7 @@ export const bundleOf = (records: readonly Imported[]) => ({ schema: BUNDLE, rec
 /**
  * The records of a file: a single one, a bundle, or a coach's list of bowlers (`.csv`, `.tsv`, `.txt`).
  *
- * @throws {InputError} as `readRecord` and `readBowlerList` do
+ * @throws {InputError} as `readRecord` and `readBowlerList` do; `bad-id`, with all bad ids of a bundle at once
  */
 export function importedFrom(path: string): readonly Imported[] {
   if (/\.(csv|tsv|txt)$/i.test(path))
@@ -31,10 +31,24 @@ export function importedFrom(path: string): readonly Imported[] {
     return [{ ...importedRecord(value, path), id: idFrom(basename(path, extname(path))) }];
   if (!Array.isArray(value.records))
     throw new InputError('bad-record', { field: 'records', rule: 'must be a list', got: 'none' }, path);
-  return value.records.map((each: { id?: unknown; record?: unknown } | null) => ({
+  const faults = value.records.flatMap((each: BundleEntry, i) => idFaults(each?.id, `records[${i}].id`));
+  if (faults.length > 0) throw new InputError('bad-id', faults, path);
+  return value.records.map((each: BundleEntry) => ({
     ...importedRecord(each?.record, path),
     ...(typeof each?.id === 'string' ? { id: each.id } : {}),
   }));
+}
+
+type BundleEntry = { readonly id?: unknown; readonly record?: unknown } | null;
+
+function idFaults(id: unknown, field: string): readonly Fault[] {
+  try {
+    if (typeof id === 'string') checkedId(id);
+    return [];
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return error.faults.map((fault) => ({ ...fault, field }));
+  }
 }
 
 function importedRecord(value: unknown, path: string): Imported {

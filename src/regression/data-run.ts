@@ -1,6 +1,7 @@
 import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import writeFileAtomic from 'write-file-atomic';
+import { sweep } from '../files/leftovers.js';
+import { putFile } from '../files/put-file.js';
 import { threadPool } from '../threads/thread-pool.js';
 import { ROW } from './shot-rows.js';
 
@@ -32,6 +33,7 @@ export async function runDesign({
   onProgress,
 }: DataRun): Promise<Float32Array> {
   await mkdir(directory, { recursive: true });
+  sweep(directory);
   const pool = threadPool<{ seed: number; from: number; to: number }, Float32Array>(
     new URL('./rows-worker.js', import.meta.url),
     workers,
@@ -45,7 +47,7 @@ export async function runDesign({
         const file = join(directory, `seed-${seed}-lanes-${from}-${to}.f32`);
         const kept = await readRows(file);
         const rows = kept ?? (await pool.run({ seed, from, to }));
-        if (!kept) await keep(file, rows);
+        if (!kept) keep(file, rows);
         done += to - from;
         onProgress?.(done, lanes);
         return rows;
@@ -64,8 +66,8 @@ async function readRows(file: string): Promise<Float32Array | null> {
   return new Float32Array(content.buffer.slice(content.byteOffset, content.byteOffset + content.length));
 }
 
-const keep = (file: string, rows: Float32Array): Promise<void> =>
-  writeFileAtomic(file, Buffer.from(rows.buffer, rows.byteOffset, rows.byteLength), { fsync: false });
+const keep = (file: string, rows: Float32Array): void =>
+  putFile(file, Buffer.from(rows.buffer, rows.byteOffset, rows.byteLength), { durable: false });
 
 function concatenated(parts: readonly Float32Array[]): Float32Array {
   const all = new Float32Array(parts.reduce((sum, part) => sum + part.length, 0));

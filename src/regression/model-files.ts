@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
 import { mkdir, readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
-import writeFileAtomic from 'write-file-atomic';
+import { sweep } from '../files/leftovers.js';
+import { putFiles } from '../files/put-file.js';
 import { CARD_FILE, cardSchema, MODEL_FILE, type ModelCard } from './card.js';
 import { fingerprint, isSamePhysics } from './fingerprint.js';
 import type { Fitted } from './fit-network.js';
@@ -35,9 +36,12 @@ export async function readModel(directory = MODELS): Promise<StoredModel> {
 /** Puts a fitted model, its card and a page about it in place. */
 export async function writeModel({ file, card }: Fitted, directory = MODELS): Promise<void> {
   await mkdir(directory, { recursive: true });
-  await writeFileAtomic(`${directory}/${MODEL_FILE}`, Buffer.from(file));
-  await writeFileAtomic(`${directory}/${CARD_FILE}`, `${JSON.stringify(card, null, 2)}\n`);
-  await writeFileAtomic(`${directory}/README.md`, modelPage(card));
+  sweep(directory);
+  putFiles([
+    [`${directory}/${MODEL_FILE}`, file],
+    [`${directory}/${CARD_FILE}`, `${JSON.stringify(card, null, 2)}\n`],
+    [`${directory}/README.md`, modelPage(card)],
+  ]);
 }
 
 function parseCard(content: string): ModelCard | null {

@@ -1,8 +1,21 @@
-import { appendFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  appendFileSync,
+  existsSync,
+  linkSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { appendUnit, readCoachFile, unitKey } from '../../src/cli/coach-file.js';
+import { coachFileFlag, openCoachFile, unitKey } from '../../src/cli/coach-file.js';
+import type { CoachLine } from '../../src/records/coach-answer.js';
 import { coachPairOf } from '../report/coach-fixture.js';
 
 let folder: string;
@@ -13,34 +26,85 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(folder, { recursive: true }));
 
-test('readCoachFile: a file that is not there holds nothing', () => {
-  expect(readCoachFile(file).size).toBe(0);
+/** One run over the file: adds units, and gives back what it held before. */
+function run(...units: readonly [key: string, lines: readonly CoachLine[]][]) {
+  const { known, append, close } = openCoachFile(file);
+  for (const [key, lines] of units) append(key, lines);
+  close();
+  return [...known];
+}
+
+test('openCoachFile: a file that is not there holds nothing, and is made by the first unit', () => {
+  expect(run()).toEqual([]);
+  expect(existsSync(file)).toBe(false);
+  run(['a', [coachPairOf('one')]]);
+  expect(readdirSync(folder)).toEqual(['out.jsonl']); // and neither a lock nor half a file beside it
 });
 
-test('readCoachFile: gives back the units that were appended', () => {
-  appendUnit(file, 'a', [coachPairOf('one'), coachPairOf('two')]);
-  appendUnit(file, 'b', [coachPairOf('three')]);
-  expect([...readCoachFile(file)]).toEqual([
+test('openCoachFile: gives back the units that were appended', () => {
+  run(['a', [coachPairOf('one'), coachPairOf('two')]], ['b', [coachPairOf('three')]]);
+  expect(run()).toEqual([
     ['a', [coachPairOf('one'), coachPairOf('two')]],
     ['b', [coachPairOf('three')]],
   ]);
 });
 
-test.each([
-  { how: 'within a line', cut: 30 },
-  { how: 'between lines', cut: 0 },
-])('readCoachFile: a unit that a kill cut short $how is taken off, the rest stays', ({ cut }) => {
-  appendUnit(file, 'a', [coachPairOf('one')]);
-  const whole = readFileSync(file, 'utf8');
-  appendFileSync(file, `${JSON.stringify(coachPairOf('two'))}\n`.slice(0, cut || undefined));
-  expect([...readCoachFile(file).keys()]).toEqual(['a']);
-  expect(readFileSync(file, 'utf8')).toBe(whole);
+test.each([1, 5, 30, undefined])(
+  'openCoachFile: a unit that a kill cut short (after %s characters) is left out of a new copy; the rest stays',
+  (cut) => {
+    run(['a', [coachPairOf('one')]]);
+    const whole = readFileSync(file, 'utf8');
+    appendFileSync(file, `${JSON.stringify(coachPairOf('two'))}\n`.slice(0, cut));
+    linkSync(file, join(folder, 'as it was')); // sees a change in place, and nothing of a swap
+    const before = readFileSync(file, 'utf8');
+    expect(run().map(([key]) => key)).toEqual(['a']);
+    expect(readFileSync(file, 'utf8')).toBe(whole);
+    expect(readFileSync(join(folder, 'as it was'), 'utf8')).toBe(before);
+  },
+);
+
+test('openCoachFile: a first unit that was cut short leaves nothing', () => {
+  writeFileSync(file, JSON.stringify(coachPairOf('one')).slice(0, 200));
+  expect(run()).toEqual([]);
 });
 
-test('readCoachFile: another file is refused and left alone', () => {
-  writeFileSync(file, 'my list\n');
-  expect(() => readCoachFile(file)).toThrow('must be a new file, or one that flarewise coach wrote');
-  expect(readFileSync(file, 'utf8')).toBe('my list\n');
+test.each([
+  'my notes',
+  'my list\n',
+  '{',
+  '{"schema":',
+  '{"schema":"flarewise/bowler/1"}\n',
+  '{"schema":"flarewise/coach-pair/1",\n',
+  '\n',
+  `${JSON.stringify(coachPairOf('one'))}\nmy notes behind it`,
+  `my notes before it\n${JSON.stringify(coachPairOf('one'))}\n`,
+])('coachFileFlag, openCoachFile: another file (%j) is named, refused and left as it is', (text) => {
+  writeFileSync(file, text);
+  utimesSync(file, 1000, 1000);
+  for (const open of [coachFileFlag, openCoachFile]) {
+    expect(() => open(file)).toThrow('must be a new file, or one that flarewise coach wrote');
+    expect(() => open(file)).toThrow(file);
+  }
+  expect(readFileSync(file, 'utf8')).toBe(text);
+  expect(statSync(file).mtimeMs).toBe(1e6);
+  expect(readdirSync(folder)).toEqual(['out.jsonl']);
+});
+
+test('coachFileFlag: an empty file may be written to, and is not yet', () => {
+  writeFileSync(file, '');
+  expect(coachFileFlag(file)).toBe(file);
+  expect(coachFileFlag(undefined)).toBeUndefined();
+});
+
+test('openCoachFile: while one run adds to a file another is refused, by a link to it too', () => {
+  run(['a', [coachPairOf('one')]]);
+  symlinkSync(file, join(folder, 'link.jsonl'));
+  const first = openCoachFile(file);
+  for (const path of [file, join(folder, 'link.jsonl')])
+    expect(() => openCoachFile(path)).toThrow(/must be a file that no other run adds to; got .*process \d+/);
+  first.append('b', [coachPairOf('two')]);
+  first.close();
+  expect(run().map(([key]) => key)).toEqual(['a', 'b']);
 });
 
 test('unitKey: changes with anything the lines depend on', () => {

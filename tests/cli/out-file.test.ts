@@ -2,7 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { checkFolder, kindOfFile, writeOut } from '../../src/cli/out-file.js';
+import { checkedOut, kindOfFile, writeOut } from '../../src/cli/out-file.js';
 import { reportFlag } from '../../src/cli/report-flag.js';
 import { InputError } from '../../src/errors.js';
 
@@ -50,12 +50,12 @@ test('writeOut: a folder that is missing, or is meant for a file, is the personâ
   expect(faultOf(() => writeOut(folder, Buffer.from(''))).message).toContain('a folder');
 });
 
-test('checkFolder: tells of a missing folder before anything is written, by the flag that named it', () => {
+test('checkedOut: tells of a missing folder before anything is written, by the flag that named it', () => {
   const path = join(folder, 'none', 'x.html');
-  const { message } = faultOf(() => checkFolder(path, '--report'));
+  const { message } = faultOf(() => checkedOut(path, '--report'));
   expect(message).toContain('--report must be a file that can be written');
   expect(message).toContain('in a folder that does not exist');
-  checkFolder(join(folder, 'x.html'));
+  expect(checkedOut(join(folder, 'x.html'))).toBe(join(folder, 'x.html'));
   expect(readdirSync(folder)).not.toContain('x.html');
 });
 
