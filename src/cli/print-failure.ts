@@ -1,4 +1,4 @@
-import { Cancelled, InputError, wordFault } from '../errors.js';
+import { Cancelled, InputError, wordFault, wordMore } from '../errors.js';
 import { wrap } from '../report/wrap.js';
 import { EXIT } from './exit-codes.js';
 import { InputErrors } from './gather.js';
@@ -30,7 +30,8 @@ export function wordInputErrors(errors: readonly InputError[], width = Number.PO
   const bySource = new Map<string, string[]>();
   for (const error of errors) {
     const source = error.source ?? WHOLE_COMMAND;
-    bySource.set(source, [...(bySource.get(source) ?? []), ...error.faults.map(wordFault)]);
+    const more = error.more > 0 ? [wordMore(error.more)] : [];
+    bySource.set(source, [...(bySource.get(source) ?? []), ...error.faults.map(wordFault), ...more]);
   }
   return [...bySource]
     .map(

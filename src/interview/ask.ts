@@ -6,6 +6,7 @@ import type { Shelf } from '../records/shelf.js';
 import { UNITS, type Units } from '../report/display-units.js';
 import { inUnits } from '../report/units-in-text.js';
 import { wrap } from '../report/wrap.js';
+import { visible } from '../visible.js';
 import {
   answer,
   back,
@@ -163,7 +164,7 @@ async function put(question: Question, state: Interview, streams: AskStreams): P
 /** What Enter alone types: the answer given before, else the usual one. */
 function usualText(question: Question, { given, answers }: Interview): string | undefined {
   const before = given[question.id];
-  if (before !== undefined && question.kind !== 'file') return String(before);
+  if (before !== undefined && question.kind !== 'file') return visible(String(before));
   return question.kind === 'number' ? question.usual(answers) : undefined;
 }
 
@@ -175,8 +176,8 @@ async function putChoice(
 ): Promise<Reply> {
   const choices = question.options.map((option, i) => ({
     value: i,
-    name: option.label,
-    ...(option.note ? { description: option.note } : {}),
+    name: visible(option.label),
+    ...(option.note ? { description: visible(option.note) } : {}),
   }));
   const start = question.options.findIndex((option) => option.value === (earlier ?? question.usual));
   const picked = await select(

@@ -1,10 +1,11 @@
 import { CsvError, parse } from 'csv-parse/sync';
 import { stringify } from 'csv-stringify/sync';
-import { type Fault, InputError } from '../errors.js';
+import { type Fault, InputError, MOST_FAULTS } from '../errors.js';
+import { shortened } from '../visible.js';
 import { type Bowler, bowlerSchema } from './bowler.js';
+import { faultCount, faultsOf } from './faults.js';
 import { nearestWord } from './nearest-word.js';
 import { parseSigned } from './parse-signed.js';
-import { parseRecord } from './read-record.js';
 
 /* A coach's list: bowlers as comma-separated values, one a row, with the names of the record's fields as heads. */
 
@@ -28,7 +29,7 @@ const NEEDED = HEADS.filter((head) => !['laydownBoard', 'skill', 'note'].include
  * Grips and scatters have no column: they take a JSON record.
  *
  * @param source  the file's name, for the error
- * @throws {InputError} `broken-list` or `bad-list`, with the faults of all rows at once
+ * @throws {InputError} `broken-list` or `bad-list`, with the faults of all rows at once, up to so many as an error names
  */
 export function readBowlerList(text: string, source: string): readonly Bowler[] {
   const rows = cellsOf(text, source);
@@ -38,21 +39,23 @@ export function readBowlerList(text: string, source: string): readonly Bowler[] 
       { field: 'file', rule: 'must have a row for each bowler below its heads', got: 'no row' },
       source,
     );
-  const faults: Fault[] = headFaults(Object.keys(rows[0]));
-  const bowlers: Bowler[] = [];
-  if (faults.length === 0)
-    rows.forEach((row, i) => {
-      try {
-        bowlers.push(parseRecord(bowlerSchema, recordOf(row), source));
-      } catch (error) {
-        if (!(error instanceof InputError)) throw error;
-        const who = row.name ? ` (${row.name})` : '';
-        faults.push(
-          ...error.faults.map((fault) => ({ ...fault, field: `row ${i + 2}${who}: ${fault.field}` })),
-        );
-      }
-    });
-  if (faults.length > 0) throw new InputError('bad-list', faults, source);
+  const wrongHeads = headFaults(Object.keys(rows[0]));
+  if (wrongHeads.length > 0) throw new InputError('bad-list', wrongHeads, source);
+  const faults: Fault[] = [];
+  let count = 0;
+  const bowlers = rows.flatMap((row, i): Bowler[] => {
+    const record = recordOf(row);
+    const result = bowlerSchema.safeParse(record);
+    if (result.success) return [result.data];
+    const { issues } = result.error;
+    count += faultCount(issues);
+    if (faults.length >= MOST_FAULTS) return [];
+    const who = row.name ? ` (${shortened(row.name, 80)})` : '';
+    const found = faultsOf(issues, bowlerSchema, record);
+    faults.push(...found.map((fault) => ({ ...fault, field: `row ${i + 2}${who}: ${fault.field}` })));
+    return [];
+  });
+  if (count > 0) throw new InputError('bad-list', faults, source, count);
   return bowlers;
 }
 
@@ -108,7 +111,7 @@ function headFaults(heads: readonly string[]): Fault[] {
     ...unknown.map((head) => {
       const near = nearestWord(head, HEADS);
       return {
-        field: `column ${head}`,
+        field: `column ${shortened(head, 80)}`,
         rule: 'must not be there: no such column is known',
         got: JSON.stringify(head),
         hint: near ? `Did you mean ${near}?` : `Known columns: ${HEADS.join(', ')}.`,

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { InputError } from '../errors.js';
-import { faultsOf } from './faults.js';
+import { faultCount, faultsOf } from './faults.js';
 import { jsonFaultAt } from './json-fault-at.js';
 import { migrated } from './migrate.js';
 import { readBytes } from './read-file.js';
@@ -52,7 +52,7 @@ export function parseRecord<T>(wanted: RecordSchema<T>, given: unknown, source: 
       },
       source,
     );
-  throw new InputError('bad-record', faults, source);
+  throw new InputError('bad-record', faults, source, faultCount(result.error.issues));
 }
 
 /** A file as text; a byte order mark, which some editors put, is dropped. */
