@@ -1,7 +1,7 @@
 import { basename, extname, resolve } from 'node:path';
 import { InputError } from '../errors.js';
 import { readBowlerList } from './bowler-list.js';
-import { fileBeside } from './read-file.js';
+import { fileBeside, LIST_FILE } from './read-file.js';
 import { parseRecord, type RecordSchema, readJson, readText } from './read-record.js';
 import { RECORD_KINDS, type RecordKind, type RecordOf, recordKindOf, SCHEMAS } from './record-kinds.js';
 import { idFrom } from './saved-records.js';
@@ -25,7 +25,7 @@ export const bundleOf = (records: readonly Imported[]) => ({ schema: BUNDLE, rec
  */
 export function importedFrom(path: string): readonly Imported[] {
   if (/\.(csv|tsv|txt)$/i.test(path))
-    return readBowlerList(readText(path), path).map((record) => ({ kind: 'bowler', record }));
+    return readBowlerList(readText(path, LIST_FILE), path).map((record) => ({ kind: 'bowler', record }));
   const value = readJson(path) as { schema?: unknown; records?: unknown } | null;
   if (value?.schema !== BUNDLE)
     return [{ ...importedRecord(value, path), id: idFrom(basename(path, extname(path))) }];

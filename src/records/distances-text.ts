@@ -25,14 +25,15 @@ const LIMITS = {
  * @throws {InputError} `layout-text` when it cannot be read or a number is out of range
  */
 export function parseDistances(text: string, field = 'layoutDistances'): DistanceNumbers {
-  const parts = text.split(/[x×*]/i).map((part) => singleBlanks(part).replace(/ ?(in|")$/i, ''));
-  if (parts.length !== 3)
+  const written = text.split(/[x×*]/i);
+  if (written.length !== 3)
     throw new InputError('layout-text', {
       field,
       rule: 'must be pin-to-PAP x marker-to-PAP x pin buffer',
       got: JSON.stringify(text),
       hint: ORDER,
     });
+  const parts = written.map((part) => singleBlanks(part).replace(/ ?(in|")$/i, ''));
   const [pinToPapIn, markerToPapIn, pinBufferIn] = parts.map(parseFraction) as [number, number, number];
   const numbers: DistanceNumbers = { pinToPapIn, markerToPapIn, pinBufferIn };
   const faults = (['pinToPapIn', 'markerToPapIn', 'pinBufferIn'] as const).flatMap((key, i): Fault[] => {

@@ -58,14 +58,15 @@ export const wordPinPlace = ({ pinToPapIn, valAngleDeg }: Omit<LayoutNumbers, 'd
  * @throws {InputError} `layout-text` when it cannot be read or a number is out of range
  */
 export function parseLayout(text: string): LayoutNumbers {
-  const parts = text.split(/[x×*]/i).map((part) => singleBlanks(part).replace(/(°|deg|in|")$/i, ''));
-  if (parts.length !== 3)
+  const written = text.split(/[x×*]/i);
+  if (written.length !== 3)
     throw new InputError('layout-text', {
       field: 'layout',
       rule: 'must be drilling angle x pin-to-PAP x VAL angle',
       got: JSON.stringify(text),
       hint: 'Write it like "70 x 4 1/2 x 30".',
     });
+  const parts = written.map((part) => singleBlanks(part).replace(/(°|deg|in|")$/i, ''));
   const keys = ['drillingAngleDeg', 'pinToPapIn', 'valAngleDeg'] as const;
   const values = parts.map(parseFraction);
   const faults: Fault[] = [];

@@ -1,8 +1,9 @@
-import { existsSync, mkdirSync, readdirSync, renameSync } from 'node:fs';
+import { existsSync, mkdirSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
 import { lock } from 'proper-lockfile';
 import { sync as writeFileAtomic } from 'write-file-atomic';
 import { InputError } from '../errors.js';
+import { namesIn } from './read-file.js';
 import { readRecord } from './read-record.js';
 import { RECORD_KINDS, type RecordKind, type RecordOf, SCHEMAS } from './record-kinds.js';
 
@@ -27,7 +28,7 @@ export type KeptRecord = RecordName &
 export function keptIds(home: string, kind: RecordKind): readonly string[] {
   const folder = folderOf(home, kind);
   if (!existsSync(folder)) return [];
-  return readdirSync(folder)
+  return namesIn(folder)
     .filter((file) => file.endsWith('.json'))
     .map((file) => file.slice(0, -'.json'.length))
     .filter((id) => ID.test(id))

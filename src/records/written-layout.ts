@@ -37,18 +37,19 @@ const MARKED = / ?(?:to (?:the )?)?(cg|mb|mass[ -]bias)(?: mark)?$/i;
  * @throws {InputError} `layout-text` when it cannot be read either way, or a number is out of range
  */
 export function readLayout(text: string): WrittenLayout {
-  const plainText = singleBlanks(text);
-  const side = SIDE.exec(plainText);
-  const parts = plainText.replace(SIDE, '').split(/[x×*]/i).map(singleBlanks);
-  const marked = MARKED.exec(parts[0] ?? '');
-  const plain = parts.map((part, i) => inInches(i === 0 ? part.replace(MARKED, '') : part));
-  if (plain.length !== 3)
+  const spaced = singleBlanks(text);
+  const side = SIDE.exec(spaced);
+  const written = spaced.replace(SIDE, '').split(/[x×*]/i);
+  if (written.length !== 3)
     throw new InputError('layout-text', {
       field: 'layout',
       rule: 'must be three numbers with x between, angles or distances',
       got: JSON.stringify(text),
       hint: BOTH_NOTATIONS,
     });
+  const parts = written.map(singleBlanks);
+  const marked = MARKED.exec(parts[0]);
+  const plain = parts.map((part, i) => inInches(i === 0 ? part.replace(MARKED, '') : part));
   const ends = [parts[0], parts[2]] as [string, string];
   if (marked || isAngles(ends, plain)) {
     if (side)
