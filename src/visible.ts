@@ -22,6 +22,9 @@ const UNSAFE = new RegExp(`${CONTROL.source}|${HIDDEN.source}|${NO_SIGN.source}`
 export const visible = (text: string): string =>
   text.replace(CONTROLS, ' ').replace(ALL_HIDDEN, '').replace(NO_SIGNS, '\ufffd');
 
+/** The same for a text of several lines. */
+export const visibleLines = (text: string): string => text.split('\n').map(visible).join('\n');
+
 /** A value as JSON that reads back the same, with what cannot be seen spelt `\u202e`. */
 export const visibleJson = (value: unknown, indent?: number): string =>
   (JSON.stringify(value, null, indent) ?? 'null').replace(UNSAFE, (sign) =>

@@ -1,5 +1,6 @@
 import { Cancelled, InputError, wordFault, wordMore } from '../errors.js';
 import { wrap } from '../report/wrap.js';
+import { visibleLines } from '../visible.js';
 import { EXIT } from './exit-codes.js';
 import { InputErrors } from './gather.js';
 import type { Terminal } from './terminal.js';
@@ -15,7 +16,7 @@ export function printFailure(error: unknown, { stderr }: Pick<Terminal, 'stderr'
   }
   const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
   stderr.write(
-    `${stack}\n\nThis is a bug in flarewise, not a mistake of yours. Please report it with the command you ran,\n` +
+    `${visibleLines(stack)}\n\nThis is a bug in flarewise, not a mistake of yours. Please report it with the command you ran,\n` +
       'the records it read, and the lines above.\n',
   );
   return EXIT.bug;

@@ -16,6 +16,7 @@ import {
 } from '../records/saved-records.js';
 import { demoShelf } from '../records/shelf.js';
 import { shelfReport } from '../report/shelf-report.js';
+import { visible, visibleJson } from '../visible.js';
 import { SHELF_ACTIONS } from './flag-table.js';
 import { missingFlag, oneOf } from './flags.js';
 import { homeOf } from './home.js';
@@ -62,7 +63,7 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
 
   show: ({ words, home, terminal }) => {
     const { kind, id } = keptName(home, theOne(words, 'flarewise shelf show kim'));
-    terminal.stderr.write(`${pathOf(home, { kind, id })}\n`);
+    terminal.stderr.write(`${visible(pathOf(home, { kind, id }))}\n`);
     terminal.stdout.write(json(readKept(home, kind, id)));
   },
 
@@ -83,7 +84,7 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
       return;
     }
     for (const name of names) await removeKept(home, name);
-    terminal.stderr.write(`Moved to the folder removed in ${home}: ${what}.\n`);
+    terminal.stderr.write(`Moved to the folder removed in ${visible(home)}: ${what}.\n`);
   },
 
   import: async ({ words, options, home, terminal }) => {
@@ -157,4 +158,4 @@ async function isSure(question: string, options: ShelfOptions, terminal: Termina
   return askYesNo(question, { input: stdin, output: stderr, color: isColoured(options, terminal) });
 }
 
-const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
+const json = (value: unknown): string => `${visibleJson(value, 2)}\n`;

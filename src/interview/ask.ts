@@ -75,7 +75,7 @@ export async function runInterview(streams: AskStreams, memory: Memory): Promise
     if (isFault(next)) streams.output.write(`${wordFault(next)}\n`);
     else {
       const told = question.tell?.(next.answers);
-      if (told) streams.output.write(`${wrap(told, widthOf(streams.output), '  ').join('\n')}\n`);
+      if (told) streams.output.write(`${wrap(visible(told), widthOf(streams.output), '  ').join('\n')}\n`);
       state = ballChecked(next, shelf, streams);
       remember(leftInterview(state));
     }
@@ -129,7 +129,7 @@ function ballChecked(
 async function put(question: Question, state: Interview, streams: AskStreams): Promise<Reply> {
   const { place, of } = progress(state);
   const width = widthOf(streams.output);
-  const message = `${place}/${of}  ${question.text}\n${wrap(question.help, width, '  ').join('\n')}`;
+  const message = `${place}/${of}  ${visible(question.text)}\n${wrap(visible(question.help), width, '  ').join('\n')}`;
   const earlier = state.answers[question.id];
   const goBack = new AbortController();
   const onKey = (text: string | undefined, key?: { name?: string }): void => {

@@ -3,6 +3,7 @@ import { stringify } from 'csv-stringify/sync';
 import { type Fault, InputError, MOST_FAULTS } from '../errors.js';
 import { shortened } from '../visible.js';
 import { type Bowler, bowlerSchema } from './bowler.js';
+import { guardedCell, unguardedCell } from './csv-cell.js';
 import { faultCount, faultsOf } from './faults.js';
 import { nearestWord } from './nearest-word.js';
 import { parseSigned } from './parse-signed.js';
@@ -68,7 +69,7 @@ export const wordBowlerList = (bowlers: readonly Bowler[]): string =>
       papOverIn: pap.overIn,
       papUpIn: pap.upIn,
     })),
-    { header: true, columns: [...HEADS], record_delimiter: 'windows' },
+    { header: true, columns: [...HEADS], record_delimiter: 'windows', cast: { string: guardedCell } },
   );
 
 type Row = Readonly<Record<string, string>>;
@@ -79,6 +80,7 @@ function cellsOf(text: string, source: string): readonly Row[] {
       bom: true,
       columns: true,
       trim: true,
+      cast: unguardedCell,
       skip_empty_lines: true,
       delimiter: delimiterOf(text),
     });

@@ -34,6 +34,34 @@ test('readBowlerList: cells are typed as a person writes them', () => {
   expect(lee).toMatchObject({ thumbHole: false, laydownBoard: 22, skill: 'advanced', pap: { overIn: 5.25 } });
 });
 
+test.each([
+  '=1+1',
+  '+1',
+  '-1',
+  '@SUM(1)',
+  '＝1',
+  "'=1",
+  "''=1",
+  "'tis",
+  "O'Hara",
+  '=HYPERLINK("x";"y")',
+  '- , "',
+])('wordBowlerList: a name of %j is text to a spreadsheet, and comes back the same', (name) => {
+  const [kim] = demoShelf().bowlers;
+  const text = wordBowlerList([{ ...kim.record, name, note: name }]);
+  const [bowler] = readBowlerList(text, 'list.csv');
+  expect([bowler.name, bowler.note]).toEqual([name, name]);
+  for (const cell of text.split(/[\r\n,]+"?/)) expect(cell).not.toMatch(/^[=+@＝]|^-\D|^-1$/);
+});
+
+test('wordBowlerList: signs that cannot be seen stay out of cells; a PAP below the midline stays a number', () => {
+  const [kim] = demoShelf().bowlers;
+  const text = wordBowlerList([{ ...kim.record, name: '\t=1\u202e', pap: { overIn: 5, upIn: -0.25 } }]);
+  expect(text).not.toMatch(/[\t\u202e]/);
+  expect(text).toContain(',5,-0.25,');
+  expect(readBowlerList(text, 'list.csv')[0].name).toBe('=1');
+});
+
 test.each([';', '\t'])('readBowlerList: cells parted by %j are read as well', (sign) => {
   const text = `${HEADS}\nKim,right,yes,17,310,14,45,4.875,0\n`.replaceAll(',', sign);
   expect(readBowlerList(text, 'list.csv')).toHaveLength(1);
