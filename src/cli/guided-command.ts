@@ -9,6 +9,7 @@ import { readLeftInterview, writeLeftInterview } from './left-interview.js';
 import type { GlobalOptions } from './options.js';
 import { isColoured } from './page-for.js';
 import { answerRecommendation, searchFlags } from './recommend-command.js';
+import { endOnSignals } from './signals.js';
 import { canAsk, type Terminal } from './terminal.js';
 import { wholeShelf } from './whole-shelf.js';
 
@@ -41,6 +42,7 @@ async function asked(units: Units, options: GlobalOptions, terminal: Terminal): 
     ...(keep.ball ? [`ball/${await keepNew(home, 'ball', keep.ball, ballRecord(inputs.ball))}`] : []),
   ];
   if (kept.length > 0) stderr.write(`Kept as ${kept.join(' and ')}.\n`);
+  endOnSignals();
   return inputs;
 }
 

@@ -3,6 +3,7 @@ import { wrap } from '../report/wrap.js';
 import { visibleLines } from '../visible.js';
 import { EXIT } from './exit-codes.js';
 import { InputErrors } from './gather.js';
+import { isSystemError, wordSystemFault } from './system-fault.js';
 import type { Terminal } from './terminal.js';
 
 const WHOLE_COMMAND = 'command line';
@@ -13,6 +14,10 @@ export function printFailure(error: unknown, { stderr }: Pick<Terminal, 'stderr'
   if (error instanceof InputErrors || error instanceof InputError) {
     stderr.write(wordInputErrors(error instanceof InputErrors ? error.errors : [error], widthOf(stderr)));
     return EXIT.input;
+  }
+  if (isSystemError(error)) {
+    stderr.write(`${wordSystemFault(error)}\n`);
+    return EXIT.system;
   }
   const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
   stderr.write(

@@ -8,7 +8,8 @@ const EXIT_CODES: Readonly<Record<keyof typeof EXIT, string>> = {
   fine: 'an answer, or help',
   input: 'something typed or read cannot be used: one message names every fault, its rule and the remedy',
   bug: 'a fault of flarewise: its stack is printed; please report it',
-  cancelled: 'left with ctrl-C',
+  system: 'the system refused: a full disk, a missing permission; one sentence says which, and the remedy',
+  cancelled: 'left with ctrl-C; 143 and 129 stand for SIGTERM and SIGHUP, as a shell counts them',
 };
 
 const ENVIRONMENT: readonly (readonly [name: string, what: string])[] = [

@@ -1,6 +1,5 @@
 import { existsSync, mkdirSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
-import { lock } from 'proper-lockfile';
 import { sync as writeFileAtomic } from 'write-file-atomic';
 import { InputError } from '../errors.js';
 import { namesIn } from './read-file.js';
@@ -159,6 +158,8 @@ function setAside(home: string, name: RecordName): void {
 }
 
 async function underLock<T>(home: string, change: () => T): Promise<T> {
+  // loaded when a lock is needed: its handlers of signals wait for the event loop, which long computing does not reach
+  const { lock } = await import('proper-lockfile');
   mkdirSync(home, { recursive: true });
   const release = await lock(home, { retries: { retries: 40, minTimeout: 20, maxTimeout: 250 } });
   try {

@@ -61,6 +61,22 @@ test('printFailure: who leaves hears nothing; exit 130', () => {
   expect(terminal.written.err() + terminal.written.out()).toBe('');
 });
 
+test.each([
+  { code: 'ENOSPC', says: '/x/kim.json: write failed, as the disk is full. Make room' },
+  { code: 'EROFS', says: 'the disk cannot be written to' },
+  { code: 'EMFILE', says: 'too many files are open' },
+  { code: 'EWHATEVER', says: 'the system reports EWHATEVER. Try again.' },
+])(
+  'printFailure: what the system refuses ($code) is no bug of ours: one line, no stack; exit 74',
+  ({ code, says }) => {
+    const terminal = fakeTerminal();
+    const error = Object.assign(new Error(code), { code, syscall: 'write', path: '/x/kim.json' });
+    expect(printFailure(error, terminal)).toBe(74);
+    expect(terminal.written.err()).toContain(says);
+    expect(terminal.written.err()).toMatch(/^[^\n]+\n$/);
+  },
+);
+
 test.each([new TypeError('x is not a function'), 'thrown text'])(
   'printFailure: anything else is our bug, with what is known of it and how to report it; exit 70 (%s)',
   (error) => {
