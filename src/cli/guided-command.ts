@@ -1,5 +1,6 @@
 import type { RecommendInputs } from '../recommend/setting.js';
-import { ballRecord } from '../records/ball.js';
+import { type Ball, type BallRecord, ballRecord, hasOwnCore } from '../records/ball.js';
+import { keepCore } from '../records/kept-core.js';
 import { keepNew } from '../records/saved-records.js';
 import { UNITS, type Units } from '../report/display-units.js';
 import { demoInputs } from './demo-inputs.js';
@@ -39,12 +40,16 @@ async function asked(units: Units, options: GlobalOptions, terminal: Terminal): 
   );
   const kept = [
     ...(keep.bowler ? [`bowler/${await keepNew(home, 'bowler', keep.bowler, inputs.bowler)}`] : []),
-    ...(keep.ball ? [`ball/${await keepNew(home, 'ball', keep.ball, ballRecord(inputs.ball))}`] : []),
+    ...(keep.ball ? [`ball/${await keepNew(home, 'ball', keep.ball, ballToKeep(home, inputs.ball))}`] : []),
   ];
   if (kept.length > 0) stderr.write(`Kept as ${kept.join(' and ')}.\n`);
   endOnSignals();
   return inputs;
 }
+
+/** A ball's record, its core kept beside it if it has one of its own. */
+const ballToKeep = (home: string, ball: Ball): BallRecord =>
+  hasOwnCore(ball) ? { ...ballRecord(ball), core: keepCore(home, ball.coreFile) } : ball;
 
 function demo({ stderr }: Terminal) {
   const inputs = demoInputs();

@@ -29,6 +29,7 @@ const FILES: readonly (readonly [name: string, what: string])[] = [
     '`bowlers/`, `balls/`, `lanes/`, `layouts/` in `FLAREWISE_HOME`',
     'what you keep, a JSON file each; the id is the file’s name',
   ],
+  ['`cores/` in `FLAREWISE_HOME`', 'cores of balls that you keep, with their meshes'],
   ['`removed/` in `FLAREWISE_HOME`', 'what was replaced or removed'],
   [
     '`left-interview.json` in `FLAREWISE_HOME`',

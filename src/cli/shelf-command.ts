@@ -1,12 +1,16 @@
 import { InputError } from '../errors.js';
 import { ballRecord } from '../records/ball.js';
 import { wordBowlerList } from '../records/bowler-list.js';
-import { bundleOf, importedFrom } from '../records/bundle.js';
+import { type Bundled, bundled, bundleOf, type Imported, importedFrom } from '../records/bundle.js';
+import { keepCore } from '../records/kept-core.js';
+import { readCore } from '../records/read-core.js';
+import { fileBeside, JSON_FILE } from '../records/read-file.js';
 import { RECORD_KINDS, type RecordOf } from '../records/record-kinds.js';
 import {
   allKept,
   changeKept,
   checkedId,
+  type KeptRecord,
   keepNew,
   pathOf,
   readKept,
@@ -19,6 +23,7 @@ import { shelfReport } from '../report/shelf-report.js';
 import { visible, visibleJson } from '../visible.js';
 import { SHELF_ACTIONS } from './flag-table.js';
 import { missingFlag, oneOf } from './flags.js';
+import { InputErrors } from './gather.js';
 import { homeOf } from './home.js';
 import { keptName } from './kept-name.js';
 import { layoutFromFlags, withResult } from './layout-flags.js';
@@ -98,7 +103,8 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
         hint: 'Leave it out: each gets an id made from its name.',
       });
     const as = options.as === undefined ? undefined : checkedId(options.as);
-    for (const { kind, id, record } of records) {
+    for (const { kind, id, record: given, coreFile } of records) {
+      const record = coreFile ? { ...given, core: keepCore(home, coreFile) } : given;
       const wanted = as ?? id ?? record.name;
       const got =
         options.replace && (as ?? id) !== undefined
@@ -113,15 +119,15 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
     const kept = allKept(home).filter(
       ({ kind, id }) => !chosen || chosen.some((name) => name.kind === kind && name.id === id),
     );
-    const damaged = kept.flatMap((each) => ('error' in each ? each.error.faults : []));
-    if (damaged.length > 0) throw new InputError('damaged-record', damaged, 'the shelf');
-    const whole = kept.flatMap((each) => ('record' in each ? [each] : []));
-    if (options.csv) {
-      const bowlers = whole.flatMap(({ kind, record }) =>
-        kind === 'bowler' ? [record as RecordOf['bowler']] : [],
-      );
-      terminal.stdout.write(wordBowlerList(bowlers));
-    } else terminal.stdout.write(json(bundleOf(whole)));
+    const wanted = options.csv ? kept.filter(({ kind }) => kind === 'bowler') : kept;
+    const { entries, damaged } = bundledAmong(home, wanted);
+    if (damaged.length > 0 && entries.length === 0) throw new InputErrors(damaged);
+    terminal.stdout.write(
+      options.csv
+        ? wordBowlerList(entries.map(({ record }) => record as RecordOf['bowler']))
+        : bundleText(entries),
+    );
+    if (damaged.length > 0) throw new InputErrors(damaged);
   },
 
   add: async ({ words, options, home, terminal }) => {
@@ -143,6 +149,43 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
     terminal.stdout.write(`layout/${id}\n`);
   },
 };
+
+/** What can be handed on, and for each record that cannot an error by its name that says why. */
+function bundledAmong(home: string, kept: readonly KeptRecord[]) {
+  const entries: Bundled[] = [];
+  const damaged: InputError[] = [];
+  for (const each of kept)
+    try {
+      if ('error' in each) throw each.error;
+      entries.push(bundled(withCore(home, each)));
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      const { code, faults, more } = error;
+      damaged.push(
+        new InputError(code, faults, `${each.kind}/${each.id}, which is left out`, faults.length + more),
+      );
+    }
+  return { entries, damaged };
+}
+
+/** @throws {InputError} `too-large` for a bundle that could not be read back */
+function bundleText(entries: readonly Bundled[]): string {
+  const text = json(bundleOf(entries));
+  if (text.length <= JSON_FILE.mostMb * 1e6) return text;
+  throw new InputError('too-large', {
+    field: 'the bundle',
+    rule: `must be at most ${JSON_FILE.mostMb} MB`,
+    got: `${Math.ceil(text.length / 1e6)} MB`,
+    hint: 'Name some of the records, and export the others after them.',
+  });
+}
+
+/** A kept record, with its core where it names one. */
+function withCore(home: string, { kind, id, record }: Extract<KeptRecord, { record: unknown }>): Imported {
+  return 'core' in record
+    ? { kind, id, record, coreFile: readCore(fileBeside(pathOf(home, { kind, id }), record.core)) }
+    : { kind, id, record };
+}
 
 /** The one word an action takes. @throws {InputError} `missing-flag` with an example */
 function theOne(words: readonly string[], example: string): string {
