@@ -50,7 +50,8 @@ function loadList<T extends { readonly name: string }>(
     Object.fromEntries(names.map((name, i) => [String(i), () => load(name, terminal)])),
   ) as Record<string, T>;
   const records = names.map((_, i) => read[String(i)]);
-  const twice = records.find(({ name }, i) => records.findIndex((each) => each.name === name) < i);
+  const seen = new Set<string>();
+  const twice = records.find(({ name }) => seen.has(name) || !seen.add(name));
   if (twice)
     throw new InputError('same-name', {
       field: flag,

@@ -33,15 +33,14 @@ const NEEDED = HEADS.filter((head) => !['laydownBoard', 'skill', 'note'].include
  * @throws {InputError} `broken-list` or `bad-list`, with the faults of all rows at once, up to so many as an error names
  */
 export function readBowlerList(text: string, source: string): readonly Bowler[] {
-  const rows = cellsOf(text, source);
+  const { heads, rows } = cellsOf(text, source);
   if (rows.length === 0)
     throw new InputError(
       'bad-list',
       { field: 'file', rule: 'must have a row for each bowler below its heads', got: 'no row' },
       source,
     );
-  const wrongHeads = headFaults(Object.keys(rows[0]));
-  if (wrongHeads.length > 0) throw new InputError('bad-list', wrongHeads, source);
+  checkHeads(heads, source);
   const faults: Fault[] = [];
   let count = 0;
   const bowlers = rows.flatMap((row, i): Bowler[] => {
@@ -74,16 +73,21 @@ export const wordBowlerList = (bowlers: readonly Bowler[]): string =>
 
 type Row = Readonly<Record<string, string>>;
 
-function cellsOf(text: string, source: string): readonly Row[] {
+function cellsOf(text: string, source: string) {
+  let heads: readonly string[] = [];
   try {
-    return parse(text, {
+    const rows: readonly Row[] = parse(text, {
       bom: true,
-      columns: true,
+      columns: (first: string[]) => {
+        heads = first;
+        return first;
+      },
       trim: true,
       cast: unguardedCell,
       skip_empty_lines: true,
       delimiter: delimiterOf(text),
     });
+    return { heads, rows };
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
     throw new InputError(
@@ -106,26 +110,38 @@ function delimiterOf(text: string): string {
   return [',', ';', '\t'].reduce((best, sign) => (count(sign) > count(best) ? sign : best));
 }
 
-function headFaults(heads: readonly string[]): Fault[] {
-  const unknown = heads.filter((head) => !HEADS.some((known) => known === head));
+/** @throws {InputError} `bad-list` */
+function checkHeads(heads: readonly string[], source: string): void {
+  const isKnown = (head: string): boolean => HEADS.some((known) => known === head);
+  const unknown = heads.filter((head) => !isKnown(head));
   const missing = NEEDED.filter((head) => !heads.includes(head));
-  return [
-    ...unknown.map((head) => {
-      const near = nearestWord(head, HEADS);
-      return {
-        field: `column ${shortened(head, 80)}`,
-        rule: 'must not be there: no such column is known',
-        got: JSON.stringify(head),
-        hint: near ? `Did you mean ${near}?` : `Known columns: ${HEADS.join(', ')}.`,
-      };
-    }),
+  const twice = HEADS.filter((head) => heads.indexOf(head) !== heads.lastIndexOf(head));
+  const count = unknown.length + missing.length + twice.length;
+  if (count === 0) return;
+  const faults: Fault[] = [
+    ...twice.map((head) => ({
+      field: `column ${head}`,
+      rule: 'must be there once',
+      got: 'two of them',
+      hint: 'Leave out one of the two.',
+    })),
     ...missing.map((head) => ({
       field: `column ${head}`,
       rule: 'must be there',
       got: 'none',
       hint: 'Export a bowler with flarewise shelf export --csv to see the columns.',
     })),
+    ...unknown.slice(0, MOST_FAULTS).map((head) => {
+      const near = nearestWord(head, HEADS);
+      return {
+        field: `column ${shortened(head, 80)}`,
+        rule: 'must not be there: no such column is known',
+        got: JSON.stringify(shortened(head, 80)),
+        hint: near ? `Did you mean ${near}?` : `Known columns: ${HEADS.join(', ')}.`,
+      };
+    }),
   ];
+  throw new InputError('bad-list', faults, source, count);
 }
 
 /** A row as a record; a cell that is no number stays text, for the schema to refuse it by name. */

@@ -54,6 +54,14 @@ test.each([
   for (const cell of text.split(/[\r\n,]+"?/)) expect(cell).not.toMatch(/^[=+@＝]|^-\D|^-1$/);
 });
 
+test('readBowlerList: a column that is there twice is named; of very many unknown ones the first are', () => {
+  expect(faultsOf(`${HEADS},name\nKim,right,yes,17,310,14,45,4.875,0,Lee\n`)).toEqual([
+    'column name must be there once',
+  ]);
+  const many = Array.from({ length: 30_000 }, (_, i) => `unknown ${i}`).join(',');
+  expect(faultsOf(`${HEADS},${many}\n${'1,'.repeat(30_008)}1\n`)).toHaveLength(20);
+});
+
 test('wordBowlerList: signs that cannot be seen stay out of cells; a PAP below the midline stays a number', () => {
   const [kim] = demoShelf().bowlers;
   const text = wordBowlerList([{ ...kim.record, name: '\t=1\u202e', pap: { overIn: 5, upIn: -0.25 } }]);
@@ -82,8 +90,8 @@ test('readBowlerList: faults of all rows are told at once, each with its row and
 
 test('readBowlerList: a column that is unknown or missing is named', () => {
   expect(faultsOf(`${HEADS.replace('speedMph', 'speed')}\nKim,right,yes,17,310,14,45,4.875,0\n`)).toEqual([
-    'column speed must not be there: no such column is known',
     'column speedMph must be there',
+    'column speed must not be there: no such column is known',
   ]);
 });
 

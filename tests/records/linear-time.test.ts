@@ -95,16 +95,16 @@ test('300,000 unknown fields make a short message, with their number, within thr
   expect(ms).toBeLessThan(3000);
 });
 
-test('a list of 100,000 bad rows makes a short message, with the number of its faults', () => {
+test('a list of 10,000 bad rows makes a short message, with the number of its faults', () => {
   const [heads, row] = wordBowlerList([bowler]).split('\r\n');
   const bad = row.replace(/\b17\b/, 'fast');
   expect(bad).not.toBe(row);
   const { error, ms } = timeOf(
-    () => readBowlerList([heads, ...Array(100_000).fill(bad)].join('\n'), 'x'),
-    8000,
+    () => readBowlerList([heads, ...Array(10_000).fill(bad)].join('\n'), 'x'),
+    2000,
   );
-  expect((error as InputError).more).toBe(100_000 - MOST_FAULTS);
-  expect(ms).toBeLessThan(8000);
+  expect((error as InputError).more).toBe(10_000 - MOST_FAULTS);
+  expect(ms).toBeLessThan(2000);
 });
 
 test('a name of ten megabytes is shortened', () => {
@@ -115,18 +115,19 @@ test('a name of ten megabytes is shortened', () => {
   expect(message.length).toBeLessThan(300);
 });
 
-/** What came of it, and the least time of three at most: another program may take the processor meanwhile. */
+/** What came of it, and the least processor time of three runs at most: other programs leave none of their own in it. */
 function timeOf(act: () => unknown, enough = 1000): { readonly ms: number; readonly error?: Error } {
   let best = Number.POSITIVE_INFINITY;
   let error: Error | undefined;
   for (let i = 0; i < 3 && best >= enough; i++) {
-    const start = performance.now();
+    const start = process.cpuUsage();
     try {
       act();
     } catch (thrown) {
       error = thrown as Error;
     }
-    best = Math.min(best, performance.now() - start);
+    const { user, system } = process.cpuUsage(start);
+    best = Math.min(best, (user + system) / 1000);
   }
   return { ms: best, ...(error ? { error } : {}) };
 }
