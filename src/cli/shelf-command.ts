@@ -4,7 +4,7 @@ import { wordBowlerList } from '../records/bowler-list.js';
 import { type Bundled, bundled, bundleOf, type Imported, importedFrom } from '../records/bundle.js';
 import { keepCore } from '../records/kept-core.js';
 import { readCore } from '../records/read-core.js';
-import { fileBeside, JSON_FILE } from '../records/read-file.js';
+import { BUNDLE_FILE, fileBeside } from '../records/read-file.js';
 import { RECORD_KINDS, type RecordOf } from '../records/record-kinds.js';
 import {
   allKept,
@@ -171,10 +171,10 @@ function bundledAmong(home: string, kept: readonly KeptRecord[]) {
 /** @throws {InputError} `too-large` for a bundle that could not be read back */
 function bundleText(entries: readonly Bundled[]): string {
   const text = json(bundleOf(entries));
-  if (text.length <= JSON_FILE.mostMb * 1e6) return text;
+  if (text.length <= BUNDLE_FILE.mostMb * 1e6) return text;
   throw new InputError('too-large', {
     field: 'the bundle',
-    rule: `must be at most ${JSON_FILE.mostMb} MB`,
+    rule: `must be at most ${BUNDLE_FILE.mostMb} MB`,
     got: `${Math.ceil(text.length / 1e6)} MB`,
     hint: 'Name some of the records, and export the others after them.',
   });

@@ -40,6 +40,17 @@ export function readBowlerList(text: string, source: string): readonly Bowler[] 
       { field: 'file', rule: 'must have a row for each bowler below its heads', got: 'no row' },
       source,
     );
+  if (rows.length > MOST_ROWS)
+    throw new InputError(
+      'bad-list',
+      {
+        field: 'file',
+        rule: `must have at most ${MOST_ROWS.toLocaleString('en')} rows`,
+        got: 'more',
+        hint: 'Divide it into several.',
+      },
+      source,
+    );
   checkHeads(heads, source);
   const faults: Fault[] = [];
   let count = 0;
@@ -71,6 +82,9 @@ export const wordBowlerList = (bowlers: readonly Bowler[]): string =>
     { header: true, columns: [...HEADS], record_delimiter: 'windows', cast: { string: guardedCell } },
   );
 
+/** Far more than a club has; each is checked in some microseconds. */
+const MOST_ROWS = 20_000;
+
 type Row = Readonly<Record<string, string>>;
 
 function cellsOf(text: string, source: string) {
@@ -86,6 +100,7 @@ function cellsOf(text: string, source: string) {
       cast: unguardedCell,
       skip_empty_lines: true,
       delimiter: delimiterOf(text),
+      to: MOST_ROWS + 1,
     });
     return { heads, rows };
   } catch (error) {

@@ -4,7 +4,7 @@ import { readBowlerList } from './bowler-list.js';
 import type { CoreFile } from './core.js';
 import { type PackedCore, packCore, unpackCore } from './packed-core.js';
 import { readCore } from './read-core.js';
-import { fileBeside, LIST_FILE } from './read-file.js';
+import { BUNDLE_FILE, fileBeside, LIST_FILE } from './read-file.js';
 import { parseRecord, type RecordSchema, readJson, readText } from './read-record.js';
 import { RECORD_KINDS, type RecordKind, type RecordOf, recordKindOf, SCHEMAS } from './record-kinds.js';
 import { idFrom } from './saved-records.js';
@@ -45,7 +45,7 @@ export const bundleOf = (records: readonly Bundled[]) => ({ schema: BUNDLE, reco
 export function importedFrom(path: string): readonly Imported[] {
   if (/\.(csv|tsv|txt)$/i.test(path))
     return readBowlerList(readText(path, LIST_FILE), path).map((record) => ({ kind: 'bowler', record }));
-  const value = readJson(path) as { schema?: unknown; records?: unknown } | null;
+  const value = readJson(path, BUNDLE_FILE) as { schema?: unknown; records?: unknown } | null;
   if (value?.schema !== BUNDLE)
     return [{ ...importedRecord(value, path), id: idFrom(basename(path, extname(path))) }];
   if (!Array.isArray(value.records))

@@ -18,9 +18,11 @@ export interface FileKind {
   readonly mostMb: number;
 }
 
-/** A record, or a bundle with the meshes of its cores. */
-export const JSON_FILE: FileKind = { name: 'a JSON file', mostMb: 64 };
-/** 100,000 bowlers. */
+/** One record. */
+export const JSON_FILE: FileKind = { name: 'a JSON file', mostMb: 16 };
+/** Many records, with the meshes of their cores. */
+export const BUNDLE_FILE: FileKind = { name: 'a JSON file', mostMb: 64 };
+/** Far more than the rows that are read of it. */
 export const LIST_FILE: FileKind = { name: 'a list of bowlers', mostMb: 16 };
 /** Five million triangles in binary, one million in text. */
 export const STL_FILE: FileKind = { name: 'an STL file', mostMb: 256 };

@@ -22,11 +22,12 @@ export const readRecord = <T>(schema: RecordSchema<T>, path: string): T =>
 /**
  * What a JSON file holds, not yet checked.
  *
+ * @param kind    how large it may be
  * @param remedy  what to check when there is no such file
  * @throws {InputError} `no-such-file` or `broken-json`
  */
-export const readJson = (path: string, remedy?: string): unknown =>
-  parseJson(readText(path, JSON_FILE, remedy), path);
+export const readJson = (path: string, kind = JSON_FILE, remedy?: string): unknown =>
+  parseJson(readText(path, kind, remedy), path);
 
 /**
  * Checks a value against a record's schema, once it is brought to the current version.

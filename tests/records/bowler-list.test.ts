@@ -62,6 +62,15 @@ test('readBowlerList: a column that is there twice is named; of very many unknow
   expect(faultsOf(`${HEADS},${many}\n${'1,'.repeat(30_008)}1\n`)).toHaveLength(20);
 });
 
+test('readBowlerList: more rows than a club has are refused before they are all read', () => {
+  expect(faultsOf(`${HEADS}\n${'Kim,right,yes,17,310,14,45,4.875,0\n'.repeat(20_001)}`)).toEqual([
+    'file must have at most 20,000 rows',
+  ]);
+  const start = process.cpuUsage();
+  expect(faultsOf(`name,hand\n${'x,y\n'.repeat(2_000_000)}`)).toEqual(['file must have at most 20,000 rows']);
+  expect(process.cpuUsage(start).user / 1e6).toBeLessThan(2);
+});
+
 test('wordBowlerList: signs that cannot be seen stay out of cells; a PAP below the midline stays a number', () => {
   const [kim] = demoShelf().bowlers;
   const text = wordBowlerList([{ ...kim.record, name: '\t=1\u202e', pap: { overIn: 5, upIn: -0.25 } }]);

@@ -7,7 +7,14 @@ import { bowlerSchema } from '../../src/records/bowler.js';
 import { importedFrom } from '../../src/records/bundle.js';
 import { readBall } from '../../src/records/read-ball.js';
 import { readFault } from '../../src/records/read-fault.js';
-import { JSON_FILE, namesIn, readBytes, STL_FILE } from '../../src/records/read-file.js';
+import {
+  BUNDLE_FILE,
+  JSON_FILE,
+  LIST_FILE,
+  namesIn,
+  readBytes,
+  STL_FILE,
+} from '../../src/records/read-file.js';
 import { readRecord } from '../../src/records/read-record.js';
 import { scratchFolder } from '../end-to-end/demo-files.js';
 import { inputErrorOf } from './faults-of.js';
@@ -67,13 +74,16 @@ describe.skipIf(process.platform === 'win32')('only regular files are read', () 
   });
 });
 
-test.each([JSON_FILE, STL_FILE])('$name of more than $mostMb MB is refused before it is read', (kind) => {
-  const path = folder.write('large', '');
-  truncateSync(path, kind.mostMb * 1_000_000 + 1);
-  const start = performance.now();
-  expect(inputErrorOf(() => readBytes(path, kind))).toMatchObject({ code: 'too-large', source: path });
-  expect(performance.now() - start).toBeLessThan(500);
-});
+test.each([JSON_FILE, BUNDLE_FILE, LIST_FILE, STL_FILE])(
+  '$name of more than $mostMb MB is refused before it is read',
+  (kind) => {
+    const path = folder.write('large', '');
+    truncateSync(path, kind.mostMb * 1_000_000 + 1);
+    const start = performance.now();
+    expect(inputErrorOf(() => readBytes(path, kind))).toMatchObject({ code: 'too-large', source: path });
+    expect(performance.now() - start).toBeLessThan(500);
+  },
+);
 
 describe('what the system says of a file comes as one sentence with a remedy', () => {
   symlinkSync(at('round'), at('round'));
