@@ -1,3 +1,5 @@
+import { shortened, visible } from './visible.js';
+
 /** One thing a person typed that cannot be used: which field, which rule, what was given, what to do. */
 export interface Fault {
   readonly field: string;
@@ -10,26 +12,56 @@ export interface Fault {
 export const wordFault = (fault: Fault): string =>
   `${fault.field} ${fault.rule}; got ${fault.got}.${fault.hint ? ` ${fault.hint}` : ''}`;
 
+/** Most faults that one error names; the others are counted. */
+export const MOST_FAULTS = 20;
+
+/** What follows the faults that are named. */
+export const wordMore = (more: number): string => `and ${more.toLocaleString('en')} more`;
+
 /** Something the person can mend. Holds every fault found at once; only `cli` prints it; exit code 2. */
 export class InputError extends Error {
   override readonly name = 'InputError';
+  /** The first of them, safe to print. */
   readonly faults: readonly Fault[];
+  /** How many there are besides. */
+  readonly more: number;
+  readonly source?: string;
 
   /**
    * @param code    short stable name of the kind of fault, for programs (`layout-impossible`)
    * @param faults  what is wrong, at least one
    * @param source  where it stood: a file or a flag, when known
+   * @param count   how many faults there are, where not all are given
    */
   constructor(
     readonly code: string,
     faults: Fault | readonly Fault[],
-    readonly source?: string,
+    source?: string,
+    count?: number,
   ) {
     const list: readonly Fault[] = Array.isArray(faults) ? faults : [faults as Fault];
-    super(list.map(wordFault).join('\n'));
-    this.faults = list;
+    const named = list.slice(0, MOST_FAULTS).map(printable);
+    const more = (count ?? list.length) - named.length;
+    super([...named.map(wordFault), ...(more > 0 ? [wordMore(more)] : [])].join('\n'));
+    this.faults = named;
+    this.more = more;
+    if (source !== undefined) this.source = short(source, MOST_SIGNS.field);
   }
 }
+
+/** How much of each part of a fault is shown: what was given may be a whole pasted file. */
+const MOST_SIGNS = { field: 300, rule: 1000, got: 200, hint: 2000 } as const;
+
+function printable({ field, rule, got, hint }: Fault): Fault {
+  return {
+    field: short(field, MOST_SIGNS.field),
+    rule: short(rule, MOST_SIGNS.rule),
+    got: short(got, MOST_SIGNS.got),
+    ...(hint === undefined ? {} : { hint: short(hint, MOST_SIGNS.hint) }),
+  };
+}
+
+const short = (text: string, most: number): string => visible(shortened(text, most));
 
 /** The person left (ctrl-C, closed input): exit code 130, no message. */
 export class Cancelled extends Error {

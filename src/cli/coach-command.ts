@@ -4,6 +4,7 @@ import type { CoachUnit } from '../recommend/coach-unit.js';
 import { VERSION } from '../records/version.js';
 import { coachCsv } from '../report/coach-csv.js';
 import { coachReport } from '../report/coach-report.js';
+import { visibleJson } from '../visible.js';
 import { coachFileFlag, openCoachFile, unitKey } from './coach-file.js';
 import { cacheFolder } from './core-fitter.js';
 import { gather } from './gather.js';
@@ -60,7 +61,7 @@ export async function coachCommand(options: CoachOptions, terminal: Terminal): P
     );
   }).finally(() => file?.close());
   const lines = keys.flatMap((key) => answered.get(key) ?? []);
-  if (options.jsonl) terminal.stdout.write(lines.map((line) => `${JSON.stringify(line)}\n`).join(''));
+  if (options.jsonl) terminal.stdout.write(lines.map((line) => `${visibleJson(line)}\n`).join(''));
   else if (options.csv && !options.json) terminal.stdout.write(coachCsv(lines));
   else printAnswer(lines, (page) => coachReport(lines, page), options, terminal);
 }

@@ -60,6 +60,6 @@ export function layoutFlag(text: string | undefined): WrittenLayout {
     return readLayout(text);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    throw new InputError(error.code, error.faults, '--layout');
+    throw new InputError(error.code, error.faults, '--layout', error.faults.length + error.more);
   }
 }

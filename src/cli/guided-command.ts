@@ -9,6 +9,7 @@ import { readLeftInterview, writeLeftInterview } from './left-interview.js';
 import type { GlobalOptions } from './options.js';
 import { isColoured } from './page-for.js';
 import { answerRecommendation, searchFlags } from './recommend-command.js';
+import { endOnSignals } from './signals.js';
 import { canAsk, type Terminal } from './terminal.js';
 import { wholeShelf } from './whole-shelf.js';
 
@@ -22,6 +23,7 @@ export async function guidedCommand(options: GlobalOptions, terminal: Terminal):
 
   const home = homeOf(terminal);
   const { keep, ...inputs } = await asked(UNITS[search.units], options, terminal);
+  endOnSignals();
   // a disk that cannot be written must not cost the answer
   const [kept] = await Promise.allSettled([keepNamed(keep, inputs, terminal)]);
   await answerFor(inputs);

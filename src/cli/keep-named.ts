@@ -1,7 +1,8 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { Interviewed } from '../interview/interview.js';
-import { ballRecord } from '../records/ball.js';
+import { type Ball, type BallRecord, ballRecord, hasOwnCore } from '../records/ball.js';
 import { keepAll, type NewRecord } from '../records/change-records.js';
+import { keepCore } from '../records/kept-core.js';
 import { idFrom } from '../records/record-id.js';
 import { allKept } from '../records/saved-records.js';
 import { homeOf } from './home.js';
@@ -21,7 +22,8 @@ export async function keepNamed(
   const ifTaken = 'number';
   const wanted: NewRecord[] = [];
   if (keep.bowler) wanted.push({ kind: 'bowler', id: idFrom(keep.bowler), record: bowler, ifTaken });
-  if (keep.ball) wanted.push({ kind: 'ball', id: idFrom(keep.ball), record: ballRecord(ball), ifTaken });
+  if (keep.ball)
+    wanted.push({ kind: 'ball', id: idFrom(keep.ball), record: ballToKeep(home, ball), ifTaken });
   if (wanted.length === 0) return;
   const there = allKept(home);
   const known = wanted.map(
@@ -34,3 +36,7 @@ export async function keepNamed(
   const ids = wanted.map((each, i) => known[i] ?? freshIds[fresh.indexOf(each)]);
   terminal.stderr.write(`Kept as ${wanted.map(({ kind }, i) => `${kind}/${ids[i]}`).join(' and ')}.\n`);
 }
+
+/** A ball's record, its core kept beside it if it has one of its own. */
+const ballToKeep = (home: string, ball: Ball): BallRecord =>
+  hasOwnCore(ball) ? { ...ballRecord(ball), core: keepCore(home, ball.coreFile) } : ball;

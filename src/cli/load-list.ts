@@ -1,10 +1,11 @@
-import { existsSync, readdirSync, statSync } from 'node:fs';
+import { existsSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { InputError } from '../errors.js';
 import type { Ball } from '../records/ball.js';
 import type { Bowler } from '../records/bowler.js';
 import { readBowlerList } from '../records/bowler-list.js';
 import type { Lane } from '../records/lane.js';
+import { LIST_FILE, namesIn } from '../records/read-file.js';
 import { readText } from '../records/read-record.js';
 import { missingFlag } from './flags.js';
 import { gather } from './gather.js';
@@ -14,7 +15,7 @@ import type { Terminal } from './terminal.js';
 /** Bowlers named by `--bowlers`: a folder of records, a coach's list, or files and ids with commas between. */
 export const loadBowlers = (given: string | undefined, terminal: Terminal): readonly Bowler[] =>
   given !== undefined && /\.(csv|tsv|txt)$/i.test(given)
-    ? readBowlerList(readText(given), given)
+    ? readBowlerList(readText(given, LIST_FILE), given)
     : loadList('--bowlers', given, loadBowler, terminal);
 
 /** Balls named by `--balls`: a folder of records, or files and ids with commas between. */
@@ -34,7 +35,7 @@ function loadList<T extends { readonly name: string }>(
   if (given === undefined)
     throw missingFlag(flag, 'Give a folder of records, or files and ids with commas between: kim,lee.');
   const names = isFolder(given)
-    ? readdirSync(given)
+    ? namesIn(given)
         .filter((file) => file.endsWith('.json'))
         .sort()
         .map((file) => join(given, file))
@@ -49,7 +50,8 @@ function loadList<T extends { readonly name: string }>(
     Object.fromEntries(names.map((name, i) => [String(i), () => load(name, terminal)])),
   ) as Record<string, T>;
   const records = names.map((_, i) => read[String(i)]);
-  const twice = records.find(({ name }, i) => records.findIndex((each) => each.name === name) < i);
+  const seen = new Set<string>();
+  const twice = records.find(({ name }) => seen.has(name) || !seen.add(name));
   if (twice)
     throw new InputError('same-name', {
       field: flag,

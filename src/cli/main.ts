@@ -2,22 +2,17 @@
 import { availableParallelism } from 'node:os';
 import { EXIT } from './exit-codes.js';
 import { run } from './run.js';
+import { wordStreamFault } from './system-fault.js';
 
-// Worker threads end with the process, so leaving is all an interrupt needs.
-process.once('SIGINT', () => process.exit(EXIT.cancelled));
+// No handler for ctrl-C and its like: the system then ends the program at once, also in the midst of a loop, and its
+// threads with it. A handler would wait for the loop. Files are put in place whole, so nothing has to be tidied up.
 
 // A reader that has seen enough (`| head`) is no failure; a full disk (`> file`) is one that a person can mend.
-for (const [name, stream] of Object.entries({ stdout: process.stdout, stderr: process.stderr }))
-  stream.on('error', async (error: NodeJS.ErrnoException) => {
+for (const stream of [process.stdout, process.stderr])
+  stream.on('error', (error: NodeJS.ErrnoException) => {
     if (error.code === 'EPIPE') process.exit(EXIT.fine);
-    const [{ machineFault }, { printFailure }] = await Promise.all([
-      import('../files/machine-fault.js'),
-      import('./print-failure.js'),
-    ]);
-    const rule = 'must be a place that can be written to';
-    process.exit(
-      printFailure(machineFault(error, { path: name, field: 'where the output goes', rule }), process),
-    );
+    if (stream === process.stdout) process.stderr.write(`${wordStreamFault(error.code)}\n`);
+    process.exit(EXIT.system);
   });
 
 process.exitCode = await run(process.argv.slice(2), {

@@ -1,4 +1,5 @@
 import type { Page } from '../report/page.js';
+import { visibleJson } from '../visible.js';
 import type { GlobalOptions } from './options.js';
 import { pageFor } from './page-for.js';
 import type { Terminal } from './terminal.js';
@@ -10,7 +11,5 @@ export function printAnswer(
   options: GlobalOptions,
   terminal: Terminal,
 ): void {
-  terminal.stdout.write(
-    options.json ? `${JSON.stringify(answer, null, 2)}\n` : report(pageFor(options, terminal)),
-  );
+  terminal.stdout.write(options.json ? `${visibleJson(answer, 2)}\n` : report(pageFor(options, terminal)));
 }

@@ -1,7 +1,9 @@
-import { Cancelled, InputError, wordFault } from '../errors.js';
+import { Cancelled, InputError, wordFault, wordMore } from '../errors.js';
 import { wrap } from '../report/wrap.js';
+import { visibleLines } from '../visible.js';
 import { EXIT } from './exit-codes.js';
 import { InputErrors } from './gather.js';
+import { isSystemError, wordSystemFault } from './system-fault.js';
 import type { Terminal } from './terminal.js';
 
 const WHOLE_COMMAND = 'command line';
@@ -13,9 +15,13 @@ export function printFailure(error: unknown, { stderr }: Pick<Terminal, 'stderr'
     stderr.write(wordInputErrors(error instanceof InputErrors ? error.errors : [error], widthOf(stderr)));
     return EXIT.input;
   }
+  if (isSystemError(error)) {
+    stderr.write(`${wordSystemFault(error)}\n`);
+    return EXIT.system;
+  }
   const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
   stderr.write(
-    `${stack}\n\nThis is a bug in flarewise, not a mistake of yours. Please report it with the command you ran,\n` +
+    `${visibleLines(stack)}\n\nThis is a bug in flarewise, not a mistake of yours. Please report it with the command you ran,\n` +
       'the records it read, and the lines above.\n',
   );
   return EXIT.bug;
@@ -30,7 +36,8 @@ export function wordInputErrors(errors: readonly InputError[], width = Number.PO
   const bySource = new Map<string, string[]>();
   for (const error of errors) {
     const source = error.source ?? WHOLE_COMMAND;
-    bySource.set(source, [...(bySource.get(source) ?? []), ...error.faults.map(wordFault)]);
+    const more = error.more > 0 ? [wordMore(error.more)] : [];
+    bySource.set(source, [...(bySource.get(source) ?? []), ...error.faults.map(wordFault), ...more]);
   }
   return [...bySource]
     .map(

@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import { VERSION } from '../records/version.js';
+import { visibleLines } from '../visible.js';
 import { COMMANDS, type CommandEntry } from './command-table.js';
 import { type Flag, GLOBAL_FLAGS } from './flag-table.js';
 import type { Terminal } from './terminal.js';
@@ -12,8 +13,8 @@ export function buildProgram(terminal: Terminal): Command {
   const program = new Command('flarewise')
     .exitOverride()
     .configureOutput({
-      writeOut: (text) => terminal.stdout.write(text),
-      writeErr: (text) => terminal.stderr.write(text),
+      writeOut: (text) => terminal.stdout.write(visibleLines(text)),
+      writeErr: (text) => terminal.stderr.write(visibleLines(text)),
       getOutHelpWidth: () => terminal.stdout.columns ?? 80,
       getErrHelpWidth: () => terminal.stderr.columns ?? 80,
       getOutHasColors: () => false,

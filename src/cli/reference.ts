@@ -9,7 +9,8 @@ const EXIT_CODES: Readonly<Record<keyof typeof EXIT, string>> = {
   input:
     'something typed or read cannot be used, or a file cannot be written: one message names every fault, its rule and the remedy',
   bug: 'a fault of flarewise: its stack is printed; please report it',
-  cancelled: 'left with ctrl-C',
+  system: 'the system refused: a full disk, a missing permission; one sentence says which, and the remedy',
+  cancelled: 'left with ctrl-C; 143 and 129 stand for SIGTERM and SIGHUP, as a shell counts them',
 };
 
 const ENVIRONMENT: readonly (readonly [name: string, what: string])[] = [
@@ -29,6 +30,7 @@ const FILES: readonly (readonly [name: string, what: string])[] = [
     '`bowlers/`, `balls/`, `lanes/`, `layouts/` in `FLAREWISE_HOME`',
     'what you keep, a JSON file each; the id is the file’s name',
   ],
+  ['`cores/` in `FLAREWISE_HOME`', 'cores of balls that you keep, with their meshes'],
   ['`removed/` in `FLAREWISE_HOME`', 'what was replaced or removed'],
   [
     '`left-interview.json` in `FLAREWISE_HOME`',

@@ -2,6 +2,7 @@ import { CommanderError } from 'commander';
 import { EXIT } from './exit-codes.js';
 import type { GlobalOptions } from './options.js';
 import { buildProgram } from './program.js';
+import { isSystemError, wordSystemFault } from './system-fault.js';
 import type { Terminal } from './terminal.js';
 
 /**
@@ -22,7 +23,18 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
   } catch (error) {
     // commander has printed its message already; help and version end with 0
     if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.input;
+    return failed(error, terminal);
+  }
+}
+
+async function failed(error: unknown, terminal: Terminal): Promise<number> {
+  try {
     const { printFailure } = await import('./print-failure.js');
     return printFailure(error, terminal);
+  } catch (second) {
+    // where no more files can be opened, parts of the program cannot be loaded either
+    if (!isSystemError(second)) throw second;
+    terminal.stderr.write(`${wordSystemFault(second)}\n`);
+    return EXIT.system;
   }
 }

@@ -3,6 +3,7 @@ import { sheetAnswer } from '../recommend/sheet-answer.js';
 import { UNITS } from '../report/display-units.js';
 import { SHEET_KINDS, sheetFile } from '../report/sheet/sheet-file.js';
 import { sheetReport } from '../report/sheet/sheet-report.js';
+import { visible } from '../visible.js';
 import { coreFitter } from './core-fitter.js';
 import { dateFlag } from './date-flag.js';
 import { PAPERS } from './flag-table.js';
@@ -58,5 +59,5 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
     return;
   }
   writeOut(out.path, await sheetFile(answer, out.kind, paper, UNITS[units]));
-  printAnswer(answer, () => `${out.path}\n`, options, terminal);
+  printAnswer(answer, () => `${visible(out.path)}\n`, options, terminal);
 }

@@ -1,16 +1,20 @@
 import { InputError } from '../errors.js';
 import { ballRecord } from '../records/ball.js';
 import { wordBowlerList } from '../records/bowler-list.js';
-import { bundleOf, importedFrom } from '../records/bundle.js';
+import { type Bundled, bundled, bundleOf, type Imported, importedFrom } from '../records/bundle.js';
 import { changeKept, keepAll, removeKept, renameKept } from '../records/change-records.js';
+import { keepCore } from '../records/kept-core.js';
+import { readCore } from '../records/read-core.js';
+import { BUNDLE_FILE, fileBeside } from '../records/read-file.js';
 import { checkedId, idFrom } from '../records/record-id.js';
 import { RECORD_KINDS, type RecordOf } from '../records/record-kinds.js';
-import { allKept, pathOf, readKept } from '../records/saved-records.js';
+import { allKept, type KeptRecord, pathOf, readKept } from '../records/saved-records.js';
 import { demoShelf } from '../records/shelf.js';
 import { shelfReport } from '../report/shelf-report.js';
+import { visible, visibleJson } from '../visible.js';
 import { SHELF_ACTIONS } from './flag-table.js';
 import { missingFlag, oneOf } from './flags.js';
-import { gather } from './gather.js';
+import { gather, InputErrors } from './gather.js';
 import { globalFlags } from './global-flags.js';
 import { homeOf } from './home.js';
 import { keptName } from './kept-name.js';
@@ -57,7 +61,7 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
 
   show: ({ words, home, terminal }) => {
     const { kind, id } = keptName(home, theOne(words, 'flarewise shelf show kim'));
-    terminal.stderr.write(`${pathOf(home, { kind, id })}\n`);
+    terminal.stderr.write(`${visible(pathOf(home, { kind, id }))}\n`);
     terminal.stdout.write(json(readKept(home, kind, id)));
   },
 
@@ -78,7 +82,7 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
       return;
     }
     await removeKept(home, names);
-    terminal.stderr.write(`Moved to the folder removed in ${home}: ${what}.\n`);
+    terminal.stderr.write(`Moved to the folder removed in ${visible(home)}: ${what}.\n`);
   },
 
   import: async ({ words, options, home, terminal }) => {
@@ -95,10 +99,10 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
     const wanted = records.map(({ id, record }) => as ?? id ?? idFrom(record.name));
     const ids = await keepAll(
       home,
-      records.map(({ kind, record }, i) => ({
+      records.map(({ kind, record, coreFile }, i) => ({
         kind,
         id: wanted[i],
-        record,
+        record: coreFile ? { ...record, core: keepCore(home, coreFile) } : record,
         ifTaken: ifTaken(options.as, options.replace),
       })),
     );
@@ -113,15 +117,15 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
     const kept = allKept(home).filter(
       ({ kind, id }) => !chosen || chosen.some((name) => name.kind === kind && name.id === id),
     );
-    const damaged = kept.flatMap((each) => ('error' in each ? each.error.faults : []));
-    if (damaged.length > 0) throw new InputError('damaged-record', damaged, 'the shelf');
-    const whole = kept.flatMap((each) => ('record' in each ? [each] : []));
-    if (options.csv) {
-      const bowlers = whole.flatMap(({ kind, record }) =>
-        kind === 'bowler' ? [record as RecordOf['bowler']] : [],
-      );
-      terminal.stdout.write(wordBowlerList(bowlers));
-    } else terminal.stdout.write(json(bundleOf(whole)));
+    const wanted = options.csv ? kept.filter(({ kind }) => kind === 'bowler') : kept;
+    const { entries, damaged } = bundledAmong(home, wanted);
+    if (damaged.length > 0 && entries.length === 0) throw new InputErrors(damaged);
+    terminal.stdout.write(
+      options.csv
+        ? wordBowlerList(entries.map(({ record }) => record as RecordOf['bowler']))
+        : bundleText(entries),
+    );
+    if (damaged.length > 0) throw new InputErrors(damaged);
   },
 
   add: async ({ words, options, home, terminal }) => {
@@ -149,6 +153,43 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
 const ifTaken = (as: string | undefined, replace = false) =>
   replace ? 'replace' : as === undefined ? 'number' : 'refuse';
 
+/** What can be handed on, and for each record that cannot an error by its name that says why. */
+function bundledAmong(home: string, kept: readonly KeptRecord[]) {
+  const entries: Bundled[] = [];
+  const damaged: InputError[] = [];
+  for (const each of kept)
+    try {
+      if ('error' in each) throw each.error;
+      entries.push(bundled(withCore(home, each)));
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      const { code, faults, more } = error;
+      damaged.push(
+        new InputError(code, faults, `${each.kind}/${each.id}, which is left out`, faults.length + more),
+      );
+    }
+  return { entries, damaged };
+}
+
+/** @throws {InputError} `too-large` for a bundle that could not be read back */
+function bundleText(entries: readonly Bundled[]): string {
+  const text = json(bundleOf(entries));
+  if (text.length <= BUNDLE_FILE.mostMb * 1e6) return text;
+  throw new InputError('too-large', {
+    field: 'the bundle',
+    rule: `must be at most ${BUNDLE_FILE.mostMb} MB`,
+    got: `${Math.ceil(text.length / 1e6)} MB`,
+    hint: 'Name some of the records, and export the others after them.',
+  });
+}
+
+/** A kept record, with its core where it names one. */
+function withCore(home: string, { kind, id, record }: Extract<KeptRecord, { record: unknown }>): Imported {
+  return 'core' in record
+    ? { kind, id, record, coreFile: readCore(fileBeside(pathOf(home, { kind, id }), record.core)) }
+    : { kind, id, record };
+}
+
 /** The one word an action takes. @throws {InputError} `missing-flag` with an example */
 function theOne(words: readonly string[], example: string): string {
   if (words.length === 1) return words[0];
@@ -163,4 +204,4 @@ async function isSure(question: string, options: ShelfOptions, terminal: Termina
   return askYesNo(question, { input: stdin, output: stderr, color: isColoured(options, terminal) });
 }
 
-const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
+const json = (value: unknown): string => `${visibleJson(value, 2)}\n`;

@@ -6,6 +6,7 @@ import type { Shelf } from '../records/shelf.js';
 import { UNITS, type Units } from '../report/display-units.js';
 import { inUnits } from '../report/units-in-text.js';
 import { wrap } from '../report/wrap.js';
+import { visible } from '../visible.js';
 import {
   answer,
   back,
@@ -72,7 +73,7 @@ export async function runInterview(streams: AskStreams, memory: Memory): Promise
     if (isFault(next)) streams.output.write(`${wordFault(next)}\n`);
     else {
       const told = question.tell?.(next.answers);
-      if (told) streams.output.write(`${wrap(told, widthOf(streams.output), '  ').join('\n')}\n`);
+      if (told) streams.output.write(`${wrap(visible(told), widthOf(streams.output), '  ').join('\n')}\n`);
       state = ballChecked(next, shelf, streams);
       remember(leftInterview(state));
     }
@@ -130,7 +131,7 @@ function ballChecked(
 async function put(question: Question, state: Interview, streams: AskStreams): Promise<Reply> {
   const { place, of } = progress(state);
   const width = widthOf(streams.output);
-  const message = `${place}/${of}  ${question.text}\n${wrap(question.help, width, '  ').join('\n')}`;
+  const message = `${place}/${of}  ${visible(question.text)}\n${wrap(visible(question.help), width, '  ').join('\n')}`;
   const earlier = state.answers[question.id];
   const goBack = new AbortController();
   const onKey = (text: string | undefined, key?: { name?: string }): void => {
@@ -165,7 +166,7 @@ async function put(question: Question, state: Interview, streams: AskStreams): P
 /** What Enter alone types: the answer given before, else the usual one. */
 function usualText(question: Question, { given, answers }: Interview): string | undefined {
   const before = given[question.id];
-  if (before !== undefined && question.kind !== 'file') return String(before);
+  if (before !== undefined && question.kind !== 'file') return visible(String(before));
   return question.kind === 'number' ? question.usual(answers) : undefined;
 }
 
@@ -177,8 +178,8 @@ async function putChoice(
 ): Promise<Reply> {
   const choices = question.options.map((option, i) => ({
     value: i,
-    name: option.label,
-    ...(option.note ? { description: option.note } : {}),
+    name: visible(option.label),
+    ...(option.note ? { description: visible(option.note) } : {}),
   }));
   const start = question.options.findIndex((option) => option.value === (earlier ?? question.usual));
   const picked = await select(

@@ -3,10 +3,12 @@ import { InputError } from '../errors.js';
 import { type Ball, LEAST_MASS_BIAS_IN, publishedBallSchema } from '../records/ball.js';
 import { type Bowler, bowlerSchema } from '../records/bowler.js';
 import type { Lane } from '../records/lane.js';
+import { numberHint } from '../records/number-hint.js';
 import { parseSigned } from '../records/parse-signed.js';
 import { parseRecord } from '../records/read-record.js';
 import type { Shelf } from '../records/shelf.js';
 import { type Want, wantSchema } from '../records/want.js';
+import { shortened, visibleJson } from '../visible.js';
 import { BALL_FILE, BY_NUMBERS, FIRST_BALL_NUMBER, LAST_BALL_NUMBER } from './ball-questions.js';
 import { lobesOf } from './lobe-questions.js';
 import { type Answers, type Clash, FROM_FILE, type Question, UNKNOWN } from './question.js';
@@ -207,7 +209,7 @@ const withoutUndefined = (record: Record<string, unknown>): Record<string, unkno
 
 const refusal = (question: Question, given: unknown, clash: Clash): Fault => ({
   field: question.text,
-  got: JSON.stringify(given) ?? 'nothing',
+  got: given === undefined ? 'nothing' : shortened(visibleJson(given), 60),
   ...clash,
 });
 
@@ -228,7 +230,9 @@ function valueGiven(question: Question, given: unknown): { value: unknown } | Fa
       if (!result.success)
         return wrong(
           say(result.error.issues[0]?.message ?? 'cannot be used'),
-          question.typed?.hint ?? (question.schema.meta() as { hint?: string } | undefined)?.hint,
+          (Number.isNaN(value) ? numberHint(String(given)) : null) ??
+            question.typed?.hint ??
+            (question.schema.meta() as { hint?: string } | undefined)?.hint,
         );
       return { value };
     }

@@ -1,10 +1,12 @@
 import { CsvError, parse } from 'csv-parse/sync';
 import { stringify } from 'csv-stringify/sync';
-import { type Fault, InputError } from '../errors.js';
+import { type Fault, InputError, MOST_FAULTS } from '../errors.js';
+import { shortened } from '../visible.js';
 import { type Bowler, bowlerSchema } from './bowler.js';
+import { guardedCell, unguardedCell } from './csv-cell.js';
+import { faultCount, faultsOf } from './faults.js';
 import { nearestWord } from './nearest-word.js';
 import { parseSigned } from './parse-signed.js';
-import { parseRecord } from './read-record.js';
 
 /* A coach's list: bowlers as comma-separated values, one a row, with the names of the record's fields as heads. */
 
@@ -28,31 +30,43 @@ const NEEDED = HEADS.filter((head) => !['laydownBoard', 'skill', 'note'].include
  * Grips and scatters have no column: they take a JSON record.
  *
  * @param source  the file's name, for the error
- * @throws {InputError} `broken-list` or `bad-list`, with the faults of all rows at once
+ * @throws {InputError} `broken-list` or `bad-list`, with the faults of all rows at once, up to so many as an error names
  */
 export function readBowlerList(text: string, source: string): readonly Bowler[] {
-  const rows = cellsOf(text, source);
+  const { heads, rows } = cellsOf(text, source);
   if (rows.length === 0)
     throw new InputError(
       'bad-list',
       { field: 'file', rule: 'must have a row for each bowler below its heads', got: 'no row' },
       source,
     );
-  const faults: Fault[] = headFaults(Object.keys(rows[0]));
-  const bowlers: Bowler[] = [];
-  if (faults.length === 0)
-    rows.forEach((row, i) => {
-      try {
-        bowlers.push(parseRecord(bowlerSchema, recordOf(row), source));
-      } catch (error) {
-        if (!(error instanceof InputError)) throw error;
-        const who = row.name ? ` (${row.name})` : '';
-        faults.push(
-          ...error.faults.map((fault) => ({ ...fault, field: `row ${i + 2}${who}: ${fault.field}` })),
-        );
-      }
-    });
-  if (faults.length > 0) throw new InputError('bad-list', faults, source);
+  if (rows.length > MOST_ROWS)
+    throw new InputError(
+      'bad-list',
+      {
+        field: 'file',
+        rule: `must have at most ${MOST_ROWS.toLocaleString('en')} rows`,
+        got: 'more',
+        hint: 'Divide it into several.',
+      },
+      source,
+    );
+  checkHeads(heads, source);
+  const faults: Fault[] = [];
+  let count = 0;
+  const bowlers = rows.flatMap((row, i): Bowler[] => {
+    const record = recordOf(row);
+    const result = bowlerSchema.safeParse(record);
+    if (result.success) return [result.data];
+    const { issues } = result.error;
+    count += faultCount(issues);
+    if (faults.length >= MOST_FAULTS) return [];
+    const who = row.name ? ` (${shortened(row.name, 80)})` : '';
+    const found = faultsOf(issues, bowlerSchema, record);
+    faults.push(...found.map((fault) => ({ ...fault, field: `row ${i + 2}${who}: ${fault.field}` })));
+    return [];
+  });
+  if (count > 0) throw new InputError('bad-list', faults, source, count);
   return bowlers;
 }
 
@@ -65,20 +79,30 @@ export const wordBowlerList = (bowlers: readonly Bowler[]): string =>
       papOverIn: pap.overIn,
       papUpIn: pap.upIn,
     })),
-    { header: true, columns: [...HEADS], record_delimiter: 'windows' },
+    { header: true, columns: [...HEADS], record_delimiter: 'windows', cast: { string: guardedCell } },
   );
+
+/** Far more than a club has; each is checked in some microseconds. */
+const MOST_ROWS = 20_000;
 
 type Row = Readonly<Record<string, string>>;
 
-function cellsOf(text: string, source: string): readonly Row[] {
+function cellsOf(text: string, source: string) {
+  let heads: readonly string[] = [];
   try {
-    return parse(text, {
+    const rows: readonly Row[] = parse(text, {
       bom: true,
-      columns: true,
+      columns: (first: string[]) => {
+        heads = first;
+        return first;
+      },
       trim: true,
+      cast: unguardedCell,
       skip_empty_lines: true,
       delimiter: delimiterOf(text),
+      to: MOST_ROWS + 1,
     });
+    return { heads, rows };
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
     throw new InputError(
@@ -101,26 +125,38 @@ function delimiterOf(text: string): string {
   return [',', ';', '\t'].reduce((best, sign) => (count(sign) > count(best) ? sign : best));
 }
 
-function headFaults(heads: readonly string[]): Fault[] {
-  const unknown = heads.filter((head) => !HEADS.some((known) => known === head));
+/** @throws {InputError} `bad-list` */
+function checkHeads(heads: readonly string[], source: string): void {
+  const isKnown = (head: string): boolean => HEADS.some((known) => known === head);
+  const unknown = heads.filter((head) => !isKnown(head));
   const missing = NEEDED.filter((head) => !heads.includes(head));
-  return [
-    ...unknown.map((head) => {
-      const near = nearestWord(head, HEADS);
-      return {
-        field: `column ${head}`,
-        rule: 'must not be there: no such column is known',
-        got: JSON.stringify(head),
-        hint: near ? `Did you mean ${near}?` : `Known columns: ${HEADS.join(', ')}.`,
-      };
-    }),
+  const twice = HEADS.filter((head) => heads.indexOf(head) !== heads.lastIndexOf(head));
+  const count = unknown.length + missing.length + twice.length;
+  if (count === 0) return;
+  const faults: Fault[] = [
+    ...twice.map((head) => ({
+      field: `column ${head}`,
+      rule: 'must be there once',
+      got: 'two of them',
+      hint: 'Leave out one of the two.',
+    })),
     ...missing.map((head) => ({
       field: `column ${head}`,
       rule: 'must be there',
       got: 'none',
       hint: 'Export a bowler with flarewise shelf export --csv to see the columns.',
     })),
+    ...unknown.slice(0, MOST_FAULTS).map((head) => {
+      const near = nearestWord(head, HEADS);
+      return {
+        field: `column ${shortened(head, 80)}`,
+        rule: 'must not be there: no such column is known',
+        got: JSON.stringify(shortened(head, 80)),
+        hint: near ? `Did you mean ${near}?` : `Known columns: ${HEADS.join(', ')}.`,
+      };
+    }),
   ];
+  throw new InputError('bad-list', faults, source, count);
 }
 
 /** A row as a record; a cell that is no number stays text, for the schema to refuse it by name. */

@@ -1,7 +1,10 @@
-import { basename, extname, resolve } from 'node:path';
+import { basename, extname } from 'node:path';
 import { type Fault, InputError } from '../errors.js';
 import { readBowlerList } from './bowler-list.js';
-import { fileBeside } from './read-file.js';
+import type { CoreFile } from './core.js';
+import { type PackedCore, packCore, unpackCore } from './packed-core.js';
+import { readCore } from './read-core.js';
+import { BUNDLE_FILE, fileBeside, LIST_FILE } from './read-file.js';
 import { parseRecord, type RecordSchema, readJson, readText } from './read-record.js';
 import { checkedId, idFrom } from './record-id.js';
 import { RECORD_KINDS, type RecordKind, type RecordOf, recordKindOf, SCHEMAS } from './record-kinds.js';
@@ -11,12 +14,28 @@ export interface Imported {
   readonly kind: RecordKind;
   readonly id?: string;
   readonly record: RecordOf[RecordKind];
+  /** Of a ball with a core of its own: the core and its meshes. */
+  readonly coreFile?: CoreFile;
 }
 
 const BUNDLE = 'flarewise/shelf/1';
 
+/** A record as it stands in a bundle: a core travels along, and no path of this machine does. */
+export interface Bundled {
+  readonly kind: RecordKind;
+  readonly id?: string;
+  readonly record: RecordOf[RecordKind];
+  readonly core?: PackedCore;
+}
+
+/** @throws {InputError} `too-large` for a core that no bundle takes */
+export const bundled = ({ coreFile, record, ...name }: Imported): Bundled =>
+  coreFile
+    ? { ...name, record: { ...record, core: 'core.json' } as Bundled['record'], core: packCore(coreFile) }
+    : { ...name, record };
+
 /** Many records as one JSON value, for `importedFrom` to read. */
-export const bundleOf = (records: readonly Imported[]) => ({ schema: BUNDLE, records });
+export const bundleOf = (records: readonly Bundled[]) => ({ schema: BUNDLE, records });
 
 /**
  * The records of a file: a single one, a bundle, or a coach's list of bowlers (`.csv`, `.tsv`, `.txt`).
@@ -25,8 +44,8 @@ export const bundleOf = (records: readonly Imported[]) => ({ schema: BUNDLE, rec
  */
 export function importedFrom(path: string): readonly Imported[] {
   if (/\.(csv|tsv|txt)$/i.test(path))
-    return readBowlerList(readText(path), path).map((record) => ({ kind: 'bowler', record }));
-  const value = readJson(path) as { schema?: unknown; records?: unknown } | null;
+    return readBowlerList(readText(path, LIST_FILE), path).map((record) => ({ kind: 'bowler', record }));
+  const value = readJson(path, BUNDLE_FILE) as { schema?: unknown; records?: unknown } | null;
   if (value?.schema !== BUNDLE)
     return [{ ...importedRecord(value, path), id: idFrom(basename(path, extname(path))) }];
   if (!Array.isArray(value.records))
@@ -34,12 +53,12 @@ export function importedFrom(path: string): readonly Imported[] {
   const faults = value.records.flatMap((each: BundleEntry, i) => idFaults(each?.id, `records[${i}].id`));
   if (faults.length > 0) throw new InputError('bad-id', faults, path);
   return value.records.map((each: BundleEntry) => ({
-    ...importedRecord(each?.record, path),
+    ...importedRecord(each?.record, path, each?.core),
     ...(typeof each?.id === 'string' ? { id: each.id } : {}),
   }));
 }
 
-type BundleEntry = { readonly id?: unknown; readonly record?: unknown } | null;
+type BundleEntry = { readonly id?: unknown; readonly record?: unknown; readonly core?: unknown } | null;
 
 function idFaults(id: unknown, field: string): readonly Fault[] {
   try {
@@ -51,16 +70,16 @@ function idFaults(id: unknown, field: string): readonly Fault[] {
   }
 }
 
-function importedRecord(value: unknown, path: string): Imported {
+/** @param packed  the core that travelled along; a ball without one names a file beside `path` */
+function importedRecord(value: unknown, path: string, packed?: unknown): Imported {
   const kind = recordKindOf(value);
   if (kind) {
     const schema = SCHEMAS[kind] as RecordSchema<RecordOf[RecordKind]>;
     const record = parseRecord(schema, value, path);
-    // a core file stays where it is: the record is to find it from the folder it is kept in, too
-    return {
-      kind,
-      record: 'core' in record ? { ...record, core: resolve(fileBeside(path, record.core)) } : record,
-    };
+    if (!('core' in record)) return { kind, record };
+    const coreFile =
+      packed === undefined ? readCore(fileBeside(path, record.core)) : unpackCore(packed, path);
+    return { kind, record, coreFile };
   }
   throw new InputError(
     'wrong-kind',

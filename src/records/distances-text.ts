@@ -1,5 +1,7 @@
 import { type Fault, InputError } from '../errors.js';
 import { parseFraction } from './layout-text.js';
+import { numberHint } from './number-hint.js';
+import { singleBlanks } from './single-blanks.js';
 
 /** A layout in the distances notation, as people write it; all three are arcs on the ball. */
 export interface DistanceNumbers {
@@ -23,14 +25,15 @@ const LIMITS = {
  * @throws {InputError} `layout-text` when it cannot be read or a number is out of range
  */
 export function parseDistances(text: string, field = 'layoutDistances'): DistanceNumbers {
-  const parts = text.split(/\s*[x×*]\s*/i).map((part) => part.trim().replace(/\s*(in|")$/i, ''));
-  if (parts.length !== 3)
+  const written = text.split(/[x×*]/i);
+  if (written.length !== 3)
     throw new InputError('layout-text', {
       field,
       rule: 'must be pin-to-PAP x marker-to-PAP x pin buffer',
       got: JSON.stringify(text),
       hint: ORDER,
     });
+  const parts = written.map((part) => singleBlanks(part).replace(/ ?(in|")$/i, ''));
   const [pinToPapIn, markerToPapIn, pinBufferIn] = parts.map(parseFraction) as [number, number, number];
   const numbers: DistanceNumbers = { pinToPapIn, markerToPapIn, pinBufferIn };
   const faults = (['pinToPapIn', 'markerToPapIn', 'pinBufferIn'] as const).flatMap((key, i): Fault[] => {
@@ -42,7 +45,7 @@ export function parseDistances(text: string, field = 'layoutDistances'): Distanc
             field: `${field}: ${name}`,
             rule: `must be ${low} to ${high} in`,
             got: JSON.stringify(parts[i]),
-            hint: ORDER,
+            hint: numberHint(parts[i]) ?? ORDER,
           },
         ];
   });

@@ -1,20 +1,33 @@
 import { z } from 'zod';
-import type { Fault } from '../errors.js';
+import { type Fault, MOST_FAULTS } from '../errors.js';
+import { shortened } from '../visible.js';
 import { nearestWord } from './nearest-word.js';
+import { numberHint } from './number-hint.js';
 
 type Issue = z.core.$ZodIssue;
 
-/** Every issue of a failed check as a fault: field, rule, value given, remedy. */
+/** The issues of a failed check as faults: field, rule, value given, remedy. No more than an error names. */
 export const faultsOf = (issues: readonly Issue[], schema: z.ZodType, value: unknown): Fault[] =>
-  issues.flatMap((issue) =>
-    issue.code === 'unrecognized_keys'
-      ? unknownFields(issue, schema, value)
-      : [faultOf(issue, schema, value)],
-  );
+  issues
+    .slice(0, MOST_FAULTS)
+    .flatMap((issue) =>
+      issue.code === 'unrecognized_keys'
+        ? unknownFields(issue, schema, value)
+        : [faultOf(issue, schema, value)],
+    )
+    .slice(0, MOST_FAULTS);
+
+/** How many faults a failed check found. */
+export const faultCount = (issues: readonly Issue[]): number =>
+  issues.reduce((sum, issue) => sum + (issue.code === 'unrecognized_keys' ? issue.keys.length : 1), 0);
 
 function faultOf(issue: Issue, schema: z.ZodType, value: unknown): Fault {
   const given = valueAt(value, issue.path);
-  const hint = hintOf(issue) ?? hintAt(schema, issue.path, value);
+  const nearNumber =
+    typeof given === 'string' && issue.code === 'invalid_type' && issue.expected === 'number'
+      ? numberHint(given)
+      : null;
+  const hint = nearNumber ?? hintOf(issue) ?? hintAt(schema, issue.path, value);
   const missing = given === undefined;
   return {
     field: wordPath(issue.path),
@@ -35,7 +48,7 @@ function ruleOf(issue: Issue): string {
 
 function unknownFields(issue: Issue & { keys: string[] }, schema: z.ZodType, value: unknown): Fault[] {
   const known = Object.keys(shapeAt(schema, issue.path, value) ?? {});
-  return issue.keys.map((key) => {
+  return issue.keys.slice(0, MOST_FAULTS).map((key) => {
     const near = nearestWord(key, known);
     return {
       field: wordPath([...issue.path, key]),
@@ -109,12 +122,14 @@ function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
 /** A path as it would be written in the file: `pap.overIn`, `zones[2].toFt`. */
 const wordPath = (path: readonly PropertyKey[]): string =>
   path.reduce<string>(
-    (text, key) =>
-      typeof key === 'number' ? `${text}[${key}]` : text ? `${text}.${String(key)}` : String(key),
+    (text, key) => (typeof key === 'number' ? `${text}[${key}]` : text ? `${text}.${word(key)}` : word(key)),
     '',
   ) || 'record';
 
+/** A name of a field; one of another program may be of any length. */
+const word = (key: PropertyKey): string => shortened(String(key), 80);
+
 function shorten(value: unknown): string {
   const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
-  return text.length > 60 ? `${text.slice(0, 57)}...` : text;
+  return shortened(text, 60);
 }

@@ -1,4 +1,6 @@
 import { type Fault, InputError } from '../errors.js';
+import { numberHint } from './number-hint.js';
+import { singleBlanks } from './single-blanks.js';
 
 /** A layout in the angles notation, as people write it. */
 export interface LayoutNumbers {
@@ -6,6 +8,8 @@ export interface LayoutNumbers {
   readonly pinToPapIn: number;
   readonly valAngleDeg: number;
 }
+
+const ORDER = 'The order is drilling angle x pin-to-PAP x VAL angle, like "70 x 4 1/2 x 30".';
 
 const LIMITS = {
   drillingAngleDeg: [0, 180, 'drilling angle', 'degrees'],
@@ -15,11 +19,11 @@ const LIMITS = {
 
 /** A number as typed at a counter: `4`, `4.5`, `4 1/2`, `1/2`; NaN when it is none. */
 export function parseFraction(text: string): number {
-  const match = /^(\d+(?:\.\d*)?|\.\d+)?(?:(?:^|\s+|-)(\d+)\/(\d+))?$/.exec(text.trim());
+  const match = /^(\d+(?:\.\d*)?|\.\d+)?(?:(?:^|[ -])(\d+)\/(\d+))?$/.exec(singleBlanks(text));
   if (!match || (match[1] === undefined && match[2] === undefined)) return Number.NaN;
   const whole = match[1] === undefined ? 0 : Number(match[1]);
   const part = match[2] === undefined ? 0 : Number(match[2]) / Number(match[3]);
-  return whole + part;
+  return Number.isFinite(part) ? whole + part : Number.NaN;
 }
 
 /** Inches to the nearest sixteenth, as on a tape: `4 1/2`, `3 3/8`, `0`. */
@@ -54,14 +58,15 @@ export const wordPinPlace = ({ pinToPapIn, valAngleDeg }: Omit<LayoutNumbers, 'd
  * @throws {InputError} `layout-text` when it cannot be read or a number is out of range
  */
 export function parseLayout(text: string): LayoutNumbers {
-  const parts = text.split(/\s*[x×*]\s*/i).map((part) => part.trim().replace(/(°|deg|in|")$/i, ''));
-  if (parts.length !== 3)
+  const written = text.split(/[x×*]/i);
+  if (written.length !== 3)
     throw new InputError('layout-text', {
       field: 'layout',
       rule: 'must be drilling angle x pin-to-PAP x VAL angle',
       got: JSON.stringify(text),
       hint: 'Write it like "70 x 4 1/2 x 30".',
     });
+  const parts = written.map((part) => singleBlanks(part).replace(/(°|deg|in|")$/i, ''));
   const keys = ['drillingAngleDeg', 'pinToPapIn', 'valAngleDeg'] as const;
   const values = parts.map(parseFraction);
   const faults: Fault[] = [];
@@ -73,7 +78,7 @@ export function parseLayout(text: string): LayoutNumbers {
         field: `layout: ${name}`,
         rule: `must be ${low} to ${high} ${unit}`,
         got: JSON.stringify(parts[i]),
-        hint: 'The order is drilling angle x pin-to-PAP x VAL angle, like "70 x 4 1/2 x 30".',
+        hint: numberHint(parts[i]) ?? ORDER,
       });
   });
   if (faults.length > 0) throw new InputError('layout-text', faults);

@@ -3,6 +3,7 @@ export function nearestWord(word: string, known: readonly string[]): string | nu
   let best: string | null = null;
   let least = Math.max(2, Math.floor(word.length / 3)) + 1;
   for (const candidate of known) {
+    if (Math.abs(word.length - candidate.length) >= least) continue; // so many letters at least
     const distance = editDistance(word.toLowerCase(), candidate.toLowerCase());
     if (distance < least) {
       least = distance;

@@ -1,5 +1,6 @@
 import { CM, FOOT, GRAM, INCH, KMH, MM, MPH, OUNCE, POUND } from '../units.js';
 import { parseSigned } from './parse-signed.js';
+import { singleBlanks } from './single-blanks.js';
 
 /** Units that may be typed behind a number, by what they measure; each in SI. */
 const TYPED: readonly Readonly<Record<string, number>>[] = [
@@ -8,7 +9,7 @@ const TYPED: readonly Readonly<Record<string, number>>[] = [
   { lb: POUND, pounds: POUND, oz: OUNCE, ounces: OUNCE, kg: 1, g: GRAM },
 ];
 
-const WITH_UNIT = /^(.*?\d)\s*([a-z/]+|")?\s*(up|down)?$/i;
+const WITH_UNIT = /^(.*?\d) ?([a-z/]+|")? ?(up|down)?$/i;
 
 /**
  * A length, speed or weight as typed: `4 7/8`, `124 mm`, `6 mm down`, `28 km/h`; NaN when it is none.
@@ -17,7 +18,7 @@ const WITH_UNIT = /^(.*?\d)\s*([a-z/]+|")?\s*(up|down)?$/i;
  * @param wanted  unit of the result
  */
 export function parseQuantity(text: string, bare: string, wanted: string): number {
-  const [, number = '', unit = bare, side = ''] = WITH_UNIT.exec(text.trim()) ?? [];
+  const [, number = '', unit = bare, side = ''] = WITH_UNIT.exec(singleBlanks(text)) ?? [];
   const word = /^(up|down)$/i.test(unit) ? { unit: bare, side: unit } : { unit: unit.toLowerCase(), side };
   const value = parseSigned(`${number} ${word.side}`);
   if (word.unit === wanted) return value;

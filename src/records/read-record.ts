@@ -1,9 +1,11 @@
 import type { z } from 'zod';
-import { InputError } from '../errors.js';
-import { faultsOf } from './faults.js';
-import { jsonFaultAt } from './json-fault-at.js';
+import { type Fault, InputError } from '../errors.js';
+import { shortened } from '../visible.js';
+import { decodedText } from './decoded-text.js';
+import { faultCount, faultsOf } from './faults.js';
+import { type JsonFault, jsonFault, MOST_DEPTH } from './json-fault.js';
 import { migrated } from './migrate.js';
-import { readBytes } from './read-file.js';
+import { type FileKind, JSON_FILE, readBytes } from './read-file.js';
 
 /** A record's schema, or how to tell from the value which of several it should meet. */
 export type RecordSchema<T> = z.ZodType<T> | ((value: unknown) => z.ZodType<T>);
@@ -20,10 +22,12 @@ export const readRecord = <T>(schema: RecordSchema<T>, path: string): T =>
 /**
  * What a JSON file holds, not yet checked.
  *
+ * @param kind    how large it may be
  * @param remedy  what to check when there is no such file
  * @throws {InputError} `no-such-file` or `broken-json`
  */
-export const readJson = (path: string, remedy?: string): unknown => parseJson(readText(path, remedy), path);
+export const readJson = (path: string, kind = JSON_FILE, remedy?: string): unknown =>
+  parseJson(readText(path, kind, remedy), path);
 
 /**
  * Checks a value against a record's schema, once it is brought to the current version.
@@ -52,38 +56,50 @@ export function parseRecord<T>(wanted: RecordSchema<T>, given: unknown, source: 
       },
       source,
     );
-  throw new InputError('bad-record', faults, source);
+  throw new InputError('bad-record', faults, source, faultCount(result.error.issues));
 }
 
-/** A file as text; a byte order mark, which some editors put, is dropped. */
-export const readText = (path: string, remedy?: string): string =>
-  new TextDecoder('utf-8').decode(readBytes(path, 'a JSON file', remedy));
+/**
+ * A file as text.
+ *
+ * @throws {InputError} as `readBytes` and `decodedText` do
+ */
+export const readText = (path: string, kind: FileKind, remedy?: string): string =>
+  decodedText(readBytes(path, kind, remedy), path);
 
 function parseJson(text: string, path: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    throw new InputError(
-      'broken-json',
-      {
-        field: 'file',
-        rule: 'must be valid JSON',
-        got: text.trim() === '' ? 'an empty file' : placeOf(text),
-        hint: 'Look there for a missing comma, quote or bracket; JSON has no comments and no comma after the last entry.',
-      },
-      path,
-    );
-  }
+  const fault = jsonFault(text);
+  if (fault) throw new InputError('broken-json', { field: 'file', ...wordJsonFault(fault, text) }, path);
+  return JSON.parse(text);
 }
 
-/** Line and column at which a text stops being JSON, with what stands there. */
-function placeOf(text: string): string {
-  const at = jsonFaultAt(text);
-  if (at >= text.trimEnd().length) return 'a file that ends too soon';
-  const before = text.slice(0, at).split('\n');
-  const column = (before.at(-1) ?? '').length + 1;
-  const there = (text.split('\n')[before.length - 1] ?? '').trim().slice(0, 40);
-  return `a fault at line ${before.length}, column ${column}, near ${JSON.stringify(there)}`;
+/** What is wrong with a text as JSON: where, what stands there, what to do. */
+function wordJsonFault({ kind, at }: JsonFault, text: string): Omit<Fault, 'field'> {
+  const lineStart = text.lastIndexOf('\n', at - 1) + 1;
+  const place = `line ${text.slice(0, at).split('\n').length}, column ${at - lineStart + 1}`;
+  const there = text.slice(at, at + 40).split(/[\r\n]/, 1)[0];
+  if (kind === 'deep')
+    return {
+      rule: `must be JSON nested at most ${MOST_DEPTH} deep`,
+      got: `deeper nesting at ${place}`,
+      hint: 'Compare it with the files in data/.',
+    };
+  if (kind === 'twice')
+    return {
+      rule: 'must name each field once',
+      got: `a second ${shortened(/^"(?:[^"\\]|\\.)*"?/.exec(there)?.[0] ?? there, 40)} at ${place}`,
+      hint: 'Leave out one of the two.',
+    };
+  return {
+    rule: 'must be valid JSON',
+    got:
+      text.trim() === ''
+        ? 'an empty file'
+        : at >= text.trimEnd().length
+          ? 'a file that ends too soon'
+          : `a fault at ${place}, near ${JSON.stringify(there)}`,
+    hint: 'Look there for a missing comma, quote or bracket; JSON has no comments and no comma after the last entry.',
+  };
 }
 
 /** The kind in a record's tag, such as `ball`; null when it has none of ours. */

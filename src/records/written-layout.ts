@@ -2,6 +2,7 @@ import { InputError } from '../errors.js';
 import { type DistanceNumbers, parseDistances } from './distances-text.js';
 import { type LayoutNumbers, parseLayout } from './layout-text.js';
 import { parseQuantity } from './parse-quantity.js';
+import { singleBlanks } from './single-blanks.js';
 
 /** The mark a drilling angle is measured to. */
 export type Mark = 'cg' | 'mass-bias';
@@ -22,8 +23,8 @@ export const BOTH_NOTATIONS =
 /** Greatest arc that the first or the last of three distances can have, in; angles that small are not drilled. */
 const MOST_ARC_IN = 6.75;
 
-const SIDE = /[\s,]+(?:pin )?(above|below)$/i;
-const MARKED = /\s*(?:to (?:the )?)?(cg|mb|mass[ -]bias)(?: mark)?$/i;
+const SIDE = /(?: ?, ?| )(?:pin )?(above|below)$/i;
+const MARKED = / ?(?:to (?:the )?)?(cg|mb|mass[ -]bias)(?: mark)?$/i;
 
 /**
  * Reads a layout in angles or in distances.
@@ -36,20 +37,19 @@ const MARKED = /\s*(?:to (?:the )?)?(cg|mb|mass[ -]bias)(?: mark)?$/i;
  * @throws {InputError} `layout-text` when it cannot be read either way, or a number is out of range
  */
 export function readLayout(text: string): WrittenLayout {
-  const side = SIDE.exec(text.trim());
-  const parts = text
-    .trim()
-    .replace(SIDE, '')
-    .split(/\s*[x×*]\s*/i);
-  const marked = MARKED.exec(parts[0] ?? '');
-  const plain = parts.map((part, i) => inInches(i === 0 ? part.replace(MARKED, '') : part));
-  if (plain.length !== 3)
+  const spaced = singleBlanks(text);
+  const side = SIDE.exec(spaced);
+  const written = spaced.replace(SIDE, '').split(/[x×*]/i);
+  if (written.length !== 3)
     throw new InputError('layout-text', {
       field: 'layout',
       rule: 'must be three numbers with x between, angles or distances',
       got: JSON.stringify(text),
       hint: BOTH_NOTATIONS,
     });
+  const parts = written.map(singleBlanks);
+  const marked = MARKED.exec(parts[0]);
+  const plain = parts.map((part, i) => inInches(i === 0 ? part.replace(MARKED, '') : part));
   const ends = [parts[0], parts[2]] as [string, string];
   if (marked || isAngles(ends, plain)) {
     if (side)
@@ -70,8 +70,8 @@ export function readLayout(text: string): WrittenLayout {
 }
 
 function isAngles(ends: readonly [string, string], plain: readonly string[]): boolean {
-  if (ends.some((end) => /(°|deg|degrees)$/i.test(end.trim()))) return true;
-  if (ends.some((end) => /(in|inches|"|mm|cm)$/i.test(end.trim()))) return false;
+  if (ends.some((end) => /(°|deg|degrees)$/i.test(end))) return true;
+  if (ends.some((end) => /(in|inches|"|mm|cm)$/i.test(end))) return false;
   return !([plain[0], plain[2]] as [string, string]).every(
     (end) => parseQuantity(end, 'in', 'in') <= MOST_ARC_IN,
   );
@@ -79,6 +79,6 @@ function isAngles(ends: readonly [string, string], plain: readonly string[]): bo
 
 /** A metric distance as decimal inches; anything else as it is. */
 function inInches(part: string): string {
-  const inches = /(mm|cm)\s*$/i.test(part) ? parseQuantity(part, 'in', 'in') : Number.NaN;
-  return Number.isNaN(inches) ? part.trim() : String(inches);
+  const inches = /(mm|cm)$/i.test(part) ? parseQuantity(part, 'in', 'in') : Number.NaN;
+  return Number.isNaN(inches) ? part : String(inches);
 }

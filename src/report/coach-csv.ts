@@ -1,5 +1,6 @@
 import { stringify } from 'csv-stringify/sync';
 import type { CoachLine } from '../records/coach-answer.js';
+import { guardedCell } from '../records/csv-cell.js';
 
 /** A coach's table as comma-separated values, one row for each bowler, ball and lane. */
 export const coachCsv = (lines: readonly CoachLine[]): string =>
@@ -29,7 +30,7 @@ export const coachCsv = (lines: readonly CoachLine[]): string =>
         },
       ];
     }),
-    { header: true, columns: HEADS, record_delimiter: 'windows' },
+    { header: true, columns: HEADS, record_delimiter: 'windows', cast: { string: guardedCell } },
   );
 
 const HEADS = [

@@ -1,4 +1,5 @@
 import type { ModelCard } from '../regression/card.js';
+import { visible } from '../visible.js';
 import { decimals } from './figures.js';
 import type { Page } from './page.js';
 import { joinSections, paragraph } from './section.js';
@@ -24,7 +25,7 @@ export const fitReport = (card: ModelCard, folder: string, page: Page): string =
       page,
     ),
     paragraph(
-      `${card.file.name} (${Math.round(card.file.bytes / 1024)} kB) and its card are in ${folder}.`,
+      `${card.file.name} (${Math.round(card.file.bytes / 1024)} kB) and its card are in ${visible(folder)}.`,
       page,
     ),
   ]);

@@ -1,3 +1,5 @@
+import { visible } from '../visible.js';
+
 const ASCII_FOR: Readonly<Record<string, string>> = {
   '×': 'x',
   '°': 'deg',
@@ -27,8 +29,7 @@ const ASCII_FOR: Readonly<Record<string, string>> = {
 /**
  * The same answer with every text safe to print.
  *
- * Names and notes come from files of others: a control character in one could move the cursor or recolour
- * the screen, so it becomes a space. With `ascii`, other signs become their nearest ASCII spelling.
+ * With `ascii`, other signs become their nearest ASCII spelling.
  */
 export function withPlainText<T>(value: T, ascii: boolean): T {
   if (typeof value === 'string') return plainText(value, ascii) as T;
@@ -41,9 +42,9 @@ export function withPlainText<T>(value: T, ascii: boolean): T {
 }
 
 function plainText(text: string, ascii: boolean): string {
-  const visible = text.replace(/[\p{Cc}\p{Zl}\p{Zp}\u202a-\u202e\u2066-\u2069]+/gu, ' ');
-  if (!ascii) return visible;
-  const spaced = visible.replace(/(?<=\d)(?=[°¼-¾⅐-⅞])/gu, ' '); // 4½ is 4 1/2, not 41/2
+  const shown = visible(text);
+  if (!ascii) return shown;
+  const spaced = shown.replace(/(?<=\d)(?=[°¼-¾⅐-⅞])/gu, ' '); // 4½ is 4 1/2, not 41/2
   return [...spaced.normalize('NFC')]
     .map((sign) => ASCII_FOR[sign] ?? sign.normalize('NFKD').replace(/\p{M}/gu, ''))
     .join('')

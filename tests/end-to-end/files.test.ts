@@ -1,9 +1,8 @@
-import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, openSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { demo, scratchFolder } from './demo-files.js';
-import { ENV, type Ended, MAIN, runCli } from './run-cli.js';
+import { type Ended, runCli } from './run-cli.js';
 
 /* What is asked to be written where nothing can be, and what a kill leaves. */
 
@@ -108,21 +107,6 @@ test('a home of which only the folder itself can be written, as one that is moun
   await runCli(['shelf', 'import', record], { env: { FLAREWISE_HOME: home } });
   expect(readdirSync(at('mounted'))).toEqual(['home']); // nothing beside it, a lock least of all
   expect(readdirSync(home)).toEqual(['bowlers']);
-});
-
-test.runIf(existsSync('/dev/full'))('output to a full disk is told in a sentence; exit 2', async () => {
-  const child = spawn(process.execPath, [MAIN, 'explain', 'flare'], {
-    env: ENV,
-    stdio: ['ignore', openSync('/dev/full', 'w'), 'pipe'],
-  });
-  let err = '';
-  child.stderr?.on('data', (chunk) => {
-    err += chunk;
-  });
-  const code = await new Promise((resolve) => child.on('close', resolve));
-  expect(err).toMatch(/"stdout", on a disk that is full\. Make room/);
-  expect(err).not.toMatch(/\n {4}at /);
-  expect(code).toBe(2);
 });
 
 describe('shelf', () => {

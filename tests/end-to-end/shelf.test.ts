@@ -1,6 +1,7 @@
-import { readFileSync } from 'node:fs';
+import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, expect, test } from 'vitest';
+import { fileURLToPath } from 'node:url';
+import { afterAll, describe, expect, test } from 'vitest';
 import { demo, scratchFolder } from './demo-files.js';
 import { runCli } from './run-cli.js';
 
@@ -67,4 +68,76 @@ test.each([
   const { code, out, err } = await shelf(...args);
   expect({ code, out }).toEqual({ code: 2, out: '' });
   expect(err).toContain(says);
+});
+
+describe('a ball with a core of its own', () => {
+  const drilled = ['drilled', '--ball', 'own', '--bowler', 'average-right', '--layout', '70 x 4 1/2 x 30'];
+  const data = fileURLToPath(new URL('../../data/', import.meta.url));
+  // so deep that the path of its core has more signs than a record may hold
+  const deep = join(folder.path, ...Array(10).fill('x'.repeat(50)));
+  mkdirSync(deep, { recursive: true });
+  cpSync(join(data, 'cores'), join(deep, 'cores'), { recursive: true });
+  const ball = JSON.parse(readFileSync(join(data, 'balls', 'own-mesh.json'), 'utf8'));
+  writeFileSync(join(deep, 'own.json'), JSON.stringify({ ...ball, core: 'cores/own-mesh.json' }));
+
+  test('its core is kept with it, and travels along to another machine', async () => {
+    expect(await shelf('import', join(deep, 'own.json'))).toMatchObject({ code: 0, out: 'ball/own\n' });
+    rmSync(join(deep, 'cores'), { recursive: true });
+    const here = await runCli(drilled, { env });
+    expect(here).toMatchObject({ code: 0, err: '' });
+
+    const exported = await shelf('export', 'own');
+    expect(exported.out).not.toContain(folder.path);
+    folder.write('own-bundle.json', exported.out);
+    const other = { FLAREWISE_HOME: join(folder.path, 'other') };
+    expect(
+      (await runCli(['shelf', 'import', 'own-bundle.json'], { env: other, cwd: folder.path })).code,
+    ).toBe(0);
+    rmSync(join(env.FLAREWISE_HOME, 'cores'), { recursive: true });
+    expect(await runCli(drilled, { env: other })).toEqual(here);
+    expect((await runCli(['shelf', 'export', 'own'], { env: other })).out).toBe(exported.out);
+  });
+
+  test('a ball whose core file is missing is refused when it is imported', async () => {
+    const { code, err } = await shelf('import', join(deep, 'own.json'));
+    expect(code).toBe(2);
+    expect(err).toContain('does not exist');
+  });
+});
+
+test('shelf: damaged and foreign records are named, and the others still served', async () => {
+  const home = join(folder.path, 'damaged');
+  const run = (...args: string[]) =>
+    runCli(['shelf', ...args], { env: { FLAREWISE_HOME: home }, cwd: folder.path });
+  await run('import', 'kim.json');
+  writeFileSync(join(home, 'bowlers', 'torn.json'), '{"schema": "flarewise/bowl');
+  mkdirSync(join(home, 'lanes', 'folder.json'), { recursive: true });
+  mkdirSync(join(home, 'balls'));
+  writeFileSync(join(home, 'balls', 'foreign.json'), '{"schema": "other/1"}');
+  writeFileSync(
+    join(home, 'balls', 'coreless.json'),
+    JSON.stringify({ schema: 'flarewise/ball/1', name: 'X', weightLb: 15, core: 'gone.json' }),
+  );
+
+  const listed = await run('list');
+  expect(listed.code).toBe(0);
+  for (const line of [
+    /kim +right-handed/,
+    /torn +cannot be read/,
+    /folder +cannot be read/,
+    /foreign +cannot be read/,
+  ])
+    expect(listed.out).toMatch(line);
+
+  const exported = await run('export');
+  expect(exported.code).toBe(2);
+  expect(JSON.parse(exported.out).records.map(({ id }: { id: string }) => id)).toEqual(['kim']);
+  for (const name of ['bowler/torn', 'lane/folder', 'ball/foreign', 'ball/coreless'])
+    expect(exported.err).toContain(`${name}, which is left out`);
+
+  const asList = await run('export', '--csv');
+  expect(asList.out).toContain('Kim');
+  expect(asList.err).toContain('bowler/torn');
+  expect(asList.err).not.toContain('ball/');
+  expect(await run('export', 'torn')).toMatchObject({ code: 2, out: '' });
 });

@@ -34,6 +34,51 @@ test('readBowlerList: cells are typed as a person writes them', () => {
   expect(lee).toMatchObject({ thumbHole: false, laydownBoard: 22, skill: 'advanced', pap: { overIn: 5.25 } });
 });
 
+test.each([
+  '=1+1',
+  '+1',
+  '-1',
+  '@SUM(1)',
+  '＝1',
+  "'=1",
+  "''=1",
+  "'tis",
+  "O'Hara",
+  '=HYPERLINK("x";"y")',
+  '- , "',
+])('wordBowlerList: a name of %j is text to a spreadsheet, and comes back the same', (name) => {
+  const [kim] = demoShelf().bowlers;
+  const text = wordBowlerList([{ ...kim.record, name, note: name }]);
+  const [bowler] = readBowlerList(text, 'list.csv');
+  expect([bowler.name, bowler.note]).toEqual([name, name]);
+  for (const cell of text.split(/[\r\n,]+"?/)) expect(cell).not.toMatch(/^[=+@＝]|^-\D|^-1$/);
+});
+
+test('readBowlerList: a column that is there twice is named; of very many unknown ones the first are', () => {
+  expect(faultsOf(`${HEADS},name\nKim,right,yes,17,310,14,45,4.875,0,Lee\n`)).toEqual([
+    'column name must be there once',
+  ]);
+  const many = Array.from({ length: 30_000 }, (_, i) => `unknown ${i}`).join(',');
+  expect(faultsOf(`${HEADS},${many}\n${'1,'.repeat(30_008)}1\n`)).toHaveLength(20);
+});
+
+test('readBowlerList: more rows than a club has are refused before they are all read', () => {
+  expect(faultsOf(`${HEADS}\n${'Kim,right,yes,17,310,14,45,4.875,0\n'.repeat(20_001)}`)).toEqual([
+    'file must have at most 20,000 rows',
+  ]);
+  const start = process.cpuUsage();
+  expect(faultsOf(`name,hand\n${'x,y\n'.repeat(2_000_000)}`)).toEqual(['file must have at most 20,000 rows']);
+  expect(process.cpuUsage(start).user / 1e6).toBeLessThan(2);
+});
+
+test('wordBowlerList: signs that cannot be seen stay out of cells; a PAP below the midline stays a number', () => {
+  const [kim] = demoShelf().bowlers;
+  const text = wordBowlerList([{ ...kim.record, name: '\t=1\u202e', pap: { overIn: 5, upIn: -0.25 } }]);
+  expect(text).not.toMatch(/[\t\u202e]/);
+  expect(text).toContain(',5,-0.25,');
+  expect(readBowlerList(text, 'list.csv')[0].name).toBe('=1');
+});
+
 test.each([';', '\t'])('readBowlerList: cells parted by %j are read as well', (sign) => {
   const text = `${HEADS}\nKim,right,yes,17,310,14,45,4.875,0\n`.replaceAll(',', sign);
   expect(readBowlerList(text, 'list.csv')).toHaveLength(1);
@@ -54,8 +99,8 @@ test('readBowlerList: faults of all rows are told at once, each with its row and
 
 test('readBowlerList: a column that is unknown or missing is named', () => {
   expect(faultsOf(`${HEADS.replace('speedMph', 'speed')}\nKim,right,yes,17,310,14,45,4.875,0\n`)).toEqual([
-    'column speed must not be there: no such column is known',
     'column speedMph must be there',
+    'column speed must not be there: no such column is known',
   ]);
 });
 

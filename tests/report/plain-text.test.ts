@@ -4,7 +4,7 @@ import { withPlainText } from '../../src/report/plain-text.js';
 test('withPlainText: a name cannot move the cursor, recolour the screen or turn the text around', () => {
   const hostile = { name: 'A\u001b[2J\u001b]0;x\u0007B\nC\u202eD' };
   const { name } = withPlainText(hostile, false);
-  expect(name).toBe('A [2J ]0;x B C D');
+  expect(name).toBe('A [2J ]0;x B CD');
 });
 
 test('withPlainText: ASCII spells signs out and keeps numbers and shape', () => {

@@ -20,6 +20,7 @@ export function readAsciiStl(text: string, source?: string): Float32Array {
 class StlReader {
   private at = 0; // behind the word last read
   private start = 0; // of the word last read
+  private first = 0; // where the text begins, behind white space
   private readonly corners: number[] = [];
 
   constructor(
@@ -28,6 +29,8 @@ class StlReader {
   ) {}
 
   solids(): readonly number[] {
+    this.skipSpace();
+    this.first = this.at;
     do {
       this.expect('solid');
       this.solid();
@@ -102,7 +105,13 @@ class StlReader {
     hint = 'Is it an STL file, whole and undamaged? Export it once more.',
   ) {
     const line = this.text.slice(0, this.start).split(/\r\n|\r|\n/).length;
-    const got = word === '' ? 'the end of the text' : JSON.stringify(word.slice(0, 40));
+    // what does not begin as an STL text is some other file, which is not shown around
+    const got =
+      word === ''
+        ? 'the end of the text'
+        : this.start === this.first
+          ? 'another text'
+          : JSON.stringify(word.slice(0, 40));
     return stlFault(this.source, `must be an STL text, with ${wanted} at line ${line}`, got, hint);
   }
 }

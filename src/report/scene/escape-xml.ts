@@ -1,3 +1,5 @@
+import { visible } from '../../visible.js';
+
 const NAMED: Readonly<Record<string, string>> = {
   '&': '&amp;',
   '<': '&lt;',
@@ -6,6 +8,6 @@ const NAMED: Readonly<Record<string, string>> = {
   "'": '&#39;',
 };
 
-/** A text safe between tags and in attributes of XML and HTML. Control characters, which XML forbids, become spaces. */
+/** A text safe between tags and in attributes of XML and HTML, of signs that XML allows and a reader sees. */
 export const escapeXml = (text: string): string =>
-  text.replace(/\p{Cc}/gu, ' ').replace(/[&<>"']/g, (sign) => NAMED[sign] as string);
+  visible(text).replace(/[&<>"']/g, (sign) => NAMED[sign] as string);

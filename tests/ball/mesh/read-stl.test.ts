@@ -114,7 +114,7 @@ test.each<{ name: string; bytes: Uint8Array; says: readonly string[] }>([
   {
     name: 'a text of another kind',
     bytes: text('{"schema": "x"}'),
-    says: ['solid at line 1', '{\\"schema\\":'],
+    says: ['solid at line 1', 'another text'],
   },
   { name: 'a picture', bytes: Uint8Array.from({ length: 200 }, (_, i) => i), says: ['200 bytes'] },
   {
