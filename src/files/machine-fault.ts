@@ -53,7 +53,12 @@ export function machineFault(error: unknown, { path, field, rule, hint }: Place)
   return new InputError('no-access', {
     field,
     rule: rule ?? 'must be a file that can be written',
-    got: `${JSON.stringify(path)}, ${why}`,
+    got: `${JSON.stringify(pathShown(path))}, ${why}`,
     hint: hint ?? advice,
   });
 }
+
+/** Longest path that is shown whole, so that the reason behind it is not cut off with it. */
+const SHOWN = 80;
+
+const pathShown = (path: string): string => (path.length > SHOWN ? `${path.slice(0, SHOWN)}…` : path);
