@@ -41,7 +41,7 @@ async function asked(units: Units, options: GlobalOptions, terminal: Terminal): 
   return runInterview(
     { input: stdin, output: stderr, color: isColoured(options, terminal), units, checkBall },
     {
-      shelf: wholeShelf(home),
+      shelf: wholeShelf(terminal),
       left: readLeftInterview(home),
       remember: (left) => writeLeftInterview(home, left),
     },

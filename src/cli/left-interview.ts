@@ -1,8 +1,10 @@
-import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { putFile } from '../files/put-file.js';
 import type { LeftInterview } from '../interview/interview.js';
 import { OWN_FILE, ownFolder } from '../records/home-folder.js';
+import { JSON_FILE } from '../records/read-file.js';
+import { readText } from '../records/read-record.js';
 
 /* An interview that was left, kept until it is finished: one file in the folder of kept records. */
 
@@ -12,7 +14,7 @@ const fileIn = (home: string): string => join(home, 'left-interview.json');
 export function readLeftInterview(home: string): LeftInterview | null {
   if (!existsSync(fileIn(home))) return null;
   try {
-    const left: unknown = JSON.parse(readFileSync(fileIn(home), 'utf8'));
+    const left: unknown = JSON.parse(readText(fileIn(home), JSON_FILE));
     const isSound =
       Array.isArray(left) && left.every((pair) => Array.isArray(pair) && typeof pair[0] === 'string');
     return isSound ? (left as LeftInterview) : null;

@@ -1,4 +1,4 @@
-import { InputError } from '../errors.js';
+import { InputError, wordFault } from '../errors.js';
 import type { Ball } from '../records/ball.js';
 import { bowlerSchema } from '../records/bowler.js';
 import { laneSchema } from '../records/lane.js';
@@ -6,20 +6,21 @@ import { readBall } from '../records/read-ball.js';
 import { readRecord } from '../records/read-record.js';
 import { keptIds, pathOf } from '../records/saved-records.js';
 import { demoShelf, type Shelf, type Shelved } from '../records/shelf.js';
+import { visible } from '../visible.js';
 import { homeOf } from './home.js';
 import type { Terminal } from './terminal.js';
 
-/** Kept records first, then the demos whose id no kept one has. */
-export function wholeShelf(home: string): Shelf {
+/** Kept records first, then the demos whose id no kept one has. Damaged ones are named on stderr and left out. */
+export function wholeShelf(terminal: Terminal): Shelf {
   const demos = demoShelf();
   return {
     bowlers: joined(
-      kept(home, 'bowler', (path) => readRecord(bowlerSchema, path)),
+      kept(terminal, 'bowler', (path) => readRecord(bowlerSchema, path)),
       demos.bowlers,
     ),
-    balls: joined(kept(home, 'ball', readBall), demos.balls),
+    balls: joined(kept(terminal, 'ball', readBall), demos.balls),
     lanes: joined(
-      kept(home, 'lane', (path) => readRecord(laneSchema, path)),
+      kept(terminal, 'lane', (path) => readRecord(laneSchema, path)),
       demos.lanes,
     ),
   };
@@ -27,20 +28,23 @@ export function wholeShelf(home: string): Shelf {
 
 /** The balls a person keeps. */
 export const keptBalls = (terminal: Terminal): readonly Ball[] =>
-  kept(homeOf(terminal), 'ball', readBall).map(({ record }) => record);
+  kept(terminal, 'ball', readBall).map(({ record }) => record);
 
-/** Kept records of a kind; a file that is damaged is left out. */
+/** Kept records of a kind; one that is damaged is named and left out. */
 function kept<T>(
-  home: string,
+  terminal: Terminal,
   kind: 'bowler' | 'ball' | 'lane',
   read: (path: string) => T,
 ): readonly Shelved<T>[] {
+  const home = homeOf(terminal);
   return keptIds(home, kind).flatMap((id) => {
     try {
       return [{ id, record: read(pathOf(home, { kind, id })) }];
     } catch (error) {
-      if (error instanceof InputError) return [];
-      throw error;
+      if (!(error instanceof InputError)) throw error;
+      const [fault] = error.faults;
+      terminal.stderr.write(`${kind}/${id} is left out, for it is damaged: ${visible(wordFault(fault))}\n`);
+      return [];
     }
   });
 }

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { mkdirSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
 import { bodiesAt, type Ensemble, fitEnsemble, SEARCH_EDITION } from '../ball/ensemble.js';
@@ -7,6 +7,8 @@ import type { PublishedNumbers } from '../ball/published.js';
 import { MISFITS } from '../ball/solve-core.js';
 import { sweep } from '../files/leftovers.js';
 import { putFile } from '../files/put-file.js';
+import { JSON_FILE } from '../records/read-file.js';
+import { readText } from '../records/read-record.js';
 import type { CoreFitter } from './fit-cores.js';
 
 /**
@@ -72,7 +74,7 @@ const checksumOf = (key: string, found: Entry['found']): string => sha256(JSON.s
 
 function recalled(file: string, key: string, published: PublishedNumbers): Ensemble | null {
   try {
-    const entry = entrySchema.parse(JSON.parse(readFileSync(file, 'utf8')));
+    const entry = entrySchema.parse(JSON.parse(readText(file, JSON_FILE)));
     if (entry.key !== key || entry.checksum !== checksumOf(key, entry.found)) return null;
     const bodies = bodiesAt(published, entry.found.points);
     return bodies && { ...entry.found, bodies };
