@@ -9,6 +9,7 @@ import { coachFileFlag, openCoachFile, unitKey } from './coach-file.js';
 import { cacheFolder } from './core-fitter.js';
 import { gather } from './gather.js';
 import { loadBalls, loadBowlers, loadLanes } from './load-list.js';
+import { oneFormat } from './one-format.js';
 import type { CoachOptions } from './options.js';
 import { printAnswer } from './print-answer.js';
 import { withProgress } from './progress.js';
@@ -25,6 +26,7 @@ export async function coachCommand(options: CoachOptions, terminal: Terminal): P
     lanes: () => loadLanes(options.lanes, terminal),
     want: () => wantFlags(options),
     part: () => partFlag(options.part),
+    format: () => oneFormat(options),
     out: () => coachFileFlag(options.out),
     seed,
     ruleSet,
@@ -62,7 +64,7 @@ export async function coachCommand(options: CoachOptions, terminal: Terminal): P
   }).finally(() => file?.close());
   const lines = keys.flatMap((key) => answered.get(key) ?? []);
   if (options.jsonl) terminal.stdout.write(lines.map((line) => `${visibleJson(line)}\n`).join(''));
-  else if (options.csv && !options.json) terminal.stdout.write(coachCsv(lines));
+  else if (options.csv) terminal.stdout.write(coachCsv(lines));
   else printAnswer(lines, (page) => coachReport(lines, page), options, terminal);
 }
 

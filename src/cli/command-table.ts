@@ -27,6 +27,8 @@ export interface CommandEntry {
   readonly description: string;
   /** Words that follow the command's name, as commander writes them, what they are, and the first ones it knows. */
   readonly words?: readonly [spelling: string, what: string, known?: readonly string[]];
+  /** Those of the known words that ids of kept records may follow. */
+  readonly takeKept?: readonly string[];
   readonly flags: readonly Flag[];
   /** Commands to copy, at the end of its help; each runs as written. */
   readonly examples: readonly string[];
@@ -175,13 +177,14 @@ export const COMMANDS: readonly CommandEntry[] = [
       'Actions: list; show ID; rename ID NEW; remove ID...; import FILE... (records, bundles, CSV lists of bowlers); ' +
       'export [ID...]; add [NAME] (a drilled layout); log ID (what a drilled ball did).',
     words: ['[words...]', `${SHELF_ACTIONS.join(', ')}, and what it is for`, SHELF_ACTIONS],
+    takeKept: ['show', 'rename', 'remove', 'export', 'log'],
     flags: [
       ['--as <id>', 'id for what is imported or added (default: made from its name)'],
       ['--replace', 'import over a record of the same id'],
       ['--yes', 'remove without asking'],
       ['--csv', 'export bowlers as comma-separated values'],
-      ['--bowler <name>', 'add: whose ball it is'],
-      ['--ball <name>', 'add: which ball'],
+      ['--bowler <record>', 'add: whose ball it is; a file, or the id of a record'],
+      ['--ball <record>', 'add: which ball; a file, or the id of a record'],
       LAYOUT,
       ['--drilled-on <day>', 'add: such as 2026-03-31'],
       ['--lane <name>', 'log: where it was bowled'],

@@ -8,9 +8,10 @@ import { oneOf } from './flags.js';
 import { gather } from './gather.js';
 import { globalFlags } from './global-flags.js';
 import type { GlobalOptions } from './options.js';
+import { platformFolders } from './platform-folders.js';
 import type { Terminal } from './terminal.js';
 
-/** `flarewise completions`: the script with which a shell completes commands, flags and demo ids. */
+/** `flarewise completions`: the script with which a shell completes commands, flags, and ids of records. */
 export async function completionsCommand(
   options: GlobalOptions,
   terminal: Terminal,
@@ -28,5 +29,7 @@ export async function completionsCommand(
     '--lane': ids(lanes),
     '--rules': ids(loadRuleSets()),
   };
-  terminal.stdout.write(completionScript[shell](completedCommands(COMMANDS, records)));
+  terminal.stdout.write(
+    completionScript[shell](completedCommands(COMMANDS, records), platformFolders().data),
+  );
 }

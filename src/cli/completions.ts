@@ -1,3 +1,4 @@
+import { folderOf } from '../records/saved-records.js';
 import type { CommandEntry } from './command-table.js';
 import { type Flag, GLOBAL_FLAGS } from './flag-table.js';
 
@@ -9,6 +10,8 @@ export interface CompletedFlag {
   readonly takesFiles: boolean;
   /** Words for its value, beside files; none for a number or a text. */
   readonly words: readonly string[];
+  /** The folder of kept records whose ids are its values too; null for none. */
+  readonly kept: string | null;
 }
 
 /** A command that a shell completes, with all flags it knows. */
@@ -17,6 +20,8 @@ export interface CompletedCommand {
   readonly summary: string;
   /** What may follow its name. */
   readonly words: readonly string[];
+  /** Those of these words that ids of kept records may follow. */
+  readonly takeKept: readonly string[];
   readonly flags: readonly CompletedFlag[];
 }
 
@@ -29,10 +34,11 @@ export const completedCommands = (
   commands: readonly CommandEntry[],
   records: Readonly<Record<string, readonly string[]>>,
 ): readonly CompletedCommand[] =>
-  commands.map(({ name, summary, words: following, flags }) => ({
+  commands.map(({ name, summary, words: following, takeKept, flags }) => ({
     name,
     summary,
     words: following?.[2] ?? [],
+    takeKept: takeKept ?? [],
     flags: [...flags, ...GLOBAL_FLAGS].map(([spelling, what, words]: Flag) => {
       const [flag, value] = spelling.split(' ') as [string, string?];
       return {
@@ -41,6 +47,14 @@ export const completedCommands = (
         takesValue: value !== undefined,
         takesFiles: /^<(record|file|folder|list)>$/.test(value ?? ''),
         words: words ?? records[flag] ?? [],
+        kept: KEPT_BY[flag] ?? null,
       };
     }),
   }));
+
+/** Where the records lie that a flag takes by their ids, below the folder of all that is kept. */
+const KEPT_BY: Readonly<Record<string, string>> = {
+  '--bowler': folderOf('bowler'),
+  '--ball': folderOf('ball'),
+  '--lane': folderOf('lane'),
+};

@@ -1,5 +1,6 @@
 import { InputError } from '../errors.js';
 import { BOTH_NOTATIONS, readLayout, type WrittenLayout } from '../records/written-layout.js';
+import { didYouMean } from './did-you-mean.js';
 
 /** The error of a flag that must be there and is not. */
 export const missingFlag = (flag: string, hint: string): InputError =>
@@ -44,7 +45,7 @@ export function oneOf<const T extends string>(
       field: flag,
       rule: `must be ${words.join(' or ')}`,
       got: JSON.stringify(text),
-      hint,
+      hint: `${didYouMean(text, words)}${hint}`,
     });
   return found;
 }

@@ -1,7 +1,7 @@
 import { InputError } from '../errors.js';
-import { nearestWord } from '../records/nearest-word.js';
 import { RECORD_KINDS } from '../records/record-kinds.js';
 import { keptIds, type RecordName } from '../records/saved-records.js';
+import { didYouMean } from './did-you-mean.js';
 
 /**
  * The kept record that a person means by `kim`, or by `bowler/kim` where several kinds have a `kim`.
@@ -13,10 +13,7 @@ export function keptName(home: string, given: string): RecordName {
   const found = all.filter(({ kind, id }) => given === id || given === `${kind}/${id}`);
   if (found.length === 1) return found[0];
   const named = found.map(({ kind, id }) => `${kind}/${id}`);
-  const near = nearestWord(
-    given,
-    all.map(({ id }) => id),
-  );
+  const ids = all.map(({ id }) => id);
   throw found.length > 1
     ? new InputError('which-record', {
         field: 'the record',
@@ -28,6 +25,6 @@ export function keptName(home: string, given: string): RecordName {
         field: 'the record',
         rule: 'must be one that is kept',
         got: JSON.stringify(given),
-        hint: `${near ? `Did you mean ${near}? ` : ''}flarewise shelf lists them.`,
+        hint: `${didYouMean(given, ids)}flarewise shelf lists them.`,
       });
 }

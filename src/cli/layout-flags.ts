@@ -1,51 +1,88 @@
-import { type DrilledLayout, drilledLayoutSchema } from '../records/drilled-layout.js';
+import type { z } from 'zod';
+import { InputError } from '../errors.js';
+import { type DrilledLayout, drilledLayoutSchema, resultSchema } from '../records/drilled-layout.js';
 import { parseQuantity } from '../records/parse-quantity.js';
 import { parseRecord } from '../records/read-record.js';
+import { layoutFlag, missingFlag } from './flags.js';
+import { gather } from './gather.js';
+import { callBall, callBowler } from './load-record.js';
 import type { ShelfOptions } from './options.js';
+import type { Terminal } from './terminal.js';
+
+const TYPED = 'command line';
 
 /**
- * A drilled layout from its flags.
+ * A drilled layout from its flags; its bowler and ball must be known.
  *
- * @throws {InputError} `bad-record` with all faults at once
+ * @throws {InputErrors} all faults at once
  */
-export const layoutFromFlags = (
-  name: string,
-  { layout, bowler, ball, drilledOn }: ShelfOptions,
-): DrilledLayout =>
-  parseRecord(
-    drilledLayoutSchema,
-    given({
-      schema: 'flarewise/layout/1',
-      name: name || `${ball ?? ''} ${layout ?? ''}`.trim(),
-      bowler,
-      ball,
-      layout,
-      drilledOn,
-    }),
-    'command line',
-  );
-
-/**
- * A drilled layout with one more result, from the flags.
- *
- * @throws {InputError} `bad-record` with all faults at once
- */
-export function withResult(layout: DrilledLayout, options: ShelfOptions): DrilledLayout {
-  const result = given({
-    on: options.on,
-    lane: options.lane,
-    hookStartFt: length(options.hookStartFt, 'ft'),
-    totalHookBoards: number(options.totalHook),
-    breakpointBoard: number(options.breakpoint),
-    entryAngleDeg: number(options.entryAngle),
-    flareIn: length(options.flareIn, 'in'),
-    note: options.note,
+export function layoutFromFlags(name: string, options: ShelfOptions, terminal: Terminal): DrilledLayout {
+  const { layout, drilledOn } = options;
+  const { bowler, ball } = gather({
+    bowler: () => callBowler(options.bowler, terminal),
+    ball: () => callBall(options.ball, terminal),
+    layout: () => layoutFlag(layout),
+    day: () => byFlag(drilledLayoutSchema.pick({ drilledOn: true }), given({ drilledOn })),
   });
-  return parseRecord(
-    drilledLayoutSchema,
-    { ...layout, results: [...layout.results, result] },
-    'command line',
-  );
+  const record = { schema: 'flarewise/layout/1', name: name || `${ball} ${layout}`, bowler, ball, layout };
+  return parseRecord(drilledLayoutSchema, given({ ...record, drilledOn }), TYPED);
+}
+
+/**
+ * What a drilled ball did, from the flags.
+ *
+ * @throws {InputErrors} all faults at once
+ */
+export function resultFromFlags(options: ShelfOptions): DrilledLayout['results'][number] {
+  const { lane, rest } = gather({
+    lane: () => {
+      if (options.lane === undefined)
+        throw missingFlag('--lane', 'Such as: flarewise shelf log my-layout --lane house-easy');
+      return byFlag(resultSchema.pick({ lane: true }), { lane: options.lane });
+    },
+    rest: () =>
+      byFlag(
+        resultSchema.omit({ lane: true }),
+        given({
+          on: options.on,
+          hookStartFt: length(options.hookStartFt, 'ft'),
+          totalHookBoards: number(options.totalHook),
+          breakpointBoard: number(options.breakpoint),
+          entryAngleDeg: number(options.entryAngle),
+          flareIn: length(options.flareIn, 'in'),
+          note: options.note,
+        }),
+      ),
+  });
+  return { ...lane, ...rest };
+}
+
+/** A drilled layout with one more result. @throws {InputError} `bad-record` when it holds as many as it may */
+export const withResult = (layout: DrilledLayout, result: DrilledLayout['results'][number]): DrilledLayout =>
+  parseRecord(drilledLayoutSchema, { ...layout, results: [...layout.results, result] }, TYPED);
+
+/** The flags that fill the fields of a record. */
+const FLAG_OF: Readonly<Record<string, string>> = {
+  drilledOn: '--drilled-on',
+  on: '--on',
+  lane: '--lane',
+  hookStartFt: '--hook-start-ft',
+  totalHookBoards: '--total-hook',
+  breakpointBoard: '--breakpoint',
+  entryAngleDeg: '--entry-angle',
+  flareIn: '--flare-in',
+  note: '--note',
+};
+
+/** Checks fields that came from flags; a fault names the flag, which is what was typed. */
+function byFlag<T>(schema: z.ZodType<T>, fields: object): T {
+  try {
+    return parseRecord(schema, fields, TYPED);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    const faults = error.faults.map((fault) => ({ ...fault, field: FLAG_OF[fault.field] ?? fault.field }));
+    throw new InputError(error.code, faults, error.source, faults.length + error.more);
+  }
 }
 
 const given = (fields: Readonly<Record<string, unknown>>): object =>

@@ -29,7 +29,7 @@ export const loadLanes = (given: string | undefined, terminal: Terminal): readon
 function loadList<T extends { readonly name: string }>(
   flag: string,
   given: string | undefined,
-  load: (given: string | undefined, terminal: Terminal) => T,
+  load: (given: string | undefined, terminal: Terminal, flag: string) => T,
   terminal: Terminal,
 ): readonly T[] {
   if (given === undefined)
@@ -47,7 +47,7 @@ function loadList<T extends { readonly name: string }>(
       got: `no .json file in ${given}`,
     });
   const read = gather(
-    Object.fromEntries(names.map((name, i) => [String(i), () => load(name, terminal)])),
+    Object.fromEntries(names.map((name, i) => [String(i), () => load(name, terminal, flag)])),
   ) as Record<string, T>;
   const records = names.map((_, i) => read[String(i)]);
   const seen = new Set<string>();

@@ -36,6 +36,7 @@ export function buildProgram(terminal: Terminal): Command {
     'flarewise recommend --bowler average-right --ball plain-medium --lane house-easy --hook-start 4',
   ]);
   for (const entry of COMMANDS) addCommand(program, entry, terminal);
+  refuseOthers(program);
   return program;
 }
 
@@ -47,6 +48,19 @@ function addCommand(program: Command, entry: CommandEntry, terminal: Terminal): 
   command.action(async () => {
     const runCommand = await entry.load();
     await runCommand(command.optsWithGlobals() as never, terminal, command.args);
+  });
+}
+
+/** Any other word is refused; what to say of it is loaded only then. */
+function refuseOthers(program: Command): void {
+  const others = program
+    .command('*', { hidden: true })
+    .allowUnknownOption()
+    .helpOption(false)
+    .allowExcessArguments();
+  others.action(async () => {
+    const { wordUnknownCommand } = await import('./unknown-command.js');
+    program.error(wordUnknownCommand(program.args[0]), { code: 'commander.unknownCommand' });
   });
 }
 

@@ -18,10 +18,12 @@ import { gather, InputErrors } from './gather.js';
 import { globalFlags } from './global-flags.js';
 import { homeOf } from './home.js';
 import { keptName } from './kept-name.js';
-import { layoutFromFlags, withResult } from './layout-flags.js';
+import { layoutFromFlags, resultFromFlags, withResult } from './layout-flags.js';
+import { oneFormat } from './one-format.js';
 import type { ShelfOptions } from './options.js';
 import { isColoured } from './page-for.js';
 import { printAnswer } from './print-answer.js';
+import { notOneRecord, notTwoIds } from './shelf-words.js';
 import { canAsk, type Terminal } from './terminal.js';
 
 /** What an action is given: the words after it, the flags, where things are kept, the terminal. */
@@ -66,8 +68,7 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
   },
 
   rename: async ({ words, home, terminal }) => {
-    if (words.length !== 2)
-      throw missingFlag('the old and the new id', 'Such as: flarewise shelf rename kim kim-2027');
+    if (words.length !== 2) throw notTwoIds(words);
     const name = keptName(home, words[0]);
     await renameKept(home, name, checkedId(words[1]));
     terminal.stdout.write(`${name.kind}/${words[1]}\n`);
@@ -113,6 +114,7 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
   },
 
   export: ({ words, options, home, terminal }) => {
+    oneFormat(options);
     const chosen = words.length > 0 ? words.map((word) => keptName(home, word)) : undefined;
     const kept = allKept(home).filter(
       ({ kind, id }) => !chosen || chosen.some((name) => name.kind === kind && name.id === id),
@@ -129,7 +131,7 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
   },
 
   add: async ({ words, options, home, terminal }) => {
-    const record = layoutFromFlags(words.join(' '), options);
+    const record = layoutFromFlags(words.join(' '), options, terminal);
     const wanted = options.as === undefined ? idFrom(record.name) : checkedId(options.as);
     const [id] = await keepAll(home, [{ kind: 'layout', id: wanted, record, ifTaken: ifTaken(options.as) }]);
     terminal.stdout.write(`layout/${id}\n`);
@@ -144,7 +146,8 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
         got: `a ${kind}`,
         hint: 'flarewise shelf add keeps a layout.',
       });
-    await changeKept(home, 'layout', id, (layout) => withResult(layout, options));
+    const result = resultFromFlags(options);
+    await changeKept(home, 'layout', id, (layout) => withResult(layout, result));
     terminal.stdout.write(`layout/${id}\n`);
   },
 };
@@ -190,10 +193,10 @@ function withCore(home: string, { kind, id, record }: Extract<KeptRecord, { reco
     : { kind, id, record };
 }
 
-/** The one word an action takes. @throws {InputError} `missing-flag` with an example */
+/** The one word an action takes. @throws {InputError} with an example */
 function theOne(words: readonly string[], example: string): string {
   if (words.length === 1) return words[0];
-  throw missingFlag('one record', `Such as: ${example}`);
+  throw notOneRecord(words, example);
 }
 
 async function isSure(question: string, options: ShelfOptions, terminal: Terminal): Promise<boolean> {

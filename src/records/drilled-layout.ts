@@ -6,7 +6,7 @@ import { readLayout } from './written-layout.js';
 const day = z.iso.date({ error: 'must be a day, such as "2026-03-31"' });
 
 /** What a bowler saw the ball do; whatever was not looked at is left out. */
-const resultSchema = z
+export const resultSchema = z
   .strictObject({
     on: day.optional().meta({ description: 'The day.' }),
     lane: nameField.meta({ description: 'The lane or its pattern, in words or by its id.' }),

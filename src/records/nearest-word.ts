@@ -1,7 +1,8 @@
 /** The known word that a misspelt one may stand for: the nearest in letters, or one that goes on where it ends. */
 export function nearestWord(word: string, known: readonly string[]): string | null {
   let best: string | null = null;
-  let least = Math.max(2, Math.floor(word.length / 3)) + 1;
+  const most = Math.max(2, Math.floor(word.length / 3));
+  let least = Math.min(most, Math.floor(word.length / 2)) + 1; // two slips in three letters are another word
   for (const candidate of known) {
     if (Math.abs(word.length - candidate.length) >= least) continue; // so many letters at least
     const distance = editDistance(word.toLowerCase(), candidate.toLowerCase());

@@ -25,6 +25,12 @@ test('oneOf: names the words it takes', () => {
   );
 });
 
+test('oneOf: asks whether a near word was meant', () => {
+  expect(() => oneOf('--over', 'bufer', ['pin-to-pap', 'buffer'], 'Which number.')).toThrow(
+    '--over must be pin-to-pap or buffer; got "bufer". Did you mean buffer? Which number.',
+  );
+});
+
 test('layoutFlag: reads fractions, names itself when missing or unreadable', () => {
   expect(layoutFlag('70 x 4 1/2 x 30').numbers).toEqual({
     drillingAngleDeg: 70,

@@ -29,6 +29,10 @@ test('run: --version prints the version of package.json', async () => {
 
 test.each([
   { args: ['recomend'], says: ["unknown command 'recomend'", 'Did you mean recommend?'] },
+  { args: ['*', 'x'], says: ["unknown command '*'"] },
+  { args: ['rec'], says: ["unknown command 'rec'", 'Did you mean recommend?'] },
+  { args: ['lst'], says: ["unknown command 'lst'", 'Did you mean shelf list?'] },
+  { args: ['shelf', '--drilld-on', 'x'], says: ['Did you mean --drilled-on?'] },
   { args: ['recommend', '--bowlr', 'x'], says: ["unknown option '--bowlr'", 'Did you mean --bowler?'] },
   { args: ['--jsn'], says: ["unknown option '--jsn'", 'Did you mean --json?'] },
   { args: ['recommend', '--top'], says: ['--top <n>', 'argument missing'] },

@@ -26,6 +26,20 @@ test('coach: parts join to the whole, whatever the number of workers, and a seco
   expect(readFileSync(join(folder.path, 'all.jsonl'), 'utf8')).toBe(written);
 });
 
+test('coach: an unknown id is told by the flag that was typed; exit 2', async () => {
+  const { code, err } = await runCli(['coach', '--bowlers', 'nope', '--balls', 'nope', '--lanes', 'shrt']);
+  expect(code).toBe(2);
+  for (const flag of ['--bowlers', '--balls', '--lanes'])
+    expect(err).toMatch(new RegExp(`^ *${flag} must be a file, or the id of a`, 'm'));
+  expect(err).toContain('Did you mean short?');
+});
+
+test('coach: two forms of the answer at once are refused; exit 2', async () => {
+  const { code, out, err } = await coach('--csv', '--jsonl');
+  expect({ code, out }).toEqual({ code: 2, out: '' });
+  expect(err).toContain('--csv must not stand beside --jsonl');
+});
+
 test('coach: all that is wrong is told at once; exit 2', async () => {
   folder.write('list.csv', 'name,hand\nKim,right\n');
   const { code, out, err } = await runCli(

@@ -38,8 +38,19 @@ test("shelf: a coach's list goes out and comes in", async () => {
   expect((await shelf('import', 'list.csv')).out).toBe('bowler/lee\n');
 });
 
+test('shelf: a layout calls a kept record and a demo by id, a record in a file by its name', async () => {
+  folder.write('reserve.json', { ...demo.ball(), name: 'My reserve' });
+  const layout = ['--layout', '70 x 4 1/2 x 30'];
+  await shelf('add', '--bowler', 'kim', '--ball', 'reserve.json', ...layout, '--as', 'spare');
+  expect(JSON.parse((await shelf('show', 'spare')).out)).toMatchObject({
+    name: 'My reserve 70 x 4 1/2 x 30',
+    bowler: 'kim',
+    ball: 'My reserve',
+  });
+});
+
 test('shelf: several programs that log at once lose no result', async () => {
-  await shelf('add', 'first', '--bowler', 'kim', '--ball', 'new', '--layout', '70 x 4 1/2 x 30');
+  await shelf('add', 'first', '--bowler', 'kim', '--ball', 'plain-low', '--layout', '70 x 4 1/2 x 30');
   const boards = [5, 6, 7, 8, 9];
   const ended = await Promise.all(
     boards.map((n) => shelf('log', 'first', '--lane', 'dry', '--total-hook', String(n))),
@@ -60,7 +71,24 @@ test('shelf: removing asks first; where nobody can be asked it takes --yes', asy
 
 test.each([
   { args: ['sell'], says: 'must be list or show or rename' },
+  { args: ['lst'], says: 'Did you mean list?' },
   { args: ['show', 'kin'], says: 'Did you mean kim?' },
+  { args: ['show'], says: 'the record is missing; got nothing. Such as: flarewise shelf show kim' },
+  { args: ['show', 'kim', 'lee'], says: 'the record must be one; got 2: kim lee.' },
+  { args: ['rename'], says: 'the old id and the new one are missing; got nothing.' },
+  { args: ['rename', 'kim'], says: 'the new id is missing; got only the old one, "kim".' },
+  { args: ['rename', 'a', 'b', 'c'], says: 'rename takes the old id and the new one; got 3: a b c.' },
+  { args: ['log', 'first'], says: '--lane is missing; got nothing. Such as: flarewise shelf log' },
+  { args: ['log', 'first', '--lane', 'dry', '--total-hook', 'much'], says: '--total-hook must be' },
+  { args: ['export', '--csv', '--json'], says: '--csv must not stand beside --json' },
+  {
+    args: ['add', '--bowler', 'kin', '--ball', 'nope', '--layout', '70 x 4 x 30'],
+    says: '--ball must be a file',
+  },
+  {
+    args: ['add', '--bowler', 'kin', '--ball', 'nope', '--layout', '70 x 4 x 30'],
+    says: 'Did you mean kim?',
+  },
   { args: ['import', 'nowhere.json'], says: 'does not exist' },
   { args: ['add', '--bowler', 'kim', '--layout', '400 x 4 x 30'], says: 'must be 0 to 180 degrees' },
   { args: ['rename', 'kim', 'Kim 2'], says: 'small letters, digits and hyphens' },

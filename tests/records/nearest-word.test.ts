@@ -11,6 +11,8 @@ test.each([
   { word: 'speed', want: 'speedMph' },
   { word: 'Hand', want: 'hand' },
   { word: 'colour', want: null },
+  { word: 'pxp', want: 'pap' },
+  { word: 'exp', want: null }, // two letters of three differ from pap
 ])('nearestWord: $word is meant for $want', ({ word, want }) => {
   expect(nearestWord(word, KNOWN)).toBe(want);
 });

@@ -1,0 +1,11 @@
+import { nearestWord } from '../records/nearest-word.js';
+import { COMMANDS } from './command-table.js';
+import { SHELF_ACTIONS } from './flag-table.js';
+
+/** What is said of a first word that is no command: the command it may stand for, or the action of the shelf. */
+export function wordUnknownCommand(word: string): string {
+  const commands = COMMANDS.map(({ name }) => name);
+  const near = nearestWord(word, [...commands, ...SHELF_ACTIONS]);
+  const meant = near === null || commands.includes(near) ? near : `shelf ${near}`;
+  return `error: unknown command '${word}'${meant ? `\n(Did you mean ${meant}?)` : ''}`;
+}
