@@ -37,7 +37,7 @@ export function threadPool<Task, Result>(
     // a task of the thread's own says why it ended, and says so first
     pool.on('workerDestroy', () => setImmediate(fail, new Error('it ended')));
   });
-  died.catch(() => undefined); // told by the tasks that are open, or by none
+  died.catch(() => undefined); // every open task says so; without one there is nothing to say
   return {
     run: (task) =>
       Promise.race([
