@@ -1,4 +1,5 @@
 import { InputError } from '../errors.js';
+import { shortened } from '../visible.js';
 
 /** What keeps a file from being written, and what to do about it, by the system's name for it. */
 const REASONS: Readonly<Record<string, readonly [got: string, hint: string]>> = {
@@ -53,12 +54,10 @@ export function machineFault(error: unknown, { path, field, rule, hint }: Place)
   return new InputError('no-access', {
     field,
     rule: rule ?? 'must be a file that can be written',
-    got: `${JSON.stringify(pathShown(path))}, ${why}`,
+    got: `${JSON.stringify(shortened(path, SHOWN))}, ${why}`,
     hint: hint ?? advice,
   });
 }
 
 /** Longest path that is shown whole, so that the reason behind it is not cut off with it. */
 const SHOWN = 80;
-
-const pathShown = (path: string): string => (path.length > SHOWN ? `${path.slice(0, SHOWN)}…` : path);

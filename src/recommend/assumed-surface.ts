@@ -1,5 +1,5 @@
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
-import { loadFrictionPrior } from '../records/shared-data.js';
+import { FRICTION_PRIOR } from '../records/friction-prior.js';
 import { from, INCH } from '../units.js';
 
 /** The numbers of lane and cover that are not measured at the counter; each has a middle and a range. */
@@ -23,8 +23,7 @@ export interface AssumedSurface {
   readonly carriedDown: number;
 }
 
-const FRICTION = loadFrictionPrior();
-const [OILED, DRY, FILM_SCALE, FINISH_EXPONENT] = FRICTION.median;
+const [OILED, DRY, FILM_SCALE, FINISH_EXPONENT] = FRICTION_PRIOR.median;
 
 /** Kinetic friction on heavy oil and on dry boards, at the reference finish, of a lane that states none. */
 export const USUAL_FRICTION = { oiled: OILED, dry: DRY } as const;
@@ -51,7 +50,7 @@ const EIGHT_IN_TEN = 1.2816;
 
 /** The friction that lies so many standard deviations from the middle in each number, taken one at a time. */
 const frictionAt = (deviations: number) => {
-  const [oiled, dry, filmScale, finishExponent] = FRICTION.logDeviation.map((each) =>
+  const [oiled, dry, filmScale, finishExponent] = FRICTION_PRIOR.logDeviation.map((each) =>
     Math.exp(deviations * each),
   );
   return {
@@ -86,7 +85,7 @@ const FARTHEST = 2.5;
 
 /** Turns independent normal numbers into correlated ones. */
 const CORRELATING = new CholeskyDecomposition(
-  new Matrix(FRICTION.correlation.map((row) => [...row])),
+  new Matrix(FRICTION_PRIOR.correlation.map((row) => [...row])),
 ).lowerTriangularMatrix.to2DArray();
 
 /**
@@ -102,7 +101,7 @@ export function drawSurface(
   const independent = CORRELATING.map(() => normal());
   const [oiled, dry, filmScale, finishExponent] = CORRELATING.map((row, i) => {
     const z = row.reduce((sum, each, j) => sum + each * independent[j], 0);
-    return Math.exp(FRICTION.logDeviation[i] * Math.max(-FARTHEST, Math.min(FARTHEST, z)));
+    return Math.exp(FRICTION_PRIOR.logDeviation[i] * Math.max(-FARTHEST, Math.min(FARTHEST, z)));
   });
   return {
     frictionOiledFactor: oiled,

@@ -1,9 +1,9 @@
 import { z } from 'zod';
+import { FRICTION_PRIOR } from './friction-prior.js';
 import { choice, nameField, noteField, quantity, recordTag } from './quantity.js';
-import { loadFrictionPrior } from './shared-data.js';
 
 /** Kinetic friction on heavy oil and on dry boards where a lane states none. */
-const [FRICTION_OILED, FRICTION_DRY] = loadFrictionPrior().median;
+const [FRICTION_OILED, FRICTION_DRY] = FRICTION_PRIOR.median;
 
 const feet = (what: string) => quantity(0, 60, { unit: 'ft', what, hint: 'Feet from the foul line.' });
 const board = (what: string) =>

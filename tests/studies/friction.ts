@@ -11,6 +11,7 @@ import { MIDDLE_LAYOUT } from '../../src/recommend/middle-layout.js';
 import { type ShotProblem, unaimedProblem } from '../../src/recommend/shot-problem.js';
 import { simulator } from '../../src/recommend/simulator.js';
 import { toLayout } from '../../src/recommend/to-layout.js';
+import { arrowsBoard } from '../../src/recommend/usual-line.js';
 import { NOMINAL_WORLD } from '../../src/recommend/world.js';
 import type { Ball, PublishedBall } from '../../src/records/ball.js';
 import type { Bowler } from '../../src/records/bowler.js';
@@ -99,7 +100,7 @@ export function figuresOf({ bowler, lane, problem: usual }: Scene, setting: Sett
   const reaction = reactionNumbers(shot, radius);
   return {
     laydown: line.laydownBoard,
-    arrows: xToBoard(at(shot, shot.x, 15 * FOOT)),
+    arrows: arrowsBoard(shot),
     launch: to(line.launch.angle, DEGREE),
     hook: to(reaction.totalHook, BOARD),
     entry: to(reaction.entryAngle, DEGREE),

@@ -1,0 +1,4 @@
+import { loadFrictionPrior } from './shared-data.js';
+
+/** What is known of friction, read once. */
+export const FRICTION_PRIOR = loadFrictionPrior();
