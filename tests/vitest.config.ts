@@ -11,6 +11,6 @@ export default defineConfig({
     // only what hangs should fail by it, not what a busy machine makes slow
     testTimeout: 1_800_000,
     hookTimeout: 1_800_000,
-    reporters: ['default', './tests/closing-line.ts'],
+    reporters: ['default', './tests/support/closing-line.ts'],
   },
 });

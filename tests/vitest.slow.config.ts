@@ -6,6 +6,6 @@ export default defineConfig({
     include: ['tests/**/*.slow.test.ts'],
     testTimeout: 3_600_000,
     hookTimeout: 3_600_000,
-    reporters: ['default', './tests/closing-line.ts'],
+    reporters: ['default', './tests/support/closing-line.ts'],
   },
 });

@@ -1,9 +1,9 @@
-import { MIDDLE_LAYOUT } from '../recommend/middle-layout.js';
-import { wordLayout } from '../records/layout-text.js';
+import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
+import { wordLayout } from '../records/text/layout-text.js';
+import type { CommandEntry } from './flags/command-entry.js';
 import {
   BALL,
   BOWLER,
-  type Flag,
   HANDS,
   LANE,
   LAYOUT,
@@ -17,26 +17,7 @@ import {
   SHELF_ACTIONS,
   SHELLS,
   WANT,
-} from './flag-table.js';
-import type { Terminal } from './terminal.js';
-
-/** One command: what its help says, and the function that runs it. */
-export interface CommandEntry {
-  readonly name: string;
-  readonly summary: string;
-  readonly description: string;
-  /** Words that follow the command's name, as commander writes them, what they are, and the first ones it knows. */
-  readonly words?: readonly [spelling: string, what: string, known?: readonly string[]];
-  /** Those of the known words that ids of kept records may follow. */
-  readonly takeKept?: readonly string[];
-  readonly flags: readonly Flag[];
-  /** Commands to copy, at the end of its help; each runs as written. */
-  readonly examples: readonly string[];
-  /** Imported only when run, which keeps `--help` fast. Given the flags as text, the terminal, and the words. */
-  readonly load: () => Promise<
-    (options: never, terminal: Terminal, words: readonly string[]) => Promise<void>
-  >;
-}
+} from './flags/flag-table.js';
 
 export const COMMANDS: readonly CommandEntry[] = [
   {
@@ -58,7 +39,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       'flarewise recommend --bowler average-right --ball plain-medium --lane house-easy --hook-start 4 --hook-shape 5',
       'flarewise recommend --bowler me.json --ball new.json --lane league.json --hook-total 3 --report answer.html',
     ],
-    load: async () => (await import('./recommend-command.js')).recommendCommand,
+    load: async () => (await import('./commands/recommend-command.js')).recommendCommand,
   },
   {
     name: 'judge',
@@ -69,7 +50,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     examples: [
       'flarewise judge --bowler average-right --ball plain-high --lane house-easy --hook-shape 4 --layout "70 x 4 1/2 x 30"',
     ],
-    load: async () => (await import('./judge-command.js')).judgeCommand,
+    load: async () => (await import('./commands/judge-command.js')).judgeCommand,
   },
   {
     name: 'drilled',
@@ -77,7 +58,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     description: 'What drilling one layout makes of a ball: RG, differentials, static weights, rules, marks.',
     flags: [BOWLER, BALL, LAYOUT, OUNCE, RULES],
     examples: ['flarewise drilled --ball plain-medium --bowler average-right --layout "70 x 4 1/2 x 30"'],
-    load: async () => (await import('./drilled-command.js')).drilledCommand,
+    load: async () => (await import('./commands/drilled-command.js')).drilledCommand,
   },
   {
     name: 'roll',
@@ -87,7 +68,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     examples: [
       'flarewise roll --bowler average-right --ball plain-medium --lane house-easy --layout "45 x 4 x 45"',
     ],
-    load: async () => (await import('./roll-command.js')).rollCommand,
+    load: async () => (await import('./commands/roll-command.js')).rollCommand,
   },
   {
     name: 'lane',
@@ -99,7 +80,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       ['--hand <side>', 'side from which boards are counted: right or left (default: right)', HANDS],
     ],
     examples: ['flarewise lane --lane house-easy', 'flarewise lane --lane league.json --hand left --json'],
-    load: async () => (await import('./lane-command.js')).laneCommand,
+    load: async () => (await import('./commands/lane-command.js')).laneCommand,
   },
   {
     name: 'sheet',
@@ -123,7 +104,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       'flarewise sheet --bowler average-right --ball plain-medium --layout "70 x 4 1/2 x 30"',
       'flarewise sheet --bowler average-left --ball asymmetric-mild --lane house-easy --layout "50 x 4 x 45" --out sheet.pdf',
     ],
-    load: async () => (await import('./sheet-command.js')).sheetCommand,
+    load: async () => (await import('./commands/sheet-command.js')).sheetCommand,
   },
   {
     name: 'map',
@@ -141,7 +122,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       'flarewise map --ball lobed-strong --bowler average-right',
       'flarewise map --ball plain-high --bowler average-right --over pin-to-pap --csv',
     ],
-    load: async () => (await import('./map-command.js')).mapCommand,
+    load: async () => (await import('./commands/map-command.js')).mapCommand,
   },
   {
     name: 'coach',
@@ -167,7 +148,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     examples: [
       'flarewise coach --bowlers average-right,two-handed --balls plain-high,asymmetric-mild --lanes house-easy --hook-total 4',
     ],
-    load: async () => (await import('./coach-command.js')).coachCommand,
+    load: async () => (await import('./commands/coach-command.js')).coachCommand,
   },
   {
     name: 'shelf',
@@ -201,7 +182,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       'flarewise shelf import me.json new.json league.json',
       'flarewise shelf add first drill --bowler me --ball new --layout "70 x 4 1/2 x 30" --as first',
     ],
-    load: async () => (await import('./shelf-command.js')).shelfCommand,
+    load: async () => (await import('./commands/shelf-command.js')).shelfCommand,
   },
   {
     name: 'fit',
@@ -217,7 +198,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       ['--out <folder>', 'where the model goes (default: models, in the package)'],
     ],
     examples: ['flarewise fit --lanes 20 --epochs 2 --data fit-data --out fit-models'],
-    load: async () => (await import('./fit-command.js')).fitCommand,
+    load: async () => (await import('./commands/fit-command.js')).fitCommand,
   },
   {
     name: 'explain',
@@ -226,7 +207,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     words: ['[term...]', 'a term, such as pin buffer'],
     flags: [],
     examples: ['flarewise explain drilling angle', 'flarewise explain'],
-    load: async () => (await import('./explain-command.js')).explainCommand,
+    load: async () => (await import('./commands/explain-command.js')).explainCommand,
   },
   {
     name: 'completions',
@@ -239,6 +220,6 @@ export const COMMANDS: readonly CommandEntry[] = [
       'flarewise completions zsh > ~/.zfunc/_flarewise',
       'flarewise completions fish > ~/.config/fish/completions/flarewise.fish',
     ],
-    load: async () => (await import('./completions-command.js')).completionsCommand,
+    load: async () => (await import('./commands/completions-command.js')).completionsCommand(COMMANDS),
   },
 ];

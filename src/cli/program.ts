@@ -1,9 +1,10 @@
 import { Command } from 'commander';
-import { VERSION } from '../records/version.js';
-import { visibleLines } from '../visible.js';
-import { COMMANDS, type CommandEntry } from './command-table.js';
-import { type Flag, GLOBAL_FLAGS } from './flag-table.js';
-import type { Terminal } from './terminal.js';
+import { visibleLines } from '../base/visible.js';
+import { VERSION } from '../records/shared/version.js';
+import { COMMANDS } from './command-table.js';
+import type { CommandEntry } from './flags/command-entry.js';
+import { type Flag, GLOBAL_FLAGS } from './flags/flag-table.js';
+import type { Terminal } from './terminal/terminal.js';
 
 const AFTER_ERROR =
   '(--help shows every flag with examples; a layout needs quotes:\n--layout "70 x 4 1/2 x 30")';

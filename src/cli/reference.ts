@@ -1,6 +1,7 @@
-import { COMMANDS, type CommandEntry } from './command-table.js';
-import { EXIT } from './exit-codes.js';
-import { type Flag, GLOBAL_FLAGS } from './flag-table.js';
+import { COMMANDS } from './command-table.js';
+import type { CommandEntry } from './flags/command-entry.js';
+import { type Flag, GLOBAL_FLAGS } from './flags/flag-table.js';
+import { EXIT } from './terminal/exit-codes.js';
 
 /* The README's reference, made from the tables that the program itself is built from. */
 

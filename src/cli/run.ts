@@ -1,9 +1,9 @@
 import { CommanderError } from 'commander';
-import { EXIT } from './exit-codes.js';
-import type { GlobalOptions } from './options.js';
+import type { GlobalOptions } from './flags/options.js';
 import { buildProgram } from './program.js';
-import { isSystemError, wordSystemFault } from './system-fault.js';
-import type { Terminal } from './terminal.js';
+import { EXIT } from './terminal/exit-codes.js';
+import { isSystemError, wordSystemFault } from './terminal/system-fault.js';
+import type { Terminal } from './terminal/terminal.js';
 
 /**
  * Runs one command line and returns its exit code; never throws.
@@ -16,7 +16,7 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
     const { operands, unknown } = program.parseOptions([...args]);
     if (operands.length + unknown.length > 0) await program.parseAsync([...args], { from: 'user' });
     else {
-      const { guidedCommand } = await import('./guided-command.js');
+      const { guidedCommand } = await import('./commands/guided-command.js');
       await guidedCommand(program.opts<GlobalOptions>(), terminal);
     }
     return EXIT.fine;
@@ -29,7 +29,7 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
 
 async function failed(error: unknown, terminal: Terminal): Promise<number> {
   try {
-    const { printFailure } = await import('./print-failure.js');
+    const { printFailure } = await import('./print/print-failure.js');
     return printFailure(error, terminal);
   } catch (second) {
     // where no more files can be opened, parts of the program cannot be loaded either

@@ -1,6 +1,6 @@
-import { nearestWord } from '../records/nearest-word.js';
+import { nearestWord } from '../records/text/nearest-word.js';
 import { COMMANDS } from './command-table.js';
-import { SHELF_ACTIONS } from './flag-table.js';
+import { SHELF_ACTIONS } from './flags/flag-table.js';
 
 /** What is said of a first word that is no command: the command it may stand for, or the action of the shelf. */
 export function wordUnknownCommand(word: string): string {

@@ -10,7 +10,7 @@ import {
 } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
-import { InputError } from '../errors.js';
+import { InputError } from '../base/errors.js';
 import { isGone, isOwner, newOwner, wordOwner } from './owner.js';
 
 /*

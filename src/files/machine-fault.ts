@@ -1,5 +1,5 @@
-import { InputError } from '../errors.js';
-import { shortened } from '../visible.js';
+import { InputError } from '../base/errors.js';
+import { shortened } from '../base/visible.js';
 
 /** What keeps a file from being written, and what to do about it, by the system's name for it. */
 const REASONS: Readonly<Record<string, readonly [got: string, hint: string]>> = {

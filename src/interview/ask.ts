@@ -1,12 +1,12 @@
 import type { Readable, Writable } from 'node:stream';
 import { confirm, input, select } from '@inquirer/prompts';
-import { Cancelled, type Fault, InputError, wordFault } from '../errors.js';
-import type { Ball } from '../records/ball.js';
-import type { Shelf } from '../records/shelf.js';
-import { UNITS, type Units } from '../report/display-units.js';
-import { inUnits } from '../report/units-in-text.js';
-import { wrap } from '../report/wrap.js';
-import { visible } from '../visible.js';
+import { Cancelled, type Fault, InputError, wordFault } from '../base/errors.js';
+import { visible } from '../base/visible.js';
+import type { Shelf } from '../records/read/shelf.js';
+import type { Ball } from '../records/schemas/ball.js';
+import { UNITS, type Units } from '../report/text/display-units.js';
+import { inUnits } from '../report/text/units-in-text.js';
+import { wrap } from '../report/text/wrap.js';
 import {
   answer,
   back,

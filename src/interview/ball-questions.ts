@@ -1,6 +1,6 @@
-import { type Ball, hasOwnCore, LEAST_MASS_BIAS_IN, publishedBallSchema } from '../records/ball.js';
-import { readBall } from '../records/read-ball.js';
-import type { Shelf } from '../records/shelf.js';
+import { readBall } from '../records/read/read-ball.js';
+import type { Shelf } from '../records/read/shelf.js';
+import { type Ball, hasOwnCore, LEAST_MASS_BIAS_IN, publishedBallSchema } from '../records/schemas/ball.js';
 import { lobeQuestions } from './lobe-questions.js';
 import { type Answers, BACK_KEY, FROM_FILE, type Question } from './question.js';
 

@@ -1,5 +1,5 @@
-import { USUAL_LOBES } from '../constants.js';
-import { LEAST_MASS_BIAS_IN } from '../records/ball.js';
+import { USUAL_LOBES } from '../base/constants.js';
+import { LEAST_MASS_BIAS_IN } from '../records/schemas/ball.js';
 import type { Answers, Question } from './question.js';
 
 const isLobed = ({ coreShape, intermediateDifferentialIn }: Answers): boolean =>

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Quantity } from '../report/display-units.js';
+import type { Quantity } from '../report/text/display-units.js';
 import { type MeasuredKey, measuredClash, wordFound } from './measured-numbers.js';
 import { type Answers, type Question, UNKNOWN } from './question.js';
 

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { bowlerSchema } from '../records/bowler.js';
+import { bowlerSchema } from '../records/schemas/bowler.js';
 import { type Answers, BACK_KEY, type Clash } from './question.js';
 import { papOfRing, picturedRotation, type ReleaseKey, releaseNumber } from './release-numbers.js';
 

@@ -1,7 +1,7 @@
-import { parseFraction } from '../records/layout-text.js';
-import { parseQuantity } from '../records/parse-quantity.js';
-import { UNITS, type Units } from '../report/display-units.js';
-import { inUnits } from '../report/units-in-text.js';
+import { parseFraction } from '../records/text/layout-text.js';
+import { parseQuantity } from '../records/text/parse-quantity.js';
+import { UNITS, type Units } from '../report/text/display-units.js';
+import { inUnits } from '../report/text/units-in-text.js';
 import type { Answers, Clash, NumberQuestion, Question } from './question.js';
 
 /** Digits of a range: an end of it must not be told beyond itself. */

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { Quantity } from '../report/display-units.js';
+import type { Quantity } from '../report/text/display-units.js';
 
 /** What a person has answered so far, by question. */
 export type Answers = Readonly<Record<string, unknown>>;

@@ -1,8 +1,8 @@
-import { laneSchema } from '../records/lane.js';
-import { nameField } from '../records/quantity.js';
-import { readRecord } from '../records/read-record.js';
-import type { Shelf } from '../records/shelf.js';
-import { UNITS, type Units } from '../report/display-units.js';
+import { readRecord } from '../records/read/read-record.js';
+import type { Shelf } from '../records/read/shelf.js';
+import { laneSchema } from '../records/schemas/lane.js';
+import { nameField } from '../records/schemas/quantity.js';
+import { UNITS, type Units } from '../report/text/display-units.js';
 import { BY_NUMBERS, ballQuestions } from './ball-questions.js';
 import {
   type Answers,

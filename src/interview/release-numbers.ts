@@ -1,11 +1,11 @@
-import { rotationFromPicture } from '../measure/axis-picture.js';
-import { type PapPlace, papFromRing, tiltFromArc, tiltFromDiameter } from '../measure/first-ring.js';
-import type { Measured } from '../measure/measured.js';
-import { speedFromAverage, speedFromTime } from '../measure/release-speed.js';
-import { spinFromFrames } from '../measure/rev-rate.js';
-import { USUAL_CIRCUMFERENCE_IN } from '../records/ball.js';
-import { DEGREE, from, INCH, MPH, RPM, to } from '../units.js';
+import { DEGREE, from, INCH, MPH, RPM, to } from '../base/units.js';
+import { USUAL_CIRCUMFERENCE_IN } from '../records/schemas/ball.js';
 import { GUESS_DEVIATION, guessFor, type ReleaseGuess } from './bowler-kinds.js';
+import { rotationFromPicture } from './measure/axis-picture.js';
+import { type PapPlace, papFromRing, tiltFromArc, tiltFromDiameter } from './measure/first-ring.js';
+import type { Measured } from './measure/measured.js';
+import { speedFromAverage, speedFromTime } from './measure/release-speed.js';
+import { spinFromFrames } from './measure/rev-rate.js';
 import { type Answers, UNKNOWN } from './question.js';
 
 export type ReleaseKey = keyof ReleaseGuess;

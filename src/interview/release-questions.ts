@@ -1,7 +1,7 @@
-import { bowlerSchema } from '../records/bowler.js';
-import { wordSixteenths } from '../records/layout-text.js';
-import { readRecord } from '../records/read-record.js';
-import type { Shelf } from '../records/shelf.js';
+import { readRecord } from '../records/read/read-record.js';
+import type { Shelf } from '../records/read/shelf.js';
+import { bowlerSchema } from '../records/schemas/bowler.js';
+import { wordSixteenths } from '../records/text/layout-text.js';
 import { BOWLER_KINDS, guessFor } from './bowler-kinds.js';
 import {
   PAP_MEASURED,

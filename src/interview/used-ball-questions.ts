@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import { InputError } from '../errors.js';
-import { LEAST_MASS_BIAS_IN } from '../records/ball.js';
-import type { Bowler } from '../records/bowler.js';
-import type { EarlierDrilling } from '../records/earlier-drilling.js';
-import { usualGrip } from '../records/grip.js';
-import { papSchema } from '../records/pap.js';
-import { BOTH_NOTATIONS, readLayout } from '../records/written-layout.js';
+import { InputError } from '../base/errors.js';
+import { LEAST_MASS_BIAS_IN } from '../records/schemas/ball.js';
+import type { Bowler } from '../records/schemas/bowler.js';
+import type { EarlierDrilling } from '../records/schemas/earlier-drilling.js';
+import { usualGrip } from '../records/schemas/grip.js';
+import { papSchema } from '../records/schemas/pap.js';
+import { BOTH_NOTATIONS, readLayout } from '../records/text/written-layout.js';
 import { BY_NUMBERS } from './ball-questions.js';
 import type { Answers, Clash, Question } from './question.js';
 

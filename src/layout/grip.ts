@@ -1,6 +1,6 @@
-import { addScaled, cross, scale, sub, unit, type Vec3 } from '../vec3.js';
+import { otherLeg, tangentToward } from '../math/sphere.js';
+import { addScaled, cross, scale, sub, unit, type Vec3 } from '../math/vec3.js';
 import type { Hole, HoleShape, Pitches } from './hole.js';
-import { otherLeg, tangentToward } from './sphere.js';
 
 /** One gripping hole as ordered: its shape and its pitches. */
 export interface HoleOrder extends HoleShape, Pitches {}

@@ -1,4 +1,4 @@
-import type { Vec3 } from '../vec3.js';
+import type { Vec3 } from '../math/vec3.js';
 
 /** How a hole ends below its straight wall. */
 export type HoleTip = 'flat' | 'cone' | 'round';

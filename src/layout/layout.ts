@@ -1,4 +1,4 @@
-import { DEGREE } from '../units.js';
+import { DEGREE } from '../base/units.js';
 
 /** A layout in the angles notation; all three in radians, pin-to-PAP as the angle at the ball's centre. */
 export interface Layout {

@@ -1,7 +1,7 @@
-import { fromColumns, type Mat3 } from '../mat3.js';
-import { cross, rotateAbout, type Vec3 } from '../vec3.js';
+import { fromColumns, type Mat3 } from '../math/mat3.js';
+import { tangentToward, walk } from '../math/sphere.js';
+import { cross, rotateAbout, type Vec3 } from '../math/vec3.js';
 import type { Layout } from './layout.js';
-import { tangentToward, walk } from './sphere.js';
 
 /*
  * Frame B of a right-hander's ball: Bo at the geometric centre, z out through the grip centre, y along the

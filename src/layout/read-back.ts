@@ -1,6 +1,6 @@
-import { addScaled, dot, norm, rotateAbout, unit, type Vec3 } from '../vec3.js';
+import { arcAngle, clockwiseTurn } from '../math/sphere.js';
+import { addScaled, dot, norm, rotateAbout, unit, type Vec3 } from '../math/vec3.js';
 import type { Layout } from './layout.js';
-import { arcAngle, clockwiseTurn } from './sphere.js';
 
 /** Marks as they were found on a ball, in any frame: unit vectors. */
 export interface MarksFound {

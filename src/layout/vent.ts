@@ -1,7 +1,7 @@
-import { addScaled, norm, scale, sub } from '../vec3.js';
+import { arcAngle } from '../math/sphere.js';
+import { addScaled, norm, scale, sub } from '../math/vec3.js';
 import { type GrippingHoleName, type Hole, mouthRadius } from './hole.js';
 import { papDirection } from './placement.js';
-import { arcAngle } from './sphere.js';
 
 /** A vent as ordered: a narrow straight hole from a place on the surface into a gripping hole, m. */
 export interface VentOrder {

@@ -1,7 +1,7 @@
-import type { RollingBody } from '../motion/body.js';
-import type { FreshSurface } from '../motion/fresh-surface.js';
-import type { Launch, Release } from '../motion/release.js';
-import type { Surface } from '../motion/surface.js';
+import type { FreshSurface } from '../motion/lane/fresh-surface.js';
+import type { Surface } from '../motion/lane/surface.js';
+import type { RollingBody } from '../motion/shot/body.js';
+import type { Launch, Release } from '../motion/shot/release.js';
 
 /** All that a shot depends on, in SI, as the physics engine takes it. */
 export interface ShotInputs {

@@ -1,12 +1,8 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
-import { sweep } from '../files/leftovers.js';
-import { putFiles } from '../files/put-file.js';
 import { CARD_FILE, cardSchema, MODEL_FILE, type ModelCard } from './card.js';
 import { fingerprint, isSamePhysics } from './fingerprint.js';
-import type { Fitted } from './fit-network.js';
-import { modelPage } from './model-page.js';
 
 /** Where the package keeps its model, in source and in the build alike. */
 export const MODELS = fileURLToPath(new URL('../../models/', import.meta.url));
@@ -31,17 +27,6 @@ export async function readModel(directory = MODELS): Promise<StoredModel> {
   if (!isSamePhysics(card.physics, fingerprint(), rmse))
     return unusable('the fitted regression is of an earlier physics engine');
   return { kind: 'ready', file, card };
-}
-
-/** Puts a fitted model, its card and a page about it in place. */
-export async function writeModel({ file, card }: Fitted, directory = MODELS): Promise<void> {
-  await mkdir(directory, { recursive: true });
-  sweep(directory);
-  putFiles([
-    [`${directory}/${MODEL_FILE}`, file],
-    [`${directory}/${CARD_FILE}`, `${JSON.stringify(card, null, 2)}\n`],
-    [`${directory}/README.md`, modelPage(card)],
-  ]);
 }
 
 function parseCard(content: string): ModelCard | null {

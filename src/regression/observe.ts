@@ -1,7 +1,7 @@
-import { ANSWER_STEP } from '../motion/answer-step.js';
-import { meanReaction, reactionNumbers } from '../motion/reaction.js';
-import { rollShot } from '../motion/shot.js';
-import type { Workspace } from '../motion/workspace.js';
+import { meanReaction, reactionNumbers } from '../motion/reaction/reaction.js';
+import { ANSWER_STEP } from '../motion/shot/answer-step.js';
+import { rollShot } from '../motion/shot/shot.js';
+import type { Workspace } from '../motion/shot/workspace.js';
 import type { ShotInputs } from './inputs.js';
 import { TARGETS } from './targets.js';
 

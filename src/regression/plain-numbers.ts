@@ -1,7 +1,7 @@
-import { angleInOil } from '../motion/flare.js';
-import { cornerOf, SHARP_OVER } from '../motion/hook.js';
-import type { Launch } from '../motion/release.js';
-import { FOOT } from '../units.js';
+import { FOOT } from '../base/units.js';
+import { angleInOil } from '../motion/reaction/flare.js';
+import { cornerOf, SHARP_OVER } from '../motion/reaction/hook.js';
+import type { Launch } from '../motion/shot/release.js';
 import { FEET, type PlainRoll } from './plain-roll.js';
 
 /** From the launch line drawn on to the pins, to where a plain ball gets there, m. */

@@ -1,7 +1,7 @@
-import { GRAVITY, LANE_LENGTH } from '../constants.js';
-import type { Launch, Release } from '../motion/release.js';
-import type { Surface } from '../motion/surface.js';
-import { FOOT } from '../units.js';
+import { GRAVITY, LANE_LENGTH } from '../base/constants.js';
+import { FOOT } from '../base/units.js';
+import type { Surface } from '../motion/lane/surface.js';
+import type { Launch, Release } from '../motion/shot/release.js';
 
 /** The path of a plain ball, at every foot from the foul line to the pins. SI, in W. */
 export interface PlainRoll {

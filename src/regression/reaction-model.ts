@@ -1,4 +1,4 @@
-import { BASIS, INPUT, OUTPUT, TUNING, TUNING_BIAS } from './network-graph.js';
+import { BASIS, INPUT, OUTPUT, TUNING, TUNING_BIAS } from './graph-names.js';
 import { openGraph } from './score.js';
 import type { Tensor } from './tensor.js';
 

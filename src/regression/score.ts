@@ -1,4 +1,4 @@
-import { neededPackage } from '../needed-package.js';
+import { neededPackage } from '../base/needed-package.js';
 import type { Tensor } from './tensor.js';
 
 /** A graph made ready to run. */

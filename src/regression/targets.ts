@@ -1,7 +1,7 @@
-import { BOARD } from '../constants.js';
-import type { Reaction } from '../motion/reaction.js';
-import type { Launch } from '../motion/release.js';
-import { DEGREE, FOOT, INCH } from '../units.js';
+import { BOARD } from '../base/constants.js';
+import { DEGREE, FOOT, INCH } from '../base/units.js';
+import type { Reaction } from '../motion/reaction/reaction.js';
+import type { Launch } from '../motion/shot/release.js';
 
 /** One reaction number the regression answers with. */
 export interface TargetNumber {

@@ -1,5 +1,5 @@
 import { Piscina } from 'piscina';
-import { InputError } from '../errors.js';
+import { InputError } from '../base/errors.js';
 
 /** Worker threads that all run one module, which takes tasks as they come. */
 export interface ThreadPool<Task, Result> {

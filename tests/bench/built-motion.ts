@@ -1,6 +1,6 @@
-import type { RollingBody } from '../../src/motion/body.js';
-import type { Launch, Release } from '../../src/motion/release.js';
-import { drilledBall, seeded } from '../motion/bodies.js';
+import type { RollingBody } from '../../src/motion/shot/body.js';
+import type { Launch, Release } from '../../src/motion/shot/release.js';
+import { drilledBall, seeded } from '../support/bodies.js';
 
 /** The ball of the benchmarks. */
 export const DRILLED: RollingBody = drilledBall;
@@ -20,33 +20,33 @@ export function throws(release: Release, count: number): readonly Thrown[] {
   }));
 }
 
-type Motion = typeof import('../../src/motion/shot.js') &
-  typeof import('../../src/motion/oil.js') &
-  typeof import('../../src/motion/reaction.js') &
-  typeof import('../../src/motion/workspace.js') &
-  typeof import('../../src/motion/answer-step.js') &
-  typeof import('../../src/motion/sliding.js') &
-  typeof import('../../src/motion/surface.js') &
-  typeof import('../../src/motion/principal-body.js') &
-  typeof import('../../src/motion/launch-state.js') &
-  typeof import('../../src/motion/bearing.js') &
-  typeof import('../../src/motion/places.js');
+type Motion = typeof import('../../src/motion/shot/shot.js') &
+  typeof import('../../src/motion/lane/oil.js') &
+  typeof import('../../src/motion/reaction/reaction.js') &
+  typeof import('../../src/motion/shot/workspace.js') &
+  typeof import('../../src/motion/shot/answer-step.js') &
+  typeof import('../../src/motion/shot/sliding.js') &
+  typeof import('../../src/motion/lane/surface.js') &
+  typeof import('../../src/motion/shot/principal-body.js') &
+  typeof import('../../src/motion/shot/launch-state.js') &
+  typeof import('../../src/motion/shot/bearing.js') &
+  typeof import('../../src/motion/lane/places.js');
 
 /** What the benchmarks time. */
 export type Engines = Motion;
 
 const FILES = [
-  'shot',
-  'oil',
-  'reaction',
-  'workspace',
-  'answer-step',
-  'sliding',
-  'surface',
-  'principal-body',
-  'launch-state',
-  'bearing',
-  'places',
+  'shot/shot',
+  'lane/oil',
+  'reaction/reaction',
+  'shot/workspace',
+  'shot/answer-step',
+  'shot/sliding',
+  'lane/surface',
+  'shot/principal-body',
+  'shot/launch-state',
+  'shot/bearing',
+  'lane/places',
 ];
 
 /** Motion as people run it, built: tsx marks every inner function with its name, which doubles the time of small ones. */

@@ -5,8 +5,8 @@ const built = (path: string): string => JSON.stringify(new URL(`../../dist/${pat
 
 /** Built files in a Node without loaders: a loader runs in every worker too and would be timed along. */
 const SCRIPT = `
-import { coach } from ${built('recommend/coach.js')};
-import { demoShelf } from ${built('records/shelf.js')};
+import { coach } from ${built('coach/coach.js')};
+import { demoShelf } from ${built('records/read/shelf.js')};
 const { bowlers, balls, lanes } = demoShelf();
 const plain = balls.find(({ id }) => id === 'plain-low');
 const units = bowlers.slice(0, 4).flatMap(({ record: bowler }) =>

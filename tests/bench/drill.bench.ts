@@ -1,26 +1,26 @@
-import { type BallBody, coreMoments } from '../../src/ball/ball-body.js';
-import type { Driller } from '../../src/ball/drill.js';
-import { inertiaNumbers } from '../../src/ball/drilled-numbers.js';
-import { excavate } from '../../src/ball/excavation.js';
-import type { Layer } from '../../src/ball/layered-core.js';
+import { type BallBody, coreMoments } from '../../src/ball/drill/ball-body.js';
+import type { Driller } from '../../src/ball/drill/drill.js';
+import { inertiaNumbers } from '../../src/ball/drill/drilled-numbers.js';
+import { excavate } from '../../src/ball/drill/excavation.js';
+import { plugsOf } from '../../src/ball/drill/plug.js';
+import { RANKING_RAYS, REPORT_RAYS } from '../../src/ball/drill/ray-rule.js';
 import { checkMesh } from '../../src/ball/mesh/check-mesh.js';
 import { placeMesh } from '../../src/ball/mesh/mesh.js';
 import { meshTree } from '../../src/ball/mesh/mesh-tree.js';
-import { plugsOf } from '../../src/ball/plug.js';
-import { RANKING_RAYS, REPORT_RAYS } from '../../src/ball/ray-rule.js';
+import type { Layer } from '../../src/ball/solid/layered-core.js';
+import { INCH, to } from '../../src/base/units.js';
 import { placeLayout } from '../../src/layout/placement.js';
-import { IDENTITY, type Mat3, transpose } from '../../src/mat3.js';
-import { INCH, to } from '../../src/units.js';
-import { ZERO } from '../../src/vec3.js';
-import { fittedBodies, layoutOf, PAP_B, RADIUS, usualHoles } from '../ball/fixtures.js';
+import { IDENTITY, type Mat3, transpose } from '../../src/math/mat3.js';
+import { ZERO } from '../../src/math/vec3.js';
 import { sphere } from '../ball/mesh/make-stl.js';
-import { Solids } from '../ball/solids.js';
+import { fittedBodies, layoutOf, PAP_B, RADIUS, usualHoles } from '../support/balls.js';
+import { Solids } from '../support/solids.js';
 import { machine, type Timing, timeCalls, timeTogether } from './timing.js';
 
 // What people run is built: tsx marks every inner function with its name, which doubles the time of small ones.
 const built = (await import(
-  new URL('../../dist/ball/drill.js', import.meta.url).href
-)) as typeof import('../../src/ball/drill.js');
+  new URL('../../dist/ball/drill/drill.js', import.meta.url).href
+)) as typeof import('../../src/ball/drill/drill.js');
 
 const HOLES = usualHoles();
 const SIDES = [12, 16, 20, 24, 32, 48, 64, 96, 128, 192, 256];

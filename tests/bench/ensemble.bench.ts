@@ -1,18 +1,18 @@
-import type { BallBody } from '../../src/ball/ball-body.js';
-import { bodyMoments } from '../../src/ball/ball-body.js';
-import { inertiaNumbers } from '../../src/ball/drilled-numbers.js';
-import { fitEnsemble } from '../../src/ball/ensemble.js';
-import { fromMoments } from '../../src/ball/mass-properties.js';
-import type { PublishedNumbers } from '../../src/ball/published.js';
-import { EDGE_BALLS, publishedBall, USUAL_BALLS } from '../ball/fixtures.js';
-import { rejectionEnsemble } from '../ball/rejection-ensemble.js';
-import { seeded } from '../motion/bodies.js';
+import { fitEnsemble } from '../../src/ball/core/ensemble.js';
+import type { PublishedNumbers } from '../../src/ball/core/published.js';
+import type { BallBody } from '../../src/ball/drill/ball-body.js';
+import { bodyMoments } from '../../src/ball/drill/ball-body.js';
+import { inertiaNumbers } from '../../src/ball/drill/drilled-numbers.js';
+import { fromMoments } from '../../src/ball/mass/mass-properties.js';
+import { rejectionEnsemble } from '../oracles/rejection-ensemble.js';
+import { EDGE_BALLS, publishedBall, USUAL_BALLS } from '../support/balls.js';
+import { seeded } from '../support/bodies.js';
 import { machine, type Timing, timeCalls, timeTogether } from './timing.js';
 
 // What people run is built; beside the baseline, which is not, both run as they stand in the source.
 const built = (await import(
-  new URL('../../dist/ball/ensemble.js', import.meta.url).href
-)) as typeof import('../../src/ball/ensemble.js');
+  new URL('../../dist/ball/core/ensemble.js', import.meta.url).href
+)) as typeof import('../../src/ball/core/ensemble.js');
 
 const COUNT = 64;
 const [PLAIN, LOBED, ASYMMETRIC] = USUAL_BALLS;

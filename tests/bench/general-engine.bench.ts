@@ -1,6 +1,6 @@
-import { BOARD } from '../../src/constants.js';
-import { SCENES, type Scene } from '../motion/scenes.js';
-import { secondEngine } from '../motion/second-engine.js';
+import { BOARD } from '../../src/base/constants.js';
+import { secondEngine } from '../oracles/second-engine.js';
+import { SCENES, type Scene } from '../support/scenes.js';
 import type { Engines } from './built-motion.js';
 import { coarsest } from './coarsest.js';
 import { row, timeTogether } from './timing.js';

@@ -1,11 +1,11 @@
-import { excavate } from '../../src/ball/excavation.js';
+import { excavate } from '../../src/ball/drill/excavation.js';
+import { RANKING_RAYS } from '../../src/ball/drill/ray-rule.js';
 import type { Mesh, MeshPose } from '../../src/ball/mesh/mesh.js';
-import { RANKING_RAYS } from '../../src/ball/ray-rule.js';
-import type { Stretch } from '../../src/ball/stretch.js';
-import { fromColumns } from '../../src/mat3.js';
-import { cross, dot, sub, type Vec3 } from '../../src/vec3.js';
-import { RADIUS, usualHoles } from '../ball/fixtures.js';
+import type { Stretch } from '../../src/ball/solid/stretch.js';
+import { fromColumns } from '../../src/math/mat3.js';
+import { cross, dot, sub, type Vec3 } from '../../src/math/vec3.js';
 import { asciiStl, binaryStl, type Facet, lathe, sphere } from '../ball/mesh/make-stl.js';
+import { RADIUS, usualHoles } from '../support/balls.js';
 import { machine, type Timing, timeCalls, timeTogether } from './timing.js';
 
 // Built code, as in drill.bench.ts.

@@ -1,9 +1,9 @@
 import { Solver } from 'odex';
-import { BOARD, GRAVITY } from '../../src/constants.js';
-import type { FreshSurface } from '../../src/motion/fresh-surface.js';
-import { PHASE, RATES_SIZE, STATE_SIZE, X, Y } from '../../src/motion/state.js';
-import { usualRelease } from '../motion/bodies.js';
-import { demoPattern } from '../motion/patterns.js';
+import { BOARD, GRAVITY } from '../../src/base/constants.js';
+import type { FreshSurface } from '../../src/motion/lane/fresh-surface.js';
+import { PHASE, RATES_SIZE, STATE_SIZE, X, Y } from '../../src/motion/shot/state.js';
+import { usualRelease } from '../support/bodies.js';
+import { demoPattern } from '../support/patterns.js';
 import { DRILLED, type Engines, throws } from './built-motion.js';
 import { coarsest } from './coarsest.js';
 import { row, timeTogether } from './timing.js';

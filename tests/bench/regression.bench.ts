@@ -1,24 +1,33 @@
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import type { Setting } from '../../src/recommend/setting.js';
-import { DEMO, demoBalls, demoBowlers, demoLanes, type Shelved } from '../../src/records/shelf.js';
+import { DEMO, demoBalls, demoBowlers, demoLanes, type Shelved } from '../../src/records/read/shelf.js';
+import type { Setting } from '../../src/simulate/setting.js';
 import { machine } from './timing.js';
 
 // what people run is built
 const built = async <T>(name: string): Promise<T> =>
-  (await import(new URL(`../../dist/recommend/${name}.js`, import.meta.url).href)) as T;
-const { gridCandidates, layoutOf } =
-  await built<typeof import('../../src/recommend/candidates.js')>('candidates');
-const { rejectByMarks } = await built<typeof import('../../src/recommend/constraints.js')>('constraints');
-const { nominalShots } = await built<typeof import('../../src/recommend/nominal-shots.js')>('nominal-shots');
-const { problemScorer } =
-  await built<typeof import('../../src/recommend/problem-scorer.js')>('problem-scorer');
-const { rankInWorlds } = await built<typeof import('../../src/recommend/rank.js')>('rank');
-const { openRegression } = await built<typeof import('../../src/recommend/regression.js')>('regression');
-const { search } = await built<typeof import('../../src/recommend/search.js')>('search');
-const { withSetting } = await built<typeof import('../../src/recommend/setting.js')>('setting');
-const { targetsOf } = await built<typeof import('../../src/recommend/target.js')>('target');
-const { toLayout } = await built<typeof import('../../src/recommend/to-layout.js')>('to-layout');
+  (await import(new URL(`../../dist/${name}.js`, import.meta.url).href)) as T;
+const { gridCandidates, layoutOf } = await built<typeof import('../../src/search/candidates/candidates.js')>(
+  'search/candidates/candidates',
+);
+const { rejectByMarks } = await built<typeof import('../../src/search/candidates/constraints.js')>(
+  'search/candidates/constraints',
+);
+const { nominalShots } = await built<typeof import('../../src/search/candidates/nominal-shots.js')>(
+  'search/candidates/nominal-shots',
+);
+const { problemScorer } = await built<typeof import('../../src/search/surrogate/problem-scorer.js')>(
+  'search/surrogate/problem-scorer',
+);
+const { rankInWorlds } = await built<typeof import('../../src/search/rank.js')>('search/rank');
+const { openRegression } = await built<typeof import('../../src/search/surrogate/regression.js')>(
+  'search/surrogate/regression',
+);
+const { search } = await built<typeof import('../../src/search/search.js')>('search/search');
+const { withSetting } = await built<typeof import('../../src/simulate/setting.js')>('simulate/setting');
+const { targetsOf } =
+  await built<typeof import('../../src/search/scoring/target.js')>('search/scoring/target');
+const { toLayout } = await built<typeof import('../../src/prepare/to-layout.js')>('prepare/to-layout');
 
 const WANT = { hookStart: 4, hookTotal: 4 };
 

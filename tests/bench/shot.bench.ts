@@ -1,7 +1,8 @@
-import type { Shot, ShotSettings } from '../../src/motion/shot.js';
-import type { Surface } from '../../src/motion/surface.js';
-import { usualRelease } from '../motion/bodies.js';
-import { demoPattern } from '../motion/patterns.js';
+import type { Surface } from '../../src/motion/lane/surface.js';
+import type { Shot } from '../../src/motion/shot/shot.js';
+import type { ShotSettings } from '../../src/motion/shot/shot-settings.js';
+import { usualRelease } from '../support/bodies.js';
+import { demoPattern } from '../support/patterns.js';
 import { DRILLED, type Engines, loadBuilt, type Thrown, throws } from './built-motion.js';
 import { againstGeneralEngine } from './general-engine.bench.js';
 import { againstOdex } from './odex.bench.js';

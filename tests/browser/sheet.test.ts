@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { SheetAnswer } from '../../src/records/sheet-answer.js';
+import type { SheetAnswer } from '../../src/records/answers/sheet-answer.js';
 import { loadTypeface } from '../../src/report/font/typeface.js';
 import { textsOf } from '../../src/report/scene/scene.js';
 import { PAPERS, type Paper } from '../../src/report/sheet/paper.js';

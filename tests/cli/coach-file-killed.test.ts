@@ -1,13 +1,13 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { openCoachFile } from '../../src/cli/coach-file.js';
-import { scratchFolder } from '../end-to-end/demo-files.js';
+import { openCoachFile } from '../../src/cli/files/coach-file.js';
 import { killedAtStep } from '../files/killed-at-step.js';
-import { killedAfter } from '../records/killed.js';
-import { coachPairOf } from '../report/coach-fixture.js';
+import { coachPairOf } from '../support/coach-answer.js';
+import { scratchFolder } from '../support/demo-files.js';
+import { killedAfter } from '../support/killed.js';
 
-const BUILT = new URL('../../dist/cli/coach-file.js', import.meta.url).href;
+const BUILT = new URL('../../dist/cli/files/coach-file.js', import.meta.url).href;
 const scratch = scratchFolder();
 afterAll(() => scratch.remove());
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { run } from '../../src/cli/run.js';
-import { fakeTerminal } from './fake-terminal.js';
+import { fakeTerminal } from '../support/fake-terminal.js';
 
 test.each([[['--help']], [['recommend', '--help']], [['drilled', '--help']], [['roll', '-h']]])(
   'run: help of %j goes to stdout with examples; exit 0',

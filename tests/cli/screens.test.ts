@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { run } from '../../src/cli/run.js';
-import { fakeTerminal } from './fake-terminal.js';
+import { fakeTerminal } from '../support/fake-terminal.js';
 
 /*
  * Whole screens of commands that compute little, looked at by a person and kept as text. `npm run screens` rewrites them

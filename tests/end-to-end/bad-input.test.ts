@@ -1,9 +1,9 @@
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
-import { usualGrip } from '../../src/records/grip.js';
-import { DEMO } from '../../src/records/shelf.js';
-import { demo, scratchFolder } from './demo-files.js';
-import { runCli } from './run-cli.js';
+import { DEMO } from '../../src/records/read/shelf.js';
+import { usualGrip } from '../../src/records/schemas/grip.js';
+import { demo, scratchFolder } from '../support/demo-files.js';
+import { runCli } from '../support/run-cli.js';
 
 const folder = scratchFolder();
 afterAll(() => folder.remove());

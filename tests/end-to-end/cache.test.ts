@@ -1,8 +1,8 @@
 import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { demo, scratchFolder } from './demo-files.js';
-import { type Ended, runCli } from './run-cli.js';
+import { demo, scratchFolder } from '../support/demo-files.js';
+import { type Ended, runCli } from '../support/run-cli.js';
 
 const scratch = scratchFolder();
 afterAll(() => scratch.remove());

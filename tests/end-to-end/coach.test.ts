@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { scratchFolder } from './demo-files.js';
-import { runCli } from './run-cli.js';
+import { scratchFolder } from '../support/demo-files.js';
+import { runCli } from '../support/run-cli.js';
 
 const folder = scratchFolder();
 afterAll(() => folder.remove());

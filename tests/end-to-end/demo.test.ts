@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { recommendAnswerSchema } from '../../src/records/answer.js';
-import { type Ended, runCli } from './run-cli.js';
+import { recommendAnswerSchema } from '../../src/records/answers/answer.js';
+import { type Ended, runCli } from '../support/run-cli.js';
 
 describe('flarewise with no terminal attached', () => {
   let alone: Ended;

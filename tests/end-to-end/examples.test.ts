@@ -1,8 +1,8 @@
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { COMMANDS } from '../../src/cli/command-table.js';
-import { demo, scratchFolder } from './demo-files.js';
-import { runCli } from './run-cli.js';
+import { demo, scratchFolder } from '../support/demo-files.js';
+import { runCli } from '../support/run-cli.js';
 
 const folder = scratchFolder();
 afterAll(() => folder.remove());

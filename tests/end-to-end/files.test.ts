@@ -1,8 +1,8 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
-import { demo, scratchFolder } from './demo-files.js';
-import { type Ended, runCli } from './run-cli.js';
+import { demo, scratchFolder } from '../support/demo-files.js';
+import { type Ended, runCli } from '../support/run-cli.js';
 
 /* What is asked to be written where nothing can be, and what a kill leaves. */
 

@@ -1,9 +1,9 @@
 import { constants } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, expect, test } from 'vitest';
-import { scratchFolder } from './demo-files.js';
-import { CTRL_C, ENTER, openSession } from './pty-session.js';
-import { runCli } from './run-cli.js';
+import { scratchFolder } from '../support/demo-files.js';
+import { CTRL_C, ENTER, openSession } from '../support/pty-session.js';
+import { runCli } from '../support/run-cli.js';
 
 /* The built program in a real pseudo-terminal, with keys as a person presses them. */
 

@@ -1,7 +1,7 @@
 import { afterAll, expect, test } from 'vitest';
-import { laneAnswerSchema } from '../../src/records/lane-answer.js';
-import { demo, scratchFolder } from './demo-files.js';
-import { runCli } from './run-cli.js';
+import { laneAnswerSchema } from '../../src/records/answers/lane-answer.js';
+import { demo, scratchFolder } from '../support/demo-files.js';
+import { runCli } from '../support/run-cli.js';
 
 const folder = scratchFolder();
 afterAll(() => folder.remove());

@@ -2,8 +2,8 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
 import { CARD_FILE } from '../../src/regression/card.js';
-import { packageCopy } from './package-copy.js';
-import { runCli } from './run-cli.js';
+import { packageCopy } from '../support/package-copy.js';
+import { runCli } from '../support/run-cli.js';
 
 /* The built program where a part of it is missing, damaged or dies: the rest still works, and says what is wrong. */
 

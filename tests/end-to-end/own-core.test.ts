@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { mapAnswerSchema, recommendAnswerSchema } from '../../src/records/answer.js';
+import { mapAnswerSchema, recommendAnswerSchema } from '../../src/records/answers/answer.js';
 import { binaryStl, box, type Facet } from '../ball/mesh/make-stl.js';
-import { demo, scratchFolder } from './demo-files.js';
-import { type Ended, runCli } from './run-cli.js';
+import { demo, scratchFolder } from '../support/demo-files.js';
+import { type Ended, runCli } from '../support/run-cli.js';
 
 type Json = Record<string, unknown>;
 

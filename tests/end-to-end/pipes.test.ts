@@ -1,9 +1,9 @@
 import { spawn } from 'node:child_process';
 import { afterAll, describe, expect, test } from 'vitest';
-import { DEMO } from '../../src/records/shelf.js';
+import { DEMO } from '../../src/records/read/shelf.js';
 import { binaryStl, sphere } from '../ball/mesh/make-stl.js';
-import { scratchFolder } from './demo-files.js';
-import { ENV, MAIN, runCli } from './run-cli.js';
+import { scratchFolder } from '../support/demo-files.js';
+import { ENV, MAIN, runCli } from '../support/run-cli.js';
 
 const roll = [
   'roll',

@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
-import { sheetAnswerSchema } from '../../src/records/sheet-answer.js';
-import { scratchFolder } from './demo-files.js';
-import { runCli } from './run-cli.js';
+import { sheetAnswerSchema } from '../../src/records/answers/sheet-answer.js';
+import { scratchFolder } from '../support/demo-files.js';
+import { runCli } from '../support/run-cli.js';
 
 const folder = scratchFolder();
 afterAll(() => folder.remove());

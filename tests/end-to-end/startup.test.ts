@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { expect, test } from 'vitest';
-import { scratchFolder } from './demo-files.js';
-import { ENV, MAIN } from './run-cli.js';
+import { scratchFolder } from '../support/demo-files.js';
+import { ENV, MAIN } from '../support/run-cli.js';
 
 /* What a command loads, told by a loader hook: a rule on modules holds on any machine, one on time does not. */
 

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
-import { demo, scratchFolder } from './demo-files.js';
-import { CTRL_C, openSession } from './pty-session.js';
-import { runCli } from './run-cli.js';
+import { demo, scratchFolder } from '../support/demo-files.js';
+import { CTRL_C, openSession } from '../support/pty-session.js';
+import { runCli } from '../support/run-cli.js';
 
 /* Names, keys and heads out of files of others: a control sign in one must not reach whoever looks at it. */
 

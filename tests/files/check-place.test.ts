@@ -1,10 +1,10 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { InputError } from '../../src/errors.js';
+import { InputError } from '../../src/base/errors.js';
 import { checkFolder, checkPlace } from '../../src/files/check-place.js';
 import { machineFault } from '../../src/files/machine-fault.js';
-import { scratchFolder } from '../end-to-end/demo-files.js';
+import { scratchFolder } from '../support/demo-files.js';
 
 const scratch = scratchFolder();
 afterAll(() => scratch.remove());

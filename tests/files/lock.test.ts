@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeEach, expect, test } from 'vitest';
 import { tryLock, underLock } from '../../src/files/lock.js';
 import { isGone, newOwner } from '../../src/files/owner.js';
-import { scratchFolder } from '../end-to-end/demo-files.js';
+import { scratchFolder } from '../support/demo-files.js';
 import { deadOwner } from './dead-owner.js';
 
 const scratch = scratchFolder();

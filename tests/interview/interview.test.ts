@@ -13,9 +13,9 @@ import {
 } from '../../src/interview/interview.js';
 import { FROM_FILE, UNKNOWN } from '../../src/interview/question.js';
 import { questionsFor } from '../../src/interview/questions.js';
-import { DEMO } from '../../src/records/shelf.js';
-import { UNITS } from '../../src/report/display-units.js';
-import { inputErrorOf } from '../records/faults-of.js';
+import { DEMO } from '../../src/records/read/shelf.js';
+import { UNITS } from '../../src/report/text/display-units.js';
+import { inputErrorOf } from '../support/faults-of.js';
 import { give, shelf, start, usualAnswer, walkTo } from './walk.js';
 
 /** Answers after which a reading is asked for. */

@@ -12,7 +12,7 @@ import {
 } from '../../src/interview/interview.js';
 import { FROM_FILE, type Question, UNKNOWN } from '../../src/interview/question.js';
 import { questionsFor } from '../../src/interview/questions.js';
-import { UNITS } from '../../src/report/display-units.js';
+import { UNITS } from '../../src/report/text/display-units.js';
 import { shelf, usualAnswer } from './walk.js';
 
 /** Far more than any interview takes, going back and forth. */

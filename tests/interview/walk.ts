@@ -7,7 +7,7 @@ import {
 } from '../../src/interview/interview.js';
 import type { Answers, Question } from '../../src/interview/question.js';
 import { questionsFor } from '../../src/interview/questions.js';
-import { demoShelf } from '../../src/records/shelf.js';
+import { demoShelf } from '../../src/records/read/shelf.js';
 
 export const shelf = demoShelf();
 export const start = (): Interview => startInterview(questionsFor(shelf));

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { INCH } from '../../src/base/units.js';
 import { type Grip, type HoleOrder, placeGrip } from '../../src/layout/grip.js';
 import type { Hole } from '../../src/layout/hole.js';
-import { INCH } from '../../src/units.js';
-import { addScaled, dot, scale, type Vec3 } from '../../src/vec3.js';
-import { within } from '../arbitraries.js';
-import { expectNear } from '../expect-near.js';
-import { d3Arc } from './great-circle.js';
+import { addScaled, dot, scale, type Vec3 } from '../../src/math/vec3.js';
+import { d3Arc } from '../oracles/great-circle.js';
+import { within } from '../support/arbitraries.js';
+import { expectNear } from '../support/expect-near.js';
 
 const RADIUS = (27 * INCH) / (2 * Math.PI);
 const inches = (min: number, max: number) => within(min * INCH, max * INCH);

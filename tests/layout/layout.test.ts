@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { DEGREE, INCH } from '../../src/base/units.js';
 import {
   type Layout,
   type LayoutDistances,
@@ -9,11 +10,10 @@ import {
   toDistances,
 } from '../../src/layout/layout.js';
 import { papDirection, placeLayout } from '../../src/layout/placement.js';
-import { DEGREE, INCH } from '../../src/units.js';
-import type { Vec3 } from '../../src/vec3.js';
-import { within } from '../arbitraries.js';
-import { expectNear } from '../expect-near.js';
-import { d3Arc } from './great-circle.js';
+import type { Vec3 } from '../../src/math/vec3.js';
+import { d3Arc } from '../oracles/great-circle.js';
+import { within } from '../support/arbitraries.js';
+import { expectNear } from '../support/expect-near.js';
 
 const RADIUS = (27 * INCH) / (2 * Math.PI);
 const arc = (inches: number): number => (inches * INCH) / RADIUS;

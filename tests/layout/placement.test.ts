@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { DEGREE, INCH } from '../../src/base/units.js';
 import type { Layout } from '../../src/layout/layout.js';
 import { overAndUp, papDirection, placeLayout, upTheVal } from '../../src/layout/placement.js';
-import { clockwiseTurn } from '../../src/layout/sphere.js';
-import { determinant, IDENTITY, mulMat, mulVec, transpose } from '../../src/mat3.js';
-import { DEGREE, INCH } from '../../src/units.js';
-import { dot, type Vec3 } from '../../src/vec3.js';
-import { within } from '../arbitraries.js';
-import { expectNear } from '../expect-near.js';
-import { angleOfArcs, d3Arc } from './great-circle.js';
+import { determinant, IDENTITY, mulMat, mulVec, transpose } from '../../src/math/mat3.js';
+import { clockwiseTurn } from '../../src/math/sphere.js';
+import { dot, type Vec3 } from '../../src/math/vec3.js';
+import { angleOfArcs, d3Arc } from '../oracles/great-circle.js';
+import { within } from '../support/arbitraries.js';
+import { expectNear } from '../support/expect-near.js';
 
 const RADIUS = (27 * INCH) / (2 * Math.PI);
 const arc = (inches: number): number => (inches * INCH) / RADIUS;

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { DEGREE } from '../../src/base/units.js';
 import { papDirection, placeLayout } from '../../src/layout/placement.js';
 import { readBack } from '../../src/layout/read-back.js';
-import { mulVec } from '../../src/mat3.js';
-import { DEGREE } from '../../src/units.js';
-import type { Vec3 } from '../../src/vec3.js';
-import { rotation, within } from '../arbitraries.js';
-import { expectNear } from '../expect-near.js';
+import { mulVec } from '../../src/math/mat3.js';
+import type { Vec3 } from '../../src/math/vec3.js';
+import { rotation, within } from '../support/arbitraries.js';
+import { expectNear } from '../support/expect-near.js';
 
 const GRIP: Vec3 = [0, 0, 1];
 

@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { INCH } from '../../src/base/units.js';
 import type { HoleOrder } from '../../src/layout/grip.js';
 import { placeGrip } from '../../src/layout/grip.js';
 import type { Hole } from '../../src/layout/hole.js';
 import { overAndUp } from '../../src/layout/placement.js';
 import { placeVent, type VentOrder } from '../../src/layout/vent.js';
-import { INCH } from '../../src/units.js';
-import { addScaled, cross, norm, scale, sub, type Vec3 } from '../../src/vec3.js';
-import { within } from '../arbitraries.js';
-import { expectNear } from '../expect-near.js';
+import { addScaled, cross, norm, scale, sub, type Vec3 } from '../../src/math/vec3.js';
+import { within } from '../support/arbitraries.js';
+import { expectNear } from '../support/expect-near.js';
 
 const RADIUS = (27 * INCH) / (2 * Math.PI);
 const straight: HoleOrder = {

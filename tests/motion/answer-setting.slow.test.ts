@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { answerErrors, quantile } from './answer-error.js';
+import { answerErrors, quantile } from '../oracles/answer-error.js';
 
 const SHARES = [0.5, 0.95, 0.99, 1];
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { answerErrors, quantile } from './answer-error.js';
+import { answerErrors, quantile } from '../oracles/answer-error.js';
 
 /* The slow check of the same name does this for a thousand shots. */
 test('at the setting for answers, 60 random shots err by at most 0.05 board, and all but a few by 0.02° of entry angle', () => {

@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest';
-import { GRAVITY, LANE_LENGTH } from '../../src/constants.js';
-import { Contact } from '../../src/motion/contact.js';
-import { launchState } from '../../src/motion/launch-state.js';
-import { principalBody } from '../../src/motion/principal-body.js';
-import { Ride } from '../../src/motion/ride.js';
-import { VX, VY, WX, WY, WZ, writeRotation } from '../../src/motion/state.js';
-import { uniformLane } from '../../src/motion/surface.js';
-import { cross, dot, norm, type Vec3 } from '../../src/vec3.js';
-import { randomShots } from './random-shots.js';
+import { GRAVITY, LANE_LENGTH } from '../../src/base/constants.js';
+import { cross, dot, norm, type Vec3 } from '../../src/math/vec3.js';
+import { uniformLane } from '../../src/motion/lane/surface.js';
+import { Contact } from '../../src/motion/shot/contact.js';
+import { launchState } from '../../src/motion/shot/launch-state.js';
+import { principalBody } from '../../src/motion/shot/principal-body.js';
+import { Ride } from '../../src/motion/shot/ride.js';
+import { VX, VY, WX, WY, WZ, writeRotation } from '../../src/motion/shot/state.js';
+import { randomShots } from '../support/random-shots.js';
 
 /**
  * How much the energy of a ball rises on its way at most, J: ½ m v² + ½ ω·Jω + m g d_z of its centre of mass. Friction takes

@@ -1,14 +1,14 @@
 import { expect, test } from 'vitest';
-import { arcAngle } from '../../src/layout/sphere.js';
-import { flareOf, visibleTurns } from '../../src/motion/flare.js';
-import { oiledLane } from '../../src/motion/oil.js';
-import { ringFrom } from '../../src/motion/rings.js';
-import { rollShot } from '../../src/motion/shot.js';
-import { uniformLane } from '../../src/motion/surface.js';
-import { DEGREE, from, INCH, to } from '../../src/units.js';
-import type { Vec3 } from '../../src/vec3.js';
-import { expectWithin, last, openLane, unevenBall, usualRelease } from './bodies.js';
-import { demoPattern } from './patterns.js';
+import { DEGREE, from, INCH, to } from '../../src/base/units.js';
+import { arcAngle } from '../../src/math/sphere.js';
+import type { Vec3 } from '../../src/math/vec3.js';
+import { oiledLane } from '../../src/motion/lane/oil.js';
+import { uniformLane } from '../../src/motion/lane/surface.js';
+import { flareOf, visibleTurns } from '../../src/motion/reaction/flare.js';
+import { ringFrom } from '../../src/motion/reaction/rings.js';
+import { rollShot } from '../../src/motion/shot/shot.js';
+import { expectWithin, last, openLane, unevenBall, usualRelease } from '../support/bodies.js';
+import { demoPattern } from '../support/patterns.js';
 
 const SOURCE = 'torque-free precession of a symmetric top: S = πR (dI/I) sin 2θ a turn';
 const ball = unevenBall([2.55, 2.55, 2.5]); // the pin on z

@@ -1,11 +1,18 @@
 import { compiled, ellpj } from 'cephes';
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { RollingBody } from '../../src/motion/body.js';
-import { rollShot } from '../../src/motion/shot.js';
-import { uniformLane } from '../../src/motion/surface.js';
-import { INCH } from '../../src/units.js';
-import type { Vec3 } from '../../src/vec3.js';
-import { angularVelocity_B, bodyOfMoments, expectVector, openLane, spinning, unevenBall } from './bodies.js';
+import { INCH } from '../../src/base/units.js';
+import type { Vec3 } from '../../src/math/vec3.js';
+import { uniformLane } from '../../src/motion/lane/surface.js';
+import type { RollingBody } from '../../src/motion/shot/body.js';
+import { rollShot } from '../../src/motion/shot/shot.js';
+import {
+  angularVelocity_B,
+  bodyOfMoments,
+  expectVector,
+  openLane,
+  spinning,
+  unevenBall,
+} from '../support/bodies.js';
 
 /** ω in B after t seconds without friction, its centre of mass in its centre: free rotation. */
 const afterFree = (body: RollingBody, w0_B: Vec3, t: number, step: number): Vec3 =>

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { LANE_LENGTH } from '../../src/constants.js';
-import { oiledLane } from '../../src/motion/oil.js';
-import { reactionNumbers } from '../../src/motion/reaction.js';
-import { rollShot } from '../../src/motion/shot.js';
-import { uniformLane } from '../../src/motion/surface.js';
-import { drilledBall, last, usualRelease } from './bodies.js';
-import { demoPattern } from './patterns.js';
+import { LANE_LENGTH } from '../../src/base/constants.js';
+import { oiledLane } from '../../src/motion/lane/oil.js';
+import { uniformLane } from '../../src/motion/lane/surface.js';
+import { reactionNumbers } from '../../src/motion/reaction/reaction.js';
+import { rollShot } from '../../src/motion/shot/shot.js';
+import { drilledBall, last, usualRelease } from '../support/bodies.js';
+import { demoPattern } from '../support/patterns.js';
 
 const launch = { x: 0, angle: 0 };
 const settings = { step: 0.002, freshSurface: { bandWidth: 0.006, carriedShare: 0.15, wornPerPass: 0.3 } };

@@ -1,15 +1,15 @@
 import { mean, standardDeviation } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
-import { BOARD, LANE_LENGTH } from '../../src/constants.js';
-import { hookOf } from '../../src/motion/hook.js';
-import { oiledLane } from '../../src/motion/oil.js';
-import type { Release } from '../../src/motion/release.js';
-import { rollShot, type Shot } from '../../src/motion/shot.js';
-import { uniformLane } from '../../src/motion/surface.js';
-import { DEGREE, from, INCH, MPH, RPM } from '../../src/units.js';
-import { scale, unit, type Vec3 } from '../../src/vec3.js';
-import { expectWithin, isotropicBall, last, SKEW, unevenBall, usualRelease } from './bodies.js';
-import { demoPattern } from './patterns.js';
+import { BOARD, LANE_LENGTH } from '../../src/base/constants.js';
+import { DEGREE, from, INCH, MPH, RPM } from '../../src/base/units.js';
+import { scale, unit, type Vec3 } from '../../src/math/vec3.js';
+import { oiledLane } from '../../src/motion/lane/oil.js';
+import { uniformLane } from '../../src/motion/lane/surface.js';
+import { hookOf } from '../../src/motion/reaction/hook.js';
+import type { Release } from '../../src/motion/shot/release.js';
+import { rollShot, type Shot } from '../../src/motion/shot/shot.js';
+import { expectWithin, isotropicBall, last, SKEW, unevenBall, usualRelease } from '../support/bodies.js';
+import { demoPattern } from '../support/patterns.js';
 
 /** One millimetre off: what an ounce and a half of static weight makes of a 15 lb ball, and more. */
 const OFFSET = 0.001;

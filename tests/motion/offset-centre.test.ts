@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { mulVec, transpose } from '../../src/mat3.js';
-import type { RollingBody } from '../../src/motion/body.js';
-import { launchState } from '../../src/motion/launch-state.js';
-import { principalBody } from '../../src/motion/principal-body.js';
-import { type Release, releaseOrientation } from '../../src/motion/release.js';
-import { rollShot } from '../../src/motion/shot.js';
-import { slidingEquations } from '../../src/motion/sliding.js';
-import { NORMAL, RATES_SIZE } from '../../src/motion/state.js';
-import { uniformLane } from '../../src/motion/surface.js';
-import { from, RPM } from '../../src/units.js';
-import { addScaled, cross, dot, norm, scale, type Vec3 } from '../../src/vec3.js';
+import { from, RPM } from '../../src/base/units.js';
+import { mulVec, transpose } from '../../src/math/mat3.js';
+import { addScaled, cross, dot, norm, scale, type Vec3 } from '../../src/math/vec3.js';
+import { uniformLane } from '../../src/motion/lane/surface.js';
+import type { RollingBody } from '../../src/motion/shot/body.js';
+import { launchState } from '../../src/motion/shot/launch-state.js';
+import { principalBody } from '../../src/motion/shot/principal-body.js';
+import { type Release, releaseOrientation } from '../../src/motion/shot/release.js';
+import { rollShot } from '../../src/motion/shot/shot.js';
+import { slidingEquations } from '../../src/motion/shot/sliding.js';
+import { NORMAL, RATES_SIZE } from '../../src/motion/shot/state.js';
 import {
   angularVelocity_B,
   expectWithin,
@@ -20,7 +20,7 @@ import {
   SKEW,
   unevenBall,
   uniformGyration,
-} from './bodies.js';
+} from '../support/bodies.js';
 
 const R = 0.1085;
 const MASS = 7;

@@ -1,10 +1,10 @@
 import { beforeAll, expect, test } from 'vitest';
-import { BOARD } from '../../src/constants.js';
-import { DEGREE } from '../../src/units.js';
-import { expectWithin } from './bodies.js';
-import { difference, rollOurs } from './compare-engines.js';
-import { SCENES, type Scene } from './scenes.js';
-import { type Arrival, secondEngine } from './second-engine.js';
+import { BOARD } from '../../src/base/constants.js';
+import { DEGREE } from '../../src/base/units.js';
+import { difference, rollOurs } from '../oracles/compare-engines.js';
+import { type Arrival, secondEngine } from '../oracles/second-engine.js';
+import { expectWithin } from '../support/bodies.js';
+import { SCENES, type Scene } from '../support/scenes.js';
 
 const SOURCE = 'mujoco-js, a general rigid-body engine';
 

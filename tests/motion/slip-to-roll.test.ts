@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { rollShot } from '../../src/motion/shot.js';
-import { twoZoneLane, uniformLane } from '../../src/motion/surface.js';
-import { DEGREE, from, INCH } from '../../src/units.js';
-import type { Vec3 } from '../../src/vec3.js';
-import { expectWithin, isotropicBall, last, openLane, seeded, uniformGyration } from './bodies.js';
+import { DEGREE, from, INCH } from '../../src/base/units.js';
+import type { Vec3 } from '../../src/math/vec3.js';
+import { twoZoneLane, uniformLane } from '../../src/motion/lane/surface.js';
+import { rollShot } from '../../src/motion/shot/shot.js';
+import { expectWithin, isotropicBall, last, openLane, seeded, uniformGyration } from '../support/bodies.js';
 
 /** A release with any velocity-independent angular velocity ω (W); the ball's own orientation is of no matter. */
 const withSpin = (speed: number, [wx, wy, wz]: Vec3) => {

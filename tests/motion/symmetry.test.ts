@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { type Mat3, mulMat } from '../../src/mat3.js';
-import type { RollingBody } from '../../src/motion/body.js';
-import { type OilPattern, oiledLane } from '../../src/motion/oil.js';
-import type { Release } from '../../src/motion/release.js';
-import { rollShot } from '../../src/motion/shot.js';
-import { unit } from '../../src/vec3.js';
-import { drilledBall, expectWithin, isotropicBall, seeded, usualRelease } from './bodies.js';
-import { demoPattern } from './patterns.js';
+import { type Mat3, mulMat } from '../../src/math/mat3.js';
+import { unit } from '../../src/math/vec3.js';
+import { type OilPattern, oiledLane } from '../../src/motion/lane/oil.js';
+import type { RollingBody } from '../../src/motion/shot/body.js';
+import type { Release } from '../../src/motion/shot/release.js';
+import { rollShot } from '../../src/motion/shot/shot.js';
+import { drilledBall, expectWithin, isotropicBall, seeded, usualRelease } from '../support/bodies.js';
+import { demoPattern } from '../support/patterns.js';
 
 const MIRROR: Mat3 = [
   [-1, 0, 0],

@@ -1,18 +1,18 @@
 import { describe, expect, test } from 'vitest';
-import { InputError, MOST_FAULTS } from '../../src/errors.js';
-import { ballSchemaFor } from '../../src/records/ball.js';
-import { bowlerSchema } from '../../src/records/bowler.js';
-import { readBowlerList, wordBowlerList } from '../../src/records/bowler-list.js';
-import { parseDistances } from '../../src/records/distances-text.js';
-import { drilledLayoutSchema } from '../../src/records/drilled-layout.js';
-import { laneSchema } from '../../src/records/lane.js';
-import { parseLayout } from '../../src/records/layout-text.js';
-import { parseQuantity } from '../../src/records/parse-quantity.js';
-import { parseSigned } from '../../src/records/parse-signed.js';
-import { parseRecord, type RecordSchema } from '../../src/records/read-record.js';
-import { readLayout } from '../../src/records/written-layout.js';
-import { inputErrorOf } from './faults-of.js';
-import { ball, bowler, lane } from './plain-records.js';
+import { InputError, MOST_FAULTS } from '../../src/base/errors.js';
+import { readBowlerList, wordBowlerList } from '../../src/records/read/bowler-list.js';
+import { parseRecord, type RecordSchema } from '../../src/records/read/read-record.js';
+import { ballSchemaFor } from '../../src/records/schemas/ball.js';
+import { bowlerSchema } from '../../src/records/schemas/bowler.js';
+import { drilledLayoutSchema } from '../../src/records/schemas/drilled-layout.js';
+import { laneSchema } from '../../src/records/schemas/lane.js';
+import { parseDistances } from '../../src/records/text/distances-text.js';
+import { parseLayout } from '../../src/records/text/layout-text.js';
+import { parseQuantity } from '../../src/records/text/parse-quantity.js';
+import { parseSigned } from '../../src/records/text/parse-signed.js';
+import { readLayout } from '../../src/records/text/written-layout.js';
+import { inputErrorOf } from '../support/faults-of.js';
+import { ball, bowler, lane } from '../support/plain-records.js';
 
 const MB = 1_000_000;
 

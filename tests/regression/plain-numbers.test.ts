@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { GRAVITY, LANE_LENGTH } from '../../src/constants.js';
-import { hookOf } from '../../src/motion/hook.js';
-import { rollShot } from '../../src/motion/shot.js';
-import { type Surface, uniformLane } from '../../src/motion/surface.js';
+import { GRAVITY, LANE_LENGTH } from '../../src/base/constants.js';
+import { DEGREE, FOOT } from '../../src/base/units.js';
+import { type Surface, uniformLane } from '../../src/motion/lane/surface.js';
+import { hookOf } from '../../src/motion/reaction/hook.js';
+import { rollShot } from '../../src/motion/shot/shot.js';
 import {
   plainHook,
   plainHookStart,
@@ -10,8 +11,7 @@ import {
   turnedInOil,
 } from '../../src/regression/plain-numbers.js';
 import { FEET, plainRoll } from '../../src/regression/plain-roll.js';
-import { DEGREE, FOOT } from '../../src/units.js';
-import { expectWithin, isotropicBall } from '../motion/bodies.js';
+import { expectWithin, isotropicBall } from '../support/bodies.js';
 
 const RADIUS = 0.1085;
 const SPEED = 8;

@@ -1,24 +1,24 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
-import { ballProblem } from '../../src/recommend/ball-problem.js';
-import { gridCandidates, layoutOf } from '../../src/recommend/candidates.js';
-import { findLine } from '../../src/recommend/line.js';
-import { MIDDLE_LAYOUT } from '../../src/recommend/middle-layout.js';
-import { type ShotProblem, unaimedProblem } from '../../src/recommend/shot-problem.js';
-import { scatteredLaunch, simulator } from '../../src/recommend/simulator.js';
-import { toLayout } from '../../src/recommend/to-layout.js';
-import { drawWorlds, NOMINAL_WORLD } from '../../src/recommend/world.js';
-import { loadPractice } from '../../src/records/shared-data.js';
-import { demoShelf } from '../../src/records/shelf.js';
-import { errorsBetween } from '../../src/regression/appraise.js';
+import { ballProblem } from '../../src/prepare/ball-problem.js';
+import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
+import { toLayout } from '../../src/prepare/to-layout.js';
+import { demoShelf } from '../../src/records/read/shelf.js';
+import { loadPractice } from '../../src/records/shared/shared-data.js';
 import { CARD_FILE, cardSchema, MODEL_FILE } from '../../src/regression/card.js';
 import { FEATURES, writeFeatures } from '../../src/regression/features.js';
+import { errorsBetween } from '../../src/regression/fit/appraise.js';
 import { shareInRange } from '../../src/regression/in-range.js';
 import type { ShotInputs } from '../../src/regression/inputs.js';
 import { MODELS } from '../../src/regression/model-files.js';
 import { observe } from '../../src/regression/observe.js';
 import { openModel } from '../../src/regression/reaction-model.js';
 import { TARGETS } from '../../src/regression/targets.js';
+import { gridCandidates, layoutOf } from '../../src/search/candidates/candidates.js';
+import { findLine } from '../../src/simulate/line.js';
+import { type ShotProblem, unaimedProblem } from '../../src/simulate/shot-problem.js';
+import { scatteredLaunch, simulator } from '../../src/simulate/simulator.js';
+import { drawWorlds, NOMINAL_WORLD } from '../../src/simulate/world.js';
 
 const card = cardSchema.parse(JSON.parse(await readFile(`${MODELS}${CARD_FILE}`, 'utf8')));
 

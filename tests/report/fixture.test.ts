@@ -1,6 +1,10 @@
 import { expect, test } from 'vitest';
-import { drilledAnswerSchema, recommendAnswerSchema, rollAnswerSchema } from '../../src/records/answer.js';
-import { drilledAnswer, recommendAnswer, rollAnswer } from './fixture.js';
+import {
+  drilledAnswerSchema,
+  recommendAnswerSchema,
+  rollAnswerSchema,
+} from '../../src/records/answers/answer.js';
+import { drilledAnswer, recommendAnswer, rollAnswer } from '../support/recommend-answer.js';
 
 test('the answers made up for these tests have the shape of real ones', () => {
   expect(recommendAnswerSchema.safeParse(recommendAnswer).error).toBeUndefined();

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { drilledReport } from '../../src/report/drilled-report.js';
-import type { Page } from '../../src/report/page.js';
-import { recommendationReport } from '../../src/report/recommendation-report.js';
-import { rollReport } from '../../src/report/roll-report.js';
-import { columnsOf } from '../../src/report/wrap.js';
-import { drilledAnswer, lane, recommendAnswer, rollAnswer } from './fixture.js';
-import { pageOf } from './page.js';
+import { drilledReport } from '../../src/report/screens/drilled-report.js';
+import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
+import { rollReport } from '../../src/report/screens/roll-report.js';
+import type { Page } from '../../src/report/text/page.js';
+import { columnsOf } from '../../src/report/text/wrap.js';
+import { pageOf } from '../support/page.js';
+import { drilledAnswer, lane, recommendAnswer, rollAnswer } from '../support/recommend-answer.js';
 
 const reports: readonly [string, (page: Page) => string][] = [
   ['recommendation', (page) => recommendationReport(recommendAnswer, page)],

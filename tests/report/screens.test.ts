@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { coachReport } from '../../src/report/coach-report.js';
-import { UNITS } from '../../src/report/display-units.js';
-import { drilledReport } from '../../src/report/drilled-report.js';
-import { judgeReport } from '../../src/report/judge-report.js';
-import type { Page } from '../../src/report/page.js';
-import { recommendationReport } from '../../src/report/recommendation-report.js';
-import { rollReport } from '../../src/report/roll-report.js';
-import { coachPairOf } from './coach-fixture.js';
-import { drilledAnswer, lane, recommendAnswer, rollAnswer } from './fixture.js';
-import { judgeAnswer } from './judge-fixture.js';
-import { pageOf } from './page.js';
+import { coachReport } from '../../src/report/screens/coach-report.js';
+import { drilledReport } from '../../src/report/screens/drilled-report.js';
+import { judgeReport } from '../../src/report/screens/judge-report.js';
+import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
+import { rollReport } from '../../src/report/screens/roll-report.js';
+import { UNITS } from '../../src/report/text/display-units.js';
+import type { Page } from '../../src/report/text/page.js';
+import { coachPairOf } from '../support/coach-answer.js';
+import { judgeAnswer } from '../support/judge-answer.js';
+import { pageOf } from '../support/page.js';
+import { drilledAnswer, lane, recommendAnswer, rollAnswer } from '../support/recommend-answer.js';
 
 /*
  * Whole screens of made-up answers, looked at by a person and kept as text. `npm run screens` rewrites them after a change

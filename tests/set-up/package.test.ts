@@ -5,7 +5,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { subset } from 'semver';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { ENV } from '../end-to-end/run-cli.js';
+import { ENV } from '../support/run-cli.js';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const read = (name: string) => JSON.parse(readFileSync(join(ROOT, name), 'utf8'));

@@ -1,9 +1,9 @@
-import type { MassProperties } from '../../src/ball/mass-properties.js';
-import { symmetricEigen } from '../../src/eigen3.js';
-import { addMat, outer, scaleMat } from '../../src/mat3.js';
-import { USUAL_CIRCUMFERENCE_IN } from '../../src/records/ball.js';
-import { from, INCH, OUNCE } from '../../src/units.js';
-import { rotateAbout, ZERO } from '../../src/vec3.js';
+import type { MassProperties } from '../../src/ball/mass/mass-properties.js';
+import { from, INCH, OUNCE } from '../../src/base/units.js';
+import { symmetricEigen } from '../../src/math/eigen3.js';
+import { addMat, outer, scaleMat } from '../../src/math/mat3.js';
+import { rotateAbout, ZERO } from '../../src/math/vec3.js';
+import { USUAL_CIRCUMFERENCE_IN } from '../../src/records/schemas/ball.js';
 
 /* Changes to a drilled ball that no driller could make, each of one thing alone. */
 

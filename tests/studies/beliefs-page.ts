@@ -1,6 +1,6 @@
-import type { Line } from '../../src/recommend/line.js';
-import type { Bowler } from '../../src/records/bowler.js';
-import type { Lane } from '../../src/records/lane.js';
+import type { Bowler } from '../../src/records/schemas/bowler.js';
+import type { Lane } from '../../src/records/schemas/lane.js';
+import type { Line } from '../../src/simulate/line.js';
 import { CORNERS, type Effect, UNSEEN, type Verdict } from './effects.js';
 import { findings } from './findings.js';
 import type { Claim, Lever } from './levers.js';

@@ -1,20 +1,20 @@
-import type { MassProperties } from '../../src/ball/mass-properties.js';
-import { LANE_LENGTH } from '../../src/constants.js';
-import { ANSWER_STEP } from '../../src/motion/answer-step.js';
-import { oiledLane, withFriction } from '../../src/motion/oil.js';
-import { meanReaction, type Reaction, reactionNumbers } from '../../src/motion/reaction.js';
-import type { Launch } from '../../src/motion/release.js';
-import { rollShot, type Shot } from '../../src/motion/shot.js';
-import { frictionOf } from '../../src/recommend/assumed-surface.js';
-import { ballProblem } from '../../src/recommend/ball-problem.js';
-import { type ShotProblem, unaimedProblem } from '../../src/recommend/shot-problem.js';
-import { simulator } from '../../src/recommend/simulator.js';
-import { toLayout } from '../../src/recommend/to-layout.js';
-import { NOMINAL_WORLD, type World } from '../../src/recommend/world.js';
-import type { PublishedBall } from '../../src/records/ball.js';
-import type { Bowler } from '../../src/records/bowler.js';
-import type { Lane } from '../../src/records/lane.js';
-import type { LayoutNumbers } from '../../src/records/layout-text.js';
+import type { MassProperties } from '../../src/ball/mass/mass-properties.js';
+import { LANE_LENGTH } from '../../src/base/constants.js';
+import { oiledLane, withFriction } from '../../src/motion/lane/oil.js';
+import { meanReaction, type Reaction, reactionNumbers } from '../../src/motion/reaction/reaction.js';
+import { ANSWER_STEP } from '../../src/motion/shot/answer-step.js';
+import type { Launch } from '../../src/motion/shot/release.js';
+import { rollShot, type Shot } from '../../src/motion/shot/shot.js';
+import { ballProblem } from '../../src/prepare/ball-problem.js';
+import { toLayout } from '../../src/prepare/to-layout.js';
+import type { PublishedBall } from '../../src/records/schemas/ball.js';
+import type { Bowler } from '../../src/records/schemas/bowler.js';
+import type { Lane } from '../../src/records/schemas/lane.js';
+import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
+import { frictionOf } from '../../src/simulate/assumed-surface.js';
+import { type ShotProblem, unaimedProblem } from '../../src/simulate/shot-problem.js';
+import { simulator } from '../../src/simulate/simulator.js';
+import { NOMINAL_WORLD, type World } from '../../src/simulate/world.js';
 
 /** One thing to roll: who, with what, drilled how. */
 export interface Case {

@@ -1,5 +1,5 @@
-import type { Shot } from '../../src/motion/shot.js';
-import { FOOT, from } from '../../src/units.js';
+import { FOOT, from } from '../../src/base/units.js';
+import type { Shot } from '../../src/motion/shot/shot.js';
 
 const OIL_THINS = from(30, FOOT);
 

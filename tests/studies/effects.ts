@@ -1,13 +1,13 @@
 import { standardDeviation } from 'simple-statistics';
-import type { Launch } from '../../src/motion/release.js';
+import type { Launch } from '../../src/motion/shot/release.js';
+import type { Lane } from '../../src/records/schemas/lane.js';
 import {
   type AssumedSurface,
   HIGH_SURFACE,
   LOW_SURFACE,
   NOMINAL_SURFACE,
-} from '../../src/recommend/assumed-surface.js';
-import { drawWorlds, NOMINAL_WORLD, SCATTER_BY_SKILL, type World } from '../../src/recommend/world.js';
-import type { Lane } from '../../src/records/lane.js';
+} from '../../src/simulate/assumed-surface.js';
+import { drawWorlds, NOMINAL_WORLD, SCATTER_BY_SKILL, type World } from '../../src/simulate/world.js';
 import { type Case, rigOf } from './case.js';
 import { cleanShare } from './clean-share.js';
 import type { Claim, Lever } from './levers.js';

@@ -1,5 +1,5 @@
-import type { Bowler } from '../../src/records/bowler.js';
-import { DEGREE, from, MPH, RPM, to } from '../../src/units.js';
+import { DEGREE, from, MPH, RPM, to } from '../../src/base/units.js';
+import type { Bowler } from '../../src/records/schemas/bowler.js';
 import { RADIUS } from './alterations.js';
 import type { BowlerStudy, LeverRow } from './beliefs-page.js';
 import { CORNERS } from './effects.js';

@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
-import type { PublishedBall } from '../../src/records/ball.js';
-import type { Lane } from '../../src/records/lane.js';
-import { demoShelf } from '../../src/records/shelf.js';
+import { demoShelf } from '../../src/records/read/shelf.js';
+import type { PublishedBall } from '../../src/records/schemas/ball.js';
+import type { Lane } from '../../src/records/schemas/lane.js';
 import {
   EXPECTED,
   type Figures,

@@ -1,4 +1,4 @@
-import type { Bowler } from '../../src/records/bowler.js';
+import type { Bowler } from '../../src/records/schemas/bowler.js';
 import { centred, withMassBias, withSideWeight } from './alterations.js';
 import type { Case } from './case.js';
 import type { QuantityName } from './quantities.js';

@@ -1,10 +1,10 @@
-import { inertiaNumbers } from '../../src/ball/drilled-numbers.js';
-import { GRAVITY } from '../../src/constants.js';
-import type { Launch } from '../../src/motion/release.js';
-import { NOMINAL_WORLD } from '../../src/recommend/world.js';
-import type { Lane } from '../../src/records/lane.js';
-import { DEGREE, FOOT, from, to } from '../../src/units.js';
-import { dot } from '../../src/vec3.js';
+import { inertiaNumbers } from '../../src/ball/drill/drilled-numbers.js';
+import { GRAVITY } from '../../src/base/constants.js';
+import { DEGREE, FOOT, from, to } from '../../src/base/units.js';
+import { dot } from '../../src/math/vec3.js';
+import type { Launch } from '../../src/motion/shot/release.js';
+import type { Lane } from '../../src/records/schemas/lane.js';
+import { NOMINAL_WORLD } from '../../src/simulate/world.js';
 import { withSideWeight } from './alterations.js';
 import { type Case, rigOf } from './case.js';
 

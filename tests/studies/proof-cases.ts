@@ -1,9 +1,9 @@
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
-import type { RecommendInputs } from '../../src/recommend/setting.js';
-import type { Bowler } from '../../src/records/bowler.js';
-import { demoShelf } from '../../src/records/shelf.js';
-import type { Want } from '../../src/records/want.js';
+import { demoShelf } from '../../src/records/read/shelf.js';
+import type { Bowler } from '../../src/records/schemas/bowler.js';
+import type { Want } from '../../src/records/schemas/want.js';
+import type { RecommendInputs } from '../../src/simulate/setting.js';
 
 /** One bowler, ball, lane and want, with the ids of the demo records it was drawn from. */
 export interface ProofCase {

@@ -1,6 +1,6 @@
-import { BOARD } from '../../src/constants.js';
-import type { Reaction } from '../../src/motion/reaction.js';
-import { DEGREE, FOOT, INCH, to } from '../../src/units.js';
+import { BOARD } from '../../src/base/constants.js';
+import { DEGREE, FOOT, INCH, to } from '../../src/base/units.js';
+import type { Reaction } from '../../src/motion/reaction/reaction.js';
 
 /** The reaction numbers of the study, in the units people read. */
 export const QUANTITIES = {

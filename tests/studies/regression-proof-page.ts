@@ -1,6 +1,6 @@
 import { quantile } from 'simple-statistics';
-import type { Want } from '../../src/records/want.js';
-import { WORLDS } from './brute-force.js';
+import type { Want } from '../../src/records/schemas/want.js';
+import { WORLDS } from '../oracles/brute-force.js';
 import type { ProofCase } from './proof-cases.js';
 import { addShares, NUMBERS, type Proof, type RegressionProof, type Share } from './regression-proof.js';
 import { tableOf } from './text.js';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { averageBowler, houseLane, plainBall } from '../recommend/fixtures.js';
+import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 import { ourAngleDeg, PUBLISHED } from './simulated-optimum.js';
 
 /*

@@ -1,16 +1,16 @@
-import { aimAt } from '../../src/motion/aim.js';
-import { boardToX } from '../../src/motion/boards.js';
-import { ballProblem } from '../../src/recommend/ball-problem.js';
-import { MIDDLE_LAYOUT } from '../../src/recommend/middle-layout.js';
-import { POCKET_BOARD } from '../../src/recommend/pocket.js';
-import { unaimedProblem } from '../../src/recommend/shot-problem.js';
-import { simulator } from '../../src/recommend/simulator.js';
-import { toLayout } from '../../src/recommend/to-layout.js';
-import { NOMINAL_WORLD } from '../../src/recommend/world.js';
-import type { Ball } from '../../src/records/ball.js';
-import type { Bowler } from '../../src/records/bowler.js';
-import type { Lane } from '../../src/records/lane.js';
-import { DEGREE, to } from '../../src/units.js';
+import { DEGREE, to } from '../../src/base/units.js';
+import { boardToX } from '../../src/motion/lane/boards.js';
+import { aimAt } from '../../src/motion/reaction/aim.js';
+import { ballProblem } from '../../src/prepare/ball-problem.js';
+import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
+import { toLayout } from '../../src/prepare/to-layout.js';
+import type { Ball } from '../../src/records/schemas/ball.js';
+import type { Bowler } from '../../src/records/schemas/bowler.js';
+import type { Lane } from '../../src/records/schemas/lane.js';
+import { POCKET_BOARD } from '../../src/simulate/pocket.js';
+import { unaimedProblem } from '../../src/simulate/shot-problem.js';
+import { simulator } from '../../src/simulate/simulator.js';
+import { NOMINAL_WORLD } from '../../src/simulate/world.js';
 
 /**
  * A published simulated optimum: 17.9 mph, 416 rpm, 45° of axis rotation, released on board 28 from the left,

@@ -1,4 +1,4 @@
-import { norm } from '../../vec3.js';
+import { norm } from '../../math/vec3.js';
 import { edgeFaults } from './edge-faults.js';
 import { facing } from './facing.js';
 import { vertexAt } from './mesh.js';

@@ -1,4 +1,4 @@
-import { addScaled, scale, type Vec3 } from '../../vec3.js';
+import { addScaled, scale, type Vec3 } from '../../math/vec3.js';
 import { type Mesh, vertexAt } from './mesh.js';
 import type { MeshFault } from './mesh-fault.js';
 

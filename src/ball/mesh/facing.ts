@@ -1,4 +1,4 @@
-import { add, addScaled, cross, norm, scale, sub, unit, type Vec3 } from '../../vec3.js';
+import { add, addScaled, cross, norm, scale, sub, unit, type Vec3 } from '../../math/vec3.js';
 import { crossMesh } from './cross-mesh.js';
 import { disjointSets, joinSets, setOf } from './disjoint-sets.js';
 import { type Mesh, vertexAt } from './mesh.js';

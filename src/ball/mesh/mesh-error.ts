@@ -1,5 +1,5 @@
-import { type Fault, InputError } from '../../errors.js';
-import type { Vec3 } from '../../vec3.js';
+import { type Fault, InputError } from '../../base/errors.js';
+import type { Vec3 } from '../../math/vec3.js';
 import { coreToFile, type MeshPose } from './mesh.js';
 import type { MeshFault } from './mesh-fault.js';
 

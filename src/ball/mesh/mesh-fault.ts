@@ -1,4 +1,4 @@
-import type { Vec3 } from '../../vec3.js';
+import type { Vec3 } from '../../math/vec3.js';
 
 /** What keeps a mesh from being the surface of a solid inside the ball. Places and lengths in C, m. */
 export type MeshFault =

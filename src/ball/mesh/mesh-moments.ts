@@ -1,4 +1,4 @@
-import type { Moments } from '../mass-properties.js';
+import type { Moments } from '../mass/mass-properties.js';
 import type { Mesh } from './mesh.js';
 
 /**

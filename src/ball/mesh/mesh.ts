@@ -1,5 +1,5 @@
-import { type Mat3, mulVec, transpose } from '../../mat3.js';
-import { add, scale, sub, type Vec3 } from '../../vec3.js';
+import { type Mat3, mulVec, transpose } from '../../math/mat3.js';
+import { add, scale, sub, type Vec3 } from '../../math/vec3.js';
 import { weld } from './weld.js';
 
 /** The surface of a solid as triangles, in the frame C of a core. */

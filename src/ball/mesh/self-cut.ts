@@ -1,4 +1,4 @@
-import type { Vec3 } from '../../vec3.js';
+import type { Vec3 } from '../../math/vec3.js';
 import { faceNormals } from './face-normals.js';
 import { type Mesh, vertexAt } from './mesh.js';
 import type { MeshTree } from './mesh-tree.js';

@@ -1,4 +1,4 @@
-import { add, addScaled, cross, dot, scale, sub, unit, type Vec3 } from '../../vec3.js';
+import { add, addScaled, cross, dot, scale, sub, unit, type Vec3 } from '../../math/vec3.js';
 
 /** Three corners, counterclockwise seen from outside, and the outward unit normal (zero without area). */
 export interface Triangle {

@@ -1,6 +1,6 @@
-import type { BallFace } from '../../records/ball-face.js';
-import { cross, dot, rotateAbout, unit, type Vec3 } from '../../vec3.js';
-import { arcAngle, arcAround, arcBetween, greatCircle, tangentToward, walk } from './curves.js';
+import { arcAngle, arcAround, arcBetween, greatCircle, tangentToward, walk } from '../../math/curves.js';
+import { cross, dot, rotateAbout, unit, type Vec3 } from '../../math/vec3.js';
+import type { BallFace } from '../../records/answers/ball-face.js';
 
 /** Points of a ball that the lines of a layout run through, and its angles, all in B. */
 export interface BallLines {

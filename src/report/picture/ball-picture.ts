@@ -1,11 +1,11 @@
-import type { LayoutAnswer } from '../../records/answer.js';
-import type { BallFace, RingAnswer } from '../../records/ball-face.js';
-import { ballPoint } from '../ball-point.js';
+import { ballPoint } from '../../math/ball-point.js';
+import { smallCircle } from '../../math/curves.js';
+import type { LayoutAnswer } from '../../records/answers/answer.js';
+import type { BallFace, RingAnswer } from '../../records/answers/ball-face.js';
 import type { GroupNode, SceneNode, Stroke } from '../scene/scene.js';
 import { circle, type Point, rectangle } from '../scene/shapes.js';
 import { type BallLines, ballLines, hasAngles, type Wedge } from './ball-lines.js';
 import { callouts, roomFor } from './callouts.js';
-import { smallCircle } from './curves.js';
 import { markSign } from './mark-signs.js';
 import { marksOf, namesSeen } from './names.js';
 import { type Pen, penFor } from './pen.js';

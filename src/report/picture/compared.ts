@@ -1,4 +1,4 @@
-import type { RankedLayout, SimulatedLayout } from '../../records/answer.js';
+import type { RankedLayout, SimulatedLayout } from '../../records/answers/answer.js';
 import { type Ink, SERIES } from '../scene/scene.js';
 
 /** One of the layouts that are drawn together: its sign and its ink are the same in every picture. */

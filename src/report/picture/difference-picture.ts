@@ -1,9 +1,9 @@
 import { scaleLinear } from 'd3-scale';
-import { boardAt } from '../board-at.js';
-import type { Units } from '../display-units.js';
-import { LENGTH_FT } from '../lane-marks.js';
+import { boardAt } from '../lane/board-at.js';
+import { LENGTH_FT } from '../lane/lane-marks.js';
 import type { Scene, SceneNode } from '../scene/scene.js';
 import { polyline } from '../scene/shapes.js';
+import type { Units } from '../text/display-units.js';
 import type { Compared } from './compared.js';
 import { pathsOf } from './paths.js';
 

@@ -1,5 +1,5 @@
-import { BOARD_COUNT } from '../../constants.js';
-import { LENGTH_FT } from '../lane-marks.js';
+import { BOARD_COUNT } from '../../base/constants.js';
+import { LENGTH_FT } from '../lane/lane-marks.js';
 import type { SceneNode } from '../scene/scene.js';
 import { type Point, polyline } from '../scene/shapes.js';
 import type { Place } from './paths.js';

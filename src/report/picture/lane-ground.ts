@@ -1,8 +1,8 @@
 import { scaleLinear } from 'd3-scale';
-import type { Units } from '../display-units.js';
-import { ARROWS, LENGTH_FT, PINS, POCKET_BOARDS } from '../lane-marks.js';
+import { ARROWS, LENGTH_FT, PINS, POCKET_BOARDS } from '../lane/lane-marks.js';
 import type { GroupNode, SceneNode } from '../scene/scene.js';
 import { circle, type Point, polygon, rectangle } from '../scene/shapes.js';
+import type { Units } from '../text/display-units.js';
 import { BOARD, FOUL, GUTTER, LEFT, line, RIGHT, TEXT, TOP } from './lane-frame.js';
 import type { Place } from './paths.js';
 

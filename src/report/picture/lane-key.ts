@@ -1,7 +1,7 @@
-import { wordFilm } from '../lane-marks.js';
-import { PHASES } from '../phases.js';
+import { wordFilm } from '../lane/lane-marks.js';
 import { type Scene, type SceneNode, TONES } from '../scene/scene.js';
 import { polyline, rectangle } from '../scene/shapes.js';
+import { PHASES } from '../wording/phases.js';
 import { PHASE_STROKES } from './paths.js';
 
 const TEXT = 12;

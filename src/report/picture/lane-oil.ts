@@ -1,7 +1,7 @@
-import { BOARD_COUNT } from '../../constants.js';
-import type { Lane } from '../../records/lane.js';
-import { FILM_STEPS, filmStep, LENGTH_FT } from '../lane-marks.js';
-import { filmAt } from '../oil-film.js';
+import { BOARD_COUNT } from '../../base/constants.js';
+import type { Lane } from '../../records/schemas/lane.js';
+import { FILM_STEPS, filmStep, LENGTH_FT } from '../lane/lane-marks.js';
+import { filmAt } from '../lane/oil-film.js';
 import { type SceneNode, TONES } from '../scene/scene.js';
 import { rectangle } from '../scene/shapes.js';
 import { BOARD, FOOT, FOUL, RIGHT } from './lane-frame.js';

@@ -1,9 +1,9 @@
-import { BOARD_COUNT } from '../../constants.js';
-import type { Lane } from '../../records/lane.js';
-import { boardAt } from '../board-at.js';
-import { type Units, withUnit } from '../display-units.js';
-import { PHASES, phaseSpans } from '../phases.js';
+import { BOARD_COUNT } from '../../base/constants.js';
+import type { Lane } from '../../records/schemas/lane.js';
+import { boardAt } from '../lane/board-at.js';
 import type { GroupNode, Scene, SceneNode } from '../scene/scene.js';
+import { type Units, withUnit } from '../text/display-units.js';
+import { PHASES, phaseSpans } from '../wording/phases.js';
 import { type Compared, partOf } from './compared.js';
 import { HEIGHT, line, placeOn, TEXT, WIDTH } from './lane-frame.js';
 import { laneGround } from './lane-ground.js';

@@ -1,8 +1,8 @@
 import { scaleLinear, scaleQuantize } from 'd3-scale';
-import type { DrilledMap, DrilledPoint } from '../../records/page-facts.js';
-import type { Units } from '../display-units.js';
+import type { DrilledMap, DrilledPoint } from '../../records/answers/page-facts.js';
 import { type Ink, type Scene, type SceneNode, TONES } from '../scene/scene.js';
 import { type Point, rectangle } from '../scene/shapes.js';
+import type { Units } from '../text/display-units.js';
 import { type Compared, partOf } from './compared.js';
 import { signDisc } from './sign-disc.js';
 

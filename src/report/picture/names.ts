@@ -1,6 +1,6 @@
-import type { BallFace, RingAnswer } from '../../records/ball-face.js';
-import type { Vec3 } from '../../vec3.js';
-import { ballPoint } from '../ball-point.js';
+import { ballPoint } from '../../math/ball-point.js';
+import type { Vec3 } from '../../math/vec3.js';
+import type { BallFace, RingAnswer } from '../../records/answers/ball-face.js';
 import type { BallLines } from './ball-lines.js';
 import type { MarkKind } from './mark-signs.js';
 import { project, type View } from './view.js';

@@ -1,7 +1,7 @@
-import { boardAt } from '../board-at.js';
-import { PHASES, type Phase, phaseSpans } from '../phases.js';
+import { boardAt } from '../lane/board-at.js';
 import type { GroupNode, Stroke } from '../scene/scene.js';
 import { type Point, polyline } from '../scene/shapes.js';
+import { PHASES, type Phase, phaseSpans } from '../wording/phases.js';
 import { type Compared, partOf } from './compared.js';
 import { signDisc } from './sign-disc.js';
 

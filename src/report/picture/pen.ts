@@ -1,7 +1,7 @@
-import type { Vec3 } from '../../vec3.js';
+import { nearPieces } from '../../math/curves.js';
+import type { Vec3 } from '../../math/vec3.js';
 import type { Ink, PathNode, Stroke } from '../scene/scene.js';
 import { type Point, polygon, polyline } from '../scene/shapes.js';
-import { nearPieces } from './curves.js';
 import { project, type View } from './view.js';
 
 /** Draws what lies on the near side of a ball that is looked at from somewhere. */

@@ -1,5 +1,5 @@
 import { scaleLinear } from 'd3-scale';
-import type { Band, SharesAnswer } from '../../records/answer.js';
+import type { Band, SharesAnswer } from '../../records/answers/answer.js';
 import type { Scene, SceneNode } from '../scene/scene.js';
 import { polygon, polyline } from '../scene/shapes.js';
 

@@ -1,5 +1,5 @@
 import { scaleLinear } from 'd3-scale';
-import type { Band, SimulatedLayout } from '../../records/answer.js';
+import type { Band, SimulatedLayout } from '../../records/answers/answer.js';
 import type { Scene, SceneNode } from '../scene/scene.js';
 import { circle, polygon, polyline } from '../scene/shapes.js';
 import { type Compared, partOf } from './compared.js';

@@ -1,4 +1,4 @@
-import { visible } from '../../visible.js';
+import { visible } from '../../base/visible.js';
 
 const NAMED: Readonly<Record<string, string>> = {
   '&': '&amp;',

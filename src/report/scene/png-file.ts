@@ -1,4 +1,4 @@
-import { neededPackage } from '../../needed-package.js';
+import { neededPackage } from '../../base/needed-package.js';
 import type { Typeface } from '../font/typeface.js';
 import { PAPER, type Scene } from './scene.js';
 import { toSvg } from './to-svg.js';

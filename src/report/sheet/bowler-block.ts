@@ -1,6 +1,6 @@
-import type { SheetAnswer } from '../../records/sheet-answer.js';
-import { type Units, withUnit } from '../display-units.js';
-import { decimals } from '../figures.js';
+import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
+import { type Units, withUnit } from '../text/display-units.js';
+import { decimals } from '../text/figures.js';
 import { type Block, rowsOf } from './blocks.js';
 
 /** The bowler's figures that the layout rests on. */

@@ -1,4 +1,4 @@
-import type { SheetAnswer } from '../../records/sheet-answer.js';
+import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import type { DrawnBall } from '../picture/ball-picture.js';
 import type { View } from '../picture/view.js';
 

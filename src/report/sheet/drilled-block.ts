@@ -1,8 +1,8 @@
-import type { SheetAnswer } from '../../records/sheet-answer.js';
-import type { Units } from '../display-units.js';
-import { DRILLED_ROWS } from '../drilled-rows.js';
-import { isOneCore } from '../figures.js';
-import { psaText, staticsText } from '../workshop.js';
+import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
+import { DRILLED_ROWS } from '../tables/drilled-rows.js';
+import type { Units } from '../text/display-units.js';
+import { isOneCore } from '../text/figures.js';
+import { psaText, staticsText } from '../wording/workshop.js';
 import { type Block, rowsOf, text } from './blocks.js';
 
 /** What drilling makes of the ball: numbers with their bands, static weights, the strong axis. */

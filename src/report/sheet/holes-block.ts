@@ -1,6 +1,6 @@
-import type { HoleRecord } from '../../records/grip.js';
-import type { SheetAnswer } from '../../records/sheet-answer.js';
-import { type DisplayUnit, type Units, withUnit } from '../display-units.js';
+import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
+import type { HoleRecord } from '../../records/schemas/grip.js';
+import { type DisplayUnit, type Units, withUnit } from '../text/display-units.js';
 import { type Block, rowsOf } from './blocks.js';
 
 /** What is drilled: bores, depths, pitches. */

@@ -1,6 +1,6 @@
-import type { Band } from '../../records/answer.js';
-import type { SheetAnswer } from '../../records/sheet-answer.js';
-import { type Units, withUnit } from '../display-units.js';
+import type { Band } from '../../records/answers/answer.js';
+import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
+import { type Units, withUnit } from '../text/display-units.js';
 import { type Block, text } from './blocks.js';
 
 /** Where the oil rings are to be expected, and how near they come to the holes. */

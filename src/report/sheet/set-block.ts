@@ -1,7 +1,7 @@
 import type { Typeface, Weight } from '../font/typeface.js';
 import type { SceneNode } from '../scene/scene.js';
 import { polyline } from '../scene/shapes.js';
-import { linesWithin } from '../wrap.js';
+import { linesWithin } from '../text/wrap.js';
 import type { Block, BlockPart } from './blocks.js';
 
 /** Set type: nodes below a top edge at y = 0, and how far down they reach, pt. */

@@ -1,8 +1,8 @@
-import type { SheetAnswer } from '../../records/sheet-answer.js';
-import { UNITS, type Units, withUnit } from '../display-units.js';
-import { sentence } from '../section.js';
-import { inUnits } from '../units-in-text.js';
-import { legalityText } from '../workshop.js';
+import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
+import { UNITS, type Units, withUnit } from '../text/display-units.js';
+import { sentence } from '../text/section.js';
+import { inUnits } from '../text/units-in-text.js';
+import { legalityText } from '../wording/workshop.js';
 import { type Block, bulleted, isFilled } from './blocks.js';
 import { bowlerBlock } from './bowler-block.js';
 import { drilledBlock } from './drilled-block.js';

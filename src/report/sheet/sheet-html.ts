@@ -1,13 +1,13 @@
-import type { SheetAnswer } from '../../records/sheet-answer.js';
-import { UNITS } from '../display-units.js';
+import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import type { Typeface } from '../font/typeface.js';
-import { forPage } from '../for-page.js';
 import { ballPicture } from '../picture/ball-picture.js';
 import { gripView, papView, type View } from '../picture/view.js';
 import { PAPER, type Scene } from '../scene/scene.js';
 import { SCREEN } from '../scene/screen-inks.js';
 import { embeddedFont } from '../scene/svg-file.js';
 import { toSvg } from '../scene/to-svg.js';
+import { UNITS } from '../text/display-units.js';
+import { forPage } from '../text/for-page.js';
 import { htmlText } from '../web/table-html.js';
 import { blockHtml } from './block-html.js';
 import { drawnBall, PICTURE_NAMES } from './drawn-ball.js';

@@ -1,10 +1,10 @@
-import type { SheetAnswer } from '../../records/sheet-answer.js';
-import { UNITS } from '../display-units.js';
+import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import type { Typeface } from '../font/typeface.js';
-import { forPage } from '../for-page.js';
 import { ballPicture, type PictureFrame } from '../picture/ball-picture.js';
 import { gripView, papView, type View } from '../picture/view.js';
 import type { Scene, SceneNode } from '../scene/scene.js';
+import { UNITS } from '../text/display-units.js';
+import { forPage } from '../text/for-page.js';
 import type { Block } from './blocks.js';
 import { drawnBall, PICTURE_NAMES } from './drawn-ball.js';
 import { PAPERS, type Paper } from './paper.js';

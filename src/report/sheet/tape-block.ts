@@ -1,7 +1,7 @@
-import type { TapePlan, TapeStep } from '../../records/sheet-answer.js';
-import { type Units, withUnit } from '../display-units.js';
-import { decimals, signed } from '../figures.js';
-import { inUnits } from '../units-in-text.js';
+import type { TapePlan, TapeStep } from '../../records/answers/sheet-answer.js';
+import { type Units, withUnit } from '../text/display-units.js';
+import { decimals, signed } from '../text/figures.js';
+import { inUnits } from '../text/units-in-text.js';
 import { type Block, rowsOf, text } from './blocks.js';
 
 /** Every mark by tape, and where needed a protractor, from marks already on the ball, and what rounding costs. */

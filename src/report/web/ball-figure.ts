@@ -1,10 +1,10 @@
-import type { LayoutAnswer, MarkAnswer } from '../../records/answer.js';
-import type { BallFace } from '../../records/ball-face.js';
-import type { Units } from '../display-units.js';
+import type { LayoutAnswer, MarkAnswer } from '../../records/answers/answer.js';
+import type { BallFace } from '../../records/answers/ball-face.js';
 import { ballPicture } from '../picture/ball-picture.js';
 import { gripView, papView, type View } from '../picture/view.js';
 import type { Scene } from '../scene/scene.js';
-import { arcsGrid } from '../workshop.js';
+import type { Units } from '../text/display-units.js';
+import { arcsGrid } from '../wording/workshop.js';
 import { figureHtml, smallPictures } from './figure-html.js';
 import { gridHtml } from './table-html.js';
 

@@ -4,12 +4,12 @@ import type {
   LegalityAnswer,
   PsaAnswer,
   TargetAnswer,
-} from '../../records/answer.js';
-import type { PageFacts } from '../../records/page-facts.js';
-import { linesGrid, linesNote } from '../lines-table.js';
-import type { Page } from '../page.js';
+} from '../../records/answers/answer.js';
+import type { PageFacts } from '../../records/answers/page-facts.js';
 import type { Compared } from '../picture/compared.js';
-import { legalityText, psaText, staticsText } from '../workshop.js';
+import { linesGrid, linesNote } from '../tables/lines-table.js';
+import type { Page } from '../text/page.js';
+import { legalityText, psaText, staticsText } from '../wording/workshop.js';
 import { laneFigure } from './lane-figure.js';
 import { mapFigure } from './map-figure.js';
 import { type PageSection, paragraphHtml } from './section-html.js';

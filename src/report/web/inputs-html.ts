@@ -1,7 +1,7 @@
-import type { RecommendAnswer } from '../../records/answer.js';
-import { type Units, withUnit } from '../display-units.js';
-import { decimals } from '../figures.js';
+import type { RecommendAnswer } from '../../records/answers/answer.js';
 import { escapeXml } from '../scene/escape-xml.js';
+import { type Units, withUnit } from '../text/display-units.js';
+import { decimals } from '../text/figures.js';
 import { htmlText, tableHtml } from './table-html.js';
 
 type Inputs = RecommendAnswer['inputs'];

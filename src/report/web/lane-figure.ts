@@ -1,13 +1,13 @@
-import type { Lane } from '../../records/lane.js';
-import { boardAt } from '../board-at.js';
-import type { Units } from '../display-units.js';
-import { boards, degrees, signed } from '../figures.js';
-import { LENGTH_FT } from '../lane-marks.js';
+import type { Lane } from '../../records/schemas/lane.js';
+import { boardAt } from '../lane/board-at.js';
+import { LENGTH_FT } from '../lane/lane-marks.js';
 import type { Compared } from '../picture/compared.js';
 import { differencePicture } from '../picture/difference-picture.js';
 import { laneKey } from '../picture/lane-key.js';
 import { lanePicture } from '../picture/lane-picture.js';
-import type { Grid } from '../table.js';
+import type { Units } from '../text/display-units.js';
+import { boards, degrees, signed } from '../text/figures.js';
+import type { Grid } from '../text/table.js';
 import { figureHtml, svgHtml } from './figure-html.js';
 import { gridHtml, htmlText } from './table-html.js';
 

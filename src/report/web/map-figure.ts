@@ -1,10 +1,10 @@
-import type { DrilledMap } from '../../records/page-facts.js';
-import { DRILLED_ROWS } from '../drilled-rows.js';
-import { angle, band, capital } from '../figures.js';
-import type { Page } from '../page.js';
+import type { DrilledMap } from '../../records/answers/page-facts.js';
 import type { Compared } from '../picture/compared.js';
 import { mapPicture } from '../picture/map-picture.js';
-import type { Grid } from '../table.js';
+import { DRILLED_ROWS } from '../tables/drilled-rows.js';
+import { angle, band, capital } from '../text/figures.js';
+import type { Page } from '../text/page.js';
+import type { Grid } from '../text/table.js';
 import { figureHtml, smallPictures } from './figure-html.js';
 import { gridHtml } from './table-html.js';
 

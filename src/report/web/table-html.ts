@@ -1,6 +1,6 @@
 import { escapeXml } from '../scene/escape-xml.js';
-import type { Grid } from '../table.js';
-import { joined } from '../wrap.js';
+import type { Grid } from '../text/table.js';
+import { joined } from '../text/wrap.js';
 
 /** A text for a web page, with numbers kept beside their units. */
 export const htmlText = (text: string): string => escapeXml(joined(text));

@@ -1,11 +1,11 @@
-import type { TargetAnswer } from '../../records/answer.js';
-import { band, capital, points } from '../figures.js';
-import type { Page } from '../page.js';
+import type { TargetAnswer } from '../../records/answers/answer.js';
 import type { Compared } from '../picture/compared.js';
 import { type WorldsNumber, worldsPicture } from '../picture/worlds-picture.js';
-import { REACTION_ROWS } from '../reaction-rows.js';
-import type { Grid } from '../table.js';
-import { WISHES } from '../wishes-table.js';
+import { REACTION_ROWS } from '../tables/reaction-rows.js';
+import { WISHES } from '../tables/wishes-table.js';
+import { band, capital, points } from '../text/figures.js';
+import type { Page } from '../text/page.js';
+import type { Grid } from '../text/table.js';
 import { figureHtml, smallPictures } from './figure-html.js';
 import { gridHtml } from './table-html.js';
 

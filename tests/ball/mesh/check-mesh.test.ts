@@ -4,11 +4,11 @@ import { checkMesh } from '../../../src/ball/mesh/check-mesh.js';
 import type { MeshFault } from '../../../src/ball/mesh/mesh-fault.js';
 import { meshMoments } from '../../../src/ball/mesh/mesh-moments.js';
 import { meshTree } from '../../../src/ball/mesh/mesh-tree.js';
-import { diagonal, IDENTITY, type Mat3, mulMat, mulVec } from '../../../src/mat3.js';
-import { add, norm, scale, sub, type Vec3 } from '../../../src/vec3.js';
-import { direction, rotation, within } from '../../arbitraries.js';
-import { expectNear } from '../../expect-near.js';
-import { Solids } from '../solids.js';
+import { diagonal, IDENTITY, type Mat3, mulMat, mulVec } from '../../../src/math/mat3.js';
+import { add, norm, scale, sub, type Vec3 } from '../../../src/math/vec3.js';
+import { direction, rotation, within } from '../../support/arbitraries.js';
+import { expectNear } from '../../support/expect-near.js';
+import { Solids } from '../../support/solids.js';
 import { box, type Facet, insideOut, lathe, mapped, moved, sphere } from './make-stl.js';
 import { meshOf, treeOf } from './meshes.js';
 

@@ -1,4 +1,4 @@
-import { add, cross, sub, unit, type Vec3 } from '../../../src/vec3.js';
+import { add, cross, sub, unit, type Vec3 } from '../../../src/math/vec3.js';
 
 /*
  * Closed surfaces as loose triangles, and the two forms of STL file, for tests. Lengths are plain numbers

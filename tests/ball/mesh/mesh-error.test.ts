@@ -3,7 +3,7 @@ import { checkMesh } from '../../../src/ball/mesh/check-mesh.js';
 import { type MeshPose, placeMesh } from '../../../src/ball/mesh/mesh.js';
 import { meshError } from '../../../src/ball/mesh/mesh-error.js';
 import { meshTree } from '../../../src/ball/mesh/mesh-tree.js';
-import { from, INCH } from '../../../src/units.js';
+import { from, INCH } from '../../../src/base/units.js';
 import { box, type Facet, insideOut, moved, sphere } from './make-stl.js';
 
 /** A file in inches, upside down, its origin 1 in below the ball's centre. */

@@ -1,14 +1,14 @@
 import Module from 'manifold-3d';
 import { describe, expect, test } from 'vitest';
-import { sphereMoments } from '../../../src/ball/ball-body.js';
-import { fromMoments, inertiaOfSecond, type MassProperties } from '../../../src/ball/mass-properties.js';
+import { sphereMoments } from '../../../src/ball/drill/ball-body.js';
+import { fromMoments, inertiaOfSecond, type MassProperties } from '../../../src/ball/mass/mass-properties.js';
 import type { Mesh } from '../../../src/ball/mesh/mesh.js';
 import { meshMoments } from '../../../src/ball/mesh/mesh-moments.js';
-import { partMoments } from '../../../src/ball/part.js';
-import { fromColumns, mulVec } from '../../../src/mat3.js';
-import { scale, unit, type Vec3 } from '../../../src/vec3.js';
-import { expectNear } from '../../expect-near.js';
-import { meshEngine } from '../mesh-engine.js';
+import { partMoments } from '../../../src/ball/solid/part.js';
+import { fromColumns, mulVec } from '../../../src/math/mat3.js';
+import { scale, unit, type Vec3 } from '../../../src/math/vec3.js';
+import { meshEngine } from '../../oracles/mesh-engine.js';
+import { expectNear } from '../../support/expect-near.js';
 import { box, type Facet, insideOut, lathe, mapped, moved, sphere } from './make-stl.js';
 import { meshOf } from './meshes.js';
 

@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { edgeFaults } from '../../../src/ball/mesh/edge-faults.js';
 import { coreToFile, type MeshPose, placeMesh, vertexAt } from '../../../src/ball/mesh/mesh.js';
-import { mulVec } from '../../../src/mat3.js';
-import { add, scale, type Vec3 } from '../../../src/vec3.js';
-import { pointWithin, rotation, within } from '../../arbitraries.js';
-import { expectNear } from '../../expect-near.js';
+import { mulVec } from '../../../src/math/mat3.js';
+import { add, scale, type Vec3 } from '../../../src/math/vec3.js';
+import { pointWithin, rotation, within } from '../../support/arbitraries.js';
+import { expectNear } from '../../support/expect-near.js';
 import { box, type Facet, lathe, mapped, sphere } from './make-stl.js';
 import { meshOf } from './meshes.js';
 

@@ -1,6 +1,6 @@
 import { type Mesh, placeMesh } from '../../../src/ball/mesh/mesh.js';
 import { type MeshTree, meshTree } from '../../../src/ball/mesh/mesh-tree.js';
-import { IDENTITY } from '../../../src/mat3.js';
+import { IDENTITY } from '../../../src/math/mat3.js';
 import type { Facet } from './make-stl.js';
 
 /** The mesh of loose triangles whose unit is the metre, unmoved. Coordinates are rounded to float32, as in a file. */

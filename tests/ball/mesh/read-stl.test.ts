@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readStl } from '../../../src/ball/mesh/read-stl.js';
-import { InputError } from '../../../src/errors.js';
-import type { Vec3 } from '../../../src/vec3.js';
+import { InputError } from '../../../src/base/errors.js';
+import type { Vec3 } from '../../../src/math/vec3.js';
 import { asciiStl, binaryStl, box, type Facet, sphere } from './make-stl.js';
 
 /*

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { overlapPlace, type Triangle } from '../../../src/ball/mesh/triangle-overlap.js';
-import { determinant, mulVec } from '../../../src/mat3.js';
-import { cross, sub, unit, type Vec3 } from '../../../src/vec3.js';
-import { pointWithin, rotation, within } from '../../arbitraries.js';
+import { determinant, mulVec } from '../../../src/math/mat3.js';
+import { cross, sub, unit, type Vec3 } from '../../../src/math/vec3.js';
+import { pointWithin, rotation, within } from '../../support/arbitraries.js';
 
 type Corners = Triangle['corners'];
 

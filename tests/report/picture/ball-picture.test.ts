@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import type { SheetAnswer } from '../../../src/records/sheet-answer.js';
+import { DEGREE } from '../../../src/base/units.js';
+import { norm, scale, unit, type Vec3 } from '../../../src/math/vec3.js';
+import type { SheetAnswer } from '../../../src/records/answers/sheet-answer.js';
 import { loadTypeface } from '../../../src/report/font/typeface.js';
 import { svgFile } from '../../../src/report/scene/svg-file.js';
 import { sheetScene } from '../../../src/report/sheet/sheet-scene.js';
-import { DEGREE } from '../../../src/units.js';
-import { norm, scale, unit, type Vec3 } from '../../../src/vec3.js';
-import { expectNear } from '../../expect-near.js';
-import { angleOfArcs, d3Arc } from '../../layout/great-circle.js';
+import { angleOfArcs, d3Arc } from '../../oracles/great-circle.js';
+import { expectNear } from '../../support/expect-near.js';
 import { realSheets } from '../sheet/real-sheets.js';
 import { type Drawn, middleOf, readSvg } from './read-svg.js';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { spread } from '../../../src/report/picture/callouts.js';
-import { expectNear } from '../../expect-near.js';
+import { expectNear } from '../../support/expect-near.js';
 
 const heights = fc
   .array(fc.double({ min: 0, max: 100, noNaN: true }), { minLength: 1, maxLength: 8 })

@@ -1,11 +1,11 @@
-import { sheetAnswer } from '../../../src/recommend/sheet-answer.js';
-import type { Ball } from '../../../src/records/ball.js';
-import type { Bowler } from '../../../src/records/bowler.js';
-import { usualGrip } from '../../../src/records/grip.js';
-import type { Lane } from '../../../src/records/lane.js';
-import { parseLayout } from '../../../src/records/layout-text.js';
-import type { SheetAnswer } from '../../../src/records/sheet-answer.js';
-import { averageBowler, houseLane, plainBall } from '../../recommend/fixtures.js';
+import { sheetAnswer } from '../../../src/answer/sheet-answer.js';
+import type { SheetAnswer } from '../../../src/records/answers/sheet-answer.js';
+import type { Ball } from '../../../src/records/schemas/ball.js';
+import type { Bowler } from '../../../src/records/schemas/bowler.js';
+import { usualGrip } from '../../../src/records/schemas/grip.js';
+import type { Lane } from '../../../src/records/schemas/lane.js';
+import { parseLayout } from '../../../src/records/text/layout-text.js';
+import { averageBowler, houseLane, plainBall } from '../../support/problems.js';
 
 /** Sheets as the program answers them, for those who draw and read them. */
 export function realSheet({

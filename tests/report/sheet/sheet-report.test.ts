@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { sheetReport } from '../../../src/report/sheet/sheet-report.js';
-import { columnsOf } from '../../../src/report/wrap.js';
-import { pageOf } from '../page.js';
+import { columnsOf } from '../../../src/report/text/wrap.js';
+import { pageOf } from '../../support/page.js';
 import { realSheets } from './real-sheets.js';
 
 const sheets = await realSheets();

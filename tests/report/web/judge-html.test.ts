@@ -1,11 +1,11 @@
 import { Chalk } from 'chalk';
 import { expect, test } from 'vitest';
-import type { JudgeAnswer } from '../../../src/records/answer.js';
-import { UNITS } from '../../../src/report/display-units.js';
-import { paintWith } from '../../../src/report/paint.js';
+import type { JudgeAnswer } from '../../../src/records/answers/answer.js';
+import { UNITS } from '../../../src/report/text/display-units.js';
+import { paintWith } from '../../../src/report/text/paint.js';
 import { judgeHtml } from '../../../src/report/web/judge-html.js';
-import { pathOf } from '../fixture.js';
-import { judgeAnswer } from '../judge-fixture.js';
+import { judgeAnswer } from '../../support/judge-answer.js';
+import { pathOf } from '../../support/recommend-answer.js';
 import { facts } from './page-fixture.js';
 import { readFigures } from './read-page.js';
 

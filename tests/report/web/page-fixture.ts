@@ -1,10 +1,10 @@
 import { Chalk } from 'chalk';
-import type { RecommendAnswer } from '../../../src/records/answer.js';
-import type { PageFacts } from '../../../src/records/page-facts.js';
-import { UNITS, type UnitSystem } from '../../../src/report/display-units.js';
-import { paintWith } from '../../../src/report/paint.js';
+import type { RecommendAnswer } from '../../../src/records/answers/answer.js';
+import type { PageFacts } from '../../../src/records/answers/page-facts.js';
+import { UNITS, type UnitSystem } from '../../../src/report/text/display-units.js';
+import { paintWith } from '../../../src/report/text/paint.js';
 import { recommendHtml } from '../../../src/report/web/recommend-html.js';
-import { face } from '../fixture.js';
+import { face } from '../../support/recommend-answer.js';
 
 /** Made up, like the answer it stands beside: numbers that differ in every cell. */
 export const facts: PageFacts = {

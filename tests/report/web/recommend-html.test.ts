@@ -1,10 +1,10 @@
 import { scaleLinear } from 'd3-scale';
 import { describe, expect, test } from 'vitest';
-import type { SimulatedLayout } from '../../../src/records/answer.js';
-import { boardAt } from '../../../src/report/board-at.js';
+import type { SimulatedLayout } from '../../../src/records/answers/answer.js';
+import { boardAt } from '../../../src/report/lane/board-at.js';
 import { ballLines } from '../../../src/report/picture/ball-lines.js';
 import type { Point } from '../../../src/report/scene/shapes.js';
-import { recommendAnswer as answer } from '../fixture.js';
+import { recommendAnswer as answer } from '../../support/recommend-answer.js';
 import { type Drawn, middleOf } from '../picture/read-svg.js';
 import { facts, pageOfAnswer } from './page-fixture.js';
 import { type ReadFigure, readFigures } from './read-page.js';

@@ -1,0 +1,137 @@
+import { allAssumptions } from '../explain/assumptions.js';
+import { cautionsFor } from '../explain/cautions.js';
+import { explain } from '../explain/explain.js';
+import { noLine } from '../explain/no-line.js';
+import { toLayout } from '../prepare/to-layout.js';
+import type { JudgeAnswer } from '../records/answers/answer.js';
+import { ballRecord } from '../records/schemas/ball.js';
+import { CLEARLY, PROBABLY } from '../records/schemas/sureness.js';
+import { VERSION } from '../records/shared/version.js';
+import type { LayoutNumbers } from '../records/text/layout-text.js';
+import { keyOf } from '../search/candidates/candidates.js';
+import { type InAllWorlds, simulateInWorlds } from '../search/in-all-worlds.js';
+import { finals } from '../search/rank.js';
+import { shareAbove } from '../search/scoring/in-worlds.js';
+import { score } from '../search/scoring/score.js';
+import type { Target } from '../search/scoring/target.js';
+import { type SearchResult, search } from '../search/search.js';
+import { READINGS } from '../simulate/readings.js';
+import {
+  type RecommendInputs,
+  type Setting,
+  type SettingOptions,
+  WORLD_COUNT,
+  withSetting,
+} from '../simulate/setting.js';
+import { drilledFacts } from './parts/drilled-facts.js';
+import { regressionAnswer } from './parts/regression-answer.js';
+import { answerer, targetAnswer } from './parts/simulated-answer.js';
+import { nothingAllowed } from './recommend.js';
+
+/** Errors of marking by hand, to either side; what the worse side does is told. */
+const ERRORS: readonly { error: string; by: Partial<LayoutNumbers> }[] = [
+  { error: '1/16 in of pin-to-PAP', by: { pinToPapIn: 1 / 16 } },
+  { error: '2° of drilling angle', by: { drillingAngleDeg: 2 } },
+  { error: '2° of VAL angle', by: { valAngleDeg: 2 } },
+];
+
+/**
+ * A second opinion on one layout: what it does, where it stands among all, what the best one does
+ * differently, what marking errors cost, and whether it may be drilled.
+ *
+ * @throws {InputError} as `recommend` does
+ */
+export const judge = (
+  inputs: RecommendInputs & { readonly layout: LayoutNumbers },
+  options: SettingOptions,
+): Promise<JudgeAnswer> =>
+  withSetting(inputs, options, async (setting): Promise<JudgeAnswer> => {
+    const { ball, rules } = setting;
+    const { layout, ...given } = inputs;
+    const result = await search(inputs.want, setting, [layout]);
+    if (result.found.length === 0) throw nothingAllowed(result);
+    const { radius } = ball.published;
+    const [outcome] = await setting.evaluator.evaluate([{ layout: toLayout(layout, radius), world: 0 }]);
+    const [best] = (await finals(result, 1, setting)).rows;
+    const { rows, middle } = await simulateInWorlds([{ layout, outcome }], result.inWorlds, setting);
+    const [own] = rows as [InAllWorlds];
+    const inWords = answerer(result.targets, setting);
+    const factsOf = drilledFacts(ball, rules);
+    const facts = factsOf(layout);
+    const simulated = inWords(own, facts);
+    const bestBeatsIt = shareAbove(best.worlds, own.worlds);
+    const [toBest] = await explain([best.layout], layout, result.targets, setting);
+    return {
+      schema: 'flarewise/judge/1',
+      version: VERSION,
+      seed: options.seed,
+      inputs: { ...given, ball: ballRecord(given.ball) },
+      verdict: verdictOf(simulated.objections.length > 0 || !facts.legality.legal, bestBeatsIt),
+      noLine: simulated.line.reachesPocket
+        ? null
+        : noLine(inputs, ball, toLayout(layout, ball.published.radius)),
+      targets: result.targets.map(targetAnswer),
+      layout: { ...simulated, psa: facts.psa, marks: [...facts.marks], legality: facts.legality },
+      place: placeOf(own, result),
+      best: inWords(best, factsOf(best.layout)),
+      regression: regressionAnswer(result, [own, best], ball),
+      confidence: { bestBeatsIt, beatsMiddle: shareAbove(own.worlds, middle.worlds), worlds: WORLD_COUNT },
+      shares: toBest.shares,
+      marking: await markingErrors(own, result.targets, setting),
+      assumptions: allAssumptions(inputs, ball),
+      cautions: cautionsFor(ball),
+    };
+  });
+
+/** Where a layout stands among all: by the regression where it was asked, else by physics among the grid's. */
+function placeOf(
+  { layout, nominal }: InAllWorlds,
+  { surveyed, attained, targets }: SearchResult,
+): JudgeAnswer['place'] {
+  if ('ranked' in surveyed) {
+    const rank = surveyed.ranked.findIndex((each) => keyOf(each) === keyOf(layout));
+    const of = surveyed.ranked.length;
+    return { betterThan: of - 1 - rank, of, by: 'regression' };
+  }
+  const own = score(nominal, targets);
+  const below = attained.filter((outcome) => score(outcome, targets) < own).length;
+  return { betterThan: below, of: attained.length, by: 'physics' };
+}
+
+function verdictOf(isBarred: boolean, bestBeatsIt: number): JudgeAnswer['verdict'] {
+  if (isBarred) return 'not-allowed';
+  if (bestBeatsIt >= CLEARLY) return 'clearly-worse';
+  return bestBeatsIt >= PROBABLY ? 'probably-worse' : 'as-good';
+}
+
+async function markingErrors(
+  { layout, nominal }: InAllWorlds,
+  targets: readonly Target[],
+  { ball, evaluator }: Setting,
+): Promise<JudgeAnswer['marking']> {
+  const { radius } = ball.published;
+  const off = (by: Partial<LayoutNumbers>, side: 1 | -1): LayoutNumbers => ({
+    drillingAngleDeg: Math.max(0, layout.drillingAngleDeg + side * (by.drillingAngleDeg ?? 0)),
+    pinToPapIn: Math.max(0, layout.pinToPapIn + side * (by.pinToPapIn ?? 0)),
+    valAngleDeg: Math.max(0, layout.valAngleDeg + side * (by.valAngleDeg ?? 0)),
+  });
+  const errors = ERRORS.filter(({ by }) => ball.marker !== null || by.drillingAngleDeg === undefined);
+  const outcomes = await evaluator.evaluate(
+    errors
+      .flatMap(({ by }) => [off(by, -1), off(by, 1)])
+      .map((each) => ({
+        layout: toLayout(each, radius),
+        world: 0,
+      })),
+  );
+  return errors.map(({ error }, i) => {
+    const [low, high] = outcomes.slice(2 * i, 2 * i + 2);
+    const worse = score(low, targets) < score(high, targets) ? low : high;
+    return {
+      error,
+      score: score(worse, targets) - score(nominal, targets),
+      flareIn: READINGS.flareIn(worse) - READINGS.flareIn(nominal),
+      totalHookBoards: READINGS.totalHookBoards(worse) - READINGS.totalHookBoards(nominal),
+    };
+  });
+}

@@ -1,0 +1,95 @@
+import { InputError } from '../base/errors.js';
+import { DEGREE, from, INCH, to } from '../base/units.js';
+import { drillingAssumptions } from '../explain/assumptions.js';
+import { cautionsFor } from '../explain/cautions.js';
+import { valAngleOf } from '../layout/layout.js';
+import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
+import type { CoreFitter } from '../prepare/fit-cores.js';
+import { undrilledAnswer } from '../prepare/undrilled.js';
+import type { MapAnswer, MapRow } from '../records/answers/answer.js';
+import type { Ball } from '../records/schemas/ball.js';
+import type { Bowler } from '../records/schemas/bowler.js';
+import { loadRuleSet } from '../records/shared/rules.js';
+import { VERSION } from '../records/shared/version.js';
+import type { LayoutNumbers } from '../records/text/layout-text.js';
+import { steps } from '../search/candidates/candidates.js';
+import { drilledFacts } from './parts/drilled-facts.js';
+import { layoutAnswer } from './parts/layout-answer.js';
+
+/** Which number of the layout runs over its range while the other two stay. */
+export type MapOver = MapAnswer['over'];
+
+/**
+ * Drilled numbers over one number of the layout: what each drilling angle, pin-to-PAP or pin buffer does to
+ * this core. The other two numbers are those of `around`.
+ *
+ * @throws {InputError} `no-drilling-angle` when the ball has none to run over; as `ballProblem` does
+ */
+export function mapAnswer(
+  { bowler, ball: record, around }: { bowler: Bowler; ball: Ball; around: LayoutNumbers },
+  over: MapOver,
+  fitter?: CoreFitter,
+): MapAnswer {
+  const ball = ballProblem(record, bowler, 'moment', fitter);
+  if (ball.marker === null && over === 'drilling-angle') throw noDrillingAngle(record);
+  const rules = loadRuleSet();
+  const factsOf = drilledFacts(ball, rules);
+  const rows: MapRow[] = layoutsOver(over, around, ball.published.radius).map((numbers) => {
+    const { drilled, bands, psa } = factsOf(numbers);
+    return { layout: layoutAnswer(numbers, ball), drilled, bands, psa };
+  });
+  return {
+    schema: 'flarewise/map/1',
+    version: VERSION,
+    ball: record.name,
+    bowler: bowler.name,
+    over,
+    undrilled: undrilledAnswer(record, ball),
+    rows,
+    reach: reachOf(rows, ball),
+    assumptions: drillingAssumptions(record, bowler, ball),
+    cautions: cautionsFor(ball),
+  };
+}
+
+const noDrillingAngle = ({ name }: Ball): InputError =>
+  new InputError('no-drilling-angle', {
+    field: 'over',
+    rule: `must be pin-to-pap or buffer for ${name}`,
+    got: 'drilling-angle',
+    hint: 'Its CG lies on the pin, so there is no mark to aim at and no drilling angle.',
+  });
+
+function layoutsOver(over: MapOver, around: LayoutNumbers, radius: number): readonly LayoutNumbers[] {
+  switch (over) {
+    case 'drilling-angle':
+      return steps({ least: 0, most: 180 }, 10).map((drillingAngleDeg) => ({ ...around, drillingAngleDeg }));
+    case 'pin-to-pap':
+      return steps({ least: 0, most: 6.75 }, 0.375).map((pinToPapIn) => ({ ...around, pinToPapIn }));
+    case 'buffer':
+      return steps({ least: 0, most: 6 }, 0.25).flatMap((bufferIn) => {
+        const arc = (inches: number): number => from(inches, INCH) / radius;
+        const valAngle = valAngleOf(arc(around.pinToPapIn), arc(bufferIn), 'above');
+        return valAngle === null ? [] : [{ ...around, valAngleDeg: to(valAngle, DEGREE) }];
+      });
+  }
+}
+
+/** By what share made balls differ from their design (a USBC research note): what counts where no cores differ. */
+const MADE_SCATTER = 0.03;
+
+function reachOf(rows: readonly MapRow[], { published, bodies }: BallProblem): MapAnswer['reach'] {
+  const range = (pick: (row: MapRow) => number) => ({
+    least: Math.min(...rows.map(pick)),
+    most: Math.max(...rows.map(pick)),
+  });
+  const differentialIn = range((row) => row.drilled.differentialIn);
+  const intermediateDifferentialIn = range((row) => row.drilled.intermediateDifferentialIn);
+  const widths = rows
+    .map(({ bands }) => bands.intermediateDifferentialIn.high - bands.intermediateDifferentialIn.low)
+    .sort((a, b) => a - b);
+  const bandIn = widths[Math.floor(widths.length / 2)];
+  const moves = intermediateDifferentialIn.most - intermediateDifferentialIn.least;
+  const enough = bodies.length > 1 ? bandIn : MADE_SCATTER * to(published.differential, INCH);
+  return { differentialIn, intermediateDifferentialIn, bandIn, matters: moves > enough };
+}

@@ -1,0 +1,58 @@
+import { placeLayout } from '../layout/placement.js';
+import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
+import { coresDriller } from '../prepare/drilled-cores.js';
+import type { CoreFitter } from '../prepare/fit-cores.js';
+import { numbersOf } from '../prepare/mark-of.js';
+import { inchesOf } from '../prepare/median-numbers.js';
+import { toLayout } from '../prepare/to-layout.js';
+import type { PsaAnswer } from '../records/answers/answer.js';
+import type { DrilledMap, DrilledPoint, PageFacts } from '../records/answers/page-facts.js';
+import type { Ball } from '../records/schemas/ball.js';
+import type { Bowler } from '../records/schemas/bowler.js';
+import { loadPractice } from '../records/shared/shared-data.js';
+import type { LayoutNumbers } from '../records/text/layout-text.js';
+import { steps } from '../search/candidates/candidates.js';
+import { faceAnswer } from './parts/face-answer.js';
+
+/** How far apart the map's columns and rows lie. */
+const ANGLE_STEP_DEG = 20;
+const ARC_STEP_IN = 0.5;
+
+/**
+ * What a web page about a layout shows besides its answer: the drilled numbers around it, and the ball's face.
+ *
+ * @param layout  the answer's, with where its high-RG axis comes out
+ * @throws {InputError} as `ballProblem` does
+ */
+export function pageFacts(
+  { bowler, ball: record }: { readonly bowler: Bowler; readonly ball: Ball },
+  layout: Parameters<typeof numbersOf>[0] & { readonly psa: PsaAnswer },
+  fitter?: CoreFitter,
+): PageFacts {
+  const ball = ballProblem(record, bowler, 'moment', fitter);
+  return {
+    map: ball.marker === null ? null : drilledMap(layout.valAngleDeg, ball),
+    face: faceAnswer(numbersOf(layout), layout.psa, bowler.hand, ball),
+  };
+}
+
+/** Drilled numbers, medians of all cores, over the drilling angles and pin-to-PAP arcs that the trade drills. */
+function drilledMap(valAngleDeg: number, ball: BallProblem): DrilledMap {
+  const practice = loadPractice();
+  const drillingAnglesDeg = steps(practice.drillingAngleDeg, ANGLE_STEP_DEG);
+  const pinToPapsIn = steps(practice.pinToPapIn, ARC_STEP_IN);
+  const { radius } = ball.published;
+  const drill = coresDriller(ball);
+  const pointOf = (numbers: LayoutNumbers): DrilledPoint => {
+    const placement = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
+    return inchesOf(drill(placement.R_BC).median);
+  };
+  return {
+    valAngleDeg,
+    drillingAnglesDeg,
+    pinToPapsIn,
+    rows: pinToPapsIn.map((pinToPapIn) =>
+      drillingAnglesDeg.map((drillingAngleDeg) => pointOf({ drillingAngleDeg, pinToPapIn, valAngleDeg })),
+    ),
+  };
+}

@@ -1,0 +1,119 @@
+import { inertiaNumbers } from '../../ball/drill/drilled-numbers.js';
+import { staticWeights } from '../../ball/drill/static-weights.js';
+import { from, INCH, OUNCE, POUND, to } from '../../base/units.js';
+import { overAndUp, type Placement, placeLayout } from '../../layout/placement.js';
+import { arcAngle } from '../../math/sphere.js';
+import { scale, type Vec3 } from '../../math/vec3.js';
+import type { BallProblem } from '../../prepare/ball-problem.js';
+import { coresDriller } from '../../prepare/drilled-cores.js';
+import { inchesOf, type RgNumbers } from '../../prepare/median-numbers.js';
+import { toLayout } from '../../prepare/to-layout.js';
+import type {
+  DrilledNumbersAnswer,
+  LegalityAnswer,
+  MarkAnswer,
+  PsaAnswer,
+  SimulatedLayout,
+} from '../../records/answers/answer.js';
+import type { RuleSet } from '../../records/shared/rules.js';
+import type { LayoutNumbers } from '../../records/text/layout-text.js';
+import { markClearanceIn } from '../../search/candidates/candidates.js';
+import { bandOf } from '../../search/scoring/in-worlds.js';
+import { legality } from './legality.js';
+import { GRIP_CENTRE, markAnswer } from './mark-answer.js';
+import { plugFindings } from './plug-findings.js';
+
+/** All that is known of a drilled ball before it rolls. */
+export interface DrilledFacts {
+  readonly drilled: DrilledNumbersAnswer;
+  readonly bands: SimulatedLayout['bands']['drilled'];
+  readonly psa: PsaAnswer;
+  readonly marks: readonly MarkAnswer[];
+  readonly legality: LegalityAnswer;
+}
+
+/** Below this drilled intermediate differential the high-RG axis is anywhere within some inches, m. */
+const CERTAIN_AXIS = from(0.004, INCH);
+
+/**
+ * Prepares to drill layouts into every core of the ensemble: medians and bands of all, statics and axis of the core
+ * nearest to the medians.
+ *
+ * @returns layout ↦ what is known of the ball drilled so
+ */
+export function drilledFacts(ball: BallProblem, rules: RuleSet): (numbers: LayoutNumbers) => DrilledFacts {
+  const drill = coresDriller(ball);
+  return (numbers) => factsOf(numbers, ball, rules, drill);
+}
+
+function factsOf(
+  numbers: LayoutNumbers,
+  ball: BallProblem,
+  rules: RuleSet,
+  drill: ReturnType<typeof coresDriller>,
+): DrilledFacts {
+  const { radius } = ball.published;
+  const placement = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
+  const { all, median, nearest } = drill(placement.R_BC);
+  const inertia = inertiaNumbers(nearest);
+  const statics = staticWeights(nearest, radius, ball.ounce);
+  const band = (pick: (n: RgNumbers) => number) => bandOf(all.map((n) => to(pick(n), INCH)));
+  return {
+    drilled: {
+      massLb: to(inertia.mass, POUND),
+      ...inchesOf(median),
+      staticOz: {
+        top: to(statics.top, OUNCE),
+        side: to(statics.side, OUNCE),
+        finger: to(statics.finger, OUNCE),
+      },
+    },
+    bands: {
+      rgIn: band((n) => n.lowRg),
+      differentialIn: band((n) => n.differential),
+      intermediateDifferentialIn: band((n) => n.intermediateDifferential),
+    },
+    psa: psaOf(inertia.highAxis_B, median, placement, ball),
+    marks: marksOf(placement, ball),
+    legality: legality(
+      { statics, inertia },
+      ball,
+      rules,
+      markClearanceIn(numbers, ball),
+      plugFindings(placement, ball),
+    ),
+  };
+}
+
+/** The end of the high-RG axis that comes out nearest the thumb, where its mark would be looked for. */
+function psaOf(
+  axis: Vec3,
+  { intermediateDifferential }: RgNumbers,
+  placement: Placement,
+  ball: BallProblem,
+): PsaAnswer {
+  const arcIn = (u: Vec3, v: Vec3): number => to(arcAngle(u, v) * ball.published.radius, INCH);
+  const below: Vec3 = [0, -1, 0];
+  const end = arcAngle(axis, below) <= Math.PI / 2 ? axis : scale(-1, axis);
+  const { over, up } = overAndUp(end);
+  return {
+    overIn: to(over * ball.published.radius, INCH),
+    upIn: to(up * ball.published.radius, INCH),
+    fromPapIn: arcIn(end, placement.pap_B),
+    fromPinIn: arcIn(end, placement.pin_B),
+    fromGripCentreIn: arcIn(end, GRIP_CENTRE),
+    certain: intermediateDifferential >= CERTAIN_AXIS,
+  };
+}
+
+/** Tape arcs of every mark from the grip centre, the PAP and the pin. */
+function marksOf(placement: Placement, ball: BallProblem): readonly MarkAnswer[] {
+  const mark = markAnswer(placement, ball.published.radius);
+  return [
+    mark('grip centre', GRIP_CENTRE),
+    mark('PAP', placement.pap_B),
+    mark('pin', placement.pin_B),
+    ...(ball.marker === null ? [] : [mark(ball.marker, placement.marker_B)]),
+    ...ball.holes.map((hole) => mark(`${hole.name} hole`, hole.mouth_B)),
+  ];
+}

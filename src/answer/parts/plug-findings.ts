@@ -1,0 +1,76 @@
+import { from, INCH, to } from '../../base/units.js';
+import { type Hole, mouthRadius } from '../../layout/hole.js';
+import type { Placement } from '../../layout/placement.js';
+import { mulVec } from '../../math/mat3.js';
+import { arcAngle } from '../../math/sphere.js';
+import type { Vec3 } from '../../math/vec3.js';
+import type { BallProblem } from '../../prepare/ball-problem.js';
+import type { OldMouth } from '../../prepare/old-holes.js';
+import { wordSixteenths } from '../../records/text/layout-text.js';
+
+/** Least ball between a new hole and an old plug that shops like to leave, m (common practice, no source). */
+const LEAST_WEB = from(1 / 4, INCH);
+
+/**
+ * What a shop should know of where the new holes and marks come to lie beside old plugs, one sentence each.
+ *
+ * None of it bars a layout: a new hole well inside an old plug, or one that takes the plug away whole, is
+ * usual; an edge that runs across the seam of a plug, or a thin web beside it, may chip.
+ */
+export function plugFindings({ R_BC, pin_B, marker_B }: Placement, ball: BallProblem): string[] {
+  const { radius } = ball.published;
+  const old = ball.oldMouths
+    .map(
+      ({ name, mouth_C, radius: mouth }): Seam => ({
+        name,
+        mouth_B: mulVec(R_BC, mouth_C),
+        edge: edgeArc(mouth, radius),
+      }),
+    )
+    .filter((seam) => !ball.holes.some((hole) => isTakenWhole(seam, hole, radius)));
+  const across: string[] = [];
+  const webs: string[] = [];
+  for (const hole of ball.holes)
+    for (const seam of old) {
+      const width = webBeside(seam, hole, radius);
+      if (width >= LEAST_WEB || isWithin(seam, hole, radius)) continue;
+      if (width < 0) across.push(`the ${hole.name} hole over the old ${seam.name} hole`);
+      else
+        webs.push(
+          `${wordSixteenths(to(width, INCH))} in between the ${hole.name} hole and the old ${seam.name} hole`,
+        );
+    }
+  const isGone = (u_B: Vec3): boolean => old.some((seam) => arcAngle(u_B, seam.mouth_B) < seam.edge);
+  return [
+    ...(across.length > 0 ? [`Edges run across old plugs, where they may chip: ${across.join(', ')}.`] : []),
+    ...(webs.length > 0
+      ? [`Less than 1/4 in of ball is left beside old plugs and may crack: ${webs.join(', ')}.`]
+      : []),
+    ...(isGone(pin_B) ? ['The pin lies under an old plug: find its place by arcs from the old holes.'] : []),
+    ...(isGone(marker_B)
+      ? ['The marker lies under an old plug: find its place by arcs from the old holes.']
+      : []),
+  ];
+}
+
+/** The edge of an old plug on the ball: where it lies (in B) and how far from its middle, rad. */
+interface Seam {
+  readonly name: OldMouth['name'];
+  readonly mouth_B: Vec3;
+  readonly edge: number;
+}
+
+/** What is left between a hole's edge and a seam, m; negative when they meet or one lies in the other. */
+const webBeside = ({ mouth_B, edge }: Seam, hole: Hole, radius: number): number =>
+  radius * (arcAngle(hole.mouth_B, mouth_B) - edge - edgeArc(mouthRadius(hole), radius));
+
+const isWithin = ({ mouth_B, edge }: Seam, hole: Hole, radius: number): boolean =>
+  radius * (arcAngle(hole.mouth_B, mouth_B) + edgeArc(mouthRadius(hole), radius) - edge) <= SAME_EDGE;
+
+const isTakenWhole = ({ mouth_B, edge }: Seam, hole: Hole, radius: number): boolean =>
+  radius * (arcAngle(hole.mouth_B, mouth_B) + edge - edgeArc(mouthRadius(hole), radius)) <= SAME_EDGE;
+
+/** Edges nearer than this are one edge, m: a hole drilled again where it was. */
+const SAME_EDGE = from(1 / 64, INCH);
+
+const edgeArc = (mouth: number, radius: number): number => Math.asin(mouth / radius);

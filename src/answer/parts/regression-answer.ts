@@ -1,0 +1,41 @@
+import type { BallProblem } from '../../prepare/ball-problem.js';
+import type { RegressionAnswer } from '../../records/answers/answer.js';
+import type { InAllWorlds } from '../../search/in-all-worlds.js';
+import type { SearchResult } from '../../search/search.js';
+import { wordOn } from './layout-answer.js';
+
+/** What the regression did in a search, and how far it and physics differ on the layouts that are listed. */
+export function regressionAnswer(
+  { surveyed, byRegression }: Pick<SearchResult, 'surveyed' | 'byRegression'>,
+  listed: readonly InAllWorlds[],
+  ball: Pick<BallProblem, 'marker'>,
+): RegressionAnswer {
+  if ('why' in surveyed)
+    return {
+      notice: `physics searched alone: ${surveyed.why}`,
+      candidateWorlds: 0,
+      tunedTo: 0,
+      listed: [],
+      difference: null,
+    };
+  const both = listed.flatMap(({ layout, worlds }) => {
+    const expected = byRegression(layout);
+    return expected === null
+      ? []
+      : [{ layout: wordOn(ball, layout), byRegression: expected, byPhysics: worlds.meanScore }];
+  });
+  const off = both.map((each) => Math.abs(each.byRegression - each.byPhysics));
+  return {
+    notice: null,
+    candidateWorlds: surveyed.candidateWorlds(),
+    tunedTo: surveyed.tunedTo,
+    listed: both,
+    difference:
+      off.length === 0
+        ? null
+        : { typical: Math.sqrt(meanSquare(off)), worst: Math.max(...off), layouts: off.length },
+  };
+}
+
+const meanSquare = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value * value, 0) / values.length;

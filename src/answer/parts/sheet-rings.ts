@@ -1,0 +1,61 @@
+import { INCH, to } from '../../base/units.js';
+import { leastClearance } from '../../motion/reaction/rings.js';
+import type { BallProblem } from '../../prepare/ball-problem.js';
+import { toLayout } from '../../prepare/to-layout.js';
+import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
+import { bandAtPins } from '../../search/scoring/in-worlds.js';
+import { type AimedShot, aimedShot, type ShotInputs } from '../../simulate/aimed-shot.js';
+import { localEvaluator } from '../../simulate/evaluator.js';
+import { READINGS } from '../../simulate/readings.js';
+import { type SettingOptions, WORLD_COUNT } from '../../simulate/setting.js';
+import { drawWorlds } from '../../simulate/world.js';
+import { holeName } from './face-answer.js';
+import { ringsAnswer, ringsInOil } from './rings-answer.js';
+
+/** The rings one layout lays on the ball, how near they come to each hole, and how far worlds differ in both. */
+export async function sheetRings(
+  inputs: ShotInputs,
+  seed: number,
+  ball: BallProblem,
+  onProgress: SettingOptions['onProgress'],
+): Promise<{ readonly rings: NonNullable<SheetAnswer['rings']>; readonly shot: AimedShot }> {
+  const { radius } = ball.published;
+  const aimed = aimedShot(inputs, ball);
+  const { problem, outcome, rolled } = aimed;
+  const worlds = drawWorlds({
+    seed,
+    count: WORLD_COUNT,
+    bowler: inputs.bowler,
+    radius,
+    bodyCount: ball.bodies.length,
+  });
+  const layout = toLayout(inputs.layout, radius);
+  const trials = worlds.map((_, world) => ({ layout, world, launch: rolled.launch }));
+  let done = 0;
+  const outcomes = await localEvaluator({ ...problem, worlds }).evaluate(trials, (count) => {
+    done += count;
+    onProgress?.({ stage: 'worlds', done, total: trials.length });
+  });
+  return {
+    shot: aimed,
+    rings: {
+      lane: inputs.lane.name,
+      seed,
+      worlds: worlds.length,
+      rings: ringsAnswer(rolled.shot, radius),
+      ringsInOil: ringsInOil(rolled.shot),
+      flareIn: READINGS.flareIn(outcome),
+      clearances: ball.holes.map((hole) => ({
+        hole: holeName(hole),
+        clearanceIn: to(
+          radius * leastClearance(rolled.shot, hole.mouth_B, Math.asin(hole.open.radius / radius)),
+          INCH,
+        ),
+      })),
+      bands: {
+        flareIn: bandAtPins(outcomes, READINGS.flareIn),
+        ringClearanceIn: bandAtPins(outcomes, ({ ringClearance }) => to(ringClearance, INCH)),
+      },
+    },
+  };
+}

@@ -1,0 +1,133 @@
+import { InputError } from '../base/errors.js';
+import { allAssumptions } from '../explain/assumptions.js';
+import { cautionsFor } from '../explain/cautions.js';
+import { commonPractice } from '../explain/common-practice.js';
+import { explain } from '../explain/explain.js';
+import { limits } from '../explain/limits.js';
+import { noLine } from '../explain/no-line.js';
+import { otherLevers } from '../explain/other-levers.js';
+import { reasons } from '../explain/reasons.js';
+import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
+import { toLayout } from '../prepare/to-layout.js';
+import { undrilledAnswer } from '../prepare/undrilled.js';
+import type { RankedLayout, RecommendAnswer } from '../records/answers/answer.js';
+import { type Ball, ballRecord } from '../records/schemas/ball.js';
+import { VERSION } from '../records/shared/version.js';
+import type { InAllWorlds } from '../search/in-all-worlds.js';
+import { rankInWorlds } from '../search/rank.js';
+import { type SearchResult, search } from '../search/search.js';
+import { type RecommendInputs, type SettingOptions, WORLD_COUNT, withSetting } from '../simulate/setting.js';
+import { drilledFacts } from './parts/drilled-facts.js';
+import { regressionAnswer } from './parts/regression-answer.js';
+import { answerer, targetAnswer } from './parts/simulated-answer.js';
+
+export interface RecommendOptions extends SettingOptions {
+  /** How many layouts to answer with. */
+  readonly top: number;
+  /** Balls the person has besides this one, to try when layout is not enough. */
+  readonly otherBalls?: readonly Ball[];
+}
+
+/**
+ * The main job: ranked, explained layouts for one bowler, ball, lane and wanted reaction.
+ *
+ * Every layout in the answer was simulated by the physics engine, in the nominal world and in
+ * `WORLD_COUNT` others.
+ *
+ * @throws {InputError} when the ball's numbers fit no core, the grip cannot be placed, or every layout
+ *   breaks a rule
+ */
+export const recommend = (inputs: RecommendInputs, options: RecommendOptions): Promise<RecommendAnswer> =>
+  withSetting(inputs, options, async (setting): Promise<RecommendAnswer> => {
+    const { ball, line, rules } = setting;
+    const result = await search(inputs.want, setting);
+    if (result.found.length === 0) throw nothingAllowed(result);
+    const { ranked, runnerUp, middle } = await rankInWorlds(result, options.top, setting);
+
+    const inWords = answerer(result.targets, setting);
+    const drilled = drilledFacts(ball, rules);
+    const factsOf = ({ layout }: InAllWorlds) => drilled(layout);
+    const middleAnswer = inWords(middle, factsOf(middle));
+    const targets = result.targets.map(targetAnswer);
+    const answers = ranked.map((row) => {
+      const facts = factsOf(row);
+      return { row, facts, simulated: inWords(row, facts) };
+    });
+    const after = runnerUp && inWords(runnerUp, factsOf(runnerUp));
+    const explained = await explain(
+      ranked.map(({ layout }) => layout),
+      MIDDLE_LAYOUT,
+      result.targets,
+      setting,
+    );
+    const layouts: RankedLayout[] = answers.map(({ row, facts, simulated }, i) => ({
+      rank: i + 1,
+      ...simulated,
+      confidence: { beatsRunnerUp: row.beatsNext, beatsMiddle: row.beatsMiddle, worlds: WORLD_COUNT },
+      psa: facts.psa,
+      marks: [...facts.marks],
+      legality: facts.legality,
+      shares: explained[i].shares,
+      steps: explained[i].steps,
+      reasons: reasons({
+        families: ball.families,
+        hasMark: ball.marker !== null,
+        undrilled: undrilledAnswer(inputs.ball, ball),
+        drilled: simulated.drilled,
+        reaction: simulated.reaction,
+        middle: middleAnswer,
+        shares: explained[i].shares,
+        centre: explained[i].centre,
+        targets,
+        pinToPapIn: simulated.pinToPapIn,
+        next: answers[i + 1]?.simulated ?? after,
+        score: simulated.score,
+      }),
+    }));
+    return {
+      schema: 'flarewise/recommend/1',
+      version: VERSION,
+      seed: options.seed,
+      inputs: { ...inputs, ball: ballRecord(inputs.ball) },
+      assumptions: allAssumptions(inputs, ball),
+      noLine: line.reachesPocket
+        ? null
+        : noLine(inputs, ball, toLayout(MIDDLE_LAYOUT, ball.published.radius)),
+      targets,
+      search: {
+        candidates: result.candidates,
+        shots: result.shots(),
+        rejected: [...result.rejected].map(([reason, count]) => ({ reason, count })),
+        regression: regressionAnswer(result, ranked, ball),
+      },
+      middle: middleAnswer,
+      layouts,
+      limits: limits(result, ranked[0].nominal, targets, answers[0].simulated.bands.reaction),
+      levers: otherLevers(
+        inputs,
+        ball,
+        ranked[0].layout,
+        answers[0].simulated.line.laydownBoard,
+        result.targets,
+        {
+          others: options.otherBalls ?? [],
+          fitter: options.fitter,
+        },
+      ),
+      practice: await commonPractice(ranked[0].layout, setting),
+      cautions: cautionsFor(ball),
+    };
+  });
+
+/** The error when no layout at all may be drilled, with what stood in the way. */
+export const nothingAllowed = ({ rejected }: SearchResult): InputError => {
+  const reasons = [...rejected].sort((a, b) => b[1] - a[1]);
+  return new InputError('no-layout', {
+    field: 'layouts',
+    rule: 'must include one that may be drilled',
+    got:
+      reasons.map(([why, count]) => `${count} where ${why}`).join('; ') ||
+      'none in the angles the trade drills',
+    hint: 'Check the PAP, the spans and the hole sizes; a laydown board of the bowler’s own changes the line.',
+  });
+};

@@ -1,0 +1,61 @@
+import { drillingAssumptions, LAUNCH_ASSUMPTION, shotAssumptions } from '../explain/assumptions.js';
+import { cautionsFor } from '../explain/cautions.js';
+import { missRoom } from '../explain/miss-room.js';
+import { noLine } from '../explain/no-line.js';
+import { ballProblem } from '../prepare/ball-problem.js';
+import type { CoreFitter } from '../prepare/fit-cores.js';
+import { toLayout } from '../prepare/to-layout.js';
+import type { RollAnswer } from '../records/answers/answer.js';
+import { loadRuleSet } from '../records/shared/rules.js';
+import { loadPractice } from '../records/shared/shared-data.js';
+import { VERSION } from '../records/shared/version.js';
+import { objections } from '../search/candidates/constraints.js';
+import { aimedShot, type ShotInputs } from '../simulate/aimed-shot.js';
+import { pathAnswer, reactionAnswer } from '../simulate/reaction-answer.js';
+import { NOMINAL_WORLD } from '../simulate/world.js';
+import { bowTieAnswer } from './parts/bow-tie-answer.js';
+import { drilledFacts } from './parts/drilled-facts.js';
+import { faceAnswer } from './parts/face-answer.js';
+import { layoutAnswer } from './parts/layout-answer.js';
+import { lineAnswer } from './parts/line-answer.js';
+import { ringsAnswer, ringsInOil } from './parts/rings-answer.js';
+
+/** One shot of one layout, on its own line to the pocket, as `recommend` would roll it: path, phases, rings. */
+export function rollAnswer(inputs: ShotInputs, fitter?: CoreFitter): RollAnswer {
+  const { bowler, ball: record, lane, layout } = inputs;
+  const ball = ballProblem(record, bowler, 'moment', fitter);
+  const { radius } = ball.published;
+  const marked = toLayout(layout, radius);
+  const { line: usual, engine, rolled, outcome } = aimedShot(inputs, ball);
+  const { shot, launch } = rolled;
+  const path = pathAnswer(shot);
+  const line = lineAnswer(outcome, path);
+  const rules = loadRuleSet();
+  const facts = drilledFacts(ball, rules)(layout);
+  return {
+    schema: 'flarewise/roll/1',
+    version: VERSION,
+    ball: record.name,
+    bowler: bowler.name,
+    lane: lane.name,
+    layout: layoutAnswer(layout, ball),
+    line,
+    noLine: line.reachesPocket ? null : noLine(inputs, ball, marked),
+    missRoom: missRoom(launch, (from) => engine.shot(marked, NOMINAL_WORLD, from).shot),
+    reaction: reactionAnswer(outcome),
+    objections: objections(layout, outcome, { ball, rules, practice: loadPractice(), line: usual }),
+    drilled: facts.drilled,
+    face: faceAnswer(layout, facts.psa, bowler.hand, ball),
+    path,
+    rings: ringsAnswer(shot, radius),
+    ringsInOil: ringsInOil(shot),
+    bowTie: bowTieAnswer(shot, ball),
+    assumptions: [
+      ...drillingAssumptions(record, bowler, ball),
+      ...shotAssumptions(record, lane),
+      LAUNCH_ASSUMPTION,
+      'The shot is the nominal one, on the line that brings this layout to board 17.5.',
+    ],
+    cautions: cautionsFor(ball),
+  };
+}

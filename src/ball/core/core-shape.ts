@@ -1,0 +1,60 @@
+import type { Vec3 } from '../../math/vec3.js';
+import { coreMoments } from '../drill/ball-body.js';
+import type { Part } from '../solid/part.js';
+import type { WantedCore } from './wanted-core.js';
+
+/** What counts of a core that may yet be stretched along its axes, moved and made denser. SI. */
+export interface CoreShape {
+  readonly mass: number;
+  readonly centre: Vec3;
+  /** Second moments about the centre over mass, along x, y and z. */
+  readonly spread: Vec3;
+  /**
+   * Greatest density · √(∫x²dm ∫y²dm ∫z²dm) / mass^2.5. A stretch does not change it, nor does a factor on the
+   * density, so it tells how dense the densest part of a core of given moments is.
+   */
+  readonly sparseness: number;
+}
+
+/**
+ * That of a uniform ellipsoid, 3/(4π√125), and more for anything else: among bodies of one mass and greatest
+ * density, stretched until their second moments are equal, the ball has the least.
+ */
+export const LEAST_SPARSENESS = 3 / (4 * Math.PI * Math.sqrt(125));
+
+/** The shape of a core whose own principal axes are x, y and z. */
+export function coreShape(core: readonly Part[]): CoreShape {
+  const { mass, first, second } = coreMoments(core);
+  const centre: Vec3 = [first[0] / mass, first[1] / mass, first[2] / mass];
+  const spread: Vec3 = [
+    second[0][0] / mass - centre[0] * centre[0],
+    second[1][1] / mass - centre[1] * centre[1],
+    second[2][2] / mass - centre[2] * centre[2],
+  ];
+  const densest = core.reduce((most, { excess }) => Math.max(most, excess), 0);
+  const sparseness = (densest * Math.sqrt(spread[0] * spread[1] * spread[2])) / mass;
+  return { mass, centre, spread, sparseness };
+}
+
+/** What gives a shape the wanted moments: stretches along its axes, then a move (m), and a factor on its densities. */
+export interface Shaping {
+  readonly stretch: Vec3;
+  readonly shift: Vec3;
+  readonly denser: number;
+}
+
+/** The only shaping that makes of a shape what is wanted: every second moment settles one stretch, the mass the density. */
+export function shaping(shape: CoreShape, { mass, centre, second }: WantedCore): Shaping {
+  const x = Math.sqrt(second[0] / (mass * shape.spread[0]));
+  const y = Math.sqrt(second[1] / (mass * shape.spread[1]));
+  const z = Math.sqrt(second[2] / (mass * shape.spread[2]));
+  return {
+    stretch: [x, y, z],
+    shift: [
+      centre[0] - x * shape.centre[0],
+      centre[1] - y * shape.centre[1],
+      centre[2] - z * shape.centre[2],
+    ],
+    denser: mass / (shape.mass * x * y * z),
+  };
+}

@@ -1,0 +1,93 @@
+import type { BallBody } from '../drill/ball-body.js';
+import { SHAPE_DIMENSIONS, startingShape } from './core-families.js';
+import { differ } from './differ.js';
+import { BUILD_DIMENSIONS, buildDrawer, misfitOfAll } from './draw-build.js';
+import type { PublishedNumbers } from './published.js';
+import { type Misfit, misfitOfBuild, type SolvedCore, solveCore } from './solve-core.js';
+
+/** Differing cores that all have a ball's published numbers. */
+export interface Ensemble {
+  readonly bodies: readonly BallBody[];
+  /** Which starting points led to them: all it takes to make them again. */
+  readonly points: readonly number[];
+  /** Starting points tried, and how many failed for each reason. */
+  readonly tried: number;
+  readonly misfits: Readonly<Partial<Record<Misfit, number>>>;
+}
+
+/** Starting points tried before giving up. */
+const MOST_TRIES = 40_000;
+
+/**
+ * Tells apart searches that may find different cores: whoever remembers what was found must find it anew under
+ * another edition. It is a fingerprint of what is found for the balls of its test, which fails when it is out of date.
+ */
+export const SEARCH_EDITION = '8d2abe9a8999cb59';
+
+/**
+ * Finds cores of the ball's family that all have its published numbers.
+ *
+ * Any two of them differ (`differ`). Fewer bodies than asked for, or none, means that such a core is rare or
+ * impossible; `misfits` says why. The first of many are the same as few.
+ */
+export function fitEnsemble(published: PublishedNumbers, count: number, mostTries = MOST_TRIES): Ensemble {
+  const hopeless = misfitOfAll(published);
+  if (hopeless) return { bodies: [], points: [], tried: 1, misfits: { [hopeless]: 1 } };
+  const coreAt = coreSearch(published);
+  const bodies: BallBody[] = [];
+  const points: number[] = [];
+  const misfits: Partial<Record<Misfit, number>> = {};
+  let tried = 0;
+  while (bodies.length < count && tried < mostTries) {
+    tried += 1;
+    const solved = coreAt(tried);
+    if (solved.kind === 'misfit') misfits[solved.why] = (misfits[solved.why] ?? 0) + 1;
+    else if (bodies.every((body) => differ(body, solved.body))) {
+      bodies.push(solved.body);
+      points.push(tried);
+    }
+  }
+  return { bodies, points, tried, misfits };
+}
+
+/** The bodies of an ensemble from its points alone, the same to the last digit; null when a point leads to none. */
+export function bodiesAt(published: PublishedNumbers, points: readonly number[]): readonly BallBody[] | null {
+  const coreAt = coreSearch(published);
+  const bodies: BallBody[] = [];
+  for (const n of points) {
+    const solved = coreAt(n);
+    if (solved.kind === 'misfit') return null;
+    bodies.push(solved.body);
+  }
+  return bodies;
+}
+
+/** Prepares the search: n-th starting point ↦ the core it leads to. */
+function coreSearch(published: PublishedNumbers): (n: number) => SolvedCore {
+  const drawBuild = buildDrawer(published);
+  return (n) => {
+    const [fillerShare, ...u] = startingPoint(n);
+    const build = drawBuild(u);
+    const why = misfitOfBuild(published, build); // at a glance; a shape takes ten times as long
+    if (why) return { kind: 'misfit', why };
+    const core = startingShape(published.family, u.slice(BUILD_DIMENSIONS), published.lobes);
+    return solveCore(published, { ...build, core }, towardEnds(fillerShare));
+  };
+}
+
+/** More often near 0 and near 1 than between: cores that are as large, or as small, as can be drill most differently. */
+const towardEnds = (v: number): number => v * v * (3 - 2 * v);
+
+/**
+ * The n-th point of an additive-recurrence sequence in the unit cube (the generalised golden ratio; Roberts, 2018,
+ * from memory): evenly spread, without a seed, the same on every machine.
+ */
+const startingPoint = (n: number): readonly number[] => STEPS.map((step) => (0.5 + step * n) % 1);
+
+/** Powers of 1/φ_d, where φ_d is the positive root of x^(d+1) = x + 1. */
+const STEPS: readonly number[] = (() => {
+  const dimensions = 1 + BUILD_DIMENSIONS + SHAPE_DIMENSIONS; // the first is the filler's share
+  let phi = 2;
+  for (let i = 0; i < 60; i++) phi = (1 + phi) ** (1 / (dimensions + 1));
+  return Array.from({ length: dimensions }, (_, i) => phi ** -(i + 1) % 1);
+})();

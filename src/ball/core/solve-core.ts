@@ -1,0 +1,110 @@
+import { lastHolding } from '../../math/last-holding.js';
+import type { Mat3 } from '../../math/mat3.js';
+import type { BallBody } from '../drill/ball-body.js';
+import { fitsInside } from '../solid/fits-inside.js';
+import { type Part, stretchPart, turnPart } from '../solid/part.js';
+import type { Build } from './build.js';
+import { coreShape, LEAST_SPARSENESS, shaping } from './core-shape.js';
+import { coreLean, type PublishedNumbers } from './published.js';
+import { type WantedCore, wantedCore } from './wanted-core.js';
+
+/**
+ * A core shape to start from, with the build it sits in. Of its size, proportions and density only what is
+ * alike after a stretch along the axes counts; its own principal axes must be x, y and z.
+ */
+export interface StartingCore extends Build {
+  readonly core: readonly Part[];
+}
+
+/** Why a starting shape led to no core. */
+export const MISFITS = ['filler-too-light', 'core-too-big', 'core-too-dense', 'low-axis-off-pin'] as const;
+export type Misfit = (typeof MISFITS)[number];
+
+export type SolvedCore =
+  | { readonly kind: 'fits'; readonly body: BallBody }
+  | { readonly kind: 'misfit'; readonly why: Misfit };
+
+/** Bounds of what is built, kg/m³ and m (filler up to 1.4 g/cc: common practice; 3.80 g/cc: component rule, from memory). */
+const HEAVIEST_FILLER = 1400;
+const GREATEST_DENSITY = 3800;
+const LEAST_GAP_TO_COVER = 0.0005;
+
+/**
+ * Shapes a core so that the ball has its published numbers.
+ *
+ * Once a filler is chosen, the core's mass, centre and second moments are known (`wantedCore`); three stretches,
+ * a density and a shift give them to any shape. What is left open is the filler: the lighter it is, the larger
+ * and the less dense the core. So the fillers that work with a shape are a stretch between the one with which the
+ * core would touch the cover and the one with which it would be too dense, and `fillerShare` picks from it.
+ *
+ * @param fillerShare  0 the lightest filler that works, 1 the heaviest
+ * @returns the fitted ball (moments met to rounding), or why no filler works with this shape
+ */
+export function solveCore(published: PublishedNumbers, start: StartingCore, fillerShare: number): SolvedCore {
+  const wanted = wantedCore(published, start);
+  const shape = coreShape(start.core);
+  const least = start.lightestFiller;
+  const why = misfitAt(least, wanted, shape.sparseness);
+  if (why) return { kind: 'misfit', why };
+
+  const room = published.radius - start.coverThickness - LEAST_GAP_TO_COVER;
+  const isInside = (filler: number): boolean => {
+    const { stretch, shift } = shaping(shape, wanted(filler));
+    return start.core.every((part) => fitsInside(part, stretch, shift, room));
+  };
+  const isPossible = (filler: number): boolean => misfitAt(filler, wanted, shape.sparseness) === null;
+  const heaviest = lastHolding(isPossible, least, HEAVIEST_FILLER, DENSITY_HALVINGS);
+  if (!isInside(heaviest)) return { kind: 'misfit', why: 'core-too-big' };
+  const lightest = lastHolding(isInside, heaviest, least, SIZE_HALVINGS);
+  const fillerDensity = lightest + fillerShare * (heaviest - lightest);
+  // the shift grows as the core shrinks: a core hard against the cover may fit at either end and not between
+  if (!isInside(fillerDensity)) return { kind: 'misfit', why: 'core-too-big' };
+
+  const { stretch, shift, denser } = shaping(shape, wanted(fillerDensity));
+  const leaning = turnTowardMarker(coreLean(published));
+  const core = start.core.map((part) => ({
+    ...turnPart(stretchPart(part, stretch, shift), leaning),
+    excess: part.excess * denser,
+  }));
+  const { coverThickness, coverDensity } = start;
+  return {
+    kind: 'fits',
+    body: { radius: published.radius, coverThickness, coverDensity, fillerDensity, core },
+  };
+}
+
+/** Turns the pin's axis toward the marker by an angle, rad. */
+const turnTowardMarker = (angle: number): Mat3 => [
+  [Math.cos(angle), 0, Math.sin(angle)],
+  [0, 1, 0],
+  [-Math.sin(angle), 0, Math.cos(angle)],
+];
+
+/** Halvings of the fillers' range: the heaviest to 0.001 kg/m³, the lightest, which no rule hangs on, to 1. */
+const DENSITY_HALVINGS = 20;
+const SIZE_HALVINGS = 10;
+
+/**
+ * Why no core of whatever shape works with a build; null when some may. What speaks against a build speaks against
+ * any whose cover is thicker or denser, or whose filler is heavier, where the differential is 0.01 in or more; with
+ * less, and much top weight, nearly.
+ */
+export const misfitOfBuild = (published: PublishedNumbers, build: Build): Misfit | null =>
+  misfitAt(build.lightestFiller, wantedCore(published, build), LEAST_SPARSENESS);
+
+/**
+ * Why no core of a shape works with a filler, whatever its size; a heavier filler only makes it worse, except for
+ * cores so large that they would not fit the ball anyway.
+ */
+function misfitAt(
+  filler: number,
+  wanted: (fillerDensity: number) => WantedCore,
+  sparseness: number,
+): Misfit | null {
+  const { mass, second, isAligned } = wanted(filler);
+  const [x, y, z] = second;
+  if (mass <= 0 || x <= 0 || y <= 0 || z <= 0) return 'filler-too-light';
+  if (!isAligned) return 'low-axis-off-pin'; // NaN (no real x and z) among them
+  const excess = (sparseness * mass ** 2.5) / Math.sqrt(x * y * z);
+  return filler + excess <= GREATEST_DENSITY ? null : 'core-too-dense';
+}

@@ -1,0 +1,42 @@
+import { IDENTITY, scaleMat } from '../../math/mat3.js';
+import { addMoments, type Moments, NO_MOMENTS } from '../mass/mass-properties.js';
+import type { LayeredCore } from '../solid/layered-core.js';
+import { type Part, partMoments } from '../solid/part.js';
+import type { Plug } from './plug.js';
+
+/** A ball before its grip is drilled, in the frame C of its core: z through the pin, x toward the marker. SI. */
+export interface BallBody {
+  readonly radius: number;
+  readonly coverThickness: number;
+  readonly coverDensity: number;
+  readonly fillerDensity: number;
+  /** Parts of the core that keep clear of one another and of the layers. */
+  readonly core: readonly Part[];
+  /** Solids and meshes of a core that may overlap; none in a core fitted to published numbers. */
+  readonly layers?: LayeredCore;
+  /** Fillings of earlier drillings, in place of whatever else would be there; none in a new ball. */
+  readonly plugs?: readonly Plug[];
+}
+
+/** Moments about the centre of a uniform sphere (kg, kg·m, kg·m²): second moment 4πρR⁵/15 along each axis. */
+export const sphereMoments = (radius: number, density: number): Moments => ({
+  mass: (4 / 3) * Math.PI * radius ** 3 * density,
+  first: [0, 0, 0],
+  second: scaleMat((4 / 15) * Math.PI * radius ** 5 * density, IDENTITY),
+});
+
+/** Moments of the cover's shell and of the filler's sphere, core not counted. */
+export const shellMoments = (body: Omit<BallBody, 'core' | 'layers' | 'plugs'>): Moments => {
+  const inner = body.radius - body.coverThickness;
+  return addMoments(
+    sphereMoments(body.radius, body.coverDensity),
+    sphereMoments(inner, body.fillerDensity - body.coverDensity),
+  );
+};
+
+export const coreMoments = (core: readonly Part[]): Moments =>
+  core.reduce((sum, part) => addMoments(sum, partMoments(part)), NO_MOMENTS);
+
+/** Moments of the whole ball as made, without plugs, about Bo, in C. */
+export const bodyMoments = (body: BallBody): Moments =>
+  addMoments(addMoments(shellMoments(body), coreMoments(body.core)), body.layers?.moments ?? NO_MOMENTS);

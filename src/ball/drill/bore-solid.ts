@@ -1,0 +1,74 @@
+import type { Bore, Hole, HoleTip } from '../../layout/hole.js';
+import { addScaled, cross, dot, scale, sub, unit, type Vec3 } from '../../math/vec3.js';
+import { crossShape, type Interval } from '../solid/ray-interval.js';
+
+/** Half the point angle of a twist drill, rad (118° point: common practice). */
+const HALF_POINT_ANGLE = (59 * Math.PI) / 180;
+
+/**
+ * What a drill leaves: a straight wall of some radius and depth along an axis, and a tip below it.
+ * Lengths in m; the axis starts at the mouth's centre on the ball and runs inward along `d`.
+ */
+export interface BoreSolid {
+  readonly mouth: Vec3;
+  readonly d: Vec3;
+  readonly u: Vec3; // u, v: unit vectors across
+  readonly v: Vec3;
+  readonly radius: number;
+  readonly depth: number;
+  readonly tip: HoleTip;
+}
+
+export function boreSolid(hole: Hole, bore: Bore, ballRadius: number, tip: HoleTip = hole.tip): BoreSolid {
+  const d = hole.axis_B;
+  const u = unit(cross(d, Math.abs(d[0]) < 0.6 ? [1, 0, 0] : [0, 1, 0]));
+  return { mouth: scale(ballRadius, hole.mouth_B), d, u, v: cross(d, u), ...bore, tip };
+}
+
+/** Depth of a bore at distance r from its axis, tip included, m. */
+export function depthAt({ radius, depth, tip }: BoreSolid, r: number): number {
+  switch (tip) {
+    case 'flat':
+      return depth;
+    case 'cone':
+      return depth + (radius - r) / Math.tan(HALF_POINT_ANGLE);
+    case 'round':
+      return depth + Math.sqrt(Math.max(0, radius * radius - r * r));
+  }
+}
+
+/** Start of the ray parallel to the axis through the point (x, y) of the bore's unit disk. */
+export const rayStart = (bore: BoreSolid, x: number, y: number): Vec3 =>
+  addScaled(addScaled(bore.mouth, bore.radius * x, bore.u), bore.radius * y, bore.v);
+
+/** Stretch of the ray a + t d inside a bore, wall and tip together; empty when enter ≥ leave. */
+export function insideBore(bore: BoreSolid, a: Vec3, d: Vec3): Interval {
+  const rel = sub(a, bore.mouth);
+  // most rays pass the axis by: |rel · n| / |n| is how far the two lines keep apart
+  const n = cross(d, bore.d);
+  if (dot(rel, n) ** 2 > bore.radius ** 2 * dot(n, n)) return { enter: 0, leave: 0 };
+  const k = 1 / bore.radius;
+  const ox = k * dot(rel, bore.u);
+  const oy = k * dot(rel, bore.v);
+  const oz = dot(rel, bore.d);
+  const dx = k * dot(d, bore.u);
+  const dy = k * dot(d, bore.v);
+  const dz = dot(d, bore.d);
+  // The wall starts above the mouth, so that the ball's curved surface lies all below, even where a vent
+  // runs in at a slant of up to 60°.
+  const above = 2 * bore.radius;
+  const half = (bore.depth + above) / 2;
+  const wall: Interval = { enter: 0, leave: 0 };
+  crossShape(wall, { kind: 'cylinder' }, ox, oy, (oz + above) / half - 1, dx, dy, dz / half);
+  if (bore.tip === 'flat') return wall;
+  const point: Interval = { enter: 0, leave: 0 };
+  if (bore.tip === 'cone') {
+    const h = (depthAt(bore, 0) - bore.depth) / 2;
+    crossShape(point, { kind: 'cone', top: 0 }, ox, oy, (oz - bore.depth) / h - 1, dx, dy, dz / h);
+  } else {
+    crossShape(point, { kind: 'ball' }, ox, oy, k * (oz - bore.depth), dx, dy, k * dz);
+  }
+  if (!(point.leave > point.enter)) return wall;
+  if (!(wall.leave > wall.enter)) return point;
+  return { enter: Math.min(wall.enter, point.enter), leave: Math.max(wall.leave, point.leave) };
+}

@@ -1,0 +1,48 @@
+import { dot, type Vec3 } from '../../math/vec3.js';
+import type { Interval } from '../solid/ray-interval.js';
+import type { Stretch } from '../solid/stretch.js';
+import { type BoreSolid, depthAt, insideBore, rayStart } from './bore-solid.js';
+import { diskRule, type RayRule } from './ray-rule.js';
+
+/**
+ * Rays along a bore that stand for what it holds of a ball about the origin, less what other bores hold.
+ *
+ * @param ballRadius  m
+ * @param others      bores whose matter is counted elsewhere, in the same frame
+ */
+export function boreStretches(
+  bore: BoreSolid,
+  ballRadius: number,
+  others: readonly BoreSolid[],
+  rule: RayRule,
+): Stretch[] {
+  const area = Math.PI * bore.radius ** 2;
+  return diskRule(rule).flatMap(({ x, y, weight }) => {
+    const a = rayStart(bore, x, y);
+    const inBall = insideSphere(a, bore.d, ballRadius);
+    const end = depthAt(bore, bore.radius * Math.hypot(x, y));
+    let kept: Interval[] = [{ enter: inBall.enter, leave: Math.min(inBall.leave, end) }];
+    for (const other of others) kept = without(kept, insideBore(other, a, bore.d));
+    return kept
+      .filter(({ enter, leave }) => leave > enter)
+      .map(({ enter, leave }) => ({ a, d: bore.d, area: area * weight, s: enter, e: leave }));
+  });
+}
+
+function insideSphere(a: Vec3, d: Vec3, radius: number): Interval {
+  const b = dot(a, d);
+  const disc = b * b - dot(a, a) + radius * radius;
+  if (disc <= 0) return { enter: 0, leave: 0 };
+  return { enter: -b - Math.sqrt(disc), leave: -b + Math.sqrt(disc) };
+}
+
+/** What is left of some intervals without another one. */
+export const without = (kept: readonly Interval[], gone: Interval): Interval[] =>
+  gone.leave > gone.enter
+    ? kept
+        .flatMap(({ enter, leave }) => [
+          { enter, leave: Math.min(leave, gone.enter) },
+          { enter: Math.max(enter, gone.leave), leave },
+        ])
+        .filter(({ enter, leave }) => leave > enter)
+    : [...kept];

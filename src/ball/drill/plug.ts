@@ -1,0 +1,95 @@
+import type { Hole } from '../../layout/hole.js';
+import { type Mat3, mulVec, transpose } from '../../math/mat3.js';
+import type { Interval } from '../solid/ray-interval.js';
+import type { Stretch } from '../solid/stretch.js';
+import { type BoreSolid, insideBore } from './bore-solid.js';
+import { boreStretches, without } from './bore-stretches.js';
+import { boresOf } from './excavation.js';
+import type { RayRule } from './ray-rule.js';
+
+/** The holes of an earlier drilling, as they lay in the ball's frame B of that time, and what fills them now. */
+export interface FilledDrilling {
+  readonly holes: readonly Hole[];
+  /** From that B to C: a rotation, or a reflection when the drilling was for the other hand. */
+  readonly R_CB: Mat3;
+  readonly density: number; // kg/m³
+}
+
+/**
+ * The filling of one earlier drilling's holes, in the frame C of the core, with which it turns. SI.
+ *
+ * The holes are filled whole: slug and inserts are drilled out first, and the filling reaches the drill
+ * point's tip (common practice, no source).
+ */
+export interface Plug {
+  readonly density: number;
+  readonly bores: readonly BoreSolid[];
+  /** Rays that stand for the filling, less what later drillings took of it. */
+  readonly stretches: readonly Stretch[];
+}
+
+/**
+ * Plugs of a ball that was drilled before, the earliest first: where two meet, the later one's filling is there.
+ *
+ * @param drillings  in the order they were drilled
+ * @param radius     the ball's, m
+ */
+export function plugsOf(
+  drillings: readonly FilledDrilling[],
+  radius: number,
+  rule: RayRule,
+): readonly Plug[] {
+  const bores = drillings.map(({ holes, R_CB }) =>
+    holes.flatMap((hole) => boresOf(hole, radius)).map((bore) => turnBore(R_CB, bore)),
+  );
+  return drillings.map(({ density }, i) => ({
+    density,
+    bores: bores[i],
+    stretches: bores[i].flatMap((bore, j) =>
+      boreStretches(bore, radius, [...bores[i].slice(0, j), ...bores.slice(i + 1).flat()], rule),
+    ),
+  }));
+}
+
+/**
+ * Where stretches (in B) run through the filling of one drilling of a ball whose core is turned so; in B,
+ * each point once.
+ *
+ * @param plugs  all of the ball's
+ * @param which  index of the plug asked for; what later ones took of it is left out
+ */
+export function pluggedStretches(
+  plugs: readonly Plug[],
+  which: number,
+  stretches: readonly Stretch[],
+  R_BC: Mat3,
+): Stretch[] {
+  const R_CB = transpose(R_BC);
+  const later = plugs.slice(which + 1).flatMap(({ bores }) => bores);
+  return stretches.flatMap((stretch) => {
+    const a_C = mulVec(R_CB, stretch.a);
+    const d_C = mulVec(R_CB, stretch.d);
+    let outside: Interval[] = [{ enter: stretch.s, leave: stretch.e }];
+    for (const bore of later) outside = without(outside, insideBore(bore, a_C, d_C));
+    const found: Stretch[] = [];
+    for (const bore of plugs[which].bores) {
+      const inside = insideBore(bore, a_C, d_C);
+      if (!(Math.min(inside.leave, stretch.e) > Math.max(inside.enter, stretch.s))) continue;
+      for (const { enter, leave } of outside) {
+        const s = Math.max(enter, inside.enter);
+        const e = Math.min(leave, inside.leave);
+        if (e > s) found.push({ ...stretch, s, e });
+      }
+      outside = without(outside, inside);
+    }
+    return found;
+  });
+}
+
+const turnBore = (R: Mat3, bore: BoreSolid): BoreSolid => ({
+  ...bore,
+  mouth: mulVec(R, bore.mouth),
+  d: mulVec(R, bore.d),
+  u: mulVec(R, bore.u),
+  v: mulVec(R, bore.v),
+});

@@ -1,0 +1,83 @@
+import { InputError } from '../../base/errors.js';
+import { visibleJson } from '../../base/visible.js';
+import { coach } from '../../coach/coach.js';
+import type { CoachUnit } from '../../coach/coach-unit.js';
+import { VERSION } from '../../records/shared/version.js';
+import { coachCsv } from '../../report/csv/coach-csv.js';
+import { coachReport } from '../../report/screens/coach-report.js';
+import { coachFileFlag, openCoachFile, unitKey } from '../files/coach-file.js';
+import { cacheFolder } from '../files/core-fitter.js';
+import { loadBalls, loadBowlers, loadLanes } from '../files/load-list.js';
+import { oneFormat } from '../flags/one-format.js';
+import type { CoachOptions } from '../flags/options.js';
+import { wantFlags } from '../flags/want-flags.js';
+import { printAnswer } from '../print/print-answer.js';
+import { withProgress } from '../print/progress.js';
+import { gather } from '../terminal/gather.js';
+import type { Terminal } from '../terminal/terminal.js';
+import { searchFlags } from './recommend-command.js';
+
+/** `flarewise coach`: every bowler with every ball on every lane. */
+export async function coachCommand(options: CoachOptions, terminal: Terminal): Promise<void> {
+  const { seed, ruleSet, workers, units: unitSystem } = searchFlags(options, terminal);
+  const given = gather({
+    bowlers: () => loadBowlers(options.bowlers, terminal),
+    balls: () => loadBalls(options.balls, terminal),
+    lanes: () => loadLanes(options.lanes, terminal),
+    want: () => wantFlags(options),
+    part: () => partFlag(options.part),
+    format: () => oneFormat(options),
+    out: () => coachFileFlag(options.out),
+    seed,
+    ruleSet,
+    workers,
+    unitSystem,
+  });
+  const units = given.bowlers
+    .flatMap((bowler) =>
+      given.lanes.map((lane): CoachUnit => ({ bowler, lane, balls: given.balls, want: given.want })),
+    )
+    .filter((_, i) => i % given.part.of === given.part.number - 1);
+  const told = { seed: given.seed, ruleSet: given.ruleSet, cache: cacheFolder(terminal) };
+  const keys = units.map((unit) => unitKey(unit, [VERSION, given.seed, given.ruleSet]));
+  const file = given.out === undefined ? undefined : openCoachFile(given.out);
+  process.once('exit', () => file?.close()); // an interrupt ends the program without coming back here
+  const known = file?.known ?? new Map();
+  const open = units.map((unit, i) => ({ unit, key: keys[i] })).filter(({ key }) => !known.has(key));
+  const answered = new Map(known);
+  await withProgress(terminal, async (onProgress) => {
+    const show = (): void =>
+      onProgress({ stage: 'bowlers x lanes', done: units.length - open.length + fresh, total: units.length });
+    let fresh = 0;
+    show();
+    await coach(
+      open.map(({ unit }) => unit),
+      told,
+      given.workers,
+      (lines, i) => {
+        answered.set(open[i].key, lines);
+        file?.append(open[i].key, lines);
+        fresh += 1;
+        show();
+      },
+    );
+  }).finally(() => file?.close());
+  const lines = keys.flatMap((key) => answered.get(key) ?? []);
+  if (options.jsonl) terminal.stdout.write(lines.map((line) => `${visibleJson(line)}\n`).join(''));
+  else if (options.csv) terminal.stdout.write(coachCsv(lines));
+  else printAnswer(lines, (page) => coachReport(lines, page), options, terminal);
+}
+
+/** `2/5`: the second of five parts; everything when none is given. */
+function partFlag(text = '1/1'): { readonly number: number; readonly of: number } {
+  const match = /^(\d{1,4})\/(\d{1,4})$/.exec(text);
+  const [number, of] = [Number(match?.[1]), Number(match?.[2])];
+  if (!(number >= 1 && number <= of))
+    throw new InputError('flag', {
+      field: '--part',
+      rule: 'must be K/N with K from 1 to N',
+      got: JSON.stringify(text),
+      hint: '2/5 works out the second of five parts.',
+    });
+  return { number, of };
+}

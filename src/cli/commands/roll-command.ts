@@ -1,0 +1,25 @@
+import { rollAnswer } from '../../answer/roll-answer.js';
+import { layoutOnBall } from '../../prepare/layout-on-ball.js';
+import { rollReport } from '../../report/screens/roll-report.js';
+import { coreFitter } from '../files/core-fitter.js';
+import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
+import { layoutFlag } from '../flags/flags.js';
+import { globalFlags } from '../flags/global-flags.js';
+import type { RollOptions } from '../flags/options.js';
+import { printAnswer } from '../print/print-answer.js';
+import { gather } from '../terminal/gather.js';
+import type { Terminal } from '../terminal/terminal.js';
+
+/** `flarewise roll`: one shot with one layout. */
+export async function rollCommand(options: RollOptions, terminal: Terminal): Promise<void> {
+  const { layout: written, ...records } = gather({
+    bowler: () => loadBowler(options.bowler, terminal),
+    ball: () => loadBall(options.ball, terminal),
+    lane: () => loadLane(options.lane, terminal),
+    layout: () => layoutFlag(options.layout),
+    ...globalFlags(options, terminal),
+  });
+  const inputs = { ...records, layout: layoutOnBall(written, records.ball) };
+  const answer = rollAnswer(inputs, coreFitter(terminal));
+  printAnswer(answer, (page) => rollReport(answer, inputs.bowler.hand, inputs.lane, page), options, terminal);
+}

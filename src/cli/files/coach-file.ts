@@ -1,0 +1,145 @@
+import { createHash } from 'node:crypto';
+import { closeSync, existsSync, fsyncSync, openSync, readFileSync, writeFileSync } from 'node:fs';
+import { InputError } from '../../base/errors.js';
+import { type Held, tryLock } from '../../files/lock.js';
+import { orSayWhy } from '../../files/machine-fault.js';
+import { wordOwner } from '../../files/owner.js';
+import { putFile, realPlace } from '../../files/put-file.js';
+import type { CoachLine } from '../../records/answers/coach-answer.js';
+import { checkedOut } from './out-file.js';
+
+/*
+ * A file of JSON lines that grows unit by unit. Behind the lines of each unit stands one that says which unit they
+ * were: what comes before such a line is whole. So a run that was killed goes on where it stopped.
+ */
+
+const DONE = 'flarewise/coach-done/1';
+
+/** A fingerprint of everything a unit's lines depend on, the bytes of meshes included. */
+export const unitKey = (unit: unknown, told: unknown): string =>
+  sha256(JSON.stringify([unit, told], withContents)).slice(0, 24);
+
+/** JSON leaves out what maps hold, and spells bytes out one by one (a buffer even before it is handed here). */
+function withContents(this: Readonly<Record<string, unknown>>, key: string, value: unknown): unknown {
+  const held = this[key];
+  if (held instanceof Uint8Array) return sha256(held);
+  return held instanceof Map ? [...held] : value;
+}
+
+const sha256 = (data: string | Uint8Array): string => createHash('sha256').update(data).digest('hex');
+
+/** A file of JSON lines that one run adds to. */
+export interface CoachFile {
+  /** What it held already: lines by unit. */
+  readonly known: ReadonlyMap<string, readonly CoachLine[]>;
+  /** Puts a unit's lines at its end. @throws {InputError} `no-access` when they find no room */
+  readonly append: (key: string, lines: readonly CoachLine[]) => void;
+  readonly close: () => void;
+}
+
+/**
+ * The file that `--out` names, seen to be a new one or a coach's, and to be writable. Nothing in it changes.
+ *
+ * @throws {InputError} `no-access`, or `not-coach-lines` for a file that holds something else
+ */
+export function coachFileFlag(path: string | undefined): string | undefined {
+  if (path === undefined) return undefined;
+  checkedOut(path);
+  readLines(path);
+  return path;
+}
+
+/**
+ * Opens a file for one run alone. A last unit that was cut short is left out of it.
+ *
+ * @throws {InputError} `locked` when another run adds to it; else as `coachFileFlag`
+ */
+export function openCoachFile(path: string): CoachFile {
+  const place = { path, field: OUT };
+  return orSayWhy(place, () => {
+    const lock = lockBeside(realPlace(path));
+    try {
+      const { units, whole, isCut } = readLines(path);
+      if (isCut) putFile(path, whole);
+      const append: CoachFile['append'] = (key, lines) =>
+        orSayWhy(
+          { ...place, hint: 'All bowlers before are kept in it. Make room, then give the same command.' },
+          () =>
+            appendDurably(
+              path,
+              [...lines, { schema: DONE, key }].map((line) => `${JSON.stringify(line)}\n`).join(''),
+            ),
+        );
+      return { known: units, append, close: lock.release };
+    } catch (error) {
+      lock.release();
+      throw error;
+    }
+  });
+}
+
+const OUT = '--out';
+
+/** How each line begins. */
+const MARK = '{"schema":"flarewise/coach-';
+
+/** The lines of a file by unit, the text up to the end of the last whole unit, and whether there is more. */
+function readLines(path: string) {
+  const units = new Map<string, readonly CoachLine[]>();
+  const text = existsSync(path) ? readFileSync(path, 'utf8') : '';
+  const whole = text.split('\n');
+  const rest = whole.pop() as string; // of a line that was cut short; nothing, when the last one is whole
+  let end = 0; // of the last whole unit
+  let at = 0;
+  let lines: CoachLine[] = [];
+  for (const line of whole) {
+    at += line.length + 1;
+    const value = line.startsWith(MARK) ? parsed(line) : null;
+    if (value === null) throw notCoachLines(path);
+    if (value.schema === DONE) {
+      units.set(String(value.key), lines);
+      lines = [];
+      end = at;
+    } else lines.push(value as unknown as CoachLine);
+  }
+  const isOurs = rest.startsWith(MARK) || (whole.length > 0 && MARK.startsWith(rest)) || text === '';
+  if (!isOurs) throw notCoachLines(path);
+  return { units, whole: text.slice(0, end), isCut: end < text.length };
+}
+
+function lockBeside(path: string): Held {
+  const got = tryLock(`${path}.lock`);
+  if ('release' in got) return got;
+  throw new InputError('locked', {
+    field: OUT,
+    rule: 'must be a file that no other run adds to',
+    got: `${JSON.stringify(path)}, which ${wordOwner(got.owner)} adds to`,
+    hint: `Wait until that has ended, or name another file. If it is no flarewise, remove the folder ${path}.lock.`,
+  });
+}
+
+function appendDurably(path: string, text: string): void {
+  const file = openSync(path, 'a');
+  try {
+    writeFileSync(file, text);
+    fsyncSync(file);
+  } finally {
+    closeSync(file);
+  }
+}
+
+const notCoachLines = (path: string): InputError =>
+  new InputError('not-coach-lines', {
+    field: OUT,
+    rule: 'must be a new file, or one that flarewise coach wrote',
+    got: JSON.stringify(path),
+    hint: 'Name another file.',
+  });
+
+function parsed(line: string): Record<string, unknown> | null {
+  try {
+    return JSON.parse(line) as Record<string, unknown>;
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,65 @@
+import { existsSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { InputError } from '../../base/errors.js';
+import { readBowlerList } from '../../records/read/bowler-list.js';
+import { LIST_FILE, namesIn } from '../../records/read/read-file.js';
+import { readText } from '../../records/read/read-record.js';
+import type { Ball } from '../../records/schemas/ball.js';
+import type { Bowler } from '../../records/schemas/bowler.js';
+import type { Lane } from '../../records/schemas/lane.js';
+import { missingFlag } from '../flags/flags.js';
+import { gather } from '../terminal/gather.js';
+import type { Terminal } from '../terminal/terminal.js';
+import { loadBall, loadBowler, loadLane } from './load-record.js';
+
+/** Bowlers named by `--bowlers`: a folder of records, a coach's list, or files and ids with commas between. */
+export const loadBowlers = (given: string | undefined, terminal: Terminal): readonly Bowler[] =>
+  given !== undefined && /\.(csv|tsv|txt)$/i.test(given)
+    ? readBowlerList(readText(given, LIST_FILE), given)
+    : loadList('--bowlers', given, loadBowler, terminal);
+
+/** Balls named by `--balls`: a folder of records, or files and ids with commas between. */
+export const loadBalls = (given: string | undefined, terminal: Terminal): readonly Ball[] =>
+  loadList('--balls', given, loadBall, terminal);
+
+/** Lanes named by `--lanes`: a folder of records, or files and ids with commas between. */
+export const loadLanes = (given: string | undefined, terminal: Terminal): readonly Lane[] =>
+  loadList('--lanes', given, loadLane, terminal);
+
+function loadList<T extends { readonly name: string }>(
+  flag: string,
+  given: string | undefined,
+  load: (given: string | undefined, terminal: Terminal, flag: string) => T,
+  terminal: Terminal,
+): readonly T[] {
+  if (given === undefined)
+    throw missingFlag(flag, 'Give a folder of records, or files and ids with commas between: kim,lee.');
+  const names = isFolder(given)
+    ? namesIn(given)
+        .filter((file) => file.endsWith('.json'))
+        .sort()
+        .map((file) => join(given, file))
+    : given.split(',').map((name) => name.trim());
+  if (names.length === 0)
+    throw new InputError('empty-list', {
+      field: flag,
+      rule: 'must be a folder with records in it',
+      got: `no .json file in ${given}`,
+    });
+  const read = gather(
+    Object.fromEntries(names.map((name, i) => [String(i), () => load(name, terminal, flag)])),
+  ) as Record<string, T>;
+  const records = names.map((_, i) => read[String(i)]);
+  const seen = new Set<string>();
+  const twice = records.find(({ name }) => seen.has(name) || !seen.add(name));
+  if (twice)
+    throw new InputError('same-name', {
+      field: flag,
+      rule: 'must have a name of its own for each record',
+      got: `two called ${JSON.stringify(twice.name)}`,
+      hint: 'The answer tells them apart by name.',
+    });
+  return records;
+}
+
+const isFolder = (path: string): boolean => existsSync(path) && statSync(path).isDirectory();

@@ -1,0 +1,11 @@
+import type { UnitSystem } from '../../report/text/display-units.js';
+import { UNIT_SYSTEMS } from './flag-table.js';
+import { oneOf } from './flags.js';
+
+/**
+ * The units of `--units`: the trade's own where none are given.
+ *
+ * @throws {InputError} `flag` when there are none of that name
+ */
+export const unitsFlag = (given: string | undefined): UnitSystem =>
+  oneOf('--units', given ?? 'trade', UNIT_SYSTEMS, 'trade: in, ft, lb, oz, mph; metric: mm, m, kg, g, km/h.');

@@ -1,0 +1,55 @@
+import { Cancelled, InputError, wordFault, wordMore } from '../../base/errors.js';
+import { visibleLines } from '../../base/visible.js';
+import { wrap } from '../../report/text/wrap.js';
+import { EXIT } from '../terminal/exit-codes.js';
+import { InputErrors } from '../terminal/gather.js';
+import { isSystemError, wordSystemFault } from '../terminal/system-fault.js';
+import type { Terminal } from '../terminal/terminal.js';
+
+const WHOLE_COMMAND = 'command line';
+
+/** Says on stderr what went wrong, and returns the exit code. Nothing goes to stdout. */
+export function printFailure(error: unknown, { stderr }: Pick<Terminal, 'stderr'>): number {
+  if (error instanceof Cancelled) return EXIT.cancelled;
+  if (error instanceof InputErrors || error instanceof InputError) {
+    stderr.write(wordInputErrors(error instanceof InputErrors ? error.errors : [error], widthOf(stderr)));
+    return EXIT.input;
+  }
+  if (isSystemError(error)) {
+    stderr.write(`${wordSystemFault(error)}\n`);
+    return EXIT.system;
+  }
+  const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  stderr.write(
+    `${visibleLines(stack)}\n\nThis is a bug in flarewise, not a mistake of yours. Please report it with the command you ran,\n` +
+      'the records it read, and the lines above.\n',
+  );
+  return EXIT.bug;
+}
+
+/**
+ * Each source on a line of its own, and below it one line for each fault.
+ *
+ * @param width  columns at which a fault's line is broken; a pipe gets it whole
+ */
+export function wordInputErrors(errors: readonly InputError[], width = Number.POSITIVE_INFINITY): string {
+  const bySource = new Map<string, string[]>();
+  for (const error of errors) {
+    const source = error.source ?? WHOLE_COMMAND;
+    const more = error.more > 0 ? [wordMore(error.more)] : [];
+    bySource.set(source, [...(bySource.get(source) ?? []), ...error.faults.map(wordFault), ...more]);
+  }
+  return [...bySource]
+    .map(
+      ([source, faults]) =>
+        `${source}\n${faults
+          .flatMap((fault) => wrap(fault, width, '    ', '  '))
+          .map((line) => `${line}\n`)
+          .join('')}`,
+    )
+    .join('');
+}
+
+/** Columns of a terminal; a pipe has none. */
+const widthOf = ({ isTTY, columns }: Terminal['stderr']): number =>
+  isTTY && columns ? columns : Number.POSITIVE_INFINITY;

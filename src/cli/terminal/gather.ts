@@ -1,0 +1,35 @@
+import { InputError } from '../../base/errors.js';
+
+/** Several things to mend at once, from the command line and from files. */
+export class InputErrors extends Error {
+  override readonly name = 'InputErrors';
+
+  constructor(readonly errors: readonly InputError[]) {
+    super(errors.map((error) => error.message).join('\n'));
+  }
+}
+
+/**
+ * Runs every reader and returns what each read, by name.
+ *
+ * A person who mistyped two flags and one file hears of all three at once, not one per attempt. Readers may gather in turn.
+ *
+ * @throws {InputErrors} every `InputError` of the readers; any other error at once, as it is a bug
+ */
+export function gather<T extends Record<string, () => unknown>>(
+  readers: T,
+): { [K in keyof T]: ReturnType<T[K]> } {
+  const errors: InputError[] = [];
+  const read = Object.entries(readers).map(([name, reader]) => {
+    try {
+      return [name, reader()];
+    } catch (error) {
+      if (error instanceof InputErrors) errors.push(...error.errors);
+      else if (error instanceof InputError) errors.push(error);
+      else throw error;
+      return [name, undefined];
+    }
+  });
+  if (errors.length > 0) throw new InputErrors(errors);
+  return Object.fromEntries(read) as { [K in keyof T]: ReturnType<T[K]> };
+}

@@ -1,0 +1,53 @@
+import type { CoachBag, CoachPair } from '../records/answers/coach-answer.js';
+
+/** Nearer than this in all three, two balls do the same: about half a standard deviation of a league bowler's shots. */
+const ALIKE = { hookStartFt: 0.6, hookSharpnessDegPerFt: 0.015, totalHookBoards: 1.2 };
+
+/** A step in total hook counts as a gap from this many boards on, when it is also twice the usual step. */
+const LEAST_GAP_BOARDS = 4;
+
+/**
+ * Which balls of a bag do the same on a lane, each with its best layout, and where a ball is missing.
+ *
+ * @param pairs  of one bowler on one lane
+ */
+export function coachBag(pairs: readonly CoachPair[]): CoachBag {
+  const [{ bowler, lane }] = pairs;
+  const byHook = [...pairs].sort((a, b) => a.best.reaction.totalHookBoards - b.best.reaction.totalHookBoards);
+  const alike = byHook.flatMap((one, i) =>
+    byHook
+      .slice(i + 1)
+      .filter((other) => doesTheSame(one, other))
+      .map((other): [string, string] => [one.ball, other.ball]),
+  );
+  const steps = byHook.slice(1).map((pair, i) => ({
+    fromBoards: byHook[i].best.reaction.totalHookBoards,
+    toBoards: pair.best.reaction.totalHookBoards,
+    below: byHook[i].ball,
+    above: pair.ball,
+  }));
+  const mean = steps.reduce((sum, { fromBoards, toBoards }) => sum + toBoards - fromBoards, 0) / steps.length;
+  const gaps = steps.filter(
+    ({ fromBoards, toBoards }) =>
+      toBoards - fromBoards >= LEAST_GAP_BOARDS && (steps.length === 1 || toBoards - fromBoards > 2 * mean),
+  );
+  return {
+    schema: 'flarewise/coach-bag/1',
+    bowler,
+    lane,
+    alike,
+    gaps: gaps.map(({ fromBoards, toBoards }) => ({ fromBoards, toBoards })),
+    says: [
+      ...alike.map(([one, other]) => `${one} and ${other} do the same here.`),
+      ...gaps.map(
+        ({ below, above, fromBoards, toBoards }) =>
+          `Nothing lies between ${below} (${fromBoards.toFixed(1)} boards of hook) and ${above} (${toBoards.toFixed(1)}).`,
+      ),
+    ],
+  };
+}
+
+const doesTheSame = (a: CoachPair, b: CoachPair): boolean =>
+  (Object.keys(ALIKE) as (keyof typeof ALIKE)[]).every(
+    (key) => Math.abs(a.best.reaction[key] - b.best.reaction[key]) < ALIKE[key],
+  );

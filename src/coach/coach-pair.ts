@@ -1,0 +1,96 @@
+import { wordOn } from '../answer/parts/layout-answer.js';
+import { nothingAllowed } from '../answer/recommend.js';
+import { otherLevers } from '../explain/other-levers.js';
+import { xToBoard } from '../motion/lane/boards.js';
+import type { CoreFitter } from '../prepare/fit-cores.js';
+import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
+import type { LeverEffect } from '../records/answers/answer.js';
+import type { CoachPair } from '../records/answers/coach-answer.js';
+import type { Ball } from '../records/schemas/ball.js';
+import type { LayoutNumbers } from '../records/text/layout-text.js';
+import { rankInWorlds } from '../search/rank.js';
+import { score } from '../search/scoring/score.js';
+import { search } from '../search/search.js';
+import { reactionAnswer } from '../simulate/reaction-answer.js';
+import { type RecommendInputs, withSetting } from '../simulate/setting.js';
+import type { Outcome } from '../simulate/simulator.js';
+
+export interface CoachOptions {
+  readonly seed: number;
+  readonly ruleSet?: string | undefined;
+  readonly fitter?: CoreFitter | undefined;
+}
+
+/** A gain smaller than this many points of score is none. */
+const NOTABLE_GAIN = 3;
+
+/**
+ * The best layout of one ball for one bowler on one lane, and whether layout, surface or another ball moves the
+ * reaction most toward the want.
+ *
+ * Gains are counted from the usual middle layout, in the nominal world, against one set of targets: those that
+ * layouts of this ball can reach.
+ *
+ * @param others  the bowler's other balls
+ * @throws {InputError} as `recommend` does
+ */
+export const coachPair = (
+  inputs: RecommendInputs,
+  others: readonly Ball[],
+  { seed, ruleSet, fitter }: CoachOptions,
+): Promise<CoachPair> =>
+  withSetting(inputs, { seed, ruleSet, fitter, workers: 1, pinSide: 'above' }, async (setting) => {
+    const result = await search(inputs.want, setting);
+    if (result.found.length === 0) throw nothingAllowed(result);
+    const { ranked, middle } = await rankInWorlds(result, 1, setting);
+    const [best] = ranked;
+    const rolled = (layout: LayoutNumbers, outcome: Outcome) => ({
+      layout: wordOn(setting.ball, layout),
+      score: score(outcome, result.targets),
+      reaction: reactionAnswer(outcome),
+    });
+    const usual = rolled(MIDDLE_LAYOUT, middle.nominal);
+    const found = rolled(best.layout, best.nominal);
+    const laydownBoard = xToBoard(middle.nominal.launch.x);
+    const levers = otherLevers(inputs, setting.ball, MIDDLE_LAYOUT, laydownBoard, result.targets, {
+      others,
+      fitter,
+    });
+    return {
+      schema: 'flarewise/coach-pair/1',
+      bowler: inputs.bowler.name,
+      ball: inputs.ball.name,
+      lane: inputs.lane.name,
+      want: inputs.want,
+      best: { ...found, beatsMiddle: best.beatsMiddle, meanScore: best.worlds.meanScore },
+      middle: usual,
+      levers,
+      ...advise(found, usual, levers),
+    };
+  });
+
+/** Which of layout, surface and another ball brings most, and by how much. */
+function advise(
+  best: { readonly layout: string; readonly score: number },
+  usual: { readonly score: number },
+  levers: readonly LeverEffect[],
+): Pick<CoachPair, 'advice' | 'says'> {
+  const most = (kind: LeverEffect['kind']): LeverEffect | undefined =>
+    levers.filter((lever) => lever.kind === kind).sort((a, b) => b.score - a.score)[0];
+  const surface = most('surface');
+  const ball = most('ball');
+  const ways = [
+    { advice: 'layout' as const, what: `the layout ${best.layout}`, gain: best.score - usual.score },
+    ...(surface
+      ? [{ advice: 'surface' as const, what: surface.change, gain: surface.score - usual.score }]
+      : []),
+    ...(ball ? [{ advice: 'ball' as const, what: ball.change, gain: ball.score - usual.score }] : []),
+  ].sort((a, b) => b.gain - a.gain);
+  const said = ways.map(({ what, gain }) => `${what} ${points(gain)}`).join(', ');
+  return ways[0].gain < NOTABLE_GAIN
+    ? { advice: 'none', says: `Nothing tried brings much over the usual middle layout: ${said}.` }
+    : { advice: ways[0].advice, says: `Over the usual middle layout, in points: ${said}.` };
+}
+
+const points = (gain: number): string =>
+  `${gain > 0 ? '+' : gain < 0 ? '-' : ''}${Math.abs(Math.round(gain))}`;

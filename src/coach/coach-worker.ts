@@ -1,0 +1,21 @@
+import { workerData } from 'piscina';
+import { cachedFitter } from '../prepare/cached-fitter.js';
+import type { CoachLine } from '../records/answers/coach-answer.js';
+import { type CoachUnit, coachUnit } from './coach-unit.js';
+
+/** What a worker is told once. */
+export interface CoachWorkerData {
+  readonly seed: number;
+  readonly ruleSet?: string | undefined;
+  /** Folder in which fitted cores are remembered. */
+  readonly cache?: string | undefined;
+}
+
+const { seed, ruleSet, cache } = workerData as CoachWorkerData;
+const fitter = cache === undefined ? undefined : cachedFitter(cache);
+
+/** Entry of a worker thread: a unit as it comes. */
+export const workUnit = (unit: CoachUnit): Promise<CoachLine[]> => coachUnit(unit, { seed, ruleSet, fitter });
+
+// the worker pool calls a module's default export
+export default workUnit;

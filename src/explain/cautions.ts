@@ -1,0 +1,8 @@
+import type { BallProblem } from '../prepare/ball-problem.js';
+import { loadCautions } from '../records/shared/shared-data.js';
+
+/** What to be careful about: with this ball, then with any. */
+export const cautionsFor = ({ warnings }: Pick<BallProblem, 'warnings'>): string[] => [
+  ...warnings,
+  ...loadCautions(),
+];

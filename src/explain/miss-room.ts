@@ -1,0 +1,73 @@
+import { ARROWS_FT, BOARD } from '../base/constants.js';
+import { DEGREE, FOOT, from, to } from '../base/units.js';
+import type { Launch } from '../motion/shot/release.js';
+import type { Shot } from '../motion/shot/shot.js';
+import type { MissRoomAnswer } from '../records/answers/answer.js';
+import { pastPocket } from '../simulate/pocket.js';
+
+/** How far a miss is followed, and by what steps it is looked for. */
+const LAYDOWN = { most: 6 * BOARD, step: 0.5 * BOARD };
+const ANGLE = { most: from(3, DEGREE), step: from(0.15, DEGREE) };
+
+/** An edge is found to this share of a step. */
+const FINE = 0.02;
+
+const MOST_REFINEMENTS = 12;
+
+/**
+ * How far a shot may miss its line, one thing at a time, and still reach the pocket; SI inside, boards and
+ * degrees out.
+ *
+ * From the line outward in steps, then false position on the step in which the ball first leaves the pocket, so
+ * a gap narrower than a step may be passed over. `outside` is toward the bowler's own gutter. Null when the line
+ * itself does not reach the pocket.
+ *
+ * @param roll  rolls the layout's nominal shot from a launch
+ */
+export function missRoom(line: Launch, roll: (launch: Launch) => Shot): MissRoomAnswer | null {
+  if (!(excess(roll(line)) <= 0)) return null;
+  const laydown = (by: number): number => excess(roll({ ...line, x: line.x + by }));
+  const angle = (by: number): number => excess(roll({ ...line, angle: line.angle + by }));
+  const wide = reach(angle, ANGLE);
+  const narrow = reach((by) => angle(-by), ANGLE);
+  return {
+    laydownBoards: {
+      outside: to(reach(laydown, LAYDOWN), BOARD),
+      inside: to(
+        reach((by) => laydown(-by), LAYDOWN),
+        BOARD,
+      ),
+    },
+    angleDeg: { outside: to(wide, DEGREE), inside: to(narrow, DEGREE) },
+    arrowsBoards: { outside: atArrows(line, wide), inside: -atArrows(line, -narrow) },
+  };
+}
+
+/** Boards by which another launch angle moves the ball at the arrows, skidding straight on. */
+const atArrows = ({ angle }: Launch, by: number): number =>
+  to(from(ARROWS_FT, FOOT) * (Math.tan(angle + by) - Math.tan(angle)), BOARD);
+
+/** How far past the pocket's nearer edge a shot ends, m; negative inside, infinite when it never arrives. */
+const excess = ({ outcome, x }: Shot): number =>
+  outcome === 'pins' ? pastPocket(x[x.length - 1]) : Number.POSITIVE_INFINITY;
+
+/** The least miss, up to `most`, at which the excess turns positive. */
+function reach(excessAt: (by: number) => number, { most, step }: { most: number; step: number }): number {
+  let inside = { by: 0, excess: excessAt(0) };
+  let outside = inside;
+  while (outside.excess <= 0) {
+    if (outside.by >= most) return most;
+    inside = outside;
+    const by = Math.min(most, outside.by + step);
+    outside = { by, excess: excessAt(by) };
+  }
+  for (let n = 0; n < MOST_REFINEMENTS && outside.by - inside.by > FINE * step; n++) {
+    const share = Number.isFinite(outside.excess) ? inside.excess / (inside.excess - outside.excess) : 0.5;
+    // kept off the ends, so that both close in
+    const by = inside.by + Math.min(0.9, Math.max(0.1, share)) * (outside.by - inside.by);
+    const next = { by, excess: excessAt(by) };
+    if (next.excess <= 0) inside = next;
+    else outside = next;
+  }
+  return inside.by;
+}

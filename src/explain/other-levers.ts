@@ -1,0 +1,85 @@
+import { InputError } from '../base/errors.js';
+import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
+import type { CoreFitter } from '../prepare/fit-cores.js';
+import { toLayout } from '../prepare/to-layout.js';
+import type { LeverEffect } from '../records/answers/answer.js';
+import { type Ball, USUAL_GRIT } from '../records/schemas/ball.js';
+import { MOST_LAYDOWN_BOARD } from '../records/schemas/bowler.js';
+import type { LayoutNumbers } from '../records/text/layout-text.js';
+import { score } from '../search/scoring/score.js';
+import type { Target } from '../search/scoring/target.js';
+import { findLine } from '../simulate/line.js';
+import { reactionAnswer } from '../simulate/reaction-answer.js';
+import type { RecommendInputs } from '../simulate/setting.js';
+import { unaimedProblem } from '../simulate/shot-problem.js';
+import { simulator } from '../simulate/simulator.js';
+import { NOMINAL_WORLD } from '../simulate/world.js';
+
+/** Finishes a shop gives a cover, grit. */
+const GRITS = [500, 1000, 2000, 4000];
+
+/** How far the feet are moved, boards: to the outside and to the inside. */
+const MOVES = [-4, 4];
+
+/**
+ * What else would change the reaction, with the layout as it is: the cover's finish, the line, another ball.
+ *
+ * Each is one simulated shot in the nominal world, on the line that then brings the ball to the pocket; the score is
+ * against the same targets as the layouts'. What reaches no pocket is left out.
+ *
+ * @param own     the inputs' ball, made ready to drill
+ * @param others  balls the person has besides this one
+ */
+export function otherLevers(
+  inputs: RecommendInputs,
+  own: BallProblem,
+  numbers: LayoutNumbers,
+  laydownBoard: number,
+  targets: readonly Target[],
+  { others, fitter }: { readonly others: readonly Ball[]; readonly fitter?: CoreFitter | undefined },
+): LeverEffect[] {
+  const { bowler, ball, lane } = inputs;
+  const layout = toLayout(numbers, own.published.radius);
+
+  const effect = (
+    kind: LeverEffect['kind'],
+    change: string,
+    changed: Partial<RecommendInputs>,
+    drillable = own,
+  ): LeverEffect[] => {
+    const { bowler: who, ball: what } = { ...inputs, ...changed };
+    const problem = unaimedProblem(lane, who, what, drillable);
+    const line = findLine(problem, layout);
+    if (!line.reachesPocket) return [];
+    const engine = simulator(problem);
+    const outcome = engine.read(engine.shot(layout, NOMINAL_WORLD, line.launch));
+    return [{ kind, change, score: score(outcome, targets), reaction: reactionAnswer(outcome) }];
+  };
+
+  const grit = ball.surfaceGrit ?? USUAL_GRIT;
+  const laidDown = { ...bowler, laydownBoard };
+  return [
+    ...GRITS.filter((each) => Math.abs(Math.log(each / grit)) > 0.3).flatMap((surfaceGrit) =>
+      effect('surface', `cover at ${surfaceGrit} grit, not ${grit}`, {
+        bowler: laidDown,
+        ball: { ...ball, surfaceGrit },
+      }),
+    ),
+    ...MOVES.map((boards) => laydownBoard + boards)
+      .filter((board) => board >= 1 && board <= MOST_LAYDOWN_BOARD)
+      .flatMap((board) =>
+        effect('line', `laid down on board ${board.toFixed(0)}, not ${laydownBoard.toFixed(0)}`, {
+          bowler: { ...bowler, laydownBoard: board },
+        }),
+      ),
+    ...others.flatMap((other) => {
+      try {
+        const drillable = ballProblem(other, bowler, 'moment', fitter);
+        return effect('ball', `another ball: ${other.name}`, { bowler: laidDown, ball: other }, drillable);
+      } catch (error) {
+        if (error instanceof InputError) return []; // a ball that cannot be is told of when it is asked about
+        throw error;
+      }
+    }),
+  ];
+}

@@ -1,0 +1,50 @@
+import type { Shot } from '../shot/shot.js';
+import { ringFrom } from './rings.js';
+import { distanceToTrack } from './track.js';
+
+/** Points on each of the two rings that are compared. */
+const POINTS = 49;
+
+/** A film too thin to leave a ring that can be seen, units of oil. */
+const FAINT = 0.5;
+
+/**
+ * Flare: the first full ring to the last one that can be seen, by tape at the widest place, m.
+ *
+ * A ring shows where it was laid in oil, so the last is the turn that ends where the oil does; on a lane
+ * without oil all turns count. Of all its points, the greatest distance to the first ring, whose end is joined to its beginning. The widest place is found between
+ * the points by a parabola, so that flare changes smoothly with the shot. Less than one turn leaves no ring.
+ */
+export function flareOf(shot: Shot, radius: number): number {
+  const turns = visibleTurns(shot);
+  if (!(turns >= 1)) return 0;
+  const first = Float64Array.from(ringFrom(shot, 0, POINTS).slice(0, -1).flat()); // its end lies beside its beginning
+  const last = ringFrom(shot, 2 * Math.PI * (turns - 1), POINTS);
+  return radius * peak(last.map((point) => distanceToTrack(first, point, 'closed')));
+}
+
+/** Turns made until the last oil is left behind; all of them on a lane without oil. */
+export const visibleTurns = ({ film, phase }: Shot): number => angleInOil(film, phase) / (2 * Math.PI);
+
+/**
+ * Angle turned until the last oil that leaves a ring is left behind, between samples; all of it on a lane without oil.
+ *
+ * @param film   units of oil, a sample each
+ * @param phase  angle turned since the release there, rad
+ */
+export function angleInOil(film: Float64Array, phase: Float64Array): number {
+  let i = film.length - 1;
+  while (i >= 0 && !(film[i] > FAINT)) i -= 1;
+  if (i < 0 || i === film.length - 1) return phase[phase.length - 1] ?? 0;
+  const share = (film[i] - FAINT) / (film[i] - film[i + 1]);
+  return phase[i] + share * (phase[i + 1] - phase[i]);
+}
+
+/** Greatest value of a smooth function known at equal steps; a peak between them through three points. */
+function peak(values: readonly number[]): number {
+  const top = values.reduce((best, v, i) => (v > values[best] ? i : best), 0);
+  if (top === 0 || top === values.length - 1) return values[top];
+  const slope = (values[top + 1] - values[top - 1]) / 2;
+  const bend = values[top + 1] - 2 * values[top] + values[top - 1];
+  return bend < 0 ? values[top] - (slope * slope) / (2 * bend) : values[top];
+}

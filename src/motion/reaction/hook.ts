@@ -1,0 +1,130 @@
+import { DEGREE, FOOT } from '../../base/units.js';
+import type { Shot } from '../shot/shot.js';
+
+/** Turns from the launch line slighter than this count as this: they lead to no corner worth the name, tangent. */
+export const LEAST_TURN = Math.tan(DEGREE);
+
+/** Distance over which the sharpness of a hook is taken, m. */
+export const SHARP_OVER = 10 * FOOT;
+
+/** Longest distance over which a heading is averaged, m. */
+const LONGEST_WINDOW = 5 * FOOT;
+
+/** How a path bends. */
+export interface Hook {
+  /**
+   * The mean place of all bending, m: the corner of the path, where the launch line meets the line into the pins, with what a
+   * ball that still slides would bend past them counted as done there. The path's end when it does not hook.
+   */
+  readonly start: number;
+  /** From the launch line drawn on as far as the path goes, to where the ball is there, m, positive leftward. */
+  readonly total: number;
+  /** Greatest change of heading per distance over any ten feet of lane, rad/m, positive leftward; at least 0. */
+  readonly sharpness: number;
+  /** Heading over the last turn, rad, positive leftward. */
+  readonly entryAngle: number;
+}
+
+/**
+ * The hook of a path: where it starts, how much and how sharp it gets, and where it leads.
+ *
+ * Headings are taken over one turn of the ball (at most 5 ft): a drilled ball sways once a turn, since its centre of mass
+ * lies off its centre, and rolls over its own bow tie twice; neither is the hook. For the same reason the launch line is
+ * the one the centre of mass was sent on. The hook is said to start where it
+ * would if it were made all at once, which is the mean place of all bending; its sharpness is taken over a stretch of
+ * lane. Both move little when the shot does: a path often bends most at two places, and numbers that hang on which of them
+ * bends more would jump from one to the other.
+ */
+export function hookOf(shot: Shot): Hook {
+  const { x, y, launch, rollHeading } = shot;
+  const end = y.length - 1;
+  if (end < 0) return { start: 0, total: 0, sharpness: 0, entryAngle: 0 };
+  const { places, headings } = headingsOf(shot);
+  const slope = Math.tan(launch.angle);
+  const total = launch.x + y[end] * slope - x[end];
+  const entryAngle = headings[headings.length - 1];
+  const turn = Math.tan(entryAngle) + slope;
+  const stillToTurn = shot.rollStart < 0 ? Math.max(0, Math.tan(rollHeading) - Math.tan(entryAngle)) : 0;
+  return {
+    start: cornerOf(y[end], total, turn + stillToTurn),
+    total,
+    sharpness: sharpnessOf(places, headings),
+    entryAngle,
+  };
+}
+
+/**
+ * Where two lines meet of which one has left the other by `hook` at `end`, from 0 to there.
+ *
+ * @param turn  between them, tangent; with a part that is still to come, the mean place of all turning if that came at `end`
+ */
+export const cornerOf = (end: number, hook: number, turn: number): number =>
+  Math.min(end, Math.max(0, end - hook / Math.max(turn, LEAST_TURN)));
+
+/** Headings (rad, positive leftward) at places down the lane (m): the first the launch line's, the others over a turn. */
+interface Headings {
+  readonly places: Float64Array;
+  readonly headings: Float64Array;
+}
+
+function headingsOf(shot: Shot): Headings {
+  const { x, y, launch } = shot;
+  const end = y.length - 1;
+  const places = new Float64Array(end + 1);
+  const headings = new Float64Array(end + 1);
+  places[0] = y[0];
+  headings[0] = -launch.angle;
+  let count = 1;
+  let behind = 0;
+  for (let i = 1; i <= end; i++) {
+    while (isOutside(shot, behind + 1, i)) behind += 1;
+    const isFull = isOutside(shot, behind, i);
+    if (!isFull && i < end) continue; // less than a window from the release; a path that never gets farther counts whole
+    const share = isFull ? windowShare(shot, behind, i) : 0;
+    const fromX = x[behind] + share * (x[behind + 1] - x[behind]);
+    const fromY = y[behind] + share * (y[behind + 1] - y[behind]);
+    places[count] = (fromY + y[i]) / 2;
+    headings[count] = Math.atan2(fromX - x[i], y[i] - fromY);
+    count += 1;
+  }
+  return { places: places.subarray(0, count), headings: headings.subarray(0, count) };
+}
+
+/** Greatest change of heading per distance over a stretch of `SHARP_OVER`, or over all of a shorter path. */
+function sharpnessOf(places: Float64Array, headings: Float64Array): number {
+  const end = places.length - 1;
+  const all = places[end] - places[0];
+  if (!(all > SHARP_OVER)) return all > 0 ? Math.max(0, (headings[end] - headings[0]) / all) : 0;
+  const bends: number[] = [];
+  let behind = 0;
+  for (let i = 1; i <= end; i++) {
+    const from = places[i] - SHARP_OVER;
+    if (from < places[0]) continue;
+    while (places[behind + 1] <= from) behind += 1;
+    const share = (from - places[behind]) / (places[behind + 1] - places[behind]);
+    const before = headings[behind] + share * (headings[behind + 1] - headings[behind]);
+    bends.push((headings[i] - before) / SHARP_OVER);
+  }
+  return Math.max(0, peakOf(bends));
+}
+
+/** Whether a sample lies a window or more before the one at which the window ends. */
+const isOutside = ({ phase, y }: Shot, i: number, end: number): boolean =>
+  phase[end] - phase[i] >= 2 * Math.PI || y[end] - y[i] >= LONGEST_WINDOW;
+
+/** Where between a sample outside the window and the next, inside it, the window begins: share of the gap. */
+function windowShare({ phase, y }: Shot, behind: number, end: number): number {
+  const turned = phase[behind + 1] - phase[behind];
+  const byPhase = turned > 0 ? (phase[end] - 2 * Math.PI - phase[behind]) / turned : 0;
+  const byDistance = (y[end] - LONGEST_WINDOW - y[behind]) / (y[behind + 1] - y[behind]);
+  return Math.min(1, Math.max(0, byPhase, byDistance)); // whichever window begins later, the shorter one
+}
+
+/** Greatest of values at equal steps, the top of a parabola where it lies between them. */
+function peakOf(values: readonly number[]): number {
+  let top = 0;
+  for (let i = 1; i < values.length; i++) if (values[i] > values[top]) top = i;
+  const [a, b, c] = [values[top - 1], values[top], values[top + 1]];
+  const bend = a - 2 * b + c;
+  return bend < 0 ? b - (c - a) ** 2 / (8 * bend) : b; // at an end a neighbour is missing, and so is the bend
+}

@@ -1,0 +1,13 @@
+import type { Ball } from '../records/schemas/ball.js';
+import { coresOf } from './cores-of.js';
+import { oldHoles } from './old-holes.js';
+
+/**
+ * Makes sure that some core can have a ball's published numbers, or that its own can be, and that its earlier drillings can have been, before anyone answers more questions.
+ *
+ * @throws {InputError} `no-such-core`, `bad-core` or `bad-stl`; `layout-impossible` or `grip-impossible` of an earlier drilling
+ */
+export function checkBall(ball: Ball): void {
+  const { numbers, pinToMarker } = coresOf(ball, 'right', 'moment', 1);
+  oldHoles(ball, 'right', numbers.radius, pinToMarker);
+}

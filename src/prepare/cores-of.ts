@@ -1,0 +1,89 @@
+import { isUnusual } from '../ball/core/build.js';
+import type { CoreFamily, PublishedNumbers } from '../ball/core/published.js';
+import type { BallBody } from '../ball/drill/ball-body.js';
+import type { OunceConvention } from '../ball/drill/static-weights.js';
+import { turnPart } from '../ball/solid/part.js';
+import { turnAboutZ } from '../math/mat3.js';
+import { type Ball, hasOwnCore } from '../records/schemas/ball.js';
+import type { Bowler } from '../records/schemas/bowler.js';
+import { type CoreFitter, fitCores } from './fit-cores.js';
+import { MARK_NAMES, markOf } from './mark-of.js';
+import { ownBall } from './own-core.js';
+import { familiesOf, publishedNumbers, seenBy } from './published-numbers.js';
+
+/** What kind of core a ball may have: a family fitted to published numbers, or its own. */
+export type CoreKind = CoreFamily | 'own';
+
+/** The cores that stand for a ball's. */
+export interface Cores {
+  readonly numbers: PublishedNumbers;
+  readonly families: readonly CoreKind[];
+  /** Several that all have the published numbers, or the ball's own alone. */
+  readonly bodies: readonly BallBody[];
+  /** Arc from the pin to the marker, rad: a quarter of the ball to a mass-bias mark, else as far as the CG. */
+  readonly pinToMarker: number;
+  /** What the marker is called; null where it lies on the pin and shows no direction. */
+  readonly marker: string | null;
+  /** What is known of an own core; empty for a fitted one. */
+  readonly known: readonly string[];
+  readonly warnings: readonly string[];
+}
+
+/**
+ * The cores that stand for a ball's: its own, or some fitted to its published numbers.
+ *
+ * @param count  how many to fit
+ * @throws {InputError} `no-such-core` when no core has the published numbers; `bad-core` or `bad-stl` when
+ *   the ball's own cannot be
+ */
+export function coresOf(
+  ball: Ball,
+  hand: Bowler['hand'],
+  ounce: OunceConvention,
+  count: number,
+  fitter?: CoreFitter,
+): Cores {
+  if (hasOwnCore(ball)) {
+    const { numbers, body, known, warnings } = ownBall(ball, hand);
+    const marker = numbers.family === 'asymmetric' ? 'mass-bias mark' : 'marker';
+    return { numbers, families: ['own'], bodies: [body], pinToMarker: Math.PI / 2, marker, known, warnings };
+  }
+  const seen = seenBy(hand, ball);
+  const numbers = publishedNumbers(seen, ounce);
+  const mark = markOf(ball);
+  const fitted = fitCores(seen, ounce, count, fitter);
+  const bodies = mark ? fitted : fitted.map(turnedSomehow);
+  return {
+    numbers,
+    families: familiesOf(ball),
+    bodies,
+    pinToMarker: mark === 'mass-bias' ? Math.PI / 2 : numbers.pinToCg,
+    marker: mark && MARK_NAMES[mark],
+    known: [],
+    warnings: fitWarnings(bodies, numbers.mass, count),
+  };
+}
+
+/** Without a mark nothing says how a core will be turned about its pin: each is turned another way. */
+const turnedSomehow = (body: BallBody, i: number): BallBody => {
+  const turn = turnAboutZ(GOLDEN_ANGLE * i);
+  return { ...body, core: body.core.map((part) => turnPart(part, turn)) };
+};
+
+/** Multiples of it are spread evenly over a turn, however many there are, rad. */
+const GOLDEN_ANGLE = Math.PI * (3 - Math.sqrt(5));
+
+/** What fitted cores say about their ball: that it is seldom built so, or hardly can be. */
+function fitWarnings(bodies: readonly BallBody[], mass: number, count: number): string[] {
+  const unusual = bodies.filter((body) => isUnusual(body, mass)).length;
+  return [
+    ...(bodies.length < count ? [fewCores(bodies.length)] : []),
+    ...(unusual > bodies.length / 2 ? [UNUSUAL_BUILD] : []),
+  ];
+}
+
+const fewCores = (found: number): string =>
+  `Only ${found === 1 ? 'one core was' : `${found} cores were`} found with this ball’s numbers, too few to say how far the drilled numbers may lie apart. Check the numbers for a slip before anything is drilled.`;
+
+const UNUSUAL_BUILD =
+  'This ball is at the edge of what is usually built: most of the cores with its numbers need an uncommon cover (under 3/4 in thick, lighter than 1.15 or heavier than 1.23 g/cc) or a lighter filler than is common.';

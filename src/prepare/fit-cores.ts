@@ -1,0 +1,37 @@
+import { type Ensemble, fitEnsemble } from '../ball/core/ensemble.js';
+import type { CoreFamily, PublishedNumbers } from '../ball/core/published.js';
+import type { BallBody } from '../ball/drill/ball-body.js';
+import type { OunceConvention } from '../ball/drill/static-weights.js';
+import type { PublishedBall } from '../records/schemas/ball.js';
+import { impossibleCore } from './impossible-core.js';
+import { familiesOf, publishedNumbers } from './published-numbers.js';
+
+/** Finds so many cores that have published numbers; one that remembers answers as one that does not. */
+export type CoreFitter = (published: PublishedNumbers, count: number) => Ensemble;
+
+/**
+ * Cores that all have a ball's published numbers, equally many of each family it may be of, as far as there are any.
+ *
+ * @throws {InputError} `no-such-core` when no family has any, naming the number at fault and what would work
+ */
+export function fitCores(
+  ball: PublishedBall,
+  ounce: OunceConvention,
+  count: number,
+  fitter: CoreFitter = fitEnsemble,
+): readonly BallBody[] {
+  const published = publishedNumbers(ball, ounce);
+  const families = familiesOf(ball);
+  const share = Math.ceil(count / families.length);
+  const fitFamily = (family: CoreFamily, many: number): Ensemble => fitter({ ...published, family }, many);
+  const ensembles = families.map((family) => fitFamily(family, share));
+  const found = ensembles.reduce((sum, { bodies }) => sum + bodies.length, 0);
+  if (found === 0) throw impossibleCore(ball, ounce, ensembles);
+  if (found >= count) return ensembles.flatMap(({ bodies }) => bodies);
+  // a family that has enough stands in for one that has not
+  return families.flatMap((family, i) =>
+    ensembles[i].bodies.length < share
+      ? ensembles[i].bodies
+      : fitFamily(family, share + count - found).bodies,
+  );
+}

@@ -1,0 +1,34 @@
+import type { LayoutAnswer } from '../records/answers/answer.js';
+import { type Ball, hasOwnCore } from '../records/schemas/ball.js';
+import type { LayoutNumbers } from '../records/text/layout-text.js';
+import type { Mark } from '../records/text/written-layout.js';
+import { MIDDLE_LAYOUT } from './middle-layout.js';
+import { familiesOf } from './published-numbers.js';
+import { SIXTEENTH } from './tape-reading.js';
+
+/**
+ * The mark that a ball's drilling angles are measured to: the one whose place about the pin is known. That is the
+ * mass-bias mark of an asymmetric ball, around an own core its marker, else the CG mark; none where the CG lies on the
+ * pin, for then nothing on the ball shows a direction, and there is no drilling angle.
+ */
+export function markOf(ball: Ball): Mark | null {
+  if (hasOwnCore(ball) || familiesOf(ball)[0] === 'asymmetric') return 'mass-bias';
+  return ball.pinToCgIn < SIXTEENTH ? null : 'cg';
+}
+
+/** What people call it. */
+export const MARK_NAMES: Readonly<Record<Mark, string>> = { cg: 'CG mark', 'mass-bias': 'mass-bias mark' };
+
+/** Stands in the place of a drilling angle that a ball does not have. */
+export const NO_ANGLE_DEG = MIDDLE_LAYOUT.drillingAngleDeg;
+
+/** The numbers of a layout that was answered. */
+export const numbersOf = ({
+  drillingAngleDeg,
+  pinToPapIn,
+  valAngleDeg,
+}: Pick<LayoutAnswer, 'drillingAngleDeg' | 'pinToPapIn' | 'valAngleDeg'>): LayoutNumbers => ({
+  drillingAngleDeg: drillingAngleDeg ?? NO_ANGLE_DEG,
+  pinToPapIn,
+  valAngleDeg,
+});

@@ -1,0 +1,104 @@
+import { type OwnCore, ownBody } from '../ball/core/own-body.js';
+import type { PublishedNumbers } from '../ball/core/published.js';
+import { type BallBody, bodyMoments } from '../ball/drill/ball-body.js';
+import { type InertiaNumbers, inertiaNumbers } from '../ball/drill/drilled-numbers.js';
+import { fromMoments } from '../ball/mass/mass-properties.js';
+import { InputError } from '../base/errors.js';
+import { from, GRAM_PER_CC, INCH, OUNCE, POUND, to } from '../base/units.js';
+import { norm, type Vec3 } from '../math/vec3.js';
+import { LEAST_MASS_BIAS_IN, type OwnCoreBall, USUAL_CIRCUMFERENCE_IN } from '../records/schemas/ball.js';
+import type { Bowler } from '../records/schemas/bowler.js';
+import { LENGTH } from './core-file/core-pose.js';
+import { coreRoom } from './core-file/core-room.js';
+import { coreWarnings } from './core-file/core-warnings.js';
+import { fillerFault } from './core-file/filler-fault.js';
+import { placeParts } from './core-file/place-parts.js';
+
+/** A ball around a core that its file describes. */
+export interface OwnBall {
+  /** What a maker would publish of it; the family says only whether it has a mass bias. */
+  readonly numbers: PublishedNumbers;
+  readonly body: BallBody;
+  /** What is known of the core, and what follows from it. */
+  readonly known: readonly string[];
+  readonly warnings: readonly string[];
+}
+
+/**
+ * Builds the ball around its own core.
+ *
+ * @param hand  a left-hander's ball is computed as its mirror image; a core need not be its own
+ * @throws {InputError} `bad-core` with every fault of its parts, or of its filler; `bad-stl`
+ */
+export function ownBall(ball: OwnCoreBall, hand: Bowler['hand']): OwnBall {
+  const { core, path } = ball.coreFile;
+  const radius = from(ball.circumferenceIn ?? USUAL_CIRCUMFERENCE_IN, INCH) / (2 * Math.PI);
+  const placed = placeParts(ball.coreFile, hand === 'left');
+  const room = coreRoom(core, placed.solids, radius);
+  const faults = [...placed.faults, ...room.faults];
+  if (faults.length > 0) throw new InputError('bad-core', faults, path);
+
+  const described: OwnCore = {
+    coverThickness: from(core.cover.thickness, LENGTH[core.unit]),
+    coverDensity: from(core.cover.densityGcc, GRAM_PER_CC),
+    solids: placed.solids,
+  };
+  const own = ownBody(described, radius, from(ball.weightLb, POUND));
+  const unfilled = fillerFault(own, described, core.parts);
+  if (unfilled) throw new InputError('bad-core', unfilled, path);
+
+  const { fillerDensity } = own.body;
+  const { numbers, inertia, p_BoBcm_C } = numbersOf(own.body);
+  return {
+    numbers,
+    body: own.body,
+    known: knownOf(ball, numbers, fillerDensity),
+    warnings: [
+      ...room.warnings,
+      ...placed.warnings,
+      ...coreWarnings({ ball, numbers, inertia, p_BoBcm_C, fillerDensity }),
+    ],
+  };
+}
+
+/** What would be published of a ball, from its body. */
+function numbersOf(body: BallBody): {
+  readonly numbers: PublishedNumbers;
+  readonly inertia: InertiaNumbers;
+  readonly p_BoBcm_C: Vec3; // m
+} {
+  const whole = fromMoments(bodyMoments(body));
+  const { mass, p_BoBcm_B: p } = whole;
+  const inertia = inertiaNumbers(whole);
+  const { lowRg, differential, intermediateDifferential } = inertia;
+  return {
+    numbers: {
+      mass,
+      radius: body.radius,
+      lowRg,
+      differential,
+      intermediateDifferential,
+      pinToCg: Math.atan2(Math.hypot(p[0], p[1]), p[2]),
+      topMoment: mass * norm(p),
+      family: intermediateDifferential > from(LEAST_MASS_BIAS_IN, INCH) ? 'asymmetric' : 'plain',
+    },
+    inertia,
+    p_BoBcm_C: p,
+  };
+}
+
+function knownOf(
+  { coreFile: { core }, weightLb }: OwnCoreBall,
+  numbers: PublishedNumbers,
+  filler: number,
+): string[] {
+  const { cover, unit, parts } = core;
+  const count = parts.length === 1 ? 'one part' : `${parts.length} parts`;
+  const top = to(numbers.topMoment / numbers.radius, OUNCE).toFixed(1);
+  const cg = to(numbers.pinToCg * numbers.radius, INCH).toFixed(1);
+  return [
+    `The core is the ball’s own: ${core.name}, ${count}. Nothing is fitted, so the drilled numbers have no bands.`,
+    `Cover ${cover.thickness} ${unit} thick at ${cover.densityGcc} g/cc, as the core file says; the filler’s ${to(filler, GRAM_PER_CC).toFixed(2)} g/cc follow from the weight of ${weightLb} lb.`,
+    `From the core follow ${top} oz of top weight and a CG ${cg} in from the pin; the marker lies a quarter of the ball from the pin.`,
+  ];
+}

@@ -1,0 +1,64 @@
+import { z } from 'zod';
+import { wantSchema } from '../schemas/want.js';
+import { leverEffectSchema, reactionSchema } from './answer.js';
+
+const n = z.number();
+
+const rolledSchema = z.strictObject({
+  layout: z.string(),
+  score: n.meta({ description: '0 to 100, in the nominal world.' }),
+  reaction: reactionSchema,
+});
+
+/** One bowler with one ball on one lane: the best layout, and what else would move the reaction. */
+export const coachPairSchema = z
+  .strictObject({
+    schema: z.literal('flarewise/coach-pair/1'),
+    bowler: z.string(),
+    ball: z.string(),
+    lane: z.string(),
+    want: wantSchema,
+    best: rolledSchema.extend({
+      beatsMiddle: n.meta({
+        description: 'Share of worlds in which it scores above the usual middle layout.',
+      }),
+      meanScore: n.meta({ description: 'Mean over all worlds.' }),
+    }),
+    middle: rolledSchema,
+    levers: z
+      .array(leverEffectSchema)
+      .meta({ description: 'What other changes would do with the usual middle layout.' }),
+    advice: z.enum(['layout', 'surface', 'ball', 'none']),
+    says: z.string(),
+  })
+  .meta({ title: 'A pair of bowler and ball' });
+
+/** All balls of one bowler on one lane beside one another. */
+export const coachBagSchema = z
+  .strictObject({
+    schema: z.literal('flarewise/coach-bag/1'),
+    bowler: z.string(),
+    lane: z.string(),
+    alike: z
+      .array(z.tuple([z.string(), z.string()]))
+      .meta({ description: 'Balls that do the same, each with its best layout.' }),
+    gaps: z.array(z.strictObject({ fromBoards: n, toBoards: n })).meta({
+      description: 'Total hook, boards, that lies between two balls farther apart than the others.',
+    }),
+    says: z.array(z.string()),
+  })
+  .meta({ title: 'A bag of balls' });
+
+/** A pair that could not be answered, and why. */
+export const coachFaultSchema = z.strictObject({
+  schema: z.literal('flarewise/coach-fault/1'),
+  bowler: z.string(),
+  ball: z.string(),
+  lane: z.string(),
+  fault: z.string(),
+});
+
+export type CoachPair = z.infer<typeof coachPairSchema>;
+export type CoachBag = z.infer<typeof coachBagSchema>;
+export type CoachFault = z.infer<typeof coachFaultSchema>;
+export type CoachLine = CoachPair | CoachBag | CoachFault;

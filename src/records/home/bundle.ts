@@ -1,0 +1,94 @@
+import { basename, extname } from 'node:path';
+import { type Fault, InputError } from '../../base/errors.js';
+import { readBowlerList } from '../read/bowler-list.js';
+import { type PackedCore, packCore, unpackCore } from '../read/packed-core.js';
+import { readCore } from '../read/read-core.js';
+import { BUNDLE_FILE, fileBeside, LIST_FILE } from '../read/read-file.js';
+import { parseRecord, type RecordSchema, readJson, readText } from '../read/read-record.js';
+import { RECORD_KINDS, type RecordKind, type RecordOf, recordKindOf, SCHEMAS } from '../read/record-kinds.js';
+import type { CoreFile } from '../schemas/core.js';
+import { checkedId, idFrom } from '../text/record-id.js';
+
+/** A record out of a file, with the id it had in a bundle, or that its file's name makes. */
+export interface Imported {
+  readonly kind: RecordKind;
+  readonly id?: string;
+  readonly record: RecordOf[RecordKind];
+  /** Of a ball with a core of its own: the core and its meshes. */
+  readonly coreFile?: CoreFile;
+}
+
+const BUNDLE = 'flarewise/shelf/1';
+
+/** A record as it stands in a bundle: a core travels along, and no path of this machine does. */
+export interface Bundled {
+  readonly kind: RecordKind;
+  readonly id?: string;
+  readonly record: RecordOf[RecordKind];
+  readonly core?: PackedCore;
+}
+
+/** @throws {InputError} `too-large` for a core that no bundle takes */
+export const bundled = ({ coreFile, record, ...name }: Imported): Bundled =>
+  coreFile
+    ? { ...name, record: { ...record, core: 'core.json' } as Bundled['record'], core: packCore(coreFile) }
+    : { ...name, record };
+
+/** Many records as one JSON value, for `importedFrom` to read. */
+export const bundleOf = (records: readonly Bundled[]) => ({ schema: BUNDLE, records });
+
+/**
+ * The records of a file: a single one, a bundle, or a coach's list of bowlers (`.csv`, `.tsv`, `.txt`).
+ *
+ * @throws {InputError} as `readRecord` and `readBowlerList` do; `bad-id`, with all bad ids of a bundle at once
+ */
+export function importedFrom(path: string): readonly Imported[] {
+  if (/\.(csv|tsv|txt)$/i.test(path))
+    return readBowlerList(readText(path, LIST_FILE), path).map((record) => ({ kind: 'bowler', record }));
+  const value = readJson(path, BUNDLE_FILE) as { schema?: unknown; records?: unknown } | null;
+  if (value?.schema !== BUNDLE)
+    return [{ ...importedRecord(value, path), id: idFrom(basename(path, extname(path))) }];
+  if (!Array.isArray(value.records))
+    throw new InputError('bad-record', { field: 'records', rule: 'must be a list', got: 'none' }, path);
+  const faults = value.records.flatMap((each: BundleEntry, i) => idFaults(each?.id, `records[${i}].id`));
+  if (faults.length > 0) throw new InputError('bad-id', faults, path);
+  return value.records.map((each: BundleEntry) => ({
+    ...importedRecord(each?.record, path, each?.core),
+    ...(typeof each?.id === 'string' ? { id: each.id } : {}),
+  }));
+}
+
+type BundleEntry = { readonly id?: unknown; readonly record?: unknown; readonly core?: unknown } | null;
+
+function idFaults(id: unknown, field: string): readonly Fault[] {
+  try {
+    if (typeof id === 'string') checkedId(id);
+    return [];
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return error.faults.map((fault) => ({ ...fault, field }));
+  }
+}
+
+/** @param packed  the core that travelled along; a ball without one names a file beside `path` */
+function importedRecord(value: unknown, path: string, packed?: unknown): Imported {
+  const kind = recordKindOf(value);
+  if (kind) {
+    const schema = SCHEMAS[kind] as RecordSchema<RecordOf[RecordKind]>;
+    const record = parseRecord(schema, value, path);
+    if (!('core' in record)) return { kind, record };
+    const coreFile =
+      packed === undefined ? readCore(fileBeside(path, record.core)) : unpackCore(packed, path);
+    return { kind, record, coreFile };
+  }
+  throw new InputError(
+    'wrong-kind',
+    {
+      field: 'schema',
+      rule: `must name a record that is kept: ${RECORD_KINDS.map((each) => `flarewise/${each}/1`).join(', ')}`,
+      got: JSON.stringify((value as { schema?: unknown } | null | undefined)?.schema ?? null),
+      hint: 'Compare it with the files in data/.',
+    },
+    path,
+  );
+}

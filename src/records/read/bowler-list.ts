@@ -1,0 +1,188 @@
+import { CsvError, parse } from 'csv-parse/sync';
+import { stringify } from 'csv-stringify/sync';
+import { type Fault, InputError, MOST_FAULTS } from '../../base/errors.js';
+import { shortened } from '../../base/visible.js';
+import { type Bowler, bowlerSchema } from '../schemas/bowler.js';
+import { guardedCell, unguardedCell } from '../text/csv-cell.js';
+import { nearestWord } from '../text/nearest-word.js';
+import { parseSigned } from '../text/parse-signed.js';
+import { faultCount, faultsOf } from './faults.js';
+
+/* A coach's list: bowlers as comma-separated values, one a row, with the names of the record's fields as heads. */
+
+const TEXTS = ['name', 'note', 'hand', 'skill'] as const;
+const NUMBERS = [
+  'speedMph',
+  'revRateRpm',
+  'axisTiltDeg',
+  'axisRotationDeg',
+  'papOverIn',
+  'papUpIn',
+  'laydownBoard',
+] as const;
+const HEADS = ['name', 'hand', 'thumbHole', ...NUMBERS, 'skill', 'note'] as const;
+const NEEDED = HEADS.filter((head) => !['laydownBoard', 'skill', 'note'].includes(head));
+
+/**
+ * Reads a list of bowlers.
+ *
+ * Cells are typed as a person writes them: `4 7/8`, `1/4 down`, `yes`. An empty cell is a field left out.
+ * Grips and scatters have no column: they take a JSON record.
+ *
+ * @param source  the file's name, for the error
+ * @throws {InputError} `broken-list` or `bad-list`, with the faults of all rows at once, up to so many as an error names
+ */
+export function readBowlerList(text: string, source: string): readonly Bowler[] {
+  const { heads, rows } = cellsOf(text, source);
+  if (rows.length === 0)
+    throw new InputError(
+      'bad-list',
+      { field: 'file', rule: 'must have a row for each bowler below its heads', got: 'no row' },
+      source,
+    );
+  if (rows.length > MOST_ROWS)
+    throw new InputError(
+      'bad-list',
+      {
+        field: 'file',
+        rule: `must have at most ${MOST_ROWS.toLocaleString('en')} rows`,
+        got: 'more',
+        hint: 'Divide it into several.',
+      },
+      source,
+    );
+  checkHeads(heads, source);
+  const faults: Fault[] = [];
+  let count = 0;
+  const bowlers = rows.flatMap((row, i): Bowler[] => {
+    const record = recordOf(row);
+    const result = bowlerSchema.safeParse(record);
+    if (result.success) return [result.data];
+    const { issues } = result.error;
+    count += faultCount(issues);
+    if (faults.length >= MOST_FAULTS) return [];
+    const who = row.name ? ` (${shortened(row.name, 80)})` : '';
+    const found = faultsOf(issues, bowlerSchema, record);
+    faults.push(...found.map((fault) => ({ ...fault, field: `row ${i + 2}${who}: ${fault.field}` })));
+    return [];
+  });
+  if (count > 0) throw new InputError('bad-list', faults, source, count);
+  return bowlers;
+}
+
+/** The list of these bowlers; what has no column (grip, scatter) is left out. */
+export const wordBowlerList = (bowlers: readonly Bowler[]): string =>
+  stringify(
+    bowlers.map(({ pap, thumbHole, ...bowler }) => ({
+      ...bowler,
+      thumbHole: thumbHole ? 'yes' : 'no',
+      papOverIn: pap.overIn,
+      papUpIn: pap.upIn,
+    })),
+    { header: true, columns: [...HEADS], record_delimiter: 'windows', cast: { string: guardedCell } },
+  );
+
+/** Far more than a club has; each is checked in some microseconds. */
+const MOST_ROWS = 20_000;
+
+type Row = Readonly<Record<string, string>>;
+
+function cellsOf(text: string, source: string) {
+  let heads: readonly string[] = [];
+  try {
+    const rows: readonly Row[] = parse(text, {
+      bom: true,
+      columns: (first: string[]) => {
+        heads = first;
+        return first;
+      },
+      trim: true,
+      cast: unguardedCell,
+      skip_empty_lines: true,
+      delimiter: delimiterOf(text),
+      to: MOST_ROWS + 1,
+    });
+    return { heads, rows };
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    throw new InputError(
+      'broken-list',
+      {
+        field: 'file',
+        rule: 'must be comma-separated values with as many cells in each row as heads',
+        got: error.message,
+        hint: 'A cell that holds a comma stands in double quotes.',
+      },
+      source,
+    );
+  }
+}
+
+/** Comma, semicolon or tab, whichever the heads have most of: spreadsheets differ by country. */
+function delimiterOf(text: string): string {
+  const [heads = ''] = text.split('\n', 1);
+  const count = (sign: string): number => heads.split(sign).length;
+  return [',', ';', '\t'].reduce((best, sign) => (count(sign) > count(best) ? sign : best));
+}
+
+/** @throws {InputError} `bad-list` */
+function checkHeads(heads: readonly string[], source: string): void {
+  const isKnown = (head: string): boolean => HEADS.some((known) => known === head);
+  const unknown = heads.filter((head) => !isKnown(head));
+  const missing = NEEDED.filter((head) => !heads.includes(head));
+  const twice = HEADS.filter((head) => heads.indexOf(head) !== heads.lastIndexOf(head));
+  const count = unknown.length + missing.length + twice.length;
+  if (count === 0) return;
+  const faults: Fault[] = [
+    ...twice.map((head) => ({
+      field: `column ${head}`,
+      rule: 'must be there once',
+      got: 'two of them',
+      hint: 'Leave out one of the two.',
+    })),
+    ...missing.map((head) => ({
+      field: `column ${head}`,
+      rule: 'must be there',
+      got: 'none',
+      hint: 'Export a bowler with flarewise shelf export --csv to see the columns.',
+    })),
+    ...unknown.slice(0, MOST_FAULTS).map((head) => {
+      const near = nearestWord(head, HEADS);
+      return {
+        field: `column ${shortened(head, 80)}`,
+        rule: 'must not be there: no such column is known',
+        got: JSON.stringify(shortened(head, 80)),
+        hint: near ? `Did you mean ${near}?` : `Known columns: ${HEADS.join(', ')}.`,
+      };
+    }),
+  ];
+  throw new InputError('bad-list', faults, source, count);
+}
+
+/** A row as a record; a cell that is no number stays text, for the schema to refuse it by name. */
+function recordOf(row: Row): unknown {
+  const given = (head: string): boolean => row[head] !== undefined && row[head] !== '';
+  const number = (head: string): unknown => {
+    if (!given(head)) return undefined;
+    const value = parseSigned(row[head]);
+    return Number.isNaN(value) ? row[head] : value;
+  };
+  const { papOverIn, papUpIn, ...numbers } = Object.fromEntries(NUMBERS.map((head) => [head, number(head)]));
+  const record = {
+    schema: 'flarewise/bowler/1',
+    ...Object.fromEntries(TEXTS.map((head) => [head, given(head) ? row[head] : undefined])),
+    thumbHole: given('thumbHole') ? (YES_NO[row.thumbHole.toLowerCase()] ?? row.thumbHole) : undefined,
+    ...numbers,
+    pap: { overIn: papOverIn, upIn: papUpIn },
+  };
+  return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined));
+}
+
+const YES_NO: Readonly<Record<string, boolean>> = {
+  yes: true,
+  no: false,
+  true: true,
+  false: false,
+  y: true,
+  n: false,
+};

@@ -1,0 +1,135 @@
+import { z } from 'zod';
+import { type Fault, MOST_FAULTS } from '../../base/errors.js';
+import { shortened } from '../../base/visible.js';
+import { nearestWord } from '../text/nearest-word.js';
+import { numberHint } from '../text/number-hint.js';
+
+type Issue = z.core.$ZodIssue;
+
+/** The issues of a failed check as faults: field, rule, value given, remedy. No more than an error names. */
+export const faultsOf = (issues: readonly Issue[], schema: z.ZodType, value: unknown): Fault[] =>
+  issues
+    .slice(0, MOST_FAULTS)
+    .flatMap((issue) =>
+      issue.code === 'unrecognized_keys'
+        ? unknownFields(issue, schema, value)
+        : [faultOf(issue, schema, value)],
+    )
+    .slice(0, MOST_FAULTS);
+
+/** How many faults a failed check found. */
+export const faultCount = (issues: readonly Issue[]): number =>
+  issues.reduce((sum, issue) => sum + (issue.code === 'unrecognized_keys' ? issue.keys.length : 1), 0);
+
+function faultOf(issue: Issue, schema: z.ZodType, value: unknown): Fault {
+  const given = valueAt(value, issue.path);
+  const nearNumber =
+    typeof given === 'string' && issue.code === 'invalid_type' && issue.expected === 'number'
+      ? numberHint(given)
+      : null;
+  const hint = nearNumber ?? hintOf(issue) ?? hintAt(schema, issue.path, value);
+  const missing = given === undefined;
+  return {
+    field: wordPath(issue.path),
+    rule: ruleOf(issue),
+    got: missing ? 'nothing: it is missing' : shorten(given),
+    ...(hint ? { hint } : {}),
+  };
+}
+
+/** The rule in words: the schema's own, but for objects and lists, of which a schema says nothing. */
+function ruleOf(issue: Issue): string {
+  if (issue.code !== 'invalid_type') return issue.message;
+  if (issue.path.length === 0) return 'must be a JSON object';
+  if (issue.expected === 'object') return 'must be an object: fields in { }';
+  if (issue.expected === 'array') return 'must be a list: entries in [ ]';
+  return issue.message;
+}
+
+function unknownFields(issue: Issue & { keys: string[] }, schema: z.ZodType, value: unknown): Fault[] {
+  const known = Object.keys(shapeAt(schema, issue.path, value) ?? {});
+  return issue.keys.slice(0, MOST_FAULTS).map((key) => {
+    const near = nearestWord(key, known);
+    return {
+      field: wordPath([...issue.path, key]),
+      rule: 'must not be there: no such field is known',
+      got: shorten(valueAt(value, [...issue.path, key])),
+      hint: near ? `Did you mean "${near}"?` : `Known fields: ${known.join(', ')}.`,
+    };
+  });
+}
+
+const hintOf = (issue: Issue): string | undefined =>
+  issue.code === 'custom' ? (issue.params as { hint?: string } | undefined)?.hint : undefined;
+
+/** The hint that a field's schema carries in its metadata. */
+function hintAt(schema: z.ZodType, path: readonly PropertyKey[], value: unknown): string | undefined {
+  const hint = (schemaAt(schema, path, value)?.meta() as { hint?: unknown } | undefined)?.hint;
+  return typeof hint === 'string' ? hint : undefined;
+}
+
+/**
+ * The schema of the field at a path, without its `optional` and `nullable` wrappers; of a choice of several
+ * schemas, the one the value says it is.
+ */
+function schemaAt(schema: z.ZodType, path: readonly PropertyKey[], value: unknown): z.ZodType | undefined {
+  let at: z.ZodType | undefined = meant(schema, value);
+  for (const [i, key] of path.entries()) {
+    if (at instanceof z.ZodObject) at = at.shape[key as string] as z.ZodType | undefined;
+    else if (at instanceof z.ZodArray) at = at.element as z.ZodType;
+    else if (at instanceof z.ZodTuple) at = at.def.items[key as number] as z.ZodType | undefined;
+    else return undefined;
+    if (at) at = meant(at, valueAt(value, path.slice(0, i + 1)));
+  }
+  return at;
+}
+
+const shapeAt = (
+  schema: z.ZodType,
+  path: readonly PropertyKey[],
+  value: unknown,
+): Record<string, unknown> | undefined => {
+  const at = schemaAt(schema, path, value);
+  return at instanceof z.ZodObject ? at.shape : undefined;
+};
+
+function meant(schema: z.ZodType, value: unknown): z.ZodType | undefined {
+  const inner = unwrap(schema);
+  if (!(inner instanceof z.ZodDiscriminatedUnion)) return inner;
+  const { discriminator } = inner.def;
+  const options = inner.options as readonly z.ZodObject[];
+  return options.find(({ shape }) => {
+    const tag = shape[discriminator];
+    return tag instanceof z.ZodLiteral && tag.value === valueAt(value, [discriminator]);
+  });
+}
+
+function unwrap(schema: z.ZodType): z.ZodType {
+  return schema instanceof z.ZodOptional || schema instanceof z.ZodNullable
+    ? unwrap(schema.unwrap() as z.ZodType)
+    : schema;
+}
+
+function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
+  let at: unknown = value;
+  for (const key of path) {
+    if (typeof at !== 'object' || at === null) return undefined;
+    at = (at as Record<PropertyKey, unknown>)[key];
+  }
+  return at;
+}
+
+/** A path as it would be written in the file: `pap.overIn`, `zones[2].toFt`. */
+const wordPath = (path: readonly PropertyKey[]): string =>
+  path.reduce<string>(
+    (text, key) => (typeof key === 'number' ? `${text}[${key}]` : text ? `${text}.${word(key)}` : word(key)),
+    '',
+  ) || 'record';
+
+/** A name of a field; one of another program may be of any length. */
+const word = (key: PropertyKey): string => shortened(String(key), 80);
+
+function shorten(value: unknown): string {
+  const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
+  return shortened(text, 60);
+}

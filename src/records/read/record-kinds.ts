@@ -1,0 +1,28 @@
+import { type BallRecord, ballSchemaFor } from '../schemas/ball.js';
+import { type Bowler, bowlerSchema } from '../schemas/bowler.js';
+import { type DrilledLayout, drilledLayoutSchema } from '../schemas/drilled-layout.js';
+import { type Lane, laneSchema } from '../schemas/lane.js';
+import { kindInTag, type RecordSchema } from './read-record.js';
+
+/** The records a person keeps, by kind, as they stand in their files. */
+export interface RecordOf {
+  bowler: Bowler;
+  ball: BallRecord;
+  lane: Lane;
+  layout: DrilledLayout;
+}
+
+export type RecordKind = keyof RecordOf;
+
+export const RECORD_KINDS = ['bowler', 'ball', 'lane', 'layout'] as const satisfies readonly RecordKind[];
+
+export const SCHEMAS: { readonly [K in RecordKind]: RecordSchema<RecordOf[K]> } = {
+  bowler: bowlerSchema,
+  ball: ballSchemaFor,
+  lane: laneSchema,
+  layout: drilledLayoutSchema,
+};
+
+/** The kind that a record's tag names; null when it is none that is kept. */
+export const recordKindOf = (value: unknown): RecordKind | null =>
+  RECORD_KINDS.find((kind) => kind === kindInTag(value)) ?? null;

@@ -1,0 +1,90 @@
+import { type Fault, InputError } from '../../base/errors.js';
+import { numberHint } from './number-hint.js';
+import { singleBlanks } from './single-blanks.js';
+
+/** A layout in the angles notation, as people write it. */
+export interface LayoutNumbers {
+  readonly drillingAngleDeg: number;
+  readonly pinToPapIn: number;
+  readonly valAngleDeg: number;
+}
+
+const ORDER = 'The order is drilling angle x pin-to-PAP x VAL angle, like "70 x 4 1/2 x 30".';
+
+const LIMITS = {
+  drillingAngleDeg: [0, 180, 'drilling angle', 'degrees'],
+  pinToPapIn: [0, 6.75, 'pin-to-PAP', 'in'],
+  valAngleDeg: [0, 180, 'VAL angle', 'degrees'],
+} as const;
+
+/** A number as typed at a counter: `4`, `4.5`, `4 1/2`, `1/2`; NaN when it is none. */
+export function parseFraction(text: string): number {
+  const match = /^(\d+(?:\.\d*)?|\.\d+)?(?:(?:^|[ -])(\d+)\/(\d+))?$/.exec(singleBlanks(text));
+  if (!match || (match[1] === undefined && match[2] === undefined)) return Number.NaN;
+  const whole = match[1] === undefined ? 0 : Number(match[1]);
+  const part = match[2] === undefined ? 0 : Number(match[2]) / Number(match[3]);
+  return Number.isFinite(part) ? whole + part : Number.NaN;
+}
+
+/** Inches to the nearest sixteenth, as on a tape: `4 1/2`, `3 3/8`, `0`. */
+export const wordSixteenths = (inches: number): string => wordFraction(inches, 16);
+
+/** Inches to the nearest of so many parts (a power of two), as a fraction in its lowest terms: `31/32`. */
+export function wordFraction(inches: number, parts: number): string {
+  const count = Math.round(Math.abs(inches) * parts);
+  const sign = inches < 0 && count > 0 ? '-' : '';
+  const whole = Math.floor(count / parts);
+  let top = count % parts;
+  if (top === 0) return `${sign}${whole}`;
+  let bottom = parts;
+  while (top % 2 === 0) {
+    top /= 2;
+    bottom /= 2;
+  }
+  return `${sign}${whole > 0 ? `${whole} ` : ''}${top}/${bottom}`;
+}
+
+/** A layout as people write it: `70 x 4 1/2 x 30`. */
+export const wordLayout = (layout: LayoutNumbers): string =>
+  `${Math.round(layout.drillingAngleDeg)} x ${wordSixteenths(layout.pinToPapIn)} x ${Math.round(layout.valAngleDeg)}`;
+
+/** A layout without a drilling angle: `pin 4 1/2 x VAL 30`. */
+export const wordPinPlace = ({ pinToPapIn, valAngleDeg }: Omit<LayoutNumbers, 'drillingAngleDeg'>): string =>
+  `pin ${wordSixteenths(pinToPapIn)} x VAL ${Math.round(valAngleDeg)}`;
+
+/**
+ * Reads drilling angle (degrees) x pin-to-PAP (in) x VAL angle (degrees), fractions allowed.
+ *
+ * @throws {InputError} `layout-text` when it cannot be read or a number is out of range
+ */
+export function parseLayout(text: string): LayoutNumbers {
+  const written = text.split(/[x×*]/i);
+  if (written.length !== 3)
+    throw new InputError('layout-text', {
+      field: 'layout',
+      rule: 'must be drilling angle x pin-to-PAP x VAL angle',
+      got: JSON.stringify(text),
+      hint: 'Write it like "70 x 4 1/2 x 30".',
+    });
+  const parts = written.map((part) => singleBlanks(part).replace(/(°|deg|in|")$/i, ''));
+  const keys = ['drillingAngleDeg', 'pinToPapIn', 'valAngleDeg'] as const;
+  const values = parts.map(parseFraction);
+  const faults: Fault[] = [];
+  keys.forEach((key, i) => {
+    const [low, high, name, unit] = LIMITS[key];
+    const value = values[i] as number;
+    if (!(value >= low && value <= high))
+      faults.push({
+        field: `layout: ${name}`,
+        rule: `must be ${low} to ${high} ${unit}`,
+        got: JSON.stringify(parts[i]),
+        hint: numberHint(parts[i]) ?? ORDER,
+      });
+  });
+  if (faults.length > 0) throw new InputError('layout-text', faults);
+  return {
+    drillingAngleDeg: values[0] as number,
+    pinToPapIn: values[1] as number,
+    valAngleDeg: values[2] as number,
+  };
+}

@@ -1,0 +1,84 @@
+import { InputError } from '../../base/errors.js';
+import { type DistanceNumbers, parseDistances } from './distances-text.js';
+import { type LayoutNumbers, parseLayout } from './layout-text.js';
+import { parseQuantity } from './parse-quantity.js';
+import { singleBlanks } from './single-blanks.js';
+
+/** The mark a drilling angle is measured to. */
+export type Mark = 'cg' | 'mass-bias';
+
+/** A layout in whichever notation it was written. */
+export type WrittenLayout =
+  | { readonly notation: 'angles'; readonly numbers: LayoutNumbers; readonly mark: Mark | null }
+  | {
+      readonly notation: 'distances';
+      readonly numbers: DistanceNumbers;
+      readonly pinSide: 'above' | 'below';
+    };
+
+export const BOTH_NOTATIONS =
+  'Angles: "70 x 4 1/2 x 30", drilling angle x pin-to-PAP x VAL angle. Distances: "4 1/2 x 3 3/8 x 2", ' +
+  'pin-to-PAP x marker-to-PAP x pin buffer, in inches or with mm.';
+
+/** Greatest arc that the first or the last of three distances can have, in; angles that small are not drilled. */
+const MOST_ARC_IN = 6.75;
+
+const SIDE = /(?: ?, ?| )(?:pin )?(above|below)$/i;
+const MARKED = / ?(?:to (?:the )?)?(cg|mb|mass[ -]bias)(?: mark)?$/i;
+
+/**
+ * Reads a layout in angles or in distances.
+ *
+ * Both are three numbers. A degree sign makes them angles, `in`, `mm` or `cm` behind the first or the last one makes them
+ * distances; without either they are distances when the first and the last both are arcs that a ball has room for. A
+ * drilling angle may say its mark, `70 cg x 4 1/2 x 30`; distances may say on which side of the PAP the pin lies,
+ * `4 1/2 x 3 3/8 x 2 below`, and mean above where they do not.
+ *
+ * @throws {InputError} `layout-text` when it cannot be read either way, or a number is out of range
+ */
+export function readLayout(text: string): WrittenLayout {
+  const spaced = singleBlanks(text);
+  const side = SIDE.exec(spaced);
+  const written = spaced.replace(SIDE, '').split(/[x×*]/i);
+  if (written.length !== 3)
+    throw new InputError('layout-text', {
+      field: 'layout',
+      rule: 'must be three numbers with x between, angles or distances',
+      got: JSON.stringify(text),
+      hint: BOTH_NOTATIONS,
+    });
+  const parts = written.map(singleBlanks);
+  const marked = MARKED.exec(parts[0]);
+  const plain = parts.map((part, i) => inInches(i === 0 ? part.replace(MARKED, '') : part));
+  const ends = [parts[0], parts[2]] as [string, string];
+  if (marked || isAngles(ends, plain)) {
+    if (side)
+      throw new InputError('layout-text', {
+        field: 'layout',
+        rule: 'must not say above or below in angles',
+        got: JSON.stringify(text),
+        hint: 'A VAL angle above 90 puts the pin below the PAP.',
+      });
+    const mark = marked ? (/cg/i.test(marked[1] as string) ? 'cg' : 'mass-bias') : null;
+    return { notation: 'angles', numbers: parseLayout(plain.join(' x ')), mark };
+  }
+  return {
+    notation: 'distances',
+    numbers: parseDistances(plain.join(' x '), 'layout'),
+    pinSide: side?.[1]?.toLowerCase() === 'below' ? 'below' : 'above',
+  };
+}
+
+function isAngles(ends: readonly [string, string], plain: readonly string[]): boolean {
+  if (ends.some((end) => /(°|deg|degrees)$/i.test(end))) return true;
+  if (ends.some((end) => /(in|inches|"|mm|cm)$/i.test(end))) return false;
+  return !([plain[0], plain[2]] as [string, string]).every(
+    (end) => parseQuantity(end, 'in', 'in') <= MOST_ARC_IN,
+  );
+}
+
+/** A metric distance as decimal inches; anything else as it is. */
+function inInches(part: string): string {
+  const inches = /(mm|cm)$/i.test(part) ? parseQuantity(part, 'in', 'in') : Number.NaN;
+  return Number.isNaN(inches) ? part : String(inches);
+}

@@ -1,0 +1,51 @@
+import { stringify } from 'csv-stringify/sync';
+import type { CoachLine } from '../../records/answers/coach-answer.js';
+import { guardedCell } from '../../records/text/csv-cell.js';
+
+/** A coach's table as comma-separated values, one row for each bowler, ball and lane. */
+export const coachCsv = (lines: readonly CoachLine[]): string =>
+  stringify(
+    lines.flatMap((line) => {
+      const { schema } = line;
+      if (schema === 'flarewise/coach-bag/1') return [];
+      const { bowler, ball, lane } = line;
+      if (schema === 'flarewise/coach-fault/1') return [{ bowler, ball, lane, says: line.fault }];
+      const { best, middle, advice, says } = line;
+      return [
+        {
+          bowler,
+          ball,
+          lane,
+          advice,
+          layout: best.layout,
+          score: best.score,
+          usualScore: middle.score,
+          beatsMiddle: best.beatsMiddle,
+          hookStartFt: best.reaction.hookStartFt,
+          hookSharpnessDegPerFt: best.reaction.hookSharpnessDegPerFt,
+          totalHookBoards: best.reaction.totalHookBoards,
+          entryAngleDeg: best.reaction.entryAngleDeg,
+          flareIn: best.reaction.flareIn,
+          says,
+        },
+      ];
+    }),
+    { header: true, columns: HEADS, record_delimiter: 'windows', cast: { string: guardedCell } },
+  );
+
+const HEADS = [
+  'bowler',
+  'ball',
+  'lane',
+  'advice',
+  'layout',
+  'score',
+  'usualScore',
+  'beatsMiddle',
+  'hookStartFt',
+  'hookSharpnessDegPerFt',
+  'totalHookBoards',
+  'entryAngleDeg',
+  'flareIn',
+  'says',
+];

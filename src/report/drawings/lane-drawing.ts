@@ -1,0 +1,141 @@
+import { BOARD_COUNT } from '../../base/constants.js';
+import type { Lane } from '../../records/schemas/lane.js';
+import { boardAt } from '../lane/board-at.js';
+import { ARROWS, LENGTH_FT } from '../lane/lane-marks.js';
+import { filmAt } from '../lane/oil-film.js';
+import { type Glyphs, glyphs, type Page } from '../text/page.js';
+import { paragraph } from '../text/section.js';
+import { flow, wrap } from '../text/wrap.js';
+import { phaseAt } from '../wording/phases.js';
+import type { DrawnShot } from './drawn-shot.js';
+import { apartText } from './lane-apart.js';
+import { boardColumn, boardScale, fineColumn, pinDeck, pocketColumns } from './lane-columns.js';
+import { pathNotes, spreadNotes } from './lane-notes.js';
+
+/** Shots on one lane; remarks are about the first. */
+export interface DrawnLane {
+  readonly hand: 'right' | 'left';
+  readonly lane: Lane;
+  readonly shots: readonly DrawnShot[];
+}
+
+const FEET_PER_ROW = 3;
+const FEET_PER_LABEL = 15;
+/** Every so many rows the paths' signs stand in place of those of their phases. */
+const ROWS_PER_SIGN = 3;
+/** Film thickness from which oil is drawn as heavy and as thin, units (our own choice). */
+const HEAVY_UNITS = 25;
+const THIN_UNITS = 2;
+const NO_POCKET = 'No line was found that brings this ball to the pocket; the nearest one is drawn.';
+const LEFT = '     ';
+const LAST_ROW = LENGTH_FT / FEET_PER_ROW;
+const rowOf = (ft: number): number => Math.round((LENGTH_FT - ft) / FEET_PER_ROW);
+/** Notes beside the lane: columns they need, and columns they use at most. */
+const NARROWEST_NOTE = 28;
+const WIDEST_NOTE = 40;
+const LEGEND_COLUMNS = 80;
+
+/** Columns beside the lane that a board may not take: distances, edges, and the gap before the notes. */
+const AROUND = LEFT.length + 2 + 2;
+
+/**
+ * The lane seen from above, pins at the top; one row is three feet, one column a board, or two columns where there is room.
+ *
+ * A path's glyph says its phase, and every third row which path it is, so that colour is not needed. Notes stand beside
+ * the row they speak of where there is room, else below.
+ */
+export function laneDrawing(drawn: DrawnLane, page: Page): string[] {
+  const { hand, shots } = drawn;
+  const [first] = shots as readonly [DrawnShot, ...DrawnShot[]];
+  const signs = glyphs(page);
+  const perBoard = page.width >= AROUND + 2 * BOARD_COUNT + NARROWEST_NOTE ? 2 : 1;
+  const noteRoom = Math.min(WIDEST_NOTE, page.width - AROUND - perBoard * BOARD_COUNT);
+  const notes = pathNotes(first, page);
+  const beside = noteRoom >= NARROWEST_NOTE ? spreadNotes(notes, noteRoom, rowOf) : new Map<number, string>();
+
+  const rows: string[] = pinDeck(perBoard).map((pins, i, deck) => {
+    const cells = [...pins];
+    if (i === deck.length - 1)
+      for (const column of pocketColumns(hand, perBoard)) cells[column] = page.paint.strong(signs.pocket);
+    return `${LEFT} ${cells.join('')}`;
+  });
+  for (let row = 0; row <= LAST_ROW; row += 1) {
+    const ft = LENGTH_FT - row * FEET_PER_ROW;
+    const label = ft % FEET_PER_LABEL === 0 ? page.units.laneMark.show(ft) : '';
+    const note = beside.get(row);
+    const isSigned = shots.length > 1 && row % ROWS_PER_SIGN === 1;
+    const line = `${page.paint.quiet(`${label.padStart(LEFT.length - 1)} `)}${laneRow(drawn, ft, isSigned, perBoard, page)}`;
+    rows.push(note ? `${line}  ${note}` : line);
+  }
+  rows.push(
+    page.paint.quiet(
+      `${page.units.laneMark.name.padStart(LEFT.length - 1)}  ${boardScale(hand, perBoard)}  board`,
+    ),
+  );
+  rows.push('', ...legend(signs, drawn, page));
+  if (shots.length > 1) rows.push(...paragraph(apartText(shots, page.units), page, page.paint.quiet));
+  if (beside.size === 0) rows.push('', ...notes.flatMap(({ text }) => wrap(text, page.width, '  ')));
+  if (!first.line.reachesPocket) rows.push('', ...paragraph(NO_POCKET, page, page.paint.caution));
+  return rows.map((line) => line.trimEnd());
+}
+
+type Brush = (text: string) => string;
+
+/** One row of boards between the lane's edges: oil, arrows, and the paths over them, the first on top. */
+function laneRow(
+  { hand, lane, shots }: DrawnLane,
+  ft: number,
+  isSigned: boolean,
+  perBoard: number,
+  page: Page,
+): string {
+  const signs = glyphs(page);
+  const { quiet, strong } = page.paint;
+  const cells: { text: string; brush: Brush }[] = [{ text: signs.edge, brush: quiet }];
+  for (let column = 0; column < BOARD_COUNT; column += 1) {
+    const units = filmAt(lane, ft, BOARD_COUNT - column - 0.5);
+    const text = units >= HEAVY_UNITS ? signs.heavyOil : units >= THIN_UNITS ? signs.thinOil : ' ';
+    for (let i = 0; i < perBoard; i += 1) cells.push({ text, brush: quiet });
+  }
+  cells.push({ text: signs.edge, brush: quiet });
+
+  for (const arrow of ARROWS)
+    if (FEET_PER_ROW * Math.round(arrow.ft / FEET_PER_ROW) === ft)
+      cells[1 + boardColumn(arrow.board, hand) * perBoard] = { text: '^', brush: strong };
+  for (const { sign, path, reaction } of [...shots].reverse()) {
+    const board = boardAt(path, ft);
+    if (board === null) continue;
+    const phase = phaseAt(reaction, ft);
+    const text = isSigned ? sign : signs[phase];
+    cells[1 + fineColumn(board, hand, perBoard)] = { text, brush: isSigned ? strong : page.paint[phase] };
+  }
+  return painted(cells);
+}
+
+/** Cells side by side; those that follow one another in one look are painted at once. */
+function painted(cells: readonly { readonly text: string; readonly brush: Brush }[]): string {
+  const runs: { text: string; brush: Brush }[] = [];
+  for (const { text, brush } of cells) {
+    const last = runs.at(-1);
+    if (last?.brush === brush) last.text += text;
+    else runs.push({ text, brush });
+  }
+  return runs.map(({ text, brush }) => brush(text)).join('');
+}
+
+function legend(signs: Glyphs, { hand, lane, shots }: DrawnLane, page: Page): string[] {
+  const columns = Math.min(page.width, LEGEND_COLUMNS);
+  const paths = shots.length > 1 ? shots.map(({ sign, text }) => `${sign} ${text}`) : [];
+  const others = [
+    `${signs.skid} skid`,
+    `${signs.hook} hook`,
+    `${signs.roll} roll`,
+    `${signs.pocket} pocket`,
+    '^ aiming arrow',
+    `${signs.heavyOil} heavy oil`,
+    `${signs.thinOil} thin oil`,
+    ...(lane.games ? [`oil as laid, before ${lane.games} games`] : []),
+    `boards count from the ${hand}`,
+  ];
+  return [...flow(paths, columns, '  '), ...flow(others, columns, '  ')];
+}

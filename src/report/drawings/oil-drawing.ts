@@ -1,0 +1,73 @@
+import { BOARD_COUNT } from '../../base/constants.js';
+import type { LaneAnswer } from '../../records/answers/lane-answer.js';
+import { ARROWS, filmStep, LENGTH_FT, wordFilm } from '../lane/lane-marks.js';
+import { glyphs, type Page } from '../text/page.js';
+import { flow } from '../text/wrap.js';
+import { boardColumn, boardScale } from './lane-columns.js';
+
+/** Signs of the steps of a film, thinnest first. */
+const SIGNS = { unicode: ['·', '░', '▒', '▓', '█'], ascii: ['.', ':', '+', '%', '#'] } as const;
+
+const FEET_PER_ROW = 2;
+const FEET_PER_LABEL = 10;
+const MARGIN = 5; // columns of the distances, left of the lane
+
+/** Room that a remark beside the lane needs at most, with its gap. */
+const NOTE_ROOM = 26;
+
+/**
+ * Oil seen from above, pins end at the top: a sign says how thick the film is, so that colour is not needed.
+ *
+ * A column is a board, two columns on a wide page; a row is two feet.
+ */
+export function oilDrawing({ film, lane, hand }: LaneAnswer, page: Page): string[] {
+  const width = page.width >= MARGIN + 2 + 2 * BOARD_COUNT + NOTE_ROOM ? 2 : 1;
+  const { edge } = glyphs(page);
+  const rows: string[] = [];
+  for (let ft = LENGTH_FT; ft >= 0; ft -= FEET_PER_ROW) {
+    const cells = Array.from({ length: BOARD_COUNT }, () => ' ');
+    const { units } = film[ft];
+    units.forEach((value, i) => {
+      cells[boardColumn(i + 1, hand)] = signOf(value, page);
+    });
+    const drawn = cells.map((sign) => sign.repeat(width));
+    for (const arrow of ARROWS)
+      if (rowOf(arrow.ft) === ft)
+        drawn[boardColumn(arrow.board, hand)] = page.paint.strong('^'.padEnd(width, ' '));
+    const label = ft % FEET_PER_LABEL === 0 ? page.units.laneMark.show(ft) : '';
+    const note = noteAt(ft, lane.patternFt);
+    rows.push(
+      `${page.paint.quiet(`${label.padStart(MARGIN - 1)} `)}${edge}${drawn.join('')}${edge}${note ? ` ${note}` : ''}`,
+    );
+  }
+  rows.push(
+    page.paint.quiet(`${page.units.laneMark.name.padStart(MARGIN - 1)}  ${boardScale(hand, width)} board`),
+  );
+  return [...rows, '', ...legend(page, hand)];
+}
+
+const signOf = (units: number, page: Page): string => {
+  const step = filmStep(units);
+  return step < 0 ? ' ' : SIGNS[page.ascii ? 'ascii' : 'unicode'][step];
+};
+
+const rowOf = (ft: number): number => FEET_PER_ROW * Math.round(ft / FEET_PER_ROW);
+
+function noteAt(ft: number, patternFt: number): string {
+  const notes = [
+    ...(ft === rowOf(patternFt) ? ['oil ends'] : []),
+    ...(ft === rowOf(15) ? ['arrows'] : []),
+    ...(ft === 0 ? ['foul line'] : []),
+  ];
+  return notes.length > 0 ? `< ${notes.join(', ')}` : '';
+}
+
+function legend(page: Page, hand: 'right' | 'left'): string[] {
+  const signs = SIGNS[page.ascii ? 'ascii' : 'unicode'];
+  const films = signs.map((sign, i) => `${sign} ${wordFilm(i)}`);
+  return flow(
+    ['film in units:', ...films, '^ aiming arrow', `boards count from the ${hand}`],
+    Math.min(page.width, 80),
+    '  ',
+  );
+}

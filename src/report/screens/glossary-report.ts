@@ -1,0 +1,27 @@
+import type { Glossary, Term } from '../../records/shared/glossary.js';
+import { forPage } from '../text/for-page.js';
+import { measure, type Page } from '../text/page.js';
+import { joinSections, paragraph, section } from '../text/section.js';
+import { wrap } from '../text/wrap.js';
+
+/** One term of the trade: its name, the names it also goes by, what it is, what to read next. */
+export function termReport(given: Term, page: Page): string {
+  const { term, also, text, see } = forPage(given, page);
+  return joinSections([
+    [
+      page.paint.heading(term),
+      ...paragraph(text, page),
+      ...(also.length === 0 ? [] : paragraph(`Also: ${also.join(', ')}.`, page)),
+      ...(see.length === 0 ? [] : paragraph(`See: ${see.join(', ')}.`, page)),
+    ],
+  ]);
+}
+
+/** All terms by group, to choose from. */
+export const glossaryReport = (given: Glossary, page: Page): string =>
+  joinSections([
+    ...forPage(given, page).groups.map(({ title, terms }) =>
+      section(title, wrap(terms.map(({ term }) => term).join(', '), measure(page), '  '), page),
+    ),
+    wrap('One of them: flarewise explain "pin buffer"', page.width),
+  ]);

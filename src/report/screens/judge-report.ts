@@ -1,0 +1,105 @@
+import type { JudgeAnswer } from '../../records/answers/answer.js';
+import { laneDrawing } from '../drawings/lane-drawing.js';
+import { comparisonTable } from '../tables/comparison-table.js';
+import { linesTable } from '../tables/lines-table.js';
+import { sharesTable } from '../tables/shares-table.js';
+import { wishesTable } from '../tables/wishes-table.js';
+import type { Units } from '../text/display-units.js';
+import { percent, points, signed } from '../text/figures.js';
+import { forPage } from '../text/for-page.js';
+import type { Page } from '../text/page.js';
+import { beside, bullets, joinSections, paragraph, section, sentence } from '../text/section.js';
+import { type Grid, gridLines } from '../text/table.js';
+import { inUnits } from '../text/units-in-text.js';
+import { wrap } from '../text/wrap.js';
+import { layoutHeadline } from '../wording/layout-headline.js';
+import { noLineText } from '../wording/no-line-text.js';
+import { regressionText } from '../wording/regression-text.js';
+import { afterDrilling, marksTable } from '../wording/workshop.js';
+
+/** A second opinion as a screen of text: the verdict first, then what it rests on. */
+export function judgeReport(given: JudgeAnswer, page: Page): string {
+  const answer = forPage(given, page);
+  const { layout, best, inputs } = answer;
+  const { bowler, ball, lane } = inputs;
+  const shots = [
+    { ...layout, sign: '1' },
+    { ...best, sign: '2', text: `${best.text}, the best found` },
+  ];
+  return joinSections([
+    [
+      ...wrap(`Second opinion for ${bowler.name}`, page.width).map(page.paint.heading),
+      ...paragraph(`${ball.name}, ${inUnits(`${ball.weightLb} lb`, page.units)}, on ${lane.name}`, page),
+    ],
+    [
+      ...wrap(verdictText(answer), page.width).map(page.paint.strong),
+      ...paragraph(judgeSureness(answer), page),
+    ],
+    section('Speaks against it', bullets(layout.objections.map(sentence), page), page),
+    layoutHeadline(layout, page),
+    wishesTable(answer.targets, layout.reaction, page, 'this\nlayout'),
+    beside(
+      section(`How ${layout.text} rolls`, laneDrawing({ hand: bowler.hand, lane, shots }, page), page),
+      section(
+        `Beside the best found, ${best.text}`,
+        comparisonTable(layout, best, page, ['this one', 'best']),
+        page,
+      ),
+      page,
+    ),
+    section('No line to the pocket', noLineText(answer.noLine, page), page),
+    section('Each on its own line, and the room to miss it', linesTable([layout, best], page), page),
+    section(
+      'What the best one gains, by number of the layout',
+      sharesTable(answer.shares, page, 'from this one\nto the best'),
+      page,
+    ),
+    section('What marking errors cost', gridLines(markingGrid(answer, page.units), page), page),
+    section('After drilling', afterDrilling(layout, page), page),
+    section('Marks to lay out', marksTable(layout.marks, page), page),
+    section('Searched', paragraph(regressionText(answer.regression), page), page),
+    section('Assumed', bullets(answer.assumptions, page), page),
+    section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),
+  ]);
+}
+
+export function verdictText({ verdict, layout, best }: JudgeAnswer): string {
+  switch (verdict) {
+    case 'not-allowed':
+      return `Verdict: do not drill ${layout.text} as it stands; ${best.text} is the best found.`;
+    case 'clearly-worse':
+      return `Verdict: there is a clearly better layout, ${best.text}.`;
+    case 'probably-worse':
+      return `Verdict: ${best.text} is probably better.`;
+    case 'as-good':
+      return `Verdict: ${layout.text} is about as good as any for this wish.`;
+  }
+}
+
+const PLACED_AMONG: Record<JudgeAnswer['place']['by'], string> = {
+  physics: 'allowed layouts spread evenly',
+  regression: 'layouts that may be marked, by the regression',
+};
+
+export const judgeSureness = ({ layout, best, place, confidence }: JudgeAnswer): string =>
+  `It scores ${points(layout.score)} of 100 over ${confidence.worlds} plausible worlds, the best found ${points(best.score)}, ` +
+  `which comes out ahead in ${percent(confidence.bestBeatsIt)} % of them. ` +
+  `It stands above ${place.betterThan} of ${place.of} ${PLACED_AMONG[place.by]}, and above the usual middle layout in ` +
+  `${percent(confidence.beatsMiddle)} % of worlds.`;
+
+export function markingGrid({ marking }: JudgeAnswer, { fineTape }: Units): Grid {
+  return {
+    columns: [
+      { head: 'off by' },
+      { head: 'score\npoints' },
+      { head: `flare\n${fineTape.name}` },
+      { head: 'hook\nboards' },
+    ],
+    rows: marking.map(({ error, score, flareIn, totalHookBoards }) => [
+      error,
+      signed(score, 1),
+      fineTape.change(flareIn),
+      signed(totalHookBoards, 2),
+    ]),
+  };
+}

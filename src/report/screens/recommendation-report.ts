@@ -1,0 +1,122 @@
+import type { RankedLayout, RecommendAnswer, SimulatedLayout } from '../../records/answers/answer.js';
+import { SLIGHTLY } from '../../records/schemas/sureness.js';
+import { laneDrawing } from '../drawings/lane-drawing.js';
+import { comparisonTable } from '../tables/comparison-table.js';
+import { leversTable } from '../tables/levers-table.js';
+import { linesTable } from '../tables/lines-table.js';
+import { rankingTable } from '../tables/ranking-table.js';
+import { sharesTable } from '../tables/shares-table.js';
+import { stepsTable } from '../tables/steps-table.js';
+import { wishesTable } from '../tables/wishes-table.js';
+import { percent } from '../text/figures.js';
+import { forPage } from '../text/for-page.js';
+import type { Page } from '../text/page.js';
+import { beside, bullets, joinSections, paragraph, section } from '../text/section.js';
+import { inUnits } from '../text/units-in-text.js';
+import { wrap } from '../text/wrap.js';
+import { layoutHeadline } from '../wording/layout-headline.js';
+import { noLineText } from '../wording/no-line-text.js';
+import { regressionText } from '../wording/regression-text.js';
+import { verdict } from '../wording/verdict.js';
+import { afterDrilling, marksTable } from '../wording/workshop.js';
+
+/** Layouts drawn on the lane, besides the usual one. */
+const MOST_DRAWN = 4;
+
+/**
+ * The recommendation as a screen of text: what to drill first, then how the ball will roll, why, how sure,
+ * what to mark, and last what to beware of.
+ */
+export function recommendationReport(given: RecommendAnswer, page: Page): string {
+  const answer = forPage(given, page);
+  const best = answer.layouts[0] as RankedLayout;
+  const { bowler, ball, lane } = answer.inputs;
+  const opening = [
+    ...wrap(`Layout for ${bowler.name}`, page.width).map(page.paint.heading),
+    ...paragraph(`${ball.name}, ${inUnits(`${ball.weightLb} lb`, page.units)}, on ${lane.name}`, page),
+  ];
+
+  const shots = [
+    ...answer.layouts.slice(0, MOST_DRAWN).map((layout) => ({ ...layout, sign: `${layout.rank}` })),
+    { ...answer.middle, sign: '*', text: `${answer.middle.text}, usual` },
+  ];
+  return joinSections([
+    opening,
+    [...layoutHeadline(best, page), ...paragraph(surenessText(answer, best), page)],
+    wishesTable(answer.targets, best.reaction, page),
+    section(
+      'Ranked',
+      [
+        ...rankingTable(answer.layouts, answer.middle, page),
+        ...paragraph(rankingNote(answer.middle), page, page.paint.quiet),
+      ],
+      page,
+    ),
+    beside(
+      section(
+        `How ${best.text} and the others roll`,
+        laneDrawing({ hand: bowler.hand, lane, shots }, page),
+        page,
+      ),
+      section('Numbers and how wide they are', comparisonTable(best, answer.middle, page), page),
+      page,
+    ),
+    section('No line to the pocket', noLineText(answer.noLine, page), page),
+    section(
+      'Each on its own line, and the room to miss it',
+      linesTable([...answer.layouts, answer.middle], page),
+      page,
+    ),
+    section('Why it won', bullets(best.reasons, page), page),
+    section('Which number does what, in one undisturbed shot', sharesTable(best.shares, page), page),
+    section('What another step would change', stepsTable(best.steps, page), page),
+    section('What holds the result back', bullets(answer.limits, page), page),
+    section('When layout is not enough: what else would do', leversTable(best, answer.levers, page), page),
+    section(
+      'What common practice expects, and what this engine finds',
+      bullets(
+        answer.practice.map(({ says }) => says),
+        page,
+      ),
+      page,
+    ),
+    section('Marks to lay out', marksTable(best.marks, page), page),
+    section('After drilling', afterDrilling(best, page), page),
+    section('Searched', paragraph(searchText(answer), page), page),
+    section('Assumed', bullets(answer.assumptions, page), page),
+    section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),
+  ]);
+}
+
+/** How often the best layout beats the next and the usual one, in words and numbers. */
+export function surenessText(answer: RecommendAnswer, best: RankedLayout): string {
+  const { beatsRunnerUp, beatsMiddle, worlds } = best.confidence;
+  const runnerUp = answer.layouts[1];
+  const isUsual = best.text === answer.middle.text;
+  const against = (share: number, whom: string): string =>
+    `against ${whom} it scores higher in ${percent(share)} % (${verdict(share)})`;
+  const parts = [
+    ...(runnerUp ? [against(beatsRunnerUp, `the runner-up ${runnerUp.text}`)] : []),
+    ...(isUsual ? [] : [against(beatsMiddle, `the usual ${answer.middle.text}`)]),
+  ];
+  const close = isUsual
+    ? ' It is the usual middle layout itself: for this wish none does better on the mean.'
+    : beatsMiddle < SLIGHTLY
+      ? ' In short: no improvement on the usual layout that can be relied on.'
+      : '';
+  const compared = parts.length > 0 ? `, ${parts.join('; ')}` : '';
+  return `How sure: over ${worlds} plausible worlds${compared}.${close}`;
+}
+
+export const rankingNote = ({ objections }: SimulatedLayout): string =>
+  '* the usual middle layout, to compare with. sure: share of worlds in which a layout scores above it. ' +
+  'score: mean over all worlds; 100 is exactly the reaction asked for.' +
+  (objections.length > 0 ? ` The usual layout would itself be set aside: ${objections.join('; ')}.` : '');
+
+export function searchText({ search, seed, version }: RecommendAnswer): string {
+  const rejected = search.rejected.map(({ reason, count }) => `${count} because ${reason}`).join(', ');
+  return (
+    `${search.candidates} layouts looked at, ${search.shots} shots simulated` +
+    `${rejected ? `; set aside: ${rejected}` : ''}. ${regressionText(search.regression)} Seed ${seed}, flarewise ${version}.`
+  );
+}

@@ -1,0 +1,84 @@
+import type { RollAnswer } from '../../records/answers/answer.js';
+import type { Lane } from '../../records/schemas/lane.js';
+import { ballDrawing } from '../drawings/ball-drawing.js';
+import { laneDrawing } from '../drawings/lane-drawing.js';
+import { DRILLED_ROWS } from '../tables/drilled-rows.js';
+import { linesTable } from '../tables/lines-table.js';
+import { FEET_APART, pathTable } from '../tables/path-table.js';
+import { REACTION_ROWS } from '../tables/reaction-rows.js';
+import { ringsTable } from '../tables/rings-table.js';
+import { withUnit } from '../text/display-units.js';
+import { boards, decimals } from '../text/figures.js';
+import { forPage } from '../text/for-page.js';
+import type { Page } from '../text/page.js';
+import { bullets, joinSections, paragraph, section, sentence } from '../text/section.js';
+import { table } from '../text/table.js';
+import { bowTieText } from '../wording/bow-tie-text.js';
+import { layoutHeadline } from '../wording/layout-headline.js';
+import { noLineText } from '../wording/no-line-text.js';
+
+/**
+ * One simulated shot as a screen of text.
+ *
+ * @param hand  the bowler's, from whose side the answer's boards count
+ * @param lane  the lane rolled on, for the drawing's oil
+ */
+export function rollReport(given: RollAnswer, hand: 'right' | 'left', lane: Lane, page: Page): string {
+  const answer = forPage(given, page);
+  return joinSections([
+    [
+      page.paint.heading('One shot'),
+      ...paragraph(`${answer.bowler}, ${answer.ball}, on ${answer.lane}`, page),
+    ],
+    layoutHeadline(answer.layout, page),
+    section(
+      'Path',
+      laneDrawing({ hand, lane, shots: [{ ...answer, sign: '1', text: answer.layout.text }] }, page),
+      page,
+    ),
+    section('No line to the pocket', noLineText(answer.noLine, page), page),
+    section(
+      'Line, and the room to miss it',
+      linesTable([{ ...answer, text: answer.layout.text }], page),
+      page,
+    ),
+    section('Reaction', reactionTable(answer, page), page),
+    section('Speaks against it', bullets(answer.objections.map(sentence), page), page),
+    section(`Every ${withUnit(FEET_APART, page.units.laneMark)}`, pathTable(answer.path, page), page),
+    section(
+      'The ball from the grip side',
+      ballDrawing(answer.face, answer.rings.slice(0, answer.ringsInOil), page),
+      page,
+    ),
+    section(
+      'Turn by turn on the ball',
+      [...ringsTable(answer.rings, page), ...bowTieText(answer.bowTie, page)],
+      page,
+    ),
+    section('Assumed', bullets(answer.assumptions, page), page),
+    section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),
+  ]);
+}
+
+function reactionTable({ reaction, drilled }: RollAnswer, page: Page): string[] {
+  const { lane, speed, flare, gyration } = page.units;
+  const rows: string[][] = REACTION_ROWS.map(({ key, name, quantity }) => [
+    name,
+    page.units[quantity].show(reaction[key]),
+    page.units[quantity].name,
+  ]);
+  rows.splice(1, 0, [
+    'rolls from',
+    reaction.rollsBeforePins ? lane.show(reaction.rollStartFt) : 'not before the pins',
+    reaction.rollsBeforePins ? lane.name : '',
+  ]);
+  rows.push(
+    ['board at the pins', boards(reaction.pinsBoard), ''],
+    ['speed at the pins', speed.show(reaction.speedAtPinsMph), speed.name],
+    ['rev rate at the pins', decimals(reaction.revRateAtPinsRpm, 0), 'rpm'],
+    ['turns', decimals(reaction.turns, 1), ''],
+    ['nearest ring to a hole', flare.show(reaction.ringClearanceIn), flare.name],
+    ...DRILLED_ROWS.map(({ key, name }) => [name, gyration.show(drilled[key]), gyration.name]),
+  );
+  return table([{ head: '' }, { head: '' }, { head: '', align: 'left' }], rows, page);
+}

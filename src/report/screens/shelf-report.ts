@@ -1,0 +1,78 @@
+import type { RecordKind, RecordOf } from '../../records/read/record-kinds.js';
+import type { BallRecord } from '../../records/schemas/ball.js';
+import type { Bowler } from '../../records/schemas/bowler.js';
+import type { DrilledLayout } from '../../records/schemas/drilled-layout.js';
+import type { Lane } from '../../records/schemas/lane.js';
+import { type Units, withUnit } from '../text/display-units.js';
+import { forPage } from '../text/for-page.js';
+import type { Page } from '../text/page.js';
+import { joinSections, paragraph, section } from '../text/section.js';
+import { inUnits } from '../text/units-in-text.js';
+import { columnsOf, wrap } from '../text/wrap.js';
+
+/** What stands on the shelf: a person's own records and the demos. */
+export interface ShelfListing {
+  readonly folder: string;
+  readonly records: readonly ListedRecord[];
+}
+
+interface ListedRecord {
+  readonly kind: RecordKind;
+  readonly id: string;
+  readonly demo: boolean;
+  readonly record?: RecordOf[RecordKind];
+  /** Why its file cannot be read. */
+  readonly error?: string;
+}
+
+const HEADINGS: readonly (readonly [RecordKind, string])[] = [
+  ['bowler', 'Bowlers'],
+  ['ball', 'Balls'],
+  ['lane', 'Lanes'],
+  ['layout', 'Drilled layouts'],
+];
+
+/** The shelf by kind, the person's own records first. */
+export function shelfReport(given: ShelfListing, page: Page): string {
+  const { folder, records } = forPage(given, page);
+  return joinSections([
+    ...HEADINGS.map(([kind, heading]) => {
+      const rows = records.filter((each) => each.kind === kind);
+      return section(heading, rows.length === 0 ? [] : listing(rows, page), page);
+    }),
+    paragraph(`Your own lie in ${folder}. Demos are invented.`, page, page.paint.quiet),
+  ]);
+}
+
+/** One record a line, what it is wrapped beside its id. */
+function listing(rows: readonly ListedRecord[], page: Page): string[] {
+  const widest = Math.max(...rows.map(({ id }) => columnsOf(id)));
+  return rows.flatMap((row) =>
+    wrap(
+      `${row.demo ? 'demo: ' : ''}${factsOf(row, page.units)}`,
+      page.width,
+      ' '.repeat(widest + 4),
+      `  ${row.id.padEnd(widest)}  `,
+    ),
+  );
+}
+
+function factsOf({ kind, record, error }: ListedRecord, units: Units): string {
+  if (!record) return `cannot be read: ${error ?? ''}`.split('\n', 1)[0];
+  return FACTS[kind](record as never, units);
+}
+
+const FACTS: { readonly [K in RecordKind]: (record: RecordOf[K], units: Units) => string } = {
+  bowler: ({ hand, thumbHole, speedMph, revRateRpm }: Bowler, { speed }) =>
+    `${hand}-handed${thumbHole ? '' : ', no thumb'}, ${withUnit(speedMph, speed)}, ${revRateRpm} rpm`,
+  ball: (ball: BallRecord, units) =>
+    inUnits(
+      'core' in ball
+        ? `${ball.weightLb} lb, a core of its own`
+        : `${ball.weightLb} lb, RG ${ball.rgIn} in, differential ${ball.differentialIn} in`,
+      units,
+    ),
+  lane: ({ patternFt }: Lane, units) => inUnits(`oil to ${patternFt} ft`, units),
+  layout: ({ layout, ball, bowler, results }: DrilledLayout) =>
+    `${layout} on ${ball} for ${bowler}; ${results.length} result${results.length === 1 ? '' : 's'}`,
+};

@@ -1,0 +1,44 @@
+import type { SimulatedLayout } from '../../records/answers/answer.js';
+import { band, points } from '../text/figures.js';
+import type { Page } from '../text/page.js';
+import { type Grid, gridLines } from '../text/table.js';
+import { DRILLED_ROWS } from './drilled-rows.js';
+import { REACTION_ROWS } from './reaction-rows.js';
+
+/** One layout's numbers with their bands, beside those of another; usually the best and the usual middle one. */
+export const comparisonTable = (
+  best: SimulatedLayout,
+  middle: SimulatedLayout,
+  page: Page,
+  names: readonly [string, string] = ['best\nlayout', 'usual\nlayout'],
+): string[] => gridLines(comparisonGrid(best, middle, page, names), page);
+
+const comparisonGrid = (
+  best: SimulatedLayout,
+  middle: SimulatedLayout,
+  page: Page,
+  [one, other]: readonly [string, string],
+): Grid => {
+  const { gyration } = page.units;
+  return {
+    columns: [{ head: '' }, { head: one }, { head: '9 of 10\nworlds' }, { head: other }],
+    rows: [
+      ['score, of 100', points(best.score), band(best.bands.score, points, page), points(middle.score)],
+      ...REACTION_ROWS.map(({ key, name, quantity }) => {
+        const { name: unit, show } = page.units[quantity];
+        return [
+          `${name}, ${unit}`,
+          show(best.reaction[key]),
+          band(best.bands.reaction[key], show, page),
+          show(middle.reaction[key]),
+        ];
+      }),
+      ...DRILLED_ROWS.map(({ key, name }) => [
+        `${name}, ${gyration.name}`,
+        gyration.show(best.drilled[key]),
+        band(best.bands.drilled[key], gyration.show, page),
+        gyration.show(middle.drilled[key]),
+      ]),
+    ],
+  };
+};

@@ -1,0 +1,41 @@
+import type { RankedLayout, SimulatedLayout } from '../../records/answers/answer.js';
+import type { Units } from '../text/display-units.js';
+import { percent, points } from '../text/figures.js';
+import type { Page } from '../text/page.js';
+import { type Grid, gridLines } from '../text/table.js';
+import { REACTION_KEYS, reactionCells, reactionHeads } from './reaction-rows.js';
+
+/** The ranked layouts one below the other, and last the usual middle layout to compare with. */
+export const rankingTable = (
+  layouts: readonly RankedLayout[],
+  middle: SimulatedLayout,
+  page: Page,
+): string[] => gridLines(rankingGrid(layouts, middle, page.units), page);
+
+export const rankingGrid = (
+  layouts: readonly RankedLayout[],
+  middle: SimulatedLayout,
+  units: Units,
+): Grid => ({
+  columns: [
+    { head: 'layout' },
+    { head: `buffer\n${units.roughTape.name}` },
+    { head: 'score' },
+    ...reactionHeads(REACTION_KEYS, units),
+    { head: 'sure\n%' },
+  ],
+  rows: [
+    ...layouts.map((layout) => [
+      `${layout.rank} ${layout.text}`,
+      ...cells(layout, units),
+      percent(layout.confidence.beatsMiddle),
+    ]),
+    [`* ${middle.text}`, ...cells(middle, units), ''],
+  ],
+});
+
+const cells = (layout: SimulatedLayout, units: Units): string[] => [
+  units.roughTape.show(layout.pinBufferIn),
+  points(layout.score),
+  ...reactionCells(layout.reaction, REACTION_KEYS, units),
+];

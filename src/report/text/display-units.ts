@@ -1,0 +1,102 @@
+import { decimals, signed } from '../../base/decimals.js';
+import { FOOT, GRAM, INCH, KMH, MM, MPH, OUNCE, POUND } from '../../base/units.js';
+import { wordFraction, wordSixteenths } from '../../records/text/layout-text.js';
+
+/** How one quantity is shown to a person. Numbers come as they stand in answers and records. */
+export interface DisplayUnit {
+  /** As it stands in heads and behind numbers. */
+  readonly name: string;
+  /** How many of it make one of the unit that answers and records have. */
+  readonly per: number;
+  readonly show: (value: number) => string;
+  /** A difference, with its sign. */
+  readonly change: (value: number) => string;
+}
+
+/** What quantities there are. */
+export type Quantity =
+  | 'lane' // distance down the lane
+  | 'laneMark' // the same where a table or a drawing counts it off
+  | 'speed'
+  | 'tape' // arc on the ball
+  | 'markTape' // the same of arcs given to a sixteenth of an inch
+  | 'roughTape' // the same of what nobody knows so well
+  | 'fineTape' // the same of errors
+  | 'bore' // diameters, depths, pitches
+  | 'flare'
+  | 'gyration' // RG and differentials
+  | 'sharpness'
+  | 'weight'
+  | 'ounce'
+  | 'boards'
+  | 'angle';
+
+export type Units = { readonly [Q in Quantity]: DisplayUnit } & {
+  /** What a tape is read to. */
+  readonly tapeStep: string;
+};
+
+export type UnitSystem = 'trade' | 'metric';
+
+/**
+ * All units a person may read, by system: the one place where they are chosen.
+ *
+ * `trade` is what answers and records have: inches, feet, pounds, miles per hour. How many digits: made balls differ
+ * from their published numbers by a few per cent and no lane is known to a tenth of a foot, so more would be false.
+ */
+export const UNITS: { readonly [S in UnitSystem]: Units } = {
+  trade: {
+    lane: unit('ft', 1, 1),
+    laneMark: unit('ft', 1, 0),
+    speed: unit('mph', 1, 1),
+    tape: { ...unit('in', 1, 2), show: wordSixteenths },
+    tapeStep: '1/16 in',
+    markTape: { ...unit('in', 1, 2), show: wordSixteenths },
+    roughTape: { ...unit('in', 1, 2), show: (inches) => wordFraction(inches, 8) },
+    fineTape: unit('in', 1, 2),
+    bore: { ...unit('in', 1, 3), show: drillSize },
+    flare: unit('in', 1, 1),
+    gyration: unit('in', 1, 3),
+    sharpness: unit('deg/ft', 1, 2, 3),
+    weight: unit('lb', 1, 2),
+    ounce: unit('oz', 1, 1),
+    boards: unit('boards', 1, 1),
+    angle: unit('deg', 1, 1),
+  },
+  metric: {
+    lane: unit('m', FOOT, 1, 2),
+    laneMark: unit('m', FOOT, 1),
+    speed: unit('km/h', MPH / KMH, 1),
+    tape: unit('mm', INCH / MM, 0),
+    tapeStep: '1 mm',
+    markTape: unit('mm', INCH / MM, 1),
+    roughTape: unit('mm', INCH / MM, 0),
+    fineTape: unit('mm', INCH / MM, 1),
+    bore: unit('mm', INCH / MM, 1),
+    flare: unit('mm', INCH / MM, 0),
+    gyration: unit('mm', INCH / MM, 2),
+    sharpness: unit('deg/m', 1 / FOOT, 2),
+    weight: unit('kg', POUND, 2),
+    ounce: unit('g', OUNCE / GRAM, 0),
+    boards: unit('boards', 1, 1),
+    angle: unit('deg', 1, 1),
+  },
+};
+
+function unit(name: string, per: number, digits: number, changeDigits = digits): DisplayUnit {
+  return {
+    name,
+    per,
+    show: (value) => decimals(value * per, digits),
+    change: (value) => signed(value * per, changeDigits),
+  };
+}
+
+/** A drill's size: a fraction where it is one of 64ths, as drills are, else as given. */
+function drillSize(inches: number): string {
+  const isFraction = Math.abs(inches * 64 - Math.round(inches * 64)) < 0.064;
+  return isFraction ? wordFraction(inches, 64) : decimals(inches, 3);
+}
+
+/** A number with its unit behind it: `4 1/2 in`, `114 mm`. */
+export const withUnit = (value: number, { show, name }: DisplayUnit): string => `${show(value)} ${name}`;

@@ -1,0 +1,29 @@
+import { decimals, signed } from '../../base/decimals.js';
+import type { Band, DrilledAnswer } from '../../records/answers/answer.js';
+import { glyphs, type Page } from './page.js';
+
+/*
+ * How many digits each quantity is shown with. Made balls differ from their published numbers by a few per
+ * cent and no lane is known to a tenth of a foot, so more digits would be false.
+ */
+
+export { decimals, signed };
+
+export const boards = (value: number): string => decimals(value, 1);
+export const degrees = (value: number): string => decimals(value, 1);
+/** A name as it stands at the beginning of a line. */
+export const capital = (name: string): string => `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
+
+export const points = (value: number): string => decimals(value, 0);
+export const percent = (share: number): string => decimals(100 * share, 0);
+
+export const band = ({ low, high }: Band, show: (value: number) => string, page: Page): string =>
+  low === high ? show(low) : `${show(low)} ${glyphs(page).dash} ${show(high)}`;
+
+/** Whether one core alone stands behind drilled numbers: the ball's own, of which nothing is left open. */
+export const isOneCore = (bands: DrilledAnswer['bands']): boolean =>
+  Object.values(bands).every(({ low, high }) => low === high);
+
+/** An angle in words: `70°`, or `70 deg` where only ASCII may be used. */
+export const angle = (degreesValue: number, page: Page, digits = 0): string =>
+  `${decimals(degreesValue, digits)}${glyphs(page).degree}`;

@@ -1,0 +1,18 @@
+import type { RegressionAnswer } from '../../records/answers/answer.js';
+import { decimals } from '../text/figures.js';
+
+/** What the fitted regression did, and how it and physics differ, in a line or two. */
+export function regressionText({ notice, candidateWorlds, listed, difference }: RegressionAnswer): string {
+  if (notice) return `${notice[0].toUpperCase()}${notice.slice(1)}.`;
+  const scores = listed
+    .map((row) => `${decimals(row.byRegression, 1)} and ${decimals(row.byPhysics, 1)}`)
+    .join(', ');
+  const differs = difference
+    ? ` On the layouts listed the regression expected and physics found mean scores of ${scores}: ` +
+      `${decimals(difference.typical, 1)} points apart, at most ${decimals(difference.worst, 1)}.`
+    : '';
+  return (
+    `The fitted regression tried all layouts in plausible worlds, ${candidateWorlds} tries, and physics raced the likeliest.` +
+    `${differs} All other numbers shown are by physics.`
+  );
+}

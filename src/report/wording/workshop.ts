@@ -1,0 +1,100 @@
+import type {
+  DrilledNumbersAnswer,
+  LegalityAnswer,
+  MarkAnswer,
+  PsaAnswer,
+} from '../../records/answers/answer.js';
+import { type Units, withUnit } from '../text/display-units.js';
+import type { Page } from '../text/page.js';
+import { bullets, paragraph } from '../text/section.js';
+import { type Grid, gridLines } from '../text/table.js';
+
+/*
+ * What the person at the drill reads: where marks go, how heavy the sides come out, where the strong axis
+ * ends up, and whether the rules allow it.
+ */
+
+/** Static weights in words, by which side is the heavier. */
+export function staticsText(
+  { top, side, finger }: DrilledNumbersAnswer['staticOz'],
+  { ounce }: Units,
+): string {
+  const parts = [
+    heavier(top, 'top (grip side)', 'bottom (away from the grip)'),
+    heavier(side, 'PAP side', 'side away from the PAP'),
+    heavier(finger, 'finger side', 'thumb side'),
+  ];
+  return `Static weights: ${parts.join('; ')}.`;
+
+  function heavier(ounces: number, plus: string, minus: string): string {
+    const isEven = Number(ounce.show(ounces)) === 0;
+    return isEven
+      ? `${plus} even`
+      : `${withUnit(Math.abs(ounces), ounce)} to the ${ounces > 0 ? plus : minus}`;
+  }
+}
+
+/** How the ball balances once drilled, where its strong axis lies, and what the rules say. */
+export const afterDrilling = (
+  layout: {
+    readonly drilled: DrilledNumbersAnswer;
+    readonly psa: PsaAnswer;
+    readonly legality: LegalityAnswer;
+  },
+  page: Page,
+): string[] => [
+  ...paragraph(staticsText(layout.drilled.staticOz, page.units), page),
+  ...paragraph(psaText(layout.psa, page.units), page),
+  ...legalityLines(layout.legality, page),
+];
+
+/** Where the high-RG axis comes out, and whether that can be trusted. */
+export function psaText(psa: PsaAnswer, { tape }: Units): string {
+  const where =
+    `The high-RG axis (PSA) comes out ${withUnit(psa.fromPapIn, tape)} from the PAP, ${withUnit(psa.fromPinIn, tape)} from the pin ` +
+    `and ${withUnit(psa.fromGripCentreIn, tape)} from the grip centre.`;
+  return psa.certain
+    ? where
+    : `${where} This place is uncertain: the intermediate differential is so small that little moves it.`;
+}
+
+/** Tape arcs to each mark, to a sixteenth of an inch or to a millimetre. */
+export const arcsTable = (marks: readonly MarkAnswer[], page: Page): string[] =>
+  gridLines(arcsGrid(marks, page.units), page);
+
+export function arcsGrid(marks: readonly MarkAnswer[], { tape: { name, show } }: Units): Grid {
+  /** Blank for a mark's distance from itself. */
+  const arc = (inches: number | null): string =>
+    inches === null || show(inches) === '0' ? '' : show(inches);
+  return {
+    columns: [
+      { head: 'mark' },
+      ...['grip centre', 'PAP', 'pin'].map((from) => ({ head: `from ${from}\n${name}` })),
+    ],
+    rows: marks.map(({ mark, fromGripCentreIn, fromPapIn, fromPinIn }) => [
+      mark,
+      arc(fromGripCentreIn),
+      arc(fromPapIn),
+      arc(fromPinIn),
+    ]),
+  };
+}
+
+/** The same with a word on how they are measured. */
+export const marksTable = (marks: readonly MarkAnswer[], page: Page): string[] => [
+  ...arcsTable(marks, page),
+  ...paragraph(
+    `Arcs along the surface with a tape, to ${page.units.tapeStep}; two arcs from known marks find the next.`,
+    page,
+    page.paint.quiet,
+  ),
+];
+
+/** Which rules were checked, and what was found. */
+export const legalityLines = (legality: LegalityAnswer, page: Page): string[] => [
+  ...paragraph(legalityText(legality), page, legality.legal ? (line) => line : page.paint.caution),
+  ...bullets(legality.findings, page),
+];
+
+export const legalityText = ({ ruleSet, edition, legal }: LegalityAnswer): string =>
+  `${legal ? 'Within' : 'NOT within'} ${ruleSet} (${edition}), as far as this program checks.`;

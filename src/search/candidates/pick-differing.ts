@@ -1,0 +1,26 @@
+import type { LayoutNumbers } from '../../records/text/layout-text.js';
+
+/** How far two layouts must lie apart to count as different choices: one of these, or a mix. */
+const APART = { pinToPapIn: 0.75, drillingAngleDeg: 25, valAngleDeg: 15 };
+
+/** How far two layouts lie apart; from 1 on they count as different choices. */
+export const apart = (a: LayoutNumbers, b: LayoutNumbers): number =>
+  Math.hypot(
+    (a.pinToPapIn - b.pinToPapIn) / APART.pinToPapIn,
+    (a.drillingAngleDeg - b.drillingAngleDeg) / APART.drillingAngleDeg,
+    (a.valAngleDeg - b.valAngleDeg) / APART.valAngleDeg,
+  );
+
+/** The first `count` of a list, best first, that lie at least so far apart: by default, that differ in more than a step or two. */
+export function pickDiffering<T extends { readonly layout: LayoutNumbers }>(
+  list: readonly T[],
+  count: number,
+  least = 1,
+): T[] {
+  const picked: T[] = [];
+  for (const row of list) {
+    if (picked.length === count) break;
+    if (picked.every(({ layout }) => apart(row.layout, layout) >= least)) picked.push(row);
+  }
+  return picked;
+}

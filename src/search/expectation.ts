@@ -1,0 +1,36 @@
+import type { LayoutNumbers } from '../records/text/layout-text.js';
+import { type KnownValue, krige } from './scoring/krige.js';
+import { pairedScores } from './scoring/paired-scores.js';
+import type { Survey } from './surrogate/survey.js';
+import type { WorldShots } from './world-shots.js';
+
+/** Mean score over worlds expected of a layout. */
+export type Expects = (layout: LayoutNumbers) => number;
+
+/**
+ * What to expect of any layout, from shots of physics in worlds: the scores of layouts that were rolled, smoothed over
+ * their neighbours.
+ *
+ * @param survey  what the regression expects: then what it errs by is smoothed instead, unless it errs by more than
+ *                layouts differ, and what it says of single worlds takes luck out; null where it was not asked
+ */
+export function expectation(
+  inWorlds: Pick<WorldShots, 'known'>,
+  survey: Pick<Survey, 'expected' | 'scores'> | null,
+): Expects {
+  const { leader, rows } = pairedScores(inWorlds.known(), survey?.scores);
+  const plain = krige(rows);
+  const base = leader.worlds.meanScore;
+  const ofLeader = survey?.expected(leader.layout);
+  if (!survey || ofLeader === undefined) return (layout) => base + plain(layout);
+  const surveyed = (layout: LayoutNumbers): number => (survey.expected(layout) ?? ofLeader) - ofLeader;
+  const errors = rows.map((row) => ({ ...row, value: row.value - surveyed(row.layout) }));
+  if (spreadOf(errors) > spreadOf(rows)) return (layout) => base + plain(layout);
+  const error = krige(errors);
+  return (layout) => base + surveyed(layout) + error(layout);
+}
+
+function spreadOf(rows: readonly KnownValue[]): number {
+  const mean = rows.reduce((sum, { value }) => sum + value, 0) / rows.length;
+  return rows.reduce((sum, { value }) => sum + (value - mean) ** 2, 0);
+}

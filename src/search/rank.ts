@@ -1,0 +1,98 @@
+import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
+import type { Setting } from '../simulate/setting.js';
+import { keyOf } from './candidates/candidates.js';
+import { objections } from './candidates/constraints.js';
+import { pickDiffering } from './candidates/pick-differing.js';
+import { type InAllWorlds, simulateInWorlds } from './in-all-worlds.js';
+import { shareAbove } from './scoring/in-worlds.js';
+import type { KnownValue } from './scoring/krige.js';
+import { pairedScores } from './scoring/paired-scores.js';
+import type { Found, SearchResult } from './search.js';
+
+export interface Ranked extends InAllWorlds {
+  /** Share of worlds in which it scores above the next in rank, and above the usual middle layout. */
+  readonly beatsNext: number;
+  readonly beatsMiddle: number;
+}
+
+/** Worlds of the semifinal, and how many go into it and into the final besides those that differ. */
+const SEMIFINAL = { worlds: 64, least: 4, most: 10 };
+const FINAL = { least: 2, most: 4 };
+
+/** More that differ than are shown go into the semifinal. */
+const MORE_THAN_SHOWN = 2;
+
+/** Standard errors within which a layout cannot be told from the leader. */
+const ALIKE = 1.5;
+
+/** Points of score that nobody needs to tell apart. */
+const NO_MATTER = 0.5;
+
+/**
+ * Of what was found, those that went through all worlds, best first: the best few, more of them where luck is great, and
+ * the best that differ.
+ *
+ * @param count  how many that differ
+ */
+export async function finals(
+  { found, inWorlds, surveyed }: SearchResult,
+  count: number,
+  setting: Setting,
+): Promise<{ rows: readonly InAllWorlds[]; middle: InAllWorlds }> {
+  const cheaply = 'ranked' in surveyed ? surveyed.scores : undefined;
+  const paired = (): readonly KnownValue[] =>
+    inWorlds.known().length > 0 ? pairedScores(inWorlds.known(), cheaply).rows : [];
+  const contenders = union(
+    hardToTell(found, paired(), SEMIFINAL),
+    pickDiffering(found, count + MORE_THAN_SHOWN),
+  );
+  await inWorlds.roll(contenders, SEMIFINAL.worlds);
+  const mean = ({ layout }: Found): number => inWorlds.get(layout)!.meanScore;
+  const order = [...contenders].sort((a, b) => mean(b) - mean(a));
+  const finalists = union(hardToTell(order, paired(), FINAL), pickDiffering(order, count));
+  const { rows, middle } = await simulateInWorlds(finalists, inWorlds, setting);
+  return { rows: [...rows].sort((a, b) => b.worlds.meanScore - a.worlds.meanScore), middle };
+}
+
+/** Of a list, best first, those that cannot be told from the leader in the worlds met so far, within limits. */
+function hardToTell(
+  list: readonly Found[],
+  known: readonly KnownValue[],
+  { least, most }: { readonly least: number; readonly most: number },
+): readonly Found[] {
+  const alike = new Set(
+    known
+      .filter(({ value, variance }) => value + ALIKE * Math.sqrt(variance) >= NO_MATTER)
+      .map(({ layout }) => keyOf(layout)),
+  );
+  return union(
+    list.slice(0, least),
+    list.filter(({ layout }) => alike.has(keyOf(layout))),
+  ).slice(0, most);
+}
+
+const union = <T>(...lists: readonly (readonly T[])[]): T[] => [...new Set(lists.flat())];
+
+/**
+ * Ranks layouts that differ from one another by their mean score over all worlds. The usual middle layout takes part
+ * where it may be drilled.
+ */
+export async function rankInWorlds(
+  result: SearchResult,
+  top: number,
+  setting: Setting,
+): Promise<{ ranked: readonly Ranked[]; runnerUp: InAllWorlds | null; middle: InAllWorlds }> {
+  const { rows, middle } = await finals(result, top + 1, setting);
+  const isAllowed = objections(MIDDLE_LAYOUT, middle.nominal, setting).length === 0;
+  const contenders = isAllowed ? [...rows, middle] : [...rows];
+  const order = pickDiffering(
+    contenders.sort((a, b) => b.worlds.meanScore - a.worlds.meanScore),
+    contenders.length,
+  );
+  const ranked = order.slice(0, top).map((row, i) => ({
+    ...row,
+    beatsNext: order[i + 1] ? shareAbove(row.worlds, order[i + 1].worlds) : 1,
+    beatsMiddle: shareAbove(row.worlds, middle.worlds),
+  }));
+  return { ranked, runnerUp: order[top] ?? null, middle };
+}

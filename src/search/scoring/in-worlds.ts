@@ -1,0 +1,52 @@
+import { quantileSorted } from 'simple-statistics';
+import { type Band, TWENTIETHS } from '../../records/answers/answer.js';
+import type { Outcome } from '../../simulate/simulator.js';
+import { type Reached, type Target, WISHES } from './target.js';
+
+/** What one layout does over all worlds but the nominal. */
+export interface InWorlds {
+  readonly outcomes: readonly Outcome[];
+  readonly scores: readonly number[];
+  readonly meanScore: number;
+}
+
+/** Targets moved along with what a world's luck does to the usual middle layout. */
+export const shiftTargets = (
+  targets: readonly Target[],
+  here: Reached,
+  nominal: Reached,
+): readonly Target[] =>
+  here.shot === 'pins' && nominal.shot === 'pins'
+    ? targets.map((target) => {
+        const luck = WISHES[target.wish](here) - WISHES[target.wish](nominal);
+        return { ...target, value: target.value + luck };
+      })
+    : targets;
+
+/** Share of worlds in which `a` scores above `b`; a tie counts half. Both met the same worlds. */
+export function shareAbove(a: InWorlds, b: InWorlds): number {
+  const wins = a.scores.reduce((sum, s, i) => sum + (s > b.scores[i] ? 1 : s === b.scores[i] ? 0.5 : 0), 0);
+  return wins / a.scores.length;
+}
+
+/** 5th to 95th percentile. */
+export function bandOf(values: readonly number[]): Band {
+  const sorted = [...values].sort((a, b) => a - b);
+  return { low: quantileSorted(sorted, 0.05), high: quantileSorted(sorted, 0.95) };
+}
+
+/** Quantiles in the middle of each twentieth, ascending. */
+export function twentiethsOf(values: readonly number[]): number[] {
+  const sorted = [...values].sort((a, b) => a - b);
+  return Array.from({ length: TWENTIETHS }, (_, i) => quantileSorted(sorted, (i + 0.5) / TWENTIETHS));
+}
+
+/** Band of a reaction number over the worlds in which the ball reached the pins; all of them when none did. */
+export const bandAtPins = (rows: readonly Outcome[], pick: (outcome: Outcome) => number): Band =>
+  bandOf(valuesAtPins(rows, pick));
+
+/** A reaction number in the worlds in which the ball reached the pins; in all of them when it did in none. */
+export function valuesAtPins(rows: readonly Outcome[], pick: (outcome: Outcome) => number): number[] {
+  const reached = rows.filter((row) => row.shot === 'pins');
+  return (reached.length > 0 ? reached : rows).map(pick);
+}

@@ -1,0 +1,92 @@
+import type { LayoutNumbers } from '../../records/text/layout-text.js';
+import type { InWorlds } from './in-worlds.js';
+import type { KnownValue } from './krige.js';
+
+interface Met {
+  readonly layout: LayoutNumbers;
+  readonly worlds: InWorlds;
+}
+
+/** A cheaper engine's scores of a layout in all worlds, in their order; undefined where it was not asked. */
+export type Cheaply = (layout: LayoutNumbers) => readonly number[] | undefined;
+
+/** Worlds that the variance usual among layouts counts for beside a layout's own. */
+const USUAL_COUNTS_FOR = 4;
+
+/**
+ * What layouts that have met the first so many worlds lack to the leader in all worlds.
+ *
+ * Differences over the worlds both have met: luck that takes all alike drops out, however many worlds each has met. What
+ * a cheaper engine says of a layout in the worlds it has not met takes out more: a control variate, with the
+ * factor that leaves least variance (Glasserman, Monte Carlo Methods in Financial Engineering, §4.1).
+ *
+ * @param met  at least one
+ * @returns the leader, the best of those that met most worlds, and each one's difference from it
+ */
+export function pairedScores(
+  met: readonly Met[],
+  cheaply: Cheaply = () => undefined,
+): { leader: Met; rows: readonly KnownValue[] } {
+  const most = Math.max(...met.map(({ worlds }) => worlds.scores.length));
+  const leader = met
+    .filter(({ worlds }) => worlds.scores.length === most)
+    .reduce((a, b) => (b.worlds.meanScore > a.worlds.meanScore ? b : a));
+  const cheapLeader = cheaply(leader.layout);
+  const pairs = met.map(({ layout, worlds: { scores } }): Pair => {
+    const differences = scores.map((score, i) => score - leader.worlds.scores[i]);
+    const cheap = cheapLeader && cheaply(layout);
+    return { layout, differences, cheap: cheap ? cheap.map((score, i) => score - cheapLeader[i]) : null };
+  });
+  const factor = controlFactor(pairs);
+  const rows = pairs.map(({ layout, differences, cheap }) => {
+    const left = cheap ? differences.map((d, i) => d - factor * cheap[i]) : differences;
+    const rest = mean(left);
+    return {
+      layout,
+      value: rest + (cheap ? factor * mean(cheap) : 0),
+      squares: left.reduce((sum, d) => sum + (d - rest) ** 2, 0),
+      free: left.length - 1,
+    };
+  });
+  const total = (of: (row: (typeof rows)[number]) => number): number =>
+    rows.reduce((sum, row) => sum + of(row), 0);
+  const usual =
+    total(({ squares }) => squares) /
+    Math.max(
+      1,
+      total(({ free }) => free),
+    );
+  return {
+    leader,
+    rows: rows.map(({ layout, value, squares, free }) => {
+      const variance = (USUAL_COUNTS_FOR * usual + squares) / (USUAL_COUNTS_FOR + free);
+      return { layout, value, variance: variance / (free + 1) };
+    }),
+  };
+}
+
+/** Differences from the leader by physics in the worlds met, and by the cheaper engine in all. */
+interface Pair {
+  readonly layout: LayoutNumbers;
+  readonly differences: readonly number[];
+  readonly cheap: readonly number[] | null;
+}
+
+/** How much of the cheaper engine's differences to take out, 0 to 1: the slope of physics' on them within layouts. */
+function controlFactor(pairs: readonly Pair[]): number {
+  let together = 0;
+  let alone = 0;
+  for (const { differences, cheap } of pairs) {
+    if (!cheap) continue;
+    const seen = cheap.slice(0, differences.length);
+    const [a, b] = [mean(differences), mean(seen)];
+    for (const [i, d] of differences.entries()) {
+      together += (d - a) * (seen[i] - b);
+      alone += (seen[i] - b) ** 2;
+    }
+  }
+  return alone > 0 ? Math.max(0, Math.min(1, together / alone)) : 0;
+}
+
+const mean = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;

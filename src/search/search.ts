@@ -1,0 +1,187 @@
+import { NO_ANGLE_DEG } from '../prepare/mark-of.js';
+import type { Want } from '../records/schemas/want.js';
+import type { LayoutNumbers } from '../records/text/layout-text.js';
+import type { Setting } from '../simulate/setting.js';
+import type { Outcome } from '../simulate/simulator.js';
+import { type GridStep, gridCandidates, keyOf, layoutOf } from './candidates/candidates.js';
+import { type Rejection, rejectByMarks } from './candidates/constraints.js';
+import { type NominalShot, type NominalShots, nominalShots } from './candidates/nominal-shots.js';
+import { pickDiffering } from './candidates/pick-differing.js';
+import { raceByPhysics, raceShots, raceSize } from './physics-race.js';
+import { score } from './scoring/score.js';
+import { type Target, targetsOf } from './scoring/target.js';
+import { openRegression } from './surrogate/regression.js';
+import { type Surveyed, survey } from './surrogate/survey.js';
+import { type WorldShots, worldShots } from './world-shots.js';
+
+/** A layout that was simulated in the nominal world and may be drilled. */
+export interface Found {
+  readonly layout: LayoutNumbers;
+  readonly outcome: Outcome;
+  /** In the nominal world. */
+  readonly score: number;
+}
+
+export interface SearchResult {
+  /** Best first: those that physics raced in plausible worlds by what it then expects of them, then the others. */
+  readonly found: readonly Found[];
+  /** What physics did in plausible worlds so far. */
+  readonly inWorlds: WorldShots;
+  readonly targets: readonly Target[];
+  /** What the allowed layouts of the first, even grid do: what this ball can do at all. */
+  readonly attained: readonly Outcome[];
+  /** Layouts the trade drills at marking resolution, before any was set aside. */
+  readonly candidates: number;
+  readonly shots: () => number;
+  readonly rejected: ReadonlyMap<Rejection, number>;
+  readonly surveyed: Surveyed;
+  /** Mean score over plausible worlds by the fitted regression; null where it was not asked. */
+  byRegression(layout: LayoutNumbers): number | null;
+}
+
+/** The first grid over all layouts; its outcomes also say what is attainable. */
+const COARSE: GridStep = { arcIn: 0.5, angleDeg: 10 };
+
+/** What a person can mark. */
+const FINEST: GridStep = { arcIn: 0.125, angleDeg: 5 };
+
+/**
+ * Searches all layouts, coarse to fine.
+ *
+ * A coarse grid is simulated by physics in the nominal world; its quantiles turn the wishes into targets. Then the fitted
+ * regression, tuned to this problem, scores every layout at marking resolution over plausible worlds. Physics races
+ * the likeliest in some of those worlds, or, where there is no regression to use, the best of the grid, and
+ * looks between and beside the best.
+ *
+ * @param also  layouts that the regression is asked about besides
+ */
+export async function search(
+  want: Want,
+  setting: Setting,
+  also: readonly LayoutNumbers[] = [],
+): Promise<SearchResult> {
+  const { ball } = setting;
+  const rolled = nominalShots(setting);
+  const coarse = grid(COARSE, setting);
+  const finest = grid(FINEST, setting);
+  await rolled.roll(coarse, counted(setting.progress('layouts'), coarse.length));
+  const attained = rolled.allowed().map(({ outcome }) => outcome);
+  const targets = attained.length > 0 ? targetsOf(want, attained) : [];
+  const inWorlds = await worldShots(targets, setting);
+  const scoreOf = ({ outcome }: NominalShot): number => score(outcome, targets);
+  const nominally = (a: NominalShot, b: NominalShot): number => scoreOf(b) - scoreOf(a) || byKey(a, b);
+
+  const markable = finest.filter((layout) => rejectByMarks(layout, ball, setting.practice) === null);
+  const { surveyed, expects } = await withSurvey(
+    [...markable, ...also.filter((layout) => !markable.some((each) => keyOf(each) === keyOf(layout)))],
+    rolled,
+    targets,
+    setting,
+    async (surveyed) => {
+      const survey = 'ranked' in surveyed ? surveyed : null;
+      const size = raceSize(survey !== null);
+      const report = counted(setting.progress('shots in worlds'), raceShots(size));
+      const byGrid = [...rolled.allowed()].sort(nominally);
+      const starters = survey
+        ? union(await likeliest(survey.ranked, rolled), byGrid).slice(0, size.starters)
+        : byGrid.slice(0, size.starters);
+      const expects =
+        starters.length > 0
+          ? await raceByPhysics(starters, markable, { rolled, inWorlds }, survey, report)
+          : null;
+      return { surveyed, expects };
+    },
+  );
+
+  const raced = (shot: NominalShot): number =>
+    expects && inWorlds.get(shot.layout) ? expects(shot.layout) : Number.NEGATIVE_INFINITY;
+  const order = rolled
+    .allowed()
+    .map((shot) => ({ shot, expected: raced(shot) }))
+    .sort((a, b) => (a.expected === b.expected ? nominally(a.shot, b.shot) : b.expected - a.expected));
+  return {
+    found: order.map(({ shot }): Found => ({ ...shot, score: scoreOf(shot) })),
+    inWorlds,
+    targets,
+    attained,
+    candidates: finest.length,
+    shots: () => rolled.shots() + inWorlds.shots() + ('ranked' in surveyed ? surveyed.shots : 0),
+    rejected: rolled.rejected,
+    surveyed,
+    byRegression: (layout) => ('ranked' in surveyed ? (surveyed.expected(layout) ?? null) : null),
+  };
+}
+
+/** Asks the regression about every layout that may be marked, and keeps it open while `use` asks on. */
+async function withSurvey<T>(
+  layouts: readonly LayoutNumbers[],
+  rolled: NominalShots,
+  targets: readonly Target[],
+  setting: Setting,
+  use: (surveyed: Surveyed) => Promise<T>,
+): Promise<T> {
+  const nominal = rolled.allowed();
+  if (nominal.length < LEAST_KNOWN)
+    return use({ why: 'too few layouts may be drilled to tune the regression to' });
+  const regression = await openRegression(setting.models);
+  if (regression.kind === 'unusable') return use(regression);
+  try {
+    return await use(await survey(layouts, nominal, targets, setting, regression));
+  } finally {
+    await regression.model.close();
+  }
+}
+
+/** Nominal shots below which the regression is not tuned. */
+const LEAST_KNOWN = 100;
+
+/** Of a survey's best, those rolled at a time, about so far apart, until enough of them may be drilled. */
+const ROLLED = 50;
+const LIKELY_APART = 0.4;
+const ENOUGH = 30;
+const MOST_TIMES = 3;
+
+/** The best of a survey that may be drilled. */
+async function likeliest(
+  ranked: readonly LayoutNumbers[],
+  rolled: NominalShots,
+): Promise<readonly NominalShot[]> {
+  const tried = new Set<string>();
+  const likely: NominalShot[] = [];
+  for (let time = 0; time < MOST_TIMES && likely.length < ENOUGH; time++) {
+    const batch = pickDiffering(
+      ranked.filter((layout) => !tried.has(keyOf(layout))).map((layout) => ({ layout })),
+      ROLLED,
+      LIKELY_APART,
+    ).map(({ layout }) => layout);
+    for (const layout of batch) tried.add(keyOf(layout));
+    await rolled.roll(batch);
+    likely.push(...batch.map((layout) => rolled.get(layout)).filter((shot) => shot !== undefined));
+  }
+  return likely;
+}
+
+/** The layouts of a grid that the trade drills. */
+function grid(step: GridStep, { ball, practice, sides }: Setting): readonly LayoutNumbers[] {
+  const drilled =
+    ball.marker === null
+      ? { ...practice, drillingAngleDeg: { least: NO_ANGLE_DEG, most: NO_ANGLE_DEG } }
+      : practice;
+  return gridCandidates(drilled, ball.published.radius, step, sides)
+    .map((candidate) => layoutOf(candidate, drilled, ball.published.radius))
+    .filter((layout) => layout !== null);
+}
+
+const union = (...lists: readonly (readonly NominalShot[])[]): NominalShot[] => [...new Set(lists.flat())];
+
+/** Sums up counts for a report of progress that never passes its total. */
+function counted(report: (done: number, total: number) => void, total: number): (count: number) => void {
+  let done = 0;
+  return (count) => {
+    done += count;
+    report(Math.min(done, total), total);
+  };
+}
+
+const byKey = (a: { layout: LayoutNumbers }, b: { layout: LayoutNumbers }): number =>
+  keyOf(a.layout) < keyOf(b.layout) ? -1 : 1;

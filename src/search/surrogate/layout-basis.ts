@@ -1,0 +1,64 @@
+import { Matrix, pseudoInverse } from 'ml-matrix';
+import type { Layout } from '../../layout/layout.js';
+import { placeLayout } from '../../layout/placement.js';
+import type { Vec3 } from '../../math/vec3.js';
+
+/**
+ * What a layout does to a ball is smooth in the two directions it sets, to the pin and toward the marker: turning a
+ * core's tensor is exactly of second degree in them, and what the holes take away hardly more.
+ */
+export const BASIS = 28; // a multiple of four: see `applyFit`
+
+/** Writes a layout's products of up to two components of those directions, 1 included. */
+export function writeLayoutBasis(out: Float64Array, at: number, layout: Layout, pap_B: Vec3): void {
+  const { R_BC } = placeLayout(layout, pap_B);
+  const one = [1, R_BC[0][2], R_BC[1][2], R_BC[2][2], R_BC[0][0], R_BC[1][0], R_BC[2][0]];
+  let k = at;
+  for (let i = 0; i < one.length; i++) for (let j = i; j < one.length; j++) out[k++] = one[i] * one[j];
+}
+
+/** The basis of several layouts, row by row. */
+export function layoutBasis(layouts: readonly Layout[], pap_B: Vec3): Float64Array {
+  const out = new Float64Array(BASIS * layouts.length);
+  for (const [i, layout] of layouts.entries()) writeLayoutBasis(out, BASIS * i, layout, pap_B);
+  return out;
+}
+
+/**
+ * Prepares least squares on the basis: the same layouts serve for whatever is known of them. Some products depend on
+ * others, so the smallest weights that fit are taken.
+ *
+ * @returns values, `depth` a layout, row by row ↦ weights, one row a product
+ */
+export function layoutFit(basis: Float64Array): (values: Float64Array, depth: number) => Float64Array {
+  const count = basis.length / BASIS;
+  const inverse = pseudoInverse(Matrix.from1DArray(count, BASIS, Array.from(basis)));
+  return (values, depth) =>
+    Float64Array.from(inverse.mmul(Matrix.from1DArray(count, depth, Array.from(values))).to1DArray());
+}
+
+/** Basis row `row` times weights, into `out` from `at` on. */
+export function applyFit(
+  out: Float64Array,
+  at: number,
+  basis: Float64Array,
+  row: number,
+  weights: Float64Array,
+  depth: number,
+): void {
+  const from = BASIS * row;
+  for (let j = 0; j < depth; j++) {
+    let a = 0; // four sums side by side do not wait for one another
+    let b = 0;
+    let c = 0;
+    let d = 0;
+    for (let k = 0; k < BASIS; k += 4) {
+      const weight = depth * k + j;
+      a += basis[from + k] * weights[weight];
+      b += basis[from + k + 1] * weights[weight + depth];
+      c += basis[from + k + 2] * weights[weight + 2 * depth];
+      d += basis[from + k + 3] * weights[weight + 3 * depth];
+    }
+    out[at + j] = a + b + (c + d);
+  }
+}

@@ -1,0 +1,106 @@
+import { MIDDLE_LAYOUT } from '../../prepare/middle-layout.js';
+import { toLayout } from '../../prepare/to-layout.js';
+import type { LayoutNumbers } from '../../records/text/layout-text.js';
+import type { ModelCard } from '../../regression/card.js';
+import { shareInRange } from '../../regression/in-range.js';
+import type { ReactionModel } from '../../regression/reaction-model.js';
+import { type Trial, worldOf } from '../../simulate/evaluator.js';
+import type { Setting } from '../../simulate/setting.js';
+import { simulator } from '../../simulate/simulator.js';
+import type { NominalShot } from '../candidates/nominal-shots.js';
+import { shiftTargets } from '../scoring/in-worlds.js';
+import { score } from '../scoring/score.js';
+import type { Reached, Target } from '../scoring/target.js';
+import { featuresOf, type Known, surrogate } from './surrogate.js';
+
+/** Scores layouts of one problem in its worlds by the fitted regression. */
+export interface ProblemScorer {
+  /**
+   * Scores some of the layouts in a world, one after the other.
+   *
+   * @param world  counted from the first that is not nominal
+   * @param which  places in the list of layouts
+   */
+  scoreIn(
+    world: number,
+    which: Int32Array,
+    tell: (layout: number, score: number, reached: Reached) => void,
+  ): Promise<void>;
+  /** Shots of physics it was tuned to, and those among them that were rolled for it. */
+  readonly tunedTo: number;
+  readonly shots: number;
+}
+
+/** Least share of a problem's own shots that must lie where the regression was fitted. */
+const ENOUGH_IN_RANGE = 0.9;
+
+/** Shots in worlds that the regression is tuned to, besides the nominal ones. */
+const SHOTS_IN_WORLDS = 400;
+
+/** Strides through layouts and worlds that share no factor with their numbers, so that pairs do not repeat. */
+const LAYOUT_STRIDE = 7919;
+const WORLD_STRIDE = 37;
+
+/**
+ * Tunes the regression to shots of this very problem: nominal ones of layouts spread over all, and some in its worlds.
+ *
+ * @param layouts  all that will be asked about
+ * @param nominal  what physics says of some layouts
+ * @returns in one line why not, where the problem lies outside what the regression was fitted on
+ */
+export async function problemScorer(
+  layouts: readonly LayoutNumbers[],
+  nominal: readonly NominalShot[],
+  targets: readonly Target[],
+  { problem, evaluator, progress }: Setting,
+  { model, card }: { readonly model: ReactionModel; readonly card: ModelCard },
+): Promise<ProblemScorer | { readonly why: string }> {
+  const { radius } = problem.ball.published;
+  const [undisturbed, ...worlds] = problem.worlds;
+  const trials = Array.from({ length: SHOTS_IN_WORLDS }, (_, i): Trial => {
+    const { layout, outcome } = nominal[(LAYOUT_STRIDE * i) % nominal.length];
+    const world = 1 + ((WORLD_STRIDE * i) % worlds.length);
+    return { layout: toLayout(layout, radius), world, launch: outcome.launch };
+  });
+  const report = progress('shots to tune to');
+  let done = 0;
+  const outcomes = await evaluator.evaluate(trials, (count) => {
+    done += count;
+    report(done, trials.length);
+  });
+  const known: Known[] = [
+    ...nominal.map(({ layout, outcome }) => ({
+      layout: toLayout(layout, radius),
+      world: undisturbed,
+      outcome,
+    })),
+    ...trials.map((trial, i) => ({
+      layout: trial.layout,
+      world: worldOf(problem, trial),
+      outcome: outcomes[i],
+    })),
+  ].filter(({ outcome }) => outcome.shot === 'pins');
+
+  const physics = simulator(problem);
+  const asked = known.map(({ layout, world, outcome }) => ({ layout, world, launch: outcome.launch }));
+  const features = featuresOf(asked, physics);
+  if (shareInRange(features, card) < ENOUGH_IN_RANGE)
+    return { why: 'this bowler, ball or lane lies outside what the regression was fitted on' };
+
+  const marked = layouts.map((layout) => toLayout(layout, radius));
+  const engine = await surrogate(model, card, problem, physics, known, features, marked);
+  const middle = { layout: toLayout(MIDDLE_LAYOUT, radius), launch: problem.launch };
+  const [middleNominal, ...luck] = await engine.answer(
+    [undisturbed, ...problem.luck].map((world) => ({ ...middle, world })),
+  );
+  return {
+    scoreIn(world, which, tell) {
+      const shifted = shiftTargets(targets, luck[world], middleNominal);
+      return engine.inWorld(worlds[world], which, (layout, reached, chance) =>
+        tell(layout, chance * score(reached, shifted), reached),
+      );
+    },
+    tunedTo: known.length,
+    shots: trials.length,
+  };
+}

@@ -1,0 +1,167 @@
+import { LANE_LENGTH, LANE_WIDTH } from '../../base/constants.js';
+import type { Layout } from '../../layout/layout.js';
+import type { ModelCard } from '../../regression/card.js';
+import { FEATURES, writeFeatures } from '../../regression/features.js';
+import type { ReactionModel, Tuning } from '../../regression/reaction-model.js';
+import { TARGETS } from '../../regression/targets.js';
+import type { Tensor } from '../../regression/tensor.js';
+import { tune } from '../../regression/tune.js';
+import type { ShotProblem } from '../../simulate/shot-problem.js';
+import { type Outcome, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
+import type { World } from '../../simulate/world.js';
+import type { Reached } from '../scoring/target.js';
+import { layoutBasis } from './layout-basis.js';
+import { fitAngles, type WorldRows, worldRows } from './world-rows.js';
+
+/** A shot that physics rolled: what the regression is tuned to. */
+export interface Known {
+  readonly layout: Layout;
+  readonly world: World;
+  readonly outcome: Outcome;
+}
+
+/** The fitted regression made to answer for one problem. */
+export interface Surrogate {
+  /**
+   * What each of the layouts does in a world if it stays on the lane, and the chance that it does, told one after the
+   * other; the object handed over is used again.
+   */
+  inWorld(
+    world: World,
+    layouts: Int32Array,
+    tell: (layout: number, reached: Reached, chance: number) => void,
+  ): Promise<void>;
+  /** The same for single shots, their features worked out in full. */
+  answer(shots: readonly Asked[]): Promise<Reached[]>;
+}
+
+export interface Asked {
+  readonly layout: Layout;
+  readonly world: World;
+  readonly launch: Outcome['launch'];
+}
+
+/** Layouts drilled in every world, from which the others' balls are interpolated. */
+const SAMPLE = 60;
+
+/** Rows answered in one go: few enough to stay in the processor's cache. */
+const CHUNK = 1024;
+
+/**
+ * Tunes the fitted regression to shots of one problem and makes it ready for many layouts.
+ *
+ * @param known     shots of physics that reached the pins; the nominal ones among them say each layout's own line
+ * @param features  of those, row by row
+ * @param layouts   all that will be asked about
+ */
+export async function surrogate(
+  model: ReactionModel,
+  card: ModelCard,
+  problem: ShotProblem,
+  engine: Simulator,
+  known: readonly Known[],
+  features: Tensor,
+  layouts: readonly Layout[],
+): Promise<Surrogate> {
+  const { pap_B, published } = problem.ball;
+  const tuning = await tuningTo(known, features, model, card);
+  const nominal = known.filter(({ world }) => world === problem.worlds[0]);
+  const basis = layoutBasis(layouts, pap_B);
+  const angles = fitAngles(
+    nominal.map(({ layout, outcome }) => ({ layout, angle: outcome.launch.angle })),
+    basis,
+    pap_B,
+  );
+  const sample = Array.from(
+    { length: Math.min(SAMPLE, nominal.length) },
+    (_, i) => nominal[Math.floor((i * nominal.length) / SAMPLE)].layout,
+  );
+  const rowsIn = worldRows(engine, sample, { basis, angles }, problem.launch.x, pap_B, published);
+  const reader = reachedReader();
+  const { si, heldOut } = card.outputs[BREAKPOINT];
+  const chance = (answers: Float32Array, row: number): number =>
+    chanceWithin(problem.launch.x + answers[TARGETS.length * row + BREAKPOINT], si * heldOut.rmse);
+  const writers = new Map<World, WorldRows>();
+
+  return {
+    async inWorld(world, asked, tell) {
+      const write = writers.get(world) ?? rowsIn(world);
+      writers.set(world, write);
+      const rows = new Float32Array(FEATURES.length * Math.min(CHUNK, asked.length));
+      for (let from = 0; from < asked.length; from += CHUNK) {
+        const part = asked.subarray(from, from + CHUNK);
+        write(rows, part);
+        const values = rows.subarray(0, FEATURES.length * part.length);
+        const answers = await model.answer({ dims: [part.length, FEATURES.length], values }, tuning);
+        part.forEach((layout, i) => {
+          const reached = reader(answers, i, problem.launch.x, angles[layout] + world.launchAngle);
+          tell(layout, reached, chance(answers, i));
+        });
+      }
+    },
+    async answer(shots) {
+      const answers = await model.answer(featuresOf(shots, engine), tuning);
+      return shots.map(({ world, launch }, i) => {
+        const { shot, reaction } = reader(answers, i, launch.x, launch.angle + world.launchAngle);
+        return { shot, reaction: { ...reaction } };
+      });
+    },
+  };
+}
+
+/** Features of single shots, row by row. */
+export function featuresOf(shots: readonly Asked[], engine: Simulator): Tensor {
+  const values = new Float32Array(FEATURES.length * shots.length);
+  for (const [i, { layout, world, launch }] of shots.entries()) {
+    const shot = { ...engine.inputs(layout, world), launch: scatteredLaunch(launch, world) };
+    writeFeatures(values, FEATURES.length * i, shot);
+  }
+  return { dims: [shots.length, FEATURES.length], values };
+}
+
+async function tuningTo(
+  known: readonly Known[],
+  features: Tensor,
+  model: ReactionModel,
+  card: ModelCard,
+): Promise<Tuning> {
+  const { reaction, basis } = await model.basis(features);
+  const residuals = new Float32Array(reaction.length);
+  for (const [i, { outcome, world }] of known.entries())
+    TARGETS.forEach(({ of }, j) => {
+      const at = TARGETS.length * i + j;
+      const observed = of(outcome.reaction, scatteredLaunch(outcome.launch, world));
+      residuals[at] = (observed - reaction[at]) / card.outputs[j].scale;
+    });
+  return tune(basis, { dims: [known.length, TARGETS.length], values: residuals });
+}
+
+/** Reads answers of the regression as a score sees an outcome, always into the same object. */
+function reachedReader(): (answers: Float32Array, row: number, x: number, angle: number) => Reached {
+  const reaction = { hookStart: 0, hookSharpness: 0, totalHook: 0, entryAngle: 0 };
+  const reached = { shot: 'pins' as Outcome['shot'], reaction };
+  return (answers, row, x, angle) => {
+    const at = TARGETS.length * row;
+    reaction.hookStart = answers[at + HOOK_START];
+    reaction.hookSharpness = answers[at + SHARPNESS];
+    reaction.totalHook = answers[at + TOTAL_HOOK];
+    reaction.entryAngle = answers[at + ENTRY_ANGLE];
+    const pinsX = x + LANE_LENGTH * Math.tan(angle) - reaction.totalHook;
+    reached.shot = Math.abs(pinsX) > LANE_WIDTH / 2 ? 'gutter' : 'pins';
+    return reached;
+  };
+}
+
+/** Slope of the logistic function that comes nearest to a normal distribution's (Camilli, J. Educ. Behav. Stat. 19, 293, 1994, from memory). */
+const LOGISTIC = 1.702;
+
+/** Chance that a ball does not run into its own gutter, from its outermost place and what that errs by, m. */
+const chanceWithin = (widestX: number, error: number): number =>
+  1 / (1 + Math.exp((LOGISTIC * (widestX - LANE_WIDTH / 2)) / error));
+
+const indexOf = (name: string): number => TARGETS.findIndex((target) => target.name === name);
+const HOOK_START = indexOf('hook start');
+const SHARPNESS = indexOf('hook sharpness');
+const TOTAL_HOOK = indexOf('total hook');
+const ENTRY_ANGLE = indexOf('entry angle');
+const BREAKPOINT = indexOf('breakpoint beyond laydown');

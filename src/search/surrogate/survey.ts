@@ -1,0 +1,87 @@
+import type { LayoutNumbers } from '../../records/text/layout-text.js';
+import type { ModelCard } from '../../regression/card.js';
+import type { ReactionModel } from '../../regression/reaction-model.js';
+import type { Setting } from '../../simulate/setting.js';
+import { keyOf } from '../candidates/candidates.js';
+import type { NominalShot } from '../candidates/nominal-shots.js';
+import { race } from '../scoring/race.js';
+import type { Target } from '../scoring/target.js';
+import { type ProblemScorer, problemScorer } from './problem-scorer.js';
+
+/** What the regression expects of every layout. */
+export interface Survey {
+  /** Best first. */
+  readonly ranked: readonly LayoutNumbers[];
+  /** Mean score over worlds; undefined for a layout that was not surveyed. */
+  expected(layout: LayoutNumbers): number | undefined;
+  /** Scores some layouts in every world that they have not met in the survey. */
+  look(layouts: readonly LayoutNumbers[]): Promise<void>;
+  /** Scores in all worlds in their order, of a layout that was looked at. */
+  scores(layout: LayoutNumbers): readonly number[] | undefined;
+  readonly candidateWorlds: () => number;
+  /** Shots of physics it was tuned to, and those among them that were rolled for it. */
+  readonly tunedTo: number;
+  readonly shots: number;
+}
+
+/** A survey, or in one line why physics must do without. */
+export type Surveyed = Survey | { readonly why: string };
+
+/**
+ * Scores all layouts in plausible worlds by the fitted regression, tuned to shots of this very problem.
+ *
+ * @param layouts  all that may be marked
+ * @param nominal  what physics says of some of them, spread over all
+ */
+export async function survey(
+  layouts: readonly LayoutNumbers[],
+  nominal: readonly NominalShot[],
+  targets: readonly Target[],
+  setting: Setting,
+  regression: { readonly model: ReactionModel; readonly card: ModelCard },
+): Promise<Surveyed> {
+  const scorer = await problemScorer(layouts, nominal, targets, setting, regression);
+  if ('why' in scorer) return scorer;
+  const worlds = setting.problem.luck.length;
+  const report = setting.progress('worlds surveyed');
+  let candidateWorlds = 0;
+  const scoreIn: ProblemScorer['scoreIn'] = async (world, which, tell) => {
+    await scorer.scoreIn(world, which, tell);
+    candidateWorlds += which.length;
+  };
+  const raced = await race(layouts.length, worlds, async (world, which, tell) => {
+    await scoreIn(world, which, tell);
+    report(world + 1, worlds);
+  });
+  const places = new Map(layouts.map((layout, i) => [keyOf(layout), i]));
+  const means = Float64Array.from(layouts, () => 0);
+  for (const { index, meanScore } of raced) means[index] = meanScore;
+  const looked = new Map<number, readonly number[]>();
+  return {
+    ranked: raced.map(({ index }) => layouts[index]),
+    expected(layout) {
+      const place = places.get(keyOf(layout));
+      return place === undefined ? undefined : means[place];
+    },
+    async look(some) {
+      const fresh = some
+        .map((layout) => places.get(keyOf(layout)))
+        .filter((place) => place !== undefined)
+        .filter((place) => !looked.has(place));
+      const scores = new Map(fresh.map((place) => [place, Array.from({ length: worlds }, () => 0)]));
+      const which = Int32Array.from(scores.keys());
+      for (let world = 0; world < worlds && which.length > 0; world++)
+        await scoreIn(world, which, (place, score) => {
+          scores.get(place)![world] = score;
+        });
+      for (const [place, list] of scores) {
+        looked.set(place, list);
+        means[place] = list.reduce((sum, score) => sum + score, 0) / worlds;
+      }
+    },
+    scores: (layout) => looked.get(places.get(keyOf(layout)) ?? -1),
+    candidateWorlds: () => candidateWorlds,
+    tunedTo: scorer.tunedTo,
+    shots: scorer.shots,
+  };
+}

@@ -1,0 +1,83 @@
+import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
+import { toLayout } from '../prepare/to-layout.js';
+import type { LayoutNumbers } from '../records/text/layout-text.js';
+import type { Trial } from '../simulate/evaluator.js';
+import type { Setting } from '../simulate/setting.js';
+import type { Outcome } from '../simulate/simulator.js';
+import { keyOf } from './candidates/candidates.js';
+import type { NominalShot } from './candidates/nominal-shots.js';
+import { type InWorlds, shiftTargets } from './scoring/in-worlds.js';
+import { score } from './scoring/score.js';
+import type { Target } from './scoring/target.js';
+
+/** Rolls layouts in plausible worlds by physics, each in each world at most once, and keeps what comes out. */
+export interface WorldShots {
+  /** Rolls layouts in the first `worlds` worlds, as far as they have not met them. @param onDone told of every few */
+  roll(shots: readonly NominalShot[], worlds: number, onDone?: (count: number) => void): Promise<void>;
+  /** How a layout did in the worlds it has met. */
+  get(layout: LayoutNumbers): InWorlds | undefined;
+  readonly known: () => readonly { readonly layout: LayoutNumbers; readonly worlds: InWorlds }[];
+  /** The usual middle layout, whose luck moves the targets. */
+  readonly middle: NominalShot;
+  readonly shots: () => number;
+}
+
+/**
+ * Makes ready to score layouts in the worlds of a setting; all meet the same worlds in the same order.
+ *
+ * A wish is about what layouts can change, so in each world it is moved along with what luck (a slower shot,
+ * a drier lane) does to any ball: what it does to the usual middle layout, marked exactly, with the most
+ * typical core. What is left to each layout is how it takes errors of marking, other cores and that luck.
+ *
+ * Each is played on its own line throughout: that of its nominal shot. Luck makes it miss.
+ */
+export async function worldShots(
+  targets: readonly Target[],
+  { problem, evaluator }: Pick<Setting, 'problem' | 'evaluator'>,
+): Promise<WorldShots> {
+  const { radius } = problem.ball.published;
+  const usual = toLayout(MIDDLE_LAYOUT, radius);
+  const [atNominal] = await evaluator.evaluate([{ layout: usual, world: 0 }]);
+  const luck = await evaluator.evaluate(
+    problem.luck.map((_, k) => ({
+      layout: usual,
+      world: problem.worlds.length + k,
+      launch: atNominal.launch,
+    })),
+  );
+  const shifted = luck.map((here) => shiftTargets(targets, here, atNominal));
+  const known = new Map<string, { readonly layout: LayoutNumbers; readonly outcomes: Outcome[] }>();
+  let shots = luck.length;
+
+  const inWorlds = (outcomes: readonly Outcome[]): InWorlds => {
+    const scores = outcomes.map((outcome, i) => score(outcome, shifted[i]));
+    return { outcomes, scores, meanScore: scores.reduce((sum, s) => sum + s, 0) / scores.length };
+  };
+  return {
+    async roll(rows, worlds, onDone) {
+      const once = new Map(rows.map((each) => [keyOf(each.layout), each]));
+      const running = [...once.values()].map(({ layout, outcome }) => {
+        const row = known.get(keyOf(layout)) ?? { layout, outcomes: [] };
+        known.set(keyOf(layout), row);
+        return { row, met: row.outcomes.length, marked: toLayout(layout, radius), launch: outcome.launch };
+      });
+      const asked: { readonly row: { readonly outcomes: Outcome[] }; readonly trial: Trial }[] = [];
+      for (let world = 0; world < Math.min(worlds, luck.length); world++)
+        for (const { row, met, marked, launch } of running)
+          if (world >= met) asked.push({ row, trial: { layout: marked, world: 1 + world, launch } });
+      const outcomes = await evaluator.evaluate(
+        asked.map(({ trial }) => trial),
+        onDone,
+      );
+      shots += asked.length;
+      for (const [i, { row }] of asked.entries()) row.outcomes.push(outcomes[i]);
+    },
+    get(layout) {
+      const row = known.get(keyOf(layout));
+      return row && inWorlds(row.outcomes);
+    },
+    known: () => [...known.values()].map(({ layout, outcomes }) => ({ layout, worlds: inWorlds(outcomes) })),
+    middle: { layout: MIDDLE_LAYOUT, outcome: atNominal },
+    shots: () => shots,
+  };
+}

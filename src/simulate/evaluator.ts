@@ -1,0 +1,52 @@
+import type { Layout } from '../layout/layout.js';
+import type { Launch } from '../motion/shot/release.js';
+import type { ShotProblem } from './shot-problem.js';
+import { type Outcome, simulator } from './simulator.js';
+import { BALANCED_WORLD, type World } from './world.js';
+
+/** A layout to be tried in one of the problem's worlds. */
+export interface Trial {
+  readonly layout: Layout;
+  /** Of the problem's worlds, indices past them going on into the luck alone; or the nominal one with a balanced ball. */
+  readonly world: number | 'balanced';
+  /** The line played; the layout's own when left out. */
+  readonly launch?: Launch;
+}
+
+export function worldOf({ worlds, luck }: ShotProblem, { world }: Trial): World {
+  if (world === 'balanced') return BALANCED_WORLD;
+  return world < worlds.length ? worlds[world] : luck[world - worlds.length];
+}
+
+/**
+ * Answers what layouts do. The physics engine is behind it, in this thread or in workers; a cheaper
+ * engine that answers the same question has the same shape.
+ */
+export interface Evaluator {
+  /** Outcomes in the order of the trials. */
+  evaluate(trials: readonly Trial[], onDone?: (count: number) => void): Promise<readonly Outcome[]>;
+  close(): Promise<void>;
+}
+
+/** Trials answered between two looks at the event loop, and by a worker in one go. */
+export const CHUNK = 24;
+
+/** The physics engine in this thread. */
+export function localEvaluator(problem: ShotProblem): Evaluator {
+  const engine = simulator(problem);
+  return {
+    async evaluate(trials, onDone) {
+      const outcomes: Outcome[] = [];
+      for (const trial of trials) {
+        outcomes.push(engine.outcome(trial.layout, worldOf(problem, trial), trial.launch));
+        if (outcomes.length % CHUNK === 0) {
+          onDone?.(CHUNK);
+          await new Promise((resume) => setImmediate(resume)); // lets ctrl-C and the progress bar through
+        }
+      }
+      onDone?.(outcomes.length % CHUNK);
+      return outcomes;
+    },
+    async close() {},
+  };
+}

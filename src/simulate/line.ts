@@ -1,0 +1,92 @@
+import type { Layout } from '../layout/layout.js';
+import { boardToX, xToBoard } from '../motion/lane/boards.js';
+import { aimAt } from '../motion/reaction/aim.js';
+import { reactionNumbers } from '../motion/reaction/reaction.js';
+import type { Launch } from '../motion/shot/release.js';
+import type { Shot } from '../motion/shot/shot.js';
+import { isAtPocket, POCKET_BOARD } from './pocket.js';
+import type { Play, ShotProblem } from './shot-problem.js';
+import { simulator } from './simulator.js';
+import { staysOnLane } from './stays-on-lane.js';
+import { arrowsBoard, offUsual, type Played } from './usual-line.js';
+import { NOMINAL_WORLD } from './world.js';
+
+/** The line a bowler plays: where the ball is laid down, and in which direction. */
+export interface Line {
+  readonly launch: Launch;
+  readonly laydownBoard: number;
+  /** False when even the nearest direction ends beside the pocket. */
+  readonly reachesPocket: boolean;
+}
+
+/** Laydown boards are tried so far apart, then every board beside the best. */
+const COARSE = 2;
+
+/** Any line that reaches the pocket comes before any that does not. */
+const MISSED = 1e6;
+
+/** Boards that the feet move for each at the arrows when the oil wears (common practice, no source). */
+const FEET_PER_ARROWS = 2;
+
+/**
+ * Finds the line on which the ball with a given layout reaches the pocket, from nothing.
+ *
+ * Of all laydown boards from which the pocket can be reached in a direction that can be sent, it takes the one whose line is most
+ * like what bowlers play on such a pattern (`offUsual`). On oil that games have worn a bowler starts from the line on the fresh
+ * oil and moves the feet two boards for each at the arrows until the ball hits; so does this. When no line reaches
+ * the pocket, the one that comes nearest to it on the lane is used, and said so.
+ *
+ * @throws {InputError} `ball-would-hop` when from nowhere the ball stays on the lane
+ */
+export function findLine(problem: ShotProblem, layout: Layout): Line {
+  const { traffic, ...freshPattern } = problem.pattern;
+  const fresh = traffic && bestLine({ ...problem, pattern: freshPattern }, layout, offUsual);
+  if (!fresh?.reachesPocket) return bestLine(problem, layout, offUsual);
+  const offMove: Off = ({ shot }) => {
+    const feet = xToBoard(shot.launch.x) - fresh.laydownBoard;
+    return Math.abs(feet - FEET_PER_ARROWS * (arrowsBoard(shot) - fresh.arrowsBoard));
+  };
+  return bestLine(problem, layout, offMove);
+}
+
+/** How far a shot that reaches the pocket is from the wanted line. */
+type Off = (played: Played, play: Play) => number;
+
+/** The line of the shot that reaches the pocket and lies nearest to the wanted one. */
+function bestLine(problem: ShotProblem, layout: Layout, offOf: Off): Line & { readonly arrowsBoard: number } {
+  const engine = simulator(problem);
+  const { radius } = problem.ball.published;
+  const { least, most } = problem.play.laydownBoard;
+  const tried: { readonly line: Line & { readonly arrowsBoard: number }; readonly off: number }[] = [];
+  let ending: Shot['outcome'] = 'pins';
+  const attempt = (board: number): void => {
+    const x = boardToX(board);
+    const roll = (angle: number) => engine.shot(layout, NOMINAL_WORLD, { x, angle }).shot;
+    const { launch } = aimAt(boardToX(POCKET_BOARD), x, problem.play.steepest, roll);
+    const shot = roll(launch.angle);
+    ending = shot.outcome;
+    if (shot.outcome !== 'pins') return;
+    const reaction = reactionNumbers(shot, radius);
+    const reachesPocket = isAtPocket(shot.outcome, reaction.pinsX);
+    const off = reachesPocket
+      ? offOf({ shot, reaction }, problem.play)
+      : MISSED + Math.abs(xToBoard(reaction.pinsX) - POCKET_BOARD);
+    tried.push({ line: { launch, laydownBoard: board, reachesPocket, arrowsBoard: arrowsBoard(shot) }, off });
+  };
+  const best = () => tried.reduce((a, b) => (b.off < a.off ? b : a));
+  for (let board = least; board <= most; board += COARSE) attempt(board);
+  if (tried.length > 0) {
+    const { laydownBoard } = best().line;
+    for (const board of [laydownBoard - 1, laydownBoard + 1])
+      if (board >= least && board <= most) attempt(board);
+    return best().line;
+  }
+  staysOnLane(ending);
+  const board = Math.min(most, Math.max(least, POCKET_BOARD));
+  return {
+    launch: { x: boardToX(board), angle: 0 },
+    laydownBoard: board,
+    reachesPocket: false,
+    arrowsBoard: board,
+  };
+}

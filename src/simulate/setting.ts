@@ -1,0 +1,102 @@
+import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
+import type { CoreFitter } from '../prepare/fit-cores.js';
+import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
+import { toLayout } from '../prepare/to-layout.js';
+import type { Ball } from '../records/schemas/ball.js';
+import type { Bowler } from '../records/schemas/bowler.js';
+import type { Lane } from '../records/schemas/lane.js';
+import type { PinSide } from '../records/schemas/pin-side.js';
+import type { Want } from '../records/schemas/want.js';
+import { loadRuleSet, type RuleSet } from '../records/shared/rules.js';
+import { loadPractice, type Practice } from '../records/shared/shared-data.js';
+import { type Evaluator, localEvaluator } from './evaluator.js';
+import { findLine, type Line } from './line.js';
+import { type ShotProblem, unaimedProblem } from './shot-problem.js';
+import { pooledEvaluator } from './worker-pool.js';
+import { drawWorlds, luckOf, NOMINAL_WORLD } from './world.js';
+
+export interface RecommendInputs {
+  readonly bowler: Bowler;
+  readonly ball: Ball;
+  readonly lane: Lane;
+  readonly want: Want;
+}
+
+export interface SettingOptions {
+  /** The same seed gives the same answer, byte for byte. */
+  readonly seed: number;
+  /** Worker threads; 1 stays in this thread. The answer does not depend on it. */
+  readonly workers: number;
+  readonly pinSide: PinSide | 'both';
+  readonly ruleSet?: string | undefined;
+  /** Folder of the fitted regression: the package's own when left out, null to have physics alone. */
+  readonly models?: string | null | undefined;
+  /** Fits cores to published numbers; the answer does not depend on whether it remembers them. */
+  readonly fitter?: CoreFitter | undefined;
+  readonly onProgress?: (progress: { stage: string; done: number; total: number }) => void;
+}
+
+/** One bowler, ball and lane made ready: cores fitted, line found, worlds drawn, engine started. */
+export interface Setting {
+  readonly ball: BallProblem;
+  readonly problem: ShotProblem;
+  /** Of the usual middle layout. */
+  readonly line: Line;
+  readonly evaluator: Evaluator;
+  readonly rules: RuleSet;
+  readonly practice: Practice;
+  readonly sides: readonly PinSide[];
+  readonly models: string | null | undefined;
+  /** Reports how far a stage has come. */
+  readonly progress: (stage: string) => (done: number, total: number) => void;
+}
+
+/** Plausible worlds each finalist is simulated in. */
+export const WORLD_COUNT = 200;
+
+/**
+ * Makes a setting, hands it to `use`, and stops its engine whatever happens.
+ *
+ * @throws {InputError} when the ball's numbers fit no core or the grip cannot be placed
+ */
+export async function withSetting<T>(
+  { bowler, ball: record, lane }: RecommendInputs,
+  options: SettingOptions,
+  use: (setting: Setting) => Promise<T>,
+): Promise<T> {
+  const rules = loadRuleSet(options.ruleSet);
+  const ball = ballProblem(record, bowler, 'moment', options.fitter);
+  const { radius } = ball.published;
+  const unaimed = unaimedProblem(lane, bowler, record, ball);
+  const middle = toLayout(MIDDLE_LAYOUT, radius);
+  const line = findLine(unaimed, middle);
+  const worlds = drawWorlds({
+    seed: options.seed,
+    count: WORLD_COUNT,
+    bowler,
+    radius,
+    bodyCount: ball.bodies.length,
+  });
+  const problem: ShotProblem = {
+    ...unaimed,
+    launch: line.launch,
+    worlds: [NOMINAL_WORLD, ...worlds],
+    luck: worlds.map(luckOf),
+  };
+  const evaluator = options.workers > 1 ? pooledEvaluator(problem, options.workers) : localEvaluator(problem);
+  try {
+    return await use({
+      ball,
+      problem,
+      line,
+      evaluator,
+      rules,
+      practice: loadPractice(),
+      models: options.models,
+      sides: options.pinSide === 'both' ? ['above', 'below'] : [options.pinSide],
+      progress: (stage) => (done, total) => options.onProgress?.({ stage, done, total }),
+    });
+  } finally {
+    await evaluator.close();
+  }
+}

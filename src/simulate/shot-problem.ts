@@ -1,0 +1,148 @@
+import { BOARD, BOARD_COUNT, LANE_LENGTH, LANE_WIDTH } from '../base/constants.js';
+import { DEGREE, FOOT, from, MPH, RPM } from '../base/units.js';
+import type { OilPattern } from '../motion/lane/oil.js';
+import type { Traffic } from '../motion/lane/wear.js';
+import type { Launch, Release } from '../motion/shot/release.js';
+import type { BallProblem } from '../prepare/ball-problem.js';
+import type { Ball } from '../records/schemas/ball.js';
+import { USUAL_GRIT } from '../records/schemas/ball.js';
+import type { Bowler } from '../records/schemas/bowler.js';
+import type { Lane } from '../records/schemas/lane.js';
+import { type LinePractice, loadPractice } from '../records/shared/shared-data.js';
+import { NOMINAL_SURFACE, USUAL_FRICTION } from './assumed-surface.js';
+import { NOMINAL_WORLD, type World } from './world.js';
+
+/** Everything a shot needs, as plain data in SI, so that a worker can be handed it. */
+export interface ShotProblem {
+  readonly ball: BallProblem;
+  readonly release: Release;
+  /** With the lane's friction for the reference finish. */
+  readonly pattern: OilPattern;
+  /** Finish of the cover. */
+  readonly grit: number;
+  readonly play: Play;
+  /** On the line of the usual middle layout; from it each layout finds its own. */
+  readonly launch: Launch;
+  /** The nominal world first. */
+  readonly worlds: readonly World[];
+  /** The same worlds but the nominal, marked exactly and with the most typical core. */
+  readonly luck: readonly World[];
+}
+
+/** What a bowler can and would play on this lane, in boards from the own side. */
+export interface Play {
+  /** Where the ball may be laid down: one board when the bowler names it. */
+  readonly laydownBoard: { readonly least: number; readonly most: number };
+  /** Steepest direction in which a ball is sent, to either side, rad. */
+  readonly steepest: number;
+  /** Where the path is meant to be widest (common practice, no source). */
+  readonly breakpointBoard: number;
+  /** What bowlers play. */
+  readonly usual: LinePractice;
+}
+
+/** Outermost board on which a ball is laid down when the bowler names none. */
+const LEAST_LAYDOWN = 8;
+
+const playOf = (lane: Lane, { laydownBoard }: Bowler): Play => {
+  const usual = loadPractice().line;
+  const { farthest } = usual.laydownBoard;
+  return {
+    laydownBoard:
+      laydownBoard === undefined
+        ? { least: LEAST_LAYDOWN, most: farthest }
+        : { least: laydownBoard, most: laydownBoard },
+    steepest: from(usual.launchDeg.farthest, DEGREE),
+    breakpointBoard: breakpointBoardOf(lane, usual),
+    usual,
+  };
+};
+
+const breakpointBoardOf = ({ patternFt }: Lane, { breakpointBoard }: LinePractice): number =>
+  Math.max(breakpointBoard.least, patternFt - breakpointBoard.patternFtLess);
+
+/** How fast the film fades at a zone's edges. Assumed, no source. */
+const EDGE_LENGTH_FT = 1.5;
+const EDGE_BOARDS = 0.75;
+
+/** A bowler's release, a left-hander's as its mirror image: every quantity is measured from the own side. */
+export const releaseOf = (bowler: Bowler, ball: BallProblem): Release => ({
+  speed: from(bowler.speedMph, MPH),
+  spin: from(bowler.revRateRpm, RPM),
+  axisTilt: from(bowler.axisTiltDeg, DEGREE),
+  axisRotation: from(bowler.axisRotationDeg, DEGREE),
+  pap_B: ball.pap_B,
+});
+
+/**
+ * The oil as this bowler's ball meets it: a left-hander's lane is mirrored, so that the ball always
+ * belongs to a right-hander. Friction is that of a cover with the reference finish.
+ */
+export function patternOf(lane: Lane, hand: Bowler['hand']): OilPattern {
+  const x = (boardEdge: number): number => {
+    const fromRight = LANE_WIDTH / 2 - boardEdge * BOARD;
+    return hand === 'right' ? fromRight : -fromRight;
+  };
+  return {
+    zones: lane.zones.map((zone) => ({
+      fromY: from(zone.fromFt, FOOT),
+      toY: from(zone.toFt, FOOT),
+      fromX: Math.min(x(zone.fromBoard), x(zone.toBoard)),
+      toX: Math.max(x(zone.fromBoard), x(zone.toBoard)),
+      film: zone.units,
+      filmEnd: zone.unitsAtEnd ?? zone.units,
+    })),
+    frictionOiled: lane.frictionOiled ?? USUAL_FRICTION.oiled,
+    frictionDry: lane.frictionDry ?? USUAL_FRICTION.dry,
+    filmScale: NOMINAL_SURFACE.filmScale,
+    edgeLength: from(EDGE_LENGTH_FT, FOOT),
+    edgeWidth: EDGE_BOARDS * BOARD,
+    ...(lane.games ? { traffic: trafficOf(lane, lane.games, x) } : {}),
+  };
+}
+
+/** Where most balls run, boards from the worn side: laid down, at the pattern's end, in the pocket. Assumed. */
+const TRACK_BOARDS = { laydown: 20, pocket: 17.5 };
+
+/** From the track's middle to where no ball runs, and how far past the pattern's end oil is carried. Assumed. */
+const TRACK_HALF_WIDTH_BOARDS = 6;
+const CARRY_LENGTH_FT = 8;
+
+/**
+ * The games on a lane: a track from the laydown out to the pattern's usual breakpoint and back to the pocket.
+ *
+ * @param x  lateral position, m in W, of an edge counted in boards from the lane's right edge
+ */
+function trafficOf(lane: Lane, games: number, x: (boardEdge: number) => number): Traffic {
+  const endY = from(lane.patternFt, FOOT);
+  const at = (board: number): number =>
+    x(lane.wornSide === 'left' ? BOARD_COUNT - (board - 0.5) : board - 0.5);
+  return {
+    games,
+    track: [
+      { y: 0, x: at(TRACK_BOARDS.laydown) },
+      { y: endY, x: at(breakpointBoardOf(lane, loadPractice().line)) },
+      { y: LANE_LENGTH, x: at(TRACK_BOARDS.pocket) },
+    ],
+    halfWidth: TRACK_HALF_WIDTH_BOARDS * BOARD,
+    endY,
+    carryLength: from(CARRY_LENGTH_FT, FOOT),
+  };
+}
+
+/** The problem with only its nominal world and a launch down the middle, from which a line is sought. */
+export const unaimedProblem = (
+  lane: Lane,
+  bowler: Bowler,
+  ballRecord: Ball,
+  ball: BallProblem,
+): ShotProblem => ({
+  ball,
+  release: releaseOf(bowler, ball),
+  pattern: patternOf(lane, bowler.hand),
+  grit: ballRecord.surfaceGrit ?? USUAL_GRIT,
+  play: playOf(lane, bowler),
+  launch: { x: 0, angle: 0 },
+  worlds: [NOMINAL_WORLD],
+  luck: [],
+});

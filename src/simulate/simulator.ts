@@ -1,0 +1,185 @@
+import { type Driller, driller } from '../ball/drill/drill.js';
+import { type InertiaNumbers, inertiaNumbers } from '../ball/drill/drilled-numbers.js';
+import { type StaticWeights, staticWeights } from '../ball/drill/static-weights.js';
+import type { MassProperties } from '../ball/mass/mass-properties.js';
+import type { Layout } from '../layout/layout.js';
+import { overAndUp, papDirection, placeLayout } from '../layout/placement.js';
+import { type Vec3, ZERO } from '../math/vec3.js';
+import type { FreshSurface } from '../motion/lane/fresh-surface.js';
+import { frictionLaw, layOil } from '../motion/lane/oil.js';
+import type { Surface } from '../motion/lane/surface.js';
+import { meanReaction, type Reaction, reactionNumbers } from '../motion/reaction/reaction.js';
+import { leastClearance } from '../motion/reaction/rings.js';
+import { ANSWER_STEP } from '../motion/shot/answer-step.js';
+import type { RollingBody } from '../motion/shot/body.js';
+import type { Launch, Release } from '../motion/shot/release.js';
+import { rollShot, type Shot } from '../motion/shot/shot.js';
+import { Workspace } from '../motion/shot/workspace.js';
+import { type AssumedSurface, frictionOf } from './assumed-surface.js';
+import { asMade } from './made-ball.js';
+import { ownLines } from './own-line.js';
+import type { ShotProblem } from './shot-problem.js';
+import { NOMINAL_WORLD, type World } from './world.js';
+
+/** What one layout does in one world: numbers only, cheap to hand between workers. SI. */
+export interface Outcome {
+  /** The line that was played, before the world's scatter. */
+  readonly launch: Launch;
+  readonly shot: Shot['outcome'];
+  readonly inertia: InertiaNumbers;
+  readonly statics: StaticWeights;
+  readonly reaction: Reaction;
+  /** Least distance along the surface from any ring to any hole's edge, m; negative when a ring crosses one. */
+  readonly ringClearance: number;
+}
+
+/** Simulates shots of one problem. Holds the prepared balls and lanes; a worker makes its own. */
+export interface Simulator {
+  /** All that a shot with a layout in a world depends on, but the line. */
+  inputs(layout: Layout, world: World): WorldInputs;
+  shot(layout: Layout, world: World, launch: Launch): RolledShot;
+  /** A layout's nominal shot on its own line, the one that brings it to the pocket. */
+  ownShot(layout: Layout): RolledShot;
+  /** The numbers of a shot. */
+  read(rolled: RolledShot): Outcome;
+  /** The numbers of a shot from a launch; on the layout's own line when none is given. */
+  outcome(layout: Layout, world: World, launch?: Launch): Outcome;
+}
+
+/** What a shot depends on, but the line. SI. */
+export interface WorldInputs {
+  readonly body: RollingBody;
+  readonly release: Release;
+  readonly surface: Surface;
+  readonly freshSurface: FreshSurface;
+}
+
+/** A shot with the drilled ball that rolled it. */
+export interface RolledShot {
+  readonly launch: Launch;
+  readonly shot: Shot;
+  readonly ball: MassProperties;
+  /**
+   * Rolls the same with the ball half a turn farther round its axis at release; null in a world that has a spin phase of its
+   * own. The mean of both is the mean over all phases: what an offset centre of mass does to a shot swings once a turn.
+   */
+  readonly opposite: (() => Shot) | null;
+}
+
+export function simulator(problem: ShotProblem): Simulator {
+  const { ball, release, pattern } = problem;
+  const { radius } = ball.published;
+  const drillers: (Driller | undefined)[] = [];
+  const oilUnder = layOil(pattern);
+  const workspace = new Workspace();
+
+  const drilled = (layout: Layout, world: World): MassProperties => {
+    drillers[world.body] ??= driller(ball.bodies[world.body], ball.rankingRays);
+    const { R_BC } = placeLayout(markedLayout(layout, world), ball.pap_B);
+    const made = asMade(drillers[world.body]!(R_BC), R_BC, ball.published, world.made);
+    return world.isBalanced ? { ...made, p_BoBcm_B: ZERO } : made;
+  };
+
+  // the last one made: what games left of the oil takes as long to work out as a shot, and shots come world by world
+  let made: { readonly under: AssumedSurface; readonly surface: Surface } | undefined;
+  const surfaceOf = (world: World): Surface => {
+    if (made?.under !== world.surface)
+      made = { under: world.surface, surface: surfaceIn(world, oilUnder, problem) };
+    return made.surface;
+  };
+
+  const inputs = (layout: Layout, world: World): WorldInputs => ({
+    body: { ...drilled(layout, world), radius },
+    release: {
+      ...release,
+      speed: release.speed + world.speed,
+      spin: Math.max(0, release.spin + world.spin),
+      axisTilt: Math.max(0, release.axisTilt + world.axisTilt),
+      axisRotation: release.axisRotation + world.axisRotation,
+      pap_B: truePap(ball.pap_B, world),
+      spinPhase: world.spinPhase ?? 0,
+    },
+    surface: surfaceOf(world),
+    freshSurface: world.surface,
+  });
+
+  /** Makes a layout ready to roll in a world, from any launch. */
+  const ready = (layout: Layout, world: World): ((launch: Launch) => RolledShot) => {
+    const { body, release: scattered, surface, freshSurface } = inputs(layout, world);
+    const settings = { step: ANSWER_STEP, freshSurface };
+    return (launch) => {
+      const played = scatteredLaunch(launch, world);
+      const roll = (thrown: Release): Shot => rollShot(body, thrown, played, surface, settings, workspace);
+      const opposite = () => roll({ ...scattered, spinPhase: Math.PI });
+      return {
+        launch,
+        shot: roll(scattered),
+        ball: body,
+        opposite: world.spinPhase === null ? opposite : null,
+      };
+    };
+  };
+  const shot = (layout: Layout, world: World, launch: Launch): RolledShot => ready(layout, world)(launch);
+  const ownShot = ownLines(problem, (layout) => ready(layout, NOMINAL_WORLD));
+
+  const reactionOf = ({ shot: rolled, opposite }: RolledShot): Reaction => {
+    const reaction = reactionNumbers(rolled, radius);
+    const other = opposite?.();
+    return other?.outcome === rolled.outcome
+      ? meanReaction(reaction, reactionNumbers(other, radius))
+      : reaction;
+  };
+
+  const read = (rolled: RolledShot): Outcome => ({
+    launch: rolled.launch,
+    shot: rolled.shot.outcome,
+    inertia: inertiaNumbers(rolled.ball),
+    statics: staticWeights(rolled.ball, radius, ball.ounce),
+    reaction: reactionOf(rolled),
+    ringClearance: radius * ringClearance(rolled.shot, problem),
+  });
+
+  const outcome = (layout: Layout, world: World, launch?: Launch): Outcome => {
+    if (launch) return read(shot(layout, world, launch));
+    const own = ownShot(layout);
+    return read(world === problem.worlds[0] ? own : shot(layout, world, own.launch));
+  };
+
+  return { inputs, shot, ownShot, read, outcome };
+}
+
+/** The line as a world's scatter leaves it. */
+export const scatteredLaunch = (launch: Launch, world: World): Launch => ({
+  ...launch,
+  angle: launch.angle + world.launchAngle,
+});
+
+/** The PAP the ball really has: the layout is marked from the one that was measured. */
+function truePap(pap_B: Vec3, { papOver, papUp }: World): Vec3 {
+  const { over, up } = overAndUp(pap_B);
+  return papOver === 0 && papUp === 0 ? pap_B : papDirection(over + papOver, up + papUp);
+}
+
+/** The layout as it came out on the ball: marking errors added, kept where it can be drilled. */
+export const markedLayout = (layout: Layout, world: World): Layout => ({
+  drillingAngle: layout.drillingAngle + world.drillingAngle,
+  pinToPap: Math.max(0, layout.pinToPap + world.pinToPap),
+  valAngle: layout.valAngle + world.valAngle,
+});
+
+/** The oil laid is the same in every world; what games left of it and the friction it makes are not. */
+function surfaceIn(
+  { surface }: World,
+  oilUnder: ReturnType<typeof layOil>,
+  { pattern, grit }: ShotProblem,
+): Surface {
+  const { oiled, dry, filmScale } = frictionOf(pattern, grit, surface);
+  return { filmAt: oilUnder(surface), frictionUnder: frictionLaw(oiled, dry, filmScale), breaks: [] };
+}
+
+const ringClearance = (shot: Shot, { ball }: ShotProblem): number =>
+  Math.min(
+    ...ball.holes.map((hole) =>
+      leastClearance(shot, hole.mouth_B, Math.asin(hole.open.radius / ball.published.radius)),
+    ),
+  );

@@ -1,0 +1,45 @@
+import { ARROWS_FT } from '../base/constants.js';
+import { DEGREE, FOOT, from, to } from '../base/units.js';
+import { xToBoard } from '../motion/lane/boards.js';
+import type { Reaction } from '../motion/reaction/reaction.js';
+import type { Shot } from '../motion/shot/shot.js';
+import type { Play } from './shot-problem.js';
+
+/** A shot with its numbers. */
+export interface Played {
+  readonly shot: Shot;
+  readonly reaction: Reaction;
+}
+
+/**
+ * How far a shot is from the lines that bowlers play on such a pattern: 0 for none at all.
+ *
+ * Sum of squares over what one sees of a line (laydown, board at the arrows, direction, breakpoint, entry angle), each by how
+ * far it lies outside its usual range, in tolerances. The breakpoint's range is a single board, so there is one best line.
+ */
+export function offUsual({ shot, reaction }: Played, { usual, breakpointBoard }: Play): number {
+  const { breakpointX, entryAngle } = reaction;
+  const { laydownBoard, arrowsBeyondBreakpoint, launchDeg, entryDeg } = usual;
+  const arrows = arrowsBoard(shot) - breakpointBoard;
+  return (
+    ((xToBoard(breakpointX) - breakpointBoard) / usual.breakpointBoard.tolerance) ** 2 +
+    outside(xToBoard(shot.launch.x), laydownBoard) ** 2 +
+    outside(arrows, arrowsBeyondBreakpoint) ** 2 +
+    outside(to(shot.launch.angle, DEGREE), launchDeg) ** 2 +
+    outside(to(entryAngle, DEGREE), entryDeg) ** 2
+  );
+}
+
+/** How far a value lies outside a range, in tolerances; 0 inside. */
+const outside = (
+  value: number,
+  range: { readonly least: number; readonly most: number; readonly tolerance: number },
+): number => Math.max(0, range.least - value, value - range.most) / range.tolerance;
+
+/** Board that a shot crosses at the arrows, between samples; a shot that never gets there gives NaN. */
+export function arrowsBoard({ x, y }: Shot): number {
+  const distance = from(ARROWS_FT, FOOT);
+  const i = y.findIndex((each) => each >= distance);
+  const share = (distance - y[i - 1]) / (y[i] - y[i - 1]);
+  return xToBoard(x[i - 1] + share * (x[i] - x[i - 1]));
+}

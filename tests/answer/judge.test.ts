@@ -1,0 +1,74 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { judge } from '../../src/answer/judge.js';
+import { recommend } from '../../src/answer/recommend.js';
+import { rollAnswer } from '../../src/answer/roll-answer.js';
+import { numbersOf } from '../../src/prepare/mark-of.js';
+import {
+  type JudgeAnswer,
+  judgeAnswerSchema,
+  type RecommendAnswer,
+} from '../../src/records/answers/answer.js';
+import { averageBowler, houseLane, plainBall } from '../support/problems.js';
+
+const options = { seed: 1, workers: 1, pinSide: 'above' as const };
+const inputs = {
+  bowler: averageBowler,
+  ball: plainBall,
+  lane: houseLane,
+  want: { hookStart: 5, hookTotal: 4 },
+};
+
+describe('judge', () => {
+  let recommended: RecommendAnswer;
+  let best: JudgeAnswer;
+  let poor: JudgeAnswer;
+  let barred: JudgeAnswer;
+  beforeAll(async () => {
+    recommended = await recommend(inputs, { ...options, top: 2 });
+    best = await judge({ ...inputs, layout: numbersOf(recommended.layouts[0]) }, options);
+    poor = await judge(
+      { ...inputs, layout: { drillingAngleDeg: 10, pinToPapIn: 3.375, valAngleDeg: 50 } },
+      options,
+    );
+    barred = await judge(
+      { ...inputs, layout: { drillingAngleDeg: 50, pinToPapIn: 4.5, valAngleDeg: 110 } },
+      options,
+    );
+  });
+
+  test('keeps its schema; targets and score of a layout are those of the recommendation', () => {
+    expect(judgeAnswerSchema.parse(best)).toEqual(best);
+    expect(best.targets).toEqual(recommended.targets);
+    expect(best.layout.score).toBe(recommended.layouts[0].score);
+    expect(best.layout.reaction).toEqual(recommended.layouts[0].reaction);
+  });
+
+  test('the recommended layout is about as good as any, one that misses the wish is not', () => {
+    expect(best.verdict).toBe('as-good');
+    expect(best.place.betterThan / best.place.of).toBeGreaterThan(0.9);
+    expect(poor.layout.score).toBeLessThan(best.layout.score);
+    expect(poor.confidence.bestBeatsIt).toBeGreaterThan(0.7);
+    expect(['probably-worse', 'clearly-worse']).toContain(poor.verdict);
+    expect(poor.place.betterThan).toBeLessThan(best.place.betterThan);
+  });
+
+  test('a layout whose rings run over a hole is not allowed, and `roll` says the same of it', () => {
+    expect(barred.verdict).toBe('not-allowed');
+    expect(barred.layout.objections.join()).toMatch(/ring/);
+    const layout = { drillingAngleDeg: 50, pinToPapIn: 4.5, valAngleDeg: 110 };
+    expect(rollAnswer({ ...inputs, layout }).objections.join()).toMatch(/ring/);
+  });
+
+  test('shares lead from this layout to the best one, and every marking error is told', () => {
+    const { score } = poor.shares;
+    expect(score.drillingAngle + score.pinToPap + score.valAngle).toBeCloseTo(score.total, 9);
+    expect(score.total).toBeCloseTo(poor.best.nominalScore - poor.layout.nominalScore, 9);
+    expect(poor.marking.map(({ error }) => error)).toEqual([
+      '1/16 in of pin-to-PAP',
+      '2° of drilling angle',
+      '2° of VAL angle',
+    ]);
+    // the worse side of an error never scores above the layout by more than both sides could
+    for (const { score: change } of best.marking) expect(change).toBeLessThanOrEqual(1);
+  });
+});

@@ -1,0 +1,52 @@
+import { describe, expect, test } from 'vitest';
+import { drilledAnswer } from '../../src/answer/drilled-answer.js';
+import { mapAnswer } from '../../src/answer/map-answer.js';
+import { numbersOf } from '../../src/prepare/mark-of.js';
+import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
+import { mapAnswerSchema } from '../../src/records/answers/answer.js';
+import { averageBowler, plainBall } from '../support/problems.js';
+
+const map = (over: Parameters<typeof mapAnswer>[1], ball = plainBall) =>
+  mapAnswer({ bowler: averageBowler, ball, around: MIDDLE_LAYOUT }, over);
+
+describe('mapAnswer', () => {
+  const plain = map('drilling-angle');
+  const lobed = map('drilling-angle', { ...plainBall, coreShape: 'lobed' });
+
+  test('keeps its schema, and each row is what `drilled` says of that layout', () => {
+    expect(mapAnswerSchema.parse(plain)).toEqual(plain);
+    const row = plain.rows[3];
+    const alone = drilledAnswer(
+      { bowler: averageBowler, ball: plainBall, layout: numbersOf(row.layout) },
+      { ounce: 'moment' },
+    );
+    expect(row.drilled).toEqual(alone.drilled);
+    expect(row.bands).toEqual(alone.bands);
+  });
+
+  test('the mark hardly matters for a plain core and does for a lobed one (common practice, no source)', () => {
+    expect(plain.reach.matters).toBe(false);
+    expect(lobed.reach.matters).toBe(true);
+  });
+
+  test('a core with four equal noses has the same numbers again a quarter turn on, but for the shift to its CG', () => {
+    const at = (angle: number) => lobed.rows.find(({ layout }) => layout.drillingAngleDeg === angle);
+    for (const angle of [0, 20, 40, 70]) {
+      const [here, there] = [at(angle), at(angle + 90)];
+      const differ = Math.abs(
+        (here?.drilled.intermediateDifferentialIn ?? 0) - (there?.drilled.intermediateDifferentialIn ?? 1),
+      );
+      expect(differ).toBeLessThan(0.003);
+    }
+  });
+
+  test('only the number asked for moves, over its range; buffers stop at pin-to-PAP', () => {
+    const rows = map('buffer').rows.map(({ layout }) => layout);
+    expect(new Set(rows.map((l) => l.drillingAngleDeg))).toEqual(new Set([50]));
+    expect(new Set(rows.map((l) => l.pinToPapIn))).toEqual(new Set([4.5]));
+    expect(rows.map((l) => l.pinBufferIn)).toEqual(rows.map((_, i) => expect.closeTo(i / 4, 9)));
+    expect(rows[rows.length - 1].pinBufferIn).toBeLessThanOrEqual(4.5);
+    const pins = map('pin-to-pap').rows.map(({ layout }) => layout.pinToPapIn);
+    expect([pins[0], pins[pins.length - 1]]).toEqual([0, 6.75]);
+  });
+});

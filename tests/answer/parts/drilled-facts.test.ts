@@ -1,0 +1,109 @@
+import { describe, expect, test } from 'vitest';
+import { drilledAnswer } from '../../../src/answer/drilled-answer.js';
+import { drilledFacts } from '../../../src/answer/parts/drilled-facts.js';
+import { coreMoments } from '../../../src/ball/drill/ball-body.js';
+import { driller } from '../../../src/ball/drill/drill.js';
+import { inertiaNumbers } from '../../../src/ball/drill/drilled-numbers.js';
+import { INCH, to } from '../../../src/base/units.js';
+import { placeLayout } from '../../../src/layout/placement.js';
+import { ballProblem } from '../../../src/prepare/ball-problem.js';
+import { toLayout } from '../../../src/prepare/to-layout.js';
+import { readBall } from '../../../src/records/read/read-ball.js';
+import type { Ball, PublishedBall } from '../../../src/records/schemas/ball.js';
+import { loadRuleSet } from '../../../src/records/shared/rules.js';
+import { parseLayout } from '../../../src/records/text/layout-text.js';
+import { averageBowler, plainBall } from '../../support/problems.js';
+
+const LAYOUTS = ['70 x 4 1/2 x 35', '30 x 4 x 30', '50 x 4 1/2 x 35', '10 x 5 1/2 x 60', '90 x 2 x 20'];
+
+const shelf = (name: string): PublishedBall => readBall(`data/balls/${name}.json`) as PublishedBall;
+const unshaped = (ball: PublishedBall): Ball => {
+  const { coreShape: _, ...rest } = ball;
+  return rest;
+};
+
+describe.each([
+  { name: 'lobed-strong', ball: shelf('lobed-strong') },
+  { name: 'lobed-strong, its shape not known', ball: unshaped(shelf('lobed-strong')) },
+  { name: 'lobed-medium', ball: shelf('lobed-medium') },
+  { name: 'lobed-medium, its shape not known', ball: unshaped(shelf('lobed-medium')) },
+  { name: 'asymmetric-strong', ball: shelf('asymmetric-strong') },
+  { name: 'plain', ball: plainBall },
+])('drilledFacts: $name', ({ ball }) => {
+  const problem = ballProblem(ball, averageBowler, 'moment');
+  const factsOf = drilledFacts(problem, loadRuleSet());
+
+  test.each(LAYOUTS)('%s: half of the cores have less than each number shown, half have more', (text) => {
+    const layout = parseLayout(text);
+    const { drilled } = factsOf(layout);
+    const { R_BC } = placeLayout(toLayout(layout, problem.published.radius), problem.pap_B);
+    const cores = problem.bodies.map((body) => inertiaNumbers(driller(body, problem.rankingRays)(R_BC)));
+    for (const [key, pick] of [
+      ['rgIn', 'lowRg'],
+      ['differentialIn', 'differential'],
+      ['intermediateDifferentialIn', 'intermediateDifferential'],
+    ] as const) {
+      const below = cores.filter((core) => to(core[pick], INCH) < drilled[key]).length;
+      expect(below).toBe(cores.length / 2);
+    }
+  });
+
+  test.each(LAYOUTS)('%s: no number lies outside its band as both are printed', (text) => {
+    const { drilled, bands } = factsOf(parseLayout(text));
+    for (const key of ['rgIn', 'differentialIn', 'intermediateDifferentialIn'] as const)
+      for (const digits of [2, 3, 4]) {
+        const [low, value, high] = [bands[key].low, drilled[key], bands[key].high].map((x) =>
+          Number(x.toFixed(digits)),
+        );
+        expect(value).toBeGreaterThanOrEqual(low);
+        expect(value).toBeLessThanOrEqual(high);
+      }
+  });
+});
+
+describe('the intermediate differential of a symmetric ball before drilling', () => {
+  const undrilled = (given: Partial<PublishedBall>) =>
+    drilledAnswer(
+      { bowler: averageBowler, ball: { ...plainBall, ...given } as Ball, layout: parseLayout(LAYOUTS[0]) },
+      { ounce: 'moment' },
+    );
+
+  test('is what its cores have, and said where it shows', () => {
+    const much = undrilled({ topWeightOz: 4.5, pinToCgIn: 4 });
+    const { bodies } = ballProblem(
+      { ...plainBall, topWeightOz: 4.5, pinToCgIn: 4 } as Ball,
+      averageBowler,
+      'moment',
+    );
+    const cores = bodies.map((body) => {
+      // moment w beside the axis: the core's excess mass c stands off by w/c, so that c (w/c)² − M (w/M)² is added to one
+      // of two equal moments; over 2 M RG it is an intermediate differential
+      const mass = coreMoments(body.core).mass;
+      const ball = 15 * 0.45359237;
+      const w = (4.5 / 16) * 0.45359237 * body.radius * Math.sin((4 * 0.0254) / body.radius);
+      return (w * w * (1 / mass - 1 / ball)) / (2 * ball * 2.57 * 0.0254) / 0.0254;
+    });
+    const [low, high] = [Math.min(...cores), Math.max(...cores)];
+    expect(much.undrilled.intermediateDifferentialIn).toBeGreaterThan(0.95 * low);
+    expect(much.undrilled.intermediateDifferentialIn).toBeLessThan(1.05 * high);
+    expect(much.undrilled.intermediateDifferentialIn).toBeGreaterThan(0.0005);
+    expect(much.assumptions.join()).toMatch(
+      /Top weight gives them 0\.00[12] in of intermediate differential/,
+    );
+  });
+
+  test('is none without top weight, and nothing is said', () => {
+    const none = undrilled({ topWeightOz: 0 });
+    expect(none.undrilled.intermediateDifferentialIn).toBeCloseTo(0, 9);
+    expect(none.assumptions.join()).not.toMatch(/Top weight gives/);
+  });
+
+  test('RG, differential, and the mass bias of an asymmetric ball stay as published', () => {
+    const { undrilled: numbers } = drilledAnswer(
+      { bowler: averageBowler, ball: shelf('asymmetric-strong'), layout: parseLayout(LAYOUTS[0]) },
+      { ounce: 'moment' },
+    );
+    expect(numbers).toMatchObject({ rgIn: 2.507, differentialIn: 0.0505 });
+    expect(numbers.intermediateDifferentialIn).toBeCloseTo(0.0165, 9);
+  });
+});

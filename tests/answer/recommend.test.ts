@@ -1,0 +1,137 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { recommend } from '../../src/answer/recommend.js';
+import { rollAnswer } from '../../src/answer/roll-answer.js';
+import { InputError } from '../../src/base/errors.js';
+import { type RecommendAnswer, recommendAnswerSchema } from '../../src/records/answers/answer.js';
+import { averageBowler, houseLane, plainBall } from '../support/problems.js';
+
+/** Of tests that work a whole answer out, on a busy machine, ms. */
+const LONG = 240_000;
+
+const options = { seed: 1, top: 3, workers: 1, pinSide: 'above' as const };
+const inputs = {
+  bowler: averageBowler,
+  ball: plainBall,
+  lane: houseLane,
+  want: { hookStart: 5, hookTotal: 4 },
+};
+
+describe('recommend', () => {
+  let answer: RecommendAnswer;
+  beforeAll(async () => {
+    answer = await recommend(inputs, options);
+  });
+
+  test('the answer keeps the contract of its schema', () => {
+    expect(recommendAnswerSchema.parse(answer)).toEqual(answer);
+  });
+
+  test(
+    'the same seed gives the same answer, byte for byte',
+    async () => {
+      expect(JSON.stringify(await recommend(inputs, options))).toBe(JSON.stringify(answer));
+    },
+    LONG,
+  );
+
+  test('the regression tries all layouts, and its scores of those listed stand beside physics’', () => {
+    const { regression, candidates } = answer.search;
+    expect(regression.notice).toBe(null);
+    expect(regression.candidateWorlds).toBeGreaterThan(10 * candidates);
+    expect(regression.listed.length).toBeGreaterThan(0);
+    for (const { layout, byRegression, byPhysics } of regression.listed) {
+      expect(byPhysics).toBe(answer.layouts.find(({ text }) => text === layout)?.score);
+      expect(Math.abs(byRegression - byPhysics)).toBeLessThanOrEqual(regression.difference!.worst);
+    }
+    expect(regression.difference!.worst).toBeLessThan(10); // a tenth of the scale
+  });
+
+  test(
+    'another seed changes the luck, not the ball; without a regression physics answers alone and says so',
+    async () => {
+      const other = await recommend(inputs, { ...options, seed: 2, models: 'no-such-folder' });
+      expect(other.search.regression).toMatchObject({
+        notice: 'physics searched alone: the fitted regression is missing',
+        candidateWorlds: 0,
+        listed: [],
+      });
+      expect(recommendAnswerSchema.parse(other)).toEqual(other);
+      expect(other.targets).toEqual(answer.targets);
+      expect(other.middle.drilled).toEqual(answer.middle.drilled);
+      expect(other.middle.bands.score).not.toEqual(answer.middle.bands.score);
+    },
+    LONG,
+  );
+
+  test('layouts are ranked by score, differ from one another, and are allowed', () => {
+    const { layouts } = answer;
+    expect(layouts).toHaveLength(3);
+    layouts.forEach((layout, i) => {
+      expect(layout.rank).toBe(i + 1);
+      if (i > 0) expect(layout.score).toBeLessThanOrEqual(layouts[i - 1].score);
+      expect(layout.legality.legal).toBe(true);
+      expect(layout.reaction.outcome).toBe('pins');
+      expect(layout.reaction.ringClearanceIn).toBeGreaterThanOrEqual(0.125);
+      for (const other of layouts.slice(0, i))
+        expect(
+          Math.abs(other.pinToPapIn - layout.pinToPapIn) / 0.75 +
+            Math.abs(other.drillingAngleDeg! - layout.drillingAngleDeg!) / 25 +
+            Math.abs(other.valAngleDeg - layout.valAngleDeg) / 15,
+        ).toBeGreaterThanOrEqual(1);
+    });
+  });
+
+  test('the best layout scores above the usual middle one in the mean, and its confidence says how often', () => {
+    const [best] = answer.layouts;
+    expect(best.score).toBeGreaterThan(answer.middle.score);
+    expect(best.confidence.beatsMiddle).toBeGreaterThan(0.5);
+    expect(best.confidence.worlds).toBe(200);
+  });
+
+  test('shares of the three numbers add up to the difference from the usual middle layout', () => {
+    for (const { shares, reaction, drilled } of answer.layouts) {
+      for (const share of Object.values(shares))
+        expect(share.drillingAngle + share.pinToPap + share.valAngle).toBeCloseTo(share.total, 9);
+      expect(shares.flareIn.total).toBeCloseTo(reaction.flareIn - answer.middle.reaction.flareIn, 9);
+      for (const key of ['differentialIn', 'intermediateDifferentialIn'] as const)
+        expect(shares[key].total).toBeCloseTo(drilled[key] - answer.middle.drilled[key], 9);
+    }
+  });
+
+  test(
+    'a left-hander on the mirrored lane gets the same answer to the last digit',
+    async () => {
+      const mirrored = {
+        ...houseLane,
+        zones: houseLane.zones.map((zone) => ({
+          ...zone,
+          fromBoard: 39 - zone.toBoard,
+          toBoard: 39 - zone.fromBoard,
+        })),
+      };
+      const left = await recommend(
+        { ...inputs, bowler: { ...averageBowler, hand: 'left' }, lane: mirrored },
+        options,
+      );
+      expect({ ...left, inputs: null }).toEqual({ ...answer, inputs: null });
+    },
+    LONG,
+  );
+
+  test('a lopsided lane tells right from left', () => {
+    const lopsided = {
+      ...houseLane,
+      zones: [...houseLane.zones, { fromFt: 0, toFt: 38, fromBoard: 30, toBoard: 39, units: 60 }],
+    };
+    const layout = { drillingAngleDeg: 50, pinToPapIn: 4.5, valAngleDeg: 45 };
+    const roll = (hand: 'left' | 'right') =>
+      rollAnswer({ bowler: { ...averageBowler, hand }, ball: plainBall, lane: lopsided, layout }).reaction;
+    expect(roll('left').totalHookBoards).not.toBeCloseTo(roll('right').totalHookBoards, 1);
+  });
+});
+
+test('recommend: a ball whose numbers fit no core is refused, with the nearest numbers that work', async () => {
+  const impossible = { ...plainBall, weightLb: 14, rgIn: 2.4, differentialIn: 0.03 };
+  await expect(recommend({ ...inputs, ball: impossible }, options)).rejects.toThrow(InputError);
+  await expect(recommend({ ...inputs, ball: impossible }, options)).rejects.toThrow(/Nearest that works.*RG/);
+});

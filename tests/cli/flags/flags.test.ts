@@ -1,0 +1,57 @@
+import { expect, test } from 'vitest';
+import { layoutFlag, oneOf, wholeNumber } from '../../../src/cli/flags/flags.js';
+import { wantFlags } from '../../../src/cli/flags/want-flags.js';
+import { workersFlag } from '../../../src/cli/flags/workers-flag.js';
+
+const options = { color: true, input: true };
+
+test.each(['0', '6', '-1', '1.5', '1e0', '0x1', '', ' 3', 'three', '3 '])(
+  'wholeNumber: refuses %j for 1 to 5',
+  (text) => {
+    expect(() => wholeNumber('--hook-start', text, [1, 5], 'Give a step.')).toThrow(
+      `--hook-start must be a whole number, 1 to 5; got ${JSON.stringify(text)}. Give a step.`,
+    );
+  },
+);
+
+test('wholeNumber: takes both ends of its range', () => {
+  expect(['1', '5', '03'].map((text) => wholeNumber('--top', text, [1, 5], ''))).toEqual([1, 5, 3]);
+});
+
+test('oneOf: names the words it takes', () => {
+  expect(oneOf('--pin-side', 'below', ['above', 'below'], '')).toBe('below');
+  expect(() => oneOf('--pin-side', 'up', ['above', 'below'], 'Seen from the midline.')).toThrow(
+    '--pin-side must be above or below; got "up". Seen from the midline.',
+  );
+});
+
+test('oneOf: asks whether a near word was meant', () => {
+  expect(() => oneOf('--over', 'bufer', ['pin-to-pap', 'buffer'], 'Which number.')).toThrow(
+    '--over must be pin-to-pap or buffer; got "bufer". Did you mean buffer? Which number.',
+  );
+});
+
+test('layoutFlag: reads fractions, names itself when missing or unreadable', () => {
+  expect(layoutFlag('70 x 4 1/2 x 30').numbers).toEqual({
+    drillingAngleDeg: 70,
+    pinToPapIn: 4.5,
+    valAngleDeg: 30,
+  });
+  expect(() => layoutFlag(undefined)).toThrow('--layout is missing');
+  expect(() => layoutFlag('70')).toThrow(expect.objectContaining({ source: '--layout' }));
+});
+
+test('wantFlags: a wish left out is no wish', () => {
+  expect(wantFlags({ ...options, hookShape: '2' })).toEqual({ hookShape: 2 });
+  expect(wantFlags(options)).toEqual({});
+});
+
+test('wantFlags: tells all bad steps at once', () => {
+  expect(() => wantFlags({ ...options, hookStart: '0', hookTotal: 'much' })).toThrow(
+    /--hook-start must be[^\n]*\n--hook-total must be/,
+  );
+});
+
+test('workersFlag: one thread for each core unless told', () => {
+  expect([workersFlag(undefined, 8), workersFlag('1', 8)]).toEqual([8, 1]);
+});

@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+import { InputError } from '../../../src/base/errors.js';
+import { gather, InputErrors } from '../../../src/cli/terminal/gather.js';
+
+const fault = (field: string) => new InputError('flag', { field, rule: 'must be 1 to 5', got: '9' });
+const fail = (error: Error) => () => {
+  throw error;
+};
+const fieldsOf = (run: () => unknown): string[] => {
+  try {
+    run();
+  } catch (error) {
+    if (error instanceof InputErrors)
+      return error.errors.flatMap(({ faults }) => faults.map(({ field }) => field));
+    throw error;
+  }
+  return [];
+};
+
+test('gather: returns what each reader read, by name', () => {
+  expect(gather({ one: () => 1, two: () => 'b' })).toEqual({ one: 1, two: 'b' });
+});
+
+test('gather: tells the faults of all readers at once, nested ones too', () => {
+  const nested = () => gather({ b: fail(fault('--b')), c: fail(fault('--c')) });
+  expect(fieldsOf(() => gather({ a: fail(fault('--a')), nested, fine: () => 1 }))).toEqual([
+    '--a',
+    '--b',
+    '--c',
+  ]);
+});
+
+test('gather: a bug is no input error and passes through', () => {
+  expect(() => gather({ a: fail(fault('--a')), b: fail(new TypeError('bug')) })).toThrow(TypeError);
+});

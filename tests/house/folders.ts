@@ -1,0 +1,99 @@
+/**
+ * What a folder may see besides what stands below it: the program sees all; what reckons and what shows do not see one another, so
+ * that no sentence is made where numbers are; what both share sees neither.
+ */
+type Side = 'program' | 'engine' | 'screen' | 'shared';
+
+export interface Folder {
+  /** Path below `src`. */
+  readonly path: string;
+  readonly side: Side;
+  /** What it holds, in a line. */
+  readonly holds: string;
+  /** Whether it is arithmetic alone: no package, no file, no clock. */
+  readonly isPure?: true;
+}
+
+const of = (side: Side, folders: Readonly<Record<string, string>>, isPure = false): readonly Folder[] =>
+  Object.entries(folders).map(([path, holds]) => ({ path, side, holds, ...(isPure ? { isPure } : {}) }));
+
+/**
+ * All folders of `src`, each above those it may import. The linter's rule (`.biome.jsonc`) and the map in DEVELOPERS.md are written from
+ * this list by `npm run house`.
+ */
+export const FOLDERS: readonly Folder[] = [
+  ...of('program', {
+    cli: 'the program: its commands, their helps, the reference made from both',
+    'cli/commands': 'what each command does, one file each',
+    'cli/completions': 'scripts with which shells complete commands',
+    'cli/files': 'records, lists, pages and tables named on the command line; where things are kept',
+    'cli/print': 'answers on stdout; progress, questions and failures on stderr',
+    'cli/flags': 'flags and the values they take',
+    'cli/terminal': 'streams, exit codes, signals, what the system refuses',
+  }),
+  ...of('engine', {
+    coach: 'many bowlers, balls and lanes at once',
+    answer: 'one file for each answer: inputs in, data in the units people read out',
+    'answer/parts': 'what several answers hold: drilled numbers, marks, lines, rings, tape plan',
+    explain: 'why, and how sure: shares, counterfactuals, limits, assumptions, other levers',
+    search: 'from wishes to ranked layouts: grid, race, ranking over worlds',
+    'search/surrogate': 'the fitted regression as a cheaper engine',
+    'search/scoring': 'targets, scores, and what is expected of a layout',
+    'search/candidates': 'layouts that may be marked, and why others are set aside',
+    simulate: 'one layout in one world: line, worlds, shot, workers',
+    prepare: 'records into problems in SI: cores, holes, marks',
+    'prepare/core-file': 'core files into bodies, and what is wrong with them',
+    'regression/fit': 'how it is fitted',
+    regression: 'the fitted regression: features, model, tuning, and whether it is of this engine',
+  }),
+  ...of(
+    'engine',
+    {
+      'motion/reaction': 'reaction numbers of a shot, oil rings, aim',
+      'motion/shot': 'equations of motion, their integration, release to pins',
+      'motion/lane': 'oil, wear, friction, clean cover',
+      'ball/core': 'core families, fitted to published numbers',
+      'ball/drill': 'holes and plugs in a ball; drilled numbers, static weights',
+      'ball/solid': 'solids, lines through them, what they share',
+      'ball/mesh': 'closed triangle meshes: STL, checks, moments, lines through them',
+      'ball/mass': 'mass, centre and second moments of pieces',
+      layout: 'both layout notations, grip, holes and vents on the sphere',
+    },
+    true,
+  ),
+  ...of('screen', {
+    interview: 'questions as data, a pure state machine, and `ask.ts`, which alone prompts',
+    'interview/measure': 'what a stopwatch, a video, an oil ring and a picture say about a release',
+    'report/sheet': 'the marking sheet, as text, SVG, PDF, PNG and HTML',
+    'report/web': 'answers as one web page without script',
+    'report/screens': 'answers as screens of text, one file each',
+    'report/tables': 'tables that screens and pages share',
+    'report/drawings': 'ball and lane drawn with letters',
+    'report/picture': 'ball, lane, worlds, shares and maps as pictures',
+    'report/lane': 'places on a drawn lane',
+    'report/scene': 'pictures as data, and SVG, PDF and PNG made of them',
+    'report/font': 'the embedded font',
+    'report/csv': 'answers as comma-separated values',
+    'report/wording': 'all sentences: codes and numbers in, English in the person’s units out',
+    'report/text': 'page, tables, wrapping, units and digits',
+  }),
+  ...of('shared', {
+    'records/home': 'the records a person keeps: read, changed, moved whole',
+    'records/read': 'files into records, with every fault named',
+    'records/answers': 'the shapes of all answers, and their JSON Schemas',
+    'records/schemas': 'the shapes of bowler, ball, core, grip, lane, layout and want',
+    'records/shared': 'data of `shared`: rule sets, trade ranges, glossary',
+    'records/text': 'what people type: layouts, fractions, quantities, names',
+    threads: 'worker threads; one that dies fails the work that is open',
+    files: 'the one way files are written: whole, under a lock, nothing left half done',
+  }),
+  ...of('shared', { math: 'vectors, matrices, eigenvalues, the unit sphere' }, true),
+  ...of('shared', { base: 'units, constants, errors, text made visible' }),
+];
+
+/** Whether a file of one folder may import one of another. */
+export function maySee(from: Folder, to: Folder): boolean {
+  if (from === to) return true;
+  const isBelow = FOLDERS.indexOf(to) > FOLDERS.indexOf(from);
+  return isBelow && (from.side === 'program' || to.side === from.side || to.side === 'shared');
+}

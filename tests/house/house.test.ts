@@ -1,0 +1,90 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, posix } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import ts from 'typescript';
+import { describe, expect, test } from 'vitest';
+import { FOLDERS, maySee } from './folders.js';
+import { lintSettings, withMap } from './written.js';
+
+const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+const SRC = join(ROOT, 'src');
+const MOST_FILES = 25;
+
+const files = readdirSync(SRC, { recursive: true, encoding: 'utf8' })
+  .map((name) => name.replaceAll('\\', '/'))
+  .filter((name) => name.endsWith('.ts'));
+
+/** Files of `src` that a file names in any import: of types, of values, or while it runs. */
+const imports = new Map(
+  files.map((file) => {
+    const { importedFiles } = ts.preProcessFile(readFileSync(join(SRC, file), 'utf8'), true, true);
+    const own = importedFiles.map(({ fileName }) => fileName).filter((name) => name.startsWith('.'));
+    return [file, own.map((name) => posix.join(dirname(file), name.replace(/\.js$/, '.ts')))];
+  }),
+);
+
+const folderOf = (file: string) => FOLDERS.find(({ path }) => path === dirname(file));
+
+describe('the house', () => {
+  test('every file lies in a folder of the list, and every folder of the list is there', () => {
+    expect(files.filter((file) => folderOf(file) === undefined)).toEqual([]);
+    expect(FOLDERS.filter(({ path }) => !existsSync(join(SRC, path)))).toEqual([]);
+  });
+
+  test(`no folder has more than ${MOST_FILES} files of its own`, () => {
+    for (const { path } of FOLDERS)
+      expect(files.filter((file) => dirname(file) === path).length, path).toBeLessThanOrEqual(MOST_FILES);
+  });
+
+  test('every import is of a file that is there and that the list allows', () => {
+    const named = [...imports.values()].flat();
+    expect(named.length).toBeGreaterThan(files.length);
+    expect(named.filter((file) => !imports.has(file))).toEqual([]);
+    const barred = [...imports].flatMap(([file, others]) =>
+      others
+        .filter((other) => !maySee(folderOf(file)!, folderOf(other)!))
+        .map((other) => `${file} -> ${other}`),
+    );
+    expect(barred).toEqual([]);
+  });
+
+  test('no imports go round in a circle, of types neither', () => {
+    expect(circleIn(imports)).toBeNull();
+    expect(
+      circleIn(
+        new Map([
+          ['a', ['b']],
+          ['b', ['c']],
+          ['c', ['b']],
+        ]),
+      ),
+    ).toEqual(['b', 'c', 'b']);
+  });
+
+  test('the linter’s rules and the map in DEVELOPERS.md are those of the list', () => {
+    const settings = readFileSync(join(ROOT, '.biome.jsonc'), 'utf8');
+    const page = readFileSync(join(ROOT, 'DEVELOPERS.md'), 'utf8');
+    expect(settings, 'npm run house').toBe(lintSettings(settings));
+    expect(page, 'npm run house').toBe(withMap(page));
+  });
+});
+
+/** The first circle that is met; null where there is none. */
+function circleIn(graph: ReadonlyMap<string, readonly string[]>): string[] | null {
+  const done = new Set<string>();
+  const follow = (file: string, way: readonly string[]): string[] | null => {
+    if (way.includes(file)) return [...way.slice(way.indexOf(file)), file];
+    if (done.has(file)) return null;
+    for (const other of graph.get(file) ?? []) {
+      const circle = follow(other, [...way, file]);
+      if (circle) return circle;
+    }
+    done.add(file);
+    return null;
+  };
+  for (const file of graph.keys()) {
+    const circle = follow(file, []);
+    if (circle) return circle;
+  }
+  return null;
+}

@@ -1,0 +1,96 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { BOARD, LANE_LENGTH, LANE_WIDTH } from '../../../src/base/constants.js';
+import { FOOT, from } from '../../../src/base/units.js';
+import { boardToX } from '../../../src/motion/lane/boards.js';
+import { oiledLane } from '../../../src/motion/lane/oil.js';
+import { amountOf, burnt, type Traffic, wearOf } from '../../../src/motion/lane/wear.js';
+import { expectWithin } from '../../support/bodies.js';
+import { demoPattern } from '../../support/patterns.js';
+
+const endY = from(40, FOOT);
+const traffic: Traffic = {
+  games: 24,
+  track: [
+    { y: 0, x: boardToX(20) },
+    { y: endY, x: boardToX(9) },
+    { y: LANE_LENGTH, x: boardToX(17.5) },
+  ],
+  halfWidth: 6 * BOARD,
+  endY,
+  carryLength: from(8, FOOT),
+};
+const rates = { burnPerGame: 0.015, carriedDown: 0.05 };
+const used = { ...demoPattern, traffic };
+const fresh = oiledLane(demoPattern);
+const worn = oiledLane(used, rates);
+
+describe('wear of an oil pattern', () => {
+  test('oil is neither made nor lost: what left the track was carried down or carried off', () => {
+    // an even film of 20 units: taken in closed form, film × track's area × burnt
+    const even = () => 20;
+    const { taken, laid } = wearOf(even, traffic);
+    // (1 − u²)² has the area 16/15 of its half width (exact); the track stays on the lane
+    const track = 20 * endY * ((16 / 15) * traffic.halfWidth);
+    expectWithin(amountOf(taken) / track, 1, 1e-4);
+    expectWithin(amountOf(laid) / amountOf(taken), 1, 1e-12);
+  });
+
+  test('the film the ball meets has lost what was taken, less what was carried down', () => {
+    const share = burnt(traffic, rates);
+    const all = amountOf(fresh.filmAt);
+    const takenOff = (carriedDown: number): number =>
+      all - amountOf(oiledLane(used, { ...rates, carriedDown }).filmAt);
+    const taken = takenOff(0);
+    expect(taken).toBeGreaterThan(0.05 * all);
+    expect(taken).toBeLessThan(share * all);
+    // smearing at the edges moves oil over the lane's edge, at most a thousandth
+    expectWithin(takenOff(0.05) / taken, 0.95, 1e-3);
+    expectWithin(takenOff(1) / taken, 0, 1e-2);
+  });
+
+  test('no games leave the lane as it was, to the last bit', () => {
+    const unused = oiledLane({ ...demoPattern, traffic: { ...traffic, games: 0 } }, rates);
+    const bowled = oiledLane(used);
+    for (let x = -0.5; x <= 0.5; x += 0.0371)
+      for (let y = 0; y < LANE_LENGTH; y += 0.173) {
+        expect(unused.filmAt(x, y)).toBe(fresh.filmAt(x, y));
+        expect(bowled.filmAt(x, y)).toBe(fresh.filmAt(x, y));
+      }
+  });
+
+  test('the track dries most in its middle, nothing happens beside it, and oil appears past the end', () => {
+    const middle = { x: boardToX(14.5), y: endY / 2 };
+    const left = (x: number, y: number): number => worn.filmAt(x, y) / fresh.filmAt(x, y);
+    // averaging over a board and a foot and a half rounds the track's top by under 1 %
+    expectWithin(left(middle.x, middle.y), 1 - burnt(traffic, rates), 0.01);
+    expect(left(middle.x + 3 * BOARD, middle.y)).toBeGreaterThan(left(middle.x, middle.y));
+    expectWithin(left(boardToX(30), middle.y), 1, 1e-12);
+    expect(fresh.filmAt(boardToX(9.5), endY + from(3, FOOT))).toBe(0);
+    expect(worn.filmAt(boardToX(9.5), endY + from(3, FOOT))).toBeGreaterThan(0.2);
+    expect(worn.filmAt(boardToX(9.5), endY + from(11, FOOT))).toBe(0);
+  });
+
+  test('a game takes its share of what is left, and an endless league leaves nothing', () => {
+    const one = burnt({ ...traffic, games: 1 }, rates);
+    expectWithin(one, 0.015, 1e-15);
+    expectWithin(1 - burnt({ ...traffic, games: 2 }, rates), (1 - one) ** 2, 1e-15);
+    expectWithin(burnt({ ...traffic, games: 1e5 }, rates), 1, 1e-15);
+  });
+
+  test('the film never turns negative, however much is bowled', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 300 }),
+        fc.double({ min: 0.0075, max: 0.03, noNaN: true }),
+        fc.double({ min: -LANE_WIDTH / 2, max: LANE_WIDTH / 2, noNaN: true }),
+        fc.double({ min: 0, max: LANE_LENGTH, noNaN: true }),
+        (games, burnPerGame, x, y) => {
+          const lane = oiledLane({ ...used, traffic: { ...traffic, games } }, { ...rates, burnPerGame });
+          expect(lane.filmAt(x, y)).toBeGreaterThanOrEqual(-1e-12);
+        },
+      ),
+      { seed: 4, numRuns: 40 },
+    );
+  });
+});

@@ -1,0 +1,97 @@
+import { expect, test } from 'vitest';
+import { cross, norm, rotateAbout, type Vec3 } from '../../../src/math/vec3.js';
+import { oiledLane } from '../../../src/motion/lane/oil.js';
+import { uniformLane } from '../../../src/motion/lane/surface.js';
+import { bowTie } from '../../../src/motion/reaction/bow-tie.js';
+import { ringsOnBall } from '../../../src/motion/reaction/rings.js';
+import { distanceToTrack } from '../../../src/motion/reaction/track.js';
+import { rollShot, type Shot } from '../../../src/motion/shot/shot.js';
+import { emptySamples } from '../../../src/motion/shot/shot-record.js';
+import {
+  drilledBall,
+  expectVector,
+  expectWithin,
+  isotropicBall,
+  usualRelease,
+} from '../../support/bodies.js';
+import { demoPattern } from '../../support/patterns.js';
+
+const STEPS = 60; // a turn
+
+/** A shot whose axis wanders evenly along an arc of the great circle z = 0, each contact `tilt` past its equator. */
+function wanderingShot(turns: number, arc: number, tilt: number): Shot {
+  const samples = emptySamples(turns * STEPS + 1);
+  for (let i = 0; i <= turns * STEPS; i++) {
+    const along = (arc * i) / (turns * STEPS);
+    const axis: Vec3 = [Math.cos(along), Math.sin(along), 0];
+    const start: Vec3 = [-Math.sin(tilt) * axis[0], -Math.sin(tilt) * axis[1], Math.cos(tilt)];
+    samples.phase[i] = (2 * Math.PI * i) / STEPS;
+    samples.axis_B.set(axis, 3 * i);
+    samples.contact_B.set(rotateAbout(start, axis, samples.phase[i]), 3 * i);
+  }
+  const launch = { x: 0, angle: 0 };
+  return {
+    ...samples,
+    outcome: 'pins',
+    launch,
+    steps: 0,
+    rollStart: -1,
+    endAxis_W: [0, 0, 0],
+    rollHeading: 0,
+  };
+}
+
+test('great circles about axes of one arc cross at its two poles (exact)', () => {
+  const [upper, lower] = bowTie(wanderingShot(10, 0.6, 0))!;
+  for (const { point_B, spread } of [upper, lower]) {
+    expectWithin(Math.abs(point_B[2]), 1, 1e-12);
+    expectWithin(spread, 0, 1e-8); // from acos of numbers near 0, fed with rounding
+  }
+  expectWithin(upper.point_B[2] + lower.point_B[2], 0, 1e-12);
+});
+
+test('with a tilt the crossings move toward the track by about tilt, where the circles’ chord lies', () => {
+  const tilt = 0.15;
+  const arc = 0.6;
+  const [a, b] = bowTie(wanderingShot(40, arc, tilt))!;
+  // In the plane z = 0, least squares of a·p = −sin tilt over an even arc of axes: by symmetry p lies toward its middle,
+  // at −sin tilt · mean(cos)/mean(cos²) (exact for the continuous arc; 40 turns sample it evenly)
+  const half = arc / 2;
+  const distance = (Math.sin(tilt) * (Math.sin(half) / half)) / (0.5 + Math.sin(2 * half) / (4 * half));
+  const want: Vec3 = [
+    -distance * Math.cos(half),
+    -distance * Math.sin(half),
+    Math.sqrt(1 - distance * distance),
+  ];
+  for (const { point_B } of [a, b]) expectVector([point_B[0], point_B[1], Math.abs(point_B[2])], want, 1e-6);
+  expect(a.spread).toBeGreaterThan(0);
+  expect(a.spread).toBeLessThan(0.01); // rings of one tilt do not meet in a point
+});
+
+test('of a real shot: every ring passes near both points, none of them as near to points between', () => {
+  const shot = rollShot(drilledBall, usualRelease, { x: -0.1, angle: 0.03 }, oiledLane(demoPattern), {
+    step: 0.002,
+    freshSurface: null,
+  });
+  const points = bowTie(shot)!;
+  const rings = ringsOnBall(shot).slice(0, 8);
+  const missed = (p: Vec3): number => {
+    const arcs = rings.map(({ points_B }) => distanceToTrack(Float64Array.from(points_B.flat()), p));
+    return Math.sqrt(arcs.reduce((sum, arc) => sum + arc * arc, 0) / arcs.length);
+  };
+  for (const { point_B, spread } of points) {
+    expectWithin(norm(point_B), 1, 1e-12);
+    expect(missed(point_B)).toBeLessThan(2 * spread + 0.01);
+    const aside = rotateAbout(point_B, cross(point_B, [1, 0, 0]), 0.3);
+    expect(missed(aside)).toBeGreaterThan(2 * missed(point_B));
+  }
+  expect(points[0].point_B[1]).toBeGreaterThanOrEqual(points[1].point_B[1]);
+});
+
+test('a ball that does not flare has none, nor has one that never turned round', () => {
+  const lane = uniformLane(0.1);
+  const settings = { step: 0.004, freshSurface: null };
+  expect(bowTie(rollShot(isotropicBall(0.064), usualRelease, { x: 0, angle: 0 }, lane, settings))).toBeNull();
+  const short = { ...settings, length: 0.5 };
+  expect(bowTie(rollShot(drilledBall, usualRelease, { x: 0, angle: 0 }, lane, short))).toBeNull();
+});

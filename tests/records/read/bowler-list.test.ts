@@ -1,0 +1,116 @@
+import { expect, test } from 'vitest';
+import { InputError } from '../../../src/base/errors.js';
+import { readBowlerList, wordBowlerList } from '../../../src/records/read/bowler-list.js';
+import { demoShelf } from '../../../src/records/read/shelf.js';
+
+const HEADS = 'name,hand,thumbHole,speedMph,revRateRpm,axisTiltDeg,axisRotationDeg,papOverIn,papUpIn';
+
+function faultsOf(text: string): string[] {
+  try {
+    readBowlerList(text, 'list.csv');
+  } catch (error) {
+    if (error instanceof InputError) return error.faults.map(({ field, rule }) => `${field} ${rule}`);
+    throw error;
+  }
+  return [];
+}
+
+test('readBowlerList: cells are typed as a person writes them', () => {
+  const [kim, lee] = readBowlerList(
+    `${HEADS},laydownBoard,skill\r\n"Kim, senior",right,yes,17,310,14,45,4 7/8,1/4 down,,\r\nLee,left,no,18.5,450,8,60,5 1/4,3/8,22,advanced\r\n`,
+    'list.csv',
+  );
+  expect(kim).toEqual({
+    schema: 'flarewise/bowler/1',
+    name: 'Kim, senior',
+    hand: 'right',
+    thumbHole: true,
+    speedMph: 17,
+    revRateRpm: 310,
+    axisTiltDeg: 14,
+    axisRotationDeg: 45,
+    pap: { overIn: 4.875, upIn: -0.25 },
+  });
+  expect(lee).toMatchObject({ thumbHole: false, laydownBoard: 22, skill: 'advanced', pap: { overIn: 5.25 } });
+});
+
+test.each([
+  '=1+1',
+  '+1',
+  '-1',
+  '@SUM(1)',
+  '＝1',
+  "'=1",
+  "''=1",
+  "'tis",
+  "O'Hara",
+  '=HYPERLINK("x";"y")',
+  '- , "',
+])('wordBowlerList: a name of %j is text to a spreadsheet, and comes back the same', (name) => {
+  const [kim] = demoShelf().bowlers;
+  const text = wordBowlerList([{ ...kim.record, name, note: name }]);
+  const [bowler] = readBowlerList(text, 'list.csv');
+  expect([bowler.name, bowler.note]).toEqual([name, name]);
+  for (const cell of text.split(/[\r\n,]+"?/)) expect(cell).not.toMatch(/^[=+@＝]|^-\D|^-1$/);
+});
+
+test('readBowlerList: a column that is there twice is named; of very many unknown ones the first are', () => {
+  expect(faultsOf(`${HEADS},name\nKim,right,yes,17,310,14,45,4.875,0,Lee\n`)).toEqual([
+    'column name must be there once',
+  ]);
+  const many = Array.from({ length: 30_000 }, (_, i) => `unknown ${i}`).join(',');
+  expect(faultsOf(`${HEADS},${many}\n${'1,'.repeat(30_008)}1\n`)).toHaveLength(20);
+});
+
+test('readBowlerList: more rows than a club has are refused before they are all read', () => {
+  expect(faultsOf(`${HEADS}\n${'Kim,right,yes,17,310,14,45,4.875,0\n'.repeat(20_001)}`)).toEqual([
+    'file must have at most 20,000 rows',
+  ]);
+  const start = process.cpuUsage();
+  expect(faultsOf(`name,hand\n${'x,y\n'.repeat(2_000_000)}`)).toEqual(['file must have at most 20,000 rows']);
+  expect(process.cpuUsage(start).user / 1e6).toBeLessThan(2);
+});
+
+test('wordBowlerList: signs that cannot be seen stay out of cells; a PAP below the midline stays a number', () => {
+  const [kim] = demoShelf().bowlers;
+  const text = wordBowlerList([{ ...kim.record, name: '\t=1\u202e', pap: { overIn: 5, upIn: -0.25 } }]);
+  expect(text).not.toMatch(/[\t\u202e]/);
+  expect(text).toContain(',5,-0.25,');
+  expect(readBowlerList(text, 'list.csv')[0].name).toBe('=1');
+});
+
+test.each([';', '\t'])('readBowlerList: cells parted by %j are read as well', (sign) => {
+  const text = `${HEADS}\nKim,right,yes,17,310,14,45,4.875,0\n`.replaceAll(',', sign);
+  expect(readBowlerList(text, 'list.csv')).toHaveLength(1);
+});
+
+test('readBowlerList: faults of all rows are told at once, each with its row and name', () => {
+  const faults = faultsOf(
+    `${HEADS}\nKim,right,perhaps,45,310,14,45,4.875,0\nLee,both,no,17,,14,45,4 7/8,x\n`,
+  );
+  expect(faults).toEqual([
+    'row 2 (Kim): thumbHole must be true or false',
+    'row 2 (Kim): speedMph must be 8 to 26 mph',
+    'row 3 (Lee): hand must be "right" or "left"',
+    'row 3 (Lee): revRateRpm must be a number, 30 to 700 rpm',
+    'row 3 (Lee): pap.upIn must be a number, -3 to 3 in',
+  ]);
+});
+
+test('readBowlerList: a column that is unknown or missing is named', () => {
+  expect(faultsOf(`${HEADS.replace('speedMph', 'speed')}\nKim,right,yes,17,310,14,45,4.875,0\n`)).toEqual([
+    'column speedMph must be there',
+    'column speed must not be there: no such column is known',
+  ]);
+});
+
+test('readBowlerList: a row with too few cells, and a list without rows, are told', () => {
+  expect(faultsOf(`${HEADS}\nKim,right\n`)[0]).toContain('as many cells in each row as heads');
+  expect(faultsOf(HEADS)[0]).toContain('must have a row for each bowler');
+  expect(faultsOf('')[0]).toContain('must have a row for each bowler');
+});
+
+test('wordBowlerList: what it writes reads back the same, but for grips and scatters', () => {
+  const bowlers = demoShelf().bowlers.map(({ record: { grip, scatter, ...rest } }) => rest);
+  expect(readBowlerList(wordBowlerList(bowlers), 'list.csv')).toEqual(bowlers);
+});

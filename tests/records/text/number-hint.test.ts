@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest';
+import { readBowlerList } from '../../../src/records/read/bowler-list.js';
+import { parseRecord } from '../../../src/records/read/read-record.js';
+import { bowlerSchema } from '../../../src/records/schemas/bowler.js';
+import { parseDistances } from '../../../src/records/text/distances-text.js';
+import { parseLayout } from '../../../src/records/text/layout-text.js';
+import { numberHint } from '../../../src/records/text/number-hint.js';
+import { inputErrorOf } from '../../support/faults-of.js';
+import { bowler } from '../../support/plain-records.js';
+
+const COMMA = 'decimal point, not a comma';
+const ZERO = 'cannot be divided by 0';
+
+test.each(['17', '4 1/2', 'fast', '', '1/10', '1/0.5'])('numberHint: nothing is said of %j', (text) =>
+  expect(numberHint(text)).toBeNull(),
+);
+
+test('a decimal comma in a list with semicolons is named as such', () => {
+  const list =
+    'name;hand;thumbHole;speedMph;revRateRpm;axisTiltDeg;axisRotationDeg;papOverIn;papUpIn\n' +
+    'Kim;right;yes;17,5;320;13;48;4 7/8;1/0';
+  const { faults } = inputErrorOf(() => readBowlerList(list, 'club.csv'));
+  expect(faults).toMatchObject([
+    { field: 'row 2 (Kim): speedMph', got: '"17,5"', hint: expect.stringContaining('17.5') },
+    { field: 'row 2 (Kim): pap.upIn', got: '"1/0"', hint: expect.stringContaining(ZERO) },
+  ]);
+});
+
+test('in layouts, of both notations, and in records', () => {
+  const hints = (read: () => unknown) => inputErrorOf(read).faults.map(({ hint }) => hint);
+  expect(hints(() => parseLayout('70 x 4,5 x 30'))).toEqual([expect.stringContaining(COMMA)]);
+  expect(hints(() => parseLayout('70 x 4 1/0 x 30'))).toEqual([expect.stringContaining(ZERO)]);
+  expect(hints(() => parseDistances('4,5 x 3 3/0 x 2'))).toEqual([
+    expect.stringContaining(COMMA),
+    expect.stringContaining(ZERO),
+  ]);
+  expect(hints(() => parseRecord(bowlerSchema, { ...bowler, speedMph: '17,5' }, 'x'))).toEqual([
+    expect.stringContaining(COMMA),
+  ]);
+});

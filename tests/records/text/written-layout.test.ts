@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import { readLayout } from '../../../src/records/text/written-layout.js';
+import { inputErrorOf } from '../../support/faults-of.js';
+
+const angles = (
+  drillingAngleDeg: number,
+  pinToPapIn: number,
+  valAngleDeg: number,
+  mark: string | null = null,
+) => ({
+  notation: 'angles',
+  numbers: { drillingAngleDeg, pinToPapIn, valAngleDeg },
+  mark,
+});
+const distances = (pinToPapIn: number, markerToPapIn: number, pinBufferIn: number, pinSide = 'above') => ({
+  notation: 'distances',
+  numbers: { pinToPapIn, markerToPapIn, pinBufferIn },
+  pinSide,
+});
+
+describe('readLayout', () => {
+  // biome-ignore format: one layout a line
+  test.each([
+    ['70 x 4 1/2 x 30', angles(70, 4.5, 30)],
+    ['70° × 4 1/2" × 30°', angles(70, 4.5, 30)],
+    ['5° x 4 x 5°', angles(5, 4, 5)],
+    ['70 x 114.3 mm x 30', angles(70, 4.5, 30)],
+    ['70 cg x 4 1/2 x 30', angles(70, 4.5, 30, 'cg')],
+    ['70 to the mass bias x 4 1/2 x 30', angles(70, 4.5, 30, 'mass-bias')],
+    ['5 mb x 4 1/2 x 5', angles(5, 4.5, 5, 'mass-bias')],
+    ['4 1/2 x 3 3/8 x 2', distances(4.5, 3.375, 2)],
+    ['4 1/2 in x 3 3/8 in x 2 in', distances(4.5, 3.375, 2)],
+    ['127 mm x 76.2 mm x 50.8 mm', distances(5, 3, 2)],
+    ['12.7 cm x 7.62 cm x 5.08 cm below', distances(5, 3, 2, 'below')],
+    ['4 1/2 x 3 3/8 x 2, pin below', distances(4.5, 3.375, 2, 'below')],
+  ])('%s', (text, want) => {
+    const read = readLayout(text);
+    expect(read.notation).toBe(want.notation);
+    for (const [key, value] of Object.entries(want.numbers))
+      expect(read.numbers[key as never]).toBeCloseTo(value, 12);
+    expect(read).toMatchObject('mark' in want ? { mark: want.mark } : { pinSide: want.pinSide });
+  });
+
+  test.each(['70', '70 x 4', '70 x 4 1/2 x 30 x 2', ''])(
+    '%j is neither; both notations are shown',
+    (text) => {
+      const [fault] = inputErrorOf(() => readLayout(text)).faults;
+      expect(fault?.rule).toContain('three numbers');
+      expect(fault?.hint).toMatch(/70 x 4 1\/2 x 30.*4 1\/2 x 3 3\/8 x 2/);
+    },
+  );
+
+  test('numbers out of range are told by what they are', () => {
+    expect(inputErrorOf(() => readLayout('70 x 45 x 30')).faults).toMatchObject([
+      { field: 'layout: pin-to-PAP' },
+    ]);
+    expect(inputErrorOf(() => readLayout('5 in x 15 in x 2 in')).faults).toMatchObject([
+      { field: 'layout: marker-to-PAP' },
+    ]);
+    expect(inputErrorOf(() => readLayout('70 x 4 1/2 x 30 below')).faults[0]?.hint).toContain(
+      'VAL angle above 90',
+    );
+  });
+});

@@ -1,0 +1,35 @@
+import { describe, expect, test } from 'vitest';
+import type { JudgeAnswer } from '../../../src/records/answers/answer.js';
+import { judgeReport } from '../../../src/report/screens/judge-report.js';
+import { columnsOf } from '../../../src/report/text/wrap.js';
+import { judgeAnswer as answer } from '../../support/judge-answer.js';
+import { pageOf } from '../../support/page.js';
+
+const { layout, best, cautions } = answer;
+const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
+
+describe('judgeReport', () => {
+  test.each([60, 80, 120, 200])('keeps within %i columns', (width) => {
+    for (const each of judgeReport(answer, pageOf(width)).split('\n'))
+      expect(columnsOf(each), each).toBeLessThanOrEqual(width);
+  });
+
+  test('the verdict comes before all numbers, in words', () => {
+    const lines = judgeReport(answer, pageOf(80)).split('\n');
+    expect(lines.findIndex((each) => each.startsWith('Verdict:'))).toBe(3);
+    const said = (verdict: JudgeAnswer['verdict']) =>
+      oneLine(judgeReport({ ...answer, verdict }, pageOf(80)));
+    expect(said('as-good')).toContain(`${layout.text} is about as good as any`);
+    expect(said('clearly-worse')).toContain(`clearly better layout, ${best.text}`);
+    expect(said('not-allowed')).toContain(`do not drill ${layout.text}`);
+  });
+
+  test('what speaks against a layout, its place and its marking errors are told', () => {
+    const barred = { ...answer, layout: { ...layout, objections: ['an oil ring would run over a hole'] } };
+    const text = oneLine(judgeReport(barred, pageOf(80)));
+    expect(text).toContain('An oil ring would run over a hole.');
+    expect(text).toContain('above 180 of 240 allowed layouts');
+    expect(text).toContain('1/16 in of pin-to-PAP -1.2 +0.05 -0.10');
+    expect(text).toContain(cautions[0]);
+  });
+});

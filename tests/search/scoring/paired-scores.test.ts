@@ -1,0 +1,90 @@
+import { mean, sampleVariance } from 'simple-statistics';
+import { describe, expect, test } from 'vitest';
+import { pairedScores } from '../../../src/search/scoring/paired-scores.js';
+
+const layout = (drillingAngleDeg: number) => ({ drillingAngleDeg, pinToPapIn: 4, valAngleDeg: 40 });
+const met = (angle: number, scores: readonly number[]) => ({
+  layout: layout(angle),
+  worlds: { outcomes: [], scores, meanScore: mean([...scores]) },
+});
+const luck = (world: number): number => 20 * Math.sin(3.7 * world);
+const worlds = (count: number, score: (world: number) => number): number[] =>
+  Array.from({ length: count }, (_, world) => score(world));
+
+describe('pairedScores', () => {
+  test('luck that takes all alike drops out, however many worlds each has met', () => {
+    const { leader, rows } = pairedScores([
+      met(
+        10,
+        worlds(3, (w) => 55 + luck(w)),
+      ),
+      met(
+        20,
+        worlds(12, (w) => 60 + luck(w)),
+      ),
+      met(
+        30,
+        worlds(7, (w) => 52 + luck(w)),
+      ),
+    ]);
+    expect(leader.layout).toEqual(layout(20));
+    [-5, 0, -8].forEach((value, i) => {
+      expect(rows[i].value).toBeCloseTo(value, 10);
+      expect(rows[i].variance).toBeCloseTo(0, 10);
+    });
+  });
+
+  test('the leader is the best of those that met most worlds, not a lucky one that met few', () => {
+    const { leader } = pairedScores([met(10, [99]), met(20, [60, 62]), met(30, [61, 63])]);
+    expect(leader.layout).toEqual(layout(30));
+  });
+
+  test('what a cheaper engine sees of luck in the worlds not met is taken out', () => {
+    // physics = twice the cheaper engine's difference from the leader, and a constant; two worlds of fifty met
+    const own = worlds(50, (w) => 5 * Math.cos(2.1 * w));
+    const cheap = new Map([
+      [10, own.map((value) => 30 + value / 2)],
+      [20, own.map(() => 30)],
+    ]);
+    const rolled = [
+      met(
+        10,
+        own.slice(0, 4).map((value) => 40 + 0.4 * value),
+      ),
+      met(
+        20,
+        own.map(() => 50),
+      ),
+    ];
+    const plain = pairedScores(rolled).rows[0];
+    const controlled = pairedScores(rolled, ({ drillingAngleDeg }) => cheap.get(drillingAngleDeg)).rows[0];
+    const exact = -10 + 0.4 * mean(own);
+    expect(controlled.value).toBeCloseTo(exact, 10);
+    expect(Math.abs(plain.value - exact)).toBeGreaterThan(0.2);
+    expect(controlled.variance).toBeLessThan(1e-12);
+  });
+
+  test('a cheaper engine that knows nothing of luck changes nothing', () => {
+    const own = [3, -1, -3, 1];
+    const unrelated = [1, 3, -1, -3]; // orthogonal to the above, both of mean 0
+    const rolled = [met(10, own), met(20, [10, 10, 10, 10])];
+    const cheaply = ({ drillingAngleDeg }: { drillingAngleDeg: number }) =>
+      drillingAngleDeg === 10 ? unrelated : [0, 0, 0, 0];
+    const [row] = pairedScores(rolled, cheaply).rows;
+    expect(row.value).toBeCloseTo(-10, 12);
+    expect(row).toEqual(pairedScores(rolled).rows[0]);
+  });
+
+  test('the variance is that of a mean, drawn toward what is usual as for four more worlds', () => {
+    const [a, b] = [
+      [1, 5, 3, 7],
+      [2, 2, 4, 4],
+    ];
+    const zero = [20, 20, 20, 20];
+    const { rows } = pairedScores([met(10, a), met(20, b), met(30, zero)]);
+    const squares = [a, b].map((values) => 3 * sampleVariance(values));
+    const usual = (squares[0] + squares[1]) / 9;
+    expect(rows[0].variance).toBeCloseTo((4 * usual + squares[0]) / 7 / 4, 12);
+    expect(rows[1].variance).toBeCloseTo((4 * usual + squares[1]) / 7 / 4, 12);
+  });
+});

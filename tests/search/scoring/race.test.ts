@@ -1,0 +1,33 @@
+import { mean } from 'simple-statistics';
+import { describe, expect, test } from 'vitest';
+import { race } from '../../../src/search/scoring/race.js';
+
+const COUNT = 3000;
+const WORLDS = 100;
+const skill = (index: number): number => 50 + 40 * Math.sin(index); // all differ
+const luck = (world: number): number => 30 * Math.cos(1.3 * world + 0.5);
+
+describe('race', () => {
+  test('where luck takes all alike, the order and every mean are those of all worlds, though most met sixteen', async () => {
+    let asked = 0;
+    const raced = await race(COUNT, WORLDS, async (world, which, tell) => {
+      asked += which.length;
+      for (const index of which) tell(index, skill(index) + luck(world));
+    });
+    const best = [...Array(COUNT).keys()].sort((a, b) => skill(b) - skill(a));
+    expect(raced.map(({ index }) => index)).toEqual(best);
+    const lucky = mean(Array.from({ length: WORLDS }, (_, world) => luck(world)));
+    for (const { index, meanScore } of raced) expect(meanScore).toBeCloseTo(skill(index) + lucky, 9);
+    expect(raced.map(({ worlds }) => worlds)).toEqual(
+      best.map((_, i) => (i < 400 ? 100 : i < 2500 ? 64 : 16)),
+    );
+    expect(asked).toBe(3000 * 16 + 2500 * 48 + 400 * 36);
+  });
+
+  test('with few worlds or few to race, all meet all', async () => {
+    const raced = await race(5, 3, async (_, which, tell) => {
+      for (const index of which) tell(index, index);
+    });
+    expect(raced).toEqual([4, 3, 2, 1, 0].map((index) => ({ index, meanScore: index, worlds: 3 })));
+  });
+});

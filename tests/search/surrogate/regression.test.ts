@@ -1,0 +1,132 @@
+import { createHash } from 'node:crypto';
+import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { regressionAnswer } from '../../../src/answer/parts/regression-answer.js';
+import { CARD_FILE, MODEL_FILE } from '../../../src/regression/card.js';
+import { MODELS } from '../../../src/regression/model-files.js';
+import { regressionText } from '../../../src/report/wording/regression-text.js';
+import { gridCandidates, layoutOf } from '../../../src/search/candidates/candidates.js';
+import { nominalShots } from '../../../src/search/candidates/nominal-shots.js';
+import { targetsOf } from '../../../src/search/scoring/target.js';
+import { openRegression, type Regression } from '../../../src/search/surrogate/regression.js';
+import { survey } from '../../../src/search/surrogate/survey.js';
+import { withSetting } from '../../../src/simulate/setting.js';
+import { averageBowler, houseLane, plainBall } from '../../support/problems.js';
+
+let folder: string;
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'flarewise-regression-'));
+  await cp(MODELS, folder, { recursive: true });
+});
+afterEach(async () => {
+  vi.doUnmock('onnxruntime-node');
+  await rm(folder, { recursive: true });
+});
+
+const whyOf = (regression: Regression): string | null =>
+  regression.kind === 'unusable' ? regression.why : null;
+
+/** What an answer and its screen say of a search that had to do without. */
+function told(why: string): string {
+  const answer = regressionAnswer({ surveyed: { why }, byRegression: () => null }, [], { marker: 'CG mark' });
+  expect(answer).toEqual({
+    notice: `physics searched alone: ${why}`,
+    candidateWorlds: 0,
+    tunedTo: 0,
+    listed: [],
+    difference: null,
+  });
+  return regressionText(answer);
+}
+
+describe('a regression that cannot be used is told in one line, and nothing is thrown', () => {
+  test('not wanted', async () => {
+    const why = whyOf(await openRegression(null));
+    expect(told(why!)).toBe('Physics searched alone: the fitted regression was not wanted.');
+  });
+
+  test('missing', async () => {
+    const why = whyOf(await openRegression(join(folder, 'nowhere')));
+    expect(told(why!)).toBe('Physics searched alone: the fitted regression is missing.');
+  });
+
+  test('damaged', async () => {
+    await writeFile(join(folder, MODEL_FILE), 'not a model');
+    const why = whyOf(await openRegression(folder));
+    expect(told(why!)).toBe('Physics searched alone: the fitted regression is damaged.');
+  });
+
+  test('refused by the runtime though it is the file that its card names', async () => {
+    const file = Buffer.from('not a model');
+    await writeFile(join(folder, MODEL_FILE), file);
+    const card = JSON.parse(await readFile(join(folder, CARD_FILE), 'utf8'));
+    card.file.sha256 = createHash('sha256').update(file).digest('hex');
+    await writeFile(join(folder, CARD_FILE), JSON.stringify(card));
+    const why = whyOf(await openRegression(folder));
+    expect(told(why!)).toBe(
+      'Physics searched alone: the runtime of the fitted regression is missing or refuses its file.',
+    );
+  });
+
+  test('without a runtime', async () => {
+    vi.doMock('onnxruntime-node', () => {
+      throw new Error('cannot find it');
+    });
+    const why = whyOf(await openRegression(folder));
+    expect(why).toBe('the runtime of the fitted regression is missing or refuses its file');
+  });
+
+  test('a problem outside what it was fitted on', async () => {
+    const regression = await openRegression(folder);
+    if (regression.kind === 'unusable') throw new Error(regression.why);
+    const elsewhere = {
+      ...regression.card,
+      inputs: regression.card.inputs.map((input) => ({
+        ...input,
+        least: input.most + 1,
+        most: input.most + 2,
+      })),
+    };
+    const inputs = { bowler: averageBowler, ball: plainBall, lane: houseLane, want: { hookTotal: 4 } };
+    await withSetting(inputs, { seed: 1, workers: 1, pinSide: 'above' }, async (setting) => {
+      const rolled = nominalShots(setting);
+      const { practice, sides, ball } = setting;
+      const layouts = gridCandidates(practice, ball.published.radius, { arcIn: 1, angleDeg: 40 }, sides)
+        .map((candidate) => layoutOf(candidate, practice, ball.published.radius))
+        .filter((layout) => layout !== null);
+      await rolled.roll(layouts);
+      const nominal = rolled.allowed();
+      const targets = targetsOf(
+        inputs.want,
+        nominal.map(({ outcome }) => outcome),
+      );
+      const outside = await survey(layouts, nominal, targets, setting, { ...regression, card: elsewhere });
+      expect(outside).toEqual({
+        why: 'this bowler, ball or lane lies outside what the regression was fitted on',
+      });
+      const inside = await survey(layouts, nominal, targets, setting, regression);
+      expect('ranked' in inside).toBe(true);
+    });
+    await regression.model.close();
+  });
+});
+
+test('what regression and physics expect of the layouts listed is told side by side, with the difference', () => {
+  const layout = { drillingAngleDeg: 50, pinToPapIn: 4.5, valAngleDeg: 35 };
+  const row = (meanScore: number) => ({ layout, worlds: { meanScore } }) as never;
+  const surveyed = { ranked: [], candidateWorlds: () => 1234, tunedTo: 700, shots: 400 } as never;
+  const answer = regressionAnswer({ surveyed, byRegression: () => 80 }, [row(83), row(76)], {
+    marker: 'CG mark',
+  });
+  expect(answer.listed).toEqual([
+    { layout: '50 x 4 1/2 x 35', byRegression: 80, byPhysics: 83 },
+    { layout: '50 x 4 1/2 x 35', byRegression: 80, byPhysics: 76 },
+  ]);
+  expect(answer.difference).toEqual({ typical: Math.sqrt((9 + 16) / 2), worst: 4, layouts: 2 });
+  expect(regressionText(answer)).toContain(
+    'the regression expected and physics found mean scores of 80.0 and 83.0, 80.0 and 76.0: 3.5 points apart, at most 4.0.',
+  );
+  expect(regressionText(answer)).toContain('in plausible worlds, 1234 tries');
+});

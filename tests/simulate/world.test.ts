@@ -1,0 +1,49 @@
+import { mean, standardDeviation } from 'simple-statistics';
+import { expect, test } from 'vitest';
+import { DEGREE, INCH, MPH } from '../../src/base/units.js';
+import type { Bowler } from '../../src/records/schemas/bowler.js';
+import { HIGH_SURFACE, LOW_SURFACE } from '../../src/simulate/assumed-surface.js';
+import { drawWorlds, SCATTER_BY_SKILL } from '../../src/simulate/world.js';
+import { averageBowler } from '../support/problems.js';
+
+const radius = (27 * INCH) / (2 * Math.PI);
+const draw = (seed: number, count: number, bowler: Bowler = averageBowler) =>
+  drawWorlds({ seed, count, bowler, radius, bodyCount: 48 });
+
+test('drawWorlds: the same seed gives the same worlds, another seed others', () => {
+  expect(draw(7, 20)).toEqual(draw(7, 20));
+  expect(draw(8, 20)).not.toEqual(draw(7, 20));
+});
+
+test('drawWorlds: more worlds continue the same sequence', () => {
+  expect(draw(3, 40).slice(0, 10)).toEqual(draw(3, 10));
+});
+
+test('drawWorlds: scatter has the stated standard deviation, every range is kept', () => {
+  const worlds = draw(1, 4000);
+  const speeds = worlds.map((w) => w.speed / MPH);
+  const tolerance = 4 / Math.sqrt(4000); // four standard errors of a mean, in deviations
+  const stated = SCATTER_BY_SKILL.league;
+  expect(Math.abs(mean(speeds))).toBeLessThan(tolerance * stated.speedMph);
+  // tails cut at 0.1 % each side lower the deviation by under 2 %
+  expect(standardDeviation(speeds) / stated.speedMph).toBeCloseTo(0.99, 1);
+  expect(standardDeviation(worlds.map((w) => w.drillingAngle / DEGREE))).toBeCloseTo(2, 0);
+  for (const { surface, body } of worlds) {
+    expect(surface.carriedShare).toBeGreaterThanOrEqual(LOW_SURFACE.carriedShare);
+    expect(surface.carriedShare).toBeLessThanOrEqual(HIGH_SURFACE.carriedShare);
+    expect(Number.isInteger(body) && body >= 0 && body < 48).toBe(true);
+  }
+});
+
+test('drawWorlds: numbers that may be off themselves widen the scatter and move the PAP; the rest stays', () => {
+  const unsure = { ...averageBowler, uncertainty: { speedMph: 0.3, papOverIn: 0.25 } };
+  const worlds = draw(1, 4000, unsure);
+  const known = draw(1, 4000);
+  // 0.4 and 0.3 mph add as squares: 0.5
+  expect(worlds[7].speed / known[7].speed).toBeCloseTo(0.5 / SCATTER_BY_SKILL.league.speedMph, 9);
+  expect(standardDeviation(worlds.map((w) => (w.papOver * radius) / INCH)) / 0.25).toBeCloseTo(0.99, 1);
+  expect(worlds.every((w) => w.papUp === 0)).toBe(true);
+  expect(worlds.map(({ papOver, speed, ...rest }) => rest)).toEqual(
+    known.map(({ papOver, speed, ...rest }) => rest),
+  );
+});

@@ -1,0 +1,41 @@
+import type { JudgeAnswer } from '../../src/records/answers/answer.js';
+import { recommendAnswer } from './recommend-answer.js';
+
+const { layouts, seed, version, inputs, search, targets, assumptions, cautions } = recommendAnswer;
+const {
+  rank: _rank,
+  confidence: _confidence,
+  steps: _steps,
+  reasons: _reasons,
+  shares,
+  ...layout
+} = layouts[1];
+const {
+  psa: _psa,
+  marks: _marks,
+  legality: _legality,
+  ...best
+} = {
+  ...layout,
+  text: layouts[0].text,
+  score: layouts[0].score,
+};
+/** A made-up second opinion on the second layout of the made-up recommendation. */
+export const judgeAnswer: JudgeAnswer = {
+  schema: 'flarewise/judge/1',
+  version,
+  seed,
+  inputs,
+  verdict: 'probably-worse',
+  noLine: null,
+  targets,
+  layout,
+  place: { betterThan: 180, of: 240, by: 'physics' },
+  regression: search.regression,
+  best,
+  confidence: { bestBeatsIt: 0.78, beatsMiddle: 0.6, worlds: 200 },
+  shares,
+  marking: [{ error: '1/16 in of pin-to-PAP', score: -1.2, flareIn: 0.05, totalHookBoards: -0.1 }],
+  assumptions,
+  cautions,
+};
