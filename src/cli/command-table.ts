@@ -36,8 +36,8 @@ export const COMMANDS: readonly CommandEntry[] = [
       REPORT,
     ],
     examples: [
-      'flarewise recommend --bowler average-right --ball plain-medium --lane house-easy --hook-start 4 --hook-shape 5',
-      'flarewise recommend --bowler me.json --ball new.json --lane league.json --hook-total 3 --report answer.html',
+      'flarewise recommend --bowler average-right --ball plain-medium --lane house-easy --hook-start 4 --sharpness 5',
+      'flarewise recommend --bowler me.json --ball new.json --lane league.json --total-hook 3 --report answer.html',
     ],
     load: async () => (await import('./commands/recommend-command.js')).recommendCommand,
   },
@@ -48,7 +48,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       'Judges one layout: a verdict, its place among all, what the best one does differently, what marking errors cost.',
     flags: [BOWLER, BALL, LANE, LAYOUT, ...WANT, SEED, RULES, REPORT],
     examples: [
-      'flarewise judge --bowler average-right --ball plain-high --lane house-easy --hook-shape 4 --layout "70 x 4 1/2 x 30"',
+      'flarewise judge --bowler average-right --ball plain-high --lane house-easy --sharpness 4 --layout "70 x 4 1/2 x 30"',
     ],
     load: async () => (await import('./commands/judge-command.js')).judgeCommand,
   },
@@ -146,7 +146,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       ['--jsonl', 'print JSON lines'],
     ],
     examples: [
-      'flarewise coach --bowlers average-right,two-handed --balls plain-high,asymmetric-mild --lanes house-easy --hook-total 4',
+      'flarewise coach --bowlers average-right,two-handed --balls plain-high,asymmetric-mild --lanes house-easy --total-hook 4',
     ],
     load: async () => (await import('./commands/coach-command.js')).coachCommand,
   },

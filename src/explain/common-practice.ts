@@ -31,7 +31,7 @@ const HOOK_START = {
 const FLARE = { reading: 'flareIn', more: 'more', less: 'less', unit: 'in', digits: 1 } as const;
 const HOOK = { reading: 'totalHookBoards', more: 'more', less: 'less', unit: 'boards', digits: 1 } as const;
 const SHAPE = {
-  reading: 'hookSharpnessDegPerFt',
+  reading: 'sharpnessDegPerFt',
   more: 'sharper',
   less: 'smoother',
   unit: 'deg/ft',

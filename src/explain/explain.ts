@@ -99,7 +99,7 @@ const reactionShares = (
 ): Omit<SharesAnswer, DifferentialKey> => ({
   score: share(mixed.map((o) => score(o, targets))),
   hookStartFt: share(mixed.map(READINGS.hookStartFt)),
-  hookSharpnessDegPerFt: share(mixed.map(READINGS.hookSharpnessDegPerFt)),
+  sharpnessDegPerFt: share(mixed.map(READINGS.sharpnessDegPerFt)),
   totalHookBoards: share(mixed.map(READINGS.totalHookBoards)),
   flareIn: share(mixed.map(READINGS.flareIn)),
 });
@@ -128,7 +128,7 @@ const stepsOf = (
     change,
     score: score(after[i], targets) - score(own, targets),
     hookStartFt: READINGS.hookStartFt(after[i]) - READINGS.hookStartFt(own),
-    hookSharpnessDegPerFt: READINGS.hookSharpnessDegPerFt(after[i]) - READINGS.hookSharpnessDegPerFt(own),
+    sharpnessDegPerFt: READINGS.sharpnessDegPerFt(after[i]) - READINGS.sharpnessDegPerFt(own),
     totalHookBoards: READINGS.totalHookBoards(after[i]) - READINGS.totalHookBoards(own),
     flareIn: READINGS.flareIn(after[i]) - READINGS.flareIn(own),
   }));

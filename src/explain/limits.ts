@@ -7,14 +7,14 @@ type ReactionBands = SimulatedLayout['bands']['reaction'];
 
 const WORDS: Record<TargetAnswer['wish'], string> = {
   hookStart: 'hook start',
-  hookShape: 'hook shape',
-  hookTotal: 'total hook',
+  sharpness: 'sharpness',
+  totalHook: 'total hook',
 };
 
 const READ_FROM: Record<TargetAnswer['wish'], keyof ReactionBands> = {
   hookStart: 'hookStartFt',
-  hookShape: 'hookSharpnessDegPerFt',
-  hookTotal: 'totalHookBoards',
+  sharpness: 'sharpnessDegPerFt',
+  totalHook: 'totalHookBoards',
 };
 
 /** A wish missed by more than this share of the attainable range is said. */

@@ -42,8 +42,8 @@ const READINGS: Record<
   { name: string; of: (r: ReactionAnswer) => number; digits: number }
 > = {
   hookStart: { name: 'Hook start', of: (r) => r.hookStartFt, digits: 1 },
-  hookShape: { name: 'Sharpness', of: (r) => r.hookSharpnessDegPerFt, digits: 2 },
-  hookTotal: { name: 'Total hook', of: (r) => r.totalHookBoards, digits: 1 },
+  sharpness: { name: 'Sharpness', of: (r) => r.sharpnessDegPerFt, digits: 2 },
+  totalHook: { name: 'Total hook', of: (r) => r.totalHookBoards, digits: 1 },
 };
 
 function wishLine(target: TargetAnswer, { reaction, middle }: ReasonFacts): string {

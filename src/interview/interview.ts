@@ -129,12 +129,12 @@ export const isFault = (result: object): result is Fault => 'rule' in result;
  * @throws {InputError} when answers that are right one by one do not go together
  */
 export function interviewed({ answers }: Interview, shelf: Shelf): Interviewed {
-  const { hookStart, hookShape, hookTotal, keepBowler, keepBall } = answers;
+  const { hookStart, sharpness, totalHook, keepBowler, keepBall } = answers;
   return {
     bowler: bowlerOf(answers, shelf),
     ball: ballOf(answers, shelf),
     lane: (answers.lane === FROM_FILE ? answers.laneFile : found(shelf.lanes, answers.lane)) as Lane,
-    want: parseRecord(wantSchema, withoutUndefined({ hookStart, hookShape, hookTotal }), 'interview'),
+    want: parseRecord(wantSchema, withoutUndefined({ hookStart, sharpness, totalHook }), 'interview'),
     keep: { bowler: keepBowler as string | undefined, ball: keepBall as string | undefined },
   };
 }

@@ -52,8 +52,8 @@ const allQuestions = (shelf: Shelf): readonly Question[] => [
     read: (path) => readRecord(laneSchema, path),
   },
   wish('hookStart', 'When should the hook start?', ['Earliest', 'Early', 'In between', 'Late', 'Latest']),
-  wish('hookShape', 'How should the hook look?', ['Smoothest', 'Smooth', 'In between', 'Sharp', 'Sharpest']),
-  wish('hookTotal', 'How much should it hook in all?', ['Least', 'Little', 'In between', 'Much', 'Most']),
+  wish('sharpness', 'How should the hook look?', ['Smoothest', 'Smooth', 'In between', 'Sharp', 'Sharpest']),
+  wish('totalHook', 'How much should it hook in all?', ['Least', 'Little', 'In between', 'Much', 'Most']),
   keep(
     'keepBowler',
     'Keep this bowler for next time? Under which name?',

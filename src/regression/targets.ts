@@ -15,7 +15,7 @@ export interface TargetNumber {
 /** What the regression answers, in this order. In SI inside; the unit is for reports. */
 export const TARGETS: readonly TargetNumber[] = [
   { name: 'hook start', unit: 'ft', si: FOOT, of: (r) => r.hookStart },
-  { name: 'hook sharpness', unit: '°/ft', si: DEGREE / FOOT, of: (r) => r.hookSharpness },
+  { name: 'sharpness', unit: '°/ft', si: DEGREE / FOOT, of: (r) => r.sharpness },
   { name: 'total hook', unit: 'boards', si: BOARD, of: (r) => r.totalHook },
   { name: 'entry angle', unit: '°', si: DEGREE, of: (r) => r.entryAngle },
   { name: 'flare', unit: 'in', si: INCH, of: (r) => r.flare },

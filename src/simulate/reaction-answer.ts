@@ -16,7 +16,7 @@ export function reactionAnswer({ shot, reaction, ringClearance }: Outcome): Reac
     hookStartFt: to(reaction.hookStart, FOOT),
     rollStartFt: to(reaction.rollStart, FOOT),
     rollsBeforePins: reaction.rollsBeforePins,
-    hookSharpnessDegPerFt: to(reaction.hookSharpness, DEGREE_PER_FOOT),
+    sharpnessDegPerFt: to(reaction.sharpness, DEGREE_PER_FOOT),
     breakpointFt: to(reaction.breakpointY, FOOT),
     breakpointBoard: xToBoard(reaction.breakpointX),
     totalHookBoards: to(reaction.totalHook, BOARD),

@@ -6,7 +6,7 @@ import type { Outcome } from './simulator.js';
 /** The reaction numbers that are compared between layouts and worlds, in the units people read. */
 export const READINGS: Record<keyof SimulatedLayout['bands']['reaction'], (o: Outcome) => number> = {
   hookStartFt: (o) => to(o.reaction.hookStart, FOOT),
-  hookSharpnessDegPerFt: (o) => to(o.reaction.hookSharpness, DEGREE / FOOT),
+  sharpnessDegPerFt: (o) => to(o.reaction.sharpness, DEGREE / FOOT),
   totalHookBoards: (o) => to(o.reaction.totalHook, BOARD),
   entryAngleDeg: (o) => to(o.reaction.entryAngle, DEGREE),
   flareIn: (o) => to(o.reaction.flare, INCH),

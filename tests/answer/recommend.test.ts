@@ -13,7 +13,7 @@ const inputs = {
   bowler: averageBowler,
   ball: plainBall,
   lane: houseLane,
-  want: { hookStart: 5, hookTotal: 4 },
+  want: { hookStart: 5, totalHook: 4 },
 };
 
 describe('recommend', () => {

@@ -10,7 +10,7 @@ import { demoShelf } from ${built('records/read/shelf.js')};
 const { bowlers, balls, lanes } = demoShelf();
 const plain = balls.find(({ id }) => id === 'plain-low');
 const units = bowlers.slice(0, 4).flatMap(({ record: bowler }) =>
-  lanes.slice(0, 4).map(({ record: lane }) => ({ bowler, lane, balls: [plain.record], want: { hookTotal: 4 } })));
+  lanes.slice(0, 4).map(({ record: lane }) => ({ bowler, lane, balls: [plain.record], want: { totalHook: 4 } })));
 const runs = [];
 for (const [count, workers] of [[1, 1], [8, 1], [16, 1], [16, 2]]) {
   const [start, used] = [performance.now(), process.cpuUsage()];

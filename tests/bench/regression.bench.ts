@@ -29,7 +29,7 @@ const { targetsOf } =
   await built<typeof import('../../src/search/scoring/target.js')>('search/scoring/target');
 const { toLayout } = await built<typeof import('../../src/prepare/to-layout.js')>('prepare/to-layout');
 
-const WANT = { hookStart: 4, hookTotal: 4 };
+const WANT = { hookStart: 4, totalHook: 4 };
 
 /** Worlds in which both engines are timed, and layouts that physics rolls in each. */
 const TIMED = { worlds: 10, layouts: 40 };
@@ -141,7 +141,7 @@ function greatestMemoryMB(): number {
       ...['--bowler', record('bowlers', DEMO.bowler)],
       ...['--ball', record('balls', DEMO.ball)],
       ...['--lane', record('lanes', DEMO.lane)],
-      ...['--hook-total', '4', '--json'],
+      ...['--total-hook', '4', '--json'],
     ],
     { encoding: 'utf8', maxBuffer: 2 ** 26 },
   );

@@ -40,7 +40,7 @@ beforeAll(async () => {
       drilledBefore: [{ hand: 'left' as const, pap: { overIn: 4.5, upIn: 0.5 }, layout: '40 x 4 x 30' }],
     },
     lane: { ...houseLane, games: 12 },
-    want: { hookStart: 4, hookTotal: 2 },
+    want: { hookStart: 4, totalHook: 2 },
   };
   const options = { seed: 1, workers: 1, pinSide: 'above' as const, top: 3, models: null };
   answer = await recommend(inputs, options);

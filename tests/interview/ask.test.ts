@@ -156,8 +156,8 @@ test('an interview that was answered to its end is taken up at its last question
   ];
   const wishes = [
     ['hookStart', 4],
-    ['hookShape', null],
-    ['hookTotal', 2],
+    ['sharpness', null],
+    ['totalHook', 2],
   ];
   const shown = await talk(
     [
@@ -166,7 +166,7 @@ test('an interview that was answered to its end is taken up at its last question
     ],
     { env: { LEFT_INTERVIEW: JSON.stringify([...answers, ...wishes]) } },
   );
-  expect(recordsIn(shown).want).toEqual({ hookStart: 4, hookTotal: 2 });
+  expect(recordsIn(shown).want).toEqual({ hookStart: 4, totalHook: 2 });
 });
 
 test('what was answered before ctrl-C is remembered, and can be gone on with', async () => {

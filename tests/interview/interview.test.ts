@@ -70,7 +70,7 @@ describe('a whole interview', () => {
   test('enter all the way, with a ball off the shelf, gives four sound records', () => {
     const { interview, asked } = walkTo(null, { ball: DEMO.ball });
     expect(asked).toEqual(
-      'bowler hand kind thumbHole skill speedMph revRateRpm axisTiltDeg axisRotationDeg papOverIn papUpIn ball lane hookStart hookShape hookTotal keepBowler'.split(
+      'bowler hand kind thumbHole skill speedMph revRateRpm axisTiltDeg axisRotationDeg papOverIn papUpIn ball lane hookStart sharpness totalHook keepBowler'.split(
         ' ',
       ),
     );
@@ -104,7 +104,7 @@ describe('a whole interview', () => {
       surfaceGrit: '3000',
       lane: 'long',
       hookStart: 5,
-      hookTotal: 1,
+      totalHook: 1,
     });
     expect(interviewed(interview, shelf)).toEqual({
       bowler: {
@@ -134,7 +134,7 @@ describe('a whole interview', () => {
         surfaceGrit: 3000,
       },
       lane: shelf.lanes.find(({ id }) => id === 'long')?.record,
-      want: { hookStart: 5, hookTotal: 1 },
+      want: { hookStart: 5, totalHook: 1 },
       keep: { bowler: undefined, ball: undefined },
     });
   });
@@ -379,7 +379,7 @@ describe('a bowler who knows none of the numbers', () => {
 describe('bowlers of the shelf, and names to keep', () => {
   test('a bowler of the shelf is asked nothing about the release', () => {
     const { interview, asked } = walkTo(null, { bowler: 'two-handed', ball: DEMO.ball });
-    expect(asked).toEqual(['bowler', 'ball', 'lane', 'hookStart', 'hookShape', 'hookTotal']);
+    expect(asked).toEqual(['bowler', 'ball', 'lane', 'hookStart', 'sharpness', 'totalHook']);
     expect(interviewed(interview, shelf).bowler.name).toBe('Two-handed, no thumb hole');
   });
 

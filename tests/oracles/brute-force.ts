@@ -87,8 +87,8 @@ export const blindLayouts = (count: number): readonly number[] =>
   Array.from({ length: Math.min(count, BLIND_LAYOUTS) }, (_, i) => Math.floor((i * count) / BLIND_LAYOUTS));
 
 const reached = ({ shot, reaction }: Outcome): Reached => {
-  const { hookStart, hookSharpness, totalHook, entryAngle } = reaction;
-  return { shot, reaction: { hookStart, hookSharpness, totalHook, entryAngle } };
+  const { hookStart, sharpness, totalHook, entryAngle } = reaction;
+  return { shot, reaction: { hookStart, sharpness, totalHook, entryAngle } };
 };
 
 /**

@@ -110,7 +110,7 @@ describe('a ball without a mark', () => {
 });
 
 describe('recommend and judge on a ball without a mark', () => {
-  const inputs = { bowler: averageBowler, ball, lane: houseLane, want: { hookTotal: 4 as const } };
+  const inputs = { bowler: averageBowler, ball, lane: houseLane, want: { totalHook: 4 as const } };
   const options = { seed: 1, workers: 1, pinSide: 'above' as const };
   let answer: RecommendAnswer;
   beforeAll(async () => {

@@ -72,7 +72,7 @@ describe('the committed regression', () => {
   // flare: its last ring ends where the last faint oil does, which on lanes with oil carried down hangs on a board or two
   test.each([
     ['hook start', 0.99, 0.5],
-    ['hook sharpness', 0.99, Number.POSITIVE_INFINITY],
+    ['sharpness', 0.99, Number.POSITIVE_INFINITY],
     ['total hook', 0.99, 0.4],
     ['entry angle', 0.99, 0.15],
     ['flare', 0.98, 0.16],

@@ -47,9 +47,9 @@ export function proofCases(count: number, seed: number): readonly ProofCase[] {
   };
   return Array.from({ length: count }, (): ProofCase => {
     const [bowler, ball, lane] = [oneOf(bowlers), oneOf(balls), oneOf(lanes)];
-    const wishes = { hookStart: wish(), hookShape: wish(), hookTotal: wish() };
+    const wishes = { hookStart: wish(), sharpness: wish(), totalHook: wish() };
     const made = Object.entries(wishes).filter(([, step]) => step !== undefined);
-    const want: Want = made.length > 0 ? Object.fromEntries(made) : { hookTotal: 3 };
+    const want: Want = made.length > 0 ? Object.fromEntries(made) : { totalHook: 3 };
     const inputs = { bowler: near(bowler.record), ball: ball.record, lane: lane.record, want };
     return { from: { bowler: bowler.id, ball: ball.id, lane: lane.id }, inputs };
   });

@@ -100,16 +100,16 @@ const rowOf = ({ proofCase: { from, inputs }, proof }: Row): string[] => [
 
 const WORDS = {
   hookStart: 'hook start',
-  hookSharpness: 'sharpness',
+  sharpness: 'sharpness',
   totalHook: 'total hook',
   entryAngle: 'entry angle',
 } as const;
 
-const wantText = ({ hookStart, hookShape, hookTotal }: Want): string =>
+const wantText = ({ hookStart, sharpness, totalHook }: Want): string =>
   [
     hookStart ? `start ${hookStart}` : '',
-    hookShape ? `shape ${hookShape}` : '',
-    hookTotal ? `total ${hookTotal}` : '',
+    sharpness ? `shape ${sharpness}` : '',
+    totalHook ? `total ${totalHook}` : '',
   ]
     .filter((word) => word !== '')
     .join(', ');

@@ -189,7 +189,7 @@ async function alone(
     ranks: sampleRankCorrelation([...means], expected),
     bands: {
       hookStart: within('hookStart'),
-      hookSharpness: within('hookSharpness'),
+      sharpness: within('sharpness'),
       totalHook: within('totalHook'),
       entryAngle: within('entryAngle'),
     },
@@ -197,7 +197,7 @@ async function alone(
 }
 
 /** Reaction numbers with bands. */
-export const NUMBERS = ['hookStart', 'hookSharpness', 'totalHook', 'entryAngle'] as const;
+export const NUMBERS = ['hookStart', 'sharpness', 'totalHook', 'entryAngle'] as const;
 
 const atPins = (rows: readonly Reached[], name: keyof Reached['reaction']): number[] =>
   rows.filter(({ shot }) => shot === 'pins').map(({ reaction }) => reaction[name]);

@@ -8,7 +8,7 @@ export const coachPairOf = (ball: string, numbers: Partial<ReactionAnswer> = {})
   bowler: 'Kim',
   ball,
   lane: 'House',
-  want: { hookTotal: 4 },
+  want: { totalHook: 4 },
   best: {
     layout: '45 x 4 x 43',
     score: 97,

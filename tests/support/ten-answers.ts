@@ -21,7 +21,7 @@ const CASES: Record<string, readonly string[]> = {
     'house-easy',
     '--hook-start',
     '4',
-    '--hook-shape',
+    '--sharpness',
     '4',
   ],
   'left-hander': [
@@ -34,7 +34,7 @@ const CASES: Record<string, readonly string[]> = {
     'league-night',
     '--hook-start',
     '5',
-    '--hook-shape',
+    '--sharpness',
     '5',
   ],
   metric: [
@@ -45,7 +45,7 @@ const CASES: Record<string, readonly string[]> = {
     'asymmetric-strong',
     '--lane',
     'long',
-    '--hook-total',
+    '--total-hook',
     '5',
     '--units',
     'metric',
@@ -71,7 +71,7 @@ const CASES: Record<string, readonly string[]> = {
     'plain-high',
     '--lane',
     'long',
-    '--hook-shape',
+    '--sharpness',
     '1',
   ],
   judge: [
@@ -97,7 +97,7 @@ const CASES: Record<string, readonly string[]> = {
     'short',
     '--layout',
     '30 x 5 x 60',
-    '--hook-shape',
+    '--sharpness',
     '5',
   ],
   sheet: [

@@ -62,8 +62,8 @@ const hitsPocket = ({ shot, reaction }: Outcome): boolean => isAtPocket(shot, re
 
 const UNITS: Record<Wish, { quantity: string; unit: string; si: number }> = {
   hookStart: { quantity: 'hook start', unit: 'ft', si: FOOT },
-  hookShape: { quantity: 'hook sharpness', unit: 'deg/ft', si: DEGREE / FOOT },
-  hookTotal: { quantity: 'total hook', unit: 'boards', si: BOARD },
+  sharpness: { quantity: 'sharpness', unit: 'deg/ft', si: DEGREE / FOOT },
+  totalHook: { quantity: 'total hook', unit: 'boards', si: BOARD },
 };
 
 export function targetAnswer({ wish, step, value, low, high }: Target): TargetAnswer {

@@ -8,7 +8,7 @@ export function demoInputs(): RecommendInputs {
     bowler: find(bowlers, DEMO.bowler),
     ball: find(balls, DEMO.ball),
     lane: find(lanes, DEMO.lane),
-    want: { hookStart: 4, hookShape: 5 },
+    want: { hookStart: 4, sharpness: 5 },
   };
 }
 

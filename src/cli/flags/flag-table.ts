@@ -27,8 +27,8 @@ export const LAYOUT: Flag = [
 ];
 export const WANT: readonly Flag[] = [
   ['--hook-start <1..5>', 'when it starts to hook: 1 earliest, 5 latest', STEPS],
-  ['--hook-shape <1..5>', 'how it hooks: 1 smoothest, 5 sharpest', STEPS],
-  ['--hook-total <1..5>', 'how much it hooks: 1 least, 5 most', STEPS],
+  ['--sharpness <1..5>', 'how it hooks: 1 smoothest, 5 sharpest', STEPS],
+  ['--total-hook <1..5>', 'how much it hooks: 1 least, 5 most', STEPS],
 ];
 export const SEED: Flag = [
   '--seed <n>',

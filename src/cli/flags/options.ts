@@ -15,8 +15,8 @@ export interface RecommendOptions extends GlobalOptions {
   readonly ball?: string;
   readonly lane?: string;
   readonly hookStart?: string;
-  readonly hookShape?: string;
-  readonly hookTotal?: string;
+  readonly sharpness?: string;
+  readonly totalHook?: string;
   readonly top?: string;
   readonly seed?: string;
   readonly pinSide?: string;

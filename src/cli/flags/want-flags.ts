@@ -10,11 +10,11 @@ const STEPS = [1, 5] as const;
  *
  * @throws {InputErrors} every step that is none
  */
-export function wantFlags({ hookStart, hookShape, hookTotal }: RecommendOptions): Want {
+export function wantFlags({ hookStart, sharpness, totalHook }: RecommendOptions): Want {
   const read = gather({
     hookStart: () => step('--hook-start', hookStart, '1 is earliest, 5 is latest.'),
-    hookShape: () => step('--hook-shape', hookShape, '1 is smoothest, 5 is sharpest.'),
-    hookTotal: () => step('--hook-total', hookTotal, '1 is least, 5 is most.'),
+    sharpness: () => step('--sharpness', sharpness, '1 is smoothest, 5 is sharpest.'),
+    totalHook: () => step('--total-hook', totalHook, '1 is least, 5 is most.'),
   });
   return Object.fromEntries(Object.entries(read).filter(([, value]) => value !== undefined)) as Want;
 }

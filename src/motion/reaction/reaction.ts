@@ -13,7 +13,7 @@ export interface Reaction {
   readonly rollStart: number;
   readonly rollsBeforePins: boolean;
   /** Greatest change of heading per distance over any ten feet of lane, rad/m. */
-  readonly hookSharpness: number;
+  readonly sharpness: number;
   /** The outermost point toward the ball's own gutter. */
   readonly breakpointY: number;
   readonly breakpointX: number;
@@ -49,7 +49,7 @@ export function reactionNumbers(shot: Shot, radius: number): Reaction {
     hookStart: hook.start,
     rollStart: rollStart < 0 ? LANE_LENGTH : y[rollStart],
     rollsBeforePins: rollStart >= 0,
-    hookSharpness: hook.sharpness,
+    sharpness: hook.sharpness,
     breakpointX: breakpoint.x,
     breakpointY: breakpoint.y,
     totalHook: hook.total,
@@ -80,7 +80,7 @@ const NOTHING: Reaction = {
   hookStart: Number.NaN,
   rollStart: Number.NaN,
   rollsBeforePins: false,
-  hookSharpness: Number.NaN,
+  sharpness: Number.NaN,
   breakpointX: Number.NaN,
   breakpointY: Number.NaN,
   totalHook: Number.NaN,

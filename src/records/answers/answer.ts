@@ -66,7 +66,7 @@ export const reactionSchema = z.strictObject({
   hookStartFt: n,
   rollStartFt: n,
   rollsBeforePins: z.boolean(),
-  hookSharpnessDegPerFt: n,
+  sharpnessDegPerFt: n,
   breakpointFt: n,
   breakpointBoard: n,
   totalHookBoards: n,
@@ -87,7 +87,7 @@ export const drilledBandsSchema = z.strictObject({
 
 const reactionBandsSchema = z.strictObject({
   hookStartFt: bandSchema,
-  hookSharpnessDegPerFt: bandSchema,
+  sharpnessDegPerFt: bandSchema,
   totalHookBoards: bandSchema,
   entryAngleDeg: bandSchema,
   flareIn: bandSchema,
@@ -102,7 +102,7 @@ const twentiethsSchema = z
   .strictObject({
     score: twentiethsOfSchema,
     hookStartFt: twentiethsOfSchema,
-    hookSharpnessDegPerFt: twentiethsOfSchema,
+    sharpnessDegPerFt: twentiethsOfSchema,
     totalHookBoards: twentiethsOfSchema,
     entryAngleDeg: twentiethsOfSchema,
     flareIn: twentiethsOfSchema,
@@ -123,7 +123,7 @@ const sharesOfSchema = z.strictObject({
 const sharesSchema = z.strictObject({
   score: sharesOfSchema,
   hookStartFt: sharesOfSchema,
-  hookSharpnessDegPerFt: sharesOfSchema,
+  sharpnessDegPerFt: sharesOfSchema,
   totalHookBoards: sharesOfSchema,
   flareIn: sharesOfSchema,
   differentialIn: sharesOfSchema,
@@ -145,7 +145,7 @@ const stepEffectSchema = z
     change: z.string(),
     score: n,
     hookStartFt: n,
-    hookSharpnessDegPerFt: n,
+    sharpnessDegPerFt: n,
     totalHookBoards: n,
     flareIn: n,
   })
@@ -263,7 +263,7 @@ const redrilledSchema = z
   .meta({ description: 'Of a ball that was drilled before; null for a new one.' });
 
 const targetSchema = z.strictObject({
-  wish: z.enum(['hookStart', 'hookShape', 'hookTotal']),
+  wish: z.enum(['hookStart', 'sharpness', 'totalHook']),
   step: n,
   quantity: z.string(),
   unit: z.string(),
@@ -286,7 +286,7 @@ export const leverEffectSchema = z
 const practiceSchema = z
   .strictObject({
     belief: z.string(),
-    reading: z.enum(['hookStartFt', 'hookSharpnessDegPerFt', 'totalHookBoards', 'entryAngleDeg', 'flareIn']),
+    reading: z.enum(['hookStartFt', 'sharpnessDegPerFt', 'totalHookBoards', 'entryAngleDeg', 'flareIn']),
     change: n.meta({ description: 'In the nominal world.' }),
     holdsIn: n.meta({ description: 'Share of the worlds in which the belief holds.' }),
     worlds: n,

@@ -12,8 +12,8 @@ const step = (what: string) =>
 export const wantSchema = z
   .strictObject({
     hookStart: step('When the hook starts: 1 earliest, 5 latest'),
-    hookShape: step('How the hook looks: 1 smoothest, 5 sharpest'),
-    hookTotal: step('How much it hooks: 1 least, 5 most'),
+    sharpness: step('How the hook looks: 1 smoothest, 5 sharpest'),
+    totalHook: step('How much it hooks: 1 least, 5 most'),
   })
   .meta({ title: 'Wanted reaction' });
 

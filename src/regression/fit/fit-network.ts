@@ -45,7 +45,7 @@ const RATE = 0.004;
  */
 const WEIGHTS: Readonly<Record<string, number>> = {
   'hook start': 2,
-  'hook sharpness': 1.5,
+  sharpness: 1.5,
   'total hook': 6,
   'entry angle': 4,
   flare: 4,

@@ -2,7 +2,7 @@ import type { ReactionAnswer } from '../../records/answers/answer.js';
 import type { Quantity, Units } from '../text/display-units.js';
 import type { Column } from '../text/table.js';
 
-type Key = 'hookStartFt' | 'hookSharpnessDegPerFt' | 'totalHookBoards' | 'entryAngleDeg' | 'flareIn';
+type Key = 'hookStartFt' | 'sharpnessDegPerFt' | 'totalHookBoards' | 'entryAngleDeg' | 'flareIn';
 
 interface ReactionRow {
   readonly key: Key;
@@ -15,7 +15,7 @@ interface ReactionRow {
 /** The reaction numbers a person compares, in the order they happen down the lane. */
 export const REACTION_ROWS: readonly ReactionRow[] = [
   { key: 'hookStartFt', name: 'hook starts', short: 'starts', quantity: 'lane' },
-  { key: 'hookSharpnessDegPerFt', name: 'hook shape', short: 'shape', quantity: 'sharpness' },
+  { key: 'sharpnessDegPerFt', name: 'sharpness', short: 'sharp', quantity: 'sharpness' },
   { key: 'totalHookBoards', name: 'total hook', short: 'hook', quantity: 'boards' },
   { key: 'entryAngleDeg', name: 'entry angle', short: 'entry', quantity: 'angle' },
   { key: 'flareIn', name: 'flare', short: 'flare', quantity: 'flare' },
@@ -39,12 +39,7 @@ export const changeCells = <K extends Key>(
 ): string[] => rowsFor(keys).map(({ key, quantity }) => units[quantity].change(change[key as K]));
 
 export const REACTION_KEYS = REACTION_ROWS.map(({ key }) => key);
-export const LANE_KEYS = [
-  'hookStartFt',
-  'hookSharpnessDegPerFt',
-  'totalHookBoards',
-  'entryAngleDeg',
-] as const;
+export const LANE_KEYS = ['hookStartFt', 'sharpnessDegPerFt', 'totalHookBoards', 'entryAngleDeg'] as const;
 
 const rowsFor = (keys: readonly Key[]): ReactionRow[] =>
   REACTION_ROWS.filter(({ key }) => keys.includes(key));

@@ -7,7 +7,7 @@ import { type Grid, gridLines } from '../text/table.js';
 /** The numbers whose changes are shared out, after the score. */
 export const SHARE_ROWS = [
   { key: 'hookStartFt', name: 'hook starts', quantity: 'lane' },
-  { key: 'hookSharpnessDegPerFt', name: 'hook shape', quantity: 'sharpness' },
+  { key: 'sharpnessDegPerFt', name: 'sharpness', quantity: 'sharpness' },
   { key: 'totalHookBoards', name: 'total hook', quantity: 'boards' },
   { key: 'flareIn', name: 'flare', quantity: 'flare' },
   { key: 'differentialIn', name: 'total differential', quantity: 'gyration' },

@@ -5,7 +5,7 @@ import type { Page } from '../text/page.js';
 import { type Grid, gridLines } from '../text/table.js';
 import { changeCells, reactionHeads } from './reaction-rows.js';
 
-const STEP_KEYS = ['hookStartFt', 'hookSharpnessDegPerFt', 'totalHookBoards', 'flareIn'] as const;
+const STEP_KEYS = ['hookStartFt', 'sharpnessDegPerFt', 'totalHookBoards', 'flareIn'] as const;
 
 /** What one step more or less in each layout number would change. */
 export const stepsTable = (steps: readonly StepEffect[], page: Page): string[] =>

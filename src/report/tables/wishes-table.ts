@@ -11,13 +11,13 @@ export const WISHES = {
     quantity: 'lane',
     steps: ['earliest', 'early', 'middle', 'late', 'latest'],
   },
-  hookShape: {
-    name: 'hook shape',
-    key: 'hookSharpnessDegPerFt',
+  sharpness: {
+    name: 'sharpness',
+    key: 'sharpnessDegPerFt',
     quantity: 'sharpness',
     steps: ['smoothest', 'smooth', 'middle', 'sharp', 'sharpest'],
   },
-  hookTotal: {
+  totalHook: {
     name: 'total hook',
     key: 'totalHookBoards',
     quantity: 'boards',

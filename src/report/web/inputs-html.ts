@@ -26,8 +26,8 @@ function chiefRows({ bowler, ball, lane, want }: Inputs, units: Units): string[]
   const wishes = (
     [
       ['hook start', want.hookStart],
-      ['hook shape', want.hookShape],
-      ['total hook', want.hookTotal],
+      ['sharpness', want.sharpness],
+      ['total hook', want.totalHook],
     ] as const
   ).flatMap(([name, step]) => (step === undefined ? [] : [`${name} ${step} of 5`]));
   return [

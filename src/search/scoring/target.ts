@@ -6,14 +6,14 @@ import type { Outcome } from '../../simulate/simulator.js';
 /** As much of an outcome as a score looks at, whichever engine it came from. */
 export interface Reached {
   readonly shot: Outcome['shot'];
-  readonly reaction: Pick<Reaction, 'hookStart' | 'hookSharpness' | 'totalHook' | 'entryAngle'>;
+  readonly reaction: Pick<Reaction, 'hookStart' | 'sharpness' | 'totalHook' | 'entryAngle'>;
 }
 
 /** The three wishes, and the reaction number each one is about. */
 export const WISHES = {
   hookStart: (o: Reached): number => o.reaction.hookStart,
-  hookShape: (o: Reached): number => o.reaction.hookSharpness,
-  hookTotal: (o: Reached): number => o.reaction.totalHook,
+  sharpness: (o: Reached): number => o.reaction.sharpness,
+  totalHook: (o: Reached): number => o.reaction.totalHook,
 } as const;
 
 export type Wish = keyof typeof WISHES;

@@ -138,12 +138,12 @@ async function tuningTo(
 
 /** Reads answers of the regression as a score sees an outcome, always into the same object. */
 function reachedReader(): (answers: Float32Array, row: number, x: number, angle: number) => Reached {
-  const reaction = { hookStart: 0, hookSharpness: 0, totalHook: 0, entryAngle: 0 };
+  const reaction = { hookStart: 0, sharpness: 0, totalHook: 0, entryAngle: 0 };
   const reached = { shot: 'pins' as Outcome['shot'], reaction };
   return (answers, row, x, angle) => {
     const at = TARGETS.length * row;
     reaction.hookStart = answers[at + HOOK_START];
-    reaction.hookSharpness = answers[at + SHARPNESS];
+    reaction.sharpness = answers[at + SHARPNESS];
     reaction.totalHook = answers[at + TOTAL_HOOK];
     reaction.entryAngle = answers[at + ENTRY_ANGLE];
     const pinsX = x + LANE_LENGTH * Math.tan(angle) - reaction.totalHook;
@@ -161,7 +161,7 @@ const chanceWithin = (widestX: number, error: number): number =>
 
 const indexOf = (name: string): number => TARGETS.findIndex((target) => target.name === name);
 const HOOK_START = indexOf('hook start');
-const SHARPNESS = indexOf('hook sharpness');
+const SHARPNESS = indexOf('sharpness');
 const TOTAL_HOOK = indexOf('total hook');
 const ENTRY_ANGLE = indexOf('entry angle');
 const BREAKPOINT = indexOf('breakpoint beyond laydown');

@@ -42,7 +42,7 @@ test('completions: bash completes a command', () => {
 });
 
 test('completions: bash completes a flag of the command, a global one too', () => {
-  expect(offered(['flarewise', 'recommend', '--hook-s'])).toEqual(['--hook-start', '--hook-shape']);
+  expect(offered(['flarewise', 'recommend', '--to'])).toEqual(['--total-hook', '--top']);
   expect(offered(['flarewise', 'roll', '--js'])).toEqual(['--json']);
 });
 

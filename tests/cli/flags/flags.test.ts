@@ -42,13 +42,13 @@ test('layoutFlag: reads fractions, names itself when missing or unreadable', () 
 });
 
 test('wantFlags: a wish left out is no wish', () => {
-  expect(wantFlags({ ...options, hookShape: '2' })).toEqual({ hookShape: 2 });
+  expect(wantFlags({ ...options, sharpness: '2' })).toEqual({ sharpness: 2 });
   expect(wantFlags(options)).toEqual({});
 });
 
 test('wantFlags: tells all bad steps at once', () => {
-  expect(() => wantFlags({ ...options, hookStart: '0', hookTotal: 'much' })).toThrow(
-    /--hook-start must be[^\n]*\n--hook-total must be/,
+  expect(() => wantFlags({ ...options, hookStart: '0', totalHook: 'much' })).toThrow(
+    /--hook-start must be[^\n]*\n--total-hook must be/,
   );
 });
 

@@ -34,7 +34,7 @@ describe('reaction numbers', () => {
     expectWithin(r.entryAngle, -1.44 * DEGREE, 0.005 * DEGREE);
     expectWithin(r.entryAngle, -angle, 1e-12);
     expectWithin(r.totalHook, 0, 1e-12);
-    expectWithin(r.hookSharpness, 0, 1e-12);
+    expectWithin(r.sharpness, 0, 1e-12);
     expectWithin(r.pinsX, from(9.1, INCH), 1e-12);
     expect(r.breakpointX).toBe(r.pinsX); // it only ever moves outward
     expect(r.breakpointY).toBe(LANE_LENGTH);
@@ -88,7 +88,7 @@ describe('reaction numbers', () => {
     const largest: Partial<Record<keyof Reaction, number>> = {
       hookStart: 5e-5 / 0.12,
       rollStart: 0.01,
-      hookSharpness: (2 * 1e-5) / from(10, FOOT),
+      sharpness: (2 * 1e-5) / from(10, FOOT),
       breakpointX: 1e-5,
       totalHook: 5e-5,
       entryAngle: 1e-6,

@@ -172,7 +172,7 @@ describe('numbers in plausible worlds', () => {
   test.each([
     ['Score, of 100', 'score', (l: SimulatedLayout) => l.nominalScore],
     ['Hook starts, ft', 'hookStartFt', (l: SimulatedLayout) => l.reaction.hookStartFt],
-    ['Hook shape, deg/ft', 'hookSharpnessDegPerFt', (l: SimulatedLayout) => l.reaction.hookSharpnessDegPerFt],
+    ['Sharpness, deg/ft', 'sharpnessDegPerFt', (l: SimulatedLayout) => l.reaction.sharpnessDegPerFt],
     ['Total hook, boards', 'totalHookBoards', (l: SimulatedLayout) => l.reaction.totalHookBoards],
     ['Entry angle, deg', 'entryAngleDeg', (l: SimulatedLayout) => l.reaction.entryAngleDeg],
     ['Flare, in', 'flareIn', (l: SimulatedLayout) => l.reaction.flareIn],
@@ -234,7 +234,7 @@ describe('numbers in plausible worlds', () => {
   test('what was asked for is marked, and only there', () => {
     const texts = (title: string) => picture('worlds', title).map(({ text }) => text);
     expect(texts('Hook starts, ft')).toContain('aimed at 38.6');
-    expect(texts('Hook shape, deg/ft')).toContain('aimed at 0.44');
+    expect(texts('Sharpness, deg/ft')).toContain('aimed at 0.44');
     expect(texts('Total hook, boards').join()).not.toContain('aimed');
   });
 });

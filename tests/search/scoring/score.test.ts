@@ -9,7 +9,7 @@ const outcome = (hookStartFt: number, entryDeg = 5): Outcome =>
     shot: 'pins',
     reaction: {
       hookStart: hookStartFt * FOOT,
-      hookSharpness: 0.1,
+      sharpness: 0.1,
       totalHook: 0.4,
       entryAngle: entryDeg * DEGREE,
     },

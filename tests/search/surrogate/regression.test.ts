@@ -89,7 +89,7 @@ describe('a regression that cannot be used is told in one line, and nothing is t
         most: input.most + 2,
       })),
     };
-    const inputs = { bowler: averageBowler, ball: plainBall, lane: houseLane, want: { hookTotal: 4 } };
+    const inputs = { bowler: averageBowler, ball: plainBall, lane: houseLane, want: { totalHook: 4 } };
     await withSetting(inputs, { seed: 1, workers: 1, pinSide: 'above' }, async (setting) => {
       const rolled = nominalShots(setting);
       const { practice, sides, ball } = setting;
