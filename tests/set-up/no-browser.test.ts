@@ -22,7 +22,7 @@ const runTests = (env: Record<string, string>) =>
       'run',
       '--config',
       'tests/vitest.config.ts',
-      'tests/vec3.test.ts',
+      'tests/math/vec3.test.ts',
       'tests/browser/sheet.test.ts',
     ],
     { cwd: ROOT, env: { PATH: folder, NO_COLOR: '1', ...env }, encoding: 'utf8' },

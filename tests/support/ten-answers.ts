@@ -130,6 +130,13 @@ const CASES: Record<string, readonly string[]> = {
 /** Where a number stands now, by where it stood before; both as patterns of paths with `*` for an index. */
 const MOVED: Record<string, string> = {};
 
+/** Names that stand in paths. */
+const RENAMED: readonly (readonly [was: string, is: string])[] = [
+  ['hookSharpness', 'sharpness'],
+  ['hookShape', 'sharpness'],
+  ['hookTotal', 'totalHook'],
+];
+
 function write(folder: string, program: string): void {
   mkdirSync(folder, { recursive: true });
   for (const [name, flags] of Object.entries(CASES)) {
@@ -159,7 +166,8 @@ function compare(before: string, after: string): number {
   return faults;
 }
 
-function movedTo(path: string): string {
+function movedTo(before: string): string {
+  const path = RENAMED.reduce((each, [was, is]) => each.replaceAll(was, is), before);
   const pattern = path.replace(/\[\d+\]/g, '[*]');
   const target = MOVED[pattern];
   if (target === undefined) return path;
