@@ -39,7 +39,7 @@ const ERRORS: readonly { error: string; by: Partial<LayoutNumbers> }[] = [
  * A second opinion on one layout: what it does, where it stands among all, what the best one does
  * differently, what marking errors cost, and whether it may be drilled.
  *
- * @throws {InputError} as `recommend` does
+ * @throws {Refusal} as `recommend` does
  */
 export const judge = (
   inputs: RecommendInputs & { readonly layout: LayoutNumbers },

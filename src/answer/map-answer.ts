@@ -1,4 +1,3 @@
-import { InputError } from '../base/errors.js';
 import { DEGREE, from, INCH, to } from '../base/units.js';
 import { drillingAssumptions } from '../explain/assumptions.js';
 import { cautionsFor } from '../explain/cautions.js';
@@ -7,6 +6,7 @@ import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
 import type { MapAnswer, MapRow } from '../records/answers/answer.js';
+import { Refusal } from '../records/refusals/refusal.js';
 import type { Ball } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import { loadRuleSet } from '../records/shared/rules.js';
@@ -23,7 +23,7 @@ export type MapOver = MapAnswer['over'];
  * Drilled numbers over one number of the layout: what each drilling angle, pin-to-PAP or pin buffer does to
  * this core. The other two numbers are those of `around`.
  *
- * @throws {InputError} `no-drilling-angle` when the ball has none to run over; as `ballProblem` does
+ * @throws {Refusal} `no-drilling-angle` when the ball has none to run over; as `ballProblem` does
  */
 export function mapAnswer(
   { bowler, ball: record, around }: { bowler: Bowler; ball: Ball; around: LayoutNumbers },
@@ -31,7 +31,8 @@ export function mapAnswer(
   fitter?: CoreFitter,
 ): MapAnswer {
   const ball = ballProblem(record, bowler, 'moment', fitter);
-  if (ball.marker === null && over === 'drilling-angle') throw noDrillingAngle(record);
+  if (ball.marker === null && over === 'drilling-angle')
+    throw new Refusal([{ code: 'no-drilling-angle', params: { ball: record.name } }]);
   const rules = loadRuleSet();
   const factsOf = drilledFacts(ball, rules);
   const rows: MapRow[] = layoutsOver(over, around, ball.published.radius).map((numbers) => {
@@ -51,14 +52,6 @@ export function mapAnswer(
     cautions: cautionsFor(ball),
   };
 }
-
-const noDrillingAngle = ({ name }: Ball): InputError =>
-  new InputError('no-drilling-angle', {
-    field: 'over',
-    rule: `must be pin-to-pap or buffer for ${name}`,
-    got: 'drilling-angle',
-    hint: 'Its CG lies on the pin, so there is no mark to aim at and no drilling angle.',
-  });
 
 function layoutsOver(over: MapOver, around: LayoutNumbers, radius: number): readonly LayoutNumbers[] {
   switch (over) {

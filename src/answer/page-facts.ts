@@ -22,7 +22,7 @@ const ARC_STEP_IN = 0.5;
  * What a web page about a layout shows besides its answer: the drilled numbers around it, and the ball's face.
  *
  * @param layout  the answer's, with where its high-RG axis comes out
- * @throws {InputError} as `ballProblem` does
+ * @throws {Refusal} as `ballProblem` does
  */
 export function pageFacts(
   { bowler, ball: record }: { readonly bowler: Bowler; readonly ball: Ball },

@@ -1,4 +1,3 @@
-import { InputError } from '../base/errors.js';
 import { allAssumptions } from '../explain/assumptions.js';
 import { cautionsFor } from '../explain/cautions.js';
 import { commonPractice } from '../explain/common-practice.js';
@@ -11,6 +10,7 @@ import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
 import type { RankedLayout, RecommendAnswer } from '../records/answers/answer.js';
+import { Refusal } from '../records/refusals/refusal.js';
 import { type Ball, ballRecord } from '../records/schemas/ball.js';
 import { VERSION } from '../records/shared/version.js';
 import type { InAllWorlds } from '../search/in-all-worlds.js';
@@ -34,7 +34,7 @@ export interface RecommendOptions extends SettingOptions {
  * Every layout in the answer was simulated by the physics engine, in the nominal world and in
  * `WORLD_COUNT` others.
  *
- * @throws {InputError} when the ball's numbers fit no core, the grip cannot be placed, or every layout
+ * @throws {Refusal} when the ball's numbers fit no core, the grip cannot be placed, or every layout
  *   breaks a rule
  */
 export const recommend = (inputs: RecommendInputs, options: RecommendOptions): Promise<RecommendAnswer> =>
@@ -119,15 +119,13 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
     };
   });
 
-/** The error when no layout at all may be drilled, with what stood in the way. */
-export const nothingAllowed = ({ rejected }: SearchResult): InputError => {
-  const reasons = [...rejected].sort((a, b) => b[1] - a[1]);
-  return new InputError('no-layout', {
-    field: 'layouts',
-    rule: 'must include one that may be drilled',
-    got:
-      reasons.map(([why, count]) => `${count} where ${why}`).join('; ') ||
-      'none in the angles the trade drills',
-    hint: 'Check the PAP, the spans and the hole sizes; a laydown board of the bowler’s own changes the line.',
-  });
-};
+/** The refusal when no layout at all may be drilled, with what stood in the way. */
+export const nothingAllowed = ({ rejected }: SearchResult): Refusal =>
+  new Refusal([
+    {
+      code: 'no-layout',
+      params: {
+        rejected: [...rejected].sort((a, b) => b[1] - a[1]).map(([reason, count]) => ({ reason, count })),
+      },
+    },
+  ]);

@@ -35,7 +35,7 @@ export interface SheetOptions {
  * Everything that stands on a marking sheet: where the marks go and how exactly, what the drilled ball is,
  * whether it is allowed, and, on a lane, where its oil rings come to lie.
  *
- * @throws {InputError} as `ballProblem` does
+ * @throws {Refusal} as `ballProblem` does
  */
 export async function sheetAnswer(
   inputs: Omit<ShotInputs, 'lane'> & { readonly lane: Lane | null },

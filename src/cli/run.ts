@@ -11,8 +11,8 @@ import type { Terminal } from './terminal/terminal.js';
  * @param args  as typed after the program's name
  */
 export async function run(args: readonly string[], terminal: Terminal): Promise<number> {
+  const program = buildProgram(terminal);
   try {
-    const program = buildProgram(terminal);
     const { operands, unknown } = program.parseOptions([...args]);
     if (operands.length + unknown.length > 0) await program.parseAsync([...args], { from: 'user' });
     else {
@@ -23,14 +23,14 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
   } catch (error) {
     // commander has printed its message already; help and version end with 0
     if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.input;
-    return failed(error, terminal);
+    return failed(error, program.opts<GlobalOptions>(), terminal);
   }
 }
 
-async function failed(error: unknown, terminal: Terminal): Promise<number> {
+async function failed(error: unknown, { units }: GlobalOptions, terminal: Terminal): Promise<number> {
   try {
     const { printFailure } = await import('./print/print-failure.js');
-    return printFailure(error, terminal);
+    return printFailure(error, terminal, units);
   } catch (second) {
     // where no more files can be opened, parts of the program cannot be loaded either
     if (!isSystemError(second)) throw second;

@@ -32,7 +32,7 @@ const NOTABLE_GAIN = 3;
  * layouts of this ball can reach.
  *
  * @param others  the bowler's other balls
- * @throws {InputError} as `recommend` does
+ * @throws {Refusal} as `recommend` does
  */
 export const coachPair = (
   inputs: RecommendInputs,

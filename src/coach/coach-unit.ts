@@ -1,5 +1,5 @@
-import { InputError } from '../base/errors.js';
 import type { CoachLine, CoachPair } from '../records/answers/coach-answer.js';
+import { Refusal } from '../records/refusals/refusal.js';
 import type { Ball } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
@@ -26,13 +26,13 @@ export async function coachUnit(
     try {
       lines.push(await coachPair({ bowler, ball, lane, want }, others, options));
     } catch (error) {
-      if (!(error instanceof InputError)) throw error;
+      if (!(error instanceof Refusal)) throw error;
       lines.push({
-        schema: 'flarewise/coach-fault/1',
+        schema: 'flarewise/coach-fault/2',
         bowler: bowler.name,
         ball: ball.name,
         lane: lane.name,
-        fault: error.message,
+        refusals: error.statements,
       });
     }
   }

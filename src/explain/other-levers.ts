@@ -1,8 +1,8 @@
-import { InputError } from '../base/errors.js';
 import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { LeverEffect } from '../records/answers/answer.js';
+import { Refusal } from '../records/refusals/refusal.js';
 import { type Ball, USUAL_GRIT } from '../records/schemas/ball.js';
 import { MOST_LAYDOWN_BOARD } from '../records/schemas/bowler.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
@@ -77,7 +77,7 @@ export function otherLevers(
         const drillable = ballProblem(other, bowler, 'moment', fitter);
         return effect('ball', `another ball: ${other.name}`, { bowler: laidDown, ball: other }, drillable);
       } catch (error) {
-        if (error instanceof InputError) return []; // a ball that cannot be is told of when it is asked about
+        if (error instanceof Refusal) return []; // a ball that cannot be is refused when it is asked about
         throw error;
       }
     }),

@@ -3,10 +3,12 @@ import { confirm, input, select } from '@inquirer/prompts';
 import { Cancelled, type Fault, InputError, wordFault } from '../base/errors.js';
 import { visible } from '../base/visible.js';
 import type { Shelf } from '../records/read/shelf.js';
+import { Refusal } from '../records/refusals/refusal.js';
 import type { Ball } from '../records/schemas/ball.js';
 import { UNITS, type Units } from '../report/text/display-units.js';
 import { inUnits } from '../report/text/units-in-text.js';
 import { wrap } from '../report/text/wrap.js';
+import { wordRefusal } from '../report/wording/refusals/word-refusal.js';
 import {
   answer,
   back,
@@ -37,7 +39,7 @@ export interface AskStreams {
   readonly color?: boolean;
   /** In which numbers are asked for and told; the trade's own when left out. */
   readonly units?: Units;
-  /** Throws an `InputError` for a ball whose numbers cannot be; asked as soon as they are all given. */
+  /** Throws a `Refusal` of a ball whose numbers cannot be; asked as soon as they are all given. */
   readonly checkBall?: (ball: Ball) => void;
 }
 
@@ -122,10 +124,16 @@ function ballChecked(
     checkBall?.(describedBall(state, shelf));
     return state;
   } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    output.write(`${wrap(inUnits(error.message, units), widthOf(output), '  ').join('\n')}\n`);
+    output.write(`${wrap(wordWrongBall(error, units), widthOf(output), '  ').join('\n')}\n`);
     return backTo(state, from);
   }
+}
+
+/** Why there can be no such ball. @throws what is no fault of the ball */
+function wordWrongBall(error: unknown, units: Units): string {
+  if (error instanceof Refusal) return wordRefusal(error, units).message;
+  if (error instanceof InputError) return inUnits(error.message, units);
+  throw error;
 }
 
 async function put(question: Question, state: Interview, streams: AskStreams): Promise<Reply> {

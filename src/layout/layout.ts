@@ -1,5 +1,3 @@
-import { DEGREE } from '../base/units.js';
-
 /** A layout in the angles notation; all three in radians, pin-to-PAP as the angle at the ball's centre. */
 export interface Layout {
   /** At the pin, from the direction of the PAP to that of the marker, clockwise for a right-hander. */
@@ -21,7 +19,13 @@ export interface LayoutDistances {
 /** A conversion has a result, or says why none exists. */
 export type Conversion<T> =
   | { readonly kind: 'found'; readonly value: T }
-  | { readonly kind: 'impossible'; readonly why: string };
+  | { readonly kind: 'impossible'; readonly clash: ArcsClash };
+
+/** Why three distances are no layout; all arcs as angles at the ball's centre, rad. */
+export type ArcsClash =
+  | { readonly why: 'pin-on-pap' }
+  | { readonly why: 'buffer-too-long'; readonly pinBuffer: number; readonly pinToPap: number }
+  | { readonly why: 'marker-out-of-reach'; readonly pinToMarker: number; readonly markerToPap: number };
 
 /** Arc from the pin to the marker when nobody measured it: a mass-bias mark lies a quarter of the ball away. */
 export const QUARTER_ARC = Math.PI / 2;
@@ -66,25 +70,30 @@ export const toDistances = (layout: Layout, pinToMarker = QUARTER_ARC): LayoutDi
  * to or far from the PAP, or when the pin lies on the PAP, where distances fix no angle.
  */
 export function toAngles(distances: LayoutDistances, pinToMarker = QUARTER_ARC): Conversion<Layout> {
-  if (Math.sin(distances.pinToPap) < ROUNDING)
-    return { kind: 'impossible', why: 'the pin lies on the PAP axis, where distances fix no angle' };
+  if (Math.sin(distances.pinToPap) < ROUNDING) return { kind: 'impossible', clash: { why: 'pin-on-pap' } };
   const valAngle = valAngleOf(distances.pinToPap, distances.pinBuffer, distances.pinSide);
-  if (valAngle === null)
-    return {
-      kind: 'impossible',
-      why: `the pin buffer (${inDegrees(distances.pinBuffer)}) exceeds pin-to-PAP (${inDegrees(distances.pinToPap)})`,
-    };
+  if (valAngle === null) return { kind: 'impossible', clash: bufferTooLong(distances) };
   const cosine =
     (Math.cos(distances.markerToPap) - Math.cos(distances.pinToPap) * Math.cos(pinToMarker)) /
     (Math.sin(distances.pinToPap) * Math.sin(pinToMarker));
   if (!(Math.abs(cosine) <= 1 + ROUNDING))
     return {
       kind: 'impossible',
-      why: `no marker ${inDegrees(pinToMarker)} from the pin lies ${inDegrees(distances.markerToPap)} from the PAP`,
+      clash: { why: 'marker-out-of-reach', pinToMarker, markerToPap: distances.markerToPap },
     };
   const drillingAngle = Math.acos(clampCosine(cosine));
   return { kind: 'found', value: { drillingAngle, pinToPap: distances.pinToPap, valAngle } };
 }
+
+/** The clash where `valAngleOf` finds no angle. */
+export const bufferTooLong = ({
+  pinBuffer,
+  pinToPap,
+}: Pick<LayoutDistances, 'pinBuffer' | 'pinToPap'>): ArcsClash => ({
+  why: 'buffer-too-long',
+  pinBuffer,
+  pinToPap,
+});
 
 /** VAL angle (rad) that gives this buffer, on the wanted side of the PAP; null when none does. */
 export function valAngleOf(pinToPap: number, buffer: number, side: 'above' | 'below'): number | null {
@@ -96,4 +105,3 @@ export function valAngleOf(pinToPap: number, buffer: number, side: 'above' | 'be
 
 const ROUNDING = 1e-12;
 const clampCosine = (c: number): number => Math.max(-1, Math.min(1, c));
-const inDegrees = (angle: number): string => `${(angle / DEGREE).toFixed(1)}°`;

@@ -49,8 +49,8 @@ export const ENSEMBLE_SIZE = 64;
 /**
  * Turns a ball and a bowler's grip into something that can be drilled.
  *
- * @throws {InputError} `no-such-core` when no core of the ball's family has the published numbers; `bad-core` or
- *   `bad-stl` when its own core cannot be; `grip-impossible` or `layout-impossible` when the holes, or those of an earlier drilling, cannot be placed
+ * @throws {Refusal} when no core has the ball's numbers or its own cannot be (`coresOf`), or when holes cannot be placed
+ *   (`gripHoles`, `oldHoles`)
  */
 export function ballProblem(
   ball: Ball,

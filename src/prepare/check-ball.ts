@@ -5,7 +5,7 @@ import { oldHoles } from './old-holes.js';
 /**
  * Makes sure that some core can have a ball's published numbers, or that its own can be, and that its earlier drillings can have been, before anyone answers more questions.
  *
- * @throws {InputError} `no-such-core`, `bad-core` or `bad-stl`; `layout-impossible` or `grip-impossible` of an earlier drilling
+ * @throws {Refusal} as `coresOf` and `oldHoles` do
  */
 export function checkBall(ball: Ball): void {
   const { numbers, pinToMarker } = coresOf(ball, 'right', 'moment', 1);

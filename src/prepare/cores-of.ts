@@ -33,8 +33,7 @@ export interface Cores {
  * The cores that stand for a ball's: its own, or some fitted to its published numbers.
  *
  * @param count  how many to fit
- * @throws {InputError} `no-such-core` when no core has the published numbers; `bad-core` or `bad-stl` when
- *   the ball's own cannot be
+ * @throws {Refusal} as `fitCores` does, or as `ownBall` when the ball's own core cannot be
  */
 export function coresOf(
   ball: Ball,

@@ -12,7 +12,7 @@ export type CoreFitter = (published: PublishedNumbers, count: number) => Ensembl
 /**
  * Cores that all have a ball's published numbers, equally many of each family it may be of, as far as there are any.
  *
- * @throws {InputError} `no-such-core` when no family has any, naming the number at fault and what would work
+ * @throws {Refusal} `no-such-core` when no family has any, naming the number at fault and what would work
  */
 export function fitCores(
   ball: PublishedBall,

@@ -1,11 +1,12 @@
-import { InputError } from '../base/errors.js';
 import { DEGREE, to } from '../base/units.js';
-import { QUARTER_ARC, toAngles, valAngleOf } from '../layout/layout.js';
+import { type ArcsClash, bufferTooLong, QUARTER_ARC, toAngles, valAngleOf } from '../layout/layout.js';
+import { Refusal } from '../records/refusals/refusal.js';
 import { type Ball, USUAL_CIRCUMFERENCE_IN } from '../records/schemas/ball.js';
 import type { DistanceNumbers } from '../records/text/distances-text.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import type { Mark, WrittenLayout } from '../records/text/written-layout.js';
-import { MARK_NAMES, markOf, NO_ANGLE_DEG } from './mark-of.js';
+import { clashInDegrees } from './clash-in-degrees.js';
+import { markOf, NO_ANGLE_DEG } from './mark-of.js';
 
 /**
  * A layout as written, in angles on this ball.
@@ -13,7 +14,7 @@ import { MARK_NAMES, markOf, NO_ANGLE_DEG } from './mark-of.js';
  * The drilling angle goes to the one mark whose place about the pin is known (`markOf`); a mass-bias mark lies a quarter
  * of the ball from the pin. On a ball without one any drilling angle is taken, and none is kept.
  *
- * @throws {InputError} `layout-impossible` for distances that no layout of this ball has; `other-mark` for an angle to a mark
+ * @throws {Refusal} `arcs-clash` for distances that no layout of this ball has; `other-mark` for an angle to a mark
  *   whose place is not known
  */
 export function layoutOnBall(written: WrittenLayout, ball: Ball): LayoutNumbers {
@@ -34,7 +35,7 @@ export function layoutOnBall(written: WrittenLayout, ball: Ball): LayoutNumbers 
     },
     mark === 'cg' ? (ball.pinToCgIn as number) / radiusIn : QUARTER_ARC,
   );
-  if (converted.kind === 'impossible') throw impossibleArcs(numbers, converted.why, ball);
+  if (converted.kind === 'impossible') throw impossibleArcs(numbers, converted.clash, ball);
   return {
     drillingAngleDeg: to(converted.value.drillingAngle, DEGREE),
     pinToPapIn: numbers.pinToPapIn,
@@ -50,8 +51,10 @@ function withoutMark(written: WrittenLayout, ball: Ball): LayoutNumbers {
   }
   const { numbers, pinSide } = written;
   const radiusIn = radiusInOf(ball);
-  const valAngle = valAngleOf(numbers.pinToPapIn / radiusIn, numbers.pinBufferIn / radiusIn, pinSide);
-  if (valAngle === null) throw impossibleArcs(numbers, 'the pin buffer exceeds pin-to-PAP', ball);
+  const pinToPap = numbers.pinToPapIn / radiusIn;
+  const pinBuffer = numbers.pinBufferIn / radiusIn;
+  const valAngle = valAngleOf(pinToPap, pinBuffer, pinSide);
+  if (valAngle === null) throw impossibleArcs(numbers, bufferTooLong({ pinToPap, pinBuffer }), ball);
   return {
     drillingAngleDeg: NO_ANGLE_DEG,
     pinToPapIn: numbers.pinToPapIn,
@@ -64,23 +67,15 @@ const radiusInOf = ({ circumferenceIn }: Ball): number =>
 
 const impossibleArcs = (
   { pinToPapIn, markerToPapIn, pinBufferIn }: DistanceNumbers,
-  why: string,
-  ball: Ball,
-): InputError =>
-  new InputError('layout-impossible', {
-    field: 'layout',
-    rule: `must be arcs that go together on ${ball.name}`,
-    got: `${pinToPapIn} x ${markerToPapIn} x ${pinBufferIn} in, where ${why}`,
-    hint: 'Measure again, or give angles; angles below 7° need their signs: 5° x 4 1/2 x 5°.',
-  });
+  clash: ArcsClash,
+  { name }: Ball,
+): Refusal =>
+  new Refusal([
+    {
+      code: 'arcs-clash',
+      params: { ball: name, pinToPapIn, markerToPapIn, pinBufferIn, clash: clashInDegrees(clash) },
+    },
+  ]);
 
-const otherMark = (given: Mark, wanted: Mark, ball: Ball): InputError =>
-  new InputError('other-mark', {
-    field: 'layout: drilling angle',
-    rule: `must be measured to the ${MARK_NAMES[wanted]}`,
-    got: `an angle to the ${MARK_NAMES[given]}`,
-    hint:
-      wanted === 'cg'
-        ? `${ball.name} is symmetric and has no mass-bias mark.`
-        : `Where the CG of ${ball.name} lies around the pin is not published, so an angle to it says nothing of the core.`,
-  });
+const otherMark = (given: Mark, wanted: Mark, { name }: Ball): Refusal =>
+  new Refusal([{ code: 'other-mark', params: { ball: name, given, wanted } }]);

@@ -1,18 +1,19 @@
 import { type Plug, plugsOf } from '../ball/drill/plug.js';
 import { REPORT_RAYS } from '../ball/drill/ray-rule.js';
-import { InputError } from '../base/errors.js';
 import { from, GRAM_PER_CC, INCH } from '../base/units.js';
 import { type Hole, mouthRadius } from '../layout/hole.js';
 import { type Layout, toAngles } from '../layout/layout.js';
 import { papDirection, placeLayout } from '../layout/placement.js';
 import { diagonal, type Mat3, mulMat, mulVec, transpose } from '../math/mat3.js';
 import type { Vec3 } from '../math/vec3.js';
+import { Refusal } from '../records/refusals/refusal.js';
 import type { Ball } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import { type EarlierDrilling, USUAL_PLUG_GCC } from '../records/schemas/earlier-drilling.js';
 import { usualGrip } from '../records/schemas/grip.js';
 import { parseDistances } from '../records/text/distances-text.js';
 import { parseLayout } from '../records/text/layout-text.js';
+import { clashInDegrees } from './clash-in-degrees.js';
 import { placedGrip } from './grip-holes.js';
 import { toLayout } from './to-layout.js';
 
@@ -40,7 +41,7 @@ export interface OldHoles {
  * @param hand         the hand the ball is drilled for now
  * @param radius       the ball's, m
  * @param pinToMarker  arc, rad
- * @throws {InputError} `layout-impossible` or `grip-impossible` when an earlier drilling cannot have been
+ * @throws {Refusal} `earlier-arcs-clash`, or as `placedGrip` does, when an earlier drilling cannot have been
  */
 export function oldHoles(
   { drilledBefore = [] }: Pick<Ball, 'drilledBefore'>,
@@ -89,10 +90,14 @@ function layoutThen(
     pinToMarker,
   );
   if (converted.kind === 'found') return converted.value;
-  throw new InputError('layout-impossible', {
-    field: `${field}.layoutDistances`,
-    rule: 'must be arcs that go together on this ball',
-    got: `"${layoutDistances}", where ${converted.why}`,
-    hint: 'Measure again, or give the layout in angles.',
-  });
+  throw new Refusal([
+    {
+      code: 'earlier-arcs-clash',
+      params: {
+        field: `${field}.layoutDistances`,
+        layout: layoutDistances as string,
+        clash: clashInDegrees(converted.clash),
+      },
+    },
+  ]);
 }

@@ -3,9 +3,9 @@ import type { PublishedNumbers } from '../ball/core/published.js';
 import { type BallBody, bodyMoments } from '../ball/drill/ball-body.js';
 import { type InertiaNumbers, inertiaNumbers } from '../ball/drill/drilled-numbers.js';
 import { fromMoments } from '../ball/mass/mass-properties.js';
-import { InputError } from '../base/errors.js';
 import { from, GRAM_PER_CC, INCH, OUNCE, POUND, to } from '../base/units.js';
 import { norm, type Vec3 } from '../math/vec3.js';
+import { Refusal } from '../records/refusals/refusal.js';
 import { LEAST_MASS_BIAS_IN, type OwnCoreBall, USUAL_CIRCUMFERENCE_IN } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import { LENGTH } from './core-file/core-pose.js';
@@ -28,7 +28,7 @@ export interface OwnBall {
  * Builds the ball around its own core.
  *
  * @param hand  a left-hander's ball is computed as its mirror image; a core need not be its own
- * @throws {InputError} `bad-core` with every fault of its parts, or of its filler; `bad-stl`
+ * @throws {Refusal} with every fault of its parts, or of its filler; as `readStl` does
  */
 export function ownBall(ball: OwnCoreBall, hand: Bowler['hand']): OwnBall {
   const { core, path } = ball.coreFile;
@@ -36,7 +36,7 @@ export function ownBall(ball: OwnCoreBall, hand: Bowler['hand']): OwnBall {
   const placed = placeParts(ball.coreFile, hand === 'left');
   const room = coreRoom(core, placed.solids, radius);
   const faults = [...placed.faults, ...room.faults];
-  if (faults.length > 0) throw new InputError('bad-core', faults, path);
+  if (faults.length > 0) throw new Refusal(faults, path);
 
   const described: OwnCore = {
     coverThickness: from(core.cover.thickness, LENGTH[core.unit]),
@@ -45,7 +45,7 @@ export function ownBall(ball: OwnCoreBall, hand: Bowler['hand']): OwnBall {
   };
   const own = ownBody(described, radius, from(ball.weightLb, POUND));
   const unfilled = fillerFault(own, described, core.parts);
-  if (unfilled) throw new InputError('bad-core', unfilled, path);
+  if (unfilled) throw new Refusal([unfilled], path);
 
   const { fillerDensity } = own.body;
   const { numbers, inertia, p_BoBcm_C } = numbersOf(own.body);

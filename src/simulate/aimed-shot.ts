@@ -27,7 +27,7 @@ export interface AimedShot {
   readonly outcome: Outcome;
 }
 
-/** @throws {InputError} `ball-would-hop` */
+/** @throws {Refusal} `ball-would-hop` */
 export function aimedShot({ bowler, ball: record, lane, layout }: ShotInputs, ball: BallProblem): AimedShot {
   const { radius } = ball.published;
   const unaimed = unaimedProblem(lane, bowler, record, ball);

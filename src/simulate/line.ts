@@ -36,7 +36,7 @@ const FEET_PER_ARROWS = 2;
  * oil and moves the feet two boards for each at the arrows until the ball hits; so does this. When no line reaches
  * the pocket, the one that comes nearest to it on the lane is used, and said so.
  *
- * @throws {InputError} `ball-would-hop` when from nowhere the ball stays on the lane
+ * @throws {Refusal} `ball-would-hop` when from nowhere the ball stays on the lane
  */
 export function findLine(problem: ShotProblem, layout: Layout): Line {
   const { traffic, ...freshPattern } = problem.pattern;

@@ -57,7 +57,7 @@ export const WORLD_COUNT = 200;
 /**
  * Makes a setting, hands it to `use`, and stops its engine whatever happens.
  *
- * @throws {InputError} when the ball's numbers fit no core or the grip cannot be placed
+ * @throws {Refusal} when the ball's numbers fit no core or the grip cannot be placed
  */
 export async function withSetting<T>(
   { bowler, ball: record, lane }: RecommendInputs,

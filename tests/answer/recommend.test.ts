@@ -1,8 +1,10 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { recommend } from '../../src/answer/recommend.js';
 import { rollAnswer } from '../../src/answer/roll-answer.js';
-import { InputError } from '../../src/base/errors.js';
 import { type RecommendAnswer, recommendAnswerSchema } from '../../src/records/answers/answer.js';
+import { Refusal } from '../../src/records/refusals/refusal.js';
+import { UNITS } from '../../src/report/text/display-units.js';
+import { wordRefusal } from '../../src/report/wording/refusals/word-refusal.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 
 /** Of tests that work a whole answer out, on a busy machine, ms. */
@@ -132,6 +134,7 @@ describe('recommend', () => {
 
 test('recommend: a ball whose numbers fit no core is refused, with the nearest numbers that work', async () => {
   const impossible = { ...plainBall, weightLb: 14, rgIn: 2.4, differentialIn: 0.03 };
-  await expect(recommend({ ...inputs, ball: impossible }, options)).rejects.toThrow(InputError);
-  await expect(recommend({ ...inputs, ball: impossible }, options)).rejects.toThrow(/Nearest that works.*RG/);
+  await expect(recommend({ ...inputs, ball: impossible }, options)).rejects.toThrow(Refusal);
+  const refusal = await recommend({ ...inputs, ball: impossible }, options).catch((error: unknown) => error);
+  expect(wordRefusal(refusal as Refusal, UNITS.trade).message).toMatch(/Nearest that works.*RG/);
 });

@@ -17,8 +17,8 @@ import type { EarlierDrilling } from '../../src/records/schemas/earlier-drilling
 import { usualGrip } from '../../src/records/schemas/grip.js';
 import { parseLayout } from '../../src/records/text/layout-text.js';
 import { expectNear } from '../support/expect-near.js';
-import { inputErrorOf } from '../support/faults-of.js';
 import { averageBowler, plainBall } from '../support/problems.js';
+import { refusalOf } from '../support/refusal-of.js';
 
 const RADIUS = from(27, INCH) / (2 * Math.PI);
 const OLD: EarlierDrilling = {
@@ -69,8 +69,9 @@ describe('where old holes lie', () => {
 
   test('distances that no ball can have are an error that says why', () => {
     const { layout: _, ...rest } = OLD;
-    const { code, faults } = inputErrorOf(() => mouthsOf(OLD, { ...rest, layoutDistances: '2 x 3 x 4' }));
-    expect(code).toBe('layout-impossible');
+    const { codes, worded } = refusalOf(() => mouthsOf(OLD, { ...rest, layoutDistances: '2 x 3 x 4' }));
+    const { faults } = worded;
+    expect(codes).toEqual(['earlier-arcs-clash']);
     expect(faults[0].field).toBe('ball.drilledBefore[1].layoutDistances');
     expect(faults[0].got).toContain('pin buffer');
   });

@@ -12,8 +12,8 @@ import { loadRuleSet } from '../../src/records/shared/rules.js';
 import { unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
 import { NOMINAL_WORLD } from '../../src/simulate/world.js';
-import { inputErrorOf } from '../support/faults-of.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
+import { refusalOf } from '../support/refusal-of.js';
 
 const vented = (...vents: VentRecord[]): Bowler => ({
   ...averageBowler,
@@ -74,7 +74,7 @@ test('an oil ring that runs over a vent’s mouth counts as running over a hole'
 });
 
 test('gripHoles: every vent that cannot be drilled is told, each with its place and remedy', () => {
-  const { code, faults } = inputErrorOf(() =>
+  const { refusal, codes, worded } = refusalOf(() =>
     gripHoles(
       vented(
         { ...THUMB_VENT, overIn: 0.3 },
@@ -85,7 +85,13 @@ test('gripHoles: every vent that cannot be drilled is told, each with its place 
       0.109,
     ),
   );
-  expect(code).toBe('grip-impossible');
+  const { faults } = worded;
+  expect(codes).toEqual(Array(3).fill('vent-impossible'));
+  expect(refusal.statements.map(({ params }) => (params as { why: string }).why)).toEqual([
+    'mouth-in-hole',
+    'too-slanted',
+    'below-the-hole',
+  ]);
   expect(faults.map(({ field }) => field)).toEqual([0, 2, 3].map((i) => `bowler.grip.vents[${i}]`));
   for (const { rule, hint } of faults) {
     expect(rule).toMatch(/^must /);

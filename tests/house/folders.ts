@@ -75,12 +75,15 @@ export const FOLDERS: readonly Folder[] = [
     'report/font': 'the embedded font',
     'report/csv': 'answers as comma-separated values',
     'report/wording': 'all sentences: codes and numbers in, English in the person’s units out',
+    'report/wording/refusals':
+      'what cannot be computed with, as faults: which field, which rule, what was given, what to do',
     'report/text': 'page, tables, wrapping, units and digits',
   }),
   ...of('shared', {
     'records/home': 'the records a person keeps: read, changed, moved whole',
     'records/read': 'files into records, with every fault named',
     'records/answers': 'the shapes of all answers, and their JSON Schemas',
+    'records/refusals': 'what records say and cannot be, as codes and numbers',
     'records/schemas': 'the shapes of bowler, ball, core, grip, lane, layout and want',
     'records/shared': 'data of `shared`: rule sets, trade ranges, glossary',
     'records/text': 'what people type: layouts, fractions, quantities, names',

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { type Ensemble, fitEnsemble } from '../../src/ball/core/ensemble.js';
-import { InputError } from '../../src/base/errors.js';
 import { coresOf } from '../../src/prepare/cores-of.js';
 import { type CoreFitter, fitCores } from '../../src/prepare/fit-cores.js';
 import type { PublishedBall } from '../../src/records/schemas/ball.js';
 import { plainBall } from '../support/problems.js';
+import { type Refused, refusalOf } from '../support/refusal-of.js';
 
 const { coreShape: _, ...unshaped } = { ...(plainBall as PublishedBall), coreShape: undefined };
 const ballOf = (given: Partial<PublishedBall>): PublishedBall => ({ ...unshaped, ...given });
@@ -45,16 +45,8 @@ test.each([
   expect(/edge of what is usually built/.test(warnings.join())).toBe(says);
 });
 
-/** The error for a ball that cannot be. */
-function refusal(ball: PublishedBall): InputError {
-  try {
-    fitCores(ball, 'moment', 64);
-  } catch (error) {
-    if (error instanceof InputError) return error;
-    throw error;
-  }
-  throw new Error(`${JSON.stringify(ball)} has a core`);
-}
+/** What is said of a ball that cannot be. */
+const refused = (ball: PublishedBall): Refused => refusalOf(() => fitCores(ball, 'moment', 64));
 
 const impossible: readonly { name: string; ball: PublishedBall; field: string; why: RegExp }[] = [
   {
@@ -96,8 +88,9 @@ const impossible: readonly { name: string; ball: PublishedBall; field: string; w
 ];
 
 test.each(impossible)('impossibleCore: $name is named, with the reason', ({ ball, field, why }) => {
-  const { code, faults, message } = refusal(ball);
-  expect(code).toBe('no-such-core');
+  const { codes, worded } = refused(ball);
+  const { faults, message } = worded;
+  expect(codes).toEqual(['no-such-core']);
   expect(faults.map((fault) => fault.field)).toEqual([field]);
   expect(message).toMatch(why);
 });
@@ -113,7 +106,7 @@ const OFFERS: readonly [RegExp, keyof PublishedBall][] = [
 ];
 
 test.each(impossible)('impossibleCore: whatever it offers in place of $name has cores', ({ ball }) => {
-  const hint = refusal(ball).faults[0].hint ?? '';
+  const hint = refused(ball).worded.faults[0].hint ?? '';
   expect(hint).not.toMatch(/maker/);
   const offers = OFFERS.flatMap(([pattern, field]) => {
     const value = pattern.exec(hint)?.[1];
@@ -124,14 +117,14 @@ test.each(impossible)('impossibleCore: whatever it offers in place of $name has 
 });
 
 test('impossibleCore: top weight and pin to CG are offered when they are the cause, and only then', () => {
-  expect(refusal(ballOf({ differentialIn: 0.006, topWeightOz: 6, pinToCgIn: 5 })).message).toMatch(
+  expect(refused(ballOf({ differentialIn: 0.006, topWeightOz: 6, pinToCgIn: 5 })).worded.message).toMatch(
     /top weight [3-5]\.\d+ oz; or pin to CG [1-4]\.\d+ in/,
   );
-  expect(refusal(ballOf({ weightLb: 10, rgIn: 2.5 })).message).not.toMatch(/top weight|pin to CG/);
+  expect(refused(ballOf({ weightLb: 10, rgIn: 2.5 })).worded.message).not.toMatch(/top weight|pin to CG/);
 });
 
 test('impossibleCore: where no single number helps it says so', () => {
-  const { message } = refusal(
+  const { message } = refused(
     ballOf({
       weightLb: 8,
       rgIn: 2.4,
@@ -140,6 +133,6 @@ test('impossibleCore: where no single number helps it says so', () => {
       topWeightOz: 6,
       pinToCgIn: 6,
     }),
-  );
+  ).worded;
   expect(message).toMatch(/Changing any one number does not help/);
 });

@@ -3,7 +3,7 @@ import { layoutOnBall } from '../../src/prepare/layout-on-ball.js';
 import { demoBalls } from '../../src/records/read/shelf.js';
 import type { PublishedBall } from '../../src/records/schemas/ball.js';
 import { readLayout } from '../../src/records/text/written-layout.js';
-import { inputErrorOf } from '../support/faults-of.js';
+import { refusalOf } from '../support/refusal-of.js';
 
 const ball = (id: string): PublishedBall =>
   demoBalls().find((each) => each.id === id)?.record as PublishedBall;
@@ -40,9 +40,9 @@ describe('layoutOnBall', () => {
   });
 
   test('arcs that do not go together are refused with a reason', () => {
-    const error = inputErrorOf(() => layoutOnBall(readLayout('2 x 3 x 4'), asymmetric));
-    expect(error.code).toBe('layout-impossible');
-    expect(error.message).toContain('the pin buffer');
+    const { codes, worded } = refusalOf(() => layoutOnBall(readLayout('2 x 3 x 4'), asymmetric));
+    expect(codes).toEqual(['arcs-clash']);
+    expect(worded.message).toContain('the pin buffer');
   });
 
   test('a drilling angle to the other mark is refused, to its own taken', () => {
@@ -50,7 +50,9 @@ describe('layoutOnBall', () => {
       layoutOnBall(readLayout(`70 ${mark} x 4 1/2 x 30`), on);
     expect(to('cg', symmetric)().drillingAngleDeg).toBe(70);
     expect(to('mb', asymmetric)().drillingAngleDeg).toBe(70);
-    expect(inputErrorOf(to('cg', asymmetric)).message).toContain('must be measured to the mass-bias mark');
-    expect(inputErrorOf(to('mb', symmetric)).message).toContain('has no mass-bias mark');
+    expect(refusalOf(to('cg', asymmetric)).worded.message).toContain(
+      'must be measured to the mass-bias mark',
+    );
+    expect(refusalOf(to('mb', symmetric)).worded.message).toContain('has no mass-bias mark');
   });
 });

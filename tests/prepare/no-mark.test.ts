@@ -21,9 +21,9 @@ import { mapReport } from '../../src/report/screens/map-report.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
 import { sheetText } from '../../src/report/sheet/sheet-blocks.js';
 import { UNITS } from '../../src/report/text/display-units.js';
-import { inputErrorOf } from '../support/faults-of.js';
 import { pageOf } from '../support/page.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
+import { refusalOf } from '../support/refusal-of.js';
 
 /* A symmetric ball whose CG lies on its pin: nothing on it shows a direction. */
 const ball = { ...plainBall, pinToCgIn: 0 } as Ball;
@@ -60,16 +60,19 @@ describe('a ball without a mark', () => {
       (Math.asin(Math.sin(arc(2)) / Math.sin(arc(4.5))) * 180) / Math.PI,
       9,
     );
-    expect(inputErrorOf(() => on('2 x 2 x 4')).message).toContain('the pin buffer exceeds pin-to-PAP');
+    // 4 in and 2 in of 27 in around
+    expect(refusalOf(() => on('2 x 2 x 4')).worded.message).toContain(
+      'the pin buffer (53.3°) exceeds pin-to-PAP (26.7°)',
+    );
   });
 
   test('an angle to a mass-bias mark is refused', () => {
-    expect(inputErrorOf(() => on('70 mb x 4 1/2 x 30')).message).toContain('has no mass-bias mark');
+    expect(refusalOf(() => on('70 mb x 4 1/2 x 30')).worded.message).toContain('has no mass-bias mark');
   });
 
   test('a map over drilling angles is refused, one over pin-to-PAP says nothing of a drilling angle', () => {
     const inputs = { bowler: averageBowler, ball, around: MIDDLE_LAYOUT };
-    expect(inputErrorOf(() => mapAnswer(inputs, 'drilling-angle')).message).toMatch(SAID);
+    expect(refusalOf(() => mapAnswer(inputs, 'drilling-angle')).worded.message).toMatch(SAID);
     const answer = mapAnswer(inputs, 'pin-to-pap');
     expect(answer.rows.every(({ layout }) => layout.drillingAngleDeg === null)).toBe(true);
     const head = mapReport(answer, pageOf(80)).split('Assumed')[0] as string;

@@ -3,7 +3,7 @@ import { judge } from '../../src/answer/judge.js';
 import { recommend } from '../../src/answer/recommend.js';
 import { rollAnswer } from '../../src/answer/roll-answer.js';
 import { sheetAnswer } from '../../src/answer/sheet-answer.js';
-import { InputError } from '../../src/base/errors.js';
+import { Refusal } from '../../src/records/refusals/refusal.js';
 import { staysOnLane } from '../../src/simulate/stays-on-lane.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 
@@ -18,7 +18,7 @@ const codeOf = async (run: () => unknown): Promise<string> => {
   try {
     await run();
   } catch (error) {
-    if (error instanceof InputError) return error.code;
+    if (error instanceof Refusal) return error.statements.map(({ code }) => code).join();
     throw error;
   }
   return 'an answer';

@@ -26,7 +26,7 @@ export type SolvedCore =
 
 /** Bounds of what is built, kg/m³ and m (filler up to 1.4 g/cc: common practice; 3.80 g/cc: component rule, from memory). */
 const HEAVIEST_FILLER = 1400;
-const GREATEST_DENSITY = 3800;
+export const GREATEST_DENSITY = 3800;
 const LEAST_GAP_TO_COVER = 0.0005;
 
 /**

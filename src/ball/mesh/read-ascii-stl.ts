@@ -1,18 +1,19 @@
-import { stlFault } from './stl-fault.js';
+import { Refusal } from '../../records/refusals/refusal.js';
+import type { StlFound, StlWord } from '../../records/refusals/stl-refusals.js';
 
 /**
  * Corners of a text STL file, nine numbers a triangle, of all its solids together (the format as commonly
  * described, from memory): words in upper or lower case, any white
  * space, numbers with or without exponent.
  *
- * @throws {InputError} `bad-stl` with the line, for another word than the format wants there, a
- *   coordinate that is not a finite number, a text that ends too soon, no triangles
+ * @throws {Refusal} with the line: `stl-other-word` for another word than the format wants there or a text that ends too soon,
+ *   `stl-no-number` for a coordinate that is not a finite number; `stl-no-triangles`
  */
 export function readAsciiStl(text: string, source?: string): Float32Array {
   const reader = new StlReader(text, source);
   const corners = reader.solids();
   if (corners.length === 0)
-    throw stlFault(source, 'must hold triangles', 'none', 'Was a body chosen for the export?');
+    throw new Refusal([{ code: 'stl-no-triangles', params: { form: 'text' } }], source);
   return Float32Array.from(corners);
 }
 
@@ -64,16 +65,13 @@ class StlReader {
     const word = this.word();
     const value = Math.fround(NUMBER.test(word) ? Number(word) : Number.NaN);
     if (Number.isFinite(value)) return value;
-    throw this.unexpected(
-      word,
-      'a finite number',
-      word.includes(',')
-        ? 'Numbers need a decimal point, not a comma.'
-        : 'Is the file damaged? Export it once more.',
+    throw new Refusal(
+      [{ code: 'stl-no-number', params: { line: this.line(), found: this.found(word) } }],
+      this.source,
     );
   }
 
-  private expect(wanted: string): void {
+  private expect(wanted: Exclude<StlWord, 'facet or endsolid'>): void {
     const word = this.word();
     if (!isWord(word, wanted)) throw this.unexpected(word, wanted);
   }
@@ -99,22 +97,27 @@ class StlReader {
     while (this.at < this.text.length && !'\r\n'.includes(this.text[this.at])) this.at++;
   }
 
-  private unexpected(
-    word: string,
-    wanted: string,
-    hint = 'Is it an STL file, whole and undamaged? Export it once more.',
-  ) {
-    const line = this.text.slice(0, this.start).split(/\r\n|\r|\n/).length;
-    // what does not begin as an STL text is some other file, which is not shown around
-    const got =
-      word === ''
-        ? 'the end of the text'
-        : this.start === this.first
-          ? 'another text'
-          : JSON.stringify(word.slice(0, 40));
-    return stlFault(this.source, `must be an STL text, with ${wanted} at line ${line}`, got, hint);
+  private unexpected(word: string, wanted: StlWord): Refusal {
+    return new Refusal(
+      [{ code: 'stl-other-word', params: { line: this.line(), wanted, found: this.found(word) } }],
+      this.source,
+    );
+  }
+
+  /** Line of the word last read, from 1. */
+  private line(): number {
+    return this.text.slice(0, this.start).split(/\r\n|\r|\n/).length;
+  }
+
+  /** What does not begin as an STL text is some other file, which is not shown around. */
+  private found(word: string): StlFound {
+    if (word === '') return { kind: 'end' };
+    return this.start === this.first ? { kind: 'other-text' } : { kind: 'word', word: word.slice(0, SHOWN) };
   }
 }
+
+/** Most letters of a word that are shown. */
+const SHOWN = 40;
 
 const isWord = (word: string, wanted: string): boolean => word === wanted || word.toLowerCase() === wanted;
 const isSpace = (code: number): boolean => code === 32 || (code >= 9 && code <= 13);

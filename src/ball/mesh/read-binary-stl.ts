@@ -1,4 +1,4 @@
-import { stlFault } from './stl-fault.js';
+import { Refusal } from '../../records/refusals/refusal.js';
 
 const HEADER = 80; // bytes of free text, then the count
 const START = HEADER + 4;
@@ -15,27 +15,17 @@ export const isWholeBinaryStl = (bytes: Uint8Array): boolean =>
  * Corners of a binary STL file, nine numbers a triangle (little-endian float32; the format as commonly
  * described, from memory).
  *
- * @throws {InputError} `bad-stl` for a header cut short, a count that is not the file's, no triangles, or a
- *   coordinate that is not a number
+ * @throws {Refusal} `stl-too-short`, `stl-other-length`, `stl-no-triangles` or `stl-not-finite`
  */
 export function readBinaryStl(bytes: Uint8Array, source?: string): Float32Array {
   if (bytes.length < START)
-    throw stlFault(
+    throw new Refusal(
+      [{ code: 'stl-too-short', params: { bytes: bytes.length, leastBytes: START } }],
       source,
-      `must be an STL file, text or binary; a binary one has at least ${START} bytes`,
-      `${bytes.length} bytes that are not text`,
-      'Was it exported completely, and as STL?',
     );
   const count = countOf(bytes);
-  if (!isWholeBinaryStl(bytes))
-    throw stlFault(
-      source,
-      `must be as long as its count of triangles (at byte ${HEADER}) says: ${START + RECORD * count} bytes for ${count}`,
-      `${bytes.length} bytes, room for ${Math.floor((bytes.length - START) / RECORD)} triangles`,
-      'Was it cut short on the way, or is it another format than STL? Export it once more.',
-    );
-  if (count === 0)
-    throw stlFault(source, 'must hold triangles', 'a count of 0', 'Was a body chosen for the export?');
+  if (!isWholeBinaryStl(bytes)) throw otherLength(bytes.length, count, source);
+  if (count === 0) throw new Refusal([{ code: 'stl-no-triangles', params: { form: 'binary' } }], source);
   return corners(bytes, count, source);
 }
 
@@ -46,15 +36,47 @@ function corners(bytes: Uint8Array, count: number, source?: string): Float32Arra
     for (let i = 0; i < 9; i++) {
       const at = START + RECORD * triangle + 12 + 4 * i; // 12: past the normal
       const value = view.getFloat32(at, true);
-      if (!Number.isFinite(value))
-        throw stlFault(
-          source,
-          'must have finite coordinates',
-          `${value} at byte ${at} (triangle ${triangle + 1} of ${count})`,
-          'Export the mesh once more.',
-        );
+      if (!Number.isFinite(value)) throw notFinite(value, at, [triangle, count], source);
       out[9 * triangle + i] = value;
     }
   }
   return out;
 }
+
+const otherLength = (bytes: number, triangles: number, source?: string): Refusal =>
+  new Refusal(
+    [
+      {
+        code: 'stl-other-length',
+        params: {
+          countAtByte: HEADER,
+          triangles,
+          bytes,
+          bytesWanted: START + RECORD * triangles,
+          roomForTriangles: Math.floor((bytes - START) / RECORD),
+        },
+      },
+    ],
+    source,
+  );
+
+const notFinite = (
+  value: number,
+  atByte: number,
+  [triangle, triangles]: readonly [index: number, of: number],
+  source?: string,
+): Refusal =>
+  new Refusal(
+    [
+      {
+        code: 'stl-not-finite',
+        params: {
+          value: Number.isNaN(value) ? 'NaN' : value > 0 ? 'Infinity' : '-Infinity',
+          atByte,
+          triangle: triangle + 1,
+          triangles,
+        },
+      },
+    ],
+    source,
+  );

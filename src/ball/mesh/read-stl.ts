@@ -1,6 +1,6 @@
+import { Refusal } from '../../records/refusals/refusal.js';
 import { readAsciiStl } from './read-ascii-stl.js';
 import { isWholeBinaryStl, readBinaryStl } from './read-binary-stl.js';
-import { stlFault } from './stl-fault.js';
 
 /**
  * Corners of the triangles of an STL file: nine numbers a triangle, x y z of its three corners in turn,
@@ -14,13 +14,12 @@ import { stlFault } from './stl-fault.js';
  *
  * @param bytes   the whole file
  * @param source  what the person called it, for the error
- * @throws {InputError} `bad-stl`, with the line or the byte
+ * @throws {Refusal} `stl-empty`, or as `readAsciiStl` and `readBinaryStl` do, with the line or the byte
  */
 export function readStl(bytes: Uint8Array, source?: string): Float32Array {
   if (isWholeBinaryStl(bytes)) return readBinaryStl(bytes, source);
   if (hasText(bytes)) return readAsciiStl(new TextDecoder('utf-8').decode(bytes), source);
-  if (bytes.length === 0)
-    throw stlFault(source, 'must be an STL file', 'an empty file', 'Was it exported completely?');
+  if (bytes.length === 0) throw new Refusal([{ code: 'stl-empty', params: {} }], source);
   return readBinaryStl(bytes, source);
 }
 

@@ -9,3 +9,7 @@ import { oneOf } from './flags.js';
  */
 export const unitsFlag = (given: string | undefined): UnitSystem =>
   oneOf('--units', given ?? 'trade', UNIT_SYSTEMS, 'trade: in, ft, lb, oz, mph; metric: mm, m, kg, g, km/h.');
+
+/** The units in which to say that something failed: the trade's own also where `--units` is itself at fault. */
+export const unitsOrTrade = (given: string | undefined): UnitSystem =>
+  UNIT_SYSTEMS.find((system) => system === given) ?? 'trade';

@@ -1,18 +1,31 @@
-import { Cancelled, InputError, wordFault, wordMore } from '../../base/errors.js';
+import { Cancelled, wordFault, wordMore } from '../../base/errors.js';
 import { visibleLines } from '../../base/visible.js';
+import { Refusal } from '../../records/refusals/refusal.js';
+import { UNITS, type Units } from '../../report/text/display-units.js';
 import { wrap } from '../../report/text/wrap.js';
+import { wordRefusal } from '../../report/wording/refusals/word-refusal.js';
+import { unitsOrTrade } from '../flags/units-flag.js';
 import { EXIT } from '../terminal/exit-codes.js';
-import { InputErrors } from '../terminal/gather.js';
+import { InputErrors, isMendable, type Mendable } from '../terminal/gather.js';
 import { isSystemError, wordSystemFault } from '../terminal/system-fault.js';
 import type { Terminal } from '../terminal/terminal.js';
 
 const WHOLE_COMMAND = 'command line';
 
-/** Says on stderr what went wrong, and returns the exit code. Nothing goes to stdout. */
-export function printFailure(error: unknown, { stderr }: Pick<Terminal, 'stderr'>): number {
+/**
+ * Says on stderr what went wrong, and returns the exit code. Nothing goes to stdout.
+ *
+ * @param unitSystem  as given to `--units`, which may itself be at fault
+ */
+export function printFailure(
+  error: unknown,
+  { stderr }: Pick<Terminal, 'stderr'>,
+  unitSystem?: string,
+): number {
   if (error instanceof Cancelled) return EXIT.cancelled;
-  if (error instanceof InputErrors || error instanceof InputError) {
-    stderr.write(wordInputErrors(error instanceof InputErrors ? error.errors : [error], widthOf(stderr)));
+  if (error instanceof InputErrors || isMendable(error)) {
+    const errors = error instanceof InputErrors ? error.errors : [error];
+    stderr.write(wordErrors(errors, UNITS[unitsOrTrade(unitSystem)], widthOf(stderr)));
     return EXIT.input;
   }
   if (isSystemError(error)) {
@@ -32,9 +45,10 @@ export function printFailure(error: unknown, { stderr }: Pick<Terminal, 'stderr'
  *
  * @param width  columns at which a fault's line is broken; a pipe gets it whole
  */
-export function wordInputErrors(errors: readonly InputError[], width = Number.POSITIVE_INFINITY): string {
+function wordErrors(errors: readonly Mendable[], units: Units, width: number): string {
   const bySource = new Map<string, string[]>();
-  for (const error of errors) {
+  for (const each of errors) {
+    const error = each instanceof Refusal ? wordRefusal(each, units) : each;
     const source = error.source ?? WHOLE_COMMAND;
     const more = error.more > 0 ? [wordMore(error.more)] : [];
     bySource.set(source, [...(bySource.get(source) ?? []), ...error.faults.map(wordFault), ...more]);

@@ -1,10 +1,17 @@
 import { InputError } from '../../base/errors.js';
+import { Refusal } from '../../records/refusals/refusal.js';
+
+/** What the person can mend, with words or as data. */
+export type Mendable = InputError | Refusal;
+
+export const isMendable = (error: unknown): error is Mendable =>
+  error instanceof InputError || error instanceof Refusal;
 
 /** Several things to mend at once, from the command line and from files. */
 export class InputErrors extends Error {
   override readonly name = 'InputErrors';
 
-  constructor(readonly errors: readonly InputError[]) {
+  constructor(readonly errors: readonly Mendable[]) {
     super(errors.map((error) => error.message).join('\n'));
   }
 }
@@ -14,18 +21,18 @@ export class InputErrors extends Error {
  *
  * A person who mistyped two flags and one file hears of all three at once, not one per attempt. Readers may gather in turn.
  *
- * @throws {InputErrors} every `InputError` of the readers; any other error at once, as it is a bug
+ * @throws {InputErrors} every `InputError` and `Refusal` of the readers; any other error at once, as it is a bug
  */
 export function gather<T extends Record<string, () => unknown>>(
   readers: T,
 ): { [K in keyof T]: ReturnType<T[K]> } {
-  const errors: InputError[] = [];
+  const errors: Mendable[] = [];
   const read = Object.entries(readers).map(([name, reader]) => {
     try {
       return [name, reader()];
     } catch (error) {
       if (error instanceof InputErrors) errors.push(...error.errors);
-      else if (error instanceof InputError) errors.push(error);
+      else if (isMendable(error)) errors.push(error);
       else throw error;
       return [name, undefined];
     }

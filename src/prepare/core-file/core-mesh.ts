@@ -1,15 +1,15 @@
 import type { DenseSolid } from '../../ball/core/own-body.js';
 import { checkMesh } from '../../ball/mesh/check-mesh.js';
 import { type MeshPose, placeMesh } from '../../ball/mesh/mesh.js';
-import { meshError } from '../../ball/mesh/mesh-error.js';
 import { meshTree } from '../../ball/mesh/mesh-tree.js';
 import { readStl } from '../../ball/mesh/read-stl.js';
-import type { Fault } from '../../base/errors.js';
 import { from, GRAM_PER_CC } from '../../base/units.js';
 import { type Mat3, mulMat, mulVec } from '../../math/mat3.js';
 import { scale, ZERO } from '../../math/vec3.js';
+import type { RefusalStatement } from '../../records/refusals/refusal.js';
 import type { CoreFile, CorePart } from '../../records/schemas/core.js';
 import { LENGTH, poseOf } from './core-pose.js';
+import { meshRefusal } from './mesh-refusal.js';
 import { partName } from './part-name.js';
 
 export type MeshFilePart = Extract<CorePart, { shape: 'mesh' }>;
@@ -17,7 +17,7 @@ export type MeshFilePart = Extract<CorePart, { shape: 'mesh' }>;
 /** A mesh of a core file in C, at its density, with all that is wrong with it. */
 export interface PlacedMesh {
   readonly solid: DenseSolid & Extract<DenseSolid, { mesh: unknown }>;
-  readonly faults: readonly Fault[];
+  readonly faults: readonly RefusalStatement[];
   /** Whether all its triangles faced inward in its file. */
   readonly turnedOver: boolean;
 }
@@ -29,7 +29,7 @@ export interface PlacedMesh {
  *
  * @param index     of the part, for its faults
  * @param mirrored  whether R_CF is a reflection
- * @throws {InputError} `bad-stl` when its file is not STL
+ * @throws {Refusal} as `readStl` does
  */
 export function placeMeshPart(
   part: MeshFilePart,
@@ -46,11 +46,10 @@ export function placeMeshPart(
   };
   const { mesh } = placeMesh(readStl(bytes, path), pose);
   const { solid, turnedOver, faults } = checkMesh(meshTree(mesh), Number.POSITIVE_INFINITY);
-  const worded =
-    faults.length > 0 ? meshError(faults, { pose, unitName: part.unit, source: path }).faults : [];
+  const view = { part: partName(part, index), pose, unit: part.unit };
   return {
     solid: { mesh: solid, density: from(part.densityGcc, GRAM_PER_CC) },
-    faults: worded.map((fault) => ({ ...fault, field: partName(part, index) })),
+    faults: faults.map((fault) => meshRefusal(fault, view)),
     turnedOver: turnedOver !== mirrored,
   };
 }

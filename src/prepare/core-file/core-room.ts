@@ -1,7 +1,7 @@
 import type { Solid } from '../../ball/solid/layered-core.js';
 import { solidReach } from '../../ball/solid/solid-reach.js';
-import type { Fault } from '../../base/errors.js';
 import { from, MM, to } from '../../base/units.js';
+import type { RefusalStatement } from '../../records/refusals/refusal.js';
 import { type Core, LENGTH_UNITS, type LengthUnit } from '../../records/schemas/core.js';
 import { LENGTH } from './core-pose.js';
 import { partName } from './part-name.js';
@@ -15,7 +15,7 @@ const USUAL_REACH = from(45, MM);
 
 /** What stands in the way of a core inside its cover, and what makes one doubt the unit of its lengths. */
 export interface CoreRoom {
-  readonly faults: readonly Fault[];
+  readonly faults: readonly RefusalStatement[];
   readonly warnings: readonly string[];
 }
 
@@ -81,7 +81,7 @@ function unitGroups(core: Core, cover: number, reaches: readonly number[]): read
 }
 
 /** A fault when only another unit makes a ball, a warning when another makes a more usual one. */
-function unitDoubt(group: UnitGroup, radius: number): [] | [Fault | string] {
+function unitDoubt(group: UnitGroup, radius: number): [] | [RefusalStatement | string] {
   const makes = (unit: LengthUnit, [thin, thick]: readonly [number, number], leastReach: number): boolean => {
     const k = LENGTH[unit] / LENGTH[group.unit];
     const cover = group.scalesCover ? k * group.cover : group.cover;
@@ -96,50 +96,65 @@ function unitDoubt(group: UnitGroup, radius: number): [] | [Fault | string] {
   const better = LENGTH_UNITS.filter((unit) => makes(unit, USUAL_COVER, USUAL_REACH));
   if (better.length === 0) return [];
 
-  const length = (m: number): string => lengthText(m, group.unit);
-  const what = [
-    ...(group.scalesCover ? [`the cover is ${length(group.cover)} thick`] : []),
-    ...(group.reach > 0 ? [`the core reaches ${length(group.reach)} from the centre`] : []),
-  ].join(' and ');
-  const hint = `With ${better.map((unit) => `"${unit}"`).join(' or ')} it would be a usual core: is that the unit?`;
-  if (makes(group.unit, POSSIBLE_COVER, POSSIBLE_REACH))
-    return [`With the unit "${group.unit}" in the core file (${group.field}) ${what}. ${hint}`];
+  if (makes(group.unit, POSSIBLE_COVER, POSSIBLE_REACH)) return [unusualWith(group, better)];
+  const inUnit = (m: number): number => to(m, LENGTH[group.unit]);
   return [
     {
-      field: group.field,
-      rule: `must be the unit its lengths are in, for a ball of ${length(radius)} radius`,
-      got: `"${group.unit}", with which ${what}`,
-      hint,
+      code: 'core-unit',
+      params: {
+        field: group.field,
+        unit: group.unit,
+        radius: inUnit(radius),
+        coverThickness: group.scalesCover ? inUnit(group.cover) : null,
+        reach: group.reach > 0 ? inUnit(group.reach) : null,
+        usualWith: better,
+      },
     },
   ];
 }
 
-function sizeFaults(core: Core, cover: number, reaches: readonly number[], radius: number): readonly Fault[] {
-  const length = (m: number): string => lengthText(m, core.unit);
+function unusualWith({ field, unit, cover, scalesCover, reach }: UnitGroup, better: readonly LengthUnit[]) {
+  const length = (m: number): string => `${Number(to(m, LENGTH[unit]).toPrecision(3))} ${unit}`;
+  const what = [
+    ...(scalesCover ? [`the cover is ${length(cover)} thick`] : []),
+    ...(reach > 0 ? [`the core reaches ${length(reach)} from the centre`] : []),
+  ].join(' and ');
+  const hint = `With ${better.map((each) => `"${each}"`).join(' or ')} it would be a usual core: is that the unit?`;
+  return `With the unit "${unit}" in the core file (${field}) ${what}. ${hint}`;
+}
+
+function sizeFaults(
+  core: Core,
+  cover: number,
+  reaches: readonly number[],
+  radius: number,
+): readonly RefusalStatement[] {
+  const { unit } = core;
+  const inUnit = (m: number): number => to(m, LENGTH[unit]);
   const [thin, thick] = POSSIBLE_COVER;
   if (cover < thin || cover > thick)
     return [
       {
-        field: 'cover.thickness',
-        rule: `must be ${length(thin)} to ${length(thick)}`,
-        got: length(cover),
-        hint: `${length(from(19, MM))} to ${length(from(25, MM))} is usual.`,
+        code: 'cover-thickness',
+        params: {
+          unit,
+          thickness: inUnit(cover),
+          least: inUnit(thin),
+          most: inUnit(thick),
+          usualLeast: inUnit(from(19, MM)),
+          usualMost: inUnit(from(25, MM)),
+        },
       },
     ];
   const room = radius - cover;
-  return core.parts.flatMap((part, i) =>
+  return core.parts.flatMap((part, i): RefusalStatement[] =>
     reaches[i] > room
       ? [
           {
-            field: partName(part, i),
-            rule: `must lie within ${length(room)} of the ball's centre, inside the cover`,
-            got: `a point ${length(reaches[i])} from it`,
-            hint: 'Make it smaller, move it, or make the cover thinner.',
+            code: 'part-outside',
+            params: { part: partName(part, i), unit, reach: inUnit(reaches[i]), room: inUnit(room) },
           },
         ]
       : [],
   );
 }
-
-const lengthText = (m: number, unit: LengthUnit): string =>
-  `${Number(to(m, LENGTH[unit]).toPrecision(3))} ${unit}`;

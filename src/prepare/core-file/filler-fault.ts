@@ -1,7 +1,7 @@
 import type { OwnBody, OwnCore } from '../../ball/core/own-body.js';
 import { shellMoments, sphereMoments } from '../../ball/drill/ball-body.js';
-import type { Fault } from '../../base/errors.js';
 import { GRAM_PER_CC, POUND, to } from '../../base/units.js';
+import type { RefusalStatement } from '../../records/refusals/refusal.js';
 import type { CorePart } from '../../records/schemas/core.js';
 import { partName } from './part-name.js';
 
@@ -16,7 +16,11 @@ const GREATEST_DENSITY = 3800;
  * What is at fault when no filler makes the weight come out: the density, of the part that weighs most, that
  * would mend it; failing that the parts' sizes. Null when the filler is one that is poured.
  */
-export function fillerFault(own: OwnBody, core: OwnCore, parts: readonly CorePart[]): Fault | null {
+export function fillerFault(
+  own: OwnBody,
+  core: OwnCore,
+  parts: readonly CorePart[],
+): RefusalStatement | null {
   const { fillerDensity } = own.body;
   if (fillerDensity >= LIGHTEST_FILLER && fillerDensity <= HEAVIEST_FILLER) return null;
   const isTooLight = fillerDensity < LIGHTEST_FILLER;
@@ -29,26 +33,30 @@ export function fillerFault(own: OwnBody, core: OwnCore, parts: readonly CorePar
   const over = room * (bound - fillerDensity); // what the core weighs too much (or, below zero, too little)
   const needed = (weights[heaviest] - over) / own.volumes[heaviest];
 
-  const got =
-    `cover ${pounds(shell)} and core ${pounds(sum(weights))}, which leave ${pounds(room * fillerDensity)} ` +
-    `for the filler: ${grams(fillerDensity)}`;
-  const makes = `with a filler of ${grams(LIGHTEST_FILLER)} to ${grams(HEAVIEST_FILLER)} this core makes a ball of ${pounds(shell + sum(weights) + room * LIGHTEST_FILLER)} to ${pounds(shell + sum(weights) + room * HEAVIEST_FILLER)}`;
-  const name = partName(parts[heaviest], heaviest);
+  const made = shell + sum(weights);
+  const masses = {
+    coverLb: to(shell, POUND),
+    coreLb: to(sum(weights), POUND),
+    fillerLb: to(room * fillerDensity, POUND),
+    fillerGcc: to(fillerDensity, GRAM_PER_CC),
+    leastFillerGcc: to(LIGHTEST_FILLER, GRAM_PER_CC),
+    mostFillerGcc: to(HEAVIEST_FILLER, GRAM_PER_CC),
+    leastBallLb: to(made + room * LIGHTEST_FILLER, POUND),
+    mostBallLb: to(made + room * HEAVIEST_FILLER, POUND),
+  };
+  const part = partName(parts[heaviest], heaviest);
   if (needed < LEAST_DENSITY || (needed > GREATEST_DENSITY && !isTooLight))
-    return {
-      field: 'parts',
-      rule: `must leave a filler of ${grams(LIGHTEST_FILLER)} to ${grams(HEAVIEST_FILLER)}`,
-      got,
-      hint: `Sizes or the weight are off: ${name} is the heaviest, and ${makes}.`,
-    };
+    return { code: 'no-filler', params: { heaviestPart: part, ...masses } };
   return {
-    field: `${name}.densityGcc`,
-    rule: `must be at ${isTooLight ? 'most' : 'least'} ${grams(needed)} for the weight to come out`,
-    got: `${grams(core.solids[heaviest].density)}: ${got}`,
-    hint: `Or a size is off; ${makes}.`,
+    code: 'part-density',
+    params: {
+      part,
+      densityGcc: to(core.solids[heaviest].density, GRAM_PER_CC),
+      bound: isTooLight ? 'most' : 'least',
+      boundGcc: to(needed, GRAM_PER_CC),
+      ...masses,
+    },
   };
 }
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
-const pounds = (kg: number): string => `${to(kg, POUND).toFixed(1)} lb`;
-const grams = (density: number): string => `${to(density, GRAM_PER_CC).toFixed(2)} g/cc`;

@@ -1,5 +1,5 @@
 import type { DenseSolid } from '../../ball/core/own-body.js';
-import type { Fault } from '../../base/errors.js';
+import type { RefusalStatement } from '../../records/refusals/refusal.js';
 import type { CoreFile } from '../../records/schemas/core.js';
 import { placeMeshPart } from './core-mesh.js';
 import { coreFrame } from './core-pose.js';
@@ -9,7 +9,7 @@ import { partName } from './part-name.js';
 /** The parts of a core file in C, in their order, and what its meshes gave rise to. */
 export interface PlacedParts {
   readonly solids: readonly DenseSolid[];
-  readonly faults: readonly Fault[];
+  readonly faults: readonly RefusalStatement[];
   readonly warnings: readonly string[];
 }
 
@@ -17,12 +17,12 @@ export interface PlacedParts {
  * Puts every part of a core file in its place.
  *
  * @param mirrored  in the plane of pin and marker
- * @throws {InputError} `bad-stl` when a mesh file is not STL
+ * @throws {Refusal} as `readStl` does
  */
 export function placeParts(file: CoreFile, mirrored: boolean): PlacedParts {
   const R_CF = coreFrame(file.core, mirrored);
   const solids: DenseSolid[] = [];
-  const faults: Fault[] = [];
+  const faults: RefusalStatement[] = [];
   const warnings: string[] = [];
   file.core.parts.forEach((part, i) => {
     if (part.shape !== 'mesh') {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { RefusalStatement } from '../refusals/refusal.js';
 import { wantSchema } from '../schemas/want.js';
 import { leverEffectSchema, reactionSchema } from './answer.js';
 
@@ -50,15 +51,17 @@ export const coachBagSchema = z
   .meta({ title: 'A bag of balls' });
 
 /** A pair that could not be answered, and why. */
-export const coachFaultSchema = z.strictObject({
-  schema: z.literal('flarewise/coach-fault/1'),
-  bowler: z.string(),
-  ball: z.string(),
-  lane: z.string(),
-  fault: z.string(),
-});
+export interface CoachFault {
+  readonly schema: 'flarewise/coach-fault/2';
+  readonly bowler: string;
+  readonly ball: string;
+  readonly lane: string;
+  readonly refusals: readonly RefusalStatement[];
+}
 
 export type CoachPair = z.infer<typeof coachPairSchema>;
 export type CoachBag = z.infer<typeof coachBagSchema>;
-export type CoachFault = z.infer<typeof coachFaultSchema>;
+/** Edition of the form of these lines. Lines of another one that a file holds are worked out anew. */
+export const COACH_EDITION = 2;
+
 export type CoachLine = CoachPair | CoachBag | CoachFault;

@@ -1,6 +1,8 @@
 import { stringify } from 'csv-stringify/sync';
 import type { CoachLine } from '../../records/answers/coach-answer.js';
 import { guardedCell } from '../../records/text/csv-cell.js';
+import { UNITS } from '../text/display-units.js';
+import { coachFaultText } from '../wording/refusals/coach-fault-text.js';
 
 /** A coach's table as comma-separated values, one row for each bowler, ball and lane. */
 export const coachCsv = (lines: readonly CoachLine[]): string =>
@@ -9,7 +11,8 @@ export const coachCsv = (lines: readonly CoachLine[]): string =>
       const { schema } = line;
       if (schema === 'flarewise/coach-bag/1') return [];
       const { bowler, ball, lane } = line;
-      if (schema === 'flarewise/coach-fault/1') return [{ bowler, ball, lane, says: line.fault }];
+      if (schema === 'flarewise/coach-fault/2')
+        return [{ bowler, ball, lane, says: coachFaultText(line, UNITS.trade) }];
       const { best, middle, advice, says } = line;
       return [
         {

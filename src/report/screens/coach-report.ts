@@ -5,6 +5,7 @@ import { forPage } from '../text/for-page.js';
 import type { Page } from '../text/page.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { table } from '../text/table.js';
+import { coachFaultText } from '../wording/refusals/coach-fault-text.js';
 
 /** Every bowler on every lane: a table of the balls, and a line on what moves the reaction most. */
 export function coachReport(given: readonly CoachLine[], page: Page): string {
@@ -28,14 +29,14 @@ export function coachReport(given: readonly CoachLine[], page: Page): string {
 function groupLines(group: readonly CoachLine[], page: Page): string[] {
   const pairs = group.filter((line): line is CoachPair => line.schema === 'flarewise/coach-pair/1');
   const bags = group.filter((line): line is CoachBag => line.schema === 'flarewise/coach-bag/1');
-  const faults = group.filter((line): line is CoachFault => line.schema === 'flarewise/coach-fault/1');
+  const faults = group.filter((line): line is CoachFault => line.schema === 'flarewise/coach-fault/2');
   return [
     ...(pairs.length > 0 ? pairsTable(pairs, page) : []),
     ...bullets(
       [
         ...pairs.map(({ ball, advice, says }) => `${ball}: ${ADVICE[advice]}. ${says}`),
         ...bags.flatMap(({ says }) => says),
-        ...faults.map(({ ball, fault }) => `${ball}: ${fault}`),
+        ...faults.map((line) => `${line.ball}: ${coachFaultText(line, page.units)}`),
       ],
       page,
     ),

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { Cancelled, InputError, MOST_FAULTS } from '../../../src/base/errors.js';
 import { printFailure } from '../../../src/cli/print/print-failure.js';
 import { InputErrors } from '../../../src/cli/terminal/gather.js';
+import { Refusal, type RefusalStatement } from '../../../src/records/refusals/refusal.js';
 import { fakeTerminal } from '../../support/fake-terminal.js';
 
 const pap = { field: 'pap.overIn', rule: 'must be 2 to 7.5 in', got: '45', hint: 'Was it typed in tenths?' };
@@ -53,6 +54,49 @@ test('printFailure: several errors are grouped by source, those of flags under t
     'me.json',
     'pap.overIn',
   ]);
+});
+
+const vent = (over: Partial<{ field: string; overIn: number }> = {}): RefusalStatement => ({
+  code: 'vent-impossible',
+  params: {
+    field: 'bowler.grip.vents[0]',
+    why: 'mouth-in-hole',
+    into: 'thumb',
+    overIn: 0.2,
+    upIn: -2.7,
+    meetsAtIn: null,
+    ...over,
+  },
+});
+
+test.each([
+  { units: undefined, got: 'from 0.2 in over, -2.7 in up' },
+  { units: 'trade', got: 'from 0.2 in over, -2.7 in up' },
+  { units: 'metric', got: 'from 5.1 mm over, -68.6 mm up' },
+  { units: 'feet', got: 'from 0.2 in over, -2.7 in up' }, // the flag itself is at fault, and said so
+  { units: 'constructor', got: 'from 0.2 in over, -2.7 in up' },
+])('printFailure: what is refused is told in the units of --units $units; exit 2', ({ units, got }) => {
+  const terminal = fakeTerminal();
+  expect(printFailure(new Refusal([vent()], 'me.json'), terminal, units)).toBe(2);
+  expect(terminal.written.err()).toMatch(/^me\.json\n {2}bowler\.grip\.vents\[0\] must open beside/);
+  expect(terminal.written.err()).toContain(got);
+  expect(terminal.written.out()).toBe('');
+});
+
+test('printFailure: refusals are grouped, counted, shortened and made visible as all faults are', () => {
+  const terminal = fakeTerminal();
+  const evil = vent({ field: `a\u001b[31m\u202e${'x'.repeat(10_000)}` });
+  const errors = [
+    new InputError('flag', { ...rg, field: '--top' }),
+    new Refusal(Array.from({ length: MOST_FAULTS + 7 }, () => evil)),
+  ];
+  expect(printFailure(new InputErrors(errors), terminal)).toBe(2);
+  const lines = terminal.written.err().trimEnd().split('\n');
+  expect(lines.slice(0, 2)).toEqual(['command line', expect.stringMatching(/^ {2}--top /)]);
+  expect(lines).toHaveLength(2 + MOST_FAULTS + 1);
+  expect(lines.at(-1)).toBe('  and 7 more');
+  expect(lines.join('')).toMatch(/^[\x20-\x7e’]+$/);
+  expect(Math.max(...lines.map(({ length }) => length))).toBeLessThan(1000);
 });
 
 test('printFailure: who leaves hears nothing; exit 130', () => {

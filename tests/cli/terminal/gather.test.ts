@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { InputError } from '../../../src/base/errors.js';
 import { gather, InputErrors } from '../../../src/cli/terminal/gather.js';
+import { Refusal } from '../../../src/records/refusals/refusal.js';
 
 const fault = (field: string) => new InputError('flag', { field, rule: 'must be 1 to 5', got: '9' });
 const fail = (error: Error) => () => {
@@ -11,7 +12,11 @@ const fieldsOf = (run: () => unknown): string[] => {
     run();
   } catch (error) {
     if (error instanceof InputErrors)
-      return error.errors.flatMap(({ faults }) => faults.map(({ field }) => field));
+      return error.errors.flatMap((each) =>
+        each instanceof Refusal
+          ? each.statements.map(({ code }) => code)
+          : each.faults.map(({ field }) => field),
+      );
     throw error;
   }
   return [];
@@ -19,6 +24,14 @@ const fieldsOf = (run: () => unknown): string[] => {
 
 test('gather: returns what each reader read, by name', () => {
   expect(gather({ one: () => 1, two: () => 'b' })).toEqual({ one: 1, two: 'b' });
+});
+
+test('gather: what is refused as data is gathered beside what has words', () => {
+  const refusal = new Refusal([{ code: 'ball-would-hop', params: {} }]);
+  expect(fieldsOf(() => gather({ a: fail(fault('--a')), b: fail(refusal) }))).toEqual([
+    '--a',
+    'ball-would-hop',
+  ]);
 });
 
 test('gather: tells the faults of all readers at once, nested ones too', () => {

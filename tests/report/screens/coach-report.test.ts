@@ -3,17 +3,30 @@ import { expect, test } from 'vitest';
 import type { CoachLine } from '../../../src/records/answers/coach-answer.js';
 import { coachCsv } from '../../../src/report/csv/coach-csv.js';
 import { coachReport } from '../../../src/report/screens/coach-report.js';
+import { UNITS } from '../../../src/report/text/display-units.js';
+import { printedCoachLine } from '../../../src/report/wording/refusals/coach-fault-text.js';
 import { coachPairOf } from '../../support/coach-answer.js';
 import { pageOf } from '../../support/page.js';
 
 const lines: readonly CoachLine[] = [
   coachPairOf('Red, the old one'),
   {
-    schema: 'flarewise/coach-fault/1',
+    schema: 'flarewise/coach-fault/2',
     bowler: 'Kim',
     ball: 'Blue',
     lane: 'House',
-    fault: 'ball.rgIn must be …',
+    refusals: [
+      {
+        code: 'no-such-core',
+        params: {
+          given: { field: 'rgIn', value: 2.4 },
+          families: ['plain'],
+          why: 'core-too-dense',
+          densestGcc: 3.8,
+          remedies: [{ field: 'weightLb', value: 15.5 }],
+        },
+      },
+    ],
   },
   {
     schema: 'flarewise/coach-bag/1',
@@ -48,4 +61,14 @@ test('coachCsv: a row for each ball, commas in names kept', () => {
     ['Blue', ''],
   ]);
   expect(rows[1].says).toContain('rgIn');
+});
+
+test('coachReport: a fault is told in the units of the page, to programs in those of the trade', () => {
+  const flat = coachReport(lines, { ...pageOf(80), units: UNITS.metric }).replace(/\s+/g, ' ');
+  expect(flat).toContain('got 60.96 mm'); // 2.4 in of 25.4 mm
+  expect(flat).toContain('weight 7.03 kg'); // 15.5 lb of 0.45359237 kg
+  const printed = lines.map(printedCoachLine);
+  expect(printed[1]).toMatchObject(lines[1] as object);
+  expect((printed[1] as { fault: string }).fault).toMatch(/got 2\.4 in, .*weight 15\.5 lb/);
+  expect([printed[0], printed[2]]).toEqual([lines[0], lines[2]]);
 });

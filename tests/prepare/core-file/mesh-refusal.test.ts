@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest';
 import { checkMesh } from '../../../src/ball/mesh/check-mesh.js';
 import { type MeshPose, placeMesh } from '../../../src/ball/mesh/mesh.js';
-import { meshError } from '../../../src/ball/mesh/mesh-error.js';
 import { meshTree } from '../../../src/ball/mesh/mesh-tree.js';
 import { from, INCH } from '../../../src/base/units.js';
-import { box, type Facet, insideOut, moved, sphere } from './make-stl.js';
+import { meshRefusal } from '../../../src/prepare/core-file/mesh-refusal.js';
+import { UNITS } from '../../../src/report/text/display-units.js';
+import { wordRefusal } from '../../../src/report/wording/refusals/word-refusal.js';
+import { box, type Facet, insideOut, moved, sphere } from '../../ball/mesh/make-stl.js';
 
 /** A file in inches, upside down, its origin 1 in below the ball's centre. */
 const POSE: MeshPose = {
@@ -20,9 +22,14 @@ const POSE: MeshPose = {
 function words(facets: readonly Facet[]): string {
   const { mesh } = placeMesh(Float32Array.from(facets.flat(2)), POSE);
   const { faults } = checkMesh(meshTree(mesh), from(3.5, INCH));
-  const error = meshError(faults, { pose: POSE, unitName: 'in', source: 'core.stl' });
-  expect(error).toMatchObject({ code: 'bad-mesh', source: 'core.stl' });
-  return error.message;
+  const statements = faults.map((fault) => meshRefusal(fault, { part: 'parts[0]', pose: POSE, unit: 'in' }));
+  expect(statements.map(({ code }) => code)).toEqual(faults.map(({ kind }) => `mesh-${kind}`));
+  const [trade, metric] = [UNITS.trade, UNITS.metric].map((units) =>
+    wordRefusal({ statements, source: 'core.stl' }, units),
+  );
+  expect(trade).toMatchObject({ source: 'core.stl', faults: faults.map(() => ({ field: 'parts[0]' })) });
+  expect(metric.message).toBe(trade.message); // places are looked up in the file
+  return trade.message;
 }
 
 const cube = box([1, 1, 1]);
@@ -70,10 +77,10 @@ test.each<{ name: string; facets: readonly Facet[]; says: RegExp[] }>([
     // its lowest point in the ball is the file's upper pole
     says: [/within 3\.5 in of the ball's centre/, /a point 4 in from it, at \(0, 0, 3\) in/, /unit/],
   },
-])('meshError: $name in words, with places as they stand in the file', ({ facets, says }) => {
+])('meshRefusal: $name in words, with places as they stand in the file', ({ facets, says }) => {
   const message = words(facets);
   for (const pattern of says) expect(message).toMatch(pattern);
 });
 
-test('meshError: all faults at once', () =>
+test('meshRefusal: all faults at once', () =>
   expect(words(moved(cube.slice(1), [5, 0, 0])).split('\n')).toHaveLength(2));

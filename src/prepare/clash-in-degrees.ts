@@ -1,0 +1,23 @@
+import { DEGREE, to } from '../base/units.js';
+import type { ArcsClash } from '../layout/layout.js';
+import type { ArcsClash as ClashInDegrees } from '../records/refusals/layout-refusals.js';
+
+/** Why three distances are no layout, as a refusal says it. */
+export function clashInDegrees(clash: ArcsClash): ClashInDegrees {
+  switch (clash.why) {
+    case 'pin-on-pap':
+      return clash;
+    case 'buffer-too-long':
+      return {
+        why: clash.why,
+        pinBufferDeg: to(clash.pinBuffer, DEGREE),
+        pinToPapDeg: to(clash.pinToPap, DEGREE),
+      };
+    case 'marker-out-of-reach':
+      return {
+        why: clash.why,
+        pinToMarkerDeg: to(clash.pinToMarker, DEGREE),
+        markerToPapDeg: to(clash.markerToPap, DEGREE),
+      };
+  }
+}

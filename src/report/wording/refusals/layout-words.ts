@@ -1,0 +1,58 @@
+import { decimals } from '../../../base/decimals.js';
+import type { ArcsClash, LayoutRefusals } from '../../../records/refusals/layout-refusals.js';
+import type { Mark } from '../../../records/text/written-layout.js';
+import type { RefusalWords } from './refusal-words.js';
+
+/** Layouts that cannot be on a ball, in words. A layout stands as it is written, in inches, whatever the units. */
+export const LAYOUT_WORDS: RefusalWords<LayoutRefusals> = {
+  'arcs-clash': ({ ball, pinToPapIn, markerToPapIn, pinBufferIn, clash }) => ({
+    field: 'layout',
+    rule: `must be arcs that go together on ${ball}`,
+    got: `${pinToPapIn} x ${markerToPapIn} x ${pinBufferIn} in, where ${wordClash(clash)}`,
+    hint: 'Measure again, or give angles; angles below 7° need their signs: 5° x 4 1/2 x 5°.',
+  }),
+  'earlier-arcs-clash': ({ field, layout, clash }) => ({
+    field,
+    rule: 'must be arcs that go together on this ball',
+    got: `"${layout}", where ${wordClash(clash)}`,
+    hint: 'Measure again, or give the layout in angles.',
+  }),
+  'other-mark': ({ ball, given, wanted }) => ({
+    field: 'layout: drilling angle',
+    rule: `must be measured to the ${MARK_NAMES[wanted]}`,
+    got: `an angle to the ${MARK_NAMES[given]}`,
+    hint:
+      wanted === 'cg'
+        ? `${ball} is symmetric and has no mass-bias mark.`
+        : `Where the CG of ${ball} lies around the pin is not published, so an angle to it says nothing of the core.`,
+  }),
+  'no-drilling-angle': ({ ball }) => ({
+    field: 'over',
+    rule: `must be pin-to-pap or buffer for ${ball}`,
+    got: 'drilling-angle',
+    hint: 'Its CG lies on the pin, so there is no mark to aim at and no drilling angle.',
+  }),
+  'no-layout': ({ rejected }) => ({
+    field: 'layouts',
+    rule: 'must include one that may be drilled',
+    got:
+      rejected.map(({ reason, count }) => `${count} where ${reason}`).join('; ') ||
+      'none in the angles the trade drills',
+    hint: 'Check the PAP, the spans and the hole sizes; a laydown board of the bowler’s own changes the line.',
+  }),
+};
+
+const MARK_NAMES: Readonly<Record<Mark, string>> = { cg: 'CG mark', 'mass-bias': 'mass-bias mark' };
+
+function wordClash(clash: ArcsClash): string {
+  switch (clash.why) {
+    case 'pin-on-pap':
+      return 'the pin lies on the PAP axis, where distances fix no angle';
+    case 'buffer-too-long':
+      return `the pin buffer (${angle(clash.pinBufferDeg)}) exceeds pin-to-PAP (${angle(clash.pinToPapDeg)})`;
+    case 'marker-out-of-reach':
+      return `no marker ${angle(clash.pinToMarkerDeg)} from the pin lies ${angle(clash.markerToPapDeg)} from the PAP`;
+  }
+}
+
+const angle = (degrees: number): string => `${decimals(degrees, 1)}°`;
