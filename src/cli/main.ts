@@ -1,8 +1,8 @@
 #!/usr/bin/env node
 import { availableParallelism } from 'node:os';
+import { wordStreamFault } from '../files/system-fault.js';
 import { run } from './run.js';
 import { EXIT } from './terminal/exit-codes.js';
-import { wordStreamFault } from './terminal/system-fault.js';
 
 // No handler for ctrl-C and its like: the system then ends the program at once, also in the midst of a loop, and its
 // threads with it. A handler would wait for the loop. Files are put in place whole, so nothing has to be tidied up.

@@ -1,8 +1,8 @@
 import { CommanderError } from 'commander';
+import { isSystemError, wordSystemFault } from '../files/system-fault.js';
 import type { GlobalOptions } from './flags/options.js';
 import { buildProgram } from './program.js';
 import { EXIT } from './terminal/exit-codes.js';
-import { isSystemError, wordSystemFault } from './terminal/system-fault.js';
 import type { Terminal } from './terminal/terminal.js';
 
 /**

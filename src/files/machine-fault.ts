@@ -1,6 +1,6 @@
 import { InputError } from '../base/errors.js';
 import { shortened } from '../base/visible.js';
-import { fileReason } from './system-reason.js';
+import { fileReason } from './system-fault.js';
 
 /** A place that is to be written, in words. */
 export interface Place {

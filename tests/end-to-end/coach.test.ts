@@ -1,7 +1,8 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { scratchFolder } from '../support/demo-files.js';
+import { usualGrip } from '../../src/records/schemas/grip.js';
+import { demo, scratchFolder } from '../support/demo-files.js';
 import { runCli } from '../support/run-cli.js';
 
 const folder = scratchFolder();
@@ -24,6 +25,35 @@ test('coach: parts join to the whole, whatever the number of workers, and a seco
   const again = await coach('--jsonl', '--out', 'all.jsonl');
   expect(again.out).toBe(whole.out);
   expect(readFileSync(join(folder.path, 'all.jsonl'), 'utf8')).toBe(written);
+});
+
+test('coach: what cannot be is told in the person’s units, from a kept file too, and lines of another edition are made anew', async () => {
+  const vents = [{ into: 'thumb', diameterIn: 0.25, overIn: 0.2, upIn: -2.7 }];
+  const bowler = folder.write('vent.json', { ...demo.bowler(), grip: { ...usualGrip(true), vents } });
+  const given = ['coach', '--bowlers', bowler, '--balls', 'plain-low', '--lanes', 'short', '--workers', '1'];
+  const run = (...args: string[]) => runCli([...given, '--out', 'kept.jsonl', ...args], { cwd: folder.path });
+
+  const lines = await run('--jsonl');
+  expect(lines).toMatchObject({ code: 0, err: '' });
+  const line = JSON.parse(lines.out);
+  expect(line).toMatchObject({
+    schema: 'flarewise/coach-fault/2',
+    refusals: [{ code: 'vent-impossible', params: { why: 'mouth-in-hole', overIn: 0.2 } }],
+  });
+  expect(line.fault).toContain('from 0.2 in over, -2.7 in up');
+
+  const shown = async (): Promise<string> => (await run('--units', 'metric')).out.replace(/\s+/g, ' ');
+  const kept = join(folder.path, 'kept.jsonl');
+  const written = readFileSync(kept, 'utf8');
+  expect(written).toContain(lines.out.trim());
+  expect(await shown()).toContain('from 5.1 mm over, -68.6 mm up');
+  expect((await run('--csv')).out).toContain('from 0.2 in over, -2.7 in up');
+  expect(readFileSync(kept, 'utf8')).toBe(written);
+
+  const { refusals: _, ...older } = { ...line, schema: 'flarewise/coach-fault/1' };
+  const done = { schema: 'flarewise/coach-done/1', key: 'of another edition' };
+  writeFileSync(kept, [older, done].map((each) => `${JSON.stringify(each)}\n`).join(''));
+  expect(await shown()).toContain('from 5.1 mm over, -68.6 mm up');
 });
 
 test('coach: an unknown id is told by the flag that was typed; exit 2', async () => {

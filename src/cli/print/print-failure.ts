@@ -1,5 +1,6 @@
 import { Cancelled, wordFault, wordMore } from '../../base/errors.js';
 import { visibleLines } from '../../base/visible.js';
+import { isSystemError, wordSystemFault } from '../../files/system-fault.js';
 import { Refusal } from '../../records/refusals/refusal.js';
 import { UNITS, type Units } from '../../report/text/display-units.js';
 import { wrap } from '../../report/text/wrap.js';
@@ -7,7 +8,6 @@ import { wordRefusal } from '../../report/wording/refusals/word-refusal.js';
 import { unitsOrTrade } from '../flags/units-flag.js';
 import { EXIT } from '../terminal/exit-codes.js';
 import { InputErrors, isMendable, type Mendable } from '../terminal/gather.js';
-import { isSystemError, wordSystemFault } from '../terminal/system-fault.js';
 import type { Terminal } from '../terminal/terminal.js';
 
 const WHOLE_COMMAND = 'command line';

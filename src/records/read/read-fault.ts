@@ -1,5 +1,5 @@
 import { InputError } from '../../base/errors.js';
-import { fileReason } from '../../files/system-reason.js';
+import { fileReason } from '../../files/system-fault.js';
 
 /**
  * What kept a file or folder from being read, as one sentence.

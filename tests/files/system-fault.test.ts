@@ -1,6 +1,6 @@
 import { constants } from 'node:os';
 import { describe, expect, test } from 'vitest';
-import { fileReason, systemReason } from '../../src/files/system-reason.js';
+import { fileReason, systemReason } from '../../src/files/system-fault.js';
 
 /** All that a system may report, one of no system, and names that every object has. */
 const CODES = [...Object.keys(constants.errno), 'ERR_INVALID_ARG_VALUE', 'EWHATEVER', 'constructor'];
