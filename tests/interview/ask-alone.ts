@@ -1,4 +1,5 @@
 import { runInterview } from '../../src/interview/ask.js';
+import { checkBall } from '../../src/prepare/check-ball.js';
 import { demoShelf } from '../../src/records/read/shelf.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 
@@ -8,9 +9,10 @@ const remembered: unknown[] = [];
 try {
   const color = !process.argv.includes('--no-color');
   const units = UNITS[process.argv.includes('--metric') ? 'metric' : 'trade'];
+  const check = process.argv.includes('--check-ball') ? { checkBall } : {};
   const left = process.env.LEFT_INTERVIEW ? JSON.parse(process.env.LEFT_INTERVIEW) : null;
   const records = await runInterview(
-    { input: process.stdin, output: process.stderr, color, units },
+    { input: process.stdin, output: process.stderr, color, units, ...check },
     { shelf: demoShelf(), left, remember: (now) => remembered.push(now) },
   );
   process.stdout.write(`\n${JSON.stringify(records)}\n`);

@@ -259,6 +259,33 @@ test('a bowler who knows all, with a used ball by its numbers', async () => {
   });
 });
 
+test('a ball that no core can have is refused in the units of the questions, and described anew', async () => {
+  await talk(
+    [
+      who,
+      hand,
+      kind,
+      thumb,
+      skill,
+      [/in km\/h\?/, ENTER],
+      ...release.slice(1),
+      [/far over/, ENTER],
+      [/far up/, ENTER],
+      [/Which ball/, ENTER],
+      [/Weight[\s\S]*kg/, `16 lb${ENTER}`],
+      [/RG, in mm/, `69.85${ENTER}`], // 2.75 in
+      [/Total differential/, `1.143${ENTER}`],
+      [/Intermediate/, `0${ENTER}`],
+      [/side features/, ENTER],
+      [/CG mark/, ENTER],
+      [/Top weight/, ENTER],
+      [/Finish/, ENTER],
+      [/ball\.rgIn must go with[\s\S]*got 69\.85 mm,[\s\S]*RG 6\d\.\d+ mm[\s\S]*13\/\d+ {2}Weight/, CTRL_C],
+    ],
+    { columns: 100, args: ['--metric', '--check-ball'] },
+  );
+});
+
 test('a left-handed two-hander without a thumb hole, in metric units on a narrow screen without colour', async () => {
   const shown = await talk(
     [

@@ -1,5 +1,5 @@
 import { type Fault, InputError, MOST_FAULTS } from '../../../base/errors.js';
-import type { Refusal, RefusalStatement, Refusals } from '../../../records/refusals/refusal.js';
+import type { Refusal, Refusals } from '../../../records/refusals/refusal.js';
 import type { Units } from '../../text/display-units.js';
 import { BALL_WORDS } from './ball-words.js';
 import { CORE_WORDS } from './core-words.js';
@@ -31,6 +31,6 @@ export const wordRefusal = (
   );
 
 const wordStatement = <Code extends keyof Refusals>(
-  { code, params }: { readonly code: Code; readonly params: Refusals[Code] } & RefusalStatement,
+  { code, params }: { readonly code: Code; readonly params: Refusals[Code] },
   units: Units,
 ): Fault => WORDS[code](params, units);
