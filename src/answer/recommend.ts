@@ -85,7 +85,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       }),
     }));
     return {
-      schema: 'flarewise/recommend/1',
+      schema: 'flarewise/recommend/2',
       version: VERSION,
       seed: options.seed,
       inputs: { ...inputs, ball: ballRecord(inputs.ball) },
@@ -97,7 +97,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       search: {
         candidates: result.candidates,
         shots: result.shots(),
-        rejected: [...result.rejected].map(([reason, count]) => ({ reason, count })),
+        rejected: result.rejected.map(({ why, count }) => ({ reason: why, count })),
         regression: regressionAnswer(result, ranked, ball),
       },
       middle: middleAnswer,
@@ -121,12 +121,12 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
 
 /** The error when no layout at all may be drilled, with what stood in the way. */
 export const nothingAllowed = ({ rejected }: SearchResult): InputError => {
-  const reasons = [...rejected].sort((a, b) => b[1] - a[1]);
+  const reasons = [...rejected].sort((a, b) => b.count - a.count);
   return new InputError('no-layout', {
     field: 'layouts',
     rule: 'must include one that may be drilled',
     got:
-      reasons.map(([why, count]) => `${count} where ${why}`).join('; ') ||
+      reasons.map(({ why, count }) => `${count} for ${why.code.replaceAll('-', ' ')}`).join('; ') ||
       'none in the angles the trade drills',
     hint: 'Check the PAP, the spans and the hole sizes; a laydown board of the bowler’s own changes the line.',
   });

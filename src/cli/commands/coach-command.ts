@@ -5,6 +5,7 @@ import type { CoachUnit } from '../../coach/coach-unit.js';
 import { VERSION } from '../../records/shared/version.js';
 import { coachCsv } from '../../report/csv/coach-csv.js';
 import { coachReport } from '../../report/screens/coach-report.js';
+import { withSentences } from '../../report/wording/with-sentences.js';
 import { coachFileFlag, openCoachFile, unitKey } from '../files/coach-file.js';
 import { cacheFolder } from '../files/core-fitter.js';
 import { loadBalls, loadBowlers, loadLanes } from '../files/load-list.js';
@@ -56,14 +57,15 @@ export async function coachCommand(options: CoachOptions, terminal: Terminal): P
       given.workers,
       (lines, i) => {
         answered.set(open[i].key, lines);
-        file?.append(open[i].key, lines);
+        file?.append(open[i].key, lines.map(withSentences));
         fresh += 1;
         show();
       },
     );
   }).finally(() => file?.close());
   const lines = keys.flatMap((key) => answered.get(key) ?? []);
-  if (options.jsonl) terminal.stdout.write(lines.map((line) => `${visibleJson(line)}\n`).join(''));
+  if (options.jsonl)
+    terminal.stdout.write(lines.map((line) => `${visibleJson(withSentences(line))}\n`).join(''));
   else if (options.csv) terminal.stdout.write(coachCsv(lines));
   else printAnswer(lines, (page) => coachReport(lines, page), options, terminal);
 }

@@ -2,6 +2,7 @@ import type { Solid } from '../../ball/solid/layered-core.js';
 import { solidReach } from '../../ball/solid/solid-reach.js';
 import type { Fault } from '../../base/errors.js';
 import { from, MM, to } from '../../base/units.js';
+import type { Caution } from '../../records/answers/statements/cautions.js';
 import { type Core, LENGTH_UNITS, type LengthUnit } from '../../records/schemas/core.js';
 import { LENGTH } from './core-pose.js';
 import { partName } from './part-name.js';
@@ -16,7 +17,7 @@ const USUAL_REACH = from(45, MM);
 /** What stands in the way of a core inside its cover, and what makes one doubt the unit of its lengths. */
 export interface CoreRoom {
   readonly faults: readonly Fault[];
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Caution[];
 }
 
 /**
@@ -30,10 +31,10 @@ export function coreRoom(core: Core, solids: readonly Solid[], radius: number): 
   const reaches = solids.map(solidReach);
   const cover = from(core.cover.thickness, LENGTH[core.unit]);
   const doubts = unitGroups(core, cover, reaches).flatMap((group) => unitDoubt(group, radius));
-  const slips = doubts.filter((doubt) => typeof doubt !== 'string');
+  const slips = doubts.filter((doubt) => 'rule' in doubt);
   return {
     faults: slips.length > 0 ? slips : sizeFaults(core, cover, reaches, radius),
-    warnings: doubts.filter((doubt) => typeof doubt === 'string'),
+    warnings: doubts.filter((doubt) => 'code' in doubt),
   };
 }
 
@@ -81,7 +82,7 @@ function unitGroups(core: Core, cover: number, reaches: readonly number[]): read
 }
 
 /** A fault when only another unit makes a ball, a warning when another makes a more usual one. */
-function unitDoubt(group: UnitGroup, radius: number): [] | [Fault | string] {
+function unitDoubt(group: UnitGroup, radius: number): [] | [Fault | Caution] {
   const makes = (unit: LengthUnit, [thin, thick]: readonly [number, number], leastReach: number): boolean => {
     const k = LENGTH[unit] / LENGTH[group.unit];
     const cover = group.scalesCover ? k * group.cover : group.cover;
@@ -96,14 +97,13 @@ function unitDoubt(group: UnitGroup, radius: number): [] | [Fault | string] {
   const better = LENGTH_UNITS.filter((unit) => makes(unit, USUAL_COVER, USUAL_REACH));
   if (better.length === 0) return [];
 
+  if (makes(group.unit, POSSIBLE_COVER, POSSIBLE_REACH)) return [unlikelyUnit(group, better)];
   const length = (m: number): string => lengthText(m, group.unit);
   const what = [
     ...(group.scalesCover ? [`the cover is ${length(group.cover)} thick`] : []),
     ...(group.reach > 0 ? [`the core reaches ${length(group.reach)} from the centre`] : []),
   ].join(' and ');
   const hint = `With ${better.map((unit) => `"${unit}"`).join(' or ')} it would be a usual core: is that the unit?`;
-  if (makes(group.unit, POSSIBLE_COVER, POSSIBLE_REACH))
-    return [`With the unit "${group.unit}" in the core file (${group.field}) ${what}. ${hint}`];
   return [
     {
       field: group.field,
@@ -112,6 +112,23 @@ function unitDoubt(group: UnitGroup, radius: number): [] | [Fault | string] {
       hint,
     },
   ];
+}
+
+function unlikelyUnit(
+  { field, unit, cover, scalesCover, reach }: UnitGroup,
+  usualWith: LengthUnit[],
+): Caution {
+  const inUnit = (m: number): number => to(m, LENGTH[unit]);
+  return {
+    code: 'unlikely-unit',
+    params: {
+      field,
+      unit,
+      cover: scalesCover ? inUnit(cover) : null,
+      reach: reach > 0 ? inUnit(reach) : null,
+      usualWith,
+    },
+  };
 }
 
 function sizeFaults(core: Core, cover: number, reaches: readonly number[], radius: number): readonly Fault[] {

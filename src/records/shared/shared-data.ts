@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
+import type { Cautions } from '../answers/statements/cautions.js';
 
 /* What lies in `shared/`, checked as it is read; it is ours, so a fault there is a bug, not an input error. */
 
@@ -61,10 +62,19 @@ export type FrictionPrior = z.infer<typeof frictionPriorSchema>;
 
 export const loadFrictionPrior = (): FrictionPrior => frictionPriorSchema.parse(readShared('friction.json'));
 
+/** What holds for any ball. */
+const USUAL_CAUTIONS = [
+  'trained-people-only',
+  'dust-and-resin',
+  'qualified-fitter',
+  'local-rules',
+] as const satisfies readonly (keyof Cautions)[];
+
 const cautionsSchema = z.strictObject({
-  cautions: z.array(z.strictObject({ text: z.string(), source: z.string() })),
+  about: z.string(),
+  cautions: z.array(z.strictObject({ code: z.enum(USUAL_CAUTIONS), source: z.string() })),
 });
 
-/** The usual cautions, one sentence or two each. */
-export const loadCautions = (): string[] =>
-  cautionsSchema.parse(readShared('cautions.json')).cautions.map(({ text }) => text);
+/** The cautions that hold for any ball, by their codes. */
+export const loadCautions = (): (typeof USUAL_CAUTIONS)[number][] =>
+  cautionsSchema.parse(readShared('cautions.json')).cautions.map(({ code }) => code);

@@ -16,12 +16,17 @@ const lines: readonly CoachLine[] = [
     fault: 'ball.rgIn must be …',
   },
   {
-    schema: 'flarewise/coach-bag/1',
+    schema: 'flarewise/coach-bag/2',
     bowler: 'Kim',
     lane: 'House',
     alike: [],
     gaps: [],
-    says: ['Nothing lies between Red and Blue.'],
+    says: [
+      {
+        code: 'gap-between-balls',
+        params: { below: 'Red', belowBoards: 10, above: 'Blue', aboveBoards: 20 },
+      },
+    ],
   },
 ];
 

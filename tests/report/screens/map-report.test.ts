@@ -17,7 +17,7 @@ const rows = [0, 30, 60, 90].map((drillingAngleDeg, i) => {
   };
 });
 const answer: MapAnswer = {
-  schema: 'flarewise/map/1',
+  schema: 'flarewise/map/2',
   version: '0.0.0',
   ball: 'Fixture ball',
   bowler: 'Fixture bowler',
@@ -30,8 +30,8 @@ const answer: MapAnswer = {
     bandIn: 0.002,
     matters: true,
   },
-  assumptions: ['An assumption.'],
-  cautions: ['A caution.'],
+  assumptions: [{ code: 'no-mark', params: {} }],
+  cautions: [{ code: 'local-rules', params: {} }],
 };
 
 describe('mapReport', () => {
@@ -44,8 +44,8 @@ describe('mapReport', () => {
     const text = mapReport(answer, pageOf(80)).replace(/\s+/g, ' ');
     expect(text).toContain('The mark matters for this ball');
     expect(text).toContain('from 0.008 to 0.017 in');
-    expect(text).toContain('An assumption.');
-    expect(text).toContain('A caution.');
+    expect(text).toContain('The CG lies on the pin');
+    expect(text).toContain('The rules of your local body decide');
     const still = { ...answer, reach: { ...answer.reach, matters: false } };
     expect(mapReport(still, pageOf(80))).toContain('The mark hardly matters for this ball');
   });
