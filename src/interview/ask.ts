@@ -4,8 +4,7 @@ import { Cancelled, type Fault, InputError, wordFault } from '../base/errors.js'
 import { visible } from '../base/visible.js';
 import type { Shelf } from '../records/read/shelf.js';
 import type { Ball } from '../records/schemas/ball.js';
-import { UNITS, type Units } from '../report/text/display-units.js';
-import { inUnits } from '../report/text/units-in-text.js';
+import type { Units } from '../report/text/display-units.js';
 import { wrap } from '../report/text/wrap.js';
 import {
   answer,
@@ -111,11 +110,7 @@ export async function askYesNo(message: string, streams: AskStreams, usual = fal
 }
 
 /** The interview as it is, or back where the ball began to be described when there can be no such ball. */
-function ballChecked(
-  state: Interview,
-  shelf: Shelf,
-  { checkBall, output, units = UNITS.trade }: AskStreams,
-): Interview {
+function ballChecked(state: Interview, shelf: Shelf, { checkBall, output }: AskStreams): Interview {
   const from = ballJustDescribed(state);
   if (from === null) return state;
   try {
@@ -123,7 +118,7 @@ function ballChecked(
     return state;
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    output.write(`${wrap(inUnits(error.message, units), widthOf(output), '  ').join('\n')}\n`);
+    output.write(`${wrap(error.message, widthOf(output), '  ').join('\n')}\n`);
     return backTo(state, from);
   }
 }

@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
-import type { Cautions } from '../answers/statements/cautions.js';
 
 /* What lies in `shared/`, checked as it is read; it is ours, so a fault there is a bug, not an input error. */
 
@@ -62,13 +61,13 @@ export type FrictionPrior = z.infer<typeof frictionPriorSchema>;
 
 export const loadFrictionPrior = (): FrictionPrior => frictionPriorSchema.parse(readShared('friction.json'));
 
-/** What holds for any ball. */
+/** What holds for any ball: codes of what answers say. */
 const USUAL_CAUTIONS = [
   'trained-people-only',
   'dust-and-resin',
   'qualified-fitter',
   'local-rules',
-] as const satisfies readonly (keyof Cautions)[];
+] as const;
 
 const cautionsSchema = z.strictObject({
   about: z.string(),

@@ -3,10 +3,11 @@ import { measure, type Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { joinSections, paragraph, section } from '../text/section.js';
 import { wrap } from '../text/wrap.js';
+import { wordedTerm } from '../wording/worded-term.js';
 
 /** One term of the trade: its name, the names it also goes by, what it is, what to read next. */
 export function termReport(given: Term, page: Page): string {
-  const { term, also, text, see } = withPlainText(given, page.ascii);
+  const { term, also, text, see } = withPlainText(wordedTerm(given, page.units), page.ascii);
   return joinSections([
     [
       page.paint.heading(term),

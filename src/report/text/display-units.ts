@@ -105,8 +105,8 @@ function drillSize(inches: number): string {
 const GIVEN_DIGITS = 3;
 
 /** A number as it was given or chosen, without digits it does not have: `15`, or `6.8` in kg. */
-export const given = (value: number, { per }: Pick<DisplayUnit, 'per'>): string =>
-  String(Number(per === 1 ? value.toFixed(GIVEN_DIGITS) : (value * per).toPrecision(GIVEN_DIGITS)));
+export const given = (value: number, { per }: Pick<DisplayUnit, 'per'>, digits = GIVEN_DIGITS): string =>
+  String(Number(per === 1 ? value.toFixed(digits) : (value * per).toPrecision(digits)));
 
 /** The same with its unit: `15 lb`, `6.8 kg`. */
 export const givenWithUnit = (value: number, unit: DisplayUnit): string =>
