@@ -62,12 +62,7 @@ export type FrictionPrior = z.infer<typeof frictionPriorSchema>;
 export const loadFrictionPrior = (): FrictionPrior => frictionPriorSchema.parse(readShared('friction.json'));
 
 /** What holds for any ball: codes of what answers say. */
-const USUAL_CAUTIONS = [
-  'trained-people-only',
-  'dust-and-resin',
-  'qualified-fitter',
-  'local-rules',
-] as const;
+const USUAL_CAUTIONS = ['trained-people-only', 'dust-and-resin', 'qualified-fitter', 'local-rules'] as const;
 
 const cautionsSchema = z.strictObject({
   about: z.string(),
