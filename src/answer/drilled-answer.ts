@@ -28,7 +28,7 @@ export function drilledAnswer(
   const ball = ballProblem(record, bowler, ounce, fitter);
   const facts = drilledFacts(ball, rules)(layout);
   return {
-    schema: 'flarewise/drilled/1',
+    schema: 'flarewise/drilled/2',
     version: VERSION,
     ball: record.name,
     bowler: bowler.name,

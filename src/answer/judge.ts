@@ -4,6 +4,7 @@ import { explain } from '../explain/explain.js';
 import { noLine } from '../explain/no-line.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { JudgeAnswer } from '../records/answers/answer.js';
+import type { MarkingError } from '../records/answers/statements/changes.js';
 import { ballRecord } from '../records/schemas/ball.js';
 import { CLEARLY, PROBABLY } from '../records/schemas/sureness.js';
 import { VERSION } from '../records/shared/version.js';
@@ -23,16 +24,20 @@ import {
   WORLD_COUNT,
   withSetting,
 } from '../simulate/setting.js';
+import { MARKING_DEG, MARKING_IN } from '../simulate/world.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { regressionAnswer } from './parts/regression-answer.js';
 import { answerer, targetAnswer } from './parts/simulated-answer.js';
 import { nothingAllowed } from './recommend.js';
 
-/** Errors of marking by hand, to either side; what the worse side does is told. */
-const ERRORS: readonly { error: string; by: Partial<LayoutNumbers> }[] = [
-  { error: '1/16 in of pin-to-PAP', by: { pinToPapIn: 1 / 16 } },
-  { error: '2° of drilling angle', by: { drillingAngleDeg: 2 } },
-  { error: '2° of VAL angle', by: { valAngleDeg: 2 } },
+/** Errors of marking by hand, to either side; the answer has what the worse side does. */
+const ERRORS: readonly { error: MarkingError; by: Partial<LayoutNumbers> }[] = [
+  { error: { code: 'pin-to-pap-off', params: { byIn: MARKING_IN } }, by: { pinToPapIn: MARKING_IN } },
+  {
+    error: { code: 'drilling-angle-off', params: { byDeg: MARKING_DEG } },
+    by: { drillingAngleDeg: MARKING_DEG },
+  },
+  { error: { code: 'val-angle-off', params: { byDeg: MARKING_DEG } }, by: { valAngleDeg: MARKING_DEG } },
 ];
 
 /**
@@ -62,7 +67,7 @@ export const judge = (
     const bestBeatsIt = shareAbove(best.worlds, own.worlds);
     const [toBest] = await explain([best.layout], layout, result.targets, setting);
     return {
-      schema: 'flarewise/judge/1',
+      schema: 'flarewise/judge/2',
       version: VERSION,
       seed: options.seed,
       inputs: { ...given, ball: ballRecord(given.ball) },

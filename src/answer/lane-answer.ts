@@ -1,6 +1,6 @@
 import { BOARD_COUNT, LANE_LENGTH } from '../base/constants.js';
 import { FOOT, from, to } from '../base/units.js';
-import { laneAssumptions } from '../explain/assumptions.js';
+import { laneAssumptions } from '../explain/lane-assumptions.js';
 import { boardToX } from '../motion/lane/boards.js';
 import { type OilPattern, oiledLane } from '../motion/lane/oil.js';
 import type { Surface } from '../motion/lane/surface.js';
@@ -10,15 +10,15 @@ import type { Lane } from '../records/schemas/lane.js';
 import { VERSION } from '../records/shared/version.js';
 import { NOMINAL_SURFACE } from '../simulate/assumed-surface.js';
 import { patternOf } from '../simulate/shot-problem.js';
-import { laneWords } from './parts/lane-words.js';
+import { laneRemarks } from './parts/lane-remarks.js';
 
 /** Boards whose film is compared: the outside of the own side, the middle, the far outside (common practice). */
 const BOARDS = { own: [3, 7], middle: [18, 22], far: [33, 37] } as const;
 
-/** Where friction is told. */
+/** Where friction is given. */
 const PLACES = { feet: [5, 15, 25, 35, 45, 55], boards: [5, 10, 15, 20] };
 
-/** Distances before which the share of all oil is told, ft. */
+/** Distances before which the share of all oil is given, ft. */
 const MARKS_FT = [15, 30, 60];
 
 const ALL_BOARDS = Array.from({ length: BOARD_COUNT }, (_, i) => i + 1);
@@ -62,10 +62,10 @@ export function laneAnswer(lane: Lane, hand: 'right' | 'left'): LaneAnswer {
     wear: wearFacts(lane, pattern),
   };
   return {
-    schema: 'flarewise/lane-answer/1',
+    schema: 'flarewise/lane-answer/2',
     version: VERSION,
     ...facts,
-    says: laneWords(facts),
+    says: laneRemarks(facts),
     assumptions: laneAssumptions(lane),
   };
 }

@@ -40,7 +40,7 @@ export function mapAnswer(
     return { layout: layoutAnswer(numbers, ball), drilled, bands, psa };
   });
   return {
-    schema: 'flarewise/map/1',
+    schema: 'flarewise/map/2',
     version: VERSION,
     ball: record.name,
     bowler: bowler.name,

@@ -85,7 +85,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       }),
     }));
     return {
-      schema: 'flarewise/recommend/1',
+      schema: 'flarewise/recommend/2',
       version: VERSION,
       seed: options.seed,
       inputs: { ...inputs, ball: ballRecord(inputs.ball) },
@@ -97,7 +97,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       search: {
         candidates: result.candidates,
         shots: result.shots(),
-        rejected: [...result.rejected].map(([reason, count]) => ({ reason, count })),
+        rejected: result.rejected.map(({ why, count }) => ({ reason: why, count })),
         regression: regressionAnswer(result, ranked, ball),
       },
       middle: middleAnswer,
@@ -121,11 +121,4 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
 
 /** The refusal when no layout at all may be drilled, with what stood in the way. */
 export const nothingAllowed = ({ rejected }: SearchResult): Refusal =>
-  new Refusal([
-    {
-      code: 'no-layout',
-      params: {
-        rejected: [...rejected].sort((a, b) => b[1] - a[1]).map(([reason, count]) => ({ reason, count })),
-      },
-    },
-  ]);
+  new Refusal([{ code: 'no-layout', params: { rejected: [...rejected].sort((a, b) => b.count - a.count) } }]);

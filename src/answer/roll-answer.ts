@@ -1,4 +1,9 @@
-import { drillingAssumptions, LAUNCH_ASSUMPTION, shotAssumptions } from '../explain/assumptions.js';
+import {
+  drillingAssumptions,
+  LAUNCH_ASSUMPTION,
+  NOMINAL_SHOT,
+  shotAssumptions,
+} from '../explain/assumptions.js';
 import { cautionsFor } from '../explain/cautions.js';
 import { missRoom } from '../explain/miss-room.js';
 import { noLine } from '../explain/no-line.js';
@@ -33,7 +38,7 @@ export function rollAnswer(inputs: ShotInputs, fitter?: CoreFitter): RollAnswer 
   const rules = loadRuleSet();
   const facts = drilledFacts(ball, rules)(layout);
   return {
-    schema: 'flarewise/roll/1',
+    schema: 'flarewise/roll/2',
     version: VERSION,
     ball: record.name,
     bowler: bowler.name,
@@ -54,7 +59,7 @@ export function rollAnswer(inputs: ShotInputs, fitter?: CoreFitter): RollAnswer 
       ...drillingAssumptions(record, bowler, ball),
       ...shotAssumptions(record, lane),
       LAUNCH_ASSUMPTION,
-      'The shot is the nominal one, on the line that brings this layout to board 17.5.',
+      NOMINAL_SHOT,
     ],
     cautions: cautionsFor(ball),
   };

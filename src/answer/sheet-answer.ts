@@ -50,7 +50,7 @@ export async function sheetAnswer(
   const practice = loadPractice();
   const rolled = lane && (await sheetRings({ bowler, ball: record, lane, layout }, seed, ball, onProgress));
   return {
-    schema: 'flarewise/sheet/1',
+    schema: 'flarewise/sheet/2',
     version: VERSION,
     date,
     bowler,

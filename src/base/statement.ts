@@ -1,10 +1,10 @@
+/** What may be said about one topic: the code of each statement, and what it is about. */
+export type Topic = Readonly<Record<string, object>>;
+
 /**
- * Something to be said, as data: its code, and the numbers and names that go into the sentence. Whoever finds it out makes no
- * words; `report/wording` does, in the person's units.
- *
- * A topic is an interface with one entry for each code, the params of that code: `{ 'usual-finish': { grit: number } }`. Params carry
- * their units in their names. A code stands in one topic only.
+ * A statement as data: which one, and the numbers, choices and names it is about. Units stand in the names of numbers; the
+ * sentence is made where it is shown.
  */
-export type StatementOf<Topic> = {
-  readonly [Code in keyof Topic & string]: { readonly code: Code; readonly params: Topic[Code] };
-}[keyof Topic & string];
+export type StatementOf<T> = {
+  readonly [C in keyof T & string]: { readonly code: C; readonly params: T[C] };
+}[keyof T & string];

@@ -32,16 +32,19 @@ export function coachBag(pairs: readonly CoachPair[]): CoachBag {
       toBoards - fromBoards >= LEAST_GAP_BOARDS && (steps.length === 1 || toBoards - fromBoards > 2 * mean),
   );
   return {
-    schema: 'flarewise/coach-bag/1',
+    schema: 'flarewise/coach-bag/2',
     bowler,
     lane,
     alike,
     gaps: gaps.map(({ fromBoards, toBoards }) => ({ fromBoards, toBoards })),
     says: [
-      ...alike.map(([one, other]) => `${one} and ${other} do the same here.`),
+      ...alike.map(([one, other]) => ({ code: 'balls-do-the-same', params: { one, other } }) as const),
       ...gaps.map(
         ({ below, above, fromBoards, toBoards }) =>
-          `Nothing lies between ${below} (${fromBoards.toFixed(1)} boards of hook) and ${above} (${toBoards.toFixed(1)}).`,
+          ({
+            code: 'gap-between-balls',
+            params: { below, belowBoards: fromBoards, above, aboveBoards: toBoards },
+          }) as const,
       ),
     ],
   };

@@ -57,7 +57,7 @@ export const coachPair = (
       fitter,
     });
     return {
-      schema: 'flarewise/coach-pair/1',
+      schema: 'flarewise/coach-pair/2',
       bowler: inputs.bowler.name,
       ball: inputs.ball.name,
       lane: inputs.lane.name,
@@ -77,20 +77,21 @@ function advise(
 ): Pick<CoachPair, 'advice' | 'says'> {
   const most = (kind: LeverEffect['kind']): LeverEffect | undefined =>
     levers.filter((lever) => lever.kind === kind).sort((a, b) => b.score - a.score)[0];
-  const surface = most('surface');
-  const ball = most('ball');
   const ways = [
-    { advice: 'layout' as const, what: `the layout ${best.layout}`, gain: best.score - usual.score },
-    ...(surface
-      ? [{ advice: 'surface' as const, what: surface.change, gain: surface.score - usual.score }]
-      : []),
-    ...(ball ? [{ advice: 'ball' as const, what: ball.change, gain: ball.score - usual.score }] : []),
-  ].sort((a, b) => b.gain - a.gain);
-  const said = ways.map(({ what, gain }) => `${what} ${points(gain)}`).join(', ');
-  return ways[0].gain < NOTABLE_GAIN
-    ? { advice: 'none', says: `Nothing tried brings much over the usual middle layout: ${said}.` }
-    : { advice: ways[0].advice, says: `Over the usual middle layout, in points: ${said}.` };
+    { advice: 'layout' as const, way: { layout: best.layout, gain: best.score - usual.score } },
+    ...[most('surface'), most('ball')].flatMap((lever) =>
+      lever
+        ? [
+            {
+              advice: lever.kind === 'ball' ? ('ball' as const) : ('surface' as const),
+              way: { lever: lever.change, gain: lever.score - usual.score },
+            },
+          ]
+        : [],
+    ),
+  ].sort((a, b) => b.way.gain - a.way.gain);
+  const params = { ways: ways.map(({ way }) => way) };
+  return ways[0].way.gain < NOTABLE_GAIN
+    ? { advice: 'none', says: { code: 'nothing-helps-much', params } }
+    : { advice: ways[0].advice, says: { code: 'something-helps', params } };
 }
-
-const points = (gain: number): string =>
-  `${gain > 0 ? '+' : gain < 0 ? '-' : ''}${Math.abs(Math.round(gain))}`;

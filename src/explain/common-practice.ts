@@ -1,72 +1,27 @@
-import { signed } from '../base/decimals.js';
 import { toLayout } from '../prepare/to-layout.js';
-import type { PracticeAnswer } from '../records/answers/answer.js';
+import type { Practice } from '../records/answers/statements/practice.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { bandOf } from '../search/scoring/in-worlds.js';
 import { READINGS } from '../simulate/readings.js';
 import type { Setting } from '../simulate/setting.js';
 import type { Outcome } from '../simulate/simulator.js';
 
-/** What common practice says one number of a layout does; no source. */
-interface Belief {
-  readonly belief: string;
-  readonly moved: string;
-  readonly from: Partial<LayoutNumbers>;
-  readonly to: Partial<LayoutNumbers>;
-  readonly reading: keyof typeof READINGS;
-  /** The number grows by the belief: in a word, and the other way. */
-  readonly more: string;
-  readonly less: string;
-  readonly unit: string;
-  readonly digits: number;
+/** What common practice says one number of a layout does: with it moved so, a reaction number grows; no source. */
+interface Belief extends Pick<Practice['params'], 'number' | 'from' | 'to' | 'reading'> {
+  readonly code: Practice['code'];
 }
-
-const HOOK_START = {
-  reading: 'hookStartFt',
-  more: 'later',
-  less: 'earlier',
-  unit: 'ft',
-  digits: 1,
-} as const;
-const FLARE = { reading: 'flareIn', more: 'more', less: 'less', unit: 'in', digits: 1 } as const;
-const HOOK = { reading: 'totalHookBoards', more: 'more', less: 'less', unit: 'boards', digits: 1 } as const;
-const SHAPE = {
-  reading: 'sharpnessDegPerFt',
-  more: 'sharper',
-  less: 'smoother',
-  unit: 'deg/ft',
-  digits: 3,
-} as const;
 
 const BELIEFS: readonly Belief[] = [
   {
-    belief: 'A larger drilling angle hooks later',
-    moved: 'drilling angle 20° to 80°',
-    from: { drillingAngleDeg: 20 },
-    to: { drillingAngleDeg: 80 },
-    ...HOOK_START,
+    code: 'drilling-angle-hooks-later',
+    reading: 'hookStartFt',
+    number: 'drillingAngleDeg',
+    from: 20,
+    to: 80,
   },
-  {
-    belief: 'A smaller VAL angle, and with it a smaller pin buffer, turns the corner more sharply',
-    moved: 'VAL angle 70° to 20°',
-    from: { valAngleDeg: 70 },
-    to: { valAngleDeg: 20 },
-    ...SHAPE,
-  },
-  {
-    belief: 'Flare is greatest with the pin near 3 3/8 in from the PAP',
-    moved: 'pin-to-PAP 5 1/2 in to 3 3/8 in',
-    from: { pinToPapIn: 5.5 },
-    to: { pinToPapIn: 3.375 },
-    ...FLARE,
-  },
-  {
-    belief: 'More flare hooks more',
-    moved: 'pin-to-PAP 5 1/2 in to 3 3/8 in',
-    from: { pinToPapIn: 5.5 },
-    to: { pinToPapIn: 3.375 },
-    ...HOOK,
-  },
+  { code: 'val-angle-turns-sharper', reading: 'sharpnessDegPerFt', number: 'valAngleDeg', from: 70, to: 20 },
+  { code: 'pin-to-pap-flares-most', reading: 'flareIn', number: 'pinToPapIn', from: 5.5, to: 3.375 },
+  { code: 'flare-hooks-more', reading: 'totalHookBoards', number: 'pinToPapIn', from: 5.5, to: 3.375 },
 ];
 
 /** Worlds in which each belief is tried. */
@@ -86,13 +41,13 @@ const SHOWS = 0.06;
 export async function commonPractice(
   layout: LayoutNumbers,
   { problem, evaluator }: Setting,
-): Promise<PracticeAnswer[]> {
+): Promise<Practice[]> {
   const { radius } = problem.ball.published;
   const beliefs = BELIEFS.filter(
-    ({ to }) => problem.ball.marker !== null || to.drillingAngleDeg === undefined,
+    ({ number }) => problem.ball.marker !== null || number !== 'drillingAngleDeg',
   );
-  const ends = beliefs.flatMap(({ from, to }) =>
-    [from, to].map((end) => toLayout({ ...layout, ...end }, radius)),
+  const ends = beliefs.flatMap(({ number, from, to }) =>
+    [from, to].map((end) => toLayout({ ...layout, [number]: end }, radius)),
   );
   const nominal = await evaluator.evaluate(ends.map((each) => ({ layout: each, world: 0 })));
   const worlds = Math.min(WORLDS, problem.luck.length);
@@ -105,7 +60,7 @@ export async function commonPractice(
       })),
     ),
   );
-  return beliefs.flatMap((belief, i) => {
+  return beliefs.flatMap(({ code, ...belief }, i): Practice[] => {
     const [from, to] = [2 * i, 2 * i + 1];
     const read = READINGS[belief.reading];
     const of = (end: number): readonly Outcome[] => inWorlds.slice(end * worlds, (end + 1) * worlds);
@@ -114,16 +69,16 @@ export async function commonPractice(
     if (played.length === 0) return [];
     const changes = played.map(([a, b]) => read(b) - read(a));
     const { low, high } = bandOf(played.map(([a]) => read(a)));
-    return [answerTo(belief, read(nominal[to]) - read(nominal[from]), changes, high - low)];
+    const found = foundIn(read(nominal[to]) - read(nominal[from]), changes, high - low);
+    return [{ code, params: { ...belief, ...found } }];
   });
 }
 
-function answerTo(
-  { belief, moved, more, less, unit, digits, reading }: Belief,
+function foundIn(
   change: number,
   changes: readonly number[],
   spread: number,
-): PracticeAnswer {
+): Pick<Practice['params'], 'change' | 'holdsIn' | 'worlds' | 'verdict'> {
   const mean = changes.reduce((sum, each) => sum + each, 0) / changes.length;
   const holdsIn = changes.filter((each) => each > 0).length / changes.length;
   const shows = Math.abs(mean) >= SHOWS * spread;
@@ -134,20 +89,5 @@ function answerTo(
       : holdsIn <= 1 - MOSTLY
         ? 'disagrees'
         : 'depends';
-  const share = Math.round(100 * holdsIn);
-  const found = {
-    agrees: `the engine agrees: ${more} in ${share} % of ${changes.length} worlds`,
-    disagrees: `the engine disagrees: ${less} in ${100 - share} % of ${changes.length} worlds`,
-    depends: `it depends on the world: ${more} in ${share} % of ${changes.length}`,
-    'hardly-shows': `in the engine that hardly shows beside what shots and lane vary`,
-  }[verdict];
-  return {
-    belief,
-    reading,
-    change,
-    holdsIn,
-    worlds: changes.length,
-    verdict,
-    says: `${belief}. Here, ${moved}: ${signed(change, digits)} ${unit}; ${found}.`,
-  };
+  return { change, holdsIn, worlds: changes.length, verdict };
 }

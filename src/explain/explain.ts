@@ -4,6 +4,7 @@ import { coresDriller } from '../prepare/drilled-cores.js';
 import { inchesOf } from '../prepare/median-numbers.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { SharesAnswer, StepEffect } from '../records/answers/answer.js';
+import type { Step } from '../records/answers/statements/changes.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { score } from '../search/scoring/score.js';
 import type { Target } from '../search/scoring/target.js';
@@ -28,13 +29,19 @@ export interface CentreEffect {
 export type CentreReadings = Readonly<Record<'hookStartFt' | 'totalHookBoards', number>>;
 
 /** Steps a person can make in each number; what each changes is simulated. */
-const STEPS: readonly { change: string; by: Partial<LayoutNumbers> }[] = [
-  { change: 'drilling angle -10°', by: { drillingAngleDeg: -10 } },
-  { change: 'drilling angle +10°', by: { drillingAngleDeg: 10 } },
-  { change: 'pin-to-PAP -1/4 in', by: { pinToPapIn: -0.25 } },
-  { change: 'pin-to-PAP +1/4 in', by: { pinToPapIn: 0.25 } },
-  { change: 'VAL angle -10°', by: { valAngleDeg: -10 } },
-  { change: 'VAL angle +10°', by: { valAngleDeg: 10 } },
+const STEPS: readonly { change: Step; by: Partial<LayoutNumbers> }[] = [
+  ...[-10, 10].map((byDeg) => ({
+    change: { code: 'drilling-angle-by', params: { byDeg } } as const,
+    by: { drillingAngleDeg: byDeg },
+  })),
+  ...[-0.25, 0.25].map((byIn) => ({
+    change: { code: 'pin-to-pap-by', params: { byIn } } as const,
+    by: { pinToPapIn: byIn },
+  })),
+  ...[-10, 10].map((byDeg) => ({
+    change: { code: 'val-angle-by', params: { byDeg } } as const,
+    by: { valAngleDeg: byDeg },
+  })),
 ];
 
 const stepped = (layout: LayoutNumbers, by: Partial<LayoutNumbers>): LayoutNumbers => ({

@@ -1,24 +1,17 @@
 import type { SimulatedLayout, TargetAnswer } from '../records/answers/answer.js';
+import type { Limit } from '../records/answers/statements/limits.js';
 import { wishMiss } from '../search/scoring/score.js';
+import { READING_OF } from '../search/scoring/target.js';
 import type { SearchResult } from '../search/search.js';
 import type { Outcome } from '../simulate/simulator.js';
 
 type ReactionBands = SimulatedLayout['bands']['reaction'];
 
-const WORDS: Record<TargetAnswer['wish'], string> = {
-  hookStart: 'hook start',
-  sharpness: 'sharpness',
-  totalHook: 'total hook',
-};
-
-const READ_FROM: Record<TargetAnswer['wish'], keyof ReactionBands> = {
-  hookStart: 'hookStartFt',
-  sharpness: 'sharpnessDegPerFt',
-  totalHook: 'totalHookBoards',
-};
-
 /** A wish missed by more than this share of the attainable range is said. */
 const NOTABLE_MISS = 0.15;
+
+/** A reason that sets aside more than this share of the layouts looked at is said. */
+const NOTABLE_SHARE = 0.25;
 
 /** What holds the result back: the ball, the wishes together, a constraint. */
 export function limits(
@@ -26,29 +19,21 @@ export function limits(
   best: Outcome,
   targets: readonly TargetAnswer[],
   bands: ReactionBands,
-): string[] {
-  const lines: string[] = [];
-  for (const target of targets) {
-    const { low, high } = target.attainable;
-    const band = bands[READ_FROM[target.wish]];
-    const spread = band.high - band.low;
-    if (high - low < spread)
-      lines.push(
-        `Layout moves ${WORDS[target.wish]} by ${number(high - low)} ${target.unit} in all (${number(low)} to ${number(high)} ${target.unit}), less than shots, lane and core vary (${number(spread)} ${target.unit} from the 5th to the 95th percentile). Cover finish, line or another ball would move it more.`,
-      );
-  }
-  const missed = result.targets.filter((target) => Math.abs(wishMiss(best, target)) > NOTABLE_MISS);
-  if (missed.length > 0)
-    lines.push(
-      `No layout of this ball joins all wishes: the best found misses ${missed.map((t) => `${WORDS[t.wish]} by ${Math.round(100 * Math.abs(wishMiss(best, t)))} %`).join(' and ')} of the attainable range.`,
-    );
-  const rejected = [...result.rejected];
-  const lookedAt = rejected.reduce((sum, [, count]) => sum + count, result.found.length);
-  const setAside = rejected.filter(([, count]) => count > 0.25 * lookedAt);
-  for (const [why, count] of setAside) lines.push(`${count} layouts were set aside because ${why}.`);
-  if (!best.reaction.rollsBeforePins)
-    lines.push('The ball is still sliding at the pins: it does not reach its roll phase.');
+): Limit[] {
+  const lines = targets.flatMap((target) => movesLittle(target, bands));
+  const missed = result.targets
+    .map((target) => ({ reading: READING_OF[target.wish], shareOfRange: Math.abs(wishMiss(best, target)) }))
+    .filter(({ shareOfRange }) => shareOfRange > NOTABLE_MISS);
+  if (missed.length > 0) lines.push({ code: 'wishes-do-not-join', params: { missed } });
+  const lookedAt = result.rejected.reduce((sum, { count }) => sum + count, result.found.length);
+  for (const { why, count } of result.rejected)
+    if (count > NOTABLE_SHARE * lookedAt) lines.push({ code: 'many-set-aside', params: { count, why } });
+  if (!best.reaction.rollsBeforePins) lines.push({ code: 'slides-at-pins', params: {} });
   return lines;
 }
 
-const number = (value: number): string => (Math.abs(value) < 1 ? value.toFixed(2) : value.toFixed(1));
+/** A number that layout moves by less than shots, lane and core vary it. */
+function movesLittle({ reading, attainable: { low, high } }: TargetAnswer, bands: ReactionBands): Limit[] {
+  const spread = bands[reading].high - bands[reading].low;
+  return high - low < spread ? [{ code: 'layout-moves-little', params: { reading, low, high, spread } }] : [];
+}

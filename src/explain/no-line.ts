@@ -3,6 +3,7 @@ import type { Layout } from '../layout/layout.js';
 import { xToBoard } from '../motion/lane/boards.js';
 import type { BallProblem } from '../prepare/ball-problem.js';
 import type { NoLineAnswer } from '../records/answers/answer.js';
+import type { NoLineReason, Remedy } from '../records/answers/statements/no-line.js';
 import { type Ball, USUAL_GRIT } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
@@ -44,7 +45,7 @@ export function noLine(inputs: Inputs, ball: BallProblem, layout: Layout): NoLin
       launchAngleDeg: to(nearest.launch.angle, DEGREE),
       pinsBoard,
     },
-    says: wordWhy(why, nearest, pinsBoard, engine, layout, steepest),
+    says: reasonFor(why, nearest, pinsBoard, engine, layout, steepest),
     remedies: remediesFor(why, inputs, ball, layout),
   };
 }
@@ -52,31 +53,32 @@ export function noLine(inputs: Inputs, ball: BallProblem, layout: Layout): NoLin
 /** How much farther a launch is turned to see what is there, rad. */
 const BIT = 0.005;
 
-function wordWhy(
+function reasonFor(
   why: NoLineAnswer['why'],
   { launch, laydownBoard }: Line,
   pinsBoard: number | null,
   engine: Simulator,
   layout: Layout,
   steepest: number,
-): string {
-  if (pinsBoard === null) return 'From no laydown board and in no direction does the ball reach the pins.';
+): NoLineReason {
+  if (pinsBoard === null) return { code: 'never-at-pins', params: {} };
   const outward = why === 'hooks-past' ? 1 : -1;
   const beyond = engine.shot(layout, NOMINAL_WORLD, { ...launch, angle: launch.angle + outward * BIT });
-  const stop =
-    beyond.shot.outcome === 'gutter'
-      ? 'sent farther out it would fall into the gutter'
-      : Math.abs(launch.angle) > steepest - BIT
-        ? `a bowler cannot send it farther out than ${to(steepest, DEGREE).toFixed(1)}°`
-        : 'another direction comes no nearer';
-  const does =
-    why === 'hooks-past'
-      ? 'The ball hooks too much and crosses past the pocket'
-      : 'The ball falls short of the pocket';
-  return (
-    `${does}: the nearest line, laid down on board ${laydownBoard.toFixed(0)} and sent ` +
-    `${to(launch.angle, DEGREE).toFixed(1)}° out, ends on board ${pinsBoard.toFixed(1)}; ${stop}.`
-  );
+  return {
+    code: why === 'hooks-past' ? 'hooks-past-pocket' : 'falls-short-of-pocket',
+    params: {
+      laydownBoard,
+      launchAngleDeg: to(launch.angle, DEGREE),
+      pinsBoard,
+      stop:
+        beyond.shot.outcome === 'gutter'
+          ? 'gutter'
+          : Math.abs(launch.angle) > steepest - BIT
+            ? 'steepest'
+            : 'no-nearer',
+      steepestDeg: to(steepest, DEGREE),
+    },
+  };
 }
 
 function remediesFor(
@@ -84,56 +86,48 @@ function remediesFor(
   { bowler, ball, lane }: Inputs,
   drillable: BallProblem,
   layout: Layout,
-): string[] {
-  const lineOf = (changed: Partial<Inputs>): Line | null => {
-    const { bowler: who, ball: what } = { bowler, ball, ...changed };
-    const line = findLine(unaimedProblem(lane, who, what, drillable), layout);
-    return line.reachesPocket ? line : null;
-  };
-  const wording = (change: string, line: Line): string =>
-    `${change}: a line from board ${line.laydownBoard.toFixed(0)}, ${to(line.launch.angle, DEGREE).toFixed(1)}° out.`;
+): Remedy[] {
+  /** The first of some changes that brings the ball to the pocket, as a remedy. */
   const firstOf = <T>(
     list: readonly T[],
     change: (each: T) => Partial<Inputs>,
-    word: (each: T) => string,
-  ) => {
+    remedy: (each: T, line: RemedyLine) => Remedy,
+  ): Remedy[] => {
     for (const each of list) {
-      const line = lineOf(change(each));
-      if (line) return [wording(word(each), line)];
+      const { bowler: who, ball: what } = { bowler, ball, ...change(each) };
+      const { reachesPocket, laydownBoard, launch } = findLine(
+        unaimedProblem(lane, who, what, drillable),
+        layout,
+      );
+      if (reachesPocket) return [remedy(each, { laydownBoard, launchAngleDeg: to(launch.angle, DEGREE) })];
     }
     return [];
   };
 
-  const remedies: string[] = [];
-  if (bowler.laydownBoard !== undefined) {
-    const { laydownBoard: _own, ...anywhere } = bowler;
-    remedies.push(
-      ...firstOf(
-        [anywhere],
-        (who) => ({ bowler: who }),
-        () => 'Another laydown board',
-      ),
-    );
-  }
+  const { laydownBoard: own, ...anywhere } = bowler;
   const grit = ball.surfaceGrit ?? USUAL_GRIT;
   const finishes =
     why === 'hooks-past'
       ? GRITS.filter((each) => each > grit)
       : GRITS.filter((each) => each < grit).reverse();
-  remedies.push(
+  const sign = why === 'hooks-past' ? 1 : -1;
+  return [
+    ...firstOf(
+      own === undefined ? [] : [anywhere],
+      (who) => ({ bowler: who }),
+      (_, line) => ({ code: 'another-laydown-board', params: line }),
+    ),
     ...firstOf(
       finishes,
       (surfaceGrit) => ({ ball: { ...ball, surfaceGrit } }),
-      (each) => `Cover finished at ${each} grit instead of ${grit}`,
+      (each, line) => ({ code: 'another-finish', params: { grit: each, insteadOf: grit, ...line } }),
     ),
-  );
-  const sign = why === 'hooks-past' ? 1 : -1;
-  remedies.push(
     ...firstOf(
-      SPEEDS_MPH,
-      (mph) => ({ bowler: { ...bowler, speedMph: bowler.speedMph + sign * mph } }),
-      (mph) => `${mph} mph ${sign > 0 ? 'faster' : 'slower'}`,
+      SPEEDS_MPH.map((mph) => sign * mph),
+      (byMph) => ({ bowler: { ...bowler, speedMph: bowler.speedMph + byMph } }),
+      (byMph, line) => ({ code: 'another-speed', params: { byMph, ...line } }),
     ),
-  );
-  return remedies;
+  ];
 }
+
+type RemedyLine = Extract<Remedy, { code: 'another-laydown-board' }>['params'];

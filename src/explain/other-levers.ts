@@ -2,6 +2,7 @@ import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { LeverEffect } from '../records/answers/answer.js';
+import type { Lever } from '../records/answers/statements/changes.js';
 import { Refusal } from '../records/refusals/refusal.js';
 import { type Ball, USUAL_GRIT } from '../records/schemas/ball.js';
 import { MOST_LAYDOWN_BOARD } from '../records/schemas/bowler.js';
@@ -43,7 +44,7 @@ export function otherLevers(
 
   const effect = (
     kind: LeverEffect['kind'],
-    change: string,
+    change: Lever,
     changed: Partial<RecommendInputs>,
     drillable = own,
   ): LeverEffect[] => {
@@ -60,22 +61,35 @@ export function otherLevers(
   const laidDown = { ...bowler, laydownBoard };
   return [
     ...GRITS.filter((each) => Math.abs(Math.log(each / grit)) > 0.3).flatMap((surfaceGrit) =>
-      effect('surface', `cover at ${surfaceGrit} grit, not ${grit}`, {
-        bowler: laidDown,
-        ball: { ...ball, surfaceGrit },
-      }),
+      effect(
+        'surface',
+        { code: 'finish-at', params: { grit: surfaceGrit, insteadOf: grit } },
+        {
+          bowler: laidDown,
+          ball: { ...ball, surfaceGrit },
+        },
+      ),
     ),
     ...MOVES.map((boards) => laydownBoard + boards)
       .filter((board) => board >= 1 && board <= MOST_LAYDOWN_BOARD)
       .flatMap((board) =>
-        effect('line', `laid down on board ${board.toFixed(0)}, not ${laydownBoard.toFixed(0)}`, {
-          bowler: { ...bowler, laydownBoard: board },
-        }),
+        effect(
+          'line',
+          { code: 'laid-down-on', params: { board, insteadOf: laydownBoard } },
+          {
+            bowler: { ...bowler, laydownBoard: board },
+          },
+        ),
       ),
     ...others.flatMap((other) => {
       try {
         const drillable = ballProblem(other, bowler, 'moment', fitter);
-        return effect('ball', `another ball: ${other.name}`, { bowler: laidDown, ball: other }, drillable);
+        return effect(
+          'ball',
+          { code: 'another-ball', params: { ball: other.name } },
+          { bowler: laidDown, ball: other },
+          drillable,
+        );
       } catch (error) {
         if (error instanceof Refusal) return []; // a ball that cannot be is refused when it is asked about
         throw error;

@@ -1,4 +1,3 @@
-import { signed } from '../base/decimals.js';
 import type { CoreKind } from '../prepare/cores-of.js';
 import type {
   DrilledNumbersAnswer,
@@ -6,9 +5,10 @@ import type {
   SharesAnswer,
   TargetAnswer,
 } from '../records/answers/answer.js';
+import type { Reason } from '../records/answers/statements/reasons.js';
 import type { CentreEffect } from './explain.js';
 
-/** What the wording of a layout's reasons draws on; answers already in the units people read. */
+/** What a layout's reasons draw on; answers already in the units people read. */
 export interface ReasonFacts {
   readonly families: readonly CoreKind[];
   /** Whether a drilling angle has a mark to be measured to. */
@@ -25,120 +25,106 @@ export interface ReasonFacts {
   readonly score: number;
 }
 
-/** Why a layout does what it does, from the wishes down to the core; each line rests on a computed number. */
-export function reasons(facts: ReasonFacts): string[] {
-  return [
-    ...facts.targets.map((target) => wishLine(target, facts)),
-    flareLine(facts),
-    ...centreLines(facts.centre),
-    coreLine(facts),
-    shareLine(facts),
-    ...(facts.next ? [nextLine(facts, facts.next)] : []),
-  ];
-}
+/** Why a layout does what it does, from the wishes down to the core; each reason rests on a computed number. */
+export const reasons = (facts: ReasonFacts): Reason[] => [
+  ...facts.targets.map((target) => meetsWish(target, facts)),
+  flareAndDifferential(facts),
+  ...offsetOfCentre(facts.centre),
+  intermediate(facts),
+  sharesOfScore(facts),
+  ...(facts.next ? [nextLayout(facts, facts.next)] : []),
+];
 
-const READINGS: Record<
-  TargetAnswer['wish'],
-  { name: string; of: (r: ReactionAnswer) => number; digits: number }
-> = {
-  hookStart: { name: 'Hook start', of: (r) => r.hookStartFt, digits: 1 },
-  sharpness: { name: 'Sharpness', of: (r) => r.sharpnessDegPerFt, digits: 2 },
-  totalHook: { name: 'Total hook', of: (r) => r.totalHookBoards, digits: 1 },
-};
+const meetsWish = ({ reading, step, value }: TargetAnswer, { reaction, middle }: ReasonFacts): Reason => ({
+  code: 'meets-wish',
+  params: { reading, step, found: reaction[reading], wanted: value, usual: middle.reaction[reading] },
+});
 
-function wishLine(target: TargetAnswer, { reaction, middle }: ReasonFacts): string {
-  const { name, of, digits } = READINGS[target.wish];
-  const text = (value: number): string => `${value.toFixed(digits)} ${target.unit}`;
-  return `${name} ${text(of(reaction))}; wish ${target.step} of 5 is ${text(target.value)} here, and the usual middle layout gives ${text(of(middle.reaction))}.`;
-}
+/** Where flare is greatest, and how near to it counts, in. */
+const PEAK_IN = 3.375;
+const NEAR_PEAK_IN = 0.5;
 
-function flareLine({ drilled, undrilled, reaction, middle, pinToPapIn, centre }: ReasonFacts): string {
-  const kept = drilled.differentialIn - undrilled.differentialIn;
+/** A difference of flare from the usual layout's too small to have a cause, in. */
+const SLIGHT_FLARE_IN = 0.05;
+
+function flareAndDifferential({
+  drilled,
+  undrilled,
+  reaction,
+  middle,
+  pinToPapIn,
+  centre,
+}: ReasonFacts): Reason {
   const than = reaction.flareIn - middle.reaction.flareIn;
-  const keeps =
-    Math.abs(kept) < 0.0005
-      ? 'Drilling keeps the total differential'
-      : `Drilling ${kept > 0 ? 'adds' : 'takes'} ${Math.abs(kept).toFixed(3)} in of total differential`;
-  const flares =
-    Math.abs(than) < 0.05
-      ? 'as much as the usual middle layout'
-      : `${Math.abs(than).toFixed(1)} in ${than > 0 ? 'more' : 'less'} than the usual middle layout`;
   // flare is named as a cause only where the ball, balanced, does what flare would have it do
   const sooner = -centre.balanced.hookStartFt;
-  const why =
-    Math.abs(than) < 0.05 || Math.abs(sooner) < SLIGHT.hookStartFt || than * sooner < 0
-      ? ''
-      : than > 0
-        ? ' More flare brings more clean cover to the lane, so the ball grips more where the lane is dry.'
-        : ' Less flare rolls more of each turn over its own oil, so the ball grips less where the lane is dry.';
-  const peak =
-    Math.abs(pinToPapIn - 3.375) <= 0.5
-      ? ' The pin lies near 3 3/8 in from the PAP, where flare is greatest.'
-      : '';
-  return `${keeps} (${undrilled.differentialIn.toFixed(3)} to ${drilled.differentialIn.toFixed(3)} in); it flares ${reaction.flareIn.toFixed(1)} in, ${flares}.${why}${peak}`;
+  const isCause =
+    Math.abs(than) >= SLIGHT_FLARE_IN && Math.abs(sooner) >= SLIGHT.hookStartFt && than * sooner >= 0;
+  return {
+    code: 'flare-and-differential',
+    params: {
+      undrilledIn: undrilled.differentialIn,
+      drilledIn: drilled.differentialIn,
+      flareIn: reaction.flareIn,
+      usualFlareIn: middle.reaction.flareIn,
+      grips: isCause ? (than > 0 ? 'more' : 'less') : null,
+      peakIn: Math.abs(pinToPapIn - PEAK_IN) <= NEAR_PEAK_IN ? PEAK_IN : null,
+    },
+  };
 }
 
 /** Differences from the middle layout too small to ask for their cause. */
 const SLIGHT = { hookStartFt: 0.15, totalHookBoards: 0.3 };
 
 /** Where most of a difference goes when the centre of mass is put at the ball's centre, the offset is its cause. */
-function centreLines({ asDrilled, balanced }: CentreEffect): string[] {
-  const by = (key: keyof typeof SLIGHT, name: string, unit: string): string[] =>
+function offsetOfCentre({ asDrilled, balanced }: CentreEffect): Reason[] {
+  const both = (key: keyof typeof SLIGHT): { asDrilled: number; balanced: number } | null =>
     Math.abs(asDrilled[key]) >= SLIGHT[key] && balanced[key] / asDrilled[key] < 0.5
-      ? [
-          `${name} ${signed(asDrilled[key], 1)} ${unit}, and ${signed(balanced[key], 1)} with the centre of mass at the ball’s centre`,
-        ]
-      : [];
-  const causes = [...by('hookStartFt', 'hook start', 'ft'), ...by('totalHookBoards', 'total hook', 'boards')];
-  return causes.length > 0
-    ? [
-        `The offset of the centre of mass (static weight) makes most of the difference from the usual middle layout: ${causes.join('; ')}. Gravity on it turns the axis while the ball rolls down the lane.`,
-      ]
-    : [];
+      ? { asDrilled: asDrilled[key], balanced: balanced[key] }
+      : null;
+  const params = { hookStartFt: both('hookStartFt'), totalHookBoards: both('totalHookBoards') };
+  return params.hookStartFt || params.totalHookBoards ? [{ code: 'offset-of-centre', params }] : [];
 }
 
-function coreLine({ families, drilled, undrilled, shares, hasMark }: ReasonFacts): string {
-  const { intermediateDifferentialIn: now } = drilled;
-  const before = undrilled.intermediateDifferentialIn;
-  const byAngle = shares.intermediateDifferentialIn.drillingAngle;
-  const change = `Intermediate differential goes from ${before.toFixed(3)} to ${now.toFixed(3)} in`;
-  const angle = `${signed(byAngle, 3)} in of the difference from the middle layout`;
-  if (!hasMark)
-    return `${change}. The CG lies on the pin, so there is no mark to aim at and no drilling angle to choose.`;
-  if (families.length > 1)
-    return `${change}, in the middle of all cores tried. Whether the mark matters depends on the core's shape, which is not known: on a plain one hardly, on a lobed one much.`;
-  switch (families[0]) {
-    case 'plain':
-      return `${change}: the holes alone make it. On a plain core the mark hardly matters (the drilling angle accounts for ${angle}).`;
-    case 'lobed':
-      return `${change}. On a lobed core it matters what the thumb hole meets: a nose or the gap between two (the drilling angle accounts for ${angle}).`;
-    case 'own':
-      return `${change} with the ball's own core (the drilling angle accounts for ${angle}).`;
-    case 'asymmetric':
-      return `${change}. The drilling angle turns the core's mass bias against the holes (it accounts for ${angle}).`;
-  }
+function intermediate({ families, drilled, undrilled, shares, hasMark }: ReasonFacts): Reason {
+  const differentials = {
+    undrilledIn: undrilled.intermediateDifferentialIn,
+    drilledIn: drilled.intermediateDifferentialIn,
+  };
+  if (!hasMark) return { code: 'intermediate-without-mark', params: differentials };
+  if (families.length > 1) return { code: 'intermediate-of-many-cores', params: differentials };
+  return {
+    code: `intermediate-of-${families[0]}-core`,
+    params: { ...differentials, byDrillingAngleIn: shares.intermediateDifferentialIn.drillingAngle },
+  };
 }
 
-function shareLine({ shares: { score }, hasMark }: ReasonFacts): string {
-  const byAngle = hasMark ? `, the drilling angle ${signed(score.drillingAngle, 1)}` : '';
-  return `Of ${signed(score.total, 1)} points against the usual middle layout in the nominal world, pin-to-PAP brings ${signed(score.pinToPap, 1)}, the VAL angle ${signed(score.valAngle, 1)}${byAngle}.`;
-}
+const sharesOfScore = ({ shares: { score }, hasMark }: ReasonFacts): Reason => ({
+  code: 'shares-of-score',
+  params: { ...score, drillingAngle: hasMark ? score.drillingAngle : null },
+});
 
-function nextLine({ reaction, score, targets }: ReasonFacts, next: NonNullable<ReasonFacts['next']>): string {
-  const behind = score - next.score;
-  const widest = [...targets]
-    .map((target) => {
-      const { name, of, digits } = READINGS[target.wish];
-      const range = Math.max(target.attainable.high - target.attainable.low, Number.EPSILON);
-      const off = (r: ReactionAnswer): number => Math.abs(of(r) - target.value) / range;
-      return {
-        name,
-        text: `${of(next.reaction).toFixed(digits)} against ${of(reaction).toFixed(digits)} ${target.unit}`,
-        worse: off(next.reaction) - off(reaction),
-      };
+/** How far behind the next layout is, and in which wish most of all. */
+function nextLayout(
+  { reaction, score, targets }: ReasonFacts,
+  next: NonNullable<ReasonFacts['next']>,
+): Reason {
+  const [widest] = targets
+    .map(({ reading, value, attainable }) => {
+      const range = Math.max(attainable.high - attainable.low, Number.EPSILON);
+      const off = (r: ReactionAnswer): number => Math.abs(r[reading] - value) / range;
+      return { reading, worse: off(next.reaction) - off(reaction) };
     })
-    .sort((a, b) => b.worse - a.worse)[0];
-  const where =
-    widest && widest.worse > 0 ? `, most of all in ${widest.name.toLowerCase()} (${widest.text})` : '';
-  return `The next, ${next.text}, scores ${Math.abs(behind).toFixed(1)} ${behind >= 0 ? 'lower' : 'higher'} over all worlds${where}.`;
+    .sort((a, b) => b.worse - a.worse);
+  return {
+    code: 'next-layout',
+    params: {
+      layout: next.text,
+      behind: score - next.score,
+      mostOf:
+        widest && widest.worse > 0
+          ? { reading: widest.reading, next: next.reaction[widest.reading], found: reaction[widest.reading] }
+          : null,
+    },
+  };
 }

@@ -6,7 +6,6 @@ import type { Shelf } from '../records/read/shelf.js';
 import { Refusal } from '../records/refusals/refusal.js';
 import type { Ball } from '../records/schemas/ball.js';
 import { UNITS, type Units } from '../report/text/display-units.js';
-import { inUnits } from '../report/text/units-in-text.js';
 import { wrap } from '../report/text/wrap.js';
 import { wordRefusal } from '../report/wording/refusals/word-refusal.js';
 import {
@@ -132,7 +131,7 @@ function ballChecked(
 /** Why there can be no such ball. @throws what is no fault of the ball */
 function wordWrongBall(error: unknown, units: Units): string {
   if (error instanceof Refusal) return wordRefusal(error, units).message;
-  if (error instanceof InputError) return inUnits(error.message, units);
+  if (error instanceof InputError) return error.message;
   throw error;
 }
 

@@ -48,8 +48,8 @@ export const ballQuestions = (shelf: Shelf): readonly Question[] => [
 
 const ballNote = (ball: Ball): string =>
   hasOwnCore(ball)
-    ? `${ball.weightLb} lb, core of its own`
-    : `${ball.weightLb} lb, RG ${ball.rgIn} in, differential ${ball.differentialIn} in`;
+    ? `{${ball.weightLb} weight}, core of its own`
+    : `{${ball.weightLb} weight}, RG {${ball.rgIn} gyration}, differential {${ball.differentialIn} gyration}`;
 
 function ballNumbers(): readonly Question[] {
   const when = (answers: Answers): boolean => answers.ball === BY_NUMBERS;
@@ -60,7 +60,7 @@ function ballNumbers(): readonly Question[] {
       when,
       text: 'Weight before drilling, in {unit}?',
       quantity: 'weight',
-      help: '8 to 16 lb.',
+      help: '{8 to 16 weight}.',
       schema: ball.weightLb,
       usual: () => '15',
     },
@@ -70,7 +70,7 @@ function ballNumbers(): readonly Question[] {
       when,
       text: 'RG, in {unit}?',
       quantity: 'gyration',
-      help: 'Low radius of gyration, as published: 2.46 to 2.80 in, often near 2.50 in.',
+      help: 'Low radius of gyration, as published: {2.46 to 2.80 gyration}, often near {2.50 gyration}.',
       schema: ball.rgIn,
       usual: () => '2.53',
     },
@@ -80,7 +80,7 @@ function ballNumbers(): readonly Question[] {
       when,
       text: 'Total differential, in {unit}?',
       quantity: 'gyration',
-      help: 'As published: 0 to 0.060 in. 0.020 in flares little, 0.050 in much.',
+      help: 'As published: {0 to 0.060 gyration}. {0.020 gyration} flares little, {0.050 gyration} much.',
       schema: ball.differentialIn,
       usual: () => '0.040',
     },
@@ -96,7 +96,7 @@ function ballNumbers(): readonly Question[] {
       check: ({ intermediateDifferentialIn, differentialIn }) =>
         (intermediateDifferentialIn as number) > (differentialIn as number)
           ? {
-              rule: `must not exceed the total differential (${differentialIn as number} in)`,
+              rule: `must not exceed the total differential ({${differentialIn as number} gyration})`,
               hint: `If that one is wrong, type ${BACK_KEY} to go back.`,
             }
           : null,
@@ -120,7 +120,7 @@ function ballNumbers(): readonly Question[] {
       when,
       text: 'From the pin to the CG mark, in {unit}?',
       quantity: 'tape',
-      help: 'Arc along the surface, on the box or by tape: 0 to 6 in, often 2 to 4 in.',
+      help: 'Arc along the surface, on the box or by tape: {0 to 6 tape}, often {2 to 4 tape}.',
       schema: ball.pinToCgIn,
       usual: () => '2 3/4',
     },
@@ -131,7 +131,7 @@ function ballNumbers(): readonly Question[] {
       when,
       text: 'Top weight, in {unit}?',
       quantity: 'ounce',
-      help: 'On the box: 0 to 6 oz, often 2 to 4 oz.',
+      help: 'On the box: {0 to 6 ounce}, often {2 to 4 ounce}.',
       schema: ball.topWeightOz,
       usual: () => '3',
     },

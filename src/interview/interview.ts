@@ -224,12 +224,11 @@ function valueGiven(question: Question, given: unknown): { value: unknown } | Fa
     case 'number': {
       if (question.mayBeUnknown && String(given).trim() === UNKNOWN) return { value: UNKNOWN };
       const read = question.typed?.read ?? parseSigned;
-      const say = question.typed?.say ?? ((rule: string) => rule);
       const value = typeof given === 'number' ? given : read(String(given));
       const result = question.schema.safeParse(Number.isNaN(value) ? given : value);
       if (!result.success)
         return wrong(
-          say(result.error.issues[0]?.message ?? 'cannot be used'),
+          result.error.issues[0]?.message ?? 'cannot be used',
           (Number.isNaN(value) ? numberHint(String(given)) : null) ??
             question.typed?.hint ??
             (question.schema.meta() as { hint?: string } | undefined)?.hint,

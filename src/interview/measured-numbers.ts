@@ -1,5 +1,8 @@
-import type { z } from 'zod';
+import { z } from 'zod';
 import { bowlerSchema } from '../records/schemas/bowler.js';
+import type { Quantity } from '../report/text/display-units.js';
+import { capital } from '../report/text/figures.js';
+import { markedRange } from './in-range.js';
 import { type Answers, BACK_KEY, type Clash } from './question.js';
 import { papOfRing, picturedRotation, type ReleaseKey, releaseNumber } from './release-numbers.js';
 
@@ -8,11 +11,11 @@ import { papOfRing, picturedRotation, type ReleaseKey, releaseNumber } from './r
 /** Numbers that further questions can measure. The PAP up comes with the PAP over. */
 export type MeasuredKey = Exclude<ReleaseKey, 'papUpIn'>;
 
-/** What was found of a number: `Ball speed at release: 17.6 mph, give or take 0.8 mph.` */
+/** What was found of a number: `Ball speed at release: {17.6 speed}, give or take {0.8 speed}.` */
 export function wordFound(key: MeasuredKey, answers: Answers): string {
   const { value, deviation } = releaseNumber(key, answers);
-  const [name, unit] = NAMES[key];
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${value} ${unit}, give or take ${deviation} ${unit}.`;
+  const { name } = NAMES[key];
+  return `${capital(name)}: ${marked(value, key)}, give or take ${marked(deviation, key)}.`;
 }
 
 /** Why the number that readings amount to cannot go into a bowler's record; null when it can. */
@@ -29,25 +32,47 @@ export function measuredClash(key: MeasuredKey, answers: Answers): Clash | null 
 
 function numberClash(key: ReleaseKey, answers: Answers): Clash | null {
   const { value, deviation } = releaseNumber(key, answers);
-  const [name, unit] = NAMES[key];
-  const range = faultIn(SCHEMAS[key], value);
-  if (range) return { rule: `makes ${name} ${value} ${unit}, which ${range}`, hint: AGAIN };
-  const unsure = faultIn(DEVIATIONS[key], deviation);
+  const { name } = NAMES[key];
+  const range = faultIn(SCHEMAS[key], value, key);
+  if (range) return { rule: `makes ${name} ${marked(value, key)}, which ${range}`, hint: AGAIN };
+  const unsure = faultIn(DEVIATIONS[key], deviation, key);
   return unsure
-    ? { rule: `leaves ${name} unsure by ${deviation} ${unit}, which ${unsure}`, hint: SURER[key] ?? AGAIN }
+    ? {
+        rule: `leaves ${name} unsure by ${marked(deviation, key)}, which ${unsure}`,
+        hint: SURER[key] ?? AGAIN,
+      }
     : null;
 }
 
-const faultIn = (schema: z.ZodType, value: number): string | undefined =>
-  schema.safeParse(value).error?.issues[0]?.message;
+/** A number of the release with its unit; what a person may read in several is marked with its quantity. */
+const marked = (value: number, key: ReleaseKey): string => {
+  const { quantity, unit } = NAMES[key];
+  return quantity ? `{${value} ${quantity}}` : `${value} ${unit}`;
+};
 
-const NAMES: Readonly<Record<ReleaseKey, readonly [name: string, unit: string]>> = {
-  speedMph: ['ball speed at release', 'mph'],
-  revRateRpm: ['rev rate', 'rpm'],
-  axisTiltDeg: ['axis tilt', 'degrees'],
-  axisRotationDeg: ['axis rotation', 'degrees'],
-  papOverIn: ['PAP over', 'in'],
-  papUpIn: ['PAP up', 'in'],
+function faultIn(schema: z.ZodType, value: number, key: ReleaseKey): string | undefined {
+  const issue = schema.safeParse(value).error?.issues[0];
+  const { quantity } = NAMES[key];
+  return issue && quantity ? `must be ${markedRange(bare(schema), quantity)}` : issue?.message;
+}
+
+/** A schema without its being optional. */
+const bare = (schema: z.ZodType): z.ZodType =>
+  schema instanceof z.ZodOptional ? (schema.unwrap() as z.ZodType) : schema;
+
+interface ReleaseName {
+  readonly name: string;
+  readonly quantity?: Quantity;
+  readonly unit?: string;
+}
+
+const NAMES: Readonly<Record<ReleaseKey, ReleaseName>> = {
+  speedMph: { name: 'ball speed at release', quantity: 'speed' },
+  revRateRpm: { name: 'rev rate', unit: 'rpm' },
+  axisTiltDeg: { name: 'axis tilt', unit: 'degrees' },
+  axisRotationDeg: { name: 'axis rotation', unit: 'degrees' },
+  papOverIn: { name: 'PAP over', quantity: 'tape' },
+  papUpIn: { name: 'PAP up', quantity: 'tape' },
 };
 
 const { pap, uncertainty, ...release } = bowlerSchema.shape;

@@ -1,11 +1,9 @@
 import { parseFraction } from '../records/text/layout-text.js';
 import { parseQuantity } from '../records/text/parse-quantity.js';
 import { UNITS, type Units } from '../report/text/display-units.js';
-import { inUnits } from '../report/text/units-in-text.js';
+import { withQuantities } from '../report/text/with-quantities.js';
+import { inRange } from './in-range.js';
 import type { Answers, Clash, NumberQuestion, Question } from './question.js';
-
-/** Digits of a range: an end of it must not be told beyond itself. */
-const RANGE_DIGITS = 4;
 
 /** Units whose name reads badly in `in …?`. */
 const WORDS: Readonly<Record<string, string>> = { in: 'inches', lb: 'pounds', oz: 'ounces' };
@@ -16,21 +14,21 @@ const UNIT = '{unit}';
 /** A question as it is put in these units. Answers are kept in the records' own, whatever was typed. */
 export function questionIn(question: Question, units: Units): Question {
   const told = {
-    help: inUnits(question.help, units, RANGE_DIGITS),
+    help: withQuantities(question.help, units),
     tell: (answers: Answers): string | null => {
       const text = question.tell?.(answers);
-      return text ? inUnits(text, units) : null;
+      return text ? withQuantities(text, units) : null;
     },
     check: (answers: Answers): Clash | null => {
       const clash = question.check?.(answers);
-      return clash ? { ...clash, rule: inUnits(clash.rule, units, RANGE_DIGITS) } : null;
+      return clash ? { ...clash, rule: withQuantities(clash.rule, units) } : null;
     },
   };
   switch (question.kind) {
     case 'choice': {
       const options = question.options.map((option) => ({
         ...option,
-        ...(option.note ? { note: inUnits(option.note, units) } : {}),
+        ...(option.note ? { note: withQuantities(option.note, units) } : {}),
       }));
       return { ...question, ...told, options };
     }
@@ -41,16 +39,16 @@ export function questionIn(question: Question, units: Units): Question {
   }
 }
 
-function numberIn({ quantity, text, usual }: NumberQuestion, units: Units): Partial<NumberQuestion> {
+function numberIn({ quantity, text, usual, schema }: NumberQuestion, units: Units): Partial<NumberQuestion> {
   if (!quantity) return {};
   const [asked, kept] = [units[quantity], UNITS.trade[quantity]];
   return {
     text: text.replace(UNIT, WORDS[asked.name] ?? asked.name),
+    schema: units === UNITS.trade ? schema : inRange(schema, quantity, units),
     usual: (answers) => (units === UNITS.trade ? usual(answers) : asked.show(parseFraction(usual(answers)))),
     typed: {
       unit: asked.name,
       read: (given) => parseQuantity(given, asked.name, kept.name),
-      say: (rule) => inUnits(rule, units, RANGE_DIGITS),
       ...(units === UNITS.trade
         ? {}
         : { hint: `It may also be typed with its unit, ${kept.name} or ${asked.name}.` }),

@@ -17,7 +17,7 @@ interface Asked {
   readonly id: string;
   /** The question in plain words. */
   readonly text: string;
-  /** One line of help: the trade's term, how it is measured, the range. */
+  /** One line of help: the trade's term, how it is measured, the range; quantities marked as `withQuantities` has it, as in all texts. */
   readonly help: string;
   /** Whether the question is put at all, given the answers so far. */
   readonly when?: (answers: Answers) => boolean;
@@ -40,11 +40,10 @@ export interface ChoiceQuestion extends Asked {
   readonly usual?: unknown;
 }
 
-/** How a number is typed: the unit of a bare one, how text is read into the record's unit, a rule in words. */
+/** How a number is typed: the unit of a bare one, and how text is read into the record's unit. */
 export interface TypedNumber {
   readonly unit: string;
   readonly read: (text: string) => number;
-  readonly say: (rule: string) => string;
   /** In place of the record's own hint. */
   readonly hint?: string;
 }

@@ -37,7 +37,7 @@ const allQuestions = (shelf: Shelf): readonly Question[] => [
       ...shelf.lanes.map(({ id, record }) => ({
         value: id,
         label: record.name,
-        note: `oil to ${record.patternFt} ft`,
+        note: `oil to {${record.patternFt} lane}`,
       })),
       { value: FROM_FILE, label: 'From a file' },
     ],

@@ -30,7 +30,7 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly Question[] => [
       ...bowlers.map(({ id, record }) => ({
         value: id,
         label: record.name,
-        note: `${record.speedMph} mph, ${record.revRateRpm} rpm`,
+        note: `{${record.speedMph} speed}, ${record.revRateRpm} rpm`,
       })),
       { value: FROM_FILE, label: 'From a file' },
     ],
@@ -62,7 +62,7 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly Question[] => [
       options: BOWLER_KINDS.map(({ value, label, guess }) => ({
         value,
         label,
-        note: `${guess.speedMph} mph, ${guess.revRateRpm} turns per minute`,
+        note: `{${guess.speedMph} speed}, ${guess.revRateRpm} turns per minute`,
       })),
     },
     {
@@ -82,9 +82,17 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly Question[] => [
       help: 'Sets how much speed, turns and direction scatter from one shot to the next.',
       usual: 'league',
       options: [
-        { value: 'beginner', label: 'They differ a lot', note: 'speed by 0.8 mph, direction by 0.6 degrees' },
-        { value: 'league', label: 'As in most leagues', note: 'speed by 0.4 mph, direction by 0.35 degrees' },
-        { value: 'advanced', label: 'Very much', note: 'speed by 0.2 mph, direction by 0.2 degrees' },
+        {
+          value: 'beginner',
+          label: 'They differ a lot',
+          note: 'speed by {0.8 speed}, direction by 0.6 degrees',
+        },
+        {
+          value: 'league',
+          label: 'As in most leagues',
+          note: 'speed by {0.4 speed}, direction by 0.35 degrees',
+        },
+        { value: 'advanced', label: 'Very much', note: 'speed by {0.2 speed}, direction by 0.2 degrees' },
       ],
     },
     {
@@ -92,7 +100,7 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly Question[] => [
       kind: 'number',
       text: 'How fast does the ball leave your hand, in {unit}?',
       quantity: 'speed',
-      help: 'Ball speed at release, 8 to 26 mph; not what a screen over the lane shows.',
+      help: 'Ball speed at release, {8 to 26 speed}; not what a screen over the lane shows.',
       schema: bowler.speedMph,
       usual: (answers) => String(guessFor(answers).speedMph),
       mayBeUnknown: true,
@@ -133,7 +141,7 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly Question[] => [
       kind: 'number',
       text: 'PAP: how far over from the grip centre, in {unit}?',
       quantity: 'tape',
-      help: 'Positive axis point along the midline, by tape, 2 to 7 1/2 in, such as 4 7/8 in.',
+      help: 'Positive axis point along the midline, by tape, {2 to 7 1/2 tape}, such as {4 7/8 tape}.',
       schema: pap.overIn,
       usual: (answers) => wordSixteenths(guessFor(answers).papOverIn),
       mayBeUnknown: true,
@@ -144,7 +152,7 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly Question[] => [
       kind: 'number',
       text: 'PAP: how far up from the midline, in {unit}?',
       quantity: 'tape',
-      help: 'Up 3 in to down 3 in, by tape. Down is written "1/4 in down" or with a minus.',
+      help: 'Up {3 tape} to down {3 tape}, by tape. Down is written "{1/4 tape} down" or with a minus.',
       schema: pap.upIn,
       usual: (answers) => wordSixteenths(guessFor(answers).papUpIn),
       mayBeUnknown: true,

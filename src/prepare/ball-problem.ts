@@ -9,6 +9,8 @@ import { from, INCH } from '../base/units.js';
 import type { Hole } from '../layout/hole.js';
 import { papDirection, placeLayout } from '../layout/placement.js';
 import type { Vec3 } from '../math/vec3.js';
+import type { Assumption } from '../records/answers/statements/assumptions.js';
+import type { Caution } from '../records/answers/statements/cautions.js';
 import type { Ball } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import { type CoreKind, coresOf } from './cores-of.js';
@@ -38,9 +40,9 @@ export interface BallProblem {
   readonly oldMouths: readonly OldMouth[];
   readonly ounce: OunceConvention;
   /** What is known of an own core; empty for a fitted one. */
-  readonly known: readonly string[];
+  readonly known: readonly Assumption[];
   /** What speaks for caution with this ball, beyond what holds for any. */
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Caution[];
 }
 
 /** How many cores stand for all that have the published numbers. */

@@ -1,9 +1,12 @@
-import { isUnusual } from '../ball/core/build.js';
+import { HEAVY, isUnusual, LIGHT, THIN } from '../ball/core/build.js';
 import type { CoreFamily, PublishedNumbers } from '../ball/core/published.js';
 import type { BallBody } from '../ball/drill/ball-body.js';
 import type { OunceConvention } from '../ball/drill/static-weights.js';
 import { turnPart } from '../ball/solid/part.js';
+import { GRAM_PER_CC, INCH, to } from '../base/units.js';
 import { turnAboutZ } from '../math/mat3.js';
+import type { Assumption } from '../records/answers/statements/assumptions.js';
+import type { Caution } from '../records/answers/statements/cautions.js';
 import { type Ball, hasOwnCore } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import { type CoreFitter, fitCores } from './fit-cores.js';
@@ -25,8 +28,8 @@ export interface Cores {
   /** What the marker is called; null where it lies on the pin and shows no direction. */
   readonly marker: string | null;
   /** What is known of an own core; empty for a fitted one. */
-  readonly known: readonly string[];
-  readonly warnings: readonly string[];
+  readonly known: readonly Assumption[];
+  readonly warnings: readonly Caution[];
 }
 
 /**
@@ -73,16 +76,16 @@ const turnedSomehow = (body: BallBody, i: number): BallBody => {
 const GOLDEN_ANGLE = Math.PI * (3 - Math.sqrt(5));
 
 /** What fitted cores say about their ball: that it is seldom built so, or hardly can be. */
-function fitWarnings(bodies: readonly BallBody[], mass: number, count: number): string[] {
+function fitWarnings(bodies: readonly BallBody[], mass: number, count: number): Caution[] {
   const unusual = bodies.filter((body) => isUnusual(body, mass)).length;
-  return [
-    ...(bodies.length < count ? [fewCores(bodies.length)] : []),
-    ...(unusual > bodies.length / 2 ? [UNUSUAL_BUILD] : []),
-  ];
+  const warnings: Caution[] = [];
+  if (bodies.length < count) warnings.push({ code: 'few-cores', params: { found: bodies.length } });
+  if (unusual > bodies.length / 2) warnings.push({ code: 'unusual-build', params: USUAL_BUILD });
+  return warnings;
 }
 
-const fewCores = (found: number): string =>
-  `Only ${found === 1 ? 'one core was' : `${found} cores were`} found with this ball’s numbers, too few to say how far the drilled numbers may lie apart. Check the numbers for a slip before anything is drilled.`;
-
-const UNUSUAL_BUILD =
-  'This ball is at the edge of what is usually built: most of the cores with its numbers need an uncommon cover (under 3/4 in thick, lighter than 1.15 or heavier than 1.23 g/cc) or a lighter filler than is common.';
+/** A cover as it is usually built. */
+const USUAL_BUILD = {
+  thinCoverIn: to(THIN, INCH),
+  coverGcc: { least: to(LIGHT, GRAM_PER_CC), most: to(HEAVY, GRAM_PER_CC) },
+};

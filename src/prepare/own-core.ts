@@ -5,6 +5,8 @@ import { type InertiaNumbers, inertiaNumbers } from '../ball/drill/drilled-numbe
 import { fromMoments } from '../ball/mass/mass-properties.js';
 import { from, GRAM_PER_CC, INCH, OUNCE, POUND, to } from '../base/units.js';
 import { norm, type Vec3 } from '../math/vec3.js';
+import type { Assumption } from '../records/answers/statements/assumptions.js';
+import type { Caution } from '../records/answers/statements/cautions.js';
 import { Refusal } from '../records/refusals/refusal.js';
 import { LEAST_MASS_BIAS_IN, type OwnCoreBall, USUAL_CIRCUMFERENCE_IN } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
@@ -20,8 +22,8 @@ export interface OwnBall {
   readonly numbers: PublishedNumbers;
   readonly body: BallBody;
   /** What is known of the core, and what follows from it. */
-  readonly known: readonly string[];
-  readonly warnings: readonly string[];
+  readonly known: readonly Assumption[];
+  readonly warnings: readonly Caution[];
 }
 
 /**
@@ -87,18 +89,28 @@ function numbersOf(body: BallBody): {
   };
 }
 
-function knownOf(
+/** What is known of the core: what its file says, and what follows from it. */
+const knownOf = (
   { coreFile: { core }, weightLb }: OwnCoreBall,
   numbers: PublishedNumbers,
-  filler: number,
-): string[] {
-  const { cover, unit, parts } = core;
-  const count = parts.length === 1 ? 'one part' : `${parts.length} parts`;
-  const top = to(numbers.topMoment / numbers.radius, OUNCE).toFixed(1);
-  const cg = to(numbers.pinToCg * numbers.radius, INCH).toFixed(1);
-  return [
-    `The core is the ball’s own: ${core.name}, ${count}. Nothing is fitted, so the drilled numbers have no bands.`,
-    `Cover ${cover.thickness} ${unit} thick at ${cover.densityGcc} g/cc, as the core file says; the filler’s ${to(filler, GRAM_PER_CC).toFixed(2)} g/cc follow from the weight of ${weightLb} lb.`,
-    `From the core follow ${top} oz of top weight and a CG ${cg} in from the pin; the marker lies a quarter of the ball from the pin.`,
-  ];
-}
+  fillerDensity: number,
+): Assumption[] => [
+  { code: 'own-core', params: { name: core.name, parts: core.parts.length } },
+  {
+    code: 'own-core-cover',
+    params: {
+      thickness: core.cover.thickness,
+      unit: core.unit,
+      coverGcc: core.cover.densityGcc,
+      fillerGcc: to(fillerDensity, GRAM_PER_CC),
+      weightLb,
+    },
+  },
+  {
+    code: 'own-core-marks',
+    params: {
+      topWeightOz: to(numbers.topMoment / numbers.radius, OUNCE),
+      pinToCgIn: to(numbers.pinToCg * numbers.radius, INCH),
+    },
+  },
+];

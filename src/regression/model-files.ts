@@ -1,31 +1,34 @@
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
+import type { RegressionNotice } from '../records/answers/statements/regression-notices.js';
 import { CARD_FILE, cardSchema, MODEL_FILE, type ModelCard } from './card.js';
 import { fingerprint, isSamePhysics } from './fingerprint.js';
 
 /** Where the package keeps its model, in source and in the build alike. */
 export const MODELS = fileURLToPath(new URL('../../models/', import.meta.url));
 
-/** A model that may be used, or in one line why there is none. */
+/** A model that may be used, or why there is none. */
 export type StoredModel =
   | { readonly kind: 'ready'; readonly file: Uint8Array; readonly card: ModelCard }
-  | { readonly kind: 'unusable'; readonly why: string };
+  | { readonly kind: 'unusable'; readonly why: RegressionNotice };
 
 /**
  * Reads the model and makes sure of it: it is there, whole, and of the physics engine as it is now. Never throws.
  */
 export async function readModel(directory = MODELS): Promise<StoredModel> {
-  const unusable = (why: string): StoredModel => ({ kind: 'unusable', why });
+  const unusable = (code: RegressionNotice['code']): StoredModel => ({
+    kind: 'unusable',
+    why: { code, params: {} },
+  });
   const content = await readFile(`${directory}/${CARD_FILE}`, 'utf8').catch(() => null);
   const file = await readFile(`${directory}/${MODEL_FILE}`).catch(() => null);
-  if (content === null || file === null) return unusable('the fitted regression is missing');
+  if (content === null || file === null) return unusable('regression-missing');
   const card = parseCard(content);
   if (!card || card.file.sha256 !== createHash('sha256').update(file).digest('hex'))
-    return unusable('the fitted regression is damaged');
+    return unusable('regression-damaged');
   const rmse = card.outputs.map(({ si, heldOut }) => si * heldOut.rmse);
-  if (!isSamePhysics(card.physics, fingerprint(), rmse))
-    return unusable('the fitted regression is of an earlier physics engine');
+  if (!isSamePhysics(card.physics, fingerprint(), rmse)) return unusable('regression-of-earlier-engine');
   return { kind: 'ready', file, card };
 }
 

@@ -4,8 +4,13 @@ import type { LayoutNumbers } from '../records/text/layout-text.js';
 import type { Setting } from '../simulate/setting.js';
 import type { Outcome } from '../simulate/simulator.js';
 import { type GridStep, gridCandidates, keyOf, layoutOf } from './candidates/candidates.js';
-import { type Rejection, rejectByMarks } from './candidates/constraints.js';
-import { type NominalShot, type NominalShots, nominalShots } from './candidates/nominal-shots.js';
+import { rejectByMarks } from './candidates/constraints.js';
+import {
+  type NominalShot,
+  type NominalShots,
+  nominalShots,
+  type Rejected,
+} from './candidates/nominal-shots.js';
 import { pickDiffering } from './candidates/pick-differing.js';
 import { raceByPhysics, raceShots, raceSize } from './physics-race.js';
 import { score } from './scoring/score.js';
@@ -33,7 +38,7 @@ export interface SearchResult {
   /** Layouts the trade drills at marking resolution, before any was set aside. */
   readonly candidates: number;
   readonly shots: () => number;
-  readonly rejected: ReadonlyMap<Rejection, number>;
+  readonly rejected: readonly Rejected[];
   readonly surveyed: Surveyed;
   /** Mean score over plausible worlds by the fitted regression; null where it was not asked. */
   byRegression(layout: LayoutNumbers): number | null;
@@ -106,7 +111,7 @@ export async function search(
     attained,
     candidates: finest.length,
     shots: () => rolled.shots() + inWorlds.shots() + ('ranked' in surveyed ? surveyed.shots : 0),
-    rejected: rolled.rejected,
+    rejected: rolled.rejected(),
     surveyed,
     byRegression: (layout) => ('ranked' in surveyed ? (surveyed.expected(layout) ?? null) : null),
   };
@@ -121,8 +126,7 @@ async function withSurvey<T>(
   use: (surveyed: Surveyed) => Promise<T>,
 ): Promise<T> {
   const nominal = rolled.allowed();
-  if (nominal.length < LEAST_KNOWN)
-    return use({ why: 'too few layouts may be drilled to tune the regression to' });
+  if (nominal.length < LEAST_KNOWN) return use({ why: { code: 'too-few-layouts-to-tune', params: {} } });
   const regression = await openRegression(setting.models);
   if (regression.kind === 'unusable') return use(regression);
   try {

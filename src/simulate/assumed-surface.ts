@@ -115,7 +115,7 @@ export function drawSurface(
 }
 
 /** Finish at which a cover is taken to have the lane's own friction, grit. */
-const REFERENCE_GRIT = 2000;
+export const REFERENCE_GRIT = 2000;
 
 /** Greatest friction of a legal ball on a dry lane (secondary, USBC), and the least that the sport's materials allow (no source). */
 const GREATEST_FRICTION = 0.32;

@@ -26,7 +26,7 @@ const COARSE = 2;
 const MISSED = 1e6;
 
 /** Boards that the feet move for each at the arrows when the oil wears (common practice, no source). */
-const FEET_PER_ARROWS = 2;
+export const FEET_PER_ARROWS = 2;
 
 /**
  * Finds the line on which the ball with a given layout reaches the pocket, from nothing.

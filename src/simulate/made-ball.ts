@@ -23,11 +23,13 @@ export const AS_PUBLISHED: Made = { lowRg: 0, differential: 0, topWeight: 0, pin
  * research note on CG placement: made balls lie within 3 % of design); RG, top weight and pin-to-CG by what a scale and a
  * tape at the counter are off (common practice, no source).
  */
+export const MADE_WITHIN = { rgIn: 0.004, differentialShare: 0.03, topWeightOz: 0.25, pinToCgIn: 0.25 };
+
 const MOST_OFF = {
-  lowRg: from(0.004, INCH),
-  differential: 0.03,
-  topWeight: from(0.25, OUNCE),
-  pinToCg: from(0.25, INCH),
+  lowRg: from(MADE_WITHIN.rgIn, INCH),
+  differential: MADE_WITHIN.differentialShare,
+  topWeight: from(MADE_WITHIN.topWeightOz, OUNCE),
+  pinToCg: from(MADE_WITHIN.pinToCgIn, INCH),
 };
 
 /** @param within  draws between two numbers, all alike  @param radius  m */

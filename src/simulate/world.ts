@@ -93,8 +93,8 @@ function releaseDeviations(bowler: Bowler): Scatter {
 }
 
 /** How exactly a layout is marked by hand (one standard deviation): 1/16 in and 2°. Assumed, no source. */
-const MARKING_IN = 1 / 16;
-const MARKING_DEG = 2;
+export const MARKING_IN = 1 / 16;
+export const MARKING_DEG = 2;
 
 /** What worlds are drawn for. */
 export interface WorldDraw {

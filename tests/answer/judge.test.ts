@@ -3,12 +3,11 @@ import { judge } from '../../src/answer/judge.js';
 import { recommend } from '../../src/answer/recommend.js';
 import { rollAnswer } from '../../src/answer/roll-answer.js';
 import { numbersOf } from '../../src/prepare/mark-of.js';
-import {
-  type JudgeAnswer,
-  judgeAnswerSchema,
-  type RecommendAnswer,
-} from '../../src/records/answers/answer.js';
+import type { JudgeAnswer, RecommendAnswer } from '../../src/records/answers/answer.js';
+import { judgeAnswerSchema } from '../../src/records/answers/judge-answer.js';
+import { withSentences } from '../../src/report/wording/with-sentences.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
+import { said } from '../support/said.js';
 
 const options = { seed: 1, workers: 1, pinSide: 'above' as const };
 const inputs = {
@@ -37,7 +36,7 @@ describe('judge', () => {
   });
 
   test('keeps its schema; targets and score of a layout are those of the recommendation', () => {
-    expect(judgeAnswerSchema.parse(best)).toEqual(best);
+    expect(judgeAnswerSchema.parse(withSentences(best))).toEqual(withSentences(best));
     expect(best.targets).toEqual(recommended.targets);
     expect(best.layout.score).toBe(recommended.layouts[0].score);
     expect(best.layout.reaction).toEqual(recommended.layouts[0].reaction);
@@ -54,9 +53,9 @@ describe('judge', () => {
 
   test('a layout whose rings run over a hole is not allowed, and `roll` says the same of it', () => {
     expect(barred.verdict).toBe('not-allowed');
-    expect(barred.layout.objections.join()).toMatch(/ring/);
+    expect(said(barred.layout.objections)).toMatch(/ring/);
     const layout = { drillingAngleDeg: 50, pinToPapIn: 4.5, valAngleDeg: 110 };
-    expect(rollAnswer({ ...inputs, layout }).objections.join()).toMatch(/ring/);
+    expect(said(rollAnswer({ ...inputs, layout }).objections)).toMatch(/ring/);
   });
 
   test('shares lead from this layout to the best one, and every marking error is told', () => {

@@ -2,9 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { laneAnswer } from '../../src/answer/lane-answer.js';
 import { laneAnswerSchema } from '../../src/records/answers/lane-answer.js';
 import { type Lane, laneSchema } from '../../src/records/schemas/lane.js';
+import { withSentences } from '../../src/report/wording/with-sentences.js';
 import { NOMINAL_SURFACE } from '../../src/simulate/assumed-surface.js';
 import { patternOf } from '../../src/simulate/shot-problem.js';
 import { houseLane } from '../support/problems.js';
+import { said } from '../support/said.js';
 
 const even: Lane = {
   ...houseLane,
@@ -29,14 +31,14 @@ describe('a lane, read', () => {
     expect(oil.total / (20 * (41.5 / 12) * 40)).toBeCloseTo(1, 3);
     expect(oil.middleToOwn).toBeCloseTo(1, 10);
     expect(oil.endsByFoot[0].share).toBeCloseTo(15 / 40, 2);
-    expect(says.join(' ')).toMatch(/helps no miss/);
-    expect(says).toContain('Both sides are alike.');
+    expect(said(says)).toMatch(/helps no miss/);
+    expect(said(says)).toContain('Both sides are alike.');
   });
 
   test('a film ten times as thick in the middle is called forgiving', () => {
     const { oil, says } = laneAnswer(steep, 'right');
     expect(oil.middleToOwn).toBeCloseTo(10, 6);
-    expect(says.join(' ')).toMatch(/10\.0 times.*forgiving/);
+    expect(said(says)).toMatch(/10\.0 times.*forgiving/);
   });
 
   test('boards count from the own side: a lopsided lane tells right from left', () => {
@@ -46,7 +48,7 @@ describe('a lane, read', () => {
     expect(left.film[20].units[0]).toBe(60);
     expect([...left.film[20].units].reverse()).toEqual(right.film[20].units);
     expect(left.oil.meanUnits.own).toBeCloseTo(right.oil.meanUnits.far, 10);
-    expect(right.says.join(' ')).toMatch(/outside boards on the right carry 20 units, on the left 60/);
+    expect(said(right.says)).toMatch(/outside boards on the right carry 20 units, on the left 60/);
   });
 
   test('dry boards have the dry friction, heavy oil the oiled one', () => {
@@ -64,9 +66,9 @@ describe('a lane, read', () => {
     expect(wear!.carriedDown + wear!.carriedOff).toBeCloseTo(wear!.takenOfAll, 12);
     const fresh = laneAnswer(even, 'right').oil.total;
     expect(oil.total / fresh).toBeCloseTo(1 - wear!.carriedOff, 3);
-    expect(says.join(' ')).toMatch(/24 games/);
-    expect(assumptions.join(' ')).toMatch(/Wear: 24 games.*no measured law/);
-    expect(laneAnswer(even, 'right').assumptions.join(' ')).not.toMatch(/Wear/);
+    expect(said(says)).toMatch(/24 games/);
+    expect(said(assumptions)).toMatch(/Wear: 24 games.*no measured law/);
+    expect(said(laneAnswer(even, 'right').assumptions)).not.toMatch(/Wear/);
   });
 
   test('games on the other side leave this one fresh', () => {
@@ -87,7 +89,7 @@ describe('a lane, read', () => {
     for (const lane of [even, steep, { ...lopsided, games: 9 }])
       for (const hand of ['right', 'left'] as const) {
         const answer = laneAnswer(lane, hand);
-        expect(laneAnswerSchema.parse(answer)).toEqual(answer);
+        expect(laneAnswerSchema.parse(withSentences(answer))).toEqual(withSentences(answer));
       }
   });
 });
@@ -132,6 +134,6 @@ describe('lane files', () => {
     const answer = laneAnswer(bare as Lane, 'right');
     expect(answer.oil.total).toBe(0);
     expect(answer.oil.middleToOwn).toBeNull();
-    expect(laneAnswerSchema.parse(answer)).toEqual(answer);
+    expect(laneAnswerSchema.parse(withSentences(answer))).toEqual(withSentences(answer));
   });
 });

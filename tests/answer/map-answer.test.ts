@@ -3,7 +3,8 @@ import { drilledAnswer } from '../../src/answer/drilled-answer.js';
 import { mapAnswer } from '../../src/answer/map-answer.js';
 import { numbersOf } from '../../src/prepare/mark-of.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
-import { mapAnswerSchema } from '../../src/records/answers/answer.js';
+import { mapAnswerSchema } from '../../src/records/answers/map-answer.js';
+import { withSentences } from '../../src/report/wording/with-sentences.js';
 import { averageBowler, plainBall } from '../support/problems.js';
 
 const map = (over: Parameters<typeof mapAnswer>[1], ball = plainBall) =>
@@ -14,7 +15,7 @@ describe('mapAnswer', () => {
   const lobed = map('drilling-angle', { ...plainBall, coreShape: 'lobed' });
 
   test('keeps its schema, and each row is what `drilled` says of that layout', () => {
-    expect(mapAnswerSchema.parse(plain)).toEqual(plain);
+    expect(mapAnswerSchema.parse(withSentences(plain))).toEqual(withSentences(plain));
     const row = plain.rows[3];
     const alone = drilledAnswer(
       { bowler: averageBowler, ball: plainBall, layout: numbersOf(row.layout) },

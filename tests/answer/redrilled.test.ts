@@ -11,14 +11,16 @@ import type { Vec3 } from '../../src/math/vec3.js';
 import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { type OldMouth, oldHoles } from '../../src/prepare/old-holes.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
-import { drilledAnswerSchema } from '../../src/records/answers/answer.js';
+import { drilledAnswerSchema } from '../../src/records/answers/drilled-answer.js';
 import type { Ball } from '../../src/records/schemas/ball.js';
 import type { EarlierDrilling } from '../../src/records/schemas/earlier-drilling.js';
 import { usualGrip } from '../../src/records/schemas/grip.js';
 import { parseLayout } from '../../src/records/text/layout-text.js';
+import { withSentences } from '../../src/report/wording/with-sentences.js';
 import { expectNear } from '../support/expect-near.js';
 import { averageBowler, plainBall } from '../support/problems.js';
 import { refusalOf } from '../support/refusal-of.js';
+import { said } from '../support/said.js';
 
 const RADIUS = from(27, INCH) / (2 * Math.PI);
 const OLD: EarlierDrilling = {
@@ -116,10 +118,10 @@ describe('the answer for a redrilled ball', () => {
       { bowler: averageBowler, ball: drilledBefore(bare), layout: parseLayout('70 x 4 1/2 x 30') },
       { ounce: 'moment' },
     );
-    expect(drilledAnswerSchema.parse(given)).toEqual(given);
-    const said = given.assumptions.join(' ');
+    expect(drilledAnswerSchema.parse(withSentences(given))).toEqual(withSentences(given));
+    const assumed = said(given.assumptions);
     for (const words of ['drilled before', 'Plugs of 1.2 g/cc', 'usual fingertip sizes'])
-      expect(said).toContain(words);
+      expect(assumed).toContain(words);
   });
 
   test('plugs weigh their volume times their density: the slug’s bore and both inserts’, tips included', () => {
@@ -141,7 +143,7 @@ describe('the answer for a redrilled ball', () => {
   test('its own holes again take its plugs out whole, and no seam is left to warn of', () => {
     const { redrilled, legality } = answer(1.2, OLD.layout);
     expectNear((redrilled?.plugTakenOz ?? 0) / (redrilled?.plugOz ?? 1), 1, 1e-9);
-    expect(legality.findings.join(' ')).not.toMatch(/plugs/);
+    expect(said(legality.findings)).not.toMatch(/plugs/);
   });
 
   test('a new ball has none', () =>
@@ -166,14 +168,18 @@ describe('plugFindings (a web of 1/4 in: common practice, no source)', () => {
   });
   /** A new thumb hole, 1 in wide, `apartIn` from the centre of an old ring hole, 1 in wide. */
   const findings = (apartIn: number, oldWidthIn = 1, pin_B: Vec3 = [0, 1, 0]): string =>
-    plugFindings(
-      { R_BC: IDENTITY, pap_B: at(5), pin_B, marker_B: [0, -1, 0] },
-      {
-        ...base,
-        holes: [hole(0, 1)],
-        oldMouths: [{ name: 'ring', drilling: 1, mouth_C: at(apartIn), radius: from(oldWidthIn, INCH) / 2 }],
-      },
-    ).join(' ');
+    said(
+      plugFindings(
+        { R_BC: IDENTITY, pap_B: at(5), pin_B, marker_B: [0, -1, 0] },
+        {
+          ...base,
+          holes: [hole(0, 1)],
+          oldMouths: [
+            { name: 'ring', drilling: 1, mouth_C: at(apartIn), radius: from(oldWidthIn, INCH) / 2 },
+          ],
+        },
+      ),
+    );
 
   test.each([
     { apartIn: 1.3, oldWidthIn: 1, says: /^$/, name: 'well beside it' },

@@ -1,10 +1,12 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { type SheetAnswer, sheetAnswerSchema } from '../../src/records/answers/sheet-answer.js';
 import { loadRuleSets } from '../../src/records/shared/rules.js';
+import { withSentences } from '../../src/report/wording/with-sentences.js';
 import { d3Arc } from '../oracles/great-circle.js';
 import { realSheet } from '../report/sheet/real-sheets.js';
 import { expectNear } from '../support/expect-near.js';
 import { houseLane } from '../support/problems.js';
+import { said } from '../support/said.js';
 
 describe('sheetAnswer', () => {
   let answer: SheetAnswer;
@@ -13,7 +15,8 @@ describe('sheetAnswer', () => {
   });
 
   test('has the shape of the published schema, and survives JSON', () => {
-    expect(sheetAnswerSchema.parse(JSON.parse(JSON.stringify(answer)))).toEqual(answer);
+    const printed = withSentences(answer);
+    expect(sheetAnswerSchema.parse(JSON.parse(JSON.stringify(printed)))).toEqual(printed);
   });
 
   test('marks lie on the ball as the layout says (arcs by d3-geo 3.1.2)', () => {
@@ -66,7 +69,7 @@ describe('sheetAnswer', () => {
   test('without a lane there are no rings, and no assumption about one', async () => {
     const bare = await realSheet();
     expect(bare.rings).toBeNull();
-    expect(bare.assumptions.join(' ')).not.toMatch(/film|Friction/);
+    expect(said(bare.assumptions)).not.toMatch(/film|Friction/);
   });
 
   test('the same inputs give the same answer', async () => {

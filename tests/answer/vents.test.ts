@@ -14,6 +14,7 @@ import { simulator } from '../../src/simulate/simulator.js';
 import { NOMINAL_WORLD } from '../../src/simulate/world.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 import { refusalOf } from '../support/refusal-of.js';
+import { said } from '../support/said.js';
 
 const vented = (...vents: VentRecord[]): Bowler => ({
   ...averageBowler,
@@ -38,13 +39,13 @@ describe('vents and the rules (World Bowling 11.12, 2019 issue: at most 1/4 in; 
   test('a wider one is not, and the finding says how wide', () => {
     const { legal, findings } = factsOf(vented({ ...THUMB_VENT, diameterIn: 0.3125 })).legality;
     expect(legal).toBe(false);
-    expect(findings.join(' ')).toContain('0.313 in wide; at most 0.25 in');
+    expect(said(findings)).toContain('5/16 in wide; at most 1/4 in');
   });
 
   test('two into one hole are not', () => {
     const { legal, findings } = factsOf(vented(THUMB_VENT, { ...THUMB_VENT, overIn: -1.1 })).legality;
     expect(legal).toBe(false);
-    expect(findings.join(' ')).toContain('thumb');
+    expect(said(findings)).toContain('thumb');
   });
 });
 

@@ -89,13 +89,13 @@ async function engines(
   await rolled.roll(grid(0.5, 10));
   const nominal = rolled.allowed();
   const regression = await openRegression();
-  if (regression.kind === 'unusable') throw new Error(regression.why);
+  if (regression.kind === 'unusable') throw new Error(regression.why.code);
   const targets = targetsOf(
     WANT,
     nominal.map(({ outcome }) => outcome),
   );
   const scorer = await problemScorer(layouts, nominal, targets, setting, regression);
-  if ('why' in scorer) throw new Error(scorer.why);
+  if ('why' in scorer) throw new Error(scorer.why.code);
   const all = Int32Array.from(layouts.keys());
   const timed = async (run: (world: number) => Promise<unknown>): Promise<number> => {
     const start = performance.now();

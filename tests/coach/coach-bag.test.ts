@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { coachBag } from '../../src/coach/coach-bag.js';
 import { coachPairOf } from '../support/coach-answer.js';
+import { said } from '../support/said.js';
 
 const bagOf = (hooks: readonly number[], hookStartFt = 40) =>
   coachBag(hooks.map((totalHookBoards, i) => coachPairOf(`ball ${i + 1}`, { totalHookBoards, hookStartFt })));
@@ -18,7 +19,7 @@ test('coachBag: the same hook at another place is another ball', () => {
 test('coachBag: a step much wider than the others is a gap, even steps are none', () => {
   expect(bagOf([20, 22.5, 25, 27.5]).gaps).toEqual([]);
   expect(bagOf([20, 22, 24, 36]).gaps).toEqual([{ fromBoards: 24, toBoards: 36 }]);
-  expect(bagOf([20, 22, 24, 36]).says.at(-1)).toBe(
+  expect(said(bagOf([20, 22, 24, 36]).says.slice(-1))).toBe(
     'Nothing lies between ball 3 (24.0 boards of hook) and ball 4 (36.0).',
   );
 });

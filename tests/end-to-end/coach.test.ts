@@ -27,7 +27,7 @@ test('coach: parts join to the whole, whatever the number of workers, and a seco
   expect(readFileSync(join(folder.path, 'all.jsonl'), 'utf8')).toBe(written);
 });
 
-test('coach: what cannot be is told in the person’s units, from a kept file too, and lines of another edition are made anew', async () => {
+test('coach: what cannot be is told in the person’s units, from a kept file too, and a file of another version is refused', async () => {
   const vents = [{ into: 'thumb', diameterIn: 0.25, overIn: 0.2, upIn: -2.7 }];
   const bowler = folder.write('vent.json', { ...demo.bowler(), grip: { ...usualGrip(true), vents } });
   const given = ['coach', '--bowlers', bowler, '--balls', 'plain-low', '--lanes', 'short', '--workers', '1'];
@@ -51,9 +51,11 @@ test('coach: what cannot be is told in the person’s units, from a kept file to
   expect(readFileSync(kept, 'utf8')).toBe(written);
 
   const { refusals: _, ...older } = { ...line, schema: 'flarewise/coach-fault/1' };
-  const done = { schema: 'flarewise/coach-done/1', key: 'of another edition' };
+  const done = { schema: 'flarewise/coach-done/1', key: 'of another version' };
   writeFileSync(kept, [older, done].map((each) => `${JSON.stringify(each)}\n`).join(''));
-  expect(await shown()).toContain('from 5.1 mm over, -68.6 mm up');
+  const refused = await run('--jsonl');
+  expect(refused.code).toBe(2);
+  expect(refused.err).toContain('Another version wrote it.');
 });
 
 test('coach: an unknown id is told by the flag that was typed; exit 2', async () => {

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { recommendAnswerSchema } from '../../src/records/answers/answer.js';
+import { recommendAnswerSchema } from '../../src/records/answers/recommend-answer.js';
 import { type Ended, runCli } from '../support/run-cli.js';
 
 describe('flarewise with no terminal attached', () => {

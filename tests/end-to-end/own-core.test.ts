@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { mapAnswerSchema, recommendAnswerSchema } from '../../src/records/answers/answer.js';
+import { mapAnswerSchema } from '../../src/records/answers/map-answer.js';
+import { recommendAnswerSchema } from '../../src/records/answers/recommend-answer.js';
 import { binaryStl, box, type Facet } from '../ball/mesh/make-stl.js';
 import { demo, scratchFolder } from '../support/demo-files.js';
 import { type Ended, runCli } from '../support/run-cli.js';
@@ -134,8 +135,8 @@ describe.each(['own-solids', 'own-mesh'])('the demo ball %s', (ball) => {
     const answer = recommendAnswerSchema.parse(JSON.parse(alone.out));
     expect(answer.layouts.length).toBeGreaterThan(1);
     expect(answer.inputs.ball).not.toHaveProperty('coreFile');
-    expect(answer.assumptions.join()).toContain('The core is the ball’s own');
-    expect(answer.layouts[0].reasons.join()).toContain("the ball's own core");
+    expect(answer.assumptions.map(({ text }) => text).join()).toContain('The core is the ball’s own');
+    expect(answer.layouts[0].reasons.map(({ text }) => text).join()).toContain("the ball's own core");
     expect(pooled.out).toBe(alone.out);
   });
 

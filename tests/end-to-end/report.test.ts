@@ -4,7 +4,7 @@ import { Chalk } from 'chalk';
 import { afterAll, expect, test } from 'vitest';
 import { pageFacts } from '../../src/answer/page-facts.js';
 import { demoInputs } from '../../src/cli/files/demo-inputs.js';
-import { recommendAnswerSchema } from '../../src/records/answers/answer.js';
+import { recommendAnswerSchema } from '../../src/records/answers/recommend-answer.js';
 import { DEMO } from '../../src/records/read/shelf.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import { paintWith } from '../../src/report/text/paint.js';

@@ -4,11 +4,13 @@ import { noLine } from '../../src/explain/no-line.js';
 import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
-import { rollAnswerSchema } from '../../src/records/answers/answer.js';
+import { rollAnswerSchema } from '../../src/records/answers/roll-answer.js';
 import type { Bowler } from '../../src/records/schemas/bowler.js';
+import { withSentences } from '../../src/report/wording/with-sentences.js';
 import { findLine } from '../../src/simulate/line.js';
 import { unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
+import { said } from '../support/said.js';
 
 /** From board 10 a strong hook crosses past the pocket, or is sent into the gutter. */
 const outside: Bowler = { ...averageBowler, revRateRpm: 440, axisRotationDeg: 62, laydownBoard: 10 };
@@ -22,16 +24,16 @@ describe('when no line reaches the pocket', () => {
     expect(answer.why).toBe('hooks-past');
     expect(answer.nearest.laydownBoard).toBe(10);
     expect(answer.nearest.pinsBoard).toBeGreaterThan(18.5);
-    expect(answer.says).toMatch(/hooks too much.*board 10.*gutter/);
+    expect(said([answer.says])).toMatch(/hooks too much.*board 10.*gutter/);
   });
 
   test('every remedy it names does bring the ball to the pocket', () => {
-    expect(answer.remedies[0]).toMatch(/^Another laydown board: a line from board \d+/);
+    expect(said(answer.remedies.slice(0, 1))).toMatch(/^Another laydown board: a line from board \d+/);
     const { laydownBoard: _own, ...anywhere } = outside;
     expect(findLine(unaimedProblem(houseLane, anywhere, plainBall, ball), layout).reachesPocket).toBe(true);
     for (const remedy of answer.remedies.slice(1)) {
-      const grit = /(\d+) grit instead/.exec(remedy)?.[1];
-      const faster = /^(\d) mph faster/.exec(remedy)?.[1];
+      const grit = /(\d+) grit instead/.exec(said([remedy]))?.[1];
+      const faster = /^(\d) mph faster/.exec(said([remedy]))?.[1];
       const changed = findLine(
         unaimedProblem(
           houseLane,
@@ -41,13 +43,13 @@ describe('when no line reaches the pocket', () => {
         ),
         layout,
       );
-      expect(changed.reachesPocket, remedy).toBe(true);
+      expect(changed.reachesPocket, said([remedy])).toBe(true);
     }
   });
 
   test('roll says so in its answer, which keeps its schema', () => {
     const rolled = rollAnswer({ bowler: outside, ball: plainBall, lane: houseLane, layout: MIDDLE_LAYOUT });
-    expect(rollAnswerSchema.parse(rolled)).toEqual(rolled);
+    expect(rollAnswerSchema.parse(withSentences(rolled))).toEqual(withSentences(rolled));
     expect(rolled.noLine).toEqual(answer);
     expect(rolled.line.reachesPocket).toBe(false);
     expect(rolled.missRoom).toBeNull();

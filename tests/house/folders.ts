@@ -77,6 +77,7 @@ export const FOLDERS: readonly Folder[] = [
     'report/wording': 'all sentences: codes and numbers in, English in the person’s units out',
     'report/wording/refusals':
       'what cannot be computed with, as faults: which field, which rule, what was given, what to do',
+    'report/wording/statements': 'a table of sentences for each topic of `records/answers/statements`',
     'report/text': 'page, tables, wrapping, units and digits',
   }),
   ...of('shared', {
@@ -84,6 +85,7 @@ export const FOLDERS: readonly Folder[] = [
     'records/read': 'files into records, with every fault named',
     'records/answers': 'the shapes of all answers, and their JSON Schemas',
     'records/refusals': 'what records say and cannot be, as codes and numbers',
+    'records/answers/statements': 'what answers say, as codes and numbers: a topic a file',
     'records/schemas': 'the shapes of bowler, ball, core, grip, lane, layout and want',
     'records/shared': 'data of `shared`: rule sets, trade ranges, glossary',
     'records/text': 'what people type: layouts, fractions, quantities, names',

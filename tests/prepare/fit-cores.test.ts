@@ -5,6 +5,7 @@ import { type CoreFitter, fitCores } from '../../src/prepare/fit-cores.js';
 import type { PublishedBall } from '../../src/records/schemas/ball.js';
 import { plainBall } from '../support/problems.js';
 import { type Refused, refusalOf } from '../support/refusal-of.js';
+import { said } from '../support/said.js';
 
 const { coreShape: _, ...unshaped } = { ...(plainBall as PublishedBall), coreShape: undefined };
 const ballOf = (given: Partial<PublishedBall>): PublishedBall => ({ ...unshaped, ...given });
@@ -28,8 +29,8 @@ test('coresOf: fewer cores than asked for are told, and the numbers are not blam
   const few: CoreFitter = (published) => fitEnsemble(published, 7);
   const { bodies, warnings } = coresOf(ballOf({ coreShape: 'plain' }), 'right', 'moment', 64, few);
   expect(bodies.length).toBe(7);
-  expect(warnings.join()).toMatch(/Only 7 cores .* too few to say/);
-  expect(warnings.join()).not.toMatch(/maker/);
+  expect(said(warnings)).toMatch(/Only 7 cores .* too few to say/);
+  expect(said(warnings)).not.toMatch(/maker/);
   expect(coresOf(ballOf({ coreShape: 'plain' }), 'right', 'moment', 64).warnings).toEqual([]);
 });
 
@@ -42,7 +43,7 @@ test.each([
   const ball = ballOf({ weightLb: lb, rgIn: rg, differentialIn: 0.05 });
   const { bodies, warnings } = coresOf(ball, 'right', 'moment', 64);
   expect(bodies.length).toBe(64);
-  expect(/edge of what is usually built/.test(warnings.join())).toBe(says);
+  expect(/edge of what is usually built/.test(said(warnings))).toBe(says);
 });
 
 /** What is said of a ball that cannot be. */

@@ -11,6 +11,7 @@ import { type Ball, ballSchemaFor } from '../../src/records/schemas/ball.js';
 import { parseLayout } from '../../src/records/text/layout-text.js';
 import { expectNear } from '../support/expect-near.js';
 import { averageBowler, plainBall } from '../support/problems.js';
+import { said } from '../support/said.js';
 
 const lobed = (given: { lobes?: number; lobeFromMarkDeg?: number } = {}): Ball =>
   ({ ...plainBall, coreShape: 'lobed', ...given }) as Ball;
@@ -69,9 +70,7 @@ test('a left-hander’s ball with its noses the other way round is the mirror im
 
 describe('what is not known of the noses is said', () => {
   const assumed = (ball: Ball): string =>
-    mapAnswer({ bowler: averageBowler, ball, around: MIDDLE_LAYOUT }, 'drilling-angle').assumptions.join(
-      '\n',
-    );
+    said(mapAnswer({ bowler: averageBowler, ball, around: MIDDLE_LAYOUT }, 'drilling-angle').assumptions);
   const { coreShape: _, ...unshaped } = { ...plainBall, coreShape: undefined };
 
   test.each([

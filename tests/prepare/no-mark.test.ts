@@ -8,11 +8,9 @@ import { sheetAnswer } from '../../src/answer/sheet-answer.js';
 import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { layoutOnBall } from '../../src/prepare/layout-on-ball.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
-import {
-  drilledAnswerSchema,
-  type RecommendAnswer,
-  recommendAnswerSchema,
-} from '../../src/records/answers/answer.js';
+import type { RecommendAnswer } from '../../src/records/answers/answer.js';
+import { drilledAnswerSchema } from '../../src/records/answers/drilled-answer.js';
+import { recommendAnswerSchema } from '../../src/records/answers/recommend-answer.js';
 import { sheetAnswerSchema } from '../../src/records/answers/sheet-answer.js';
 import type { Ball } from '../../src/records/schemas/ball.js';
 import { readLayout } from '../../src/records/text/written-layout.js';
@@ -21,9 +19,11 @@ import { mapReport } from '../../src/report/screens/map-report.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
 import { sheetText } from '../../src/report/sheet/sheet-blocks.js';
 import { UNITS } from '../../src/report/text/display-units.js';
+import { withSentences } from '../../src/report/wording/with-sentences.js';
 import { pageOf } from '../support/page.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 import { refusalOf } from '../support/refusal-of.js';
+import { said } from '../support/said.js';
 
 /* A symmetric ball whose CG lies on its pin: nothing on it shows a direction. */
 const ball = { ...plainBall, pinToCgIn: 0 } as Ball;
@@ -37,7 +37,7 @@ const SAID = /no mark to aim at and no drilling angle/;
 describe('a ball without a mark', () => {
   test('any drilling angle is taken and none is kept; drilled says so', () => {
     const answer = drilled('70 x 4 1/2 x 30');
-    expect(drilledAnswerSchema.parse(answer)).toEqual(answer);
+    expect(drilledAnswerSchema.parse(withSentences(answer))).toEqual(withSentences(answer));
     expect(answer).toEqual(drilled('15 x 4 1/2 x 30'));
     expect(answer.layout).toMatchObject({
       text: 'pin 4 1/2 x VAL 30',
@@ -45,7 +45,7 @@ describe('a ball without a mark', () => {
       markerToPapIn: null,
     });
     expect(answer.marks.map(({ mark }) => mark)).not.toContain('CG mark');
-    expect(answer.assumptions.join()).toMatch(SAID);
+    expect(said(answer.assumptions)).toMatch(SAID);
     const screen = drilledReport(answer, pageOf(80)).replace(/\s+/g, ' ');
     expect(screen).toContain('No drilling angle, pin 4 1/2 in from the PAP, VAL angle 30°');
     expect(screen).not.toMatch(/Drilling angle \d/);
@@ -87,13 +87,13 @@ describe('a ball without a mark', () => {
       { bowler: averageBowler, ball, lane: null, layout: on('70 x 4 1/2 x 30') },
       { date: '2026-03-01', seed: 1, ounce: 'moment' },
     );
-    expect(sheetAnswerSchema.parse(answer)).toEqual(answer);
+    expect(sheetAnswerSchema.parse(withSentences(answer))).toEqual(withSentences(answer));
     expect(answer.tape.given).toEqual(['pin']);
     expect(answer.tape.readBack.drillingAngleDeg).toBeNull();
     const words = JSON.stringify(sheetText(answer, UNITS.trade));
     expect(words).toContain('any direction');
     expect(words).not.toMatch(/drilling angle -?\d|CG mark to PAP/);
-    expect(answer.assumptions.join()).toMatch(SAID);
+    expect(said(answer.assumptions)).toMatch(SAID);
   });
 
   test('a lobed core may then stand any way: its band spans what drilling angles do to one with a mark', () => {
@@ -103,7 +103,7 @@ describe('a ball without a mark', () => {
     const [small, large] = [30, 70].map((angle) => drilled(`${angle} x 4 1/2 x 35`, withMark));
     const any = drilled('50 x 4 1/2 x 35', lobed);
     expect(spread(any)).toBeGreaterThan(Math.max(spread(small!), spread(large!)));
-    expect(any.assumptions.join()).toMatch(/turned every way/);
+    expect(said(any.assumptions)).toMatch(/turned every way/);
     const { bodies } = ballProblem(lobed, averageBowler, 'moment');
     // 64 directions of the first nose, none nearer to another than half of an even spread
     const turns = bodies.map(({ core }) => Math.atan2(core[1]!.c[1], core[1]!.c[0])).sort((a, b) => a - b);
@@ -121,23 +121,23 @@ describe('recommend and judge on a ball without a mark', () => {
   });
 
   test('layouts differ by where the pin lies alone, and nothing is said of a drilling angle', () => {
-    expect(recommendAnswerSchema.parse(answer)).toEqual(answer);
+    expect(recommendAnswerSchema.parse(withSentences(answer))).toEqual(withSentences(answer));
     const texts = [answer.middle, ...answer.layouts].map(({ text }) => text);
     for (const text of texts) expect(text).toMatch(/^pin .* x VAL \d+$/);
     expect(new Set(answer.layouts.map(({ text }) => text)).size).toBe(answer.layouts.length);
     for (const { steps, shares } of answer.layouts) {
-      expect(steps.map(({ change }) => change).join()).not.toMatch(/drilling/);
+      expect(said(steps.map(({ change }) => change))).not.toMatch(/drilling/);
       expect(shares.score.drillingAngle).toBeCloseTo(0, 9);
     }
-    expect(answer.practice.map(({ belief }) => belief).join()).not.toMatch(/drilling/);
-    expect(answer.assumptions.join()).toMatch(SAID);
+    expect(said(answer.practice)).not.toMatch(/drilling/);
+    expect(said(answer.assumptions)).toMatch(SAID);
     expect(recommendationReport(answer, pageOf(80))).not.toMatch(/[Dd]rilling angle \d/);
   });
 
   test('judge leaves out what a wrong drilling angle would cost', async () => {
     const judged = await judge({ ...inputs, layout: on('20 x 4 x 40') }, options);
     expect(judged.layout.text).toBe('pin 4 x VAL 40');
-    expect(judged.marking.map(({ error }) => error).join()).not.toMatch(/drilling/);
-    expect(judged.assumptions.join()).toMatch(SAID);
+    expect(said(judged.marking.map(({ error }) => error))).not.toMatch(/drilling/);
+    expect(said(judged.assumptions)).toMatch(SAID);
   });
 });

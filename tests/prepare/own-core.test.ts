@@ -17,6 +17,7 @@ import { within } from '../support/arbitraries.js';
 import { asymmetricCore, BAR, BODY, ballAround, core } from '../support/core-files.js';
 import { expectNear } from '../support/expect-near.js';
 import { averageBowler } from '../support/problems.js';
+import { said } from '../support/said.js';
 
 const leftHander: Bowler = { ...averageBowler, hand: 'left' };
 
@@ -141,8 +142,8 @@ describe('a core drawn as a mesh', () => {
     const outward = ballAround(given, { 'body.stl': binaryStl(egg) });
     const inward = ballAround(given, { 'body.stl': binaryStl(insideOut(egg)) });
     for (const hand of ['right', 'left'] as const) {
-      expect(ownBall(outward, hand).warnings.join()).not.toContain('turned over');
-      expect(ownBall(inward, hand).warnings.join()).toContain('turned over');
+      expect(said(ownBall(outward, hand).warnings)).not.toContain('turned over');
+      expect(said(ownBall(inward, hand).warnings)).toContain('turned over');
       expectNear(ownBall(inward, hand).numbers.lowRg, ownBall(outward, hand).numbers.lowRg, 1e-12);
     }
   });
@@ -196,7 +197,7 @@ describe('a core drawn another way is the same core', () => {
 });
 
 describe('ownBall', () => {
-  const warningsOf = (ball: OwnCoreBall): string => ownBall(ball, 'right').warnings.join('\n');
+  const warningsOf = (ball: OwnCoreBall): string => said(ownBall(ball, 'right').warnings);
   const upright = core({ parts: [BODY] as unknown as Core['parts'] });
 
   test('has nothing to warn of in a core whose axes are its marks and whose numbers are allowed', () =>

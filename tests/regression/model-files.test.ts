@@ -2,6 +2,7 @@ import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import type { RegressionNotice } from '../../src/records/answers/statements/regression-notices.js';
 import { CARD_FILE, MODEL_FILE } from '../../src/regression/card.js';
 import { MODELS, readModel } from '../../src/regression/model-files.js';
 
@@ -13,9 +14,9 @@ beforeEach(async () => {
 afterEach(() => rm(folder, { recursive: true }));
 
 /** Why the model in the folder is not used; null when it is. */
-const why = async (): Promise<string | null> => {
+const why = async (): Promise<RegressionNotice['code'] | null> => {
   const stored = await readModel(folder);
-  return stored.kind === 'unusable' ? stored.why : null;
+  return stored.kind === 'unusable' ? stored.why.code : null;
 };
 
 /** Writes the card again with something in it changed. */
@@ -32,7 +33,7 @@ test('a whole copy is ready', async () => {
 
 test.each([MODEL_FILE, CARD_FILE])('without %s it is missing', async (name) => {
   await rm(join(folder, name));
-  expect(await why()).toBe('the fitted regression is missing');
+  expect(await why()).toBe('regression-missing');
 });
 
 test('with one bit of the file turned it is damaged', async () => {
@@ -40,22 +41,22 @@ test('with one bit of the file turned it is damaged', async () => {
   const file = await readFile(path);
   file[file.length >> 1] ^= 1;
   await writeFile(path, file);
-  expect(await why()).toBe('the fitted regression is damaged');
+  expect(await why()).toBe('regression-damaged');
 });
 
 test.each(['', '{', '{}', '[]', 'null'])('with a card of %j it is damaged', async (content) => {
   await writeFile(join(folder, CARD_FILE), content);
-  expect(await why()).toBe('the fitted regression is damaged');
+  expect(await why()).toBe('regression-damaged');
 });
 
 test('with a card that lacks a part it is damaged', async () => {
   await changeCard((card) => Object.assign(card, { fit: {} }));
-  expect(await why()).toBe('the fitted regression is damaged');
+  expect(await why()).toBe('regression-damaged');
 });
 
 test('with other physics on its card it is of an earlier engine', async () => {
   await changeCard(({ physics }) => {
     physics.numbers[2] += 0.05; // m of total hook: two boards
   });
-  expect(await why()).toBe('the fitted regression is of an earlier physics engine');
+  expect(await why()).toBe('regression-of-earlier-engine');
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Objection } from '../../src/records/answers/statements/objections.js';
 import { drilledReport } from '../../src/report/screens/drilled-report.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
 import { rollReport } from '../../src/report/screens/roll-report.js';
@@ -6,6 +7,7 @@ import type { Page } from '../../src/report/text/page.js';
 import { columnsOf } from '../../src/report/text/wrap.js';
 import { pageOf } from '../support/page.js';
 import { drilledAnswer, lane, recommendAnswer, rollAnswer } from '../support/recommend-answer.js';
+import { said } from '../support/said.js';
 
 const reports: readonly [string, (page: Page) => string][] = [
   ['recommendation', (page) => recommendationReport(recommendAnswer, page)],
@@ -43,7 +45,7 @@ describe.each(reports)('%s report', (_name, report) => {
   test('ends with every caution', () => {
     const text = oneLine(report(pageOf(80)));
     const cautions = text.slice(text.indexOf('Before drilling'));
-    for (const caution of recommendAnswer.cautions) expect(cautions).toContain(caution);
+    for (const caution of recommendAnswer.cautions) expect(cautions).toContain(said([caution]));
   });
 
   test('never shows NaN or undefined', () => {
@@ -110,14 +112,16 @@ describe('recommendation report', () => {
   });
 
   test('says when the usual layout it compares with would itself be set aside', () => {
-    const objections = ['an oil ring would run over a hole'];
+    const objections: Objection[] = [{ code: 'ring-near-hole', params: {} }];
     const text = oneLine(
       recommendationReport(
         { ...recommendAnswer, middle: { ...recommendAnswer.middle, objections } },
         pageOf(80),
       ),
     );
-    expect(text).toContain('The usual layout would itself be set aside: an oil ring would run over a hole.');
+    expect(text).toContain(
+      'The usual layout would itself be set aside: an oil ring would run over or too near to a hole.',
+    );
   });
 });
 
@@ -126,7 +130,7 @@ describe('drilled report', () => {
 
   test('an illegal layout is called so in words', () => {
     expect(text).toContain('NOT within Fixture rules');
-    expect(text).toContain('Static weight to the top is 3.4 oz');
+    expect(text).toContain('Top weight 3.4 oz exceeds 3 oz');
   });
 
   test('an uncertain axis is called so', () => {

@@ -75,7 +75,7 @@ function engine() {
       get: (layout: LayoutNumbers) => (isAllowed(layout) ? { layout, outcome } : undefined),
       isRejected: (layout: LayoutNumbers) => !isAllowed(layout),
       allowed: () => [],
-      rejected: new Map(),
+      rejected: () => [],
       shots: () => 0,
     },
     inWorlds: {

@@ -126,7 +126,7 @@ export async function prove(
           shots: result.shots(),
           ...(await blindly(ranked[0], result, blind)),
           regression: 'why' in surveyed ? null : await alone(brute, result, setting),
-          why: 'why' in surveyed ? surveyed.why : null,
+          why: 'why' in surveyed ? surveyed.why.code : null,
         };
       },
       models,
@@ -161,11 +161,11 @@ async function alone(
   setting: Setting,
 ): Promise<RegressionProof> {
   const regression = await openRegression(setting.models);
-  if (regression.kind === 'unusable') throw new Error(regression.why);
+  if (regression.kind === 'unusable') throw new Error(regression.why.code);
   const shots = new Map(found.map(({ layout, outcome }) => [keyOf(layout), { layout, outcome }]));
   const nominal = layouts.map((layout): NominalShot => shots.get(keyOf(layout))!);
   const scorer = await problemScorer(layouts, nominal, targets, setting, regression);
-  if ('why' in scorer) throw new Error(scorer.why);
+  if ('why' in scorer) throw new Error(scorer.why.code);
   const all = Int32Array.from(layouts.keys());
   const some = Int32Array.from(blindLayouts(layouts.length));
   const expected = layouts.map(() => 0);

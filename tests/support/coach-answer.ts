@@ -4,7 +4,7 @@ import { reaction } from './recommend-answer.js';
 
 /** A made-up line of a coach's table, with some reaction numbers of its best layout. */
 export const coachPairOf = (ball: string, numbers: Partial<ReactionAnswer> = {}): CoachPair => ({
-  schema: 'flarewise/coach-pair/1',
+  schema: 'flarewise/coach-pair/2',
   bowler: 'Kim',
   ball,
   lane: 'House',
@@ -19,5 +19,5 @@ export const coachPairOf = (ball: string, numbers: Partial<ReactionAnswer> = {})
   middle: { layout: '50 x 4 1/2 x 35', score: 91, reaction },
   levers: [],
   advice: 'layout',
-  says: 'Over the usual middle layout, in points: the layout 45 x 4 x 43 +6.',
+  says: { code: 'something-helps', params: { ways: [{ layout: '45 x 4 x 43', gain: 6 }] } },
 });

@@ -22,7 +22,7 @@ const {
 };
 /** A made-up second opinion on the second layout of the made-up recommendation. */
 export const judgeAnswer: JudgeAnswer = {
-  schema: 'flarewise/judge/1',
+  schema: 'flarewise/judge/2',
   version,
   seed,
   inputs,
@@ -35,7 +35,14 @@ export const judgeAnswer: JudgeAnswer = {
   best,
   confidence: { bestBeatsIt: 0.78, beatsMiddle: 0.6, worlds: 200 },
   shares,
-  marking: [{ error: '1/16 in of pin-to-PAP', score: -1.2, flareIn: 0.05, totalHookBoards: -0.1 }],
+  marking: [
+    {
+      error: { code: 'pin-to-pap-off', params: { byIn: 1 / 16 } },
+      score: -1.2,
+      flareIn: 0.05,
+      totalHookBoards: -0.1,
+    },
+  ],
   assumptions,
   cautions,
 };

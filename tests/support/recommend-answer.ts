@@ -1,6 +1,7 @@
 import type {
   DrilledAnswer,
   LayoutAnswer,
+  LegalityAnswer,
   LineAnswer,
   MissRoomAnswer,
   PathPoint,
@@ -11,6 +12,8 @@ import type {
   SimulatedLayout,
 } from '../../src/records/answers/answer.js';
 import type { BallFace } from '../../src/records/answers/ball-face.js';
+import type { Assumption } from '../../src/records/answers/statements/assumptions.js';
+import type { Caution } from '../../src/records/answers/statements/cautions.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
 
 /*
@@ -176,11 +179,11 @@ export const face: BallFace = {
   ],
 };
 
-const legality = {
+const legality: LegalityAnswer = {
   ruleSet: 'Fixture rules',
   edition: 'edition of the fixture',
   legal: true,
-  findings: ['Static weights are within 3 oz in each direction.', 'Three gripping holes, no balance hole.'],
+  findings: [{ code: 'hole-cuts-pin', params: {} }],
 };
 
 const ranked = (rank: number, at: LayoutAnswer, score: number, roll: ReactionAnswer): RankedLayout => ({
@@ -202,7 +205,7 @@ const ranked = (rank: number, at: LayoutAnswer, score: number, roll: ReactionAns
   },
   steps: [
     {
-      change: 'drilling angle +5° (75 x 4 1/2 x 30)',
+      change: { code: 'drilling-angle-by', params: { byDeg: 5 } },
       score: -2.2,
       hookStartFt: 0.31,
       sharpnessDegPerFt: 0.013,
@@ -210,7 +213,7 @@ const ranked = (rank: number, at: LayoutAnswer, score: number, roll: ReactionAns
       flareIn: -0.04,
     },
     {
-      change: 'pin-to-PAP +1/8 in (70 x 4 5/8 x 30)',
+      change: { code: 'pin-to-pap-by', params: { byIn: 0.125 } },
       score: -4.8,
       hookStartFt: 0.42,
       sharpnessDegPerFt: 0.021,
@@ -218,7 +221,7 @@ const ranked = (rank: number, at: LayoutAnswer, score: number, roll: ReactionAns
       flareIn: -0.11,
     },
     {
-      change: 'pin buffer +1/8 in (70 x 4 1/2 x 32)',
+      change: { code: 'val-angle-by', params: { byDeg: 2 } },
       score: 1.4,
       hookStartFt: -0.12,
       sharpnessDegPerFt: -0.004,
@@ -227,8 +230,21 @@ const ranked = (rank: number, at: LayoutAnswer, score: number, roll: ReactionAns
     },
   ],
   reasons: [
-    'It starts to hook 2.4 ft later than the usual layout, which is most of what you asked for.',
-    'A long pin-to-PAP keeps the flare near 4 in, so fresh cover meets the lane later.',
+    {
+      code: 'meets-wish',
+      params: { reading: 'hookStartFt', step: 4, found: roll.hookStartFt, wanted: 38.6, usual: 35.8 },
+    },
+    {
+      code: 'flare-and-differential',
+      params: {
+        undrilledIn: 0.048,
+        drilledIn: 0.0412,
+        flareIn: roll.flareIn,
+        usualFlareIn: 4.2,
+        grips: 'less',
+        peakIn: null,
+      },
+    },
   ],
 });
 
@@ -246,18 +262,25 @@ const other = (
   markerToPapIn: 4,
 });
 
-const cautions = [
-  'Drilling is for trained people: eye, ear and breathing protection, and no gloves at the drill.',
-  'Numbness or pain in thumb, finger or wrist: stop, and see a clinician.',
+const cautions: Caution[] = [
+  { code: 'trained-people-only', params: {} },
+  { code: 'qualified-fitter', params: {} },
 ];
 
-const assumptions = [
-  'Fresh cover brought to the lane by flare raises the friction: an assumption of this project, size 0.15 of the dry friction; no published model is known.',
-  'Grip: common sizes, since none were given.',
+const assumptions: Assumption[] = [
+  {
+    code: 'oil-on-ball',
+    params: {
+      carriedShare: { least: 0.05, most: 0.3 },
+      bandWidthIn: { least: 0.15, most: 0.4 },
+      mostWornPerPass: 0.7,
+    },
+  },
+  { code: 'usual-grip', params: { fingerBoreIn: 0.969, thumbBoreIn: 1.25 } },
 ];
 
 export const recommendAnswer: RecommendAnswer = {
-  schema: 'flarewise/recommend/1',
+  schema: 'flarewise/recommend/2',
   version: '0.1.0',
   seed: 1,
   inputs: {
@@ -291,16 +314,14 @@ export const recommendAnswer: RecommendAnswer = {
     {
       wish: 'hookStart',
       step: 4,
-      quantity: 'hookStartFt',
-      unit: 'ft',
+      reading: 'hookStartFt',
       value: 38.6,
       attainable: { low: 34.1, high: 40.3 },
     },
     {
       wish: 'sharpness',
       step: 4,
-      quantity: 'sharpnessDegPerFt',
-      unit: 'deg/ft',
+      reading: 'sharpnessDegPerFt',
       value: 0.44,
       attainable: { low: 0.28, high: 0.49 },
     },
@@ -308,7 +329,7 @@ export const recommendAnswer: RecommendAnswer = {
   search: {
     candidates: 3180,
     shots: 12650,
-    rejected: [{ reason: 'an oil ring runs over a hole', count: 212 }],
+    rejected: [{ reason: { code: 'ring-near-hole', params: {} }, count: 212 }],
     regression: {
       notice: null,
       candidateWorlds: 350000,
@@ -333,21 +354,30 @@ export const recommendAnswer: RecommendAnswer = {
   levers: [],
   practice: [
     {
-      belief: 'a longer pin-to-PAP starts the hook later',
-      reading: 'hookStartFt',
-      change: 0.42,
-      holdsIn: 0.91,
-      worlds: 32,
-      verdict: 'agrees',
-      says: 'Common practice expects a longer pin-to-PAP to start the hook later; here it does, by 0.4 ft.',
+      code: 'drilling-angle-hooks-later',
+      params: {
+        number: 'drillingAngleDeg',
+        from: 20,
+        to: 80,
+        reading: 'hookStartFt',
+        change: 0.42,
+        holdsIn: 0.91,
+        worlds: 32,
+        verdict: 'agrees',
+      },
     },
   ],
-  limits: ['The ball: no layout of it starts to hook later than 40.3 ft on this lane.'],
+  limits: [
+    {
+      code: 'layout-moves-little',
+      params: { reading: 'hookStartFt', low: 34.1, high: 40.3, spread: 8.7 },
+    },
+  ],
   cautions,
 };
 
 export const drilledAnswer: DrilledAnswer = {
-  schema: 'flarewise/drilled/1',
+  schema: 'flarewise/drilled/2',
   version: '0.1.0',
   ball: 'Fixture ball',
   bowler: 'Fixture bowler',
@@ -362,7 +392,7 @@ export const drilledAnswer: DrilledAnswer = {
   legality: {
     ...legality,
     legal: false,
-    findings: ['Static weight to the top is 3.4 oz; at most 3 oz is allowed.'],
+    findings: [{ code: 'static-weight-exceeds', params: { weight: 'top', ounces: 3.4, mostOz: 3 } }],
   },
   assumptions,
   cautions,
@@ -379,7 +409,7 @@ const ring = (turn: number, shiftIn: number) => ({
 });
 
 export const rollAnswer: RollAnswer = {
-  schema: 'flarewise/roll/1',
+  schema: 'flarewise/roll/2',
   version: '0.1.0',
   ball: 'Fixture ball',
   bowler: 'Fixture bowler',

@@ -2,6 +2,7 @@ import { from, INCH, to } from '../../base/units.js';
 import type { Hole } from '../../layout/hole.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import type { LegalityAnswer } from '../../records/answers/answer.js';
+import type { LegalityFinding } from '../../records/answers/statements/legality-findings.js';
 import type { RuleSet } from '../../records/shared/rules.js';
 import { staticFindings } from '../../search/candidates/constraints.js';
 import type { Outcome } from '../../simulate/simulator.js';
@@ -16,37 +17,38 @@ export function legality(
   ball: BallProblem,
   rules: RuleSet,
   clearance: { pin: number; marker: number },
-  remarks: readonly string[],
+  remarks: readonly LegalityFinding[],
 ): LegalityAnswer {
-  const findings = staticFindings(drilled, ball, rules).map(
-    (each) => `${each.charAt(0).toUpperCase()}${each.slice(1)}.`,
-  );
-  const gripping = ball.holes.filter((hole) => hole.name !== 'vent').length;
-  if (gripping > rules.mostGrippingHoles)
-    findings.push(`${gripping} gripping holes exceed ${rules.mostGrippingHoles}.`);
+  const findings: LegalityFinding[] = staticFindings(drilled, ball, rules);
+  const holes = ball.holes.filter((hole) => hole.name !== 'vent').length;
+  if (holes > rules.mostGrippingHoles)
+    findings.push({ code: 'too-many-gripping-holes', params: { holes, most: rules.mostGrippingHoles } });
   findings.push(...ventFindings(ball.holes, rules));
   const legal = findings.length === 0;
-  if (clearance.pin < 0) findings.push('A hole cuts the pin: allowed, but many shops avoid it.');
-  if (!ball.holes.some((hole) => hole.name === 'thumb'))
-    findings.push('No thumb hole: mark the grip centre with "+" and cover it with the palm at delivery.');
+  if (clearance.pin < 0) findings.push({ code: 'hole-cuts-pin', params: {} });
+  if (!ball.holes.some((hole) => hole.name === 'thumb')) findings.push({ code: 'no-thumb-hole', params: {} });
   findings.push(...remarks);
   return { ruleSet: rules.title, edition: rules.edition, legal, findings };
 }
 
-/** Vents that break the rule set, one sentence each. */
-function ventFindings(holes: readonly Hole[], { vents }: RuleSet): string[] {
-  const all = holes.filter((hole) => hole.name === 'vent');
+/** Vents that break the rule set. */
+function ventFindings(holes: readonly Hole[], { vents }: RuleSet): LegalityFinding[] {
+  const all = holes.flatMap(({ into, open }) => (into ? [{ into, diameter: 2 * open.radius }] : []));
   const most = from(vents.mostDiameterIn, INCH);
-  const wide = all.filter(({ open }) => 2 * open.radius > most * (1 + ROUNDING));
+  const wide = all.filter(({ diameter }) => diameter > most * (1 + ROUNDING));
   const crowded = [...new Set(all.map(({ into }) => into))].filter(
     (name) => all.filter(({ into }) => into === name).length > vents.mostEachHole,
   );
   return [
     ...wide.map(
-      ({ open, into }) =>
-        `The vent into the ${into} hole is ${to(2 * open.radius, INCH).toFixed(3)} in wide; at most ${vents.mostDiameterIn} in is allowed.`,
+      ({ into, diameter }): LegalityFinding => ({
+        code: 'vent-too-wide',
+        params: { into, diameterIn: to(diameter, INCH), mostIn: vents.mostDiameterIn },
+      }),
     ),
-    ...crowded.map((name) => `More than ${vents.mostEachHole} vent leads into the ${name} hole.`),
+    ...crowded.map(
+      (into): LegalityFinding => ({ code: 'too-many-vents', params: { into, most: vents.mostEachHole } }),
+    ),
   ];
 }
 

@@ -6,18 +6,19 @@ import { arcAngle } from '../../math/sphere.js';
 import type { Vec3 } from '../../math/vec3.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import type { OldMouth } from '../../prepare/old-holes.js';
-import { wordSixteenths } from '../../records/text/layout-text.js';
+import type { LegalityFinding } from '../../records/answers/statements/legality-findings.js';
 
-/** Least ball between a new hole and an old plug that shops like to leave, m (common practice, no source). */
-const LEAST_WEB = from(1 / 4, INCH);
+/** Least ball between a new hole and an old plug that shops like to leave, in (common practice, no source). */
+const LEAST_WEB_IN = 1 / 4;
+const LEAST_WEB = from(LEAST_WEB_IN, INCH);
 
 /**
- * What a shop should know of where the new holes and marks come to lie beside old plugs, one sentence each.
+ * What a shop should know of where the new holes and marks come to lie beside old plugs.
  *
  * None of it bars a layout: a new hole well inside an old plug, or one that takes the plug away whole, is
  * usual; an edge that runs across the seam of a plug, or a thin web beside it, may chip.
  */
-export function plugFindings({ R_BC, pin_B, marker_B }: Placement, ball: BallProblem): string[] {
+export function plugFindings({ R_BC, pin_B, marker_B }: Placement, ball: BallProblem): LegalityFinding[] {
   const { radius } = ball.published;
   const old = ball.oldMouths
     .map(
@@ -28,30 +29,26 @@ export function plugFindings({ R_BC, pin_B, marker_B }: Placement, ball: BallPro
       }),
     )
     .filter((seam) => !ball.holes.some((hole) => isTakenWhole(seam, hole, radius)));
-  const across: string[] = [];
-  const webs: string[] = [];
+  const edges: Edge[] = [];
+  const webs: (Edge & { widthIn: number })[] = [];
   for (const hole of ball.holes)
     for (const seam of old) {
       const width = webBeside(seam, hole, radius);
       if (width >= LEAST_WEB || isWithin(seam, hole, radius)) continue;
-      if (width < 0) across.push(`the ${hole.name} hole over the old ${seam.name} hole`);
-      else
-        webs.push(
-          `${wordSixteenths(to(width, INCH))} in between the ${hole.name} hole and the old ${seam.name} hole`,
-        );
+      const edge: Edge = { hole: hole.name, oldHole: seam.name };
+      if (width < 0) edges.push(edge);
+      else webs.push({ widthIn: to(width, INCH), ...edge });
     }
   const isGone = (u_B: Vec3): boolean => old.some((seam) => arcAngle(u_B, seam.mouth_B) < seam.edge);
-  return [
-    ...(across.length > 0 ? [`Edges run across old plugs, where they may chip: ${across.join(', ')}.`] : []),
-    ...(webs.length > 0
-      ? [`Less than 1/4 in of ball is left beside old plugs and may crack: ${webs.join(', ')}.`]
-      : []),
-    ...(isGone(pin_B) ? ['The pin lies under an old plug: find its place by arcs from the old holes.'] : []),
-    ...(isGone(marker_B)
-      ? ['The marker lies under an old plug: find its place by arcs from the old holes.']
-      : []),
-  ];
+  const findings: LegalityFinding[] = [];
+  if (edges.length > 0) findings.push({ code: 'edges-over-plugs', params: { edges } });
+  if (webs.length > 0) findings.push({ code: 'thin-webs', params: { leastIn: LEAST_WEB_IN, webs } });
+  if (isGone(pin_B)) findings.push({ code: 'pin-under-plug', params: {} });
+  if (isGone(marker_B)) findings.push({ code: 'marker-under-plug', params: {} });
+  return findings;
 }
+
+type Edge = Extract<LegalityFinding, { code: 'edges-over-plugs' }>['params']['edges'][number];
 
 /** The edge of an old plug on the ball: where it lies (in B) and how far from its middle, rad. */
 interface Seam {

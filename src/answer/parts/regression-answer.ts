@@ -12,7 +12,7 @@ export function regressionAnswer(
 ): RegressionAnswer {
   if ('why' in surveyed)
     return {
-      notice: `physics searched alone: ${surveyed.why}`,
+      notice: surveyed.why,
       candidateWorlds: 0,
       tunedTo: 0,
       listed: [],

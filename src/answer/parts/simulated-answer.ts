@@ -8,7 +8,7 @@ import { objections } from '../../search/candidates/constraints.js';
 import type { InAllWorlds } from '../../search/in-all-worlds.js';
 import { bandOf, twentiethsOf, valuesAtPins } from '../../search/scoring/in-worlds.js';
 import { score } from '../../search/scoring/score.js';
-import type { Target, Wish } from '../../search/scoring/target.js';
+import { READING_OF, type Target, type Wish } from '../../search/scoring/target.js';
 import { isAtPocket } from '../../simulate/pocket.js';
 import { pathAnswer, reactionAnswer } from '../../simulate/reaction-answer.js';
 import { READINGS } from '../../simulate/readings.js';
@@ -20,7 +20,7 @@ import { layoutAnswer } from './layout-answer.js';
 import { lineAnswer } from './line-answer.js';
 
 /**
- * Words simulated layouts of one setting in the units people read, with bands over worlds; the path is that
+ * Gives simulated layouts of one setting in the units people read, with bands over worlds; the path is that
  * of the nominal world.
  */
 export function answerer(targets: readonly Target[], setting: Setting) {
@@ -60,20 +60,12 @@ const READING_KEYS = Object.keys(READINGS) as readonly ReadingKey[];
 
 const hitsPocket = ({ shot, reaction }: Outcome): boolean => isAtPocket(shot, reaction.pinsX);
 
-const UNITS: Record<Wish, { quantity: string; unit: string; si: number }> = {
-  hookStart: { quantity: 'hook start', unit: 'ft', si: FOOT },
-  sharpness: { quantity: 'sharpness', unit: 'deg/ft', si: DEGREE / FOOT },
-  totalHook: { quantity: 'total hook', unit: 'boards', si: BOARD },
-};
+const SI: Record<Wish, number> = { hookStart: FOOT, sharpness: DEGREE / FOOT, totalHook: BOARD };
 
-export function targetAnswer({ wish, step, value, low, high }: Target): TargetAnswer {
-  const { quantity, unit, si } = UNITS[wish];
-  return {
-    wish,
-    step,
-    quantity,
-    unit,
-    value: to(value, si),
-    attainable: { low: to(low, si), high: to(high, si) },
-  };
-}
+export const targetAnswer = ({ wish, step, value, low, high }: Target): TargetAnswer => ({
+  wish,
+  step,
+  reading: READING_OF[wish],
+  value: to(value, SI[wish]),
+  attainable: { low: to(low, SI[wish]), high: to(high, SI[wish]) },
+});

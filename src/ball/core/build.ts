@@ -54,11 +54,11 @@ export const isUnusual = (
   coverThickness < THIN || coverDensity < LIGHT || coverDensity > HEAVY || fillerDensity < usualFiller(mass);
 
 /** Thinnest usual cover, m. */
-const THIN = 0.019;
+export const THIN = 0.019;
 
 /** Densities of usual covers, kg/m³. */
-const LIGHT = 1150;
-const HEAVY = 1230;
+export const LIGHT = 1150;
+export const HEAVY = 1230;
 
 /**
  * Least density of usual filler, kg/m³. A light ball is made light by its filler, since cover and core are not:

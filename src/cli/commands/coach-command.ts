@@ -2,11 +2,10 @@ import { InputError } from '../../base/errors.js';
 import { visibleJson } from '../../base/visible.js';
 import { coach } from '../../coach/coach.js';
 import type { CoachUnit } from '../../coach/coach-unit.js';
-import { COACH_EDITION } from '../../records/answers/coach-answer.js';
 import { VERSION } from '../../records/shared/version.js';
 import { coachCsv } from '../../report/csv/coach-csv.js';
 import { coachReport } from '../../report/screens/coach-report.js';
-import { printedCoachLine } from '../../report/wording/refusals/coach-fault-text.js';
+import { printedCoachLine } from '../../report/wording/coach-lines.js';
 import { coachFileFlag, openCoachFile, unitKey } from '../files/coach-file.js';
 import { cacheFolder } from '../files/core-fitter.js';
 import { loadBalls, loadBowlers, loadLanes } from '../files/load-list.js';
@@ -41,7 +40,7 @@ export async function coachCommand(options: CoachOptions, terminal: Terminal): P
     )
     .filter((_, i) => i % given.part.of === given.part.number - 1);
   const told = { seed: given.seed, ruleSet: given.ruleSet, cache: cacheFolder(terminal) };
-  const keys = units.map((unit) => unitKey(unit, [VERSION, COACH_EDITION, given.seed, given.ruleSet]));
+  const keys = units.map((unit) => unitKey(unit, [VERSION, given.seed, given.ruleSet]));
   const file = given.out === undefined ? undefined : openCoachFile(given.out);
   process.once('exit', () => file?.close()); // an interrupt ends the program without coming back here
   const known = file?.known ?? new Map();

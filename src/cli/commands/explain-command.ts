@@ -1,6 +1,8 @@
 import { InputError } from '../../base/errors.js';
 import { findTerm, loadGlossary } from '../../records/shared/glossary.js';
 import { glossaryReport, termReport } from '../../report/screens/glossary-report.js';
+import { UNITS } from '../../report/text/display-units.js';
+import { wordedGlossary, wordedTerm } from '../../report/wording/worded-term.js';
 import { globalFlags } from '../flags/global-flags.js';
 import type { GlobalOptions } from '../flags/options.js';
 import { printAnswer } from '../print/print-answer.js';
@@ -20,7 +22,12 @@ export async function explainCommand(
   gather(globalFlags(options, terminal));
   const glossary = loadGlossary();
   if (words.length === 0)
-    return printAnswer(glossary, (page) => glossaryReport(glossary, page), options, terminal);
+    return printAnswer(
+      wordedGlossary(glossary, UNITS.trade),
+      (page) => glossaryReport(glossary, page),
+      options,
+      terminal,
+    );
   const asked = words.join(' ');
   const found = findTerm(glossary, asked);
   if (!('term' in found))
@@ -30,5 +37,5 @@ export async function explainCommand(
       got: JSON.stringify(asked),
       hint: `${found.near ? `Did you mean ${found.near}? ` : ''}flarewise explain lists all terms.`,
     });
-  printAnswer(found.term, (page) => termReport(found.term, page), options, terminal);
+  printAnswer(wordedTerm(found.term, UNITS.trade), (page) => termReport(found.term, page), options, terminal);
 }

@@ -5,7 +5,12 @@ import { type Held, tryLock } from '../../files/lock.js';
 import { orSayWhy } from '../../files/machine-fault.js';
 import { wordOwner } from '../../files/owner.js';
 import { putFile, realPlace } from '../../files/put-file.js';
-import type { CoachLine } from '../../records/answers/coach-answer.js';
+import {
+  COACH_FAULT,
+  type CoachLine,
+  coachBagSchema,
+  coachPairSchema,
+} from '../../records/answers/coach-answer.js';
 import { checkedOut } from './out-file.js';
 
 /*
@@ -33,14 +38,15 @@ export interface CoachFile {
   /** What it held already: lines by unit. */
   readonly known: ReadonlyMap<string, readonly CoachLine[]>;
   /** Puts a unit's lines at its end. @throws {InputError} `no-access` when they find no room */
-  readonly append: (key: string, lines: readonly CoachLine[]) => void;
+  readonly append: (key: string, lines: readonly unknown[]) => void;
   readonly close: () => void;
 }
 
 /**
  * The file that `--out` names, seen to be a new one or a coach's, and to be writable. Nothing in it changes.
  *
- * @throws {InputError} `no-access`, or `not-coach-lines` for a file that holds something else
+ * @throws {InputError} `no-access`; `not-coach-lines` for a file that holds something else, `older-coach-lines` for one that another
+ *   version wrote
  */
 export function coachFileFlag(path: string | undefined): string | undefined {
   if (path === undefined) return undefined;
@@ -83,6 +89,13 @@ const OUT = '--out';
 /** How each line begins. */
 const MARK = '{"schema":"flarewise/coach-';
 
+/** Lines that this version writes; those of another cannot be read as its own. */
+const KNOWN: ReadonlySet<unknown> = new Set([
+  DONE,
+  COACH_FAULT,
+  ...[coachPairSchema, coachBagSchema].map(({ shape }) => shape.schema.value),
+]);
+
 /** The lines of a file by unit, the text up to the end of the last whole unit, and whether there is more. */
 function readLines(path: string) {
   const units = new Map<string, readonly CoachLine[]>();
@@ -96,6 +109,7 @@ function readLines(path: string) {
     at += line.length + 1;
     const value = line.startsWith(MARK) ? parsed(line) : null;
     if (value === null) throw notCoachLines(path);
+    if (!KNOWN.has(value.schema)) throw olderCoachLines(path, value.schema);
     if (value.schema === DONE) {
       units.set(String(value.key), lines);
       lines = [];
@@ -127,6 +141,14 @@ function appendDurably(path: string, text: string): void {
     closeSync(file);
   }
 }
+
+const olderCoachLines = (path: string, schema: unknown): InputError =>
+  new InputError('older-coach-lines', {
+    field: OUT,
+    rule: 'must be a new file, or one that this version of flarewise coach wrote',
+    got: `${JSON.stringify(path)}, with lines of the kind ${JSON.stringify(schema)}`,
+    hint: 'Another version wrote it. Name another file; all bowlers are then worked out anew.',
+  });
 
 const notCoachLines = (path: string): InputError =>
   new InputError('not-coach-lines', {

@@ -1,6 +1,7 @@
 import type { Solid } from '../../ball/solid/layered-core.js';
 import { solidReach } from '../../ball/solid/solid-reach.js';
 import { from, MM, to } from '../../base/units.js';
+import type { Caution } from '../../records/answers/statements/cautions.js';
 import type { RefusalStatement } from '../../records/refusals/refusal.js';
 import { type Core, LENGTH_UNITS, type LengthUnit } from '../../records/schemas/core.js';
 import { LENGTH } from './core-pose.js';
@@ -16,7 +17,7 @@ const USUAL_REACH = from(45, MM);
 /** What stands in the way of a core inside its cover, and what makes one doubt the unit of its lengths. */
 export interface CoreRoom {
   readonly faults: readonly RefusalStatement[];
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Caution[];
 }
 
 /**
@@ -30,10 +31,10 @@ export function coreRoom(core: Core, solids: readonly Solid[], radius: number): 
   const reaches = solids.map(solidReach);
   const cover = from(core.cover.thickness, LENGTH[core.unit]);
   const doubts = unitGroups(core, cover, reaches).flatMap((group) => unitDoubt(group, radius));
-  const slips = doubts.filter((doubt) => typeof doubt !== 'string');
+  const slips = doubts.flatMap(({ fault }) => fault ?? []);
   return {
     faults: slips.length > 0 ? slips : sizeFaults(core, cover, reaches, radius),
-    warnings: doubts.filter((doubt) => typeof doubt === 'string'),
+    warnings: doubts.flatMap(({ warning }) => warning ?? []),
   };
 }
 
@@ -81,7 +82,10 @@ function unitGroups(core: Core, cover: number, reaches: readonly number[]): read
 }
 
 /** A fault when only another unit makes a ball, a warning when another makes a more usual one. */
-function unitDoubt(group: UnitGroup, radius: number): [] | [RefusalStatement | string] {
+function unitDoubt(
+  group: UnitGroup,
+  radius: number,
+): readonly { readonly fault?: RefusalStatement; readonly warning?: Caution }[] {
   const makes = (unit: LengthUnit, [thin, thick]: readonly [number, number], leastReach: number): boolean => {
     const k = LENGTH[unit] / LENGTH[group.unit];
     const cover = group.scalesCover ? k * group.cover : group.cover;
@@ -96,31 +100,37 @@ function unitDoubt(group: UnitGroup, radius: number): [] | [RefusalStatement | s
   const better = LENGTH_UNITS.filter((unit) => makes(unit, USUAL_COVER, USUAL_REACH));
   if (better.length === 0) return [];
 
-  if (makes(group.unit, POSSIBLE_COVER, POSSIBLE_REACH)) return [unusualWith(group, better)];
+  if (makes(group.unit, POSSIBLE_COVER, POSSIBLE_REACH)) return [{ warning: unlikelyUnit(group, better) }];
   const inUnit = (m: number): number => to(m, LENGTH[group.unit]);
-  return [
-    {
-      code: 'core-unit',
-      params: {
-        field: group.field,
-        unit: group.unit,
-        radius: inUnit(radius),
-        coverThickness: group.scalesCover ? inUnit(group.cover) : null,
-        reach: group.reach > 0 ? inUnit(group.reach) : null,
-        usualWith: better,
-      },
+  const fault: RefusalStatement = {
+    code: 'core-unit',
+    params: {
+      field: group.field,
+      unit: group.unit,
+      radius: inUnit(radius),
+      coverThickness: group.scalesCover ? inUnit(group.cover) : null,
+      reach: group.reach > 0 ? inUnit(group.reach) : null,
+      usualWith: better,
     },
-  ];
+  };
+  return [{ fault }];
 }
 
-function unusualWith({ field, unit, cover, scalesCover, reach }: UnitGroup, better: readonly LengthUnit[]) {
-  const length = (m: number): string => `${Number(to(m, LENGTH[unit]).toPrecision(3))} ${unit}`;
-  const what = [
-    ...(scalesCover ? [`the cover is ${length(cover)} thick`] : []),
-    ...(reach > 0 ? [`the core reaches ${length(reach)} from the centre`] : []),
-  ].join(' and ');
-  const hint = `With ${better.map((each) => `"${each}"`).join(' or ')} it would be a usual core: is that the unit?`;
-  return `With the unit "${unit}" in the core file (${field}) ${what}. ${hint}`;
+function unlikelyUnit(
+  { field, unit, cover, scalesCover, reach }: UnitGroup,
+  usualWith: LengthUnit[],
+): Caution {
+  const inUnit = (m: number): number => to(m, LENGTH[unit]);
+  return {
+    code: 'unlikely-unit',
+    params: {
+      field,
+      unit,
+      cover: scalesCover ? inUnit(cover) : null,
+      reach: reach > 0 ? inUnit(reach) : null,
+      usualWith,
+    },
+  };
 }
 
 function sizeFaults(

@@ -3,6 +3,7 @@ import type { InertiaNumbers } from '../../ball/drill/drilled-numbers.js';
 import { staticLever } from '../../ball/drill/static-weights.js';
 import { from, GRAM_PER_CC, INCH, OUNCE, to } from '../../base/units.js';
 import { norm, type Vec3 } from '../../math/vec3.js';
+import type { Caution } from '../../records/answers/statements/cautions.js';
 import type { OwnCoreBall } from '../../records/schemas/ball.js';
 import { LEAST_MASS_BIAS_IN } from '../../records/schemas/ball.js';
 import { loadRuleSet } from '../../records/shared/rules.js';
@@ -18,7 +19,7 @@ export interface OwnFacts {
 }
 
 /** What of an own core is worth a warning though it can be computed with. */
-export const coreWarnings = (facts: OwnFacts): string[] => [
+export const coreWarnings = (facts: OwnFacts): Caution[] => [
   ...densityWarnings(facts),
   ...markWarnings(facts),
   ...centreWarnings(facts),
@@ -29,14 +30,11 @@ export const coreWarnings = (facts: OwnFacts): string[] => [
 /** Greatest density of a part, g/cc (component rule, from memory). */
 const MOST_DENSITY_GCC = 3.8;
 
-const densityWarnings = ({ ball }: OwnFacts): string[] =>
-  ball.coreFile.core.parts.flatMap((part, i) =>
-    part.densityGcc > MOST_DENSITY_GCC
-      ? [
-          `${partName(part, i)} of the core has ${part.densityGcc} g/cc, outside the sport's component rule, which allows up to ${MOST_DENSITY_GCC.toFixed(2)} g/cc.`,
-        ]
-      : [],
-  );
+const densityWarnings = ({ ball }: OwnFacts): Caution[] =>
+  ball.coreFile.core.parts
+    .map((part, i) => ({ part: partName(part, i), densityGcc: part.densityGcc, mostGcc: MOST_DENSITY_GCC }))
+    .filter(({ densityGcc, mostGcc }) => densityGcc > mostGcc)
+    .map((params) => ({ code: 'part-too-dense', params }));
 
 /** How far an axis may lie from its mark, in (USBC equipment news, in force 31 Jan 2012). */
 const PIN_RULE_IN = 1;
@@ -45,99 +43,71 @@ const MASS_BIAS_RULE_IN = 1.5;
 const CERTAIN = from(LEAST_MASS_BIAS_IN, INCH);
 
 /** Axes that lie off the marks that stand for them; either end of an axis counts. */
-function markWarnings({ numbers, inertia }: OwnFacts): string[] {
+function markWarnings({ numbers, inertia }: OwnFacts): Caution[] {
   const { radius, differential, intermediateDifferential } = numbers;
   const offIn = ([x, y, z]: Vec3): number => to(radius * Math.atan2(Math.hypot(x, y), Math.abs(z)), INCH);
-  const warn = (axis: string, mark: string, distance: number, allowed: number): string[] =>
-    distance > allowed
-      ? [
-          `Before drilling the core's ${axis} axis lies ${distance.toFixed(1)} in from the ${mark}; the sport's marking rule allows ${allowed.toFixed(1)} in.`,
-        ]
-      : [];
   const [x, y, z] = inertia.highAxis_B;
+  const low = { axis: 'low-rg', offIn: offIn(inertia.lowAxis_B), mostIn: PIN_RULE_IN } as const;
+  const high = { axis: 'high-rg', offIn: offIn([y, z, x]), mostIn: MASS_BIAS_RULE_IN } as const;
   return [
-    ...(differential - intermediateDifferential >= CERTAIN
-      ? warn('low-RG', 'pin', offIn(inertia.lowAxis_B), PIN_RULE_IN)
-      : []),
-    ...(intermediateDifferential >= CERTAIN
-      ? warn('high-RG', 'marker', offIn([y, z, x]), MASS_BIAS_RULE_IN)
-      : []),
-  ];
+    ...(differential - intermediateDifferential >= CERTAIN ? [low] : []),
+    ...(intermediateDifferential >= CERTAIN ? [high] : []),
+  ]
+    .filter((params) => params.offIn > params.mostIn)
+    .map((params) => ({ code: 'axis-off-mark', params }));
 }
 
 /** How far the CG may lie beside the line from pin to marker, in: about what a mark is off by hand (our own choice). */
 const CENTRE_ASIDE_IN = 0.5;
 
 /** Of a symmetric ball the drilling angle is usually measured to the CG mark; here it goes to the marker. */
-function centreWarnings({ numbers, p_BoBcm_C }: OwnFacts): string[] {
+function centreWarnings({ numbers, p_BoBcm_C }: OwnFacts): Caution[] {
   const asideIn = to(numbers.radius * Math.asin(Math.abs(p_BoBcm_C[1]) / norm(p_BoBcm_C)), INCH);
   return numbers.family === 'plain' && asideIn > CENTRE_ASIDE_IN
-    ? [
-        `The CG lies ${asideIn.toFixed(1)} in beside the line from pin to marker. Drilling angles are measured to the marker, not to the CG.`,
-      ]
+    ? [{ code: 'cg-beside-line', params: { asideIn } }]
     : [];
 }
 
 /** Numbers outside what the sport allows of balls as made. */
-function madeWarnings({ numbers }: OwnFacts): string[] {
-  const { rgIn, mostDifferentialIn } = loadRuleSet().asManufactured;
-  const rg = to(numbers.lowRg, INCH);
-  const differential = to(numbers.differential, INCH);
-  return [
-    ...(rg < rgIn.least || rg > rgIn.most
-      ? [
-          `The core gives the undrilled ball an RG of ${rg.toFixed(3)} in; made balls must have ${rgIn.least.toFixed(2)} to ${rgIn.most.toFixed(2)} in.`,
-        ]
-      : []),
-    ...(differential > mostDifferentialIn
-      ? [
-          `The core gives the undrilled ball a differential of ${differential.toFixed(3)} in; made balls may have up to ${mostDifferentialIn.toFixed(3)} in.`,
-        ]
-      : []),
-  ];
+function madeWarnings({ numbers }: OwnFacts): Caution[] {
+  const { rgIn: allowedIn, mostDifferentialIn: mostIn } = loadRuleSet().asManufactured;
+  const rgIn = to(numbers.lowRg, INCH);
+  const differentialIn = to(numbers.differential, INCH);
+  const warnings: Caution[] = [];
+  if (rgIn < allowedIn.least || rgIn > allowedIn.most)
+    warnings.push({ code: 'rg-not-as-made', params: { rgIn, allowedIn } });
+  if (differentialIn > mostIn)
+    warnings.push({ code: 'differential-not-as-made', params: { differentialIn, mostIn } });
+  return warnings;
 }
 
 /**
- * Numbers told beside the core that it does not bear out. Beyond reason: more than made balls scatter about their
+ * Numbers given beside the core that it does not bear out. Beyond reason: more than made balls scatter about their
  * design (3 %: a USBC research note) and scales and tapes err.
  */
-function comparisons({ ball, numbers, fillerDensity }: OwnFacts): string[] {
+function comparisons({ ball, numbers, fillerDensity }: OwnFacts): Caution[] {
   const { coreFile, rgIn, differentialIn, intermediateDifferentialIn, pinToCgIn, topWeightOz } = ball;
   const compare = (
-    what: string,
-    told: number | undefined,
-    found: number,
-    reason: number,
-    digits: number,
-    unit: string,
-  ): string[] =>
-    told !== undefined && Math.abs(told - found) > reason
-      ? [
-          `The core gives ${what} of ${found.toFixed(digits)} ${unit}, and the file says ${told} ${unit}. The core is what is computed with.`,
-        ]
+    number: BesideCore,
+    inFile: number | undefined,
+    ofCore: number,
+    slack: number,
+  ): Caution[] =>
+    inFile !== undefined && Math.abs(inFile - ofCore) > slack
+      ? [{ code: 'core-against-file', params: { number, ofCore, inFile } }]
       : [];
   const differential = to(numbers.differential, INCH);
+  const intermediate = to(numbers.intermediateDifferential, INCH);
+  const topWeight = to(numbers.topMoment / staticLever(numbers.radius, 'moment'), OUNCE);
   const slack = Math.max(0.003, 0.06 * differential);
   return [
-    ...compare('an RG', rgIn, to(numbers.lowRg, INCH), 0.02, 3, 'in'),
-    ...compare('a differential', differentialIn, differential, slack, 3, 'in'),
-    ...compare(
-      'an intermediate differential',
-      intermediateDifferentialIn,
-      to(numbers.intermediateDifferential, INCH),
-      slack,
-      3,
-      'in',
-    ),
-    ...compare('a pin-to-CG', pinToCgIn, to(numbers.pinToCg * numbers.radius, INCH), 0.75, 1, 'in'),
-    ...compare(
-      'a top weight',
-      topWeightOz,
-      to(numbers.topMoment / staticLever(numbers.radius, 'moment'), OUNCE),
-      1,
-      1,
-      'oz',
-    ),
-    ...compare('a filler', coreFile.core.fillerDensityGcc, to(fillerDensity, GRAM_PER_CC), 0.05, 2, 'g/cc'),
+    ...compare('rgIn', rgIn, to(numbers.lowRg, INCH), 0.02),
+    ...compare('differentialIn', differentialIn, differential, slack),
+    ...compare('intermediateDifferentialIn', intermediateDifferentialIn, intermediate, slack),
+    ...compare('pinToCgIn', pinToCgIn, to(numbers.pinToCg * numbers.radius, INCH), 0.75),
+    ...compare('topWeightOz', topWeightOz, topWeight, 1),
+    ...compare('fillerDensityGcc', coreFile.core.fillerDensityGcc, to(fillerDensity, GRAM_PER_CC), 0.05),
   ];
 }
+
+type BesideCore = Extract<Caution, { code: 'core-against-file' }>['params']['number'];

@@ -1,4 +1,5 @@
 import type { DenseSolid } from '../../ball/core/own-body.js';
+import type { Caution } from '../../records/answers/statements/cautions.js';
 import type { RefusalStatement } from '../../records/refusals/refusal.js';
 import type { CoreFile } from '../../records/schemas/core.js';
 import { placeMeshPart } from './core-mesh.js';
@@ -10,7 +11,7 @@ import { partName } from './part-name.js';
 export interface PlacedParts {
   readonly solids: readonly DenseSolid[];
   readonly faults: readonly RefusalStatement[];
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Caution[];
 }
 
 /**
@@ -23,7 +24,7 @@ export function placeParts(file: CoreFile, mirrored: boolean): PlacedParts {
   const R_CF = coreFrame(file.core, mirrored);
   const solids: DenseSolid[] = [];
   const faults: RefusalStatement[] = [];
-  const warnings: string[] = [];
+  const warnings: Caution[] = [];
   file.core.parts.forEach((part, i) => {
     if (part.shape !== 'mesh') {
       solids.push(placeSolid(part, file.core, R_CF));
@@ -32,8 +33,7 @@ export function placeParts(file: CoreFile, mirrored: boolean): PlacedParts {
     const placed = placeMeshPart(part, i, file, R_CF, mirrored);
     solids.push(placed.solid);
     faults.push(...placed.faults);
-    if (placed.turnedOver)
-      warnings.push(`All triangles of ${partName(part, i)} faced inward; they were turned over.`);
+    if (placed.turnedOver) warnings.push({ code: 'part-turned-over', params: { part: partName(part, i) } });
   });
   return { solids, faults, warnings };
 }

@@ -1,7 +1,10 @@
 import { z } from 'zod';
 import type { RefusalStatement } from '../refusals/refusal.js';
 import { wantSchema } from '../schemas/want.js';
-import { leverEffectSchema, reactionSchema } from './answer.js';
+import { leverEffectSchema } from './recommend-answer.js';
+import { reactionSchema } from './shot-answer.js';
+import { bagRemarkSchema, pairRemarkSchema } from './statements/coach-remarks.js';
+import type { Unworded } from './statements/statement-schema.js';
 
 const n = z.number();
 
@@ -14,7 +17,7 @@ const rolledSchema = z.strictObject({
 /** One bowler with one ball on one lane: the best layout, and what else would move the reaction. */
 export const coachPairSchema = z
   .strictObject({
-    schema: z.literal('flarewise/coach-pair/1'),
+    schema: z.literal('flarewise/coach-pair/2'),
     bowler: z.string(),
     ball: z.string(),
     lane: z.string(),
@@ -30,14 +33,14 @@ export const coachPairSchema = z
       .array(leverEffectSchema)
       .meta({ description: 'What other changes would do with the usual middle layout.' }),
     advice: z.enum(['layout', 'surface', 'ball', 'none']),
-    says: z.string(),
+    says: pairRemarkSchema,
   })
   .meta({ title: 'A pair of bowler and ball' });
 
 /** All balls of one bowler on one lane beside one another. */
 export const coachBagSchema = z
   .strictObject({
-    schema: z.literal('flarewise/coach-bag/1'),
+    schema: z.literal('flarewise/coach-bag/2'),
     bowler: z.string(),
     lane: z.string(),
     alike: z
@@ -46,22 +49,21 @@ export const coachBagSchema = z
     gaps: z.array(z.strictObject({ fromBoards: n, toBoards: n })).meta({
       description: 'Total hook, boards, that lies between two balls farther apart than the others.',
     }),
-    says: z.array(z.string()),
+    says: z.array(bagRemarkSchema),
   })
   .meta({ title: 'A bag of balls' });
 
+export const COACH_FAULT = 'flarewise/coach-fault/2';
+
 /** A pair that could not be answered, and why. */
 export interface CoachFault {
-  readonly schema: 'flarewise/coach-fault/2';
+  readonly schema: typeof COACH_FAULT;
   readonly bowler: string;
   readonly ball: string;
   readonly lane: string;
   readonly refusals: readonly RefusalStatement[];
 }
 
-export type CoachPair = z.infer<typeof coachPairSchema>;
-export type CoachBag = z.infer<typeof coachBagSchema>;
-/** Edition of the form of these lines. Lines of another one that a file holds are worked out anew. */
-export const COACH_EDITION = 2;
-
+export type CoachPair = Unworded<z.infer<typeof coachPairSchema>>;
+export type CoachBag = Unworded<z.infer<typeof coachBagSchema>>;
 export type CoachLine = CoachPair | CoachBag | CoachFault;

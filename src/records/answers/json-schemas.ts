@@ -4,15 +4,13 @@ import { bowlerSchema } from '../schemas/bowler.js';
 import { coreSchema } from '../schemas/core.js';
 import { laneSchema } from '../schemas/lane.js';
 import { wantSchema } from '../schemas/want.js';
-import {
-  drilledAnswerSchema,
-  judgeAnswerSchema,
-  layoutAnswerSchema,
-  mapAnswerSchema,
-  recommendAnswerSchema,
-  rollAnswerSchema,
-} from './answer.js';
+import { drilledAnswerSchema } from './drilled-answer.js';
+import { judgeAnswerSchema } from './judge-answer.js';
 import { laneAnswerSchema } from './lane-answer.js';
+import { layoutAnswerSchema } from './layout-answer.js';
+import { mapAnswerSchema } from './map-answer.js';
+import { recommendAnswerSchema } from './recommend-answer.js';
+import { rollAnswerSchema } from './roll-answer.js';
 import { sheetAnswerSchema } from './sheet-answer.js';
 
 const SCHEMAS = {

@@ -1,5 +1,8 @@
 import { z } from 'zod';
 import { laneSchema } from '../schemas/lane.js';
+import { assumptionSchema } from './statements/assumptions.js';
+import { laneRemarkSchema } from './statements/lane-remarks.js';
+import type { Unworded } from './statements/statement-schema.js';
 
 /*
  * What `flarewise lane --json` prints. Boards count from the own side of the hand asked for.
@@ -11,7 +14,7 @@ const amountsSchema = z.strictObject({ own: n, middle: n, far: n });
 
 export const laneAnswerSchema = z
   .strictObject({
-    schema: z.literal('flarewise/lane-answer/1'),
+    schema: z.literal('flarewise/lane-answer/2'),
     version: z.string(),
     lane: laneSchema,
     hand: z.enum(['right', 'left']),
@@ -44,9 +47,9 @@ export const laneAnswerSchema = z
         carriedOff: n.meta({ description: 'Share of all oil that left on balls.' }),
       })
       .nullable(),
-    says: z.array(z.string()),
-    assumptions: z.array(z.string()),
+    says: z.array(laneRemarkSchema),
+    assumptions: z.array(assumptionSchema),
   })
   .meta({ title: 'Lane' });
 
-export type LaneAnswer = z.infer<typeof laneAnswerSchema>;
+export type LaneAnswer = Unworded<z.infer<typeof laneAnswerSchema>>;

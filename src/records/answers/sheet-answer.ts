@@ -2,16 +2,19 @@ import { z } from 'zod';
 import { ballSchema } from '../schemas/ball.js';
 import { bowlerSchema } from '../schemas/bowler.js';
 import { gripSchema } from '../schemas/grip.js';
+import { ballFaceSchema, ringSchema } from './ball-face.js';
 import {
-  bandSchema,
   drilledBandsSchema,
   drilledSchema,
-  layoutAnswerSchema,
   legalitySchema,
   psaSchema,
   undrilledSchema,
-} from './answer.js';
-import { ballFaceSchema, ringSchema } from './ball-face.js';
+} from './drilled-numbers.js';
+import { bandSchema, layoutAnswerSchema } from './layout-answer.js';
+import { assumptionSchema } from './statements/assumptions.js';
+import { cautionSchema } from './statements/cautions.js';
+import { objectionSchema } from './statements/objections.js';
+import type { Unworded } from './statements/statement-schema.js';
 
 const n = z.number();
 
@@ -72,7 +75,7 @@ const sheetRingsSchema = z.strictObject({
 
 export const sheetAnswerSchema = z
   .strictObject({
-    schema: z.literal('flarewise/sheet/1'),
+    schema: z.literal('flarewise/sheet/2'),
     version: z.string(),
     date: z.string().meta({ description: 'YYYY-MM-DD' }),
     bowler: bowlerSchema,
@@ -87,12 +90,14 @@ export const sheetAnswerSchema = z
     psa: psaSchema,
     legality: z.array(legalitySchema).min(1),
     rings: sheetRingsSchema.nullable().meta({ description: 'Null when no lane was given.' }),
-    objections: z.array(z.string()).meta({ description: 'What speaks against this layout for this bowler.' }),
-    assumptions: z.array(z.string()),
-    cautions: z.array(z.string()),
+    objections: z
+      .array(objectionSchema)
+      .meta({ description: 'What speaks against this layout for this bowler.' }),
+    assumptions: z.array(assumptionSchema),
+    cautions: z.array(cautionSchema),
   })
   .meta({ title: 'Marking sheet' });
 
-export type SheetAnswer = z.infer<typeof sheetAnswerSchema>;
+export type SheetAnswer = Unworded<z.infer<typeof sheetAnswerSchema>>;
 export type TapePlan = z.infer<typeof tapePlanSchema>;
 export type TapeStep = z.infer<typeof tapeStepSchema>;

@@ -1,3 +1,4 @@
+import type { Objection } from '../answers/statements/objections.js';
 import type { Mark } from '../text/written-layout.js';
 
 /** Why three arcs are no layout. */
@@ -30,6 +31,6 @@ export interface LayoutRefusals {
   /** Every layout that was looked at was set aside. */
   'no-layout': {
     /** How many for each reason, most first. */
-    readonly rejected: readonly { readonly reason: string; readonly count: number }[];
+    readonly rejected: readonly { readonly why: Objection; readonly count: number }[];
   };
 }

@@ -19,7 +19,10 @@ const glossarySchema = z.strictObject({
   ),
 });
 
-/** The trade's words in groups, each with the names it also goes by and what to read next. */
+/**
+ * The trade's words in groups, each with the names it also goes by and what to read next. A number in braces is in the trade's
+ * unit of the quantity named behind it: `{3 3/8 tape}`.
+ */
 export type Glossary = z.infer<typeof glossarySchema>;
 export type Term = Glossary['groups'][number]['terms'][number];
 

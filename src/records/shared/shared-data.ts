@@ -61,10 +61,14 @@ export type FrictionPrior = z.infer<typeof frictionPriorSchema>;
 
 export const loadFrictionPrior = (): FrictionPrior => frictionPriorSchema.parse(readShared('friction.json'));
 
+/** What holds for any ball: codes of what answers say. */
+const USUAL_CAUTIONS = ['trained-people-only', 'dust-and-resin', 'qualified-fitter', 'local-rules'] as const;
+
 const cautionsSchema = z.strictObject({
-  cautions: z.array(z.strictObject({ text: z.string(), source: z.string() })),
+  about: z.string(),
+  cautions: z.array(z.strictObject({ code: z.enum(USUAL_CAUTIONS), source: z.string() })),
 });
 
-/** The usual cautions, one sentence or two each. */
-export const loadCautions = (): string[] =>
-  cautionsSchema.parse(readShared('cautions.json')).cautions.map(({ text }) => text);
+/** The cautions that hold for any ball, by their codes. */
+export const loadCautions = (): (typeof USUAL_CAUTIONS)[number][] =>
+  cautionsSchema.parse(readShared('cautions.json')).cautions.map(({ code }) => code);

@@ -2,14 +2,15 @@ import { stringify } from 'csv-stringify/sync';
 import type { CoachLine } from '../../records/answers/coach-answer.js';
 import { guardedCell } from '../../records/text/csv-cell.js';
 import { UNITS } from '../text/display-units.js';
-import { coachFaultText } from '../wording/refusals/coach-fault-text.js';
+import { coachFaultText } from '../wording/coach-lines.js';
+import { say } from '../wording/say.js';
 
 /** A coach's table as comma-separated values, one row for each bowler, ball and lane. */
 export const coachCsv = (lines: readonly CoachLine[]): string =>
   stringify(
     lines.flatMap((line) => {
       const { schema } = line;
-      if (schema === 'flarewise/coach-bag/1') return [];
+      if (schema === 'flarewise/coach-bag/2') return [];
       const { bowler, ball, lane } = line;
       if (schema === 'flarewise/coach-fault/2')
         return [{ bowler, ball, lane, says: coachFaultText(line, UNITS.trade) }];
@@ -29,7 +30,7 @@ export const coachCsv = (lines: readonly CoachLine[]): string =>
           totalHookBoards: best.reaction.totalHookBoards,
           entryAngleDeg: best.reaction.entryAngleDeg,
           flareIn: best.reaction.flareIn,
-          says,
+          says: say(says, UNITS.trade),
         },
       ];
     }),

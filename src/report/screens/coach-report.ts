@@ -1,15 +1,16 @@
 import type { CoachBag, CoachFault, CoachLine, CoachPair } from '../../records/answers/coach-answer.js';
 import { LANE_KEYS, reactionCells, reactionHeads } from '../tables/reaction-rows.js';
 import { percent, points } from '../text/figures.js';
-import { forPage } from '../text/for-page.js';
 import type { Page } from '../text/page.js';
+import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { table } from '../text/table.js';
-import { coachFaultText } from '../wording/refusals/coach-fault-text.js';
+import { coachFaultText } from '../wording/coach-lines.js';
+import { say, sayAll } from '../wording/say.js';
 
 /** Every bowler on every lane: a table of the balls, and a line on what moves the reaction most. */
 export function coachReport(given: readonly CoachLine[], page: Page): string {
-  const lines = forPage(given, page);
+  const lines = withPlainText(given, page.ascii);
   const groups = new Map<string, CoachLine[]>();
   for (const line of lines) {
     const heading = `${line.bowler}, on ${line.lane}`;
@@ -27,15 +28,15 @@ export function coachReport(given: readonly CoachLine[], page: Page): string {
 }
 
 function groupLines(group: readonly CoachLine[], page: Page): string[] {
-  const pairs = group.filter((line): line is CoachPair => line.schema === 'flarewise/coach-pair/1');
-  const bags = group.filter((line): line is CoachBag => line.schema === 'flarewise/coach-bag/1');
+  const pairs = group.filter((line): line is CoachPair => line.schema === 'flarewise/coach-pair/2');
+  const bags = group.filter((line): line is CoachBag => line.schema === 'flarewise/coach-bag/2');
   const faults = group.filter((line): line is CoachFault => line.schema === 'flarewise/coach-fault/2');
   return [
     ...(pairs.length > 0 ? pairsTable(pairs, page) : []),
     ...bullets(
       [
-        ...pairs.map(({ ball, advice, says }) => `${ball}: ${ADVICE[advice]}. ${says}`),
-        ...bags.flatMap(({ says }) => says),
+        ...pairs.map(({ ball, advice, says }) => `${ball}: ${ADVICE[advice]}. ${say(says, page.units)}`),
+        ...bags.flatMap(({ says }) => sayAll(says, page.units)),
         ...faults.map((line) => `${line.ball}: ${coachFaultText(line, page.units)}`),
       ],
       page,

@@ -3,16 +3,17 @@ import { ballDrawing } from '../drawings/ball-drawing.js';
 import { DRILLED_ROWS } from '../tables/drilled-rows.js';
 import { withUnit } from '../text/display-units.js';
 import { band, isOneCore } from '../text/figures.js';
-import { forPage } from '../text/for-page.js';
 import type { Page } from '../text/page.js';
+import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { table } from '../text/table.js';
 import { layoutHeadline } from '../wording/layout-headline.js';
+import { sayAll } from '../wording/say.js';
 import { arcsTable, legalityLines, marksTable, psaText, staticsText } from '../wording/workshop.js';
 
 /** What drilling one layout makes of a ball, as a screen of text. */
 export function drilledReport(given: DrilledAnswer, page: Page): string {
-  const answer = forPage(given, page);
+  const answer = withPlainText(given, page.ascii);
   return joinSections([
     [
       page.paint.heading('Drilled numbers'),
@@ -32,8 +33,12 @@ export function drilledReport(given: DrilledAnswer, page: Page): string {
     section('Rules', legalityLines(answer.legality, page), page),
     section('The ball from the grip side', ballDrawing(answer.face, [], page), page),
     section('Marks to lay out', marksTable(answer.marks, page), page),
-    section('Assumed', bullets(answer.assumptions, page), page),
-    section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),
+    section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
+    section(
+      'Before drilling',
+      bullets(sayAll(answer.cautions, page.units), page).map(page.paint.caution),
+      page,
+    ),
   ]);
 }
 

@@ -1,12 +1,13 @@
 import type { Glossary, Term } from '../../records/shared/glossary.js';
-import { forPage } from '../text/for-page.js';
 import { measure, type Page } from '../text/page.js';
+import { withPlainText } from '../text/plain-text.js';
 import { joinSections, paragraph, section } from '../text/section.js';
 import { wrap } from '../text/wrap.js';
+import { wordedTerm } from '../wording/worded-term.js';
 
 /** One term of the trade: its name, the names it also goes by, what it is, what to read next. */
 export function termReport(given: Term, page: Page): string {
-  const { term, also, text, see } = forPage(given, page);
+  const { term, also, text, see } = withPlainText(wordedTerm(given, page.units), page.ascii);
   return joinSections([
     [
       page.paint.heading(term),
@@ -20,7 +21,7 @@ export function termReport(given: Term, page: Page): string {
 /** All terms by group, to choose from. */
 export const glossaryReport = (given: Glossary, page: Page): string =>
   joinSections([
-    ...forPage(given, page).groups.map(({ title, terms }) =>
+    ...withPlainText(given, page.ascii).groups.map(({ title, terms }) =>
       section(title, wrap(terms.map(({ term }) => term).join(', '), measure(page), '  '), page),
     ),
     wrap('One of them: flarewise explain "pin buffer"', page.width),

@@ -5,21 +5,22 @@ import { linesTable } from '../tables/lines-table.js';
 import { sharesTable } from '../tables/shares-table.js';
 import { wishesTable } from '../tables/wishes-table.js';
 import type { Units } from '../text/display-units.js';
+import { givenWithUnit } from '../text/display-units.js';
 import { percent, points, signed } from '../text/figures.js';
-import { forPage } from '../text/for-page.js';
 import type { Page } from '../text/page.js';
+import { withPlainText } from '../text/plain-text.js';
 import { beside, bullets, joinSections, paragraph, section, sentence } from '../text/section.js';
 import { type Grid, gridLines } from '../text/table.js';
-import { inUnits } from '../text/units-in-text.js';
 import { wrap } from '../text/wrap.js';
 import { layoutHeadline } from '../wording/layout-headline.js';
 import { noLineText } from '../wording/no-line-text.js';
 import { regressionText } from '../wording/regression-text.js';
+import { say, sayAll } from '../wording/say.js';
 import { afterDrilling, marksTable } from '../wording/workshop.js';
 
 /** A second opinion as a screen of text: the verdict first, then what it rests on. */
 export function judgeReport(given: JudgeAnswer, page: Page): string {
-  const answer = forPage(given, page);
+  const answer = withPlainText(given, page.ascii);
   const { layout, best, inputs } = answer;
   const { bowler, ball, lane } = inputs;
   const shots = [
@@ -29,13 +30,13 @@ export function judgeReport(given: JudgeAnswer, page: Page): string {
   return joinSections([
     [
       ...wrap(`Second opinion for ${bowler.name}`, page.width).map(page.paint.heading),
-      ...paragraph(`${ball.name}, ${inUnits(`${ball.weightLb} lb`, page.units)}, on ${lane.name}`, page),
+      ...paragraph(`${ball.name}, ${givenWithUnit(ball.weightLb, page.units.weight)}, on ${lane.name}`, page),
     ],
     [
       ...wrap(verdictText(answer), page.width).map(page.paint.strong),
       ...paragraph(judgeSureness(answer), page),
     ],
-    section('Speaks against it', bullets(layout.objections.map(sentence), page), page),
+    section('Speaks against it', bullets(sayAll(layout.objections, page.units).map(sentence), page), page),
     layoutHeadline(layout, page),
     wishesTable(answer.targets, layout.reaction, page, 'this\nlayout'),
     beside(
@@ -57,9 +58,13 @@ export function judgeReport(given: JudgeAnswer, page: Page): string {
     section('What marking errors cost', gridLines(markingGrid(answer, page.units), page), page),
     section('After drilling', afterDrilling(layout, page), page),
     section('Marks to lay out', marksTable(layout.marks, page), page),
-    section('Searched', paragraph(regressionText(answer.regression), page), page),
-    section('Assumed', bullets(answer.assumptions, page), page),
-    section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),
+    section('Searched', paragraph(regressionText(answer.regression, page.units), page), page),
+    section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
+    section(
+      'Before drilling',
+      bullets(sayAll(answer.cautions, page.units), page).map(page.paint.caution),
+      page,
+    ),
   ]);
 }
 
@@ -87,7 +92,8 @@ export const judgeSureness = ({ layout, best, place, confidence }: JudgeAnswer):
   `It stands above ${place.betterThan} of ${place.of} ${PLACED_AMONG[place.by]}, and above the usual middle layout in ` +
   `${percent(confidence.beatsMiddle)} % of worlds.`;
 
-export function markingGrid({ marking }: JudgeAnswer, { fineTape }: Units): Grid {
+export function markingGrid({ marking }: JudgeAnswer, units: Units): Grid {
+  const { fineTape } = units;
   return {
     columns: [
       { head: 'off by' },
@@ -96,7 +102,7 @@ export function markingGrid({ marking }: JudgeAnswer, { fineTape }: Units): Grid
       { head: 'hook\nboards' },
     ],
     rows: marking.map(({ error, score, flareIn, totalHookBoards }) => [
-      error,
+      say(error, units),
       signed(score, 1),
       fineTape.change(flareIn),
       signed(totalHookBoards, 2),

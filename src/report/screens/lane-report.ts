@@ -1,15 +1,16 @@
 import type { LaneAnswer } from '../../records/answers/lane-answer.js';
 import { oilDrawing } from '../drawings/oil-drawing.js';
 import { decimals } from '../text/figures.js';
-import { forPage } from '../text/for-page.js';
 import type { Page } from '../text/page.js';
+import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { table } from '../text/table.js';
 import { wrap } from '../text/wrap.js';
+import { sayAll } from '../wording/say.js';
 
 /** A lane as a screen of text: its oil drawn, what it says to a bowler, and friction at some places. */
 export function laneReport(given: LaneAnswer, page: Page): string {
-  const answer = forPage(given, page);
+  const answer = withPlainText(given, page.ascii);
   const { lane } = answer;
   return joinSections([
     [
@@ -17,9 +18,9 @@ export function laneReport(given: LaneAnswer, page: Page): string {
       ...(lane.note ? paragraph(lane.note, page) : []),
     ],
     oilDrawing(answer, page),
-    section('In words', bullets(answer.says, page), page),
+    section('In words', bullets(sayAll(answer.says, page.units), page), page),
     section('Friction, a cover of 2000 grit', frictionTable(answer, page), page),
-    section('Assumed', bullets(answer.assumptions, page), page),
+    section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
   ]);
 }
 

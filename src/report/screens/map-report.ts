@@ -1,11 +1,12 @@
 import type { Band, MapAnswer, MapRow } from '../../records/answers/answer.js';
 import { withUnit } from '../text/display-units.js';
 import { angle, isOneCore } from '../text/figures.js';
-import { forPage } from '../text/for-page.js';
 import { glyphs, type Page } from '../text/page.js';
+import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { table } from '../text/table.js';
 import { columnsOf } from '../text/wrap.js';
+import { sayAll } from '../wording/say.js';
 
 type Key = 'rgIn' | 'differentialIn' | 'intermediateDifferentialIn';
 
@@ -32,7 +33,7 @@ const OVER: Record<
 
 /** Drilled numbers over one number of the layout, drawn with their bands, as a screen of text. */
 export function mapReport(given: MapAnswer, page: Page): string {
-  const answer = forPage(given, page);
+  const answer = withPlainText(given, page.ascii);
   const over = OVER[answer.over];
   return joinSections([
     [
@@ -44,8 +45,12 @@ export function mapReport(given: MapAnswer, page: Page): string {
       section(`${name}, ${page.units.gyration.name}`, chart(answer, key, page), page),
     ),
     section('Where the high-RG axis (PSA) comes out', psaTable(answer, page), page),
-    section('Assumed', bullets(answer.assumptions, page), page),
-    section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),
+    section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
+    section(
+      'Before drilling',
+      bullets(sayAll(answer.cautions, page.units), page).map(page.paint.caution),
+      page,
+    ),
   ]);
 }
 

@@ -8,15 +8,16 @@ import { rankingTable } from '../tables/ranking-table.js';
 import { sharesTable } from '../tables/shares-table.js';
 import { stepsTable } from '../tables/steps-table.js';
 import { wishesTable } from '../tables/wishes-table.js';
+import { givenWithUnit, type Units } from '../text/display-units.js';
 import { percent } from '../text/figures.js';
-import { forPage } from '../text/for-page.js';
 import type { Page } from '../text/page.js';
+import { withPlainText } from '../text/plain-text.js';
 import { beside, bullets, joinSections, paragraph, section } from '../text/section.js';
-import { inUnits } from '../text/units-in-text.js';
 import { wrap } from '../text/wrap.js';
 import { layoutHeadline } from '../wording/layout-headline.js';
 import { noLineText } from '../wording/no-line-text.js';
 import { regressionText } from '../wording/regression-text.js';
+import { say, sayAll } from '../wording/say.js';
 import { verdict } from '../wording/verdict.js';
 import { afterDrilling, marksTable } from '../wording/workshop.js';
 
@@ -28,12 +29,12 @@ const MOST_DRAWN = 4;
  * what to mark, and last what to beware of.
  */
 export function recommendationReport(given: RecommendAnswer, page: Page): string {
-  const answer = forPage(given, page);
+  const answer = withPlainText(given, page.ascii);
   const best = answer.layouts[0] as RankedLayout;
   const { bowler, ball, lane } = answer.inputs;
   const opening = [
     ...wrap(`Layout for ${bowler.name}`, page.width).map(page.paint.heading),
-    ...paragraph(`${ball.name}, ${inUnits(`${ball.weightLb} lb`, page.units)}, on ${lane.name}`, page),
+    ...paragraph(`${ball.name}, ${givenWithUnit(ball.weightLb, page.units.weight)}, on ${lane.name}`, page),
   ];
 
   const shots = [
@@ -48,7 +49,7 @@ export function recommendationReport(given: RecommendAnswer, page: Page): string
       'Ranked',
       [
         ...rankingTable(answer.layouts, answer.middle, page),
-        ...paragraph(rankingNote(answer.middle), page, page.paint.quiet),
+        ...paragraph(rankingNote(answer.middle, page.units), page, page.paint.quiet),
       ],
       page,
     ),
@@ -67,24 +68,25 @@ export function recommendationReport(given: RecommendAnswer, page: Page): string
       linesTable([...answer.layouts, answer.middle], page),
       page,
     ),
-    section('Why it won', bullets(best.reasons, page), page),
+    section('Why it won', bullets(sayAll(best.reasons, page.units), page), page),
     section('Which number does what, in one undisturbed shot', sharesTable(best.shares, page), page),
     section('What another step would change', stepsTable(best.steps, page), page),
-    section('What holds the result back', bullets(answer.limits, page), page),
+    section('What holds the result back', bullets(sayAll(answer.limits, page.units), page), page),
     section('When layout is not enough: what else would do', leversTable(best, answer.levers, page), page),
     section(
       'What common practice expects, and what this engine finds',
-      bullets(
-        answer.practice.map(({ says }) => says),
-        page,
-      ),
+      bullets(sayAll(answer.practice, page.units), page),
       page,
     ),
     section('Marks to lay out', marksTable(best.marks, page), page),
     section('After drilling', afterDrilling(best, page), page),
-    section('Searched', paragraph(searchText(answer), page), page),
-    section('Assumed', bullets(answer.assumptions, page), page),
-    section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),
+    section('Searched', paragraph(searchText(answer, page.units), page), page),
+    section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
+    section(
+      'Before drilling',
+      bullets(sayAll(answer.cautions, page.units), page).map(page.paint.caution),
+      page,
+    ),
   ]);
 }
 
@@ -108,15 +110,19 @@ export function surenessText(answer: RecommendAnswer, best: RankedLayout): strin
   return `How sure: over ${worlds} plausible worlds${compared}.${close}`;
 }
 
-export const rankingNote = ({ objections }: SimulatedLayout): string =>
+export const rankingNote = ({ objections }: SimulatedLayout, units: Units): string =>
   '* the usual middle layout, to compare with. sure: share of worlds in which a layout scores above it. ' +
   'score: mean over all worlds; 100 is exactly the reaction asked for.' +
-  (objections.length > 0 ? ` The usual layout would itself be set aside: ${objections.join('; ')}.` : '');
+  (objections.length > 0
+    ? ` The usual layout would itself be set aside: ${sayAll(objections, units).join('; ')}.`
+    : '');
 
-export function searchText({ search, seed, version }: RecommendAnswer): string {
-  const rejected = search.rejected.map(({ reason, count }) => `${count} because ${reason}`).join(', ');
+export function searchText({ search, seed, version }: RecommendAnswer, units: Units): string {
+  const rejected = search.rejected
+    .map(({ reason, count }) => `${count} because ${say(reason, units)}`)
+    .join(', ');
   return (
     `${search.candidates} layouts looked at, ${search.shots} shots simulated` +
-    `${rejected ? `; set aside: ${rejected}` : ''}. ${regressionText(search.regression)} Seed ${seed}, flarewise ${version}.`
+    `${rejected ? `; set aside: ${rejected}` : ''}. ${regressionText(search.regression, units)} Seed ${seed}, flarewise ${version}.`
   );
 }

@@ -9,13 +9,14 @@ import { REACTION_ROWS } from '../tables/reaction-rows.js';
 import { ringsTable } from '../tables/rings-table.js';
 import { withUnit } from '../text/display-units.js';
 import { boards, decimals } from '../text/figures.js';
-import { forPage } from '../text/for-page.js';
 import type { Page } from '../text/page.js';
+import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section, sentence } from '../text/section.js';
 import { table } from '../text/table.js';
 import { bowTieText } from '../wording/bow-tie-text.js';
 import { layoutHeadline } from '../wording/layout-headline.js';
 import { noLineText } from '../wording/no-line-text.js';
+import { sayAll } from '../wording/say.js';
 
 /**
  * One simulated shot as a screen of text.
@@ -24,7 +25,7 @@ import { noLineText } from '../wording/no-line-text.js';
  * @param lane  the lane rolled on, for the drawing's oil
  */
 export function rollReport(given: RollAnswer, hand: 'right' | 'left', lane: Lane, page: Page): string {
-  const answer = forPage(given, page);
+  const answer = withPlainText(given, page.ascii);
   return joinSections([
     [
       page.paint.heading('One shot'),
@@ -43,7 +44,7 @@ export function rollReport(given: RollAnswer, hand: 'right' | 'left', lane: Lane
       page,
     ),
     section('Reaction', reactionTable(answer, page), page),
-    section('Speaks against it', bullets(answer.objections.map(sentence), page), page),
+    section('Speaks against it', bullets(sayAll(answer.objections, page.units).map(sentence), page), page),
     section(`Every ${withUnit(FEET_APART, page.units.laneMark)}`, pathTable(answer.path, page), page),
     section(
       'The ball from the grip side',
@@ -55,8 +56,12 @@ export function rollReport(given: RollAnswer, hand: 'right' | 'left', lane: Lane
       [...ringsTable(answer.rings, page), ...bowTieText(answer.bowTie, page)],
       page,
     ),
-    section('Assumed', bullets(answer.assumptions, page), page),
-    section('Before drilling', bullets(answer.cautions, page).map(page.paint.caution), page),
+    section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
+    section(
+      'Before drilling',
+      bullets(sayAll(answer.cautions, page.units), page).map(page.paint.caution),
+      page,
+    ),
   ]);
 }
 

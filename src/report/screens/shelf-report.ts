@@ -3,11 +3,10 @@ import type { BallRecord } from '../../records/schemas/ball.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { DrilledLayout } from '../../records/schemas/drilled-layout.js';
 import type { Lane } from '../../records/schemas/lane.js';
-import { type Units, withUnit } from '../text/display-units.js';
-import { forPage } from '../text/for-page.js';
+import { givenWithUnit, type Units, withUnit } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
+import { withPlainText } from '../text/plain-text.js';
 import { joinSections, paragraph, section } from '../text/section.js';
-import { inUnits } from '../text/units-in-text.js';
 import { columnsOf, wrap } from '../text/wrap.js';
 
 /** What stands on the shelf: a person's own records and the demos. */
@@ -34,7 +33,7 @@ const HEADINGS: readonly (readonly [RecordKind, string])[] = [
 
 /** The shelf by kind, the person's own records first. */
 export function shelfReport(given: ShelfListing, page: Page): string {
-  const { folder, records } = forPage(given, page);
+  const { folder, records } = withPlainText(given, page.ascii);
   return joinSections([
     ...HEADINGS.map(([kind, heading]) => {
       const rows = records.filter((each) => each.kind === kind);
@@ -66,13 +65,10 @@ const FACTS: { readonly [K in RecordKind]: (record: RecordOf[K], units: Units) =
   bowler: ({ hand, thumbHole, speedMph, revRateRpm }: Bowler, { speed }) =>
     `${hand}-handed${thumbHole ? '' : ', no thumb'}, ${withUnit(speedMph, speed)}, ${revRateRpm} rpm`,
   ball: (ball: BallRecord, units) =>
-    inUnits(
-      'core' in ball
-        ? `${ball.weightLb} lb, a core of its own`
-        : `${ball.weightLb} lb, RG ${ball.rgIn} in, differential ${ball.differentialIn} in`,
-      units,
-    ),
-  lane: ({ patternFt }: Lane, units) => inUnits(`oil to ${patternFt} ft`, units),
+    'core' in ball
+      ? `${givenWithUnit(ball.weightLb, units.weight)}, a core of its own`
+      : `${givenWithUnit(ball.weightLb, units.weight)}, RG ${givenWithUnit(ball.rgIn, units.gyration)}, differential ${givenWithUnit(ball.differentialIn, units.gyration)}`,
+  lane: ({ patternFt }: Lane, { lane }) => `oil to ${givenWithUnit(patternFt, lane)}`,
   layout: ({ layout, ball, bowler, results }: DrilledLayout) =>
     `${layout} on ${ball} for ${bowler}; ${results.length} result${results.length === 1 ? '' : 's'}`,
 };

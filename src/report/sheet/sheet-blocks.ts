@@ -1,7 +1,7 @@
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
-import { UNITS, type Units, withUnit } from '../text/display-units.js';
+import { givenWithUnit, UNITS, type Units, withUnit } from '../text/display-units.js';
 import { sentence } from '../text/section.js';
-import { inUnits } from '../text/units-in-text.js';
+import { sayAll } from '../wording/say.js';
 import { legalityText } from '../wording/workshop.js';
 import { type Block, bulleted, isFilled } from './blocks.js';
 import { bowlerBlock } from './bowler-block.js';
@@ -30,7 +30,7 @@ export interface SheetText {
 export function sheetText(answer: SheetAnswer, units: Units = UNITS.trade): SheetText {
   const { bowler, ball, layout, legality, objections, cautions, assumptions, date, version, rings } = answer;
   const facts = [
-    { heading: 'Speaks against it', parts: [bulleted(objections.map(sentence))] },
+    { heading: 'Speaks against it', parts: [bulleted(sayAll(objections, units).map(sentence))] },
     holesBlock(answer, units),
     drilledBlock(answer, units),
     ringsBlock(answer, units),
@@ -38,20 +38,28 @@ export function sheetText(answer: SheetAnswer, units: Units = UNITS.trade): Shee
     {
       heading: 'Rules',
       parts: [
-        bulleted([...legality.map(legalityText), ...unique(legality.flatMap(({ findings }) => findings))]),
+        bulleted([
+          ...legality.map(legalityText),
+          ...unique(
+            sayAll(
+              legality.flatMap(({ findings }) => findings),
+              units,
+            ),
+          ),
+        ]),
       ],
     },
   ];
   const notes = [
-    { heading: 'Before drilling', parts: [bulleted(cautions)] },
-    { heading: 'Assumed', parts: [bulleted(assumptions)] },
+    { heading: 'Before drilling', parts: [bulleted(sayAll(cautions, units))] },
+    { heading: 'Assumed', parts: [bulleted(sayAll(assumptions, units))] },
   ];
   return {
     title: 'Marking sheet',
     layout: layout.text,
     notations: notationsOf(answer, units),
     bowler: bowler.name,
-    ball: `${ball.name}, ${inUnits(`${ball.weightLb} lb`, units)}`,
+    ball: `${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}`,
     date,
     tape: filled(tapeBlock(answer.tape, units)),
     facts: facts.map(filled).filter(({ parts }) => parts.length > 0),

@@ -7,7 +7,7 @@ import { SCREEN } from '../scene/screen-inks.js';
 import { embeddedFont } from '../scene/svg-file.js';
 import { toSvg } from '../scene/to-svg.js';
 import { UNITS } from '../text/display-units.js';
-import { forPage } from '../text/for-page.js';
+import { withPlainText } from '../text/plain-text.js';
 import { htmlText } from '../web/table-html.js';
 import { blockHtml } from './block-html.js';
 import { drawnBall, PICTURE_NAMES } from './drawn-ball.js';
@@ -24,7 +24,7 @@ const FAMILY = 'flarewise text';
  * the sheet of paper.
  */
 export function sheetHtml(given: SheetAnswer, paper: Paper, typeface: Typeface, units = UNITS.trade): string {
-  const answer = forPage(given, { ascii: false, units });
+  const answer = withPlainText(given, false);
   const words = sheetText(answer, units);
   const sheet = sheetScene(answer, paper, typeface, units);
   const fontFamily = `'${FAMILY}', sans-serif`;

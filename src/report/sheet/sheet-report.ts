@@ -1,6 +1,5 @@
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { ballDrawing } from '../drawings/ball-drawing.js';
-import { forPage } from '../text/for-page.js';
 import { measure, type Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
@@ -12,7 +11,7 @@ import { sheetText } from './sheet-blocks.js';
 
 /** The marking sheet as a screen of text: the same words as on paper. */
 export function sheetReport(given: SheetAnswer, page: Page): string {
-  const answer = forPage(given, page);
+  const answer = withPlainText(given, page.ascii);
   const words = withPlainText(sheetText(answer, page.units), page.ascii);
   const { face, rings } = drawnBall(answer);
   const [cautions, ...notes] = words.notes;

@@ -4,7 +4,7 @@ import { ballPicture, type PictureFrame } from '../picture/ball-picture.js';
 import { gripView, papView, type View } from '../picture/view.js';
 import type { Scene, SceneNode } from '../scene/scene.js';
 import { UNITS } from '../text/display-units.js';
-import { forPage } from '../text/for-page.js';
+import { withPlainText } from '../text/plain-text.js';
 import type { Block } from './blocks.js';
 import { drawnBall, PICTURE_NAMES } from './drawn-ball.js';
 import { PAPERS, type Paper } from './paper.js';
@@ -27,7 +27,7 @@ const SMALL = 0.86;
  * The text is set as large as lets all of it stay on the page.
  */
 export function sheetScene(given: SheetAnswer, paper: Paper, typeface: Typeface, units = UNITS.trade): Scene {
-  const answer = forPage(given, { ascii: false, units });
+  const answer = withPlainText(given, false);
   const words = sheetText(answer, units);
   const { width, height } = PAPERS[paper];
   const room = height - 2 * EDGE;

@@ -1,7 +1,6 @@
 import type { TapePlan, TapeStep } from '../../records/answers/sheet-answer.js';
 import { type Units, withUnit } from '../text/display-units.js';
 import { decimals, signed } from '../text/figures.js';
-import { inUnits } from '../text/units-in-text.js';
 import { type Block, rowsOf, text } from './blocks.js';
 
 /** Every mark by tape, and where needed a protractor, from marks already on the ball, and what rounding costs. */
@@ -55,5 +54,5 @@ function readBackText(found: TapePlan['readBack'], error: TapePlan['error'], uni
       ? []
       : [`VAL angle ${decimals(valAngleDeg, 1)}° (off by ${signed(error.valAngleDeg ?? 0, 1)}°)`]),
   ];
-  return `Checked: marks placed by these arcs, each rounded to ${inUnits('1/16 in', units)} and swung from the marks before it, read back as ${parts.join(', ')}.`;
+  return `Checked: marks placed by these arcs, each rounded to ${units.tapeStep} and swung from the marks before it, read back as ${parts.join(', ')}.`;
 }

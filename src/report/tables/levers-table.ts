@@ -3,6 +3,7 @@ import type { Units } from '../text/display-units.js';
 import { points } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import { type Grid, gridLines } from '../text/table.js';
+import { say } from '../wording/say.js';
 import { LANE_KEYS, reactionCells, reactionHeads } from './reaction-rows.js';
 
 /** What other changes than of the layout would do, below what the best layout does. */
@@ -13,10 +14,9 @@ export const leversGrid = (best: RankedLayout, levers: readonly LeverEffect[], u
   columns: [{ head: 'with the best layout and' }, { head: 'score' }, ...reactionHeads(LANE_KEYS, units)],
   rows: (levers.length === 0
     ? []
-    : [{ change: 'nothing else changed', score: best.nominalScore, reaction: best.reaction }, ...levers]
-  ).map(({ change, score, reaction }) => [
-    change,
-    points(score),
-    ...reactionCells(reaction, LANE_KEYS, units),
-  ]),
+    : [
+        { what: 'nothing else changed', score: best.nominalScore, reaction: best.reaction },
+        ...levers.map(({ change, ...effect }) => ({ what: say(change, units), ...effect })),
+      ]
+  ).map(({ what, score, reaction }) => [what, points(score), ...reactionCells(reaction, LANE_KEYS, units)]),
 });

@@ -3,6 +3,7 @@ import type { Units } from '../text/display-units.js';
 import { signed } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import { type Grid, gridLines } from '../text/table.js';
+import { say } from '../wording/say.js';
 import { changeCells, reactionHeads } from './reaction-rows.js';
 
 const STEP_KEYS = ['hookStartFt', 'sharpnessDegPerFt', 'totalHookBoards', 'flareIn'] as const;
@@ -13,5 +14,9 @@ export const stepsTable = (steps: readonly StepEffect[], page: Page): string[] =
 
 export const stepsGrid = (steps: readonly StepEffect[], units: Units): Grid => ({
   columns: [{ head: 'one step' }, { head: 'score\npoints' }, ...reactionHeads(STEP_KEYS, units)],
-  rows: steps.map((step) => [step.change, signed(step.score, 0), ...changeCells(step, STEP_KEYS, units)]),
+  rows: steps.map((step) => [
+    say(step.change, units),
+    signed(step.score, 0),
+    ...changeCells(step, STEP_KEYS, units),
+  ]),
 });

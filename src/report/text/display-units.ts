@@ -23,6 +23,7 @@ export type Quantity =
   | 'roughTape' // the same of what nobody knows so well
   | 'fineTape' // the same of errors
   | 'bore' // diameters, depths, pitches
+  | 'arc' // on the ball, as computed
   | 'flare'
   | 'gyration' // RG and differentials
   | 'sharpness'
@@ -55,6 +56,7 @@ export const UNITS: { readonly [S in UnitSystem]: Units } = {
     roughTape: { ...unit('in', 1, 2), show: (inches) => wordFraction(inches, 8) },
     fineTape: unit('in', 1, 2),
     bore: { ...unit('in', 1, 3), show: drillSize },
+    arc: unit('in', 1, 1),
     flare: unit('in', 1, 1),
     gyration: unit('in', 1, 3),
     sharpness: unit('deg/ft', 1, 2, 3),
@@ -73,6 +75,7 @@ export const UNITS: { readonly [S in UnitSystem]: Units } = {
     roughTape: unit('mm', INCH / MM, 0),
     fineTape: unit('mm', INCH / MM, 1),
     bore: unit('mm', INCH / MM, 1),
+    arc: unit('mm', INCH / MM, 0),
     flare: unit('mm', INCH / MM, 0),
     gyration: unit('mm', INCH / MM, 2),
     sharpness: unit('deg/m', 1 / FOOT, 2),
@@ -97,6 +100,17 @@ function drillSize(inches: number): string {
   const isFraction = Math.abs(inches * 64 - Math.round(inches * 64)) < 0.064;
   return isFraction ? wordFraction(inches, 64) : decimals(inches, 3);
 }
+
+/** Significant digits of what is given in one unit and shown in another. */
+const GIVEN_DIGITS = 3;
+
+/** A number as it was given or chosen, without digits it does not have: `15`, or `6.8` in kg. */
+export const given = (value: number, { per }: Pick<DisplayUnit, 'per'>, digits = GIVEN_DIGITS): string =>
+  String(Number(per === 1 ? value.toFixed(digits) : (value * per).toPrecision(digits)));
+
+/** The same with its unit: `15 lb`, `6.8 kg`. */
+export const givenWithUnit = (value: number, unit: DisplayUnit): string =>
+  `${given(value, unit)} ${unit.name}`;
 
 /** A number with its unit behind it: `4 1/2 in`, `114 mm`. */
 export const withUnit = (value: number, { show, name }: DisplayUnit): string => `${show(value)} ${name}`;

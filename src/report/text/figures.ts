@@ -16,6 +16,8 @@ export const capital = (name: string): string => `${name.charAt(0).toUpperCase()
 
 export const points = (value: number): string => decimals(value, 0);
 export const percent = (share: number): string => decimals(100 * share, 0);
+/** The same with a tenth where the share is small. */
+export const finePercent = (share: number): string => decimals(100 * share, share < 0.1 ? 1 : 0);
 
 export const band = ({ low, high }: Band, show: (value: number) => string, page: Page): string =>
   low === high ? show(low) : `${show(low)} ${glyphs(page).dash} ${show(high)}`;

@@ -41,7 +41,8 @@ export function withPlainText<T>(value: T, ascii: boolean): T {
   return value;
 }
 
-function plainText(text: string, ascii: boolean): string {
+/** One text safe to print; with `ascii`, in ASCII. */
+export function plainText(text: string, ascii: boolean): string {
   const shown = visible(text);
   if (!ascii) return shown;
   const spaced = shown.replace(/(?<=\d)(?=[°¼-¾⅐-⅞])/gu, ' '); // 4½ is 4 1/2, not 41/2

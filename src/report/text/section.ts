@@ -1,4 +1,5 @@
 import { glyphs, measure, type Page } from './page.js';
+import { plainText } from './plain-text.js';
 import { columnsOf, wrap } from './wrap.js';
 
 /** A heading and its lines; nothing at all when there are no lines. */
@@ -7,11 +8,13 @@ export const section = (heading: string, lines: readonly string[], page: Page): 
 
 /** A paragraph, indented below its heading. */
 export const paragraph = (text: string, page: Page, paint = (line: string) => line): string[] =>
-  wrap(text, measure(page), '  ').map(paint);
+  wrap(plainText(text, page.ascii), measure(page), '  ').map(paint);
 
 /** Texts one below the other, each behind a bullet. */
 export const bullets = (texts: readonly string[], page: Page): string[] =>
-  texts.flatMap((text) => wrap(text, measure(page), '    ', `  ${glyphs(page).bullet} `));
+  texts.flatMap((text) =>
+    wrap(plainText(text, page.ascii), measure(page), '    ', `  ${glyphs(page).bullet} `),
+  );
 
 /** Two blocks next to each other when the page is wide enough, else one below the other. */
 export function beside(left: readonly string[], right: readonly string[], page: Page): string[] {
@@ -30,5 +33,5 @@ export const joinSections = (sections: readonly (readonly string[])[]): string =
     .map((lines) => lines.join('\n'))
     .join('\n\n')}\n`;
 
-/** A reason set as a sentence: capital first, full stop last. */
+/** A clause set as a sentence: capital first, full stop last. */
 export const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;

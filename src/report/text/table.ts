@@ -1,5 +1,6 @@
 import Table from 'cli-table3';
 import type { Page } from './page.js';
+import { withPlainText } from './plain-text.js';
 import { columnsOf, wrap } from './wrap.js';
 
 export interface Column {
@@ -30,7 +31,7 @@ export interface Grid {
 
 /** A grid as text lines; nothing for one without rows. */
 export const gridLines = ({ columns, rows }: Grid, page: Page): string[] =>
-  rows.length === 0 ? [] : table(columns, rows, page);
+  rows.length === 0 ? [] : table(columns, withPlainText(rows, page.ascii), page);
 
 /**
  * A table without lines, each row a text line, none wider than the page.

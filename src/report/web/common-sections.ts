@@ -9,6 +9,7 @@ import type { PageFacts } from '../../records/answers/page-facts.js';
 import type { Compared } from '../picture/compared.js';
 import { linesGrid, linesNote } from '../tables/lines-table.js';
 import type { Page } from '../text/page.js';
+import { say, sayAll } from '../wording/say.js';
 import { legalityText, psaText, staticsText } from '../wording/workshop.js';
 import { laneFigure } from './lane-figure.js';
 import { mapFigure } from './map-figure.js';
@@ -26,7 +27,7 @@ export const laneSection = (
   id: 'lane',
   heading: 'On the lane',
   parts: [
-    ...(noLine ? [paragraphHtml(noLine.says), listHtml(noLine.remedies)] : []),
+    ...(noLine ? [paragraphHtml(say(noLine.says, units)), listHtml(sayAll(noLine.remedies, units))] : []),
     laneFigure(inputs.bowler.hand, inputs.lane, compared, units),
   ],
 });
@@ -63,7 +64,7 @@ export const drilledSection = (
     paragraphHtml(staticsText(drilled.staticOz, page.units)),
     paragraphHtml(psaText(psa, page.units)),
     paragraphHtml(legalityText(legality)),
-    listHtml(legality.findings),
+    listHtml(sayAll(legality.findings, page.units)),
   ],
 });
 

@@ -3,12 +3,13 @@ import type { PageFacts } from '../../records/answers/page-facts.js';
 import type { Compared } from '../picture/compared.js';
 import { judgeSureness, markingGrid, verdictText } from '../screens/judge-report.js';
 import { wishesGrid } from '../tables/wishes-table.js';
-import { forPage } from '../text/for-page.js';
+import { givenWithUnit } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
+import { withPlainText } from '../text/plain-text.js';
 import { sentence } from '../text/section.js';
-import { inUnits } from '../text/units-in-text.js';
 import { layoutWords } from '../wording/layout-headline.js';
 import { regressionText } from '../wording/regression-text.js';
+import { sayAll } from '../wording/say.js';
 import { ballFigure } from './ball-figure.js';
 import { drilledSection, laneSection, linesSection, worldsSection } from './common-sections.js';
 import { footText, inventedText } from './foot-text.js';
@@ -31,7 +32,7 @@ export function judgeHtml(
   { units, paint }: Pick<Page, 'units' | 'paint'>,
 ): string {
   const page: Page = { width: 80, ascii: false, paint, units };
-  const answer = forPage(given, page);
+  const answer = withPlainText(given, page.ascii);
   const { layout, inputs } = answer;
   const { bowler, ball, lane } = inputs;
   const compared = judged(answer);
@@ -41,12 +42,12 @@ export function judgeHtml(
     opening: [
       verdictText(answer),
       layoutWords(layout, page),
-      `${ball.name}, ${inUnits(`${ball.weightLb} lb`, units)}, on ${lane.name}.`,
+      `${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}, on ${lane.name}.`,
       judgeSureness(answer),
-      ...layout.objections.map((why) => `Speaks against it: ${sentence(why)}`),
+      ...sayAll(layout.objections, units).map((why) => `Speaks against it: ${sentence(why)}`),
     ],
     invented: inventedText(invented),
-    cautions: answer.cautions,
+    cautions: sayAll(answer.cautions, units),
     compared,
     sections: sections(answer, compared, facts, page),
     foot: footText(answer),
@@ -97,11 +98,11 @@ function sections(
       parts: [ballFigure(facts.face, layout, layout.marks, units)],
     },
     linesSection(compared, page),
-    { id: 'assumed', heading: 'Assumed', parts: [listHtml(answer.assumptions)] },
+    { id: 'assumed', heading: 'Assumed', parts: [listHtml(sayAll(answer.assumptions, units))] },
     {
       id: 'given',
       heading: 'Given and searched',
-      parts: [...inputsHtml(inputs, units), paragraphHtml(regressionText(answer.regression))],
+      parts: [...inputsHtml(inputs, units), paragraphHtml(regressionText(answer.regression, page.units))],
     },
   ];
 }

@@ -7,10 +7,11 @@ import { rankingGrid } from '../tables/ranking-table.js';
 import { sharesGrid } from '../tables/shares-table.js';
 import { stepsGrid } from '../tables/steps-table.js';
 import { wishesGrid } from '../tables/wishes-table.js';
-import { forPage } from '../text/for-page.js';
+import { givenWithUnit } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
-import { inUnits } from '../text/units-in-text.js';
+import { withPlainText } from '../text/plain-text.js';
 import { layoutWords } from '../wording/layout-headline.js';
+import { sayAll } from '../wording/say.js';
 import { arcsGrid } from '../wording/workshop.js';
 import { ballFigure } from './ball-figure.js';
 import { drilledSection, laneSection, linesSection, worldsSection } from './common-sections.js';
@@ -34,7 +35,7 @@ export function recommendHtml(
   { units, paint }: Pick<Page, 'units' | 'paint'>,
 ): string {
   const page: Page = { width: 80, ascii: false, paint, units };
-  const answer = forPage(given, page);
+  const answer = withPlainText(given, page.ascii);
   const best = answer.layouts[0] as RankedLayout;
   const { bowler, ball, lane } = answer.inputs;
   const compared = comparedWithUsual(answer.layouts, answer.middle);
@@ -43,11 +44,11 @@ export function recommendHtml(
     title: best.text,
     opening: [
       layoutWords(best, page),
-      `${ball.name}, ${inUnits(`${ball.weightLb} lb`, units)}, on ${lane.name}.`,
+      `${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}, on ${lane.name}.`,
       surenessText(answer, best),
     ],
     invented: inventedText(invented),
-    cautions: answer.cautions,
+    cautions: sayAll(answer.cautions, units),
     compared,
     sections: sections(answer, best, facts, page),
     foot: footText(answer),
@@ -66,7 +67,7 @@ function sections(answer: RecommendAnswer, best: RankedLayout, facts: PageFacts,
       parts: [
         gridHtml(wishesGrid(targets, best.reaction, page, 'best layout')),
         gridHtml(rankingGrid(layouts, middle, units)),
-        paragraphHtml(rankingNote(middle)),
+        paragraphHtml(rankingNote(middle, units)),
       ],
     },
     laneSection(answer, compared, page),
@@ -75,7 +76,7 @@ function sections(answer: RecommendAnswer, best: RankedLayout, facts: PageFacts,
       id: 'why',
       heading: 'Why it won',
       parts: [
-        listHtml(best.reasons),
+        listHtml(sayAll(best.reasons, units)),
         sharesFigure(
           {
             from: { name: `${USUAL} usual layout`, layout: middle },
@@ -88,7 +89,7 @@ function sections(answer: RecommendAnswer, best: RankedLayout, facts: PageFacts,
           'The same of the other layouts',
           others.map(
             ({ rank, text, shares, reasons }) =>
-              `<h3>${htmlText(`${rank} ${text}`)}</h3>\n${listHtml(reasons)}\n${gridHtml(sharesGrid(shares, units, 'against the usual layout'))}`,
+              `<h3>${htmlText(`${rank} ${text}`)}</h3>\n${listHtml(sayAll(reasons, units))}\n${gridHtml(sharesGrid(shares, units, 'against the usual layout'))}`,
           ),
         ),
       ],
@@ -110,7 +111,7 @@ function sections(answer: RecommendAnswer, best: RankedLayout, facts: PageFacts,
       id: 'changes',
       heading: 'What would change the answer',
       parts: [
-        listHtml(answer.limits),
+        listHtml(sayAll(answer.limits, units)),
         gridHtml(stepsGrid(best.steps, units), `One more step in a number of ${best.text}`),
         gridHtml(leversGrid(best, answer.levers, units), 'Other things than the layout'),
       ],
@@ -118,13 +119,13 @@ function sections(answer: RecommendAnswer, best: RankedLayout, facts: PageFacts,
     {
       id: 'practice',
       heading: 'What common practice expects',
-      parts: [listHtml(answer.practice.map(({ says }) => says))],
+      parts: [listHtml(sayAll(answer.practice, units))],
     },
-    { id: 'assumed', heading: 'Assumed', parts: [listHtml(answer.assumptions)] },
+    { id: 'assumed', heading: 'Assumed', parts: [listHtml(sayAll(answer.assumptions, units))] },
     {
       id: 'given',
       heading: 'Given and searched',
-      parts: [...inputsHtml(inputs, units), paragraphHtml(searchText(answer))],
+      parts: [...inputsHtml(inputs, units), paragraphHtml(searchText(answer, page.units))],
     },
   ];
 }

@@ -2,6 +2,7 @@ import type { NoLineAnswer } from '../../records/answers/answer.js';
 import { withUnit } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
 import { bullets, paragraph } from '../text/section.js';
+import { say, sayAll } from './say.js';
 
 /** Why no line reaches the pocket, and what would help; nothing when one does. */
 export function noLineText(noLine: NoLineAnswer | null, page: Page): string[] {
@@ -11,8 +12,8 @@ export function noLineText(noLine: NoLineAnswer | null, page: Page): string[] {
       ? ['What was tried and would bring it there:']
       : [`Neither a finer or coarser cover nor up to ${withUnit(3, page.units.speed)} would bring it there.`];
   return [
-    ...paragraph(noLine.says, page, page.paint.caution),
+    ...paragraph(say(noLine.says, page.units), page, page.paint.caution),
     ...paragraph(help.join(' '), page),
-    ...bullets(noLine.remedies, page),
+    ...bullets(sayAll(noLine.remedies, page.units), page),
   ];
 }

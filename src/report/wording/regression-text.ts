@@ -1,9 +1,14 @@
 import type { RegressionAnswer } from '../../records/answers/answer.js';
+import type { Units } from '../text/display-units.js';
 import { decimals } from '../text/figures.js';
+import { say } from './say.js';
 
 /** What the fitted regression did, and how it and physics differ, in a line or two. */
-export function regressionText({ notice, candidateWorlds, listed, difference }: RegressionAnswer): string {
-  if (notice) return `${notice[0].toUpperCase()}${notice.slice(1)}.`;
+export function regressionText(
+  { notice, candidateWorlds, listed, difference }: RegressionAnswer,
+  units: Units,
+): string {
+  if (notice) return say(notice, units);
   const scores = listed
     .map((row) => `${decimals(row.byRegression, 1)} and ${decimals(row.byPhysics, 1)}`)
     .join(', ');

@@ -8,6 +8,7 @@ import { type Units, withUnit } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
 import { bullets, paragraph } from '../text/section.js';
 import { type Grid, gridLines } from '../text/table.js';
+import { sayAll } from './say.js';
 
 /*
  * What the person at the drill reads: where marks go, how heavy the sides come out, where the strong axis
@@ -93,7 +94,7 @@ export const marksTable = (marks: readonly MarkAnswer[], page: Page): string[] =
 /** Which rules were checked, and what was found. */
 export const legalityLines = (legality: LegalityAnswer, page: Page): string[] => [
   ...paragraph(legalityText(legality), page, legality.legal ? (line) => line : page.paint.caution),
-  ...bullets(legality.findings, page),
+  ...bullets(sayAll(legality.findings, page.units), page),
 ];
 
 export const legalityText = ({ ruleSet, edition, legal }: LegalityAnswer): string =>

@@ -1,9 +1,16 @@
 import { toLayout } from '../../prepare/to-layout.js';
+import type { Objection } from '../../records/answers/statements/objections.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import type { Setting } from '../../simulate/setting.js';
 import type { Outcome } from '../../simulate/simulator.js';
 import { keyOf } from './candidates.js';
-import { type Rejection, rejectByMarks, rejectByOutcome } from './constraints.js';
+import { rejectByMarks, rejectByOutcome } from './constraints.js';
+
+/** Why layouts were set aside, and how many. */
+export interface Rejected {
+  readonly why: Objection;
+  readonly count: number;
+}
 
 /** A layout's nominal shot on its own line, by physics. */
 export interface NominalShot {
@@ -20,18 +27,18 @@ export interface NominalShots {
   /** Whether a layout was looked at and may not be drilled. */
   isRejected(layout: LayoutNumbers): boolean;
   readonly allowed: () => readonly NominalShot[];
-  readonly rejected: ReadonlyMap<Rejection, number>;
+  readonly rejected: () => readonly Rejected[];
   readonly shots: () => number;
 }
 
 export function nominalShots(setting: Setting): NominalShots {
   const { ball, evaluator, practice } = setting;
   const { radius } = ball.published;
-  const rejected = new Map<Rejection, number>();
+  const rejected = new Map<Objection['code'], Rejected>();
   const known = new Map<string, NominalShot | null>();
   let shots = 0;
-  const reject = (why: Rejection): null => {
-    rejected.set(why, (rejected.get(why) ?? 0) + 1);
+  const reject = (why: Objection): null => {
+    rejected.set(why.code, { why, count: (rejected.get(why.code)?.count ?? 0) + 1 });
     return null;
   };
   return {
@@ -55,7 +62,7 @@ export function nominalShots(setting: Setting): NominalShots {
     get: (layout) => known.get(keyOf(layout)) ?? undefined,
     isRejected: (layout) => known.get(keyOf(layout)) === null,
     allowed: () => [...known.values()].filter((row) => row !== null),
-    rejected,
+    rejected: () => [...rejected.values()],
     shots: () => shots,
   };
 }

@@ -1,5 +1,6 @@
 import { quantileSorted } from 'simple-statistics';
-import { type Band, TWENTIETHS } from '../../records/answers/answer.js';
+import type { Band } from '../../records/answers/answer.js';
+import { TWENTIETHS } from '../../records/answers/simulated-layout.js';
 import type { Outcome } from '../../simulate/simulator.js';
 import { type Reached, type Target, WISHES } from './target.js';
 

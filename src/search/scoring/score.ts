@@ -2,7 +2,8 @@ import { DEGREE, from } from '../../base/units.js';
 import { type Reached, type Target, WISHES } from './target.js';
 
 /** Entry angles that carry best (secondary, USBC pin-carry work: 4–6° at board 17–18). */
-const BEST_ENTRY = [from(4, DEGREE), from(6, DEGREE)] as const;
+export const BEST_ENTRY_DEG = { least: 4, most: 6 };
+const BEST_ENTRY = [from(BEST_ENTRY_DEG.least, DEGREE), from(BEST_ENTRY_DEG.most, DEGREE)] as const;
 
 /** Weight of the entry angle beside one wish: it decides between layouts that meet the wishes alike. */
 const ENTRY_WEIGHT = 0.1;

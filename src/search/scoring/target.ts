@@ -1,5 +1,6 @@
 import { quantileSorted } from 'simple-statistics';
 import type { Reaction } from '../../motion/reaction/reaction.js';
+import type { WishReading } from '../../records/answers/statements/params.js';
 import type { Want } from '../../records/schemas/want.js';
 import type { Outcome } from '../../simulate/simulator.js';
 
@@ -17,6 +18,13 @@ export const WISHES = {
 } as const;
 
 export type Wish = keyof typeof WISHES;
+
+/** The reaction number of an answer that each wish is about. */
+export const READING_OF: Readonly<Record<Wish, WishReading>> = {
+  hookStart: 'hookStartFt',
+  sharpness: 'sharpnessDegPerFt',
+  totalHook: 'totalHookBoards',
+};
 
 /** What a wish aims for, in the reaction number's SI unit. */
 export interface Target {

@@ -1,5 +1,6 @@
 import { MIDDLE_LAYOUT } from '../../prepare/middle-layout.js';
 import { toLayout } from '../../prepare/to-layout.js';
+import type { RegressionNotice } from '../../records/answers/statements/regression-notices.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import type { ModelCard } from '../../regression/card.js';
 import { shareInRange } from '../../regression/in-range.js';
@@ -46,7 +47,7 @@ const WORLD_STRIDE = 37;
  *
  * @param layouts  all that will be asked about
  * @param nominal  what physics says of some layouts
- * @returns in one line why not, where the problem lies outside what the regression was fitted on
+ * @returns why not, where the problem lies outside what the regression was fitted on
  */
 export async function problemScorer(
   layouts: readonly LayoutNumbers[],
@@ -54,7 +55,7 @@ export async function problemScorer(
   targets: readonly Target[],
   { problem, evaluator, progress }: Setting,
   { model, card }: { readonly model: ReactionModel; readonly card: ModelCard },
-): Promise<ProblemScorer | { readonly why: string }> {
+): Promise<ProblemScorer | { readonly why: RegressionNotice }> {
   const { radius } = problem.ball.published;
   const [undisturbed, ...worlds] = problem.worlds;
   const trials = Array.from({ length: SHOTS_IN_WORLDS }, (_, i): Trial => {
@@ -85,7 +86,7 @@ export async function problemScorer(
   const asked = known.map(({ layout, world, outcome }) => ({ layout, world, launch: outcome.launch }));
   const features = featuresOf(asked, physics);
   if (shareInRange(features, card) < ENOUGH_IN_RANGE)
-    return { why: 'this bowler, ball or lane lies outside what the regression was fitted on' };
+    return { why: { code: 'outside-what-was-fitted', params: {} } };
 
   const marked = layouts.map((layout) => toLayout(layout, radius));
   const engine = await surrogate(model, card, problem, physics, known, features, marked);

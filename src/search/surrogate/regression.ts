@@ -1,11 +1,12 @@
+import type { RegressionNotice } from '../../records/answers/statements/regression-notices.js';
 import type { ModelCard } from '../../regression/card.js';
 import { MODELS, readModel } from '../../regression/model-files.js';
 import { openModel, type ReactionModel } from '../../regression/reaction-model.js';
 
-/** The fitted regression, open, or in one line why there is none to use. */
+/** The fitted regression, open, or why there is none to use. */
 export type Regression =
   | { readonly kind: 'ready'; readonly model: ReactionModel; readonly card: ModelCard }
-  | { readonly kind: 'unusable'; readonly why: string };
+  | { readonly kind: 'unusable'; readonly why: RegressionNotice };
 
 /**
  * Opens the fitted regression. Never throws: without it physics answers alone, only more slowly.
@@ -13,13 +14,13 @@ export type Regression =
  * @param folder  where model and card lie; the package's own when left out, null to do without
  */
 export async function openRegression(folder: string | null = MODELS): Promise<Regression> {
-  if (folder === null) return { kind: 'unusable', why: 'the fitted regression was not wanted' };
+  if (folder === null) return { kind: 'unusable', why: { code: 'regression-not-wanted', params: {} } };
   const stored = await readModel(folder);
   if (stored.kind === 'unusable') return stored;
   const { file, card } = stored;
   try {
     return { kind: 'ready', card, model: await openModel(file, card.fit.basis, card.outputs.length) };
   } catch {
-    return { kind: 'unusable', why: 'the runtime of the fitted regression is missing or refuses its file' };
+    return { kind: 'unusable', why: { code: 'regression-runtime-missing', params: {} } };
   }
 }

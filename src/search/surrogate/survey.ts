@@ -1,3 +1,4 @@
+import type { RegressionNotice } from '../../records/answers/statements/regression-notices.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import type { ModelCard } from '../../regression/card.js';
 import type { ReactionModel } from '../../regression/reaction-model.js';
@@ -24,8 +25,8 @@ export interface Survey {
   readonly shots: number;
 }
 
-/** A survey, or in one line why physics must do without. */
-export type Surveyed = Survey | { readonly why: string };
+/** A survey, or why physics must do without. */
+export type Surveyed = Survey | { readonly why: RegressionNotice };
 
 /**
  * Scores all layouts in plausible worlds by the fitted regression, tuned to shots of this very problem.

@@ -13,6 +13,7 @@ import type { Ball, PublishedBall } from '../../../src/records/schemas/ball.js';
 import { loadRuleSet } from '../../../src/records/shared/rules.js';
 import { parseLayout } from '../../../src/records/text/layout-text.js';
 import { averageBowler, plainBall } from '../../support/problems.js';
+import { said } from '../../support/said.js';
 
 const LAYOUTS = ['70 x 4 1/2 x 35', '30 x 4 x 30', '50 x 4 1/2 x 35', '10 x 5 1/2 x 60', '90 x 2 x 20'];
 
@@ -87,15 +88,13 @@ describe('the intermediate differential of a symmetric ball before drilling', ()
     expect(much.undrilled.intermediateDifferentialIn).toBeGreaterThan(0.95 * low);
     expect(much.undrilled.intermediateDifferentialIn).toBeLessThan(1.05 * high);
     expect(much.undrilled.intermediateDifferentialIn).toBeGreaterThan(0.0005);
-    expect(much.assumptions.join()).toMatch(
-      /Top weight gives them 0\.00[12] in of intermediate differential/,
-    );
+    expect(said(much.assumptions)).toMatch(/Top weight gives them 0\.00[12] in of intermediate differential/);
   });
 
   test('is none without top weight, and nothing is said', () => {
     const none = undrilled({ topWeightOz: 0 });
     expect(none.undrilled.intermediateDifferentialIn).toBeCloseTo(0, 9);
-    expect(none.assumptions.join()).not.toMatch(/Top weight gives/);
+    expect(said(none.assumptions)).not.toMatch(/Top weight gives/);
   });
 
   test('RG, differential, and the mass bias of an asymmetric ball stay as published', () => {

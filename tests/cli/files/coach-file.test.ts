@@ -17,6 +17,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { coachFileFlag, openCoachFile, unitKey } from '../../../src/cli/files/coach-file.js';
 import type { CoachLine } from '../../../src/records/answers/coach-answer.js';
 import { coachPairOf } from '../../support/coach-answer.js';
+import { inputErrorOf } from '../../support/faults-of.js';
 
 let folder: string;
 let file: string;
@@ -60,6 +61,23 @@ test.each([1, 5, 30, undefined])(
     expect(run().map(([key]) => key)).toEqual(['a']);
     expect(readFileSync(file, 'utf8')).toBe(whole);
     expect(readFileSync(join(folder, 'as it was'), 'utf8')).toBe(before);
+  },
+);
+
+test.each(['flarewise/coach-pair/1', 'flarewise/coach-bag/1', 'flarewise/coach-pair/3'])(
+  'openCoachFile: lines of another version (%s) are refused, not misread, and stay as they are',
+  (schema) => {
+    run(['a', [coachPairOf('one')]]);
+    appendFileSync(file, `${JSON.stringify({ schema, says: 'text' })}\n`);
+    const before = readFileSync(file, 'utf8');
+    for (const open of [() => openCoachFile(file), () => coachFileFlag(file)])
+      expect(inputErrorOf(open)).toMatchObject({
+        code: 'older-coach-lines',
+        message: expect.stringMatching(
+          new RegExp(`must be a new file.*${schema}.*Another version wrote it\\. Name another file`),
+        ),
+      });
+    expect(readFileSync(file, 'utf8')).toBe(before);
   },
 );
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { DEFAULT_RULE_SET, loadRuleSet, loadRuleSets } from '../../../src/records/shared/rules.js';
 import { loadCautions, loadPractice } from '../../../src/records/shared/shared-data.js';
 import { inputErrorOf } from '../../support/faults-of.js';
+import { said } from '../../support/said.js';
 
 describe('rule sets', () => {
   // Values as reported of the sport's manuals; tags say how far each was confirmed (see the files).
@@ -62,7 +63,7 @@ describe('trade data', () => {
   });
 
   test('the cautions name every danger a reader must know of', () => {
-    const all = loadCautions().join(' ');
+    const all = said(loadCautions().map((code) => ({ code, params: {} })));
     for (const words of [
       'trained',
       'guarded',

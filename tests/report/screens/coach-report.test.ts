@@ -4,7 +4,7 @@ import type { CoachLine } from '../../../src/records/answers/coach-answer.js';
 import { coachCsv } from '../../../src/report/csv/coach-csv.js';
 import { coachReport } from '../../../src/report/screens/coach-report.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
-import { printedCoachLine } from '../../../src/report/wording/refusals/coach-fault-text.js';
+import { printedCoachLine } from '../../../src/report/wording/coach-lines.js';
 import { coachPairOf } from '../../support/coach-answer.js';
 import { pageOf } from '../../support/page.js';
 
@@ -29,12 +29,17 @@ const lines: readonly CoachLine[] = [
     ],
   },
   {
-    schema: 'flarewise/coach-bag/1',
+    schema: 'flarewise/coach-bag/2',
     bowler: 'Kim',
     lane: 'House',
     alike: [],
     gaps: [],
-    says: ['Nothing lies between Red and Blue.'],
+    says: [
+      {
+        code: 'gap-between-balls',
+        params: { below: 'Red', belowBoards: 10, above: 'Blue', aboveBoards: 20 },
+      },
+    ],
   },
 ];
 

@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import type { JudgeAnswer } from '../../../src/records/answers/answer.js';
+import type { Objection } from '../../../src/records/answers/statements/objections.js';
 import { judgeReport } from '../../../src/report/screens/judge-report.js';
 import { columnsOf } from '../../../src/report/text/wrap.js';
 import { judgeAnswer as answer } from '../../support/judge-answer.js';
 import { pageOf } from '../../support/page.js';
+import { said as sentencesOf } from '../../support/said.js';
 
 const { layout, best, cautions } = answer;
+const RING_NEAR_HOLE: Objection = { code: 'ring-near-hole', params: {} };
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
 
 describe('judgeReport', () => {
@@ -24,12 +27,12 @@ describe('judgeReport', () => {
     expect(said('not-allowed')).toContain(`do not drill ${layout.text}`);
   });
 
-  test('what speaks against a layout, its place and its marking errors are told', () => {
-    const barred = { ...answer, layout: { ...layout, objections: ['an oil ring would run over a hole'] } };
+  test('what speaks against a layout, its place and its marking errors are said', () => {
+    const barred = { ...answer, layout: { ...layout, objections: [RING_NEAR_HOLE] } };
     const text = oneLine(judgeReport(barred, pageOf(80)));
-    expect(text).toContain('An oil ring would run over a hole.');
+    expect(text).toContain('An oil ring would run over or too near to a hole.');
     expect(text).toContain('above 180 of 240 allowed layouts');
     expect(text).toContain('1/16 in of pin-to-PAP -1.2 +0.05 -0.10');
-    expect(text).toContain(cautions[0]);
+    expect(text).toContain(sentencesOf(cautions.slice(0, 1)));
   });
 });

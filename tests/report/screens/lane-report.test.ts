@@ -7,7 +7,7 @@ import { lane } from '../../support/recommend-answer.js';
 
 /** Board b at foot f carries b units, up to 40 ft: every column differs from the next. */
 const answer = (hand: 'right' | 'left'): LaneAnswer => ({
-  schema: 'flarewise/lane-answer/1',
+  schema: 'flarewise/lane-answer/2',
   version: '0.1.0',
   lane: { ...lane, patternFt: 40 },
   hand,
@@ -28,8 +28,8 @@ const answer = (hand: 'right' | 'left'): LaneAnswer => ({
   },
   friction: [{ distanceFt: 5, boards: [5, 10].map((board) => ({ board, friction: 0.04 })) }],
   wear: null,
-  says: ['40 ft of oil.'],
-  assumptions: ['Friction falls with the film.'],
+  says: [{ code: 'oil-length', params: { patternFt: 40, length: 'medium', widestBoard: 9, lessFt: 31 } }],
+  assumptions: [{ code: 'usual-finish', params: { grit: 2000 } }],
 });
 
 const rowsOf = (text: string): string[] => [...text.matchAll(/^.{5}[│|](.*?)[│|]/gm)].map(([, row]) => row);

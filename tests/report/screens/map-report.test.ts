@@ -1,38 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import type { MapAnswer } from '../../../src/records/answers/answer.js';
 import { mapCsv } from '../../../src/report/csv/map-csv.js';
 import { mapReport } from '../../../src/report/screens/map-report.js';
 import { columnsOf } from '../../../src/report/text/wrap.js';
+import { mapAnswer as answer } from '../../support/map-answer.js';
 import { pageOf } from '../../support/page.js';
-import { drilledAnswer } from '../../support/recommend-answer.js';
 
-const rows = [0, 30, 60, 90].map((drillingAngleDeg, i) => {
-  const value = 0.008 + 0.003 * i;
-  const { drilled, bands, psa, layout } = drilledAnswer;
-  return {
-    layout: { ...layout, drillingAngleDeg },
-    drilled: { ...drilled, intermediateDifferentialIn: value },
-    bands: { ...bands, intermediateDifferentialIn: { low: value - 0.001, high: value + 0.001 } },
-    psa,
-  };
-});
-const answer: MapAnswer = {
-  schema: 'flarewise/map/1',
-  version: '0.0.0',
-  ball: 'Fixture ball',
-  bowler: 'Fixture bowler',
-  over: 'drilling-angle',
-  undrilled: { massLb: 15, rgIn: 2.5, differentialIn: 0.048, intermediateDifferentialIn: 0 },
-  rows,
-  reach: {
-    differentialIn: { least: 0.041, most: 0.041 },
-    intermediateDifferentialIn: { least: 0.008, most: 0.017 },
-    bandIn: 0.002,
-    matters: true,
-  },
-  assumptions: ['An assumption.'],
-  cautions: ['A caution.'],
-};
+const { rows } = answer;
 
 describe('mapReport', () => {
   test.each([60, 80, 120, 200])('keeps within %i columns', (width) => {
@@ -44,8 +17,8 @@ describe('mapReport', () => {
     const text = mapReport(answer, pageOf(80)).replace(/\s+/g, ' ');
     expect(text).toContain('The mark matters for this ball');
     expect(text).toContain('from 0.008 to 0.017 in');
-    expect(text).toContain('An assumption.');
-    expect(text).toContain('A caution.');
+    expect(text).toContain('The CG lies on the pin');
+    expect(text).toContain('The rules of your local body decide');
     const still = { ...answer, reach: { ...answer.reach, matters: false } };
     expect(mapReport(still, pageOf(80))).toContain('The mark hardly matters for this ball');
   });

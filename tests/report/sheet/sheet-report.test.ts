@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { sheetReport } from '../../../src/report/sheet/sheet-report.js';
 import { columnsOf } from '../../../src/report/text/wrap.js';
 import { pageOf } from '../../support/page.js';
+import { said } from '../../support/said.js';
 import { realSheets } from './real-sheets.js';
 
 const sheets = await realSheets();
@@ -30,7 +31,7 @@ describe.each(Object.entries(sheets))('sheet report of %s', (_name, answer) => {
   test('the cautions come last but for the foot', () => {
     const text = oneLine(sheetReport(answer, pageOf(80)));
     const end = text.slice(text.indexOf('Before drilling'));
-    for (const caution of answer.cautions) expect(end).toContain(caution);
+    for (const caution of answer.cautions) expect(end).toContain(said([caution]));
     expect(end).toContain('2026-03-01');
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { NoLineAnswer } from '../../../src/records/answers/answer.js';
 import { linesTable } from '../../../src/report/tables/lines-table.js';
 import { columnsOf } from '../../../src/report/text/wrap.js';
 import { noLineText } from '../../../src/report/wording/no-line-text.js';
@@ -29,11 +30,14 @@ describe('linesTable', () => {
 });
 
 describe('noLineText', () => {
-  const noLine = {
-    why: 'hooks-past' as const,
+  const noLine: NoLineAnswer = {
+    why: 'hooks-past',
     nearest: { laydownBoard: 10, launchAngleDeg: 2, pinsBoard: 24 },
-    says: 'The ball hooks too much.',
-    remedies: ['1 mph faster: a line from board 10, 2.2° out.'],
+    says: {
+      code: 'hooks-past-pocket',
+      params: { laydownBoard: 10, launchAngleDeg: 2, pinsBoard: 24, stop: 'gutter', steepestDeg: 5.5 },
+    },
+    remedies: [{ code: 'another-speed', params: { byMph: 1, laydownBoard: 10, launchAngleDeg: 2.2 } }],
   };
 
   test('says why and what would help', () => {

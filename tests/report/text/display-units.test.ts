@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { UNITS, withUnit } from '../../../src/report/text/display-units.js';
-import { inUnits } from '../../../src/report/text/units-in-text.js';
+import { givenWithUnit, UNITS, withUnit } from '../../../src/report/text/display-units.js';
+import { withQuantities } from '../../../src/report/text/with-quantities.js';
 
 const { trade, metric } = UNITS;
 
@@ -27,17 +27,28 @@ test.each([
   expect(withUnit(value, metric[quantity])).toBe(asMetric);
 });
 
-// biome-ignore format: one sentence a line
 test.each([
-  ['Hook start 40.2 ft; wish 2 of 5 is 38 ft here.', 'Hook start 12.3 m; wish 2 of 5 is 11.6 m here.'],
-  ['from 0.040 to 0.038 in, and 0.31 against 0.34 deg/ft', 'from 1.02 to 0.96 mm, and 1.02 against 1.12 deg/m'],
-  ['a slug in a 1 1/4 in thumb bore', 'a slug in a 31.8 mm thumb bore'],
-  ['±0.4 mph, ±15 rpm', '±0.64 km/h, ±15 rpm'],
-  ['less than 1/4 in of ball is left', 'less than 6.35 mm of ball is left'],
-  ['the usual 70 x 4 1/2 x 30 in 43 % of worlds', 'the usual 70 x 4 1/2 x 30 in 43 % of worlds'],
-  ['in 9 of 10 worlds, 7 in the middle', 'in 9 of 10 worlds, 7 in the middle'],
-  ['rolls from board 12 into the pocket', 'rolls from board 12 into the pocket'],
-])('inUnits: %s', (text, want) => {
-  expect(inUnits(text, metric)).toBe(want);
-  expect(inUnits(text, trade)).toBe(text);
+  ['weight', 15, '15 lb', '6.8 kg'],
+  ['speed', 0.4, '0.4 mph', '0.644 km/h'],
+  ['arc', 27, '27 in', '686 mm'],
+  ['lane', 41.5, '41.5 ft', '12.6 m'],
+  ['ounce', 3, '3 oz', '85 g'],
+] as const)('%s as given: %d is %s, or %s', (quantity, value, asTrade, asMetric) => {
+  expect(givenWithUnit(value, trade[quantity])).toBe(asTrade);
+  expect(givenWithUnit(value, metric[quantity])).toBe(asMetric);
+});
+
+// biome-ignore format: one text a line
+test.each([
+  ['Hooks at {40.2 lane}, near {38 lane}.', 'Hooks at 40.2 ft, near 38 ft.', 'Hooks at 12.3 m, near 11.6 m.'],
+  ['{0.038 to 0.040 gyration}, {0.31 sharpness}', '0.038 to 0.040 in, 0.31 deg/ft', '0.9652 to 1.016 mm, 1.02 deg/m'],
+  ['a slug in a {1 1/4 bore} thumb bore', 'a slug in a 1 1/4 in thumb bore', 'a slug in a 31.8 mm thumb bore'],
+  ['{8 to 26 speed}; {0.4 speed}', '8 to 26 mph; 0.4 mph', '12.87 to 41.84 km/h; 0.644 km/h'],
+  ['must be {-3 to 6 tape}', 'must be -3 to 6 in', 'must be -76.2 to 152.4 mm'],
+  ['the usual 70 x 4 1/2 x 30 in 43 % of worlds', 'the usual 70 x 4 1/2 x 30 in 43 % of worlds', 'the usual 70 x 4 1/2 x 30 in 43 % of worlds'],
+  ['Old 14 lb spare, in 9 of 10 worlds', 'Old 14 lb spare, in 9 of 10 worlds', 'Old 14 lb spare, in 9 of 10 worlds'],
+  ['rolls from board 12 into the pocket', 'rolls from board 12 into the pocket', 'rolls from board 12 into the pocket'],
+])('withQuantities: %s', (text, asTrade, asMetric) => {
+  expect(withQuantities(text, trade)).toBe(asTrade);
+  expect(withQuantities(text, metric)).toBe(asMetric);
 });

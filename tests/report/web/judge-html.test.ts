@@ -4,6 +4,7 @@ import type { JudgeAnswer } from '../../../src/records/answers/answer.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
 import { paintWith } from '../../../src/report/text/paint.js';
 import { judgeHtml } from '../../../src/report/web/judge-html.js';
+import { sayAll } from '../../../src/report/wording/say.js';
 import { judgeAnswer } from '../../support/judge-answer.js';
 import { pathOf } from '../../support/recommend-answer.js';
 import { facts } from './page-fixture.js';
@@ -24,9 +25,9 @@ test('the verdict stands first, in bold, below the layout', () => {
   );
   const barred = {
     ...answer,
-    layout: { ...answer.layout, objections: ['an oil ring would run over a hole'] },
+    layout: { ...answer.layout, objections: [{ code: 'ring-near-hole' as const, params: {} }] },
   };
-  expect(pageOf(barred)).toContain('Speaks against it: An oil ring would run over a hole.');
+  expect(pageOf(barred)).toContain('Speaks against it: An oil ring would run over or too near to a hole.');
 });
 
 test('both layouts are in every picture that compares, and can be taken out', () => {
@@ -50,7 +51,11 @@ test('shares lead from this layout to the best one', () => {
 });
 
 test('place among all, marking errors and every assumption are told', () => {
-  for (const words of ['1/16 in of pin-to-PAP', ...answer.assumptions, ...answer.cautions])
+  for (const words of [
+    '1/16 in of pin-to-PAP',
+    ...sayAll(answer.assumptions, UNITS.trade),
+    ...sayAll(answer.cautions, UNITS.trade),
+  ])
     expect(html).toContain(words);
   expect(html).not.toMatch(/NaN|undefined|<script/);
 });

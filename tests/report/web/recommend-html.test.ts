@@ -4,6 +4,8 @@ import type { SimulatedLayout } from '../../../src/records/answers/answer.js';
 import { boardAt } from '../../../src/report/lane/board-at.js';
 import { ballLines } from '../../../src/report/picture/ball-lines.js';
 import type { Point } from '../../../src/report/scene/shapes.js';
+import { UNITS } from '../../../src/report/text/display-units.js';
+import { sayAll } from '../../../src/report/wording/say.js';
 import { recommendAnswer as answer } from '../../support/recommend-answer.js';
 import { type Drawn, middleOf } from '../picture/read-svg.js';
 import { facts, pageOfAnswer } from './page-fixture.js';
@@ -370,7 +372,12 @@ describe('the page as a text', () => {
 
   test('the first layout, how sure it is and the cautions stand before everything else', () => {
     const top = html.slice(0, html.indexOf('<nav')).replaceAll('\u00a0', ' ');
-    for (const words of [first.text, 'Drilling angle 70°', 'How sure', ...answer.cautions])
+    for (const words of [
+      first.text,
+      'Drilling angle 70°',
+      'How sure',
+      ...sayAll(answer.cautions, UNITS.trade),
+    ])
       expect(top).toContain(words);
   });
 
@@ -386,8 +393,8 @@ describe('the page as a text', () => {
     const text = html.replaceAll('\u00a0', ' ').replaceAll('&quot;', '"').replaceAll('&#39;', "'");
     for (const words of [
       `flarewise ${answer.version}, seed ${answer.seed}`,
-      ...answer.assumptions,
-      ...answer.limits,
+      ...sayAll(answer.assumptions, UNITS.trade),
+      ...sayAll(answer.limits, UNITS.trade),
     ])
       expect(text).toContain(words);
     const records = /<pre>([\s\S]*?)<\/pre>/.exec(text)![1]!;

@@ -4,8 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { regressionAnswer } from '../../../src/answer/parts/regression-answer.js';
+import type { RegressionNotice } from '../../../src/records/answers/statements/regression-notices.js';
 import { CARD_FILE, MODEL_FILE } from '../../../src/regression/card.js';
 import { MODELS } from '../../../src/regression/model-files.js';
+import { UNITS } from '../../../src/report/text/display-units.js';
 import { regressionText } from '../../../src/report/wording/regression-text.js';
 import { gridCandidates, layoutOf } from '../../../src/search/candidates/candidates.js';
 import { nominalShots } from '../../../src/search/candidates/nominal-shots.js';
@@ -25,20 +27,20 @@ afterEach(async () => {
   await rm(folder, { recursive: true });
 });
 
-const whyOf = (regression: Regression): string | null =>
+const whyOf = (regression: Regression): RegressionNotice | null =>
   regression.kind === 'unusable' ? regression.why : null;
 
 /** What an answer and its screen say of a search that had to do without. */
-function told(why: string): string {
+function told(why: RegressionNotice): string {
   const answer = regressionAnswer({ surveyed: { why }, byRegression: () => null }, [], { marker: 'CG mark' });
   expect(answer).toEqual({
-    notice: `physics searched alone: ${why}`,
+    notice: why,
     candidateWorlds: 0,
     tunedTo: 0,
     listed: [],
     difference: null,
   });
-  return regressionText(answer);
+  return regressionText(answer, UNITS.trade);
 }
 
 describe('a regression that cannot be used is told in one line, and nothing is thrown', () => {
@@ -75,12 +77,12 @@ describe('a regression that cannot be used is told in one line, and nothing is t
       throw new Error('cannot find it');
     });
     const why = whyOf(await openRegression(folder));
-    expect(why).toBe('the runtime of the fitted regression is missing or refuses its file');
+    expect(why).toEqual({ code: 'regression-runtime-missing', params: {} });
   });
 
   test('a problem outside what it was fitted on', async () => {
     const regression = await openRegression(folder);
-    if (regression.kind === 'unusable') throw new Error(regression.why);
+    if (regression.kind === 'unusable') throw new Error(regression.why.code);
     const elsewhere = {
       ...regression.card,
       inputs: regression.card.inputs.map((input) => ({
@@ -103,9 +105,7 @@ describe('a regression that cannot be used is told in one line, and nothing is t
         nominal.map(({ outcome }) => outcome),
       );
       const outside = await survey(layouts, nominal, targets, setting, { ...regression, card: elsewhere });
-      expect(outside).toEqual({
-        why: 'this bowler, ball or lane lies outside what the regression was fitted on',
-      });
+      expect(outside).toEqual({ why: { code: 'outside-what-was-fitted', params: {} } });
       const inside = await survey(layouts, nominal, targets, setting, regression);
       expect('ranked' in inside).toBe(true);
     });
@@ -125,8 +125,8 @@ test('what regression and physics expect of the layouts listed is told side by s
     { layout: '50 x 4 1/2 x 35', byRegression: 80, byPhysics: 76 },
   ]);
   expect(answer.difference).toEqual({ typical: Math.sqrt((9 + 16) / 2), worst: 4, layouts: 2 });
-  expect(regressionText(answer)).toContain(
+  expect(regressionText(answer, UNITS.trade)).toContain(
     'the regression expected and physics found mean scores of 80.0 and 83.0, 80.0 and 76.0: 3.5 points apart, at most 4.0.',
   );
-  expect(regressionText(answer)).toContain('in plausible worlds, 1234 tries');
+  expect(regressionText(answer, UNITS.trade)).toContain('in plausible worlds, 1234 tries');
 });

@@ -1,6 +1,8 @@
 import { decimals } from '../../../base/decimals.js';
 import type { ArcsClash, LayoutRefusals } from '../../../records/refusals/layout-refusals.js';
 import type { Mark } from '../../../records/text/written-layout.js';
+import { OBJECTIONS } from '../statements/objections.js';
+import { sayIn } from '../statements/say-in.js';
 import type { RefusalWords } from './refusal-words.js';
 
 /** Layouts that cannot be on a ball, in words. A layout stands as it is written, in inches, whatever the units. */
@@ -32,11 +34,11 @@ export const LAYOUT_WORDS: RefusalWords<LayoutRefusals> = {
     got: 'drilling-angle',
     hint: 'Its CG lies on the pin, so there is no mark to aim at and no drilling angle.',
   }),
-  'no-layout': ({ rejected }) => ({
+  'no-layout': ({ rejected }, units) => ({
     field: 'layouts',
     rule: 'must include one that may be drilled',
     got:
-      rejected.map(({ reason, count }) => `${count} where ${reason}`).join('; ') ||
+      rejected.map(({ why, count }) => `${count} where ${sayIn(OBJECTIONS, why, units)}`).join('; ') ||
       'none in the angles the trade drills',
     hint: 'Check the PAP, the spans and the hole sizes; a laydown board of the bowler’s own changes the line.',
   }),

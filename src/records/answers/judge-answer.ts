@@ -1,0 +1,48 @@
+import { z } from 'zod';
+import { legalitySchema, markSchema, psaSchema } from './drilled-numbers.js';
+import { noLineSchema } from './shot-answer.js';
+import {
+  inputsSchema,
+  regressionSchema,
+  sharesSchema,
+  simulatedLayoutSchema,
+  targetSchema,
+} from './simulated-layout.js';
+import { assumptionSchema } from './statements/assumptions.js';
+import { cautionSchema } from './statements/cautions.js';
+import { markingErrorSchema } from './statements/changes.js';
+
+const n = z.number();
+
+export const judgeAnswerSchema = z
+  .strictObject({
+    schema: z.literal('flarewise/judge/2'),
+    version: z.string(),
+    seed: n,
+    inputs: inputsSchema,
+    verdict: z.enum(['not-allowed', 'clearly-worse', 'probably-worse', 'as-good']),
+    noLine: noLineSchema.nullable(),
+    targets: z.array(targetSchema),
+    layout: simulatedLayoutSchema.extend({
+      psa: psaSchema,
+      marks: z.array(markSchema),
+      legality: legalitySchema,
+    }),
+    place: z.strictObject({ betterThan: n, of: n, by: z.enum(['physics', 'regression']) }).meta({
+      description:
+        'How many layouts score below it: by physics, allowed ones of an even grid in the nominal world; by the ' +
+        'regression, all that may be marked, over plausible worlds.',
+    }),
+    best: simulatedLayoutSchema,
+    regression: regressionSchema,
+    confidence: z
+      .strictObject({ bestBeatsIt: n, beatsMiddle: n, worlds: n })
+      .meta({ description: 'Shares of worlds.' }),
+    shares: sharesSchema.meta({ description: 'Of the change from this layout to the best one.' }),
+    marking: z
+      .array(z.strictObject({ error: markingErrorSchema, score: n, flareIn: n, totalHookBoards: n }))
+      .meta({ description: 'What the worse side of each marking error changes.' }),
+    assumptions: z.array(assumptionSchema),
+    cautions: z.array(cautionSchema),
+  })
+  .meta({ title: 'Second opinion' });

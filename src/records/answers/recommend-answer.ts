@@ -1,0 +1,87 @@
+import { z } from 'zod';
+import { legalitySchema, markSchema, psaSchema } from './drilled-numbers.js';
+import { noLineSchema, reactionSchema } from './shot-answer.js';
+import {
+  inputsSchema,
+  regressionSchema,
+  sharesSchema,
+  simulatedLayoutSchema,
+  targetSchema,
+} from './simulated-layout.js';
+import { assumptionSchema } from './statements/assumptions.js';
+import { cautionSchema } from './statements/cautions.js';
+import { leverSchema, stepSchema } from './statements/changes.js';
+import { limitSchema } from './statements/limits.js';
+import { objectionSchema } from './statements/objections.js';
+import { practiceSchema } from './statements/practice.js';
+import { reasonSchema } from './statements/reasons.js';
+
+const n = z.number();
+
+export const stepEffectSchema = z
+  .strictObject({
+    change: stepSchema,
+    score: n,
+    hookStartFt: n,
+    sharpnessDegPerFt: n,
+    totalHookBoards: n,
+    flareIn: n,
+  })
+  .meta({ description: 'What one more step in one layout number would change.' });
+
+export const rankedLayoutSchema = simulatedLayoutSchema.extend({
+  rank: n,
+  confidence: z.strictObject({
+    beatsRunnerUp: n.meta({ description: 'Share of worlds in which it scores above the next in rank.' }),
+    beatsMiddle: n.meta({ description: 'Share of worlds in which it scores above the usual middle layout.' }),
+    worlds: n,
+  }),
+  psa: psaSchema,
+  marks: z.array(markSchema),
+  legality: legalitySchema,
+  shares: sharesSchema,
+  steps: z.array(stepEffectSchema),
+  reasons: z.array(reasonSchema),
+});
+
+export const leverEffectSchema = z
+  .strictObject({
+    kind: z.enum(['surface', 'line', 'ball']),
+    change: leverSchema,
+    score: n,
+    reaction: reactionSchema,
+  })
+  .meta({
+    description:
+      'What one other change would do with the best layout, in the nominal world, on the line it then takes.',
+  });
+
+export const recommendAnswerSchema = z
+  .strictObject({
+    schema: z.literal('flarewise/recommend/2'),
+    version: z.string(),
+    seed: n,
+    inputs: inputsSchema,
+    assumptions: z.array(assumptionSchema),
+    noLine: noLineSchema.nullable(),
+    targets: z.array(targetSchema),
+    search: z.strictObject({
+      candidates: n,
+      shots: n,
+      rejected: z.array(z.strictObject({ reason: objectionSchema, count: n })),
+      regression: regressionSchema,
+    }),
+    middle: simulatedLayoutSchema,
+    layouts: z.array(rankedLayoutSchema).min(1),
+    limits: z
+      .array(limitSchema)
+      .meta({ description: 'What holds the result back: a constraint, the ball, the lane.' }),
+    levers: z
+      .array(leverEffectSchema)
+      .meta({ description: 'Finish, line, other balls of the person: when layout is not enough.' }),
+    practice: z.array(practiceSchema).meta({
+      description: 'What common practice expects beside what the engine finds with the first layout.',
+    }),
+    cautions: z.array(cautionSchema),
+  })
+  .meta({ title: 'Recommendation' });

@@ -1,0 +1,80 @@
+import { z } from 'zod';
+import { noLineReasonSchema, remedySchema } from './statements/no-line.js';
+
+const n = z.number();
+
+export const reactionSchema = z.strictObject({
+  outcome: z.enum(['pins', 'gutter', 'stopped']),
+  hookStartFt: n,
+  rollStartFt: n,
+  rollsBeforePins: z.boolean(),
+  sharpnessDegPerFt: n,
+  breakpointFt: n,
+  breakpointBoard: n,
+  totalHookBoards: n,
+  entryAngleDeg: n,
+  pinsBoard: n,
+  flareIn: n,
+  ringClearanceIn: n,
+  turns: n,
+  speedAtPinsMph: n,
+  revRateAtPinsRpm: n,
+});
+
+export const pathPointSchema = z.strictObject({
+  timeS: n,
+  distanceFt: n,
+  board: n,
+  speedMph: n,
+  revRateRpm: n,
+  headingDeg: n,
+  slipMps: n,
+});
+
+export const lineSchema = z
+  .strictObject({
+    laydownBoard: n,
+    launchAngleDeg: n,
+    arrowsBoard: n
+      .nullable()
+      .meta({ description: 'Board crossed 15 ft down the lane; null when the ball does not get there.' }),
+    breakpointBoard: n,
+    pocketBoard: n,
+    reachesPocket: z.boolean(),
+  })
+  .meta({
+    description:
+      'The line a layout was rolled on: its own, re-aimed at board 17.5; it reaches the pocket when it ends on ' +
+      'boards 16.5 to 18.5.',
+  });
+
+/** A way to miss to either side; outside is toward the bowler's own gutter. */
+export const sidesSchema = z.strictObject({ outside: n, inside: n });
+
+export const missRoomSchema = z
+  .strictObject({ laydownBoards: sidesSchema, angleDeg: sidesSchema, arrowsBoards: sidesSchema })
+  .meta({
+    description:
+      'How far one shot may miss its line, one thing at a time, and still reach boards 16.5 to 18.5 at the pins; ' +
+      'looked for up to 6 boards and 3 degrees. arrowsBoards is the miss of angle seen at 15 ft.',
+  });
+
+export const noLineSchema = z
+  .strictObject({
+    why: z.enum(['hooks-past', 'falls-short', 'never-arrives']),
+    nearest: z.strictObject({ laydownBoard: n, launchAngleDeg: n, pinsBoard: n.nullable() }),
+    says: noLineReasonSchema,
+    remedies: z.array(remedySchema).meta({ description: 'What was tried and would bring it there.' }),
+  })
+  .meta({ description: 'Why no line reaches the pocket, what comes nearest, and what would help.' });
+
+export const bowTieSchema = z
+  .array(z.strictObject({ overIn: n, upIn: n, fromGripCentreIn: n, fromPapIn: n, spreadIn: n }))
+  .length(2)
+  .nullable()
+  .meta({
+    description:
+      'The two places where the rings laid in oil cross, the one farther toward the fingers first: as arcs over and ' +
+      'up from the grip centre, and as tape arcs from two marks; spreadIn is how far the rings pass each by. Null ' +
+      'when the rings hardly part.',
+  });

@@ -1,0 +1,45 @@
+import { z } from 'zod';
+import type { StatementOf } from '../../../base/statement.js';
+import { LENGTH_UNITS } from '../../schemas/core.js';
+import { n, range } from './params.js';
+import { statementSchema, type TopicOf } from './statement-schema.js';
+
+/** Numbers that a ball's file may give beside its own core; each name carries its unit. */
+const besideCore = z.enum([
+  'rgIn',
+  'differentialIn',
+  'intermediateDifferentialIn',
+  'pinToCgIn',
+  'topWeightOz',
+  'fillerDensityGcc',
+]);
+
+/** What to be careful about: first with this ball, then with any. */
+const shapes = {
+  'few-cores': { found: n },
+  'unusual-build': { thinCoverIn: n, coverGcc: range },
+
+  'unlikely-unit': {
+    field: z.string(),
+    unit: z.enum(LENGTH_UNITS),
+    cover: n.nullable(),
+    reach: n.nullable(),
+    usualWith: z.array(z.enum(LENGTH_UNITS)),
+  },
+  'part-turned-over': { part: z.string() },
+  'part-too-dense': { part: z.string(), densityGcc: n, mostGcc: n },
+  'axis-off-mark': { axis: z.enum(['low-rg', 'high-rg']), offIn: n, mostIn: n },
+  'cg-beside-line': { asideIn: n },
+  'rg-not-as-made': { rgIn: n, allowedIn: range },
+  'differential-not-as-made': { differentialIn: n, mostIn: n },
+  'core-against-file': { number: besideCore, ofCore: n, inFile: n },
+
+  'trained-people-only': {},
+  'dust-and-resin': {},
+  'qualified-fitter': {},
+  'local-rules': {},
+} as const;
+
+export const cautionSchema = statementSchema(shapes);
+export type Cautions = TopicOf<typeof shapes>;
+export type Caution = StatementOf<Cautions>;

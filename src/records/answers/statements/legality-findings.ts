@@ -1,0 +1,25 @@
+import { z } from 'zod';
+import type { StatementOf } from '../../../base/statement.js';
+import { gripHole, n } from './params.js';
+import { statementSchema, type TopicOf } from './statement-schema.js';
+
+const newHole = z.enum(['thumb', 'middle', 'ring', 'vent']);
+const besideOld = { hole: newHole, oldHole: newHole };
+
+/** What a rule set and a shop find in a drilled ball. */
+const shapes = {
+  'static-weight-exceeds': { weight: z.enum(['top', 'side', 'finger']), ounces: n, mostOz: n },
+  'too-many-gripping-holes': { holes: n, most: n },
+  'vent-too-wide': { into: gripHole, diameterIn: n, mostIn: n },
+  'too-many-vents': { into: gripHole, most: n },
+  'hole-cuts-pin': {},
+  'no-thumb-hole': {},
+  'edges-over-plugs': { edges: z.array(z.strictObject(besideOld)) },
+  'thin-webs': { leastIn: n, webs: z.array(z.strictObject({ widthIn: n, ...besideOld })) },
+  'pin-under-plug': {},
+  'marker-under-plug': {},
+} as const;
+
+export const legalityFindingSchema = statementSchema(shapes);
+export type LegalityFindings = TopicOf<typeof shapes>;
+export type LegalityFinding = StatementOf<LegalityFindings>;

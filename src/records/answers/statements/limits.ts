@@ -1,0 +1,25 @@
+import { z } from 'zod';
+import type { StatementOf } from '../../../base/statement.js';
+import { objectionSchema } from './objections.js';
+import { n, wishReading } from './params.js';
+import { statementSchema, type TopicOf } from './statement-schema.js';
+
+/** What holds a result back: a constraint, the ball, the lane. */
+const shapes = {
+  'layout-moves-little': {
+    reading: wishReading,
+    low: n,
+    high: n,
+    /** From the 5th to the 95th percentile over worlds. */
+    spread: n,
+  },
+  'wishes-do-not-join': {
+    missed: z.array(z.strictObject({ reading: wishReading, shareOfRange: n })),
+  },
+  'many-set-aside': { count: n, why: objectionSchema },
+  'slides-at-pins': {},
+} as const;
+
+export const limitSchema = statementSchema(shapes);
+export type Limits = TopicOf<typeof shapes>;
+export type Limit = StatementOf<Limits>;

@@ -1,0 +1,18 @@
+import { z } from 'zod';
+import type { StatementOf } from '../../../base/statement.js';
+import { statementSchema, type TopicOf } from './statement-schema.js';
+
+/** Why a layout is set aside; worded as a clause, to stand after "because". */
+const shapes = {
+  'pin-near-hole': {},
+  'marker-near-hole': {},
+  'static-weight-over-limit': { ruleSet: z.string() },
+  'ball-goes-into-gutter': {},
+  'ball-stops-short': {},
+  'no-line-to-pocket': {},
+  'ring-near-hole': {},
+} as const;
+
+export const objectionSchema = statementSchema(shapes);
+export type Objections = TopicOf<typeof shapes>;
+export type Objection = StatementOf<Objections>;

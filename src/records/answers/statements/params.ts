@@ -1,0 +1,15 @@
+import { z } from 'zod';
+
+/* What params of statements are made of. */
+
+export const n = z.number();
+
+/** From the least to the greatest. */
+export const range = z.strictObject({ least: n, most: n });
+
+/** A reaction number that a wish is about; its name carries its unit. */
+export const wishReading = z.enum(['hookStartFt', 'sharpnessDegPerFt', 'totalHookBoards']);
+
+export type WishReading = z.infer<typeof wishReading>;
+
+export const gripHole = z.enum(['thumb', 'middle', 'ring']);

@@ -1,0 +1,97 @@
+import type { Assumptions } from '../../../records/answers/statements/assumptions.js';
+import { given, givenWithUnit, type Units, withUnit } from '../../text/display-units.js';
+import { decimals, finePercent, percent } from '../../text/figures.js';
+import { lengthInFile } from './lengths.js';
+import type { Wording } from './wording.js';
+
+/** What an answer rests on, as sentences. */
+export const ASSUMPTIONS: Wording<Assumptions> = {
+  'own-core': ({ name, parts }) =>
+    `The core is the ball’s own: ${name}, ${parts === 1 ? 'one part' : `${parts} parts`}. Nothing is fitted, so the drilled numbers have no bands.`,
+  'own-core-cover': ({ thickness, unit, coverGcc, fillerGcc, weightLb }, units) =>
+    `Cover ${lengthInFile(thickness, unit, units)} thick at ${coverGcc} g/cc, as the core file says; the filler’s ${fillerGcc.toFixed(2)} g/cc follow from the weight of ${givenWithUnit(weightLb, units.weight)}.`,
+  'own-core-marks': ({ topWeightOz, pinToCgIn }, { ounce, arc }) =>
+    `From the core follow ${withUnit(topWeightOz, ounce)} of top weight and a CG ${withUnit(pinToCgIn, arc)} from the pin; the marker lies a quarter of the ball from the pin.`,
+
+  'asymmetric-by-mass-bias': () => 'The core is taken as asymmetric, since a mass bias is published.',
+  'plain-or-lobed': ({ apartIn }, { gyration }) =>
+    `Whether the core is a plain body of revolution or has side features is not given, and its numbers do not show it: half the cores tried are plain, half lobed. Their drilled numbers can differ by ${withUnit(apartIn, gyration)}; set coreShape to "plain" or "lobed" to narrow the bands.`,
+  'lobes-usual': ({ lobes }) => `A lobed core is taken to have ${lobes} noses; set lobes if it has others.`,
+  'lobes-toward-mark': ({ lobes, isCountGiven }) =>
+    `A lobed core is taken to have ${lobes} noses, one of them toward the CG mark. Turned by half their spacing, drilled numbers of drilling angles ${180 / lobes}° apart${lobes === 4 ? ', such as 25° and 70°,' : ''} would change places: see how the maker shows the noses, and set ${isCountGiven ? '' : 'lobes and '}lobeFromMarkDeg.`,
+  'lobes-any-way': ({ lobes }) =>
+    `A lobed core is taken to have ${lobes} noses. How they will stand about the pin cannot be seen, so the cores are turned every way.`,
+  'no-mark': () =>
+    'The CG lies on the pin, so there is no mark to aim at and no drilling angle: the layout is pin-to-PAP and VAL angle (or pin buffer) alone.',
+  'core-under-cg': () =>
+    'With so little differential the low-RG axis means nothing: the cores stand under the CG mark, not under the pin.',
+  'many-cores': ({ byTopWeightIn }, { gyration }) =>
+    `Many cores with the published numbers stand for the one that is not known: drilled numbers are medians, bands hold 9 of 10.${byTopWeightIn === null ? '' : ` Top weight gives them ${withUnit(byTopWeightIn, gyration)} of intermediate differential.`}`,
+  'usual-circumference': ({ circumferenceIn }, { arc }) =>
+    `Circumference ${givenWithUnit(circumferenceIn, arc)}.`,
+
+  'usual-grip': ({ fingerBoreIn, thumbBoreIn }, { bore }) =>
+    `Usual fingertip grip: inserts in ${withUnit(fingerBoreIn, bore)} bores${thumbBoreIn === null ? ', no thumb hole' : `, a slug in a ${withUnit(thumbBoreIn, bore)} thumb bore`}, drill-point hole ends.`,
+  'usual-slug': ({ densityGcc }) => `Thumb slug of ${densityGcc} g/cc.`,
+  'usual-inserts': ({ densityGcc }) => `Finger inserts of ${densityGcc} g/cc.`,
+  'drilled-before': () =>
+    'The ball was drilled before. Its old slugs and inserts were drilled out and the old holes filled whole, down to the tips; old holes left open are not provided for.',
+  'usual-plugs': ({ densityGcc }) => `Plugs of ${densityGcc} g/cc.`,
+  'usual-old-grip': () =>
+    'No sizes of the old grip are given, so it is taken to have had the usual fingertip sizes.',
+  'rg-about-drilled-centre': () => 'RG is about the drilled ball’s centre of mass.',
+  'ounce-is-moment': ({ leastTakenOz, mostTakenOz }, { ounce }) =>
+    `${ounce.name === 'oz' ? 'An ounce of static weight' : 'Static weight'} is moment over radius: a fingertip drilling takes ${given(leastTakenOz, ounce)} to ${givenWithUnit(mostTakenOz, ounce)} of top weight off, as common practice says. Comparing halves reads 8/3 as much.`,
+  'ounce-is-difference': (_, { ounce }) =>
+    `${ounce.name === 'oz' ? 'An ounce of static weight' : 'Static weight'} is the difference between two halves of the ball.`,
+
+  'oil-on-ball': ({ carriedShare, bandWidthIn, mostWornPerPass }, { arc }) =>
+    `Oil on the ball: a ring carries ${percent(carriedShare.least)} to ${percent(carriedShare.most)} % of the lane’s film, ${given(bandWidthIn.least, arc)} to ${givenWithUnit(bandWidthIn.most, arc)} wide; a turn that meets it grips less and takes up to ${percent(mostWornPerPass)} % off. An assumption, no published model is known; what flare does to the path rests on it.`,
+  friction: ({ dry, oiled, grit }) =>
+    `Friction ${frictions(dry)} dry, ${frictions(oiled)} on heavy oil (8 worlds in 10, at ${grit} grit), exponential in the film: not measured, but what bowlers’ lines ask for.`,
+  'wear-of-oil': ({ games, side, goneShare, burnPerGame, burnRange, carriedDown, carriedRange }) =>
+    `Wear: ${games} games, most of them on the ${side}, have taken ${finePercent(goneShare)} % of the film in the middle of the track (${finePercent(burnPerGame)} % a game, ${finePercent(burnRange.least)} to ${finePercent(burnRange.most)}), and ${finePercent(carriedDown)} % of it (${finePercent(carriedRange.least)} to ${finePercent(carriedRange.most)}) lies past the pattern’s end. An assumption of this project; no measured law is at hand.`,
+  'usual-finish': ({ grit }) => `Cover finish ${grit} grit.`,
+
+  'marking-and-making': (
+    { markingIn, markingDeg, rgIn, differentialShare, topWeightOz, pinToCgIn },
+    { markTape, gyration, ounce },
+  ) =>
+    `Layouts are marked to ${withUnit(markingIn, markTape)} and ${markingDeg}° (one standard deviation); balls are made to ${withUnit(rgIn, gyration)} of RG, ${percent(differentialShare)} % of differential, ${givenWithUnit(topWeightOz, ounce)} and ${withUnit(pinToCgIn, markTape)} of pin-to-CG.`,
+  'usual-scatter': (
+    { skill, speedMph, revRateRpm, axisTiltDeg, axisRotationDeg, launchAngleDeg },
+    { speed },
+  ) =>
+    `Shots repeat as assumed for the skill “${skill}”: ±${givenWithUnit(speedMph, speed)}, ±${revRateRpm} rpm, ±${axisTiltDeg}° tilt, ±${axisRotationDeg}° rotation, ±${launchAngleDeg}° of direction (one standard deviation).`,
+  'uncertain-release': (params, units) =>
+    `These numbers were measured or guessed, and may be off by (one standard deviation): ${UNCERTAIN.flatMap(
+      ({ key, name, show }) => {
+        const off = params[key];
+        return off === undefined ? [] : [`${name} ${show(off, units)}`];
+      },
+    ).join(', ')}.`,
+  'launch-of-centre': () =>
+    'The bowler sends the centre of mass. How far the ball is turned about its axis at release is not repeated: worlds take every turn, a single shot is the mean of two half a turn apart.',
+  'own-lines': ({ mostLaydownBoard, mostAngleDeg, feetPerArrows, pocketBoard }) =>
+    `Every layout is rolled on its own line: the laydown board whose line, with the usual middle layout, is most like what bowlers play on such a pattern (laydown on board ${mostLaydownBoard} at most, sent at most ${mostAngleDeg}° out; on worn oil from the fresh line, ${feetPerArrows === 2 ? 'two' : feetPerArrows} boards with the feet for each at the arrows), and the direction in which the layout itself reaches board ${pocketBoard}. In each world it is played as in the undisturbed shot.`,
+  'no-wish': ({ entryDeg }) =>
+    `No preference was given: layouts are ranked by how near the entry angle comes to ${entryDeg.least} to ${entryDeg.most} degrees.`,
+  'nominal-shot': ({ pocketBoard }) =>
+    `The shot is the nominal one, on the line that brings this layout to board ${pocketBoard}.`,
+};
+
+const UNCERTAIN: readonly {
+  readonly key: keyof Assumptions['uncertain-release'];
+  readonly name: string;
+  readonly show: (off: number, units: Units) => string;
+}[] = [
+  { key: 'speedMph', name: 'ball speed', show: (off, { speed }) => givenWithUnit(off, speed) },
+  { key: 'revRateRpm', name: 'rev rate', show: (off) => `${off} rpm` },
+  { key: 'axisTiltDeg', name: 'axis tilt', show: (off) => `${off} degrees` },
+  { key: 'axisRotationDeg', name: 'axis rotation', show: (off) => `${off} degrees` },
+  { key: 'papOverIn', name: 'PAP over', show: (off, { arc }) => givenWithUnit(off, arc) },
+  { key: 'papUpIn', name: 'PAP up', show: (off, { arc }) => givenWithUnit(off, arc) },
+];
+
+const frictions = ({ least, most }: { readonly least: number; readonly most: number }): string =>
+  `${decimals(least, 3)} to ${decimals(most, 3)}`;

@@ -1,0 +1,60 @@
+import type { Cautions } from '../../../records/answers/statements/cautions.js';
+import { type Units, withUnit } from '../../text/display-units.js';
+import { lengthInFile } from './lengths.js';
+import type { Wording } from './wording.js';
+
+/** What to be careful about, as sentences. */
+export const CAUTIONS: Wording<Cautions> = {
+  'few-cores': ({ found }) =>
+    `Only ${found === 1 ? 'one core was' : `${found} cores were`} found with this ball’s numbers, too few to say how far the drilled numbers may lie apart. Check the numbers for a slip before anything is drilled.`,
+  'unusual-build': ({ thinCoverIn, coverGcc }, { roughTape }) =>
+    `This ball is at the edge of what is usually built: most of the cores with its numbers need an uncommon cover (under ${withUnit(thinCoverIn, roughTape)} thick, lighter than ${coverGcc.least} or heavier than ${coverGcc.most} g/cc) or a lighter filler than is common.`,
+
+  'unlikely-unit': ({ field, unit, cover, reach, usualWith }, units) => {
+    const what = [
+      ...(cover === null ? [] : [`the cover is ${lengthInFile(cover, unit, units)} thick`]),
+      ...(reach === null ? [] : [`the core reaches ${lengthInFile(reach, unit, units)} from the centre`]),
+    ].join(' and ');
+    const usual = usualWith.map((each) => `"${each}"`).join(' or ');
+    return `With the unit "${unit}" in the core file (${field}) ${what}. With ${usual} it would be a usual core: is that the unit?`;
+  },
+  'part-turned-over': ({ part }) => `All triangles of ${part} faced inward; they were turned over.`,
+  'part-too-dense': ({ part, densityGcc, mostGcc }) =>
+    `${part} of the core has ${densityGcc} g/cc, outside the sport's component rule, which allows up to ${mostGcc.toFixed(2)} g/cc.`,
+  'axis-off-mark': ({ axis, offIn, mostIn }, { arc }) =>
+    `Before drilling the core's ${axis === 'low-rg' ? 'low-RG' : 'high-RG'} axis lies ${withUnit(offIn, arc)} from the ${axis === 'low-rg' ? 'pin' : 'marker'}; the sport's marking rule allows ${withUnit(mostIn, arc)}.`,
+  'cg-beside-line': ({ asideIn }, { arc }) =>
+    `The CG lies ${withUnit(asideIn, arc)} beside the line from pin to marker. Drilling angles are measured to the marker, not to the CG.`,
+  'rg-not-as-made': ({ rgIn, allowedIn }, { gyration }) =>
+    `The core gives the undrilled ball an RG of ${withUnit(rgIn, gyration)}; made balls must have ${gyration.show(allowedIn.least)} to ${withUnit(allowedIn.most, gyration)}.`,
+  'differential-not-as-made': ({ differentialIn, mostIn }, { gyration }) =>
+    `The core gives the undrilled ball a differential of ${withUnit(differentialIn, gyration)}; made balls may have up to ${withUnit(mostIn, gyration)}.`,
+  'core-against-file': ({ number, ofCore, inFile }, units) => {
+    const { name, show } = BESIDE_CORE[number];
+    return `The core gives ${name} of ${show(ofCore, units)}, and the file says ${show(inFile, units)}. The core is used.`;
+  },
+
+  'trained-people-only': () =>
+    'Holes cannot be undone. Drilling is for trained people with guarded machines and the ball clamped; eye, ear and breathing protection, and no gloves at the drill.',
+  'dust-and-resin': () =>
+    'Keep dust and resin off skin and out of lungs: plugging compounds can contain isocyanates.',
+  'qualified-fitter': () =>
+    'Fit, span and pitch belong to a qualified fitter. Numbness or pain in thumb, finger or wrist: stop, and see a clinician.',
+  'local-rules': () => 'The rules of your local body decide what is legal in competition.',
+};
+
+type BesideCore = Cautions['core-against-file']['number'];
+
+const BESIDE_CORE: Readonly<
+  Record<BesideCore, { readonly name: string; readonly show: (value: number, units: Units) => string }>
+> = {
+  rgIn: { name: 'an RG', show: (value, { gyration }) => withUnit(value, gyration) },
+  differentialIn: { name: 'a differential', show: (value, { gyration }) => withUnit(value, gyration) },
+  intermediateDifferentialIn: {
+    name: 'an intermediate differential',
+    show: (value, { gyration }) => withUnit(value, gyration),
+  },
+  pinToCgIn: { name: 'a pin-to-CG', show: (value, { arc }) => withUnit(value, arc) },
+  topWeightOz: { name: 'a top weight', show: (value, { ounce }) => withUnit(value, ounce) },
+  fillerDensityGcc: { name: 'a filler', show: (value) => `${value.toFixed(2)} g/cc` },
+};

@@ -1,0 +1,28 @@
+import type { LegalityFindings } from '../../../records/answers/statements/legality-findings.js';
+import { givenWithUnit, withUnit } from '../../text/display-units.js';
+import { capital } from '../../text/figures.js';
+import type { Wording } from './wording.js';
+
+/** What rules and shop find in a drilled ball, as sentences. */
+export const LEGALITY_FINDINGS: Wording<LegalityFindings> = {
+  'static-weight-exceeds': ({ weight, ounces, mostOz }, { ounce }) =>
+    `${capital(weight)} weight ${withUnit(ounces, ounce)} exceeds ${givenWithUnit(mostOz, ounce)}.`,
+  'too-many-gripping-holes': ({ holes, most }) => `${holes} gripping holes exceed ${most}.`,
+  'vent-too-wide': ({ into, diameterIn, mostIn }, { bore }) =>
+    `The vent into the ${into} hole is ${withUnit(diameterIn, bore)} wide; at most ${withUnit(mostIn, bore)} is allowed.`,
+  'too-many-vents': ({ into, most }) => `More than ${most} vent leads into the ${into} hole.`,
+  'hole-cuts-pin': () => 'A hole cuts the pin: allowed, but many shops avoid it.',
+  'no-thumb-hole': () =>
+    'No thumb hole: mark the grip centre with "+" and cover it with the palm at delivery.',
+  'edges-over-plugs': ({ edges }) =>
+    `Edges run across old plugs, where they may chip: ${edges.map(({ hole, oldHole }) => `the ${hole} hole over the old ${oldHole} hole`).join(', ')}.`,
+  'thin-webs': ({ leastIn, webs }, { markTape }) =>
+    `Less than ${withUnit(leastIn, markTape)} of ball is left beside old plugs and may crack: ${webs
+      .map(
+        ({ widthIn, hole, oldHole }) =>
+          `${withUnit(widthIn, markTape)} between the ${hole} hole and the old ${oldHole} hole`,
+      )
+      .join(', ')}.`,
+  'pin-under-plug': () => 'The pin lies under an old plug: find its place by arcs from the old holes.',
+  'marker-under-plug': () => 'The marker lies under an old plug: find its place by arcs from the old holes.',
+};

@@ -1,0 +1,57 @@
+import { ASSUMPTIONS } from './assumptions.js';
+import { CAUTIONS } from './cautions.js';
+import { LEVERS, MARKING_ERRORS, STEPS } from './changes.js';
+import { BAG_REMARKS, PAIR_REMARKS } from './coach-remarks.js';
+import { LANE_REMARKS } from './lane-remarks.js';
+import { LEGALITY_FINDINGS } from './legality-findings.js';
+import { LIMITS } from './limits.js';
+import { NO_LINE_REASONS, REMEDIES } from './no-line.js';
+import { OBJECTIONS } from './objections.js';
+import { PRACTICES } from './practice.js';
+import { REASONS } from './reasons.js';
+import { REGRESSION_NOTICES } from './regression-notices.js';
+
+/** The tables of all topics; no code stands in two of them. */
+export const TABLES = {
+  ASSUMPTIONS,
+  CAUTIONS,
+  LEVERS,
+  STEPS,
+  MARKING_ERRORS,
+  PAIR_REMARKS,
+  BAG_REMARKS,
+  LANE_REMARKS,
+  LEGALITY_FINDINGS,
+  LIMITS,
+  NO_LINE_REASONS,
+  REMEDIES,
+  OBJECTIONS,
+  PRACTICES,
+  REASONS,
+  REGRESSION_NOTICES,
+} as const;
+
+/** A sentence for every code there is. */
+export const SENTENCES = {
+  ...ASSUMPTIONS,
+  ...CAUTIONS,
+  ...LEVERS,
+  ...STEPS,
+  ...MARKING_ERRORS,
+  ...PAIR_REMARKS,
+  ...BAG_REMARKS,
+  ...LANE_REMARKS,
+  ...LEGALITY_FINDINGS,
+  ...LIMITS,
+  ...NO_LINE_REASONS,
+  ...REMEDIES,
+  ...OBJECTIONS,
+  ...PRACTICES,
+  ...REASONS,
+  ...REGRESSION_NOTICES,
+};
+
+/** All topics in one: what each code is about. */
+export type Topics = {
+  readonly [C in keyof typeof SENTENCES]: Parameters<(typeof SENTENCES)[C]>[0];
+};
