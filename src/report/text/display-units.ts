@@ -101,12 +101,17 @@ function drillSize(inches: number): string {
   return isFraction ? wordFraction(inches, 64) : decimals(inches, 3);
 }
 
-/** Significant digits of what is given in one unit and shown in another. */
+/** Significant digits of what is given in one unit and shown in another, and the most decimals. */
 const GIVEN_DIGITS = 3;
+const GIVEN_DECIMALS = 2;
 
 /** A number as it was given or chosen, without digits it does not have: `15`, or `6.8` in kg. */
 export const given = (value: number, { per }: Pick<DisplayUnit, 'per'>, digits = GIVEN_DIGITS): string =>
-  String(Number(per === 1 ? value.toFixed(digits) : (value * per).toPrecision(digits)));
+  String(
+    Number(
+      per === 1 ? value.toFixed(digits) : Number((value * per).toPrecision(digits)).toFixed(GIVEN_DECIMALS),
+    ),
+  );
 
 /** The same with its unit: `15 lb`, `6.8 kg`. */
 export const givenWithUnit = (value: number, unit: DisplayUnit): string =>

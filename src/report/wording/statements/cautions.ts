@@ -1,5 +1,5 @@
 import type { Cautions } from '../../../records/answers/statements/cautions.js';
-import { type Units, withUnit } from '../../text/display-units.js';
+import { givenWithUnit, type Quantity, withUnit } from '../../text/display-units.js';
 import { lengthInFile } from './lengths.js';
 import type { Wording } from './wording.js';
 
@@ -30,8 +30,11 @@ export const CAUTIONS: Wording<Cautions> = {
   'differential-not-as-made': ({ differentialIn, mostIn }, { gyration }) =>
     `The core gives the undrilled ball a differential of ${withUnit(differentialIn, gyration)}; made balls may have up to ${withUnit(mostIn, gyration)}.`,
   'core-against-file': ({ number, ofCore, inFile }, units) => {
-    const { name, show } = BESIDE_CORE[number];
-    return `The core gives ${name} of ${show(ofCore, units)}, and the file says ${show(inFile, units)}. The core is used.`;
+    const { name, quantity } = BESIDE_CORE[number];
+    const [core, file] = quantity
+      ? [withUnit(ofCore, units[quantity]), givenWithUnit(inFile, units[quantity])]
+      : [`${ofCore.toFixed(2)} g/cc`, `${inFile} g/cc`];
+    return `The core gives ${name} of ${core}, and the file says ${file}. The core is used.`;
   },
 
   'trained-people-only': () =>
@@ -45,16 +48,14 @@ export const CAUTIONS: Wording<Cautions> = {
 
 type BesideCore = Cautions['core-against-file']['number'];
 
+/** What each number beside a core is called, and how it is shown; a density in g/cc. */
 const BESIDE_CORE: Readonly<
-  Record<BesideCore, { readonly name: string; readonly show: (value: number, units: Units) => string }>
+  Record<BesideCore, { readonly name: string; readonly quantity: Quantity | null }>
 > = {
-  rgIn: { name: 'an RG', show: (value, { gyration }) => withUnit(value, gyration) },
-  differentialIn: { name: 'a differential', show: (value, { gyration }) => withUnit(value, gyration) },
-  intermediateDifferentialIn: {
-    name: 'an intermediate differential',
-    show: (value, { gyration }) => withUnit(value, gyration),
-  },
-  pinToCgIn: { name: 'a pin-to-CG', show: (value, { arc }) => withUnit(value, arc) },
-  topWeightOz: { name: 'a top weight', show: (value, { ounce }) => withUnit(value, ounce) },
-  fillerDensityGcc: { name: 'a filler', show: (value) => `${value.toFixed(2)} g/cc` },
+  rgIn: { name: 'an RG', quantity: 'gyration' },
+  differentialIn: { name: 'a differential', quantity: 'gyration' },
+  intermediateDifferentialIn: { name: 'an intermediate differential', quantity: 'gyration' },
+  pinToCgIn: { name: 'a pin-to-CG', quantity: 'arc' },
+  topWeightOz: { name: 'a top weight', quantity: 'ounce' },
+  fillerDensityGcc: { name: 'a filler', quantity: null },
 };
