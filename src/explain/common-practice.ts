@@ -1,9 +1,10 @@
 import { signed } from '../base/decimals.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { PracticeAnswer } from '../records/answers/answer.js';
+import { type ComparedId, REACTION_NUMBERS } from '../records/schemas/reaction-numbers.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { bandOf } from '../search/scoring/in-worlds.js';
-import { READINGS } from '../simulate/readings.js';
+import { reader } from '../simulate/readings.js';
 import type { Setting } from '../simulate/setting.js';
 import type { Outcome } from '../simulate/simulator.js';
 
@@ -13,30 +14,9 @@ interface Belief {
   readonly moved: string;
   readonly from: Partial<LayoutNumbers>;
   readonly to: Partial<LayoutNumbers>;
-  readonly reading: keyof typeof READINGS;
-  /** The number grows by the belief: in a word, and the other way. */
-  readonly more: string;
-  readonly less: string;
-  readonly unit: string;
-  readonly digits: number;
+  /** The number that grows, by the belief. */
+  readonly reading: ComparedId;
 }
-
-const HOOK_START = {
-  reading: 'hookStartFt',
-  more: 'later',
-  less: 'earlier',
-  unit: 'ft',
-  digits: 1,
-} as const;
-const FLARE = { reading: 'flareIn', more: 'more', less: 'less', unit: 'in', digits: 1 } as const;
-const HOOK = { reading: 'totalHookBoards', more: 'more', less: 'less', unit: 'boards', digits: 1 } as const;
-const SHAPE = {
-  reading: 'sharpnessDegPerFt',
-  more: 'sharper',
-  less: 'smoother',
-  unit: 'deg/ft',
-  digits: 3,
-} as const;
 
 const BELIEFS: readonly Belief[] = [
   {
@@ -44,28 +24,28 @@ const BELIEFS: readonly Belief[] = [
     moved: 'drilling angle 20° to 80°',
     from: { drillingAngleDeg: 20 },
     to: { drillingAngleDeg: 80 },
-    ...HOOK_START,
+    reading: 'hookStartFt',
   },
   {
     belief: 'A smaller VAL angle, and with it a smaller pin buffer, turns the corner more sharply',
     moved: 'VAL angle 70° to 20°',
     from: { valAngleDeg: 70 },
     to: { valAngleDeg: 20 },
-    ...SHAPE,
+    reading: 'sharpnessDegPerFt',
   },
   {
     belief: 'Flare is greatest with the pin near 3 3/8 in from the PAP',
     moved: 'pin-to-PAP 5 1/2 in to 3 3/8 in',
     from: { pinToPapIn: 5.5 },
     to: { pinToPapIn: 3.375 },
-    ...FLARE,
+    reading: 'flareIn',
   },
   {
     belief: 'More flare hooks more',
     moved: 'pin-to-PAP 5 1/2 in to 3 3/8 in',
     from: { pinToPapIn: 5.5 },
     to: { pinToPapIn: 3.375 },
-    ...HOOK,
+    reading: 'totalHookBoards',
   },
 ];
 
@@ -107,7 +87,7 @@ export async function commonPractice(
   );
   return beliefs.flatMap((belief, i) => {
     const [from, to] = [2 * i, 2 * i + 1];
-    const read = READINGS[belief.reading];
+    const read = reader(belief.reading);
     const of = (end: number): readonly Outcome[] => inWorlds.slice(end * worlds, (end + 1) * worlds);
     const pairs = of(from).map((a, k) => [a, of(to)[k]] as const);
     const played = pairs.filter((pair) => pair.every(({ shot }) => shot === 'pins'));
@@ -119,11 +99,12 @@ export async function commonPractice(
 }
 
 function answerTo(
-  { belief, moved, more, less, unit, digits, reading }: Belief,
+  { belief, moved, reading }: Belief,
   change: number,
   changes: readonly number[],
   spread: number,
 ): PracticeAnswer {
+  const { more, less, unit, changeDigits } = REACTION_NUMBERS[reading].compared;
   const mean = changes.reduce((sum, each) => sum + each, 0) / changes.length;
   const holdsIn = changes.filter((each) => each > 0).length / changes.length;
   const shows = Math.abs(mean) >= SHOWS * spread;
@@ -148,6 +129,6 @@ function answerTo(
     holdsIn,
     worlds: changes.length,
     verdict,
-    says: `${belief}. Here, ${moved}: ${signed(change, digits)} ${unit}; ${found}.`,
+    says: `${belief}. Here, ${moved}: ${signed(change, changeDigits)} ${unit}; ${found}.`,
   };
 }

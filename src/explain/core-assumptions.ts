@@ -6,6 +6,7 @@ import { inchesOf } from '../prepare/median-numbers.js';
 import { familiesOf } from '../prepare/published-numbers.js';
 import { undrilledNumbers } from '../prepare/undrilled.js';
 import type { PublishedBall } from '../records/schemas/ball.js';
+import { hasMassBias, hasNoses } from '../records/schemas/core-families.js';
 
 /** What was assumed of a core that is fitted to a ball's published numbers. */
 export const coreAssumptions = (
@@ -15,7 +16,7 @@ export const coreAssumptions = (
   ...shapeAssumption(ball),
   ...(markOf(ball) === null ? noMarkAssumptions(ball) : lobesAssumption(ball)),
   ...(standsUnderCg(published) && published.pinToCg > 0 ? [UNDER_CG] : []),
-  `Many cores with the published numbers stand for the one that is not known: drilled numbers are medians, bands hold 9 of 10.${familiesOf(ball)[0] === 'asymmetric' ? '' : leftByTopWeight(bodies)}`,
+  `Many cores with the published numbers stand for the one that is not known: drilled numbers are medians, bands hold 9 of 10.${familiesOf(ball).every(hasMassBias) ? '' : leftByTopWeight(bodies)}`,
 ];
 
 function shapeAssumption(ball: PublishedBall): string[] {
@@ -29,7 +30,7 @@ function shapeAssumption(ball: PublishedBall): string[] {
 
 /** What was assumed of the noses of a core that is lobed or may be. */
 function lobesAssumption(ball: PublishedBall): string[] {
-  if (!familiesOf(ball).includes('lobed')) return [];
+  if (!familiesOf(ball).some(hasNoses)) return [];
   const { lobes = USUAL_LOBES, lobeFromMarkDeg } = ball;
   if (lobeFromMarkDeg !== undefined)
     return ball.lobes === undefined
@@ -44,7 +45,7 @@ function noMarkAssumptions(ball: PublishedBall): string[] {
   const { lobes = USUAL_LOBES } = ball;
   return [
     'The CG lies on the pin, so there is no mark to aim at and no drilling angle: the layout is pin-to-PAP and VAL angle (or pin buffer) alone.',
-    ...(familiesOf(ball).includes('lobed')
+    ...(familiesOf(ball).some(hasNoses)
       ? [
           `A lobed core is taken to have ${lobes} noses. How they will stand about the pin cannot be seen, so the cores are turned every way.`,
         ]

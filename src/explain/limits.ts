@@ -1,21 +1,10 @@
 import type { SimulatedLayout, TargetAnswer } from '../records/answers/answer.js';
+import { NUMBER_OF_WISH, REACTION_NUMBERS } from '../records/schemas/reaction-numbers.js';
 import { wishMiss } from '../search/scoring/score.js';
 import type { SearchResult } from '../search/search.js';
 import type { Outcome } from '../simulate/simulator.js';
 
 type ReactionBands = SimulatedLayout['bands']['reaction'];
-
-const WORDS: Record<TargetAnswer['wish'], string> = {
-  hookStart: 'hook start',
-  sharpness: 'sharpness',
-  totalHook: 'total hook',
-};
-
-const READ_FROM: Record<TargetAnswer['wish'], keyof ReactionBands> = {
-  hookStart: 'hookStartFt',
-  sharpness: 'sharpnessDegPerFt',
-  totalHook: 'totalHookBoards',
-};
 
 /** A wish missed by more than this share of the attainable range is said. */
 const NOTABLE_MISS = 0.15;
@@ -30,17 +19,17 @@ export function limits(
   const lines: string[] = [];
   for (const target of targets) {
     const { low, high } = target.attainable;
-    const band = bands[READ_FROM[target.wish]];
+    const band = bands[NUMBER_OF_WISH[target.wish]];
     const spread = band.high - band.low;
     if (high - low < spread)
       lines.push(
-        `Layout moves ${WORDS[target.wish]} by ${number(high - low)} ${target.unit} in all (${number(low)} to ${number(high)} ${target.unit}), less than shots, lane and core vary (${number(spread)} ${target.unit} from the 5th to the 95th percentile). Cover finish, line or another ball would move it more.`,
+        `Layout moves ${target.quantity} by ${number(high - low)} ${target.unit} in all (${number(low)} to ${number(high)} ${target.unit}), less than shots, lane and core vary (${number(spread)} ${target.unit} from the 5th to the 95th percentile). Cover finish, line or another ball would move it more.`,
       );
   }
   const missed = result.targets.filter((target) => Math.abs(wishMiss(best, target)) > NOTABLE_MISS);
   if (missed.length > 0)
     lines.push(
-      `No layout of this ball joins all wishes: the best found misses ${missed.map((t) => `${WORDS[t.wish]} by ${Math.round(100 * Math.abs(wishMiss(best, t)))} %`).join(' and ')} of the attainable range.`,
+      `No layout of this ball joins all wishes: the best found misses ${missed.map((t) => `${REACTION_NUMBERS[NUMBER_OF_WISH[t.wish]].name} by ${Math.round(100 * Math.abs(wishMiss(best, t)))} %`).join(' and ')} of the attainable range.`,
     );
   const rejected = [...result.rejected];
   const lookedAt = rejected.reduce((sum, [, count]) => sum + count, result.found.length);

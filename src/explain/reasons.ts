@@ -6,6 +6,8 @@ import type {
   SharesAnswer,
   TargetAnswer,
 } from '../records/answers/answer.js';
+import { NUMBER_OF_WISH, REACTION_NUMBERS } from '../records/schemas/reaction-numbers.js';
+import { capital } from '../records/text/capital.js';
 import type { CentreEffect } from './explain.js';
 
 /** What the wording of a layout's reasons draws on; answers already in the units people read. */
@@ -37,19 +39,11 @@ export function reasons(facts: ReasonFacts): string[] {
   ];
 }
 
-const READINGS: Record<
-  TargetAnswer['wish'],
-  { name: string; of: (r: ReactionAnswer) => number; digits: number }
-> = {
-  hookStart: { name: 'Hook start', of: (r) => r.hookStartFt, digits: 1 },
-  sharpness: { name: 'Sharpness', of: (r) => r.sharpnessDegPerFt, digits: 2 },
-  totalHook: { name: 'Total hook', of: (r) => r.totalHookBoards, digits: 1 },
-};
-
 function wishLine(target: TargetAnswer, { reaction, middle }: ReasonFacts): string {
-  const { name, of, digits } = READINGS[target.wish];
-  const text = (value: number): string => `${value.toFixed(digits)} ${target.unit}`;
-  return `${name} ${text(of(reaction))}; wish ${target.step} of 5 is ${text(target.value)} here, and the usual middle layout gives ${text(of(middle.reaction))}.`;
+  const id = NUMBER_OF_WISH[target.wish];
+  const { name, compared } = REACTION_NUMBERS[id];
+  const text = (value: number): string => `${value.toFixed(compared.digits)} ${target.unit}`;
+  return `${capital(name)} ${text(reaction[id])}; wish ${target.step} of 5 is ${text(target.value)} here, and the usual middle layout gives ${text(middle.reaction[id])}.`;
 }
 
 function flareLine({ drilled, undrilled, reaction, middle, pinToPapIn, centre }: ReasonFacts): string {
@@ -128,17 +122,17 @@ function nextLine({ reaction, score, targets }: ReasonFacts, next: NonNullable<R
   const behind = score - next.score;
   const widest = [...targets]
     .map((target) => {
-      const { name, of, digits } = READINGS[target.wish];
+      const id = NUMBER_OF_WISH[target.wish];
+      const { name, compared } = REACTION_NUMBERS[id];
       const range = Math.max(target.attainable.high - target.attainable.low, Number.EPSILON);
-      const off = (r: ReactionAnswer): number => Math.abs(of(r) - target.value) / range;
+      const off = (r: ReactionAnswer): number => Math.abs(r[id] - target.value) / range;
       return {
         name,
-        text: `${of(next.reaction).toFixed(digits)} against ${of(reaction).toFixed(digits)} ${target.unit}`,
+        text: `${next.reaction[id].toFixed(compared.digits)} against ${reaction[id].toFixed(compared.digits)} ${target.unit}`,
         worse: off(next.reaction) - off(reaction),
       };
     })
     .sort((a, b) => b.worse - a.worse)[0];
-  const where =
-    widest && widest.worse > 0 ? `, most of all in ${widest.name.toLowerCase()} (${widest.text})` : '';
+  const where = widest && widest.worse > 0 ? `, most of all in ${widest.name} (${widest.text})` : '';
   return `The next, ${next.text}, scores ${Math.abs(behind).toFixed(1)} ${behind >= 0 ? 'lower' : 'higher'} over all worlds${where}.`;
 }

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { bowlerSchema } from '../records/schemas/bowler.js';
-import { type Answers, BACK_KEY, type Clash } from './question.js';
+import type { Answers } from './answers.js';
+import { BACK_KEY, type Clash } from './question.js';
 import { papOfRing, picturedRotation, type ReleaseKey, releaseNumber } from './release-numbers.js';
 
 /* What readings amount to: said to the person, and checked by the schema of a bowler's record as soon as it is known. */

@@ -2,7 +2,8 @@ import { parseFraction } from '../records/text/layout-text.js';
 import { parseQuantity } from '../records/text/parse-quantity.js';
 import { UNITS, type Units } from '../report/text/display-units.js';
 import { inUnits } from '../report/text/units-in-text.js';
-import type { Answers, Clash, NumberQuestion, Question } from './question.js';
+import type { Answers } from './answers.js';
+import type { Clash, NumberQuestion, Question } from './question.js';
 
 /** Digits of a range: an end of it must not be told beyond itself. */
 const RANGE_DIGITS = 4;

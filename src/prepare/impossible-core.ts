@@ -1,9 +1,9 @@
 import { type Ensemble, fitEnsemble } from '../ball/core/ensemble.js';
-import type { CoreFamily } from '../ball/core/published.js';
 import { MISFITS, type Misfit } from '../ball/core/solve-core.js';
 import type { OunceConvention } from '../ball/drill/static-weights.js';
 import { InputError } from '../base/errors.js';
 import { type PublishedBall, publishedBallSchema } from '../records/schemas/ball.js';
+import { CORE_FAMILIES, type CoreFamily } from '../records/schemas/core-families.js';
 import { nearestThatWorks } from './nearest-that-works.js';
 import { familiesOf, publishedNumbers } from './published-numbers.js';
 
@@ -91,8 +91,8 @@ export function impossibleCore(
   });
 }
 
-const nameFamilies = (families: readonly CoreFamily[]): string =>
-  `${families[0] === 'asymmetric' ? 'an' : 'a'} ${families.join(' or ')}`;
+const nameFamilies = ([first, ...others]: readonly CoreFamily[]): string =>
+  [CORE_FAMILIES[first].name, ...others].join(' or ');
 
 const wordRemedy = ({ name, value, digits, unit }: Remedy): string =>
   `${name} ${value.toFixed(digits)} ${unit}`;

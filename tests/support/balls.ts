@@ -1,10 +1,11 @@
 import { fitEnsemble } from '../../src/ball/core/ensemble.js';
-import type { CoreFamily, PublishedNumbers } from '../../src/ball/core/published.js';
+import type { PublishedNumbers } from '../../src/ball/core/published.js';
 import type { BallBody } from '../../src/ball/drill/ball-body.js';
 import { DEGREE, from, INCH, OUNCE, POUND } from '../../src/base/units.js';
 import type { Layout } from '../../src/layout/layout.js';
 import { papDirection } from '../../src/layout/placement.js';
 import { gripHoles } from '../../src/prepare/grip-holes.js';
+import type { CoreFamily } from '../../src/records/schemas/core-families.js';
 import { averageBowler } from './problems.js';
 
 /* Invented balls and grips of the tests. */

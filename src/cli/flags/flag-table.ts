@@ -1,3 +1,5 @@
+import { WISHES, type Wish, wishEnds, wishWords } from '../../records/schemas/reaction-numbers.js';
+
 /** A flag as commander writes it, what it is for, and the words it takes where these are few. */
 export type Flag = readonly [flag: string, what: string, words?: readonly string[]];
 
@@ -25,11 +27,14 @@ export const LAYOUT: Flag = [
   '--layout <text>',
   'in quotes: drilling angle x pin-to-PAP x VAL angle, "70 x 4 1/2 x 30", or pin-to-PAP x marker-to-PAP x pin buffer, "4 1/2 x 3 3/8 x 2"',
 ];
-export const WANT: readonly Flag[] = [
-  ['--hook-start <1..5>', 'when it starts to hook: 1 earliest, 5 latest', STEPS],
-  ['--sharpness <1..5>', 'how it hooks: 1 smoothest, 5 sharpest', STEPS],
-  ['--total-hook <1..5>', 'how much it hooks: 1 least, 5 most', STEPS],
-];
+/** The flag of a wish: `--hook-start`. */
+export const wishFlag = (wish: Wish): string => `--${wish.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`)}`;
+
+export const WANT: readonly Flag[] = WISHES.map((wish) => [
+  `${wishFlag(wish)} <1..5>`,
+  `${wishWords(wish).about}: ${wishEnds(wish)}`,
+  STEPS,
+]);
 export const SEED: Flag = [
   '--seed <n>',
   'seed of the random worlds (default: 1); the same seed gives the same answer',

@@ -1,3 +1,5 @@
+import type { Wish } from '../../records/schemas/reaction-numbers.js';
+
 /** Flags every command knows, as commander hands them over. */
 export interface GlobalOptions {
   readonly json?: boolean;
@@ -10,13 +12,13 @@ export interface GlobalOptions {
   readonly units?: string;
 }
 
-export interface RecommendOptions extends GlobalOptions {
+/** What was typed for each wish. */
+export type WishOptions = { readonly [W in Wish]?: string };
+
+export interface RecommendOptions extends GlobalOptions, WishOptions {
   readonly bowler?: string;
   readonly ball?: string;
   readonly lane?: string;
-  readonly hookStart?: string;
-  readonly sharpness?: string;
-  readonly totalHook?: string;
   readonly top?: string;
   readonly seed?: string;
   readonly pinSide?: string;

@@ -1,7 +1,9 @@
 import { z } from 'zod';
+import { fromKeys } from '../../base/from-keys.js';
 import { ballSchema } from '../schemas/ball.js';
 import { bowlerSchema } from '../schemas/bowler.js';
 import { laneSchema } from '../schemas/lane.js';
+import { COMPARED_IDS, REACTION_IDS, SHARED_IDS, WISHES } from '../schemas/reaction-numbers.js';
 import { wantSchema } from '../schemas/want.js';
 import { ballFaceSchema, ringSchema } from './ball-face.js';
 
@@ -63,20 +65,8 @@ export const legalitySchema = z.strictObject({
 
 export const reactionSchema = z.strictObject({
   outcome: z.enum(['pins', 'gutter', 'stopped']),
-  hookStartFt: n,
-  rollStartFt: n,
+  ...fromKeys(REACTION_IDS, () => n),
   rollsBeforePins: z.boolean(),
-  sharpnessDegPerFt: n,
-  breakpointFt: n,
-  breakpointBoard: n,
-  totalHookBoards: n,
-  entryAngleDeg: n,
-  pinsBoard: n,
-  flareIn: n,
-  ringClearanceIn: n,
-  turns: n,
-  speedAtPinsMph: n,
-  revRateAtPinsRpm: n,
 });
 
 export const drilledBandsSchema = z.strictObject({
@@ -85,13 +75,7 @@ export const drilledBandsSchema = z.strictObject({
   intermediateDifferentialIn: bandSchema,
 });
 
-const reactionBandsSchema = z.strictObject({
-  hookStartFt: bandSchema,
-  sharpnessDegPerFt: bandSchema,
-  totalHookBoards: bandSchema,
-  entryAngleDeg: bandSchema,
-  flareIn: bandSchema,
-});
+const reactionBandsSchema = z.strictObject(fromKeys(COMPARED_IDS, () => bandSchema));
 
 /** How many of a number's values over the worlds an answer gives; each stands for as large a share of them. */
 export const TWENTIETHS = 20;
@@ -101,11 +85,7 @@ const twentiethsOfSchema = z.array(n).length(TWENTIETHS);
 const twentiethsSchema = z
   .strictObject({
     score: twentiethsOfSchema,
-    hookStartFt: twentiethsOfSchema,
-    sharpnessDegPerFt: twentiethsOfSchema,
-    totalHookBoards: twentiethsOfSchema,
-    entryAngleDeg: twentiethsOfSchema,
-    flareIn: twentiethsOfSchema,
+    ...fromKeys(COMPARED_IDS, () => twentiethsOfSchema),
   })
   .meta({
     description:
@@ -122,10 +102,7 @@ const sharesOfSchema = z.strictObject({
 /** Exact Shapley shares of the three layout numbers, against the usual middle layout. */
 const sharesSchema = z.strictObject({
   score: sharesOfSchema,
-  hookStartFt: sharesOfSchema,
-  sharpnessDegPerFt: sharesOfSchema,
-  totalHookBoards: sharesOfSchema,
-  flareIn: sharesOfSchema,
+  ...fromKeys(SHARED_IDS, () => sharesOfSchema),
   differentialIn: sharesOfSchema,
   intermediateDifferentialIn: sharesOfSchema,
 });
@@ -144,10 +121,7 @@ const stepEffectSchema = z
   .strictObject({
     change: z.string(),
     score: n,
-    hookStartFt: n,
-    sharpnessDegPerFt: n,
-    totalHookBoards: n,
-    flareIn: n,
+    ...fromKeys(SHARED_IDS, () => n),
   })
   .meta({ description: 'What one more step in one layout number would change.' });
 
@@ -263,7 +237,7 @@ const redrilledSchema = z
   .meta({ description: 'Of a ball that was drilled before; null for a new one.' });
 
 const targetSchema = z.strictObject({
-  wish: z.enum(['hookStart', 'sharpness', 'totalHook']),
+  wish: z.enum(WISHES),
   step: n,
   quantity: z.string(),
   unit: z.string(),
@@ -286,7 +260,7 @@ export const leverEffectSchema = z
 const practiceSchema = z
   .strictObject({
     belief: z.string(),
-    reading: z.enum(['hookStartFt', 'sharpnessDegPerFt', 'totalHookBoards', 'entryAngleDeg', 'flareIn']),
+    reading: z.enum(COMPARED_IDS),
     change: n.meta({ description: 'In the nominal world.' }),
     holdsIn: n.meta({ description: 'Share of the worlds in which the belief holds.' }),
     worlds: n,

@@ -1,5 +1,7 @@
 import { stringify } from 'csv-stringify/sync';
+import { fromKeys } from '../../base/from-keys.js';
 import type { CoachLine } from '../../records/answers/coach-answer.js';
+import { COMPARED_IDS } from '../../records/schemas/reaction-numbers.js';
 import { guardedCell } from '../../records/text/csv-cell.js';
 
 /** A coach's table as comma-separated values, one row for each bowler, ball and lane. */
@@ -21,11 +23,7 @@ export const coachCsv = (lines: readonly CoachLine[]): string =>
           score: best.score,
           usualScore: middle.score,
           beatsMiddle: best.beatsMiddle,
-          hookStartFt: best.reaction.hookStartFt,
-          sharpnessDegPerFt: best.reaction.sharpnessDegPerFt,
-          totalHookBoards: best.reaction.totalHookBoards,
-          entryAngleDeg: best.reaction.entryAngleDeg,
-          flareIn: best.reaction.flareIn,
+          ...fromKeys(COMPARED_IDS, (id) => best.reaction[id]),
           says,
         },
       ];
@@ -42,10 +40,6 @@ const HEADS = [
   'score',
   'usualScore',
   'beatsMiddle',
-  'hookStartFt',
-  'sharpnessDegPerFt',
-  'totalHookBoards',
-  'entryAngleDeg',
-  'flareIn',
+  ...COMPARED_IDS,
   'says',
 ];

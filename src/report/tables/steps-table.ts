@@ -1,17 +1,16 @@
 import type { StepEffect } from '../../records/answers/answer.js';
+import { SHARED_IDS } from '../../records/schemas/reaction-numbers.js';
 import type { Units } from '../text/display-units.js';
 import { signed } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import { type Grid, gridLines } from '../text/table.js';
 import { changeCells, reactionHeads } from './reaction-rows.js';
 
-const STEP_KEYS = ['hookStartFt', 'sharpnessDegPerFt', 'totalHookBoards', 'flareIn'] as const;
-
 /** What one step more or less in each layout number would change. */
 export const stepsTable = (steps: readonly StepEffect[], page: Page): string[] =>
   gridLines(stepsGrid(steps, page.units), page);
 
 export const stepsGrid = (steps: readonly StepEffect[], units: Units): Grid => ({
-  columns: [{ head: 'one step' }, { head: 'score\npoints' }, ...reactionHeads(STEP_KEYS, units)],
-  rows: steps.map((step) => [step.change, signed(step.score, 0), ...changeCells(step, STEP_KEYS, units)]),
+  columns: [{ head: 'one step' }, { head: 'score\npoints' }, ...reactionHeads(SHARED_IDS, units)],
+  rows: steps.map((step) => [step.change, signed(step.score, 0), ...changeCells(step, SHARED_IDS, units)]),
 });
