@@ -1,4 +1,5 @@
 import type { LaneAnswer } from '../../records/answers/lane-answer.js';
+import { usualBreakpoint } from '../../simulate/usual-breakpoint.js';
 
 type Facts = Pick<LaneAnswer, 'lane' | 'hand' | 'oil' | 'wear'>;
 
@@ -20,7 +21,8 @@ export const laneWords = (facts: Facts): string[] => [
 
 function lengthLine({ lane: { patternFt } }: Facts): string {
   const length = patternFt < 36 ? 'short' : patternFt <= 42 ? 'of middling length' : 'long';
-  return `${patternFt} ft of oil, ${length}; by common practice the path is widest near board ${Math.max(3, patternFt - 31)}, the length in feet less 31.`;
+  const { board, patternFtLess } = usualBreakpoint(patternFt);
+  return `${patternFt} ft of oil, ${length}; by common practice the path is widest near board ${board}, the length in feet less ${patternFtLess}.`;
 }
 
 function ratioLine({ oil: { middleToOwn, meanUnits } }: Facts): string {

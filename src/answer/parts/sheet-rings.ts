@@ -4,7 +4,7 @@ import type { BallProblem } from '../../prepare/ball-problem.js';
 import { toLayout } from '../../prepare/to-layout.js';
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { bandAtPins } from '../../search/scoring/in-worlds.js';
-import { type AimedShot, aimedShot, type ShotInputs } from '../../simulate/aimed-shot.js';
+import { type AimedShot, aimedShot, type ShotRecords } from '../../simulate/aimed-shot.js';
 import { localEvaluator } from '../../simulate/evaluator.js';
 import { reader } from '../../simulate/readings.js';
 import { type SettingOptions, WORLD_COUNT } from '../../simulate/setting.js';
@@ -14,7 +14,7 @@ import { ringsAnswer, ringsInOil } from './rings-answer.js';
 
 /** The rings one layout lays on the ball, how near they come to each hole, and how far worlds differ in both. */
 export async function sheetRings(
-  inputs: ShotInputs,
+  inputs: ShotRecords,
   seed: number,
   ball: BallProblem,
   onProgress: SettingOptions['onProgress'],

@@ -1,13 +1,13 @@
+import { PIN_SIDES } from '../../records/schemas/pin-side.js';
 import { WISHES, type Wish, wishEnds, wishWords } from '../../records/schemas/reaction-numbers.js';
 
 /** A flag as commander writes it, what it is for, and the words it takes where these are few. */
 export type Flag = readonly [flag: string, what: string, words?: readonly string[]];
 
 export const UNIT_SYSTEMS = ['trade', 'metric'] as const;
-export const PIN_SIDES = ['above', 'below', 'both'] as const;
+export const WANTED_PIN_SIDES = [...PIN_SIDES, 'both'] as const;
 export const HANDS = ['right', 'left'] as const;
 export const OUNCES = ['moment', 'halves'] as const;
-export const PAPERS = ['letter', 'a4'] as const;
 export const OVERS = ['drilling-angle', 'pin-to-pap', 'buffer'] as const;
 export const SHELLS = ['bash', 'zsh', 'fish'] as const;
 export const SHELF_ACTIONS = ['list', 'show', 'rename', 'remove', 'import', 'export', 'add', 'log'] as const;
@@ -39,7 +39,7 @@ export const SEED: Flag = [
   '--seed <n>',
   'seed of the random worlds (default: 1); the same seed gives the same answer',
 ];
-export const OUNCE: Flag = [
+export const OUNCE_KIND: Flag = [
   '--ounce <kind>',
   'what an ounce of static weight is: moment or halves (default: moment)',
   OUNCES,

@@ -15,7 +15,7 @@ export interface GlobalOptions {
 /** What was typed for each wish. */
 export type WishOptions = { readonly [W in Wish]?: string };
 
-export interface RecommendOptions extends GlobalOptions, WishOptions {
+export interface RecommendCommandOptions extends GlobalOptions, WishOptions {
   readonly bowler?: string;
   readonly ball?: string;
   readonly lane?: string;
@@ -63,7 +63,7 @@ export interface MapOptions extends GlobalOptions {
   readonly csv?: boolean;
 }
 
-export interface JudgeOptions extends RecommendOptions {
+export interface JudgeOptions extends RecommendCommandOptions {
   readonly layout?: string;
 }
 
@@ -94,7 +94,7 @@ export interface FitCommandOptions extends GlobalOptions {
   readonly out?: string;
 }
 
-export interface CoachOptions extends RecommendOptions {
+export interface CoachCommandOptions extends RecommendCommandOptions {
   readonly bowlers?: string;
   readonly balls?: string;
   readonly lanes?: string;

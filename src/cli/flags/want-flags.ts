@@ -4,7 +4,7 @@ import type { Want } from '../../records/schemas/want.js';
 import { gather } from '../terminal/gather.js';
 import { wishFlag } from './flag-table.js';
 import { wholeNumber } from './flags.js';
-import type { RecommendOptions } from './options.js';
+import type { RecommendCommandOptions } from './options.js';
 
 const STEPS = [1, 5] as const;
 
@@ -13,7 +13,7 @@ const STEPS = [1, 5] as const;
  *
  * @throws {InputErrors} every step that is none
  */
-export function wantFlags(options: RecommendOptions): Want {
+export function wantFlags(options: RecommendCommandOptions): Want {
   const read = gather(fromKeys(WISHES, (wish) => () => step(wish, options[wish])));
   return Object.fromEntries(Object.entries(read).filter(([, value]) => value !== undefined));
 }

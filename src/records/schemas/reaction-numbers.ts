@@ -8,7 +8,7 @@ export interface ReactionNumber {
 }
 
 /** How a number stands in tables and figures that compare layouts or worlds. */
-export interface Compared {
+interface Compared {
   /** In a row's head. */
   readonly row: string;
   /** Above a narrow column. */
