@@ -6,7 +6,7 @@ import type { Lobes } from './published.js';
 
 /*
  * Starting shapes of the core families, in the core's frame C (z through the pin, x toward the marker), before
- * `solveCore` gives them their size, proportions and density. What else a family is stands in
+ * `solveCore` gives them their size, proportions and density. Everything else about a family stands in
  * `records/schemas/core-families.ts`.
  */
 
