@@ -1,3 +1,4 @@
+import { fromKeys } from '../base/from-keys.js';
 import { allAssumptions } from '../explain/assumptions.js';
 import { cautionsFor } from '../explain/cautions.js';
 import { explain } from '../explain/explain.js';
@@ -16,7 +17,7 @@ import { shareAbove } from '../search/scoring/in-worlds.js';
 import { score } from '../search/scoring/score.js';
 import type { Target } from '../search/scoring/target.js';
 import { type SearchResult, search } from '../search/search.js';
-import { READINGS } from '../simulate/readings.js';
+import { reader } from '../simulate/readings.js';
 import {
   type RecommendInputs,
   type Setting,
@@ -135,8 +136,7 @@ async function markingErrors(
     return {
       error,
       score: score(worse, targets) - score(nominal, targets),
-      flareIn: READINGS.flareIn(worse) - READINGS.flareIn(nominal),
-      totalHookBoards: READINGS.totalHookBoards(worse) - READINGS.totalHookBoards(nominal),
+      ...fromKeys(['flareIn', 'totalHookBoards'], (id) => reader(id)(worse) - reader(id)(nominal)),
     };
   });
 }

@@ -15,7 +15,7 @@ import { loadRuleSet } from '../records/shared/rules.js';
 import { loadPractice } from '../records/shared/shared-data.js';
 import { VERSION } from '../records/shared/version.js';
 import { objections } from '../search/candidates/constraints.js';
-import { aimedShot, type ShotInputs } from '../simulate/aimed-shot.js';
+import { aimedShot, type ShotRecords } from '../simulate/aimed-shot.js';
 import { pathAnswer, reactionAnswer } from '../simulate/reaction-answer.js';
 import { NOMINAL_WORLD } from '../simulate/world.js';
 import { bowTieAnswer } from './parts/bow-tie-answer.js';
@@ -26,7 +26,7 @@ import { lineAnswer } from './parts/line-answer.js';
 import { ringsAnswer, ringsInOil } from './parts/rings-answer.js';
 
 /** One shot of one layout, on its own line to the pocket, as `recommend` would roll it: path, phases, rings. */
-export function rollAnswer(inputs: ShotInputs, fitter?: CoreFitter): RollAnswer {
+export function rollAnswer(inputs: ShotRecords, fitter?: CoreFitter): RollAnswer {
   const { bowler, ball: record, lane, layout } = inputs;
   const ball = ballProblem(record, bowler, 'moment', fitter);
   const { radius } = ball.published;

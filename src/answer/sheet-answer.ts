@@ -12,7 +12,7 @@ import { loadRuleSet, loadRuleSets } from '../records/shared/rules.js';
 import { loadPractice } from '../records/shared/shared-data.js';
 import { VERSION } from '../records/shared/version.js';
 import { objections, rejectByMarks } from '../search/candidates/constraints.js';
-import type { ShotInputs } from '../simulate/aimed-shot.js';
+import type { ShotRecords } from '../simulate/aimed-shot.js';
 import type { SettingOptions } from '../simulate/setting.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { faceAnswer } from './parts/face-answer.js';
@@ -38,7 +38,7 @@ export interface SheetOptions {
  * @throws {Refusal} as `ballProblem` does
  */
 export async function sheetAnswer(
-  inputs: Omit<ShotInputs, 'lane'> & { readonly lane: Lane | null },
+  inputs: Omit<ShotRecords, 'lane'> & { readonly lane: Lane | null },
   { date, seed, ruleSet, ounce, fitter, onProgress }: SheetOptions,
 ): Promise<SheetAnswer> {
   const { bowler, ball: record, lane, layout } = inputs;

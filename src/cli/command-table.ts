@@ -1,5 +1,6 @@
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { wordLayout } from '../records/text/layout-text.js';
+import { PAPER_NAMES } from '../report/sheet/paper.js';
 import type { CommandEntry } from './flags/command-entry.js';
 import {
   BALL,
@@ -7,16 +8,15 @@ import {
   HANDS,
   LANE,
   LAYOUT,
-  OUNCE,
+  OUNCE_KIND,
   OVERS,
-  PAPERS,
-  PIN_SIDES,
   REPORT,
   RULES,
   SEED,
   SHELF_ACTIONS,
   SHELLS,
   WANT,
+  WANTED_PIN_SIDES,
 } from './flags/flag-table.js';
 
 export const COMMANDS: readonly CommandEntry[] = [
@@ -31,7 +31,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       ...WANT,
       ['--top <n>', 'layouts to list, 1 to 10 (default: 4)'],
       SEED,
-      ['--pin-side <side>', 'where the pin may lie: above, below or both (default: above)', PIN_SIDES],
+      ['--pin-side <side>', 'where the pin may lie: above, below or both (default: above)', WANTED_PIN_SIDES],
       RULES,
       REPORT,
     ],
@@ -56,7 +56,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     name: 'drilled',
     summary: 'drilled numbers of one layout',
     description: 'What drilling one layout makes of a ball: RG, differentials, static weights, rules, marks.',
-    flags: [BOWLER, BALL, LAYOUT, OUNCE, RULES],
+    flags: [BOWLER, BALL, LAYOUT, OUNCE_KIND, RULES],
     examples: ['flarewise drilled --ball plain-medium --bowler average-right --layout "70 x 4 1/2 x 30"'],
     load: async () => (await import('./commands/drilled-command.js')).drilledCommand,
   },
@@ -94,9 +94,9 @@ export const COMMANDS: readonly CommandEntry[] = [
       LAYOUT,
       ['--lane <record>', 'shows the oil rings to expect on it; a file, or the id of a record'],
       ['--out <file>', 'write a page instead: a name that ends in .pdf, .svg, .png or .html'],
-      ['--paper <size>', 'letter or a4 (default: letter)', PAPERS],
+      ['--paper <size>', 'letter or a4 (default: letter)', PAPER_NAMES],
       ['--date <day>', 'printed on it, as YYYY-MM-DD (default: today)'],
-      OUNCE,
+      OUNCE_KIND,
       SEED,
       ['--rules <id>', 'rule set that decides what is legal (default: all that are known)'],
     ],

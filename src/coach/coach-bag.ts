@@ -1,7 +1,10 @@
 import type { CoachBag, CoachPair } from '../records/answers/coach-answer.js';
+import type { ComparedId } from '../records/schemas/reaction-numbers.js';
 
 /** Nearer than this in all three, two balls do the same: about half a standard deviation of a league bowler's shots. */
-const ALIKE = { hookStartFt: 0.6, sharpnessDegPerFt: 0.015, totalHookBoards: 1.2 };
+const ALIKE = { hookStartFt: 0.6, sharpnessDegPerFt: 0.015, totalHookBoards: 1.2 } as const satisfies {
+  readonly [K in ComparedId]?: number;
+};
 
 /** A step in total hook counts as a gap from this many boards on, when it is also twice the usual step. */
 const LEAST_GAP_BOARDS = 4;

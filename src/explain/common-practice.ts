@@ -2,7 +2,7 @@ import { toLayout } from '../prepare/to-layout.js';
 import type { Practice } from '../records/answers/statements/practice.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { bandOf } from '../search/scoring/in-worlds.js';
-import { READINGS } from '../simulate/readings.js';
+import { reader } from '../simulate/readings.js';
 import type { Setting } from '../simulate/setting.js';
 import type { Outcome } from '../simulate/simulator.js';
 
@@ -62,7 +62,7 @@ export async function commonPractice(
   );
   return beliefs.flatMap(({ code, ...belief }, i): Practice[] => {
     const [from, to] = [2 * i, 2 * i + 1];
-    const read = READINGS[belief.reading];
+    const read = reader(belief.reading);
     const of = (end: number): readonly Outcome[] => inWorlds.slice(end * worlds, (end + 1) * worlds);
     const pairs = of(from).map((a, k) => [a, of(to)[k]] as const);
     const played = pairs.filter((pair) => pair.every(({ shot }) => shot === 'pins'));

@@ -7,6 +7,7 @@ import { familiesOf } from '../prepare/published-numbers.js';
 import { undrilledNumbers } from '../prepare/undrilled.js';
 import type { Assumption } from '../records/answers/statements/assumptions.js';
 import type { PublishedBall } from '../records/schemas/ball.js';
+import { hasMassBias, hasNoses } from '../records/schemas/core-families.js';
 
 /** What was assumed of a core that is fitted to a ball's published numbers. */
 export const coreAssumptions = (
@@ -18,7 +19,7 @@ export const coreAssumptions = (
   ...(standsUnderCg(published) && published.pinToCg > 0 ? [UNDER_CG] : []),
   {
     code: 'many-cores',
-    params: { byTopWeightIn: familiesOf(ball)[0] === 'asymmetric' ? null : leftByTopWeight(bodies) },
+    params: { byTopWeightIn: familiesOf(ball).every(hasMassBias) ? null : leftByTopWeight(bodies) },
   },
 ];
 
@@ -34,7 +35,7 @@ function shapeAssumption(ball: PublishedBall): Assumption[] {
 
 /** What was assumed of the noses of a core that is lobed or may be. */
 function lobesAssumption(ball: PublishedBall): Assumption[] {
-  if (!familiesOf(ball).includes('lobed')) return [];
+  if (!familiesOf(ball).some(hasNoses)) return [];
   const { lobes = USUAL_LOBES, lobeFromMarkDeg } = ball;
   const isCountGiven = ball.lobes !== undefined;
   if (lobeFromMarkDeg === undefined) return [{ code: 'lobes-toward-mark', params: { lobes, isCountGiven } }];
@@ -44,7 +45,7 @@ function lobesAssumption(ball: PublishedBall): Assumption[] {
 function noMarkAssumptions(ball: PublishedBall): Assumption[] {
   const { lobes = USUAL_LOBES } = ball;
   const assumed: Assumption[] = [{ code: 'no-mark', params: {} }];
-  if (familiesOf(ball).includes('lobed')) assumed.push({ code: 'lobes-any-way', params: { lobes } });
+  if (familiesOf(ball).some(hasNoses)) assumed.push({ code: 'lobes-any-way', params: { lobes } });
   return assumed;
 }
 

@@ -1,3 +1,4 @@
+import { fromKeys } from '../base/from-keys.js';
 import { placeLayout } from '../layout/placement.js';
 import type { BallProblem } from '../prepare/ball-problem.js';
 import { coresDriller } from '../prepare/drilled-cores.js';
@@ -5,10 +6,11 @@ import { inchesOf } from '../prepare/median-numbers.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { SharesAnswer, StepEffect } from '../records/answers/answer.js';
 import type { Step } from '../records/answers/statements/changes.js';
+import { type ReactionId, SHARED_IDS } from '../records/schemas/reaction-numbers.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { score } from '../search/scoring/score.js';
 import type { Target } from '../search/scoring/target.js';
-import { READINGS } from '../simulate/readings.js';
+import { reader } from '../simulate/readings.js';
 import type { Setting } from '../simulate/setting.js';
 import type { Outcome } from '../simulate/simulator.js';
 import { mixtures, shapleyShares } from './shapley.js';
@@ -26,7 +28,9 @@ export interface CentreEffect {
 }
 
 /** Differences of reaction numbers, in the units people read. */
-export type CentreReadings = Readonly<Record<'hookStartFt' | 'totalHookBoards', number>>;
+export type CentreReadings = Readonly<Record<(typeof CENTRE_IDS)[number], number>>;
+
+const CENTRE_IDS = ['hookStartFt', 'totalHookBoards'] as const;
 
 /** Steps a person can make in each number; what each changes is simulated. */
 const STEPS: readonly { change: Step; by: Partial<LayoutNumbers> }[] = [
@@ -83,15 +87,19 @@ export async function explain(
     return {
       shares: { ...reactionShares(own.slice(0, 8), targets), ...drilled(mixtures(reference, layout)) },
       steps: stepsOf(steps, own[7], own.slice(8), targets),
-      centre: { asDrilled: apart(own[7], own[0]), balanced: apart(balanced[i], balancedReference) },
+      centre: {
+        asDrilled: apart(CENTRE_IDS, own[7], own[0]),
+        balanced: apart(CENTRE_IDS, balanced[i], balancedReference),
+      },
     };
   });
 }
 
-const apart = (a: Outcome, b: Outcome): CentreReadings => ({
-  hookStartFt: READINGS.hookStartFt(a) - READINGS.hookStartFt(b),
-  totalHookBoards: READINGS.totalHookBoards(a) - READINGS.totalHookBoards(b),
-});
+const apart = <K extends ReactionId>(
+  ids: readonly K[],
+  a: Outcome,
+  b: Outcome,
+): Readonly<Record<K, number>> => fromKeys(ids, (id) => reader(id)(a) - reader(id)(b));
 
 function share(values: readonly number[]): SharesAnswer['score'] {
   const [drillingAngle, pinToPap, valAngle] = shapleyShares(values);
@@ -105,10 +113,7 @@ const reactionShares = (
   targets: readonly Target[],
 ): Omit<SharesAnswer, DifferentialKey> => ({
   score: share(mixed.map((o) => score(o, targets))),
-  hookStartFt: share(mixed.map(READINGS.hookStartFt)),
-  sharpnessDegPerFt: share(mixed.map(READINGS.sharpnessDegPerFt)),
-  totalHookBoards: share(mixed.map(READINGS.totalHookBoards)),
-  flareIn: share(mixed.map(READINGS.flareIn)),
+  ...fromKeys(SHARED_IDS, (id) => share(mixed.map(reader(id)))),
 });
 
 /** Prepares the shares of the drilled differentials. */
@@ -134,8 +139,5 @@ const stepsOf = (
   steps.map(({ change }, i) => ({
     change,
     score: score(after[i], targets) - score(own, targets),
-    hookStartFt: READINGS.hookStartFt(after[i]) - READINGS.hookStartFt(own),
-    sharpnessDegPerFt: READINGS.sharpnessDegPerFt(after[i]) - READINGS.sharpnessDegPerFt(own),
-    totalHookBoards: READINGS.totalHookBoards(after[i]) - READINGS.totalHookBoards(own),
-    flareIn: READINGS.flareIn(after[i]) - READINGS.flareIn(own),
+    ...apart(SHARED_IDS, after[i], own),
   }));

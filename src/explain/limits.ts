@@ -1,7 +1,7 @@
 import type { SimulatedLayout, TargetAnswer } from '../records/answers/answer.js';
 import type { Limit } from '../records/answers/statements/limits.js';
+import { NUMBER_OF_WISH } from '../records/schemas/reaction-numbers.js';
 import { wishMiss } from '../search/scoring/score.js';
-import { READING_OF } from '../search/scoring/target.js';
 import type { SearchResult } from '../search/search.js';
 import type { Outcome } from '../simulate/simulator.js';
 
@@ -22,7 +22,10 @@ export function limits(
 ): Limit[] {
   const lines = targets.flatMap((target) => movesLittle(target, bands));
   const missed = result.targets
-    .map((target) => ({ reading: READING_OF[target.wish], shareOfRange: Math.abs(wishMiss(best, target)) }))
+    .map((target) => ({
+      reading: NUMBER_OF_WISH[target.wish],
+      shareOfRange: Math.abs(wishMiss(best, target)),
+    }))
     .filter(({ shareOfRange }) => shareOfRange > NOTABLE_MISS);
   if (missed.length > 0) lines.push({ code: 'wishes-do-not-join', params: { missed } });
   const lookedAt = result.rejected.reduce((sum, { count }) => sum + count, result.found.length);

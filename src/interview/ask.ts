@@ -8,6 +8,7 @@ import type { Ball } from '../records/schemas/ball.js';
 import { UNITS, type Units } from '../report/text/display-units.js';
 import { wrap } from '../report/text/wrap.js';
 import { wordRefusal } from '../report/wording/refusals/word-refusal.js';
+import { UNKNOWN } from './answers.js';
 import {
   answer,
   back,
@@ -26,7 +27,7 @@ import {
   startInterview,
 } from './interview.js';
 import { promptTheme } from './prompt-theme.js';
-import { BACK_KEY, type Question, UNKNOWN } from './question.js';
+import { BACK_KEY, type Question } from './question.js';
 import { questionsFor } from './questions.js';
 
 /* The only file that prompts. Everything it asks, and in which order, is data and a pure state machine. */

@@ -1,8 +1,11 @@
 import { readBall } from '../records/read/read-ball.js';
 import type { Shelf } from '../records/read/shelf.js';
-import { type Ball, hasOwnCore, LEAST_MASS_BIAS_IN, publishedBallSchema } from '../records/schemas/ball.js';
+import { type Ball, hasOwnCore, publishedBallSchema } from '../records/schemas/ball.js';
+import { CORE_FAMILIES, CORE_FAMILY_IDS } from '../records/schemas/core-families.js';
+import { type Answers, answered } from './answers.js';
+import { openFamilies } from './core-family.js';
 import { lobeQuestions } from './lobe-questions.js';
-import { type Answers, BACK_KEY, FROM_FILE, type Question } from './question.js';
+import { BACK_KEY, FROM_FILE, type QuestionEntry } from './question.js';
 
 /** Stands for a ball given by its published numbers. */
 export const BY_NUMBERS = 'by-numbers';
@@ -19,7 +22,7 @@ export const LAST_BALL_NUMBER = 'surfaceGrit';
 const ball = publishedBallSchema.shape;
 
 /** Which ball is to be drilled. */
-export const ballQuestions = (shelf: Shelf): readonly Question[] => [
+export const ballQuestions = (shelf: Shelf): readonly QuestionEntry[] => [
   {
     id: 'ball',
     kind: 'choice',
@@ -51,7 +54,7 @@ const ballNote = (ball: Ball): string =>
     ? `{${ball.weightLb} weight}, core of its own`
     : `{${ball.weightLb} weight}, RG {${ball.rgIn} gyration}, differential {${ball.differentialIn} gyration}`;
 
-function ballNumbers(): readonly Question[] {
+function ballNumbers(): readonly QuestionEntry[] {
   const when = (answers: Answers): boolean => answers.ball === BY_NUMBERS;
   return [
     {
@@ -93,24 +96,27 @@ function ballNumbers(): readonly Question[] {
       help: 'As published; 0 for a symmetric ball.',
       schema: ball.intermediateDifferentialIn,
       usual: () => '0',
-      check: ({ intermediateDifferentialIn, differentialIn }) =>
-        (intermediateDifferentialIn as number) > (differentialIn as number)
+      check: (answers) => {
+        const total = answered(answers, 'differentialIn');
+        return answered(answers, 'intermediateDifferentialIn') > total
           ? {
-              rule: `must not exceed the total differential ({${differentialIn as number} gyration})`,
+              rule: `must not exceed the total differential ({${total} gyration})`,
               hint: `If that one is wrong, type ${BACK_KEY} to go back.`,
             }
-          : null,
+          : null;
+      },
     },
     {
       id: 'coreShape',
       kind: 'choice',
-      when: (answers) =>
-        when(answers) && !((answers.intermediateDifferentialIn as number) > LEAST_MASS_BIAS_IN),
+      when: (answers) => when(answers) && openFamilies(answers).length > 1,
       text: 'Does the maker show a core with side features?',
       help: 'Noses, bumps or flats around its middle, not round like a turned piece of wood.',
       options: [
-        { value: 'plain', label: 'No, it is round all around' },
-        { value: 'lobed', label: 'Yes' },
+        ...CORE_FAMILY_IDS.flatMap((id) => {
+          const { answer } = CORE_FAMILIES[id];
+          return answer === null ? [] : [{ value: id, label: answer }];
+        }),
         { value: undefined, label: 'I do not know', note: 'both are kept; the bands get wider' },
       ],
     },

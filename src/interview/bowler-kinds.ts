@@ -1,4 +1,4 @@
-import type { Answers } from './question.js';
+import type { Answers, AnswerTypes } from './answers.js';
 
 /** Release numbers of a bowler, and each one's deviation when it is only guessed. Record units. */
 export interface ReleaseGuess {
@@ -72,7 +72,7 @@ export const BOWLER_KINDS = [
       papUpIn: 0.25,
     },
   },
-] as const satisfies readonly { value: string; label: string; guess: ReleaseGuess }[];
+] as const satisfies readonly { value: AnswerTypes['kind']; label: string; guess: ReleaseGuess }[];
 
 /** How far a guess by kind may be off (one standard deviation; assumed, no source). */
 export const GUESS_DEVIATION: ReleaseGuess = {

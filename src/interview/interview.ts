@@ -1,28 +1,35 @@
 import type { Fault } from '../base/errors.js';
 import { InputError } from '../base/errors.js';
+import { fromKeys } from '../base/from-keys.js';
 import { shortened, visibleJson } from '../base/visible.js';
 import { parseRecord } from '../records/read/read-record.js';
 import type { Shelf } from '../records/read/shelf.js';
-import { type Ball, LEAST_MASS_BIAS_IN, publishedBallSchema } from '../records/schemas/ball.js';
+import { type Ball, publishedBallSchema } from '../records/schemas/ball.js';
 import { type Bowler, bowlerSchema } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
+import { WISHES } from '../records/schemas/reaction-numbers.js';
 import { type Want, wantSchema } from '../records/schemas/want.js';
 import { numberHint } from '../records/text/number-hint.js';
 import { parseSigned } from '../records/text/parse-signed.js';
+import { type Answers, answered as answerTo, type QuestionId, UNKNOWN } from './answers.js';
 import { BALL_FILE, BY_NUMBERS, FIRST_BALL_NUMBER, LAST_BALL_NUMBER } from './ball-questions.js';
+import { answeredFamily } from './core-family.js';
 import { lobesOf } from './lobe-questions.js';
-import { type Answers, type Clash, FROM_FILE, type Question, UNKNOWN } from './question.js';
+import { type Clash, FROM_FILE, type Question } from './question.js';
 import { releaseNumbers } from './release-numbers.js';
 import { BY_QUESTIONS } from './release-questions.js';
 import { earlierDrilling, endsUsedBall, FIRST_USED, guessedNote } from './used-ball-questions.js';
 
+/** What was typed or chosen at each question, sound or not. */
+type Given = { readonly [Id in QuestionId]?: unknown };
+
 /** How far an interview has come: which questions were answered, in order, and how. */
 export interface Interview {
   readonly questions: readonly Question[];
-  readonly answered: readonly string[];
+  readonly answered: readonly QuestionId[];
   readonly answers: Answers;
   /** What was typed or chosen, as it was given. */
-  readonly given: Answers;
+  readonly given: Given;
 }
 
 export interface Interviewed {
@@ -100,13 +107,13 @@ export const back = (interview: Interview): Interview => ({
 });
 
 /** Back to a question that was answered before, to answer it and all after it anew. */
-export function backTo(interview: Interview, id: string): Interview {
+export function backTo(interview: Interview, id: QuestionId): Interview {
   const at = interview.answered.indexOf(id);
   return at < 0 ? interview : { ...interview, answered: interview.answered.slice(0, at) };
 }
 
 /** The first question about the ball, once the latest answer is the last one that describes it; else null. */
-export function ballJustDescribed({ answered, answers }: Interview): string | null {
+export function ballJustDescribed({ answered, answers }: Interview): QuestionId | null {
   const last = answered[answered.length - 1];
   if (endsUsedBall(last, answers)) return FIRST_USED;
   if (last === LAST_BALL_NUMBER) return FIRST_BALL_NUMBER;
@@ -129,19 +136,19 @@ export const isFault = (result: object): result is Fault => 'rule' in result;
  * @throws {InputError} when answers that are right one by one do not go together
  */
 export function interviewed({ answers }: Interview, shelf: Shelf): Interviewed {
-  const { hookStart, sharpness, totalHook, keepBowler, keepBall } = answers;
+  const { keepBowler, keepBall } = answers;
   return {
     bowler: bowlerOf(answers, shelf),
     ball: ballOf(answers, shelf),
-    lane: (answers.lane === FROM_FILE ? answers.laneFile : found(shelf.lanes, answers.lane)) as Lane,
-    want: parseRecord(wantSchema, withoutUndefined({ hookStart, sharpness, totalHook }), 'interview'),
-    keep: { bowler: keepBowler as string | undefined, ball: keepBall as string | undefined },
+    lane: answers.lane === FROM_FILE ? answerTo(answers, 'laneFile') : found(shelf.lanes, answers.lane),
+    want: parseRecord(wantSchema, withoutUndefined(fromKeys(WISHES, (wish) => answers[wish])), 'interview'),
+    keep: { bowler: keepBowler, ball: keepBall },
   };
 }
 
 function bowlerOf(answers: Answers, shelf: Shelf): Bowler {
-  if (answers.bowler === FROM_FILE) return answers.bowlerFile as Bowler;
-  if (answers.bowler !== BY_QUESTIONS) return found(shelf.bowlers, answers.bowler) as Bowler;
+  if (answers.bowler === FROM_FILE) return answerTo(answers, 'bowlerFile');
+  if (answers.bowler !== BY_QUESTIONS) return found(shelf.bowlers, answers.bowler);
   const { values, deviations } = releaseNumbers(answers);
   const { papOverIn, papUpIn, ...release } = values;
   return parseRecord(
@@ -161,10 +168,8 @@ function bowlerOf(answers: Answers, shelf: Shelf): Bowler {
 }
 
 function ballOf(answers: Answers, shelf: Shelf): Ball {
-  if (answers.ball === FROM_FILE) return answers[BALL_FILE] as Ball;
-  return answers.ball === BY_NUMBERS
-    ? numberedBall(answers, shelf)
-    : (found(shelf.balls, answers.ball) as Ball);
+  if (answers.ball === FROM_FILE) return answerTo(answers, BALL_FILE);
+  return answers.ball === BY_NUMBERS ? numberedBall(answers, shelf) : found(shelf.balls, answers.ball);
 }
 
 function numberedBall(answers: Answers, shelf: Shelf): Ball {
@@ -181,8 +186,7 @@ function numberedBall(answers: Answers, shelf: Shelf): Ball {
       rgIn,
       differentialIn,
       intermediateDifferentialIn,
-      coreShape:
-        (intermediateDifferentialIn as number) > LEAST_MASS_BIAS_IN ? 'asymmetric' : answers.coreShape,
+      coreShape: answeredFamily(answers),
       ...lobesOf(answers),
       pinToCgIn,
       topWeightOz,
@@ -201,8 +205,12 @@ function withItsUnit(question: Question | undefined, given: unknown): unknown {
 
 const isPut = (question: Question, answers: Answers): boolean => question.when?.(answers) ?? true;
 
-const found = <T>(list: readonly { readonly id: string; readonly record: T }[], id: unknown): T | undefined =>
-  list.find((entry) => entry.id === id)?.record;
+/** @throws {Error} when it is not there: then a question offered a record that the shelf does not hold */
+function found<T>(list: readonly { readonly id: string; readonly record: T }[], id: string | undefined): T {
+  const entry = list.find((each) => each.id === id);
+  if (!entry) throw new Error(`no record ${id}`);
+  return entry.record;
+}
 
 const withoutUndefined = (record: Record<string, unknown>): Record<string, unknown> =>
   Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined));

@@ -1,12 +1,16 @@
 import { USUAL_LOBES } from '../base/constants.js';
-import { LEAST_MASS_BIAS_IN } from '../records/schemas/ball.js';
-import type { Answers, Question } from './question.js';
+import { hasNoses } from '../records/schemas/core-families.js';
+import { type Answers, numberAnswered } from './answers.js';
+import { answeredFamily } from './core-family.js';
+import type { QuestionEntry } from './question.js';
 
-const isLobed = ({ coreShape, intermediateDifferentialIn }: Answers): boolean =>
-  coreShape === 'lobed' && !((intermediateDifferentialIn as number) > LEAST_MASS_BIAS_IN);
+const isLobed = (answers: Answers): boolean => {
+  const family = answeredFamily(answers);
+  return family !== undefined && hasNoses(family);
+};
 
 /** How the noses of a lobed core stand, once its shape and its CG mark are known. */
-export const lobeQuestions = (when: (answers: Answers) => boolean): readonly Question[] => [
+export const lobeQuestions = (when: (answers: Answers) => boolean): readonly QuestionEntry[] => [
   {
     id: 'lobes',
     kind: 'choice',
@@ -22,7 +26,7 @@ export const lobeQuestions = (when: (answers: Answers) => boolean): readonly Que
   {
     id: 'lobeToMark',
     kind: 'choice',
-    when: (answers) => when(answers) && isLobed(answers) && (answers.pinToCgIn as number) > 0,
+    when: (answers) => when(answers) && isLobed(answers) && numberAnswered(answers, 'pinToCgIn') > 0,
     text: 'Does one of them point toward the CG mark?',
     help: 'Seen from the pin. Whether the thumb hole meets a nose or passes between two changes the drilled numbers.',
     options: [
@@ -36,7 +40,7 @@ export const lobeQuestions = (when: (answers: Answers) => boolean): readonly Que
 /** What a ball's record says of its noses. */
 export function lobesOf(answers: Answers): { lobes?: number; lobeFromMarkDeg?: number } {
   if (!isLobed(answers)) return {};
-  const { lobes, lobeToMark } = answers as { lobes?: number; lobeToMark?: boolean };
+  const { lobes, lobeToMark } = answers;
   return {
     ...(lobes === undefined ? {} : { lobes }),
     ...(lobeToMark === undefined ? {} : { lobeFromMarkDeg: lobeToMark ? 0 : 180 / (lobes ?? USUAL_LOBES) }),

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import type { Quantity } from '../report/text/display-units.js';
+import { type Answers, type AnswerTypes, type IdOf, UNKNOWN } from './answers.js';
 import { type MeasuredKey, measuredClash, wordFound } from './measured-numbers.js';
-import { type Answers, type Question, UNKNOWN } from './question.js';
+import type { NumberQuestion, QuestionEntry } from './question.js';
 
 /* What is asked of a person who does not know a number of the release: how it can be measured, and what was read. */
 
@@ -12,13 +13,13 @@ const between = (low: number, high: number, unit: string): z.ZodType =>
     .max(high, `must be ${low} to ${high} ${unit}`);
 
 const GUESS = {
-  value: 'guess',
+  value: 'guess' as const,
   label: 'Not at all: guess it',
   note: 'by your kind of bowler; the answer gets less sure',
 };
 
 const isUnknown =
-  (id: string) =>
+  (id: MeasuredKey) =>
   (answers: Answers): boolean =>
     answers[id] === UNKNOWN;
 
@@ -29,10 +30,10 @@ const OF = {
   tiltHow: 'axisTiltDeg',
   rotationHow: 'axisRotationDeg',
   papHow: 'papOverIn',
-} as const satisfies Readonly<Record<string, MeasuredKey>>;
+} as const satisfies { readonly [Id in keyof AnswerTypes]?: MeasuredKey };
 
 interface Reading {
-  readonly id: string;
+  readonly id: IdOf<number | typeof UNKNOWN>;
   readonly text: string;
   readonly help: string;
   readonly schema: z.ZodType;
@@ -42,7 +43,11 @@ interface Reading {
 }
 
 /** The readings that one way of measuring takes; with the last, what they amount to must be a number a bowler can have. */
-const readings = (how: keyof typeof OF, way: string, list: readonly Reading[]): readonly Question[] =>
+const readings = <How extends keyof typeof OF>(
+  how: How,
+  way: AnswerTypes[How],
+  list: readonly Reading[],
+): readonly NumberQuestion[] =>
   list.map((each, i) => ({
     ...each,
     kind: 'number',
@@ -52,7 +57,7 @@ const readings = (how: keyof typeof OF, way: string, list: readonly Reading[]): 
   }));
 
 /** With the last reading: whether what the readings amount to can be, and what it is. */
-const resultOf = (key: MeasuredKey): Pick<Question, 'check' | 'tell'> => ({
+const resultOf = (key: MeasuredKey): Pick<NumberQuestion, 'check' | 'tell'> => ({
   check: (answers) => measuredClash(key, answers),
   tell: (answers) => wordFound(key, answers),
 });
@@ -63,7 +68,7 @@ const guessed =
   (answers: Answers): string | null =>
     answers[how] === GUESS.value ? wordFound(OF[how], answers) : null;
 
-export const SPEED_MEASURED: readonly Question[] = [
+export const SPEED_MEASURED: readonly QuestionEntry[] = [
   {
     id: 'speedHow',
     kind: 'choice',
@@ -105,7 +110,7 @@ export const SPEED_MEASURED: readonly Question[] = [
   ]),
 ];
 
-export const REV_RATE_MEASURED: readonly Question[] = [
+export const REV_RATE_MEASURED: readonly QuestionEntry[] = [
   {
     id: 'revRateHow',
     kind: 'choice',
@@ -140,7 +145,7 @@ export const REV_RATE_MEASURED: readonly Question[] = [
   ]),
 ];
 
-export const TILT_MEASURED: readonly Question[] = [
+export const TILT_MEASURED: readonly QuestionEntry[] = [
   {
     id: 'tiltHow',
     kind: 'choice',
@@ -176,7 +181,7 @@ export const TILT_MEASURED: readonly Question[] = [
   ]),
 ];
 
-export const ROTATION_MEASURED: readonly Question[] = [
+export const ROTATION_MEASURED: readonly QuestionEntry[] = [
   {
     id: 'rotationHow',
     kind: 'choice',
@@ -204,7 +209,7 @@ export const ROTATION_MEASURED: readonly Question[] = [
   ]),
 ];
 
-export const PAP_MEASURED: readonly Question[] = [
+export const PAP_MEASURED: readonly QuestionEntry[] = [
   {
     id: 'papHow',
     kind: 'choice',

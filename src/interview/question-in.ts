@@ -2,8 +2,9 @@ import { parseFraction } from '../records/text/layout-text.js';
 import { parseQuantity } from '../records/text/parse-quantity.js';
 import { UNITS, type Units } from '../report/text/display-units.js';
 import { withQuantities } from '../report/text/with-quantities.js';
+import type { Answers } from './answers.js';
 import { inRange } from './in-range.js';
-import type { Answers, Clash, NumberQuestion, Question } from './question.js';
+import type { Clash, NumberQuestion, Question } from './question.js';
 
 /** Units whose name reads badly in `in …?`. */
 const WORDS: Readonly<Record<string, string>> = { in: 'inches', lb: 'pounds', oz: 'ounces' };

@@ -1,11 +1,6 @@
 import type { z } from 'zod';
 import type { Quantity } from '../report/text/display-units.js';
-
-/** What a person has answered so far, by question. */
-export type Answers = Readonly<Record<string, unknown>>;
-
-/** The answer to a number that a person does not know; other questions then find it out. */
-export const UNKNOWN = '?';
+import type { Answers, AnswerTypes, IdOf, QuestionId, UNKNOWN } from './answers.js';
 
 /** Goes back: pressed at a choice, typed as the last sign of an answer elsewhere, whatever stands before it. */
 export const BACK_KEY = '<';
@@ -13,8 +8,8 @@ export const BACK_KEY = '<';
 /** Stands for "not one of the shelf's": it comes from a file. */
 export const FROM_FILE = 'from-file';
 
-interface Asked {
-  readonly id: string;
+interface Asked<Id extends QuestionId> {
+  readonly id: Id;
   /** The question in plain words. */
   readonly text: string;
   /** One line of help: the trade's term, how it is measured, the range; quantities marked as `withQuantities` has it, as in all texts. */
@@ -34,10 +29,17 @@ export interface Clash {
 }
 
 /** One of a few answers. */
-export interface ChoiceQuestion extends Asked {
+export interface ChoiceQuestion<Id extends QuestionId = QuestionId> extends Asked<Id> {
   readonly kind: 'choice';
-  readonly options: readonly { readonly value: unknown; readonly label: string; readonly note?: string }[];
-  readonly usual?: unknown;
+  readonly options: readonly Option<AnswerTypes[Id]>[];
+  readonly usual?: AnswerTypes[Id];
+}
+
+/** One answer to a choice; undefined stands for "I do not know", or for none. */
+interface Option<T> {
+  readonly value: T | undefined;
+  readonly label: string;
+  readonly note?: string;
 }
 
 /** How a number is typed: the unit of a bare one, and how text is read into the record's unit. */
@@ -49,7 +51,7 @@ export interface TypedNumber {
 }
 
 /** A number, typed with or without a fraction. */
-export interface NumberQuestion extends Asked {
+export interface NumberQuestion extends Asked<IdOf<number | typeof UNKNOWN>> {
   readonly kind: 'number';
   readonly schema: z.ZodType;
   /** What is asked for, where it has a unit that depends on the person; `{unit}` stands for it in the text. */
@@ -63,15 +65,21 @@ export interface NumberQuestion extends Asked {
 }
 
 /** The name of a file, read when it is typed. */
-export interface FileQuestion extends Asked {
+export interface FileQuestion<Id extends QuestionId = QuestionId> extends Asked<Id> {
   readonly kind: 'file';
-  readonly read: (path: string) => unknown;
+  readonly read: (path: string) => AnswerTypes[Id];
 }
 
 /** A few words; none is an answer too. */
-export interface TextQuestion extends Asked {
+export interface TextQuestion extends Asked<IdOf<string>> {
   readonly kind: 'text';
   readonly schema: z.ZodType;
 }
 
 export type Question = ChoiceQuestion | NumberQuestion | FileQuestion | TextQuestion;
+
+/** A question as it is written down: what a choice offers and a file is read into is what that very question is answered with. */
+export type QuestionEntry =
+  | { readonly [Id in QuestionId]: ChoiceQuestion<Id> | FileQuestion<Id> }[QuestionId]
+  | NumberQuestion
+  | TextQuestion;

@@ -2,15 +2,12 @@ import { readRecord } from '../records/read/read-record.js';
 import type { Shelf } from '../records/read/shelf.js';
 import { laneSchema } from '../records/schemas/lane.js';
 import { nameField } from '../records/schemas/quantity.js';
+import { WISHES, type Wish, wishWords } from '../records/schemas/reaction-numbers.js';
+import { capital } from '../records/text/capital.js';
 import { UNITS, type Units } from '../report/text/display-units.js';
+import type { Answers } from './answers.js';
 import { BY_NUMBERS, ballQuestions } from './ball-questions.js';
-import {
-  type Answers,
-  type ChoiceQuestion,
-  FROM_FILE,
-  type Question,
-  type TextQuestion,
-} from './question.js';
+import { FROM_FILE, type Question, type QuestionEntry } from './question.js';
 import { questionIn } from './question-in.js';
 import { BY_QUESTIONS, releaseQuestions } from './release-questions.js';
 import { usedBallQuestions } from './used-ball-questions.js';
@@ -24,7 +21,7 @@ import { usedBallQuestions } from './used-ball-questions.js';
 export const questionsFor = (shelf: Shelf, units: Units = UNITS.trade): readonly Question[] =>
   allQuestions(shelf).map((question) => questionIn(question, units));
 
-const allQuestions = (shelf: Shelf): readonly Question[] => [
+const allQuestions = (shelf: Shelf): readonly QuestionEntry[] => [
   ...releaseQuestions(shelf),
   ...ballQuestions(shelf),
   ...usedBallQuestions,
@@ -51,9 +48,7 @@ const allQuestions = (shelf: Shelf): readonly Question[] => [
     when: (answers) => answers.lane === FROM_FILE,
     read: (path) => readRecord(laneSchema, path),
   },
-  wish('hookStart', 'When should the hook start?', ['Earliest', 'Early', 'In between', 'Late', 'Latest']),
-  wish('sharpness', 'How should the hook look?', ['Smoothest', 'Smooth', 'In between', 'Sharp', 'Sharpest']),
-  wish('totalHook', 'How much should it hook in all?', ['Least', 'Little', 'In between', 'Much', 'Most']),
+  ...WISHES.map(wishQuestion),
   keep(
     'keepBowler',
     'Keep this bowler for next time? Under which name?',
@@ -62,7 +57,11 @@ const allQuestions = (shelf: Shelf): readonly Question[] => [
   keep('keepBall', 'Keep this ball as well? Under which name?', (answers) => answers.ball === BY_NUMBERS),
 ];
 
-const keep = (id: string, text: string, when: (answers: Answers) => boolean): TextQuestion => ({
+const keep = (
+  id: 'keepBowler' | 'keepBall',
+  text: string,
+  when: (answers: Answers) => boolean,
+): QuestionEntry => ({
   id,
   kind: 'text',
   text,
@@ -71,13 +70,20 @@ const keep = (id: string, text: string, when: (answers: Answers) => boolean): Te
   schema: nameField,
 });
 
-const wish = (id: string, text: string, labels: readonly string[]): ChoiceQuestion => ({
-  id,
-  kind: 'choice',
-  text,
-  help: 'Measured against what layouts of this ball can do for you on this lane.',
-  options: [
-    { value: undefined, label: 'No wish' },
-    ...labels.map((label, i) => ({ value: i + 1, label, note: `${i + 1} of 5` })),
-  ],
-});
+const wishQuestion = (wish: Wish): QuestionEntry => {
+  const { question, steps } = wishWords(wish);
+  return {
+    id: wish,
+    kind: 'choice',
+    text: question,
+    help: 'Measured against what layouts of this ball can do for you on this lane.',
+    options: [
+      { value: undefined, label: 'No wish' },
+      ...steps.map((step, i) => ({
+        value: i + 1,
+        label: step === 'middle' ? 'In between' : capital(step),
+        note: `${i + 1} of 5`,
+      })),
+    ],
+  };
+};

@@ -1,12 +1,13 @@
+import { fromKeys } from '../base/from-keys.js';
 import { DEGREE, from, INCH, MPH, RPM, to } from '../base/units.js';
 import { USUAL_CIRCUMFERENCE_IN } from '../records/schemas/ball.js';
+import { type Answers, numberAnswered, UNKNOWN } from './answers.js';
 import { GUESS_DEVIATION, guessFor, type ReleaseGuess } from './bowler-kinds.js';
 import { rotationFromPicture } from './measure/axis-picture.js';
 import { type PapPlace, papFromRing, tiltFromArc, tiltFromDiameter } from './measure/first-ring.js';
 import type { Measured } from './measure/measured.js';
 import { speedFromAverage, speedFromTime } from './measure/release-speed.js';
 import { spinFromFrames } from './measure/rev-rate.js';
-import { type Answers, UNKNOWN } from './question.js';
 
 export type ReleaseKey = keyof ReleaseGuess;
 
@@ -27,12 +28,11 @@ const KEYS = [
 
 /** The release that answers amount to: as typed, else as measured, else guessed by the kind of bowler. */
 export function releaseNumbers(answers: Answers): ReleaseNumbers {
-  const found = KEYS.map((key) => [key, releaseNumber(key, answers)] as const);
+  const found = fromKeys(KEYS, (key) => releaseNumber(key, answers));
+  const unsure = KEYS.filter((key) => found[key].deviation > 0);
   return {
-    values: Object.fromEntries(found.map(([key, { value }]) => [key, value])) as unknown as ReleaseGuess,
-    deviations: Object.fromEntries(
-      found.filter(([, { deviation }]) => deviation > 0).map(([key, { deviation }]) => [key, deviation]),
-    ),
+    values: fromKeys(KEYS, (key) => found[key].value),
+    deviations: fromKeys(unsure, (key) => found[key].deviation),
   };
 }
 
@@ -51,8 +51,8 @@ export function papOfRing(answers: Answers): PapPlace | null {
   const tilt = releaseNumber('axisTiltDeg', answers);
   return papFromRing(
     { value: from(tilt.value, DEGREE), deviation: from(tilt.deviation, DEGREE) },
-    from(answers.ringAsideIn as number, INCH),
-    answers.ringBelowIn === UNKNOWN ? null : from(answers.ringBelowIn as number, INCH),
+    from(numberAnswered(answers, 'ringAsideIn'), INCH),
+    answers.ringBelowIn === UNKNOWN ? null : from(numberAnswered(answers, 'ringBelowIn'), INCH),
     RADIUS,
   );
 }
@@ -60,8 +60,8 @@ export function papOfRing(answers: Answers): PapPlace | null {
 /** Axis rotation by a picture, rad; null when no axis of this tilt shows its mark there. */
 export const picturedRotation = (answers: Answers): Measured | null =>
   rotationFromPicture(
-    answers.markAside as number,
-    answers.ballWidth as number,
+    numberAnswered(answers, 'markAside'),
+    numberAnswered(answers, 'ballWidth'),
     from(releaseNumber('axisTiltDeg', answers).value, DEGREE),
   );
 
@@ -69,19 +69,32 @@ const RADIUS = from(USUAL_CIRCUMFERENCE_IN, INCH) / (2 * Math.PI);
 
 /** What was measured of each number, in record units; null where it is to be guessed. */
 const MEASURED: { readonly [K in ReleaseKey]: (answers: Answers) => Measured | null } = {
-  speedMph: ({ speedHow, displayMph, watchS, timings }) => {
-    if (speedHow === 'display') return inUnit(speedFromAverage(from(displayMph as number, MPH)), MPH);
-    if (speedHow === 'watch') return inUnit(speedFromTime(watchS as number, timings as number), MPH);
+  speedMph: (answers) => {
+    if (answers.speedHow === 'display')
+      return inUnit(speedFromAverage(from(numberAnswered(answers, 'displayMph'), MPH)), MPH);
+    if (answers.speedHow === 'watch')
+      return inUnit(
+        speedFromTime(numberAnswered(answers, 'watchS'), numberAnswered(answers, 'timings')),
+        MPH,
+      );
     return null;
   },
-  revRateRpm: ({ revRateHow, turns, frames, framesPerSecond }) =>
-    revRateHow === 'video'
-      ? inUnit(spinFromFrames(turns as number, frames as number, framesPerSecond as number), RPM)
+  revRateRpm: (answers) =>
+    answers.revRateHow === 'video'
+      ? inUnit(
+          spinFromFrames(
+            numberAnswered(answers, 'turns'),
+            numberAnswered(answers, 'frames'),
+            numberAnswered(answers, 'framesPerSecond'),
+          ),
+          RPM,
+        )
       : null,
-  axisTiltDeg: ({ tiltHow, ringArcIn, ringDiameterIn }) => {
-    if (tiltHow === 'arc') return inUnit(tiltFromArc(from(ringArcIn as number, INCH), RADIUS), DEGREE);
-    if (tiltHow === 'diameter')
-      return inUnit(tiltFromDiameter(from(ringDiameterIn as number, INCH), RADIUS), DEGREE);
+  axisTiltDeg: (answers) => {
+    if (answers.tiltHow === 'arc')
+      return inUnit(tiltFromArc(from(numberAnswered(answers, 'ringArcIn'), INCH), RADIUS), DEGREE);
+    if (answers.tiltHow === 'diameter')
+      return inUnit(tiltFromDiameter(from(numberAnswered(answers, 'ringDiameterIn'), INCH), RADIUS), DEGREE);
     return null;
   },
   axisRotationDeg: (answers) => {

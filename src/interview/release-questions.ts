@@ -2,6 +2,7 @@ import { readRecord } from '../records/read/read-record.js';
 import type { Shelf } from '../records/read/shelf.js';
 import { bowlerSchema } from '../records/schemas/bowler.js';
 import { wordSixteenths } from '../records/text/layout-text.js';
+import { type Answers, UNKNOWN } from './answers.js';
 import { BOWLER_KINDS, guessFor } from './bowler-kinds.js';
 import {
   PAP_MEASURED,
@@ -10,7 +11,7 @@ import {
   SPEED_MEASURED,
   TILT_MEASURED,
 } from './measure-questions.js';
-import { type Answers, FROM_FILE, type Question, UNKNOWN } from './question.js';
+import { FROM_FILE, type QuestionEntry } from './question.js';
 
 /** Stands for a bowler who is asked, not read. */
 export const BY_QUESTIONS = 'by-questions';
@@ -19,7 +20,7 @@ const bowler = bowlerSchema.shape;
 const pap = bowler.pap.shape;
 
 /** Who bowls, and how the ball leaves the hand. */
-export const releaseQuestions = ({ bowlers }: Shelf): readonly Question[] => [
+export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] => [
   {
     id: 'bowler',
     kind: 'choice',
@@ -162,7 +163,7 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly Question[] => [
 ];
 
 /** Questions put only to a bowler who is asked. */
-function ofAsked(questions: readonly Question[]): readonly Question[] {
+function ofAsked(questions: readonly QuestionEntry[]): readonly QuestionEntry[] {
   const isAsked = (answers: Answers): boolean => answers.bowler === BY_QUESTIONS;
   return questions.map((question) => ({
     ...question,

@@ -1,13 +1,15 @@
 import { z } from 'zod';
 import { InputError } from '../base/errors.js';
-import { LEAST_MASS_BIAS_IN } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
+import { hasMassBias } from '../records/schemas/core-families.js';
 import type { EarlierDrilling } from '../records/schemas/earlier-drilling.js';
 import { usualGrip } from '../records/schemas/grip.js';
 import { papSchema } from '../records/schemas/pap.js';
 import { BOTH_NOTATIONS, readLayout } from '../records/text/written-layout.js';
+import { type Answers, answered, type QuestionId } from './answers.js';
 import { BY_NUMBERS } from './ball-questions.js';
-import type { Answers, Clash, Question } from './question.js';
+import { answeredFamily } from './core-family.js';
+import type { Clash, QuestionEntry } from './question.js';
 
 /** The first question about an earlier drilling. */
 export const FIRST_USED = 'drilledBefore';
@@ -32,7 +34,7 @@ const isUsed = (answers: Answers): boolean => answers.ball === BY_NUMBERS && ans
 const isOthers = (answers: Answers): boolean => isUsed(answers) && answers.oldPap === 'other';
 
 /** What the record of a used ball needs, each with a way not to know it. */
-export const usedBallQuestions: readonly Question[] = [
+export const usedBallQuestions: readonly QuestionEntry[] = [
   {
     id: FIRST_USED,
     kind: 'choice',
@@ -57,7 +59,7 @@ export const usedBallQuestions: readonly Question[] = [
     text: 'How was it laid out then?',
     help: `${BOTH_NOTATIONS} By tape from pin, mark and old PAP; Enter alone: I do not know.`,
     schema: layoutField,
-    check: (answers) => markFault(answers),
+    check: markFault,
     tell: ({ oldLayout }) =>
       oldLayout === undefined
         ? `Taken as ${GUESSED_LAYOUT}, the usual middle layout. The old holes may lie elsewhere: trust the drilled numbers less.`
@@ -125,10 +127,11 @@ export const usedBallQuestions: readonly Question[] = [
 ];
 
 /** A drilling angle goes to the mass-bias mark of a ball that has one, else to the CG mark. */
-function markFault({ oldLayout, intermediateDifferentialIn }: Answers): Clash | null {
-  if (oldLayout === undefined) return null;
-  const written = readLayout(oldLayout as string);
-  const wanted = (intermediateDifferentialIn as number) > LEAST_MASS_BIAS_IN ? 'mass-bias' : 'cg';
+function markFault(answers: Answers): Clash | null {
+  if (answers.oldLayout === undefined) return null;
+  const written = readLayout(answers.oldLayout);
+  const family = answeredFamily(answers);
+  const wanted = family && hasMassBias(family) ? 'mass-bias' : 'cg';
   if (written.notation === 'distances' || written.mark === null || written.mark === wanted) return null;
   return {
     rule: `must have its drilling angle to the ${wanted === 'cg' ? 'CG' : 'mass-bias'} mark on this ball`,
@@ -136,7 +139,7 @@ function markFault({ oldLayout, intermediateDifferentialIn }: Answers): Clash | 
 }
 
 /** Whether the question just answered was the last one about an earlier drilling. */
-export const endsUsedBall = (id: string | undefined, answers: Answers): boolean =>
+export const endsUsedBall = (id: QuestionId | undefined, answers: Answers): boolean =>
   id === 'oldPapUpIn' || (id === 'oldPap' && answers.oldPap !== 'other');
 
 /** What of an earlier drilling nobody knew, for the record's note. */
@@ -157,15 +160,15 @@ const GUESSABLE = [
 /** The earlier drilling that answers amount to; what is not known is that of the bowler, or usual. */
 export function earlierDrilling(answers: Answers, { hand, pap: own }: Bowler): EarlierDrilling | null {
   if (!isUsed(answers)) return null;
-  const written = readLayout((answers.oldLayout as string | undefined) ?? GUESSED_LAYOUT);
+  const written = readLayout(answers.oldLayout ?? GUESSED_LAYOUT);
   const text = Object.values(written.numbers).join(' x ');
   return {
     ...(written.notation === 'angles'
       ? { layout: text }
       : { layoutDistances: text, pinSide: written.pinSide }),
-    hand: (answers.oldHand as Bowler['hand'] | undefined) ?? hand,
+    hand: answers.oldHand ?? hand,
     pap: isOthers(answers)
-      ? { overIn: answers.oldPapOverIn as number, upIn: answers.oldPapUpIn as number }
+      ? { overIn: answered(answers, 'oldPapOverIn'), upIn: answered(answers, 'oldPapUpIn') }
       : own,
     ...(answers.oldThumbHole === false ? { grip: usualGrip(false) } : {}),
   };

@@ -9,19 +9,6 @@ import type { Layout } from './layout.js';
  * image in x and uses the same numbers.
  */
 
-/** Unit vector of the PAP in B from its arcs (rad): `over` along the midline, then `up` along the VAL. */
-export const papDirection = (over: number, up: number): Vec3 => [
-  Math.cos(up) * Math.sin(over),
-  Math.sin(up),
-  Math.cos(up) * Math.cos(over),
-];
-
-/** Arcs (rad) over along the midline and up from it to a point of the ball; the inverse of `papDirection`. */
-export const overAndUp = (u_B: Vec3): { over: number; up: number } => ({
-  over: Math.atan2(u_B[0], u_B[2]),
-  up: Math.atan2(u_B[1], Math.hypot(u_B[0], u_B[2])),
-});
-
 /** Unit tangent at the PAP that points up the vertical axis line. */
 export const upTheVal = (pap_B: Vec3): Vec3 => tangentToward(pap_B, [0, 1, 0]);
 

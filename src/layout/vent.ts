@@ -1,7 +1,7 @@
+import { ballPoint } from '../math/ball-point.js';
 import { arcAngle } from '../math/sphere.js';
 import { addScaled, norm, scale, sub } from '../math/vec3.js';
 import { type GrippingHoleName, type Hole, mouthRadius } from './hole.js';
-import { papDirection } from './placement.js';
 
 /** A vent as ordered: a narrow straight hole from a place on the surface into a gripping hole, m. */
 export interface VentOrder {
@@ -36,7 +36,7 @@ export type PlacedVent =
 export function placeVent(order: VentOrder, grip: readonly Hole[], radius: number): PlacedVent {
   const vented = grip.find((hole) => hole.name === order.into);
   if (!vented) return { kind: 'impossible', why: 'no-such-hole' };
-  const mouth_B = papDirection(order.over / radius, order.up / radius);
+  const mouth_B = ballPoint(order.over / radius, order.up / radius);
   if (grip.some((hole) => radius * arcAngle(hole.mouth_B, mouth_B) < mouthRadius(hole) + order.radius))
     return { kind: 'impossible', why: 'mouth-in-hole' };
   const meetsAt = order.meetsAt ?? vented.open.depth;

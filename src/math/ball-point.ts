@@ -1,7 +1,14 @@
 import type { Vec3 } from './vec3.js';
 
-/** Unit vector in B of a point given by its arcs over along the midline and up from it, like a PAP. */
-export function ballPoint({ overIn, upIn }: { overIn: number; upIn: number }, radiusIn: number): Vec3 {
-  const [over, up] = [overIn / radiusIn, upIn / radiusIn];
-  return [Math.cos(up) * Math.sin(over), Math.sin(up), Math.cos(up) * Math.cos(over)];
-}
+/** Unit vector in B of a point by its arcs (rad) from the grip centre: `over` along the midline, then `up` from it, like a PAP. */
+export const ballPoint = (over: number, up: number): Vec3 => [
+  Math.cos(up) * Math.sin(over),
+  Math.sin(up),
+  Math.cos(up) * Math.cos(over),
+];
+
+/** Arcs (rad) over along the midline and up from it to a point of the ball; the inverse of `ballPoint`. */
+export const overAndUp = (u_B: Vec3): { over: number; up: number } => ({
+  over: Math.atan2(u_B[0], u_B[2]),
+  up: Math.atan2(u_B[1], Math.hypot(u_B[0], u_B[2])),
+});

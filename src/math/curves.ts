@@ -1,4 +1,5 @@
-import { add, addScaled, cross, dot, norm, rotateAbout, scale, unit, type Vec3 } from './vec3.js';
+import { arcAngle, tangentToward, walk } from './sphere.js';
+import { addScaled, cross, dot, norm, rotateAbout, scale, unit, type Vec3 } from './vec3.js';
 
 /* Curves on the unit sphere as chains of points, to be projected and drawn. */
 
@@ -6,22 +7,14 @@ import { add, addScaled, cross, dot, norm, rotateAbout, scale, unit, type Vec3 }
 const STEP = 0.05;
 
 /** A tangent at `u` that points along the great circle to `v`; any one where they coincide. */
-export function tangentToward(u: Vec3, v: Vec3): Vec3 {
-  const across = addScaled(v, -dot(u, v), u);
-  return norm(across) > 1e-9 ? unit(across) : anyTangent(u);
-}
+export const someTangent = (u: Vec3, v: Vec3): Vec3 =>
+  norm(addScaled(v, -dot(u, v), u)) > 1e-9 ? tangentToward(u, v) : anyTangent(u);
 
 const anyTangent = (u: Vec3): Vec3 => unit(cross(u, Math.abs(u[1]) < 0.9 ? [0, 1, 0] : [1, 0, 0]));
 
-/** The point reached from `u` in the direction of a unit tangent, by an arc in rad. */
-export const walk = (u: Vec3, along: Vec3, arc: number): Vec3 =>
-  add(scale(Math.cos(arc), u), scale(Math.sin(arc), along));
-
-export const arcAngle = (u: Vec3, v: Vec3): number => Math.atan2(norm(cross(u, v)), dot(u, v));
-
 /** The shorter great-circle arc between two points. */
 export function arcBetween(u: Vec3, v: Vec3): Vec3[] {
-  const along = tangentToward(u, v);
+  const along = someTangent(u, v);
   return stepped(arcAngle(u, v)).map((arc) => walk(u, along, arc));
 }
 

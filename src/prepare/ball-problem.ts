@@ -7,7 +7,8 @@ import { RANKING_RAYS, REPORT_RAYS } from '../ball/drill/ray-rule.js';
 import type { OunceConvention } from '../ball/drill/static-weights.js';
 import { from, INCH } from '../base/units.js';
 import type { Hole } from '../layout/hole.js';
-import { papDirection, placeLayout } from '../layout/placement.js';
+import { placeLayout } from '../layout/placement.js';
+import { ballPoint } from '../math/ball-point.js';
 import type { Vec3 } from '../math/vec3.js';
 import type { Assumption } from '../records/answers/statements/assumptions.js';
 import type { Caution } from '../records/answers/statements/cautions.js';
@@ -16,7 +17,7 @@ import type { Bowler } from '../records/schemas/bowler.js';
 import { type CoreKind, coresOf } from './cores-of.js';
 import type { CoreFitter } from './fit-cores.js';
 import { gripHoles } from './grip-holes.js';
-import { apart, medianNumbers } from './median-numbers.js';
+import { medianNumbers, numbersApart } from './median-numbers.js';
 import { MIDDLE_LAYOUT } from './middle-layout.js';
 import { type OldMouth, oldHoles } from './old-holes.js';
 import { toLayout } from './to-layout.js';
@@ -65,7 +66,7 @@ export function ballProblem(
   const holes = gripHoles(bowler, radius);
   const { plugs, mouths } = oldHoles(ball, bowler.hand, radius, cores.pinToMarker);
   const bodies = plugs.length > 0 ? cores.bodies.map((body) => ({ ...body, plugs })) : cores.bodies;
-  const pap_B = papDirection(from(bowler.pap.overIn, INCH) / radius, from(bowler.pap.upIn, INCH) / radius);
+  const pap_B = ballPoint(from(bowler.pap.overIn, INCH) / radius, from(bowler.pap.upIn, INCH) / radius);
   const rankingRays = excavate(holes, radius, RANKING_RAYS);
   return {
     ...cores,
@@ -88,7 +89,7 @@ function typicalFirst(bodies: readonly BallBody[], rays: Excavation, pap_B: Vec3
   });
   const median = medianNumbers(drilled.map(({ numbers }) => numbers));
   return drilled
-    .map(({ body, numbers }, index) => ({ body, index, off: apart(numbers, median) }))
+    .map(({ body, numbers }, index) => ({ body, index, off: numbersApart(numbers, median) }))
     .sort((a, b) => a.off - b.off || a.index - b.index)
     .map(({ body }) => body);
 }

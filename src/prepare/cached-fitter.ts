@@ -9,6 +9,7 @@ import { sweep } from '../files/leftovers.js';
 import { putFile } from '../files/put-file.js';
 import { JSON_FILE } from '../records/read/read-file.js';
 import { readText } from '../records/read/read-record.js';
+import { hasNoses } from '../records/schemas/core-families.js';
 import type { CoreFitter } from './fit-cores.js';
 
 /**
@@ -66,7 +67,7 @@ const keyOf = (p: PublishedNumbers, count: number): string =>
       p.intermediateDifferential,
       p.pinToCg,
       p.topMoment,
-      p.family === 'lobed' && p.lobes,
+      hasNoses(p.family) && p.lobes,
     ]),
   );
 

@@ -1,5 +1,5 @@
 import { HEAVY, isUnusual, LIGHT, THIN } from '../ball/core/build.js';
-import type { CoreFamily, PublishedNumbers } from '../ball/core/published.js';
+import type { PublishedNumbers } from '../ball/core/published.js';
 import type { BallBody } from '../ball/drill/ball-body.js';
 import type { OunceConvention } from '../ball/drill/static-weights.js';
 import { turnPart } from '../ball/solid/part.js';
@@ -9,6 +9,7 @@ import type { Assumption } from '../records/answers/statements/assumptions.js';
 import type { Caution } from '../records/answers/statements/cautions.js';
 import { type Ball, hasOwnCore } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
+import { type CoreFamily, hasMassBias } from '../records/schemas/core-families.js';
 import { type CoreFitter, fitCores } from './fit-cores.js';
 import { MARK_NAMES, markOf } from './mark-of.js';
 import { ownBall } from './own-core.js';
@@ -47,7 +48,7 @@ export function coresOf(
 ): Cores {
   if (hasOwnCore(ball)) {
     const { numbers, body, known, warnings } = ownBall(ball, hand);
-    const marker = numbers.family === 'asymmetric' ? 'mass-bias mark' : 'marker';
+    const marker = hasMassBias(numbers.family) ? 'mass-bias mark' : 'marker';
     return { numbers, families: ['own'], bodies: [body], pinToMarker: Math.PI / 2, marker, known, warnings };
   }
   const seen = seenBy(hand, ball);

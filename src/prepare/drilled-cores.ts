@@ -3,7 +3,7 @@ import { type InertiaNumbers, inertiaNumbers } from '../ball/drill/drilled-numbe
 import type { MassProperties } from '../ball/mass/mass-properties.js';
 import type { Mat3 } from '../math/mat3.js';
 import type { BallProblem } from './ball-problem.js';
-import { apart, medianNumbers, type RgNumbers } from './median-numbers.js';
+import { medianNumbers, numbersApart, type RgNumbers } from './median-numbers.js';
 
 /** What all cores that stand for a ball's come to, drilled alike. */
 export interface DrilledCores {
@@ -28,7 +28,7 @@ export function coresDriller({ bodies, rankingRays, reportRays }: BallProblem): 
     const all = drillers.map((drill) => inertiaNumbers(drill(R_BC)));
     const median = medianNumbers(all);
     const nearest = all.reduce(
-      (best, each, i) => (apart(each, median) < apart(all[best], median) ? i : best),
+      (best, each, i) => (numbersApart(each, median) < numbersApart(all[best], median) ? i : best),
       0,
     );
     finely[nearest] ??= driller(bodies[nearest], reportRays);

@@ -1,8 +1,9 @@
 import { type Ensemble, fitEnsemble } from '../ball/core/ensemble.js';
-import type { CoreFamily, PublishedNumbers } from '../ball/core/published.js';
+import type { PublishedNumbers } from '../ball/core/published.js';
 import type { BallBody } from '../ball/drill/ball-body.js';
 import type { OunceConvention } from '../ball/drill/static-weights.js';
 import type { PublishedBall } from '../records/schemas/ball.js';
+import type { CoreFamily } from '../records/schemas/core-families.js';
 import { impossibleCore } from './impossible-core.js';
 import { familiesOf, publishedNumbers } from './published-numbers.js';
 

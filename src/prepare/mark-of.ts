@@ -1,5 +1,6 @@
 import type { LayoutAnswer } from '../records/answers/answer.js';
 import { type Ball, hasOwnCore } from '../records/schemas/ball.js';
+import { hasMassBias } from '../records/schemas/core-families.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import type { Mark } from '../records/text/written-layout.js';
 import { MIDDLE_LAYOUT } from './middle-layout.js';
@@ -8,11 +9,11 @@ import { SIXTEENTH } from './tape-reading.js';
 
 /**
  * The mark that a ball's drilling angles are measured to: the one whose place about the pin is known. That is the
- * mass-bias mark of an asymmetric ball, around an own core its marker, else the CG mark; none where the CG lies on the
+ * mass-bias mark of a ball that has a mass bias, around an own core its marker, else the CG mark; none where the CG lies on the
  * pin, for then nothing on the ball shows a direction, and there is no drilling angle.
  */
 export function markOf(ball: Ball): Mark | null {
-  if (hasOwnCore(ball) || familiesOf(ball)[0] === 'asymmetric') return 'mass-bias';
+  if (hasOwnCore(ball) || familiesOf(ball).every(hasMassBias)) return 'mass-bias';
   return ball.pinToCgIn < SIXTEENTH ? null : 'cg';
 }
 

@@ -13,7 +13,7 @@ export const medianNumbers = (all: readonly RgNumbers[]): RgNumbers => ({
 });
 
 /** How far one core's numbers lie from others, m. */
-export const apart = (a: RgNumbers, b: RgNumbers): number =>
+export const numbersApart = (a: RgNumbers, b: RgNumbers): number =>
   Math.hypot(
     a.lowRg - b.lowRg,
     a.differential - b.differential,

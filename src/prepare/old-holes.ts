@@ -3,7 +3,8 @@ import { REPORT_RAYS } from '../ball/drill/ray-rule.js';
 import { from, GRAM_PER_CC, INCH } from '../base/units.js';
 import { type Hole, mouthRadius } from '../layout/hole.js';
 import { type Layout, toAngles } from '../layout/layout.js';
-import { papDirection, placeLayout } from '../layout/placement.js';
+import { placeLayout } from '../layout/placement.js';
+import { ballPoint } from '../math/ball-point.js';
 import { diagonal, type Mat3, mulMat, mulVec, transpose } from '../math/mat3.js';
 import type { Vec3 } from '../math/vec3.js';
 import { Refusal } from '../records/refusals/refusal.js';
@@ -52,7 +53,7 @@ export function oldHoles(
   const drillings = drilledBefore.map((drilling, i) => {
     const field = `ball.drilledBefore[${i}]`;
     const { overIn, upIn } = drilling.pap;
-    const pap_B = papDirection(from(overIn, INCH) / radius, from(upIn, INCH) / radius);
+    const pap_B = ballPoint(from(overIn, INCH) / radius, from(upIn, INCH) / radius);
     const { R_BC } = placeLayout(layoutThen(drilling, radius, pinToMarker, field), pap_B, pinToMarker);
     return {
       holes: placedGrip(drilling.grip ?? usualGrip(true), radius, `${field}.grip`),

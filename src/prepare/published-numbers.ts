@@ -1,20 +1,14 @@
-import type { CoreFamily, PublishedNumbers } from '../ball/core/published.js';
+import type { PublishedNumbers } from '../ball/core/published.js';
 import { type OunceConvention, staticLever } from '../ball/drill/static-weights.js';
 import { USUAL_LOBES } from '../base/constants.js';
 import { DEGREE, from, INCH, OUNCE, POUND } from '../base/units.js';
-import { LEAST_MASS_BIAS_IN, type PublishedBall, USUAL_CIRCUMFERENCE_IN } from '../records/schemas/ball.js';
+import { type PublishedBall, USUAL_CIRCUMFERENCE_IN } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
+import { type CoreFamily, familiesWith, hasMassBias } from '../records/schemas/core-families.js';
 
-/**
- * The families a ball's core may be of: as stated, else asymmetric when it has a mass bias. A symmetric ball
- * of which nobody knows more may be plain or lobed; its numbers do not tell.
- */
+/** The families a ball's core may be of; see `familiesWith`. */
 export const familiesOf = (ball: PublishedBall): readonly CoreFamily[] =>
-  ball.coreShape
-    ? [ball.coreShape]
-    : ball.intermediateDifferentialIn > LEAST_MASS_BIAS_IN
-      ? ['asymmetric']
-      : ['plain', 'lobed'];
+  familiesWith(ball.coreShape, ball.intermediateDifferentialIn);
 
 /** A ball record in SI, with a core of the first family it may be of. */
 export function publishedNumbers(ball: PublishedBall, ounce: OunceConvention): PublishedNumbers {
@@ -25,7 +19,7 @@ export function publishedNumbers(ball: PublishedBall, ounce: OunceConvention): P
     radius,
     lowRg: from(ball.rgIn, INCH),
     differential: from(ball.differentialIn, INCH),
-    intermediateDifferential: family === 'asymmetric' ? from(ball.intermediateDifferentialIn, INCH) : 0,
+    intermediateDifferential: hasMassBias(family) ? from(ball.intermediateDifferentialIn, INCH) : 0,
     pinToCg: from(ball.pinToCgIn, INCH) / radius,
     topMoment: from(ball.topWeightOz, OUNCE) * staticLever(radius, ounce),
     family,

@@ -1,10 +1,11 @@
 import { BOARD, LANE_LENGTH, LANE_WIDTH } from '../base/constants.js';
 import { DEGREE, FOOT, from, INCH, MPH } from '../base/units.js';
 import { fromColumns, rotateTensor } from '../math/mat3.js';
+import type { OilZone } from '../math/oil-zones.js';
 import { addScaled, cross, rotateAbout, scale, type Vec3 } from '../math/vec3.js';
 import { boardToX } from '../motion/lane/boards.js';
 import type { FreshSurface } from '../motion/lane/fresh-surface.js';
-import { type OilPattern, type OilZone, oiledLane, withFriction } from '../motion/lane/oil.js';
+import { type OilPattern, oiledLane, withFriction } from '../motion/lane/oil.js';
 import type { Surface } from '../motion/lane/surface.js';
 import type { Traffic } from '../motion/lane/wear.js';
 import type { RollingBody } from '../motion/shot/body.js';

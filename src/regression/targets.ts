@@ -2,9 +2,12 @@ import { BOARD } from '../base/constants.js';
 import { DEGREE, FOOT, INCH } from '../base/units.js';
 import type { Reaction } from '../motion/reaction/reaction.js';
 import type { Launch } from '../motion/shot/release.js';
+import type { ReactionId } from '../records/schemas/reaction-numbers.js';
 
 /** One reaction number the regression answers with. */
 export interface TargetNumber {
+  /** Of a reaction number its own id; the other says how far the breakpoint lies beside the laydown. */
+  readonly id: ReactionId | 'breakpointFromLaydown';
   readonly name: string;
   /** The unit people read it in, and that unit in SI. */
   readonly unit: string;
@@ -12,14 +15,25 @@ export interface TargetNumber {
   readonly of: (reaction: Reaction, launch: Launch) => number;
 }
 
-/** What the regression answers, in this order. In SI inside; the unit is for reports. */
-export const TARGETS: readonly TargetNumber[] = [
-  { name: 'hook start', unit: 'ft', si: FOOT, of: (r) => r.hookStart },
-  { name: 'sharpness', unit: '°/ft', si: DEGREE / FOOT, of: (r) => r.sharpness },
-  { name: 'total hook', unit: 'boards', si: BOARD, of: (r) => r.totalHook },
-  { name: 'entry angle', unit: '°', si: DEGREE, of: (r) => r.entryAngle },
-  { name: 'flare', unit: 'in', si: INCH, of: (r) => r.flare },
-  { name: 'breakpoint beyond laydown', unit: 'boards', si: BOARD, of: (r, l) => r.breakpointX - l.x },
-  { name: 'roll start', unit: 'ft', si: FOOT, of: (r) => r.rollStart },
-  { name: 'turns', unit: 'turns', si: 1, of: (r) => r.turns },
-];
+/**
+ * What the regression answers. In SI inside; name and unit are for reports, and those of the committed model's card, which
+ * fixes the order as well.
+ */
+export const TARGETS = [
+  { id: 'hookStartFt', name: 'hook start', unit: 'ft', si: FOOT, of: (r) => r.hookStart },
+  { id: 'sharpnessDegPerFt', name: 'sharpness', unit: '°/ft', si: DEGREE / FOOT, of: (r) => r.sharpness },
+  { id: 'totalHookBoards', name: 'total hook', unit: 'boards', si: BOARD, of: (r) => r.totalHook },
+  { id: 'entryAngleDeg', name: 'entry angle', unit: '°', si: DEGREE, of: (r) => r.entryAngle },
+  { id: 'flareIn', name: 'flare', unit: 'in', si: INCH, of: (r) => r.flare },
+  {
+    id: 'breakpointFromLaydown',
+    name: 'breakpoint beyond laydown',
+    unit: 'boards',
+    si: BOARD,
+    of: (r, l) => r.breakpointX - l.x,
+  },
+  { id: 'rollStartFt', name: 'roll start', unit: 'ft', si: FOOT, of: (r) => r.rollStart },
+  { id: 'turns', name: 'turns', unit: 'turns', si: 1, of: (r) => r.turns },
+] as const satisfies readonly TargetNumber[];
+
+export type TargetId = (typeof TARGETS)[number]['id'];

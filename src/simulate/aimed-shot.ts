@@ -10,7 +10,7 @@ import { type ShotProblem, unaimedProblem } from './shot-problem.js';
 import { type Outcome, type RolledShot, type Simulator, simulator } from './simulator.js';
 import { staysOnLane } from './stays-on-lane.js';
 
-export interface ShotInputs {
+export interface ShotRecords {
   readonly bowler: Bowler;
   readonly ball: Ball;
   readonly lane: Lane;
@@ -28,7 +28,7 @@ export interface AimedShot {
 }
 
 /** @throws {Refusal} `ball-would-hop` */
-export function aimedShot({ bowler, ball: record, lane, layout }: ShotInputs, ball: BallProblem): AimedShot {
+export function aimedShot({ bowler, ball: record, lane, layout }: ShotRecords, ball: BallProblem): AimedShot {
   const { radius } = ball.published;
   const unaimed = unaimedProblem(lane, bowler, record, ball);
   const line = findLine(unaimed, toLayout(MIDDLE_LAYOUT, radius));

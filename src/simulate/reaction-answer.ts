@@ -1,34 +1,20 @@
-import { BOARD, LANE_LENGTH } from '../base/constants.js';
-import { DEGREE, FOOT, INCH, MPH, RPM, to } from '../base/units.js';
+import { LANE_LENGTH } from '../base/constants.js';
+import { fromKeys } from '../base/from-keys.js';
+import { DEGREE, FOOT, MPH, RPM, to } from '../base/units.js';
 import { xToBoard } from '../motion/lane/boards.js';
 import type { Shot } from '../motion/shot/shot.js';
 import type { PathPoint, ReactionAnswer } from '../records/answers/answer.js';
+import { REACTION_IDS } from '../records/schemas/reaction-numbers.js';
+import { reader } from './readings.js';
 import type { Outcome } from './simulator.js';
 import { staysOnLane } from './stays-on-lane.js';
 
-/** Degrees per foot in rad/m. */
-const DEGREE_PER_FOOT = DEGREE / FOOT;
-
 /** A reaction in the units people use; boards from the bowler's own side. */
-export function reactionAnswer({ shot, reaction, ringClearance }: Outcome): ReactionAnswer {
-  return {
-    outcome: staysOnLane(shot),
-    hookStartFt: to(reaction.hookStart, FOOT),
-    rollStartFt: to(reaction.rollStart, FOOT),
-    rollsBeforePins: reaction.rollsBeforePins,
-    sharpnessDegPerFt: to(reaction.sharpness, DEGREE_PER_FOOT),
-    breakpointFt: to(reaction.breakpointY, FOOT),
-    breakpointBoard: xToBoard(reaction.breakpointX),
-    totalHookBoards: to(reaction.totalHook, BOARD),
-    entryAngleDeg: to(reaction.entryAngle, DEGREE),
-    pinsBoard: xToBoard(reaction.pinsX),
-    flareIn: to(reaction.flare, INCH),
-    ringClearanceIn: to(ringClearance, INCH),
-    turns: reaction.turns,
-    speedAtPinsMph: to(reaction.speedAtPins, MPH),
-    revRateAtPinsRpm: to(reaction.spinAtPins, RPM),
-  };
-}
+export const reactionAnswer = (outcome: Outcome): ReactionAnswer => ({
+  outcome: staysOnLane(outcome.shot),
+  ...fromKeys(REACTION_IDS, (id) => reader(id)(outcome)),
+  rollsBeforePins: outcome.reaction.rollsBeforePins,
+});
 
 /** The path at every foot and at the pins; heading is positive toward the side the ball hooks to. */
 export function pathAnswer(shot: Shot): PathPoint[] {

@@ -1,13 +1,58 @@
 import { BOARD } from '../base/constants.js';
-import { DEGREE, FOOT, INCH, to } from '../base/units.js';
-import type { SimulatedLayout } from '../records/answers/answer.js';
+import { DEGREE, FOOT, INCH, MPH, RPM, to } from '../base/units.js';
+import { xToBoard } from '../motion/lane/boards.js';
+import type { Reaction } from '../motion/reaction/reaction.js';
+import {
+  NUMBER_OF_WISH,
+  type ReactionId,
+  type Wish,
+  type WishedId,
+} from '../records/schemas/reaction-numbers.js';
 import type { Outcome } from './simulator.js';
 
-/** The reaction numbers that are compared between layouts and worlds, in the units people read. */
-export const READINGS: Record<keyof SimulatedLayout['bands']['reaction'], (o: Outcome) => number> = {
-  hookStartFt: (o) => to(o.reaction.hookStart, FOOT),
-  sharpnessDegPerFt: (o) => to(o.reaction.sharpness, DEGREE / FOOT),
-  totalHookBoards: (o) => to(o.reaction.totalHook, BOARD),
-  entryAngleDeg: (o) => to(o.reaction.entryAngle, DEGREE),
-  flareIn: (o) => to(o.reaction.flare, INCH),
+/** As much of an outcome as a score looks at, whichever engine it came from. */
+export interface Reached {
+  readonly shot: Outcome['shot'];
+  readonly reaction: Pick<Reaction, 'hookStart' | 'sharpness' | 'totalHook' | 'entryAngle'>;
+}
+
+/** How a reaction number is read: in SI, and that in the unit in which answers give it. */
+interface Reading<Source> {
+  readonly of: (source: Source) => number;
+  readonly inUnit: (si: number) => number;
+}
+
+const as =
+  (unit: number) =>
+  (si: number): number =>
+    to(si, unit);
+
+/** How each reaction number is read from an outcome; a wished one from what a score looks at. */
+const READINGS: { readonly [K in ReactionId]: Reading<K extends WishedId ? Reached : Outcome> } = {
+  hookStartFt: { of: ({ reaction }) => reaction.hookStart, inUnit: as(FOOT) },
+  rollStartFt: { of: ({ reaction }) => reaction.rollStart, inUnit: as(FOOT) },
+  sharpnessDegPerFt: { of: ({ reaction }) => reaction.sharpness, inUnit: as(DEGREE / FOOT) },
+  breakpointFt: { of: ({ reaction }) => reaction.breakpointY, inUnit: as(FOOT) },
+  breakpointBoard: { of: ({ reaction }) => reaction.breakpointX, inUnit: xToBoard },
+  totalHookBoards: { of: ({ reaction }) => reaction.totalHook, inUnit: as(BOARD) },
+  entryAngleDeg: { of: ({ reaction }) => reaction.entryAngle, inUnit: as(DEGREE) },
+  pinsBoard: { of: ({ reaction }) => reaction.pinsX, inUnit: xToBoard },
+  flareIn: { of: ({ reaction }) => reaction.flare, inUnit: as(INCH) },
+  ringClearanceIn: { of: ({ ringClearance }) => ringClearance, inUnit: as(INCH) },
+  turns: { of: ({ reaction }) => reaction.turns, inUnit: as(1) },
+  speedAtPinsMph: { of: ({ reaction }) => reaction.speedAtPins, inUnit: as(MPH) },
+  revRateAtPinsRpm: { of: ({ reaction }) => reaction.spinAtPins, inUnit: as(RPM) },
 };
+
+/** Reads a number of an outcome, in the unit in which answers give it. */
+export const reader = (id: ReactionId): ((outcome: Outcome) => number) => {
+  const { of, inUnit } = READINGS[id];
+  return (outcome) => inUnit(of(outcome));
+};
+
+/** The number a wish is about, in SI. */
+export const wishedNumber = (wish: Wish, reached: Reached): number =>
+  READINGS[NUMBER_OF_WISH[wish]].of(reached);
+
+/** That number in the unit in which answers give it. */
+export const wishedInUnit = (wish: Wish, si: number): number => READINGS[NUMBER_OF_WISH[wish]].inUnit(si);

@@ -10,6 +10,7 @@ import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
 import { type LinePractice, loadPractice } from '../records/shared/shared-data.js';
 import { NOMINAL_SURFACE, USUAL_FRICTION } from './assumed-surface.js';
+import { usualBreakpoint } from './usual-breakpoint.js';
 import { NOMINAL_WORLD, type World } from './world.js';
 
 /** Everything a shot needs, as plain data in SI, so that a worker can be handed it. */
@@ -53,13 +54,10 @@ const playOf = (lane: Lane, { laydownBoard }: Bowler): Play => {
         ? { least: LEAST_LAYDOWN, most: farthest }
         : { least: laydownBoard, most: laydownBoard },
     steepest: from(usual.launchDeg.farthest, DEGREE),
-    breakpointBoard: breakpointBoardOf(lane, usual),
+    breakpointBoard: usualBreakpoint(lane.patternFt).board,
     usual,
   };
 };
-
-const breakpointBoardOf = ({ patternFt }: Lane, { breakpointBoard }: LinePractice): number =>
-  Math.max(breakpointBoard.least, patternFt - breakpointBoard.patternFtLess);
 
 /** How fast the film fades at a zone's edges. Assumed, no source. */
 const EDGE_LENGTH_FT = 1.5;
@@ -121,7 +119,7 @@ function trafficOf(lane: Lane, games: number, x: (boardEdge: number) => number):
     games,
     track: [
       { y: 0, x: at(TRACK_BOARDS.laydown) },
-      { y: endY, x: at(breakpointBoardOf(lane, loadPractice().line)) },
+      { y: endY, x: at(usualBreakpoint(lane.patternFt).board) },
       { y: LANE_LENGTH, x: at(TRACK_BOARDS.pocket) },
     ],
     halfWidth: TRACK_HALF_WIDTH_BOARDS * BOARD,

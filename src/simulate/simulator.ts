@@ -3,7 +3,8 @@ import { type InertiaNumbers, inertiaNumbers } from '../ball/drill/drilled-numbe
 import { type StaticWeights, staticWeights } from '../ball/drill/static-weights.js';
 import type { MassProperties } from '../ball/mass/mass-properties.js';
 import type { Layout } from '../layout/layout.js';
-import { overAndUp, papDirection, placeLayout } from '../layout/placement.js';
+import { placeLayout } from '../layout/placement.js';
+import { ballPoint, overAndUp } from '../math/ball-point.js';
 import { type Vec3, ZERO } from '../math/vec3.js';
 import type { FreshSurface } from '../motion/lane/fresh-surface.js';
 import { frictionLaw, layOil } from '../motion/lane/oil.js';
@@ -157,7 +158,7 @@ export const scatteredLaunch = (launch: Launch, world: World): Launch => ({
 /** The PAP the ball really has: the layout is marked from the one that was measured. */
 function truePap(pap_B: Vec3, { papOver, papUp }: World): Vec3 {
   const { over, up } = overAndUp(pap_B);
-  return papOver === 0 && papUp === 0 ? pap_B : papDirection(over + papOver, up + papUp);
+  return papOver === 0 && papUp === 0 ? pap_B : ballPoint(over + papOver, up + papUp);
 }
 
 /** The layout as it came out on the ball: marking errors added, kept where it can be drilled. */

@@ -4,7 +4,7 @@ import { plugFindings } from '../../src/answer/parts/plug-findings.js';
 import { from, INCH, to } from '../../src/base/units.js';
 import type { Hole } from '../../src/layout/hole.js';
 import { QUARTER_ARC, toDistances } from '../../src/layout/layout.js';
-import { papDirection } from '../../src/layout/placement.js';
+import { ballPoint } from '../../src/math/ball-point.js';
 import { IDENTITY } from '../../src/math/mat3.js';
 import { arcAngle } from '../../src/math/sphere.js';
 import type { Vec3 } from '../../src/math/vec3.js';
@@ -157,7 +157,7 @@ describe('the answer for a redrilled ball', () => {
 
 describe('plugFindings (a web of 1/4 in: common practice, no source)', () => {
   const base = ballProblem(plainBall, averageBowler, 'moment');
-  const at = (overIn: number): Vec3 => papDirection(from(overIn, INCH) / RADIUS, 0);
+  const at = (overIn: number): Vec3 => ballPoint(from(overIn, INCH) / RADIUS, 0);
   const hole = (overIn: number, diameterIn: number): Hole => ({
     name: 'thumb',
     mouth_B: at(overIn),

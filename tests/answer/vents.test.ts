@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { drilledFacts } from '../../src/answer/parts/drilled-facts.js';
 import { INCH, to } from '../../src/base/units.js';
-import { overAndUp } from '../../src/layout/placement.js';
+import { overAndUp } from '../../src/math/ball-point.js';
 import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { gripHoles } from '../../src/prepare/grip-holes.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';

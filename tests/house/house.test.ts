@@ -61,6 +61,22 @@ describe('the house', () => {
     ).toEqual(['b', 'c', 'b']);
   });
 
+  test('no two files export a name of their own that is the same', () => {
+    const texts = new Map(files.map((file) => [file, readFileSync(join(SRC, file), 'utf8')]));
+    expect([...texts.values()].flatMap(declaredIn).length).toBeGreaterThan(files.length);
+    expect(sharedNames(texts)).toEqual([]);
+    expect(
+      sharedNames(
+        new Map([
+          ['a.ts', 'export const FOOT = 9;\nconst BOARD = 7;\nexport function walk(): void {}'],
+          ['b.ts', 'export const INCH = 1, FOOT = 12;\nexport const BOARD = 1;\nfunction walk(): void {}'],
+          ['c.ts', 'export interface Place {}\nexport { FOOT } from "./a.js";'],
+          ['d.ts', 'export type Place = string;'],
+        ]),
+      ),
+    ).toEqual(['FOOT: a.ts, b.ts', 'Place: c.ts, d.ts']);
+  });
+
   test('the linter’s rules and the map in DEVELOPERS.md are those of the list', () => {
     const settings = readFileSync(join(ROOT, '.biome.jsonc'), 'utf8');
     const page = readFileSync(join(ROOT, 'DEVELOPERS.md'), 'utf8');
@@ -68,6 +84,32 @@ describe('the house', () => {
     expect(page, 'npm run house').toBe(withMap(page));
   });
 });
+
+/** Names that a file declares and exports. */
+function declaredIn(text: string): readonly string[] {
+  const { statements } = ts.createSourceFile('file.ts', text, ts.ScriptTarget.Latest);
+  return statements
+    .filter((each) => ts.canHaveModifiers(each) && ts.getModifiers(each)?.some(isExport))
+    .flatMap((each) => {
+      const parts = ts.isVariableStatement(each) ? each.declarationList.declarations : [each];
+      return parts.flatMap((part) => {
+        const { name } = part as ts.NamedDeclaration;
+        return name && ts.isIdentifier(name) ? [name.text] : [];
+      });
+    });
+}
+
+const isExport = ({ kind }: ts.ModifierLike): boolean => kind === ts.SyntaxKind.ExportKeyword;
+
+/** Names that several files export, each with those files. */
+function sharedNames(texts: ReadonlyMap<string, string>): readonly string[] {
+  const places = new Map<string, string[]>();
+  for (const [file, text] of texts)
+    for (const name of new Set(declaredIn(text))) places.set(name, [...(places.get(name) ?? []), file]);
+  return [...places]
+    .filter(([, where]) => where.length > 1)
+    .map(([name, where]) => `${name}: ${where.join(', ')}`);
+}
 
 /** The first circle that is met; null where there is none. */
 function circleIn(graph: ReadonlyMap<string, readonly string[]>): string[] | null {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { UNKNOWN } from '../../src/interview/answers.js';
 import { BY_NUMBERS } from '../../src/interview/ball-questions.js';
 import {
   answer,
@@ -11,7 +12,7 @@ import {
   resumed,
   startInterview,
 } from '../../src/interview/interview.js';
-import { FROM_FILE, UNKNOWN } from '../../src/interview/question.js';
+import { FROM_FILE } from '../../src/interview/question.js';
 import { questionsFor } from '../../src/interview/questions.js';
 import { DEMO } from '../../src/records/read/shelf.js';
 import { UNITS } from '../../src/report/text/display-units.js';

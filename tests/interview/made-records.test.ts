@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { UNKNOWN } from '../../src/interview/answers.js';
 import {
   answer,
   back,
@@ -10,7 +11,7 @@ import {
   nextQuestion,
   startInterview,
 } from '../../src/interview/interview.js';
-import { FROM_FILE, type Question, UNKNOWN } from '../../src/interview/question.js';
+import { FROM_FILE, type Question } from '../../src/interview/question.js';
 import { questionsFor } from '../../src/interview/questions.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import { shelf, usualAnswer } from './walk.js';

@@ -1,3 +1,4 @@
+import type { Answers } from '../../src/interview/answers.js';
 import {
   answer,
   type Interview,
@@ -5,7 +6,7 @@ import {
   nextQuestion,
   startInterview,
 } from '../../src/interview/interview.js';
-import type { Answers, Question } from '../../src/interview/question.js';
+import type { Question } from '../../src/interview/question.js';
 import { questionsFor } from '../../src/interview/questions.js';
 import { demoShelf } from '../../src/records/read/shelf.js';
 

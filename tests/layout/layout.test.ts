@@ -10,7 +10,8 @@ import {
   toAngles,
   toDistances,
 } from '../../src/layout/layout.js';
-import { papDirection, placeLayout } from '../../src/layout/placement.js';
+import { placeLayout } from '../../src/layout/placement.js';
+import { ballPoint } from '../../src/math/ball-point.js';
 import type { Vec3 } from '../../src/math/vec3.js';
 import { d3Arc } from '../oracles/great-circle.js';
 import { within } from '../support/arbitraries.js';
@@ -51,7 +52,7 @@ test('pinBuffer: is the shortest arc to the VAL, measured by another program (d3
 test('markerToPap: equals the arc between the two marks on the ball by another program (d3-geo 3.1.2)', () =>
   fc.assert(
     fc.property(layouts, markerArc, (layout, pinToMarker) => {
-      const { pap_B, marker_B } = placeLayout(layout, papDirection(1.16, 0.1), pinToMarker);
+      const { pap_B, marker_B } = placeLayout(layout, ballPoint(1.16, 0.1), pinToMarker);
       expectNear(markerToPap(layout, pinToMarker), d3Arc(marker_B, pap_B), 3e-8);
     }),
   ));

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { DEGREE, INCH } from '../../src/base/units.js';
 import type { Layout } from '../../src/layout/layout.js';
-import { overAndUp, papDirection, placeLayout, upTheVal } from '../../src/layout/placement.js';
+import { placeLayout, upTheVal } from '../../src/layout/placement.js';
+import { ballPoint } from '../../src/math/ball-point.js';
 import { determinant, IDENTITY, mulMat, mulVec, transpose } from '../../src/math/mat3.js';
 import { clockwiseTurn } from '../../src/math/sphere.js';
 import { dot, type Vec3 } from '../../src/math/vec3.js';
@@ -15,27 +16,12 @@ const arc = (inches: number): number => (inches * INCH) / RADIUS;
 const TOP: Vec3 = [0, 1, 0];
 const GRIP: Vec3 = [0, 0, 1];
 
-const paps = fc.tuple(within(0.5, 1.5), within(-0.5, 0.5)).map(([over, up]) => papDirection(over, up));
+const paps = fc.tuple(within(0.5, 1.5), within(-0.5, 0.5)).map(([over, up]) => ballPoint(over, up));
 const layouts: fc.Arbitrary<Layout> = fc.record({
   drillingAngle: within(10 * DEGREE, 90 * DEGREE),
   pinToPap: within(arc(1), arc(6.5)),
   valAngle: within(10 * DEGREE, 80 * DEGREE),
 });
-
-test('papDirection: over lies along the midline, up along the VAL', () => {
-  expectNear(papDirection(arc(6.75), 0), [1, 0, 0], 1e-15);
-  const pap_B = papDirection(arc(5), arc(0.5));
-  const foot = papDirection(arc(5), 0);
-  expectNear([d3Arc(GRIP, foot), d3Arc(foot, pap_B)], [arc(5), arc(0.5)], 1e-14);
-});
-
-test('overAndUp undoes papDirection', () =>
-  fc.assert(
-    fc.property(within(-3.1, 3.1), within(-1.5, 1.5), (over, up) => {
-      const back = overAndUp(papDirection(over, up));
-      expectNear([back.over, back.up], [over, up], 1e-13);
-    }),
-  ));
 
 test('placeLayout: tape and protractor read the layout back off the ball (arcs by d3-geo 3.1.2)', () =>
   fc.assert(
@@ -63,7 +49,7 @@ const d3AngleAt = (u: Vec3, v: Vec3, w: Vec3): number => angleOfArcs(d3Arc(v, w)
 
 test('placeLayout: a small drilling angle puts the marker toward the VAL, a large one toward the thumb', () => {
   // the sense in which the trade uses the drilling angle (common practice, no source)
-  const pap_B = papDirection(arc(5), arc(0.5));
+  const pap_B = ballPoint(arc(5), arc(0.5));
   const thumb: Vec3 = [0, -Math.sin(0.4), Math.cos(0.4)];
   const at = (deg: number): Vec3 =>
     placeLayout({ drillingAngle: deg * DEGREE, pinToPap: arc(4.5), valAngle: 30 * DEGREE }, pap_B).marker_B;
@@ -95,7 +81,7 @@ test('placeLayout: R_BC is a rotation that takes z to the pin and holds the mark
   ));
 
 test('placeLayout: a pin on the PAP is a limit, not a hole: the marks move on smoothly', () => {
-  const pap_B = papDirection(arc(5), arc(0.5));
+  const pap_B = ballPoint(arc(5), arc(0.5));
   const layout = { drillingAngle: 1, pinToPap: 0, valAngle: 0.7 };
   const at = placeLayout(layout, pap_B);
   const near = placeLayout({ ...layout, pinToPap: 1e-9 }, pap_B);

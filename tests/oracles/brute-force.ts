@@ -8,7 +8,8 @@ import { gridCandidates, layoutOf } from '../../src/search/candidates/candidates
 import { type NominalShot, nominalShots } from '../../src/search/candidates/nominal-shots.js';
 import { shiftTargets } from '../../src/search/scoring/in-worlds.js';
 import { score } from '../../src/search/scoring/score.js';
-import { type Reached, type Target, targetsOf } from '../../src/search/scoring/target.js';
+import { type Target, targetsOf } from '../../src/search/scoring/target.js';
+import type { Reached } from '../../src/simulate/readings.js';
 import type { Setting } from '../../src/simulate/setting.js';
 import type { Outcome } from '../../src/simulate/simulator.js';
 

@@ -1,10 +1,11 @@
 import { fitEnsemble } from '../../src/ball/core/ensemble.js';
-import type { CoreFamily, PublishedNumbers } from '../../src/ball/core/published.js';
+import type { PublishedNumbers } from '../../src/ball/core/published.js';
 import type { BallBody } from '../../src/ball/drill/ball-body.js';
 import { DEGREE, from, INCH, OUNCE, POUND } from '../../src/base/units.js';
 import type { Layout } from '../../src/layout/layout.js';
-import { papDirection } from '../../src/layout/placement.js';
+import { ballPoint } from '../../src/math/ball-point.js';
 import { gripHoles } from '../../src/prepare/grip-holes.js';
+import type { CoreFamily } from '../../src/records/schemas/core-families.js';
 import { averageBowler } from './problems.js';
 
 /* Invented balls and grips of the tests. */
@@ -16,7 +17,7 @@ export const RADIUS = from(27, INCH) / (2 * Math.PI);
 export const arc = (inches: number): number => from(inches, INCH) / RADIUS;
 
 /** PAP 5 in over and 1/2 in up. */
-export const PAP_B = papDirection(arc(5), arc(0.5));
+export const PAP_B = ballPoint(arc(5), arc(0.5));
 
 export const layoutOf = (drillingDeg: number, pinToPapIn: number, valDeg: number): Layout => ({
   drillingAngle: drillingDeg * DEGREE,

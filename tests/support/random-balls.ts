@@ -5,8 +5,9 @@ import type { Part, UnitShape } from '../../src/ball/solid/part.js';
 import { DEGREE, INCH } from '../../src/base/units.js';
 import { type HoleOrder, placeGrip } from '../../src/layout/grip.js';
 import { type Hole, mouthRadius, type Sleeve } from '../../src/layout/hole.js';
-import { overAndUp, papDirection, placeLayout } from '../../src/layout/placement.js';
+import { placeLayout } from '../../src/layout/placement.js';
 import { placeVent } from '../../src/layout/vent.js';
+import { ballPoint, overAndUp } from '../../src/math/ball-point.js';
 import { diagonal, type Mat3, mulMat, scaleMat, transpose } from '../../src/math/mat3.js';
 import { tangentToward, walk } from '../../src/math/sphere.js';
 import { norm, rotateAbout, scale, sub } from '../../src/math/vec3.js';
@@ -55,7 +56,7 @@ const withVent = (grip: readonly Hole[]): fc.Arbitrary<readonly Hole[]> =>
     .map(({ hole, way, gap, radius }) => {
       const { name, mouth_B } = grip[hole];
       const reach = (mouthRadius(grip[hole]) + radius + gap) / RADIUS;
-      const side = papDirection(0.3, 1.2); // any direction across the mouth to turn from
+      const side = ballPoint(0.3, 1.2); // any direction across the mouth to turn from
       const across = rotateAbout(tangentToward(mouth_B, side), mouth_B, way);
       const { over, up } = overAndUp(walk(mouth_B, across, reach));
       const into = name as 'thumb' | 'middle' | 'ring';
@@ -91,7 +92,7 @@ export const anyTurn: fc.Arbitrary<Mat3> = fc
     over: within(arc(4), arc(6)),
     up: within(arc(-1), arc(1)),
   })
-  .map(({ layout, over, up }) => placeLayout(layout, papDirection(over, up)).R_BC);
+  .map(({ layout, over, up }) => placeLayout(layout, ballPoint(over, up)).R_BC);
 
 /** One earlier drilling for either hand. */
 const anyDrilling: fc.Arbitrary<FilledDrilling> = fc

@@ -1,7 +1,8 @@
 import { inertiaNumbers } from '../../ball/drill/drilled-numbers.js';
 import { staticWeights } from '../../ball/drill/static-weights.js';
 import { from, INCH, OUNCE, POUND, to } from '../../base/units.js';
-import { overAndUp, type Placement, placeLayout } from '../../layout/placement.js';
+import { type Placement, placeLayout } from '../../layout/placement.js';
+import { overAndUp } from '../../math/ball-point.js';
 import { arcAngle } from '../../math/sphere.js';
 import { scale, type Vec3 } from '../../math/vec3.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';

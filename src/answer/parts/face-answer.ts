@@ -1,6 +1,7 @@
 import { from, INCH, to } from '../../base/units.js';
 import { type Hole, mouthRadius } from '../../layout/hole.js';
-import { overAndUp, papDirection, placeLayout } from '../../layout/placement.js';
+import { placeLayout } from '../../layout/placement.js';
+import { ballPoint, overAndUp } from '../../math/ball-point.js';
 import { mulVec } from '../../math/mat3.js';
 import type { Vec3 } from '../../math/vec3.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
@@ -31,7 +32,7 @@ export function faceAnswer(
     pin: [...pin_B],
     marker: [...marker_B],
     markerName: ball.marker ?? 'CG mark',
-    psa: psa.certain ? [...papDirection(arc(psa.overIn), arc(psa.upIn))] : null,
+    psa: psa.certain ? [...ballPoint(arc(psa.overIn), arc(psa.upIn))] : null,
     oldHoles: ball.oldMouths.map(({ name, mouth_C, radius: mouth }) => ({
       name,
       at: [...mulVec(R_BC, mouth_C)],

@@ -6,14 +6,14 @@ import { SIXTEENTH } from '../../prepare/tape-reading.js';
 import type { TapeStep } from '../../records/answers/sheet-answer.js';
 
 /** A mark: where it should lie, and where the tape put it; unit vectors in B. */
-export interface Mark {
+export interface PlacedMark {
   readonly name: string;
   readonly true_B: Vec3;
   readonly placed_B: Vec3;
 }
 
 /** Two marks that another one is found from. */
-export type Pair = readonly [Mark, Mark];
+export type Pair = readonly [PlacedMark, PlacedMark];
 
 /** Marks nearer to each other than this are one mark, in. */
 const SAME_PLACE = SIXTEENTH / 2;
@@ -26,7 +26,7 @@ const FLATTEST = 20 * DEGREE;
 
 interface Placed {
   readonly step: TapeStep;
-  readonly mark: Mark;
+  readonly mark: PlacedMark;
 }
 
 /**
@@ -49,11 +49,11 @@ export function placeMark(
 ): Placed {
   const inches = (arc: number): number => to(arc * radius, INCH);
   const apart = (a: Vec3, b: Vec3): boolean => inches(arcAngle(a, b)) > SAME_PLACE;
-  const tape = (one: Mark): number =>
+  const tape = (one: PlacedMark): number =>
     Math.round(inches(arcAngle(one.true_B, true_B)) / SIXTEENTH) * SIXTEENTH;
-  const arcOf = (one: Mark): number => from(tape(one), INCH) / radius;
+  const arcOf = (one: PlacedMark): number => from(tape(one), INCH) / radius;
   const placed = (
-    from: readonly Mark[],
+    from: readonly PlacedMark[],
     placed_B: Vec3,
     how: Partial<Pick<TapeStep, 'turn' | 'side' | 'crossingDeg'>>,
   ): Placed => ({
@@ -79,7 +79,7 @@ export function placeMark(
   const best = usable.reduce((one, other) => (crossing(other) > crossing(one) + TIE ? other : one));
   if (crossing(best) >= FLATTEST) {
     const side = sideOf(best[0].true_B, best[1].true_B, true_B);
-    const swing = (one: Mark) => ({ centre_B: one.placed_B, arc: arcOf(one) });
+    const swing = (one: PlacedMark) => ({ centre_B: one.placed_B, arc: arcOf(one) });
     const crossed_B = crossingOf(swing(best[0]), swing(best[1]), side);
     if (isExact(crossed_B)) return placed(best, crossed_B, { side, crossingDeg: to(crossing(best), DEGREE) });
   }

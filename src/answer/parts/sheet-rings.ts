@@ -4,9 +4,9 @@ import type { BallProblem } from '../../prepare/ball-problem.js';
 import { toLayout } from '../../prepare/to-layout.js';
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { bandAtPins } from '../../search/scoring/in-worlds.js';
-import { type AimedShot, aimedShot, type ShotInputs } from '../../simulate/aimed-shot.js';
+import { type AimedShot, aimedShot, type ShotRecords } from '../../simulate/aimed-shot.js';
 import { localEvaluator } from '../../simulate/evaluator.js';
-import { READINGS } from '../../simulate/readings.js';
+import { reader } from '../../simulate/readings.js';
 import { type SettingOptions, WORLD_COUNT } from '../../simulate/setting.js';
 import { drawWorlds } from '../../simulate/world.js';
 import { holeName } from './face-answer.js';
@@ -14,7 +14,7 @@ import { ringsAnswer, ringsInOil } from './rings-answer.js';
 
 /** The rings one layout lays on the ball, how near they come to each hole, and how far worlds differ in both. */
 export async function sheetRings(
-  inputs: ShotInputs,
+  inputs: ShotRecords,
   seed: number,
   ball: BallProblem,
   onProgress: SettingOptions['onProgress'],
@@ -44,7 +44,7 @@ export async function sheetRings(
       worlds: worlds.length,
       rings: ringsAnswer(rolled.shot, radius),
       ringsInOil: ringsInOil(rolled.shot),
-      flareIn: READINGS.flareIn(outcome),
+      flareIn: reader('flareIn')(outcome),
       clearances: ball.holes.map((hole) => ({
         hole: holeName(hole),
         clearanceIn: to(
@@ -53,8 +53,8 @@ export async function sheetRings(
         ),
       })),
       bands: {
-        flareIn: bandAtPins(outcomes, READINGS.flareIn),
-        ringClearanceIn: bandAtPins(outcomes, ({ ringClearance }) => to(ringClearance, INCH)),
+        flareIn: bandAtPins(outcomes, reader('flareIn')),
+        ringClearanceIn: bandAtPins(outcomes, reader('ringClearanceIn')),
       },
     },
   };

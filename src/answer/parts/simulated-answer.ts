@@ -1,17 +1,17 @@
-import { BOARD } from '../../base/constants.js';
-import { DEGREE, FOOT, to } from '../../base/units.js';
+import { fromKeys } from '../../base/from-keys.js';
 import { missRoom } from '../../explain/miss-room.js';
 import type { Launch } from '../../motion/shot/release.js';
 import { toLayout } from '../../prepare/to-layout.js';
 import type { SimulatedLayout, TargetAnswer } from '../../records/answers/answer.js';
+import { COMPARED_IDS, NUMBER_OF_WISH } from '../../records/schemas/reaction-numbers.js';
 import { objections } from '../../search/candidates/constraints.js';
 import type { InAllWorlds } from '../../search/in-all-worlds.js';
 import { bandOf, twentiethsOf, valuesAtPins } from '../../search/scoring/in-worlds.js';
 import { score } from '../../search/scoring/score.js';
-import { READING_OF, type Target, type Wish } from '../../search/scoring/target.js';
+import type { Target } from '../../search/scoring/target.js';
 import { isAtPocket } from '../../simulate/pocket.js';
 import { pathAnswer, reactionAnswer } from '../../simulate/reaction-answer.js';
-import { READINGS } from '../../simulate/readings.js';
+import { reader, wishedInUnit } from '../../simulate/readings.js';
 import type { Setting } from '../../simulate/setting.js';
 import { type Outcome, simulator } from '../../simulate/simulator.js';
 import { NOMINAL_WORLD } from '../../simulate/world.js';
@@ -31,9 +31,7 @@ export function answerer(targets: readonly Target[], setting: Setting) {
     const roll = (launch: Launch) => engine.shot(marked, NOMINAL_WORLD, launch).shot;
     const path = pathAnswer(roll(nominal.launch));
     const inWorlds = <T>(of: (values: readonly number[]) => T) =>
-      Object.fromEntries(
-        READING_KEYS.map((key) => [key, of(valuesAtPins(worlds.outcomes, READINGS[key]))]),
-      ) as Record<ReadingKey, T>;
+      fromKeys(COMPARED_IDS, (id) => of(valuesAtPins(worlds.outcomes, reader(id))));
     return {
       ...layoutAnswer(layout, ball),
       score: worlds.meanScore,
@@ -55,17 +53,12 @@ export function answerer(targets: readonly Target[], setting: Setting) {
   };
 }
 
-type ReadingKey = keyof typeof READINGS;
-const READING_KEYS = Object.keys(READINGS) as readonly ReadingKey[];
-
 const hitsPocket = ({ shot, reaction }: Outcome): boolean => isAtPocket(shot, reaction.pinsX);
-
-const SI: Record<Wish, number> = { hookStart: FOOT, sharpness: DEGREE / FOOT, totalHook: BOARD };
 
 export const targetAnswer = ({ wish, step, value, low, high }: Target): TargetAnswer => ({
   wish,
   step,
-  reading: READING_OF[wish],
-  value: to(value, SI[wish]),
-  attainable: { low: to(low, SI[wish]), high: to(high, SI[wish]) },
+  reading: NUMBER_OF_WISH[wish],
+  value: wishedInUnit(wish, value),
+  attainable: { low: wishedInUnit(wish, low), high: wishedInUnit(wish, high) },
 });

@@ -1,6 +1,7 @@
 import { DEGREE, from, INCH, to } from '../../base/units.js';
-import { papDirection, placeLayout } from '../../layout/placement.js';
+import { placeLayout } from '../../layout/placement.js';
 import { readBack } from '../../layout/read-back.js';
+import { ballPoint } from '../../math/ball-point.js';
 import type { Vec3 } from '../../math/vec3.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import { SIXTEENTH } from '../../prepare/tape-reading.js';
@@ -9,7 +10,7 @@ import type { TapePlan, TapeStep } from '../../records/answers/sheet-answer.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import { holeName } from './face-answer.js';
-import { type Mark, type Pair, placeMark } from './place-mark.js';
+import { type Pair, type PlacedMark, placeMark } from './place-mark.js';
 
 const GRIP_CENTRE: Vec3 = [0, 0, 1];
 
@@ -25,8 +26,8 @@ const GRIP_CENTRE: Vec3 = [0, 0, 1];
 export function tapePlan(numbers: LayoutNumbers, bowler: Bowler, ball: BallProblem): TapePlan {
   const { radius } = ball.published;
   const { pap_B, pin_B, marker_B } = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
-  const pin: Mark = { name: 'pin', true_B: pin_B, placed_B: pin_B };
-  const marker: Mark =
+  const pin: PlacedMark = { name: 'pin', true_B: pin_B, placed_B: pin_B };
+  const marker: PlacedMark =
     ball.marker === null ? pin : { name: ball.marker, true_B: marker_B, placed_B: marker_B };
   const steps: TapeStep[] = [];
   const place = (
@@ -34,7 +35,7 @@ export function tapePlan(numbers: LayoutNumbers, bowler: Bowler, ball: BallProbl
     true_B: Vec3,
     pairs: readonly Pair[],
     isExact?: (placed_B: Vec3) => boolean,
-  ): Mark => {
+  ): PlacedMark => {
     const { step, mark } = placeMark(name, true_B, pairs, radius, isExact);
     steps.push(bowler.hand === 'right' ? step : mirrored(step));
     return mark;
@@ -57,7 +58,7 @@ export function tapePlan(numbers: LayoutNumbers, bowler: Bowler, ball: BallProbl
     (placed_B) => isNear(readOff(pap.placed_B, placed_B).valAngle, numbers.valAngleDeg),
   );
   if (Math.abs(bowler.pap.upIn) >= SIXTEENTH)
-    place('VAL on the midline', papDirection(arc(bowler.pap.overIn), 0), [[gripCentre, pap]]);
+    place('VAL on the midline', ballPoint(arc(bowler.pap.overIn), 0), [[gripCentre, pap]]);
   for (const hole of ball.holes)
     place(
       hole.into ? holeName(hole) : `${hole.name} hole`,

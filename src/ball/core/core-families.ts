@@ -1,11 +1,13 @@
 import { USUAL_LOBES } from '../../base/constants.js';
 import { type Mat3, mulMat, turnAboutZ } from '../../math/mat3.js';
+import type { CoreFamily } from '../../records/schemas/core-families.js';
 import type { Part, UnitShape } from '../solid/part.js';
-import type { CoreFamily, Lobes } from './published.js';
+import type { Lobes } from './published.js';
 
 /*
- * Starting shapes of the three core families, in the core's frame C (z through the pin, x toward the
- * marker), before `solveCore` gives them their size, proportions and density.
+ * Starting shapes of the core families, in the core's frame C (z through the pin, x toward the marker), before
+ * `solveCore` gives them their size, proportions and density. Everything else about a family stands in
+ * `records/schemas/core-families.ts`.
  */
 
 /** How many numbers in [0, 1) a starting shape is drawn from. */
@@ -26,7 +28,7 @@ export function startingShape(
   lobes: Lobes = { count: USUAL_LOBES, fromMarker: 0 },
 ): readonly Part[] {
   const between: Between = (i, low, high) => low + (high - low) * u[i];
-  return FAMILIES[family](between, lobes).map((part) => enlarge(part, MAIN_RADIUS));
+  return SHAPES[family](between, lobes).map((part) => enlarge(part, MAIN_RADIUS));
 }
 
 type Between = (i: number, low: number, high: number) => number;
@@ -35,7 +37,7 @@ type Between = (i: number, low: number, high: number) => number;
 const MAIN_EXCESS = 1500;
 
 /** Parts of each family's core, in units of its main part's radius. */
-const FAMILIES: Record<CoreFamily, (between: Between, lobes: Lobes) => Part[]> = {
+const SHAPES: Record<CoreFamily, (between: Between, lobes: Lobes) => Part[]> = {
   /** Bodies of revolution stacked along the pin's axis: a foot, a flange, a head. */
   plain: (between) => {
     const flange = between(2, 0.02, 0.35); // half heights

@@ -1,7 +1,5 @@
 import type { Vec3 } from '../../math/vec3.js';
-
-/** Which kind of core a ball has. */
-export type CoreFamily = 'plain' | 'lobed' | 'asymmetric';
+import { type CoreFamily, hasMassBias } from '../../records/schemas/core-families.js';
 
 /** How the noses of a lobed core stand. */
 export interface Lobes {
@@ -44,7 +42,7 @@ const LITTLE_DIFFERENTIAL = 0.0001271; // 0.005 in and rounding
 
 /** Whether a ball's core stands under the CG mark instead of the pin. */
 export const standsUnderCg = ({ family, differential }: PublishedNumbers): boolean =>
-  family !== 'asymmetric' && differential <= LITTLE_DIFFERENTIAL;
+  !hasMassBias(family) && differential <= LITTLE_DIFFERENTIAL;
 
 /** Angle from the pin to the axis a core stands on, rad, toward the marker. */
 export const coreLean = (p: PublishedNumbers): number => (standsUnderCg(p) ? p.pinToCg : 0);

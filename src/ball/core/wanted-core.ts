@@ -1,4 +1,5 @@
 import type { Vec3 } from '../../math/vec3.js';
+import { hasMassBias } from '../../records/schemas/core-families.js';
 import { coreLean, type PublishedNumbers, wantedMoments } from './published.js';
 
 /** A ball's cover: thickness in m, density in kg/m³. */
@@ -49,7 +50,7 @@ export function wantedCore(published: PublishedNumbers, cover: Cover): (fillerDe
   const coverSecond = BALL_SECOND * cover.coverDensity * (radius ** 5 - inner ** 5);
   const toCg = pinToCg - coreLean(published); // from the core's axis
   const [wx, wz] = [topMoment * Math.sin(toCg), topMoment * Math.cos(toCg)];
-  const diagonal = published.family === 'asymmetric' ? unequal(published) : equalAcross(published);
+  const diagonal = hasMassBias(published.family) ? unequal(published) : equalAcross(published);
   return (fillerDensity) => {
     const mass = ballMass - coverMass - BALL_VOLUME * inner ** 3 * fillerDensity;
     const round = coverSecond + BALL_SECOND * inner ** 5 * fillerDensity;

@@ -10,7 +10,7 @@ import { coachFileFlag, openCoachFile, unitKey } from '../files/coach-file.js';
 import { cacheFolder } from '../files/core-fitter.js';
 import { loadBalls, loadBowlers, loadLanes } from '../files/load-list.js';
 import { oneFormat } from '../flags/one-format.js';
-import type { CoachOptions } from '../flags/options.js';
+import type { CoachCommandOptions } from '../flags/options.js';
 import { wantFlags } from '../flags/want-flags.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
@@ -19,7 +19,7 @@ import type { Terminal } from '../terminal/terminal.js';
 import { searchFlags } from './recommend-command.js';
 
 /** `flarewise coach`: every bowler with every ball on every lane. */
-export async function coachCommand(options: CoachOptions, terminal: Terminal): Promise<void> {
+export async function coachCommand(options: CoachCommandOptions, terminal: Terminal): Promise<void> {
   const { seed, ruleSet, workers, units: unitSystem } = searchFlags(options, terminal);
   const given = gather({
     bowlers: () => loadBowlers(options.bowlers, terminal),

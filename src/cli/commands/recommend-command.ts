@@ -4,10 +4,10 @@ import { coreFitter } from '../files/core-fitter.js';
 import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
 import { reportFlag } from '../files/report-flag.js';
 import { keptBalls } from '../files/whole-shelf.js';
-import { PIN_SIDES } from '../flags/flag-table.js';
+import { WANTED_PIN_SIDES } from '../flags/flag-table.js';
 import { oneOf, wholeNumber } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
-import type { RecommendOptions } from '../flags/options.js';
+import type { RecommendCommandOptions } from '../flags/options.js';
 import { rulesFlag } from '../flags/rules-flag.js';
 import { wantFlags } from '../flags/want-flags.js';
 import { printAnswer } from '../print/print-answer.js';
@@ -21,7 +21,7 @@ const MOST_TOP = 10;
 const GREATEST_SEED = 2 ** 31 - 1;
 
 /** `flarewise recommend`: everything by flags. */
-export async function recommendCommand(options: RecommendOptions, terminal: Terminal): Promise<void> {
+export async function recommendCommand(options: RecommendCommandOptions, terminal: Terminal): Promise<void> {
   const { bowler, ball, lane, want, report, ...search } = gather({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
@@ -34,7 +34,7 @@ export async function recommendCommand(options: RecommendOptions, terminal: Term
 }
 
 /** Readers of the flags that say how to search. */
-export const searchFlags = (options: RecommendOptions, terminal: Terminal) => ({
+export const searchFlags = (options: RecommendCommandOptions, terminal: Terminal) => ({
   top: () =>
     options.top === undefined
       ? USUAL_TOP
@@ -47,7 +47,7 @@ export const searchFlags = (options: RecommendOptions, terminal: Terminal) => ({
     oneOf(
       '--pin-side',
       options.pinSide ?? 'above',
-      PIN_SIDES,
+      WANTED_PIN_SIDES,
       'Where the pin may lie, seen from the midline.',
     ),
   ruleSet: () => rulesFlag(options.rules),
@@ -60,7 +60,7 @@ type Search = { [K in keyof ReturnType<typeof searchFlags>]: ReturnType<ReturnTy
 export async function answerRecommendation(
   inputs: RecommendInputs,
   search: Search,
-  options: RecommendOptions,
+  options: RecommendCommandOptions,
   terminal: Terminal,
   report: string | null = null,
 ): Promise<void> {

@@ -1,6 +1,7 @@
 import { sheetAnswer } from '../../answer/sheet-answer.js';
 import { visible } from '../../base/visible.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
+import { PAPER_NAMES } from '../../report/sheet/paper.js';
 import { SHEET_KINDS, sheetFile } from '../../report/sheet/sheet-file.js';
 import { sheetReport } from '../../report/sheet/sheet-report.js';
 import { UNITS } from '../../report/text/display-units.js';
@@ -8,7 +9,6 @@ import { coreFitter } from '../files/core-fitter.js';
 import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
 import { checkedOut, kindOfFile, writeOut } from '../files/out-file.js';
 import { dateFlag } from '../flags/date-flag.js';
-import { PAPERS } from '../flags/flag-table.js';
 import { layoutFlag, oneOf } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import type { SheetCommandOptions } from '../flags/options.js';
@@ -42,7 +42,7 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
         ? null
         : { kind: kindOfFile(options.out, SHEET_KINDS), path: checkedOut(options.out) },
     paper: () =>
-      oneOf('--paper', options.paper ?? 'letter', PAPERS, 'letter: 8 1/2 x 11 in; a4: 210 x 297 mm.'),
+      oneOf('--paper', options.paper ?? 'letter', PAPER_NAMES, 'letter: 8 1/2 x 11 in; a4: 210 x 297 mm.'),
     date: () => dateFlag(options.date, new Date()),
     seed: searchFlags(options, terminal).seed,
     ruleSet: () => rulesFlag(options.rules),

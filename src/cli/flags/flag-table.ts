@@ -1,11 +1,13 @@
+import { PIN_SIDES } from '../../records/schemas/pin-side.js';
+import { WISHES, type Wish, wishEnds, wishWords } from '../../records/schemas/reaction-numbers.js';
+
 /** A flag as commander writes it, what it is for, and the words it takes where these are few. */
 export type Flag = readonly [flag: string, what: string, words?: readonly string[]];
 
 export const UNIT_SYSTEMS = ['trade', 'metric'] as const;
-export const PIN_SIDES = ['above', 'below', 'both'] as const;
+export const WANTED_PIN_SIDES = [...PIN_SIDES, 'both'] as const;
 export const HANDS = ['right', 'left'] as const;
 export const OUNCES = ['moment', 'halves'] as const;
-export const PAPERS = ['letter', 'a4'] as const;
 export const OVERS = ['drilling-angle', 'pin-to-pap', 'buffer'] as const;
 export const SHELLS = ['bash', 'zsh', 'fish'] as const;
 export const SHELF_ACTIONS = ['list', 'show', 'rename', 'remove', 'import', 'export', 'add', 'log'] as const;
@@ -25,16 +27,19 @@ export const LAYOUT: Flag = [
   '--layout <text>',
   'in quotes: drilling angle x pin-to-PAP x VAL angle, "70 x 4 1/2 x 30", or pin-to-PAP x marker-to-PAP x pin buffer, "4 1/2 x 3 3/8 x 2"',
 ];
-export const WANT: readonly Flag[] = [
-  ['--hook-start <1..5>', 'when it starts to hook: 1 earliest, 5 latest', STEPS],
-  ['--sharpness <1..5>', 'how it hooks: 1 smoothest, 5 sharpest', STEPS],
-  ['--total-hook <1..5>', 'how much it hooks: 1 least, 5 most', STEPS],
-];
+/** The flag of a wish: `--hook-start`. */
+export const wishFlag = (wish: Wish): string => `--${wish.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`)}`;
+
+export const WANT: readonly Flag[] = WISHES.map((wish) => [
+  `${wishFlag(wish)} <1..5>`,
+  `${wishWords(wish).about}: ${wishEnds(wish)}`,
+  STEPS,
+]);
 export const SEED: Flag = [
   '--seed <n>',
   'seed of the random worlds (default: 1); the same seed gives the same answer',
 ];
-export const OUNCE: Flag = [
+export const OUNCE_KIND: Flag = [
   '--ounce <kind>',
   'what an ounce of static weight is: moment or halves (default: moment)',
   OUNCES,

@@ -1,3 +1,5 @@
+import type { Wish } from '../../records/schemas/reaction-numbers.js';
+
 /** Flags every command knows, as commander hands them over. */
 export interface GlobalOptions {
   readonly json?: boolean;
@@ -10,13 +12,13 @@ export interface GlobalOptions {
   readonly units?: string;
 }
 
-export interface RecommendOptions extends GlobalOptions {
+/** What was typed for each wish. */
+export type WishOptions = { readonly [W in Wish]?: string };
+
+export interface RecommendCommandOptions extends GlobalOptions, WishOptions {
   readonly bowler?: string;
   readonly ball?: string;
   readonly lane?: string;
-  readonly hookStart?: string;
-  readonly sharpness?: string;
-  readonly totalHook?: string;
   readonly top?: string;
   readonly seed?: string;
   readonly pinSide?: string;
@@ -61,7 +63,7 @@ export interface MapOptions extends GlobalOptions {
   readonly csv?: boolean;
 }
 
-export interface JudgeOptions extends RecommendOptions {
+export interface JudgeOptions extends RecommendCommandOptions {
   readonly layout?: string;
 }
 
@@ -92,7 +94,7 @@ export interface FitCommandOptions extends GlobalOptions {
   readonly out?: string;
 }
 
-export interface CoachOptions extends RecommendOptions {
+export interface CoachCommandOptions extends RecommendCommandOptions {
   readonly bowlers?: string;
   readonly balls?: string;
   readonly lanes?: string;

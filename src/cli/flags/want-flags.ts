@@ -1,23 +1,25 @@
+import { fromKeys } from '../../base/from-keys.js';
+import { WISHES, type Wish, wishWords } from '../../records/schemas/reaction-numbers.js';
 import type { Want } from '../../records/schemas/want.js';
 import { gather } from '../terminal/gather.js';
+import { wishFlag } from './flag-table.js';
 import { wholeNumber } from './flags.js';
-import type { RecommendOptions } from './options.js';
+import type { RecommendCommandOptions } from './options.js';
 
 const STEPS = [1, 5] as const;
 
 /**
- * The wanted reaction from its three flags; one left out is no wish.
+ * The wanted reaction from its flags; one left out is no wish.
  *
  * @throws {InputErrors} every step that is none
  */
-export function wantFlags({ hookStart, sharpness, totalHook }: RecommendOptions): Want {
-  const read = gather({
-    hookStart: () => step('--hook-start', hookStart, '1 is earliest, 5 is latest.'),
-    sharpness: () => step('--sharpness', sharpness, '1 is smoothest, 5 is sharpest.'),
-    totalHook: () => step('--total-hook', totalHook, '1 is least, 5 is most.'),
-  });
-  return Object.fromEntries(Object.entries(read).filter(([, value]) => value !== undefined)) as Want;
+export function wantFlags(options: RecommendCommandOptions): Want {
+  const read = gather(fromKeys(WISHES, (wish) => () => step(wish, options[wish])));
+  return Object.fromEntries(Object.entries(read).filter(([, value]) => value !== undefined));
 }
 
-const step = (flag: string, text: string | undefined, hint: string): number | undefined =>
-  text === undefined ? undefined : wholeNumber(flag, text, STEPS, hint);
+function step(wish: Wish, text: string | undefined): number | undefined {
+  const { steps } = wishWords(wish);
+  const hint = `1 is ${steps[0]}, 5 is ${steps[4]}.`;
+  return text === undefined ? undefined : wholeNumber(wishFlag(wish), text, STEPS, hint);
+}

@@ -1,17 +1,8 @@
 import { LANE_LENGTH, LANE_WIDTH } from '../../base/constants.js';
+import { greatestFilm, type OilZone } from '../../math/oil-zones.js';
 import { type FieldExtent, smeared, splineOver } from './smooth-field.js';
 import type { Surface } from './surface.js';
 import { burnt, type Traffic, type WearRates, wearOf } from './wear.js';
-
-/** A rectangle of oil on the lane, m in W; its film goes linearly from `film` at its near end to `filmEnd`. */
-export interface OilZone {
-  readonly fromY: number;
-  readonly toY: number;
-  readonly fromX: number;
-  readonly toX: number;
-  readonly film: number;
-  readonly filmEnd: number;
-}
 
 /** Oil on a lane and the friction it leaves. */
 export interface OilPattern {
@@ -85,13 +76,3 @@ export const withFriction = (surface: Surface, oiled: number, dry: number, filmS
   ...surface,
   frictionUnder: frictionLaw(oiled, dry, filmScale),
 });
-
-/** Film of the thickest zone that covers a point; 0 where none does. */
-function greatestFilm(zones: readonly OilZone[], x: number, y: number): number {
-  let greatest = 0;
-  for (const { fromX, toX, fromY, toY, film, filmEnd } of zones) {
-    if (x < fromX || x > toX || y < fromY || y > toY) continue;
-    greatest = Math.max(greatest, film + ((filmEnd - film) * (y - fromY)) / (toY - fromY));
-  }
-  return greatest;
-}

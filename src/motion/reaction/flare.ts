@@ -1,3 +1,4 @@
+import { peak } from '../../math/peak.js';
 import type { Shot } from '../shot/shot.js';
 import { ringFrom } from './rings.js';
 import { distanceToTrack } from './track.js';
@@ -38,13 +39,4 @@ export function angleInOil(film: Float64Array, phase: Float64Array): number {
   if (i < 0 || i === film.length - 1) return phase[phase.length - 1] ?? 0;
   const share = (film[i] - FAINT) / (film[i] - film[i + 1]);
   return phase[i] + share * (phase[i + 1] - phase[i]);
-}
-
-/** Greatest value of a smooth function known at equal steps; a peak between them through three points. */
-function peak(values: readonly number[]): number {
-  const top = values.reduce((best, v, i) => (v > values[best] ? i : best), 0);
-  if (top === 0 || top === values.length - 1) return values[top];
-  const slope = (values[top + 1] - values[top - 1]) / 2;
-  const bend = values[top + 1] - 2 * values[top] + values[top - 1];
-  return bend < 0 ? values[top] - (slope * slope) / (2 * bend) : values[top];
 }

@@ -1,4 +1,5 @@
 import { DEGREE, FOOT } from '../../base/units.js';
+import { peak } from '../../math/peak.js';
 import type { Shot } from '../shot/shot.js';
 
 /** Turns from the launch line slighter than this count as this: they lead to no corner worth the name, tangent. */
@@ -105,7 +106,7 @@ function sharpnessOf(places: Float64Array, headings: Float64Array): number {
     const before = headings[behind] + share * (headings[behind + 1] - headings[behind]);
     bends.push((headings[i] - before) / SHARP_OVER);
   }
-  return Math.max(0, peakOf(bends));
+  return Math.max(0, peak(bends));
 }
 
 /** Whether a sample lies a window or more before the one at which the window ends. */
@@ -118,13 +119,4 @@ function windowShare({ phase, y }: Shot, behind: number, end: number): number {
   const byPhase = turned > 0 ? (phase[end] - 2 * Math.PI - phase[behind]) / turned : 0;
   const byDistance = (y[end] - LONGEST_WINDOW - y[behind]) / (y[behind + 1] - y[behind]);
   return Math.min(1, Math.max(0, byPhase, byDistance)); // whichever window begins later, the shorter one
-}
-
-/** Greatest of values at equal steps, the top of a parabola where it lies between them. */
-function peakOf(values: readonly number[]): number {
-  let top = 0;
-  for (let i = 1; i < values.length; i++) if (values[i] > values[top]) top = i;
-  const [a, b, c] = [values[top - 1], values[top], values[top + 1]];
-  const bend = a - 2 * b + c;
-  return bend < 0 ? b - (c - a) ** 2 / (8 * bend) : b; // at an end a neighbour is missing, and so is the bend
 }

@@ -15,7 +15,7 @@ import { partName } from './part-name.js';
 export type MeshFilePart = Extract<CorePart, { shape: 'mesh' }>;
 
 /** A mesh of a core file in C, at its density, with all that is wrong with it. */
-export interface PlacedMesh {
+export interface PlacedMeshPart {
   readonly solid: DenseSolid & Extract<DenseSolid, { mesh: unknown }>;
   readonly faults: readonly RefusalStatement[];
   /** Whether all its triangles faced inward in its file. */
@@ -37,7 +37,7 @@ export function placeMeshPart(
   { core, meshes }: CoreFile,
   R_CF: Mat3,
   mirrored: boolean,
-): PlacedMesh {
+): PlacedMeshPart {
   const { path, bytes } = meshes.get(part.file)!;
   const pose: MeshPose = {
     unit: LENGTH[part.unit],

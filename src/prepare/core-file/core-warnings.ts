@@ -5,7 +5,7 @@ import { from, GRAM_PER_CC, INCH, OUNCE, to } from '../../base/units.js';
 import { norm, type Vec3 } from '../../math/vec3.js';
 import type { Caution } from '../../records/answers/statements/cautions.js';
 import type { OwnCoreBall } from '../../records/schemas/ball.js';
-import { LEAST_MASS_BIAS_IN } from '../../records/schemas/ball.js';
+import { hasMassBias, LEAST_MASS_BIAS_IN } from '../../records/schemas/core-families.js';
 import { loadRuleSet } from '../../records/shared/rules.js';
 import { partName } from './part-name.js';
 
@@ -63,7 +63,7 @@ const CENTRE_ASIDE_IN = 0.5;
 /** Of a symmetric ball the drilling angle is usually measured to the CG mark; here it goes to the marker. */
 function centreWarnings({ numbers, p_BoBcm_C }: OwnFacts): Caution[] {
   const asideIn = to(numbers.radius * Math.asin(Math.abs(p_BoBcm_C[1]) / norm(p_BoBcm_C)), INCH);
-  return numbers.family === 'plain' && asideIn > CENTRE_ASIDE_IN
+  return !hasMassBias(numbers.family) && asideIn > CENTRE_ASIDE_IN
     ? [{ code: 'cg-beside-line', params: { asideIn } }]
     : [];
 }

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { fromKeys } from '../../base/from-keys.js';
+import { SHARED_IDS } from '../schemas/reaction-numbers.js';
 import { legalitySchema, markSchema, psaSchema } from './drilled-numbers.js';
 import { noLineSchema, reactionSchema } from './shot-answer.js';
 import {
@@ -22,10 +24,7 @@ export const stepEffectSchema = z
   .strictObject({
     change: stepSchema,
     score: n,
-    hookStartFt: n,
-    sharpnessDegPerFt: n,
-    totalHookBoards: n,
-    flareIn: n,
+    ...fromKeys(SHARED_IDS, () => n),
   })
   .meta({ description: 'What one more step in one layout number would change.' });
 

@@ -1,24 +1,14 @@
 import { z } from 'zod';
+import { fromKeys } from '../../base/from-keys.js';
+import { REACTION_IDS } from '../schemas/reaction-numbers.js';
 import { noLineReasonSchema, remedySchema } from './statements/no-line.js';
 
 const n = z.number();
 
 export const reactionSchema = z.strictObject({
   outcome: z.enum(['pins', 'gutter', 'stopped']),
-  hookStartFt: n,
-  rollStartFt: n,
+  ...fromKeys(REACTION_IDS, () => n),
   rollsBeforePins: z.boolean(),
-  sharpnessDegPerFt: n,
-  breakpointFt: n,
-  breakpointBoard: n,
-  totalHookBoards: n,
-  entryAngleDeg: n,
-  pinsBoard: n,
-  flareIn: n,
-  ringClearanceIn: n,
-  turns: n,
-  speedAtPinsMph: n,
-  revRateAtPinsRpm: n,
 });
 
 export const pathPointSchema = z.strictObject({

@@ -1,7 +1,9 @@
 import { z } from 'zod';
+import { fromKeys } from '../../base/from-keys.js';
 import { ballSchema } from '../schemas/ball.js';
 import { bowlerSchema } from '../schemas/bowler.js';
 import { laneSchema } from '../schemas/lane.js';
+import { COMPARED_IDS, SHARED_IDS, WISHES } from '../schemas/reaction-numbers.js';
 import { wantSchema } from '../schemas/want.js';
 import { drilledBandsSchema, drilledSchema } from './drilled-numbers.js';
 import { bandSchema, layoutAnswerSchema } from './layout-answer.js';
@@ -13,11 +15,7 @@ import { regressionNoticeSchema } from './statements/regression-notices.js';
 const n = z.number();
 
 export const reactionBandsSchema = z.strictObject({
-  hookStartFt: bandSchema,
-  sharpnessDegPerFt: bandSchema,
-  totalHookBoards: bandSchema,
-  entryAngleDeg: bandSchema,
-  flareIn: bandSchema,
+  ...fromKeys(COMPARED_IDS, () => bandSchema),
 });
 
 /** How many of a number's values over the worlds an answer gives; each stands for as large a share of them. */
@@ -28,11 +26,7 @@ export const twentiethsOfSchema = z.array(n).length(TWENTIETHS);
 export const twentiethsSchema = z
   .strictObject({
     score: twentiethsOfSchema,
-    hookStartFt: twentiethsOfSchema,
-    sharpnessDegPerFt: twentiethsOfSchema,
-    totalHookBoards: twentiethsOfSchema,
-    entryAngleDeg: twentiethsOfSchema,
-    flareIn: twentiethsOfSchema,
+    ...fromKeys(COMPARED_IDS, () => twentiethsOfSchema),
   })
   .meta({
     description:
@@ -49,10 +43,7 @@ export const sharesOfSchema = z.strictObject({
 /** Exact Shapley shares of the three layout numbers, against the usual middle layout. */
 export const sharesSchema = z.strictObject({
   score: sharesOfSchema,
-  hookStartFt: sharesOfSchema,
-  sharpnessDegPerFt: sharesOfSchema,
-  totalHookBoards: sharesOfSchema,
-  flareIn: sharesOfSchema,
+  ...fromKeys(SHARED_IDS, () => sharesOfSchema),
   differentialIn: sharesOfSchema,
   intermediateDifferentialIn: sharesOfSchema,
 });
@@ -95,7 +86,7 @@ export const regressionSchema = z
   });
 
 export const targetSchema = z.strictObject({
-  wish: z.enum(['hookStart', 'sharpness', 'totalHook']),
+  wish: z.enum(WISHES),
   step: n,
   reading: wishReading.meta({ description: 'The reaction number it is about; its name carries the unit.' }),
   value: n.meta({ description: 'Aimed for: a quantile of what the layouts of this ball attain.' }),

@@ -1,10 +1,14 @@
 import { z } from 'zod';
 import type { CoreFile } from './core.js';
+import {
+  CORE_FAMILIES,
+  CORE_FAMILY_IDS,
+  hasMassBias,
+  hasNoses,
+  LEAST_MASS_BIAS_IN,
+} from './core-families.js';
 import { earlierDrillingSchema } from './earlier-drilling.js';
 import { choice, fileField, nameField, noteField, quantity, recordTag } from './quantity.js';
-
-/** Up to this a published intermediate differential is scatter of manufacture, not a design, in. */
-export const LEAST_MASS_BIAS_IN = 0.004;
 
 const weightField = quantity(8, 16, {
   unit: 'lb',
@@ -69,6 +73,10 @@ const outerFields = {
   }),
 };
 
+const SYMMETRIC = CORE_FAMILY_IDS.filter((id) => !hasMassBias(id));
+
+const quoted = (words: readonly string[]): string => words.map((word) => `"${word}"`).join(' or ');
+
 /** A ball of which the maker's numbers are known; its core is fitted to them. */
 export const publishedBallSchema = z
   .strictObject({
@@ -78,44 +86,46 @@ export const publishedBallSchema = z
     weightLb: weightField,
     ...publishedFields,
     coreShape: choice(
-      ['plain', 'lobed', 'asymmetric'],
-      'plain: a body of revolution; lobed: symmetric by its numbers, with side features; asymmetric: a mass bias.',
+      CORE_FAMILY_IDS,
+      `${CORE_FAMILY_IDS.map((id) => `${id}: ${CORE_FAMILIES[id].is}`).join('; ')}.`,
     ).optional(),
     lobes: lobesField.optional(),
     lobeFromMarkDeg: lobeFromMarkField.optional(),
     ...outerFields,
   })
   .superRefine((ball, ctx) => {
+    const { coreShape: family, intermediateDifferentialIn } = ball;
     for (const field of ['lobes', 'lobeFromMarkDeg'] as const)
-      if (ball[field] !== undefined && ball.coreShape !== 'lobed')
+      if (ball[field] !== undefined && !(family && hasNoses(family)))
         ctx.addIssue({
           code: 'custom',
           path: [field],
-          message: 'must be left out unless coreShape is "lobed"',
-          params: { hint: 'Only a lobed core has noses.' },
+          message: `must be left out unless coreShape is ${quoted(CORE_FAMILY_IDS.filter(hasNoses))}`,
+          params: {
+            hint: `Only ${CORE_FAMILY_IDS.filter(hasNoses)
+              .map((id) => CORE_FAMILIES[id].name)
+              .join(' or ')} core has noses.`,
+          },
         });
-    if (ball.intermediateDifferentialIn > ball.differentialIn)
+    if (intermediateDifferentialIn > ball.differentialIn)
       ctx.addIssue({
         code: 'custom',
         path: ['intermediateDifferentialIn'],
         message: `must not exceed the total differential (${ball.differentialIn} in)`,
         params: { hint: 'The total differential is high RG less low RG; were the two swapped?' },
       });
-    if (ball.coreShape === 'asymmetric' && ball.intermediateDifferentialIn === 0)
+    if (family && hasMassBias(family) && intermediateDifferentialIn === 0)
       ctx.addIssue({
         code: 'custom',
         path: ['intermediateDifferentialIn'],
-        message: 'must be above 0 in when coreShape is "asymmetric"',
-        params: { hint: 'Give the published mass bias, or set coreShape to "plain" or "lobed".' },
+        message: `must be above 0 in when coreShape is "${family}"`,
+        params: { hint: `Give the published mass bias, or set coreShape to ${quoted(SYMMETRIC)}.` },
       });
-    if (
-      (ball.coreShape === 'plain' || ball.coreShape === 'lobed') &&
-      ball.intermediateDifferentialIn > LEAST_MASS_BIAS_IN
-    )
+    if (family && !hasMassBias(family) && intermediateDifferentialIn > LEAST_MASS_BIAS_IN)
       ctx.addIssue({
         code: 'custom',
         path: ['coreShape'],
-        message: `must be "asymmetric" when the intermediate differential is ${ball.intermediateDifferentialIn} in`,
+        message: `must be ${quoted(CORE_FAMILY_IDS.filter(hasMassBias))} when the intermediate differential is ${intermediateDifferentialIn} in`,
         params: { hint: 'A symmetric core has 0, or nearly 0.' },
       });
   })

@@ -1,20 +1,17 @@
 import { z } from 'zod';
+import { fromKeys } from '../../base/from-keys.js';
+import { capital } from '../text/capital.js';
+import { WISHES, type Wish, wishEnds, wishWords } from './reaction-numbers.js';
 
-const step = (what: string) =>
+const step = (wish: Wish) =>
   z
     .int({ error: 'must be a whole number, 1 to 5' })
     .min(1, 'must be 1 to 5')
     .max(5, 'must be 1 to 5')
-    .meta({ description: what })
+    .meta({ description: `${capital(wishWords(wish).about)}: ${wishEnds(wish)}` })
     .optional();
 
-/** The wanted reaction: three plain wishes of five steps; a wish left out is no wish. */
-export const wantSchema = z
-  .strictObject({
-    hookStart: step('When the hook starts: 1 earliest, 5 latest'),
-    sharpness: step('How the hook looks: 1 smoothest, 5 sharpest'),
-    totalHook: step('How much it hooks: 1 least, 5 most'),
-  })
-  .meta({ title: 'Wanted reaction' });
+/** The wanted reaction: plain wishes of five steps; a wish left out is no wish. */
+export const wantSchema = z.strictObject(fromKeys(WISHES, step)).meta({ title: 'Wanted reaction' });
 
 export type Want = z.infer<typeof wantSchema>;

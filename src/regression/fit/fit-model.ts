@@ -54,12 +54,13 @@ export async function fitModel(run: FitRun): Promise<ModelCard> {
   return fitted.card;
 }
 
+/** The reaction numbers that are noted of a shot. */
+const NOTED = TARGETS.map(({ name, unit, si }) => ({ name, unit, si }));
+
 /** Short name of what is rolled and noted: rows of another design must not be taken for those of this one. */
 const designHash = (): string =>
   createHash('sha256')
-    .update(
-      JSON.stringify([DESIGN, LANE_DESIGN, SHOTS_PER_LANE, PLAYABLE, FEATURES, TARGETS, someFeatures()]),
-    )
+    .update(JSON.stringify([DESIGN, LANE_DESIGN, SHOTS_PER_LANE, PLAYABLE, FEATURES, NOTED, someFeatures()]))
     .digest('hex')
     .slice(0, 8);
 

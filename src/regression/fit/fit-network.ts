@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { MODEL_FILE, type ModelCard } from '../card.js';
 import { FEATURES } from '../features.js';
 import { fingerprint } from '../fingerprint.js';
-import { TARGETS } from '../targets.js';
+import { TARGETS, type TargetId } from '../targets.js';
 import { timesTensor } from '../tensor.js';
 import { appraise, errorsBetween } from './appraise.js';
 import type { Errors } from './errors.js';
@@ -43,14 +43,14 @@ const RATE = 0.004;
  * How much the error of each answer counts, in its deviations. Rougher numbers cannot be learned as far; counted like
  * the others they would be all that the layers work on, and the smooth ones, which can be exact, would stay a third worse.
  */
-const WEIGHTS: Readonly<Record<string, number>> = {
-  'hook start': 2,
-  sharpness: 1.5,
-  'total hook': 6,
-  'entry angle': 4,
-  flare: 4,
-  'breakpoint beyond laydown': 3,
-  'roll start': 0.5,
+const WEIGHTS: Readonly<Record<TargetId, number>> = {
+  hookStartFt: 2,
+  sharpnessDegPerFt: 1.5,
+  totalHookBoards: 6,
+  entryAngleDeg: 4,
+  flareIn: 4,
+  breakpointFromLaydown: 3,
+  rollStartFt: 0.5,
   turns: 2,
 };
 
@@ -95,7 +95,7 @@ export async function fitNetwork(rows: Float32Array, options: FitOptions): Promi
       ),
     },
   ];
-  const weights = TARGETS.map(({ name }) => WEIGHTS[name]);
+  const weights = TARGETS.map(({ id }) => WEIGHTS[id]);
   const training = { epochs, batch: BATCH, rate: RATE, weights, seed };
   const whiteRows = { count: fitted.count, features: white, answers };
   await train(parametersOf(network), whiteRows, training, (done) => options.onProgress?.(done, epochs));

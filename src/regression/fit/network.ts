@@ -15,15 +15,15 @@ export interface Network {
   readonly inputRate: Tensor;
   readonly outputMean: Tensor;
   readonly outputScale: Tensor;
-  readonly hidden: readonly Layer[];
-  readonly linear: Layer;
+  readonly hidden: readonly NetworkLayer[];
+  readonly linear: NetworkLayer;
   readonly sums: Tensor;
   readonly squares: Tensor;
   readonly last: Tensor;
 }
 
 /** `weights` holds one row for each input. */
-export interface Layer {
+export interface NetworkLayer {
   readonly weights: Tensor;
   readonly bias: Tensor;
 }

@@ -1,5 +1,5 @@
 import type { Tensor } from '../tensor.js';
-import { type Bytes, bytes, float, integer, integers, join, message, text } from './protobuf.js';
+import { type Bytes, bytes, float, integer, integers, join, message, textField } from './protobuf.js';
 
 /** One operation of a graph: names of what goes in and comes out. */
 export interface OnnxNode {
@@ -39,42 +39,42 @@ const ATTRIBUTE_INT = 2;
 export const onnxFile = (graph: OnnxGraph): Uint8Array =>
   join([
     integer(1, IR_VERSION),
-    text(2, 'flarewise'),
+    textField(2, 'flarewise'),
     message(7, ...graphFields(graph)),
-    message(8, text(1, ''), integer(2, OPSET)),
-    ...Object.entries(graph.notes).map(([key, value]) => message(14, text(1, key), text(2, value))),
+    message(8, textField(1, ''), integer(2, OPSET)),
+    ...Object.entries(graph.notes).map(([key, value]) => message(14, textField(1, key), textField(2, value))),
   ]);
 
 const graphFields = ({ name, inputs, outputs, constants, nodes }: OnnxGraph): Bytes[] => [
   ...nodes.map((node, i) => message(1, ...nodeFields(node, i))),
-  text(2, name),
+  textField(2, name),
   ...Object.entries(constants).map(([key, tensor]) => message(5, ...tensorFields(key, tensor))),
   ...Object.entries(inputs).map(([key, shape]) => message(11, ...valueFields(key, shape))),
   ...Object.entries(outputs).map(([key, shape]) => message(12, ...valueFields(key, shape))),
 ];
 
 const nodeFields = ({ op, inputs, outputs, integers = {}, floats = {} }: OnnxNode, i: number): Bytes[] => [
-  ...inputs.map((input) => text(1, input)),
-  ...outputs.map((output) => text(2, output)),
-  text(3, `${op.toLowerCase()}-${i + 1}`),
-  text(4, op),
+  ...inputs.map((input) => textField(1, input)),
+  ...outputs.map((output) => textField(2, output)),
+  textField(3, `${op.toLowerCase()}-${i + 1}`),
+  textField(4, op),
   ...Object.entries(floats).map(([key, value]) =>
-    message(5, text(1, key), float(2, value), integer(20, ATTRIBUTE_FLOAT)),
+    message(5, textField(1, key), float(2, value), integer(20, ATTRIBUTE_FLOAT)),
   ),
   ...Object.entries(integers).map(([key, value]) =>
-    message(5, text(1, key), integer(3, value), integer(20, ATTRIBUTE_INT)),
+    message(5, textField(1, key), integer(3, value), integer(20, ATTRIBUTE_INT)),
   ),
 ];
 
 const tensorFields = (name: string, { dims, values }: Tensor): Bytes[] => [
   integers(1, dims),
   integer(2, FLOAT),
-  text(8, name),
+  textField(8, name),
   bytes(9, littleEndian(values)),
 ];
 
 const valueFields = (name: string, shape: Shape): Bytes[] => [
-  text(1, name),
+  textField(1, name),
   message(
     2,
     message(
@@ -82,7 +82,7 @@ const valueFields = (name: string, shape: Shape): Bytes[] => [
       integer(1, FLOAT),
       message(
         2,
-        ...shape.map((size) => message(1, typeof size === 'number' ? integer(1, size) : text(2, size))),
+        ...shape.map((size) => message(1, typeof size === 'number' ? integer(1, size) : textField(2, size))),
       ),
     ),
   ),

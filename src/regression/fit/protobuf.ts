@@ -31,7 +31,7 @@ export function bytes(field: number, content: Bytes): Uint8Array {
   return join([head, content]);
 }
 
-export const text = (field: number, content: string): Uint8Array =>
+export const textField = (field: number, content: string): Uint8Array =>
   bytes(field, new TextEncoder().encode(content));
 
 /** A field that holds a message: its own fields, one after the other. */

@@ -1,5 +1,7 @@
 import { stringify } from 'csv-stringify/sync';
+import { fromKeys } from '../../base/from-keys.js';
 import type { CoachLine } from '../../records/answers/coach-answer.js';
+import { COMPARED_IDS } from '../../records/schemas/reaction-numbers.js';
 import { guardedCell } from '../../records/text/csv-cell.js';
 import { UNITS } from '../text/display-units.js';
 import { coachFaultText } from '../wording/coach-lines.js';
@@ -25,11 +27,7 @@ export const coachCsv = (lines: readonly CoachLine[]): string =>
           score: best.score,
           usualScore: middle.score,
           beatsMiddle: best.beatsMiddle,
-          hookStartFt: best.reaction.hookStartFt,
-          sharpnessDegPerFt: best.reaction.sharpnessDegPerFt,
-          totalHookBoards: best.reaction.totalHookBoards,
-          entryAngleDeg: best.reaction.entryAngleDeg,
-          flareIn: best.reaction.flareIn,
+          ...fromKeys(COMPARED_IDS, (id) => best.reaction[id]),
           says: say(says, UNITS.trade),
         },
       ];
@@ -46,10 +44,6 @@ const HEADS = [
   'score',
   'usualScore',
   'beatsMiddle',
-  'hookStartFt',
-  'sharpnessDegPerFt',
-  'totalHookBoards',
-  'entryAngleDeg',
-  'flareIn',
+  ...COMPARED_IDS,
   'says',
 ];

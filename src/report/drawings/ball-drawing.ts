@@ -1,7 +1,7 @@
-import { ballPoint } from '../../math/ball-point.js';
 import { smallCircle } from '../../math/curves.js';
 import { addScaled, scale, unit, type Vec3 } from '../../math/vec3.js';
 import type { BallFace, RingAnswer } from '../../records/answers/ball-face.js';
+import { tapePoint } from '../../records/answers/tape-point.js';
 import { ballLines } from '../picture/ball-lines.js';
 import { gripView, project, type View } from '../picture/view.js';
 import { measure, type Page } from '../text/page.js';
@@ -108,7 +108,7 @@ function labelPoint({ turn, points }: RingAnswer, { radiusIn }: BallFace, view: 
     return depth < 0 ? 2 - depth : Math.abs(y - wanted);
   };
   return points
-    .map((point) => ballPoint(point, radiusIn))
+    .map((point) => tapePoint(point, radiusIn))
     .reduce((best, u) => (off(u) < off(best) ? u : best));
 }
 
@@ -120,7 +120,7 @@ function layers(face: BallFace, rings: readonly RingAnswer[]): Layer[] {
     { curves: [lines.midline], ascii: '-', isQuiet: true },
     { curves: [lines.centreLine], ascii: '|', isQuiet: true },
     {
-      curves: endsOf(rings).map(({ points }) => points.map((point) => ballPoint(point, face.radiusIn))),
+      curves: endsOf(rings).map(({ points }) => points.map((point) => tapePoint(point, face.radiusIn))),
       ascii: '.',
     },
     { curves: [lines.val], ascii: ':', isDashed: true },

@@ -2,7 +2,7 @@ import { BOARD_COUNT } from '../../base/constants.js';
 import type { Lane } from '../../records/schemas/lane.js';
 import { boardAt } from '../lane/board-at.js';
 import { ARROWS, LENGTH_FT } from '../lane/lane-marks.js';
-import { filmAt } from '../lane/oil-film.js';
+import { drawnFilm } from '../lane/oil-film.js';
 import { type Glyphs, glyphs, type Page } from '../text/page.js';
 import { paragraph } from '../text/section.js';
 import { flow, wrap } from '../text/wrap.js';
@@ -91,9 +91,10 @@ function laneRow(
 ): string {
   const signs = glyphs(page);
   const { quiet, strong } = page.paint;
+  const film = drawnFilm(lane);
   const cells: { text: string; brush: Brush }[] = [{ text: signs.edge, brush: quiet }];
   for (let column = 0; column < BOARD_COUNT; column += 1) {
-    const units = filmAt(lane, ft, BOARD_COUNT - column - 0.5);
+    const units = film(ft, BOARD_COUNT - column - 0.5);
     const text = units >= HEAVY_UNITS ? signs.heavyOil : units >= THIN_UNITS ? signs.thinOil : ' ';
     for (let i = 0; i < perBoard; i += 1) cells.push({ text, brush: quiet });
   }

@@ -1,4 +1,5 @@
-import { arcAngle, arcAround, arcBetween, greatCircle, tangentToward, walk } from '../../math/curves.js';
+import { arcAround, arcBetween, greatCircle, someTangent } from '../../math/curves.js';
+import { arcAngle, walk } from '../../math/sphere.js';
 import { cross, dot, rotateAbout, unit, type Vec3 } from '../../math/vec3.js';
 import type { BallFace } from '../../records/answers/ball-face.js';
 
@@ -32,7 +33,7 @@ const WEDGE_LABEL = 0.36;
 
 /** The lines of a layout on the ball. Angles are taken from the marks, so that a picture shows what was placed. */
 export function ballLines({ pap, pin, marker }: Pick<BallFace, 'pap' | 'pin' | 'marker'>): BallLines {
-  const upTheVal = tangentToward(pap, FINGERS);
+  const upTheVal = someTangent(pap, FINGERS);
   const pole = cross(pap, upTheVal); // of the VAL's great circle
   const foot = unit([0, 1, 2].map((i) => pin[i] - dot(pin, pole) * pole[i]) as unknown as Vec3);
   return {
@@ -42,8 +43,8 @@ export function ballLines({ pap, pin, marker }: Pick<BallFace, 'pap' | 'pin' | '
     pinToPap: arcBetween(pin, pap),
     pinToMarker: arcBetween(pin, marker),
     buffer: arcBetween(pin, foot),
-    drillingAngle: wedge(pin, tangentToward(pin, pap), tangentToward(pin, marker)),
-    valAngle: wedge(pap, upTheVal, tangentToward(pap, pin)),
+    drillingAngle: wedge(pin, someTangent(pin, pap), someTangent(pin, marker)),
+    valAngle: wedge(pap, upTheVal, someTangent(pap, pin)),
   };
 }
 

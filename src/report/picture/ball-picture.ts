@@ -1,7 +1,7 @@
-import { ballPoint } from '../../math/ball-point.js';
 import { smallCircle } from '../../math/curves.js';
 import type { LayoutAnswer } from '../../records/answers/answer.js';
 import type { BallFace, RingAnswer } from '../../records/answers/ball-face.js';
+import { tapePoint } from '../../records/answers/tape-point.js';
 import type { GroupNode, SceneNode, Stroke } from '../scene/scene.js';
 import { circle, type Point, rectangle } from '../scene/shapes.js';
 import { type BallLines, ballLines, hasAngles, type Wedge } from './ball-lines.js';
@@ -79,7 +79,7 @@ function ground({ face, rings }: DrawnBall, lines: BallLines, pen: Pen): GroupNo
       'rings',
       rings.map((ring, i) =>
         pen.curve(
-          ring.points.map((point) => ballPoint(point, face.radiusIn)),
+          ring.points.map((point) => tapePoint(point, face.radiusIn)),
           i === 0 ? LINES.firstRing : LINES.ring,
         ),
       ),

@@ -3,11 +3,11 @@ import { ARROWS, LENGTH_FT, PINS, POCKET_BOARDS } from '../lane/lane-marks.js';
 import type { GroupNode, SceneNode } from '../scene/scene.js';
 import { circle, type Point, polygon, rectangle } from '../scene/shapes.js';
 import type { Units } from '../text/display-units.js';
-import { BOARD, FOUL, GUTTER, LEFT, line, RIGHT, TEXT, TOP } from './lane-frame.js';
-import type { Place } from './paths.js';
+import { BOARD_PT, FOUL, GUTTER, LEFT, line, RIGHT, TEXT, TOP } from './lane-frame.js';
+import type { PointAt } from './paths.js';
 
 /** Everything of the lane itself but its oil. */
-export function laneGround(hand: 'right' | 'left', place: Place, units: Units): GroupNode[] {
+export function laneGround(hand: 'right' | 'left', place: PointAt, units: Units): GroupNode[] {
   const boards = [5, 10, 15, 20, 25, 30, 35];
   const down = scaleLinear([0, LENGTH_FT * units.laneMark.per], [FOUL, TOP]);
   const across = (board: number): number => place(board, 0)[0];
@@ -121,7 +121,7 @@ export function laneGround(hand: 'right' | 'left', place: Place, units: Units): 
 const pins = (): SceneNode[] =>
   PINS.map(({ row, acrossBoards }) => ({
     kind: 'path',
-    d: circle([(LEFT + RIGHT) / 2 + acrossBoards * BOARD, TOP - 9 - 12 * row], 4),
+    d: circle([(LEFT + RIGHT) / 2 + acrossBoards * BOARD_PT, TOP - 9 - 12 * row], 4),
     fill: 'paper',
     stroke: { ink: 'soft', width: 1 },
   }));

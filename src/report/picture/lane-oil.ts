@@ -1,15 +1,16 @@
 import { BOARD_COUNT } from '../../base/constants.js';
 import type { Lane } from '../../records/schemas/lane.js';
 import { FILM_STEPS, filmStep, LENGTH_FT } from '../lane/lane-marks.js';
-import { filmAt } from '../lane/oil-film.js';
+import { drawnFilm } from '../lane/oil-film.js';
 import { type SceneNode, TONES } from '../scene/scene.js';
 import { rectangle } from '../scene/shapes.js';
-import { BOARD, FOOT, FOUL, RIGHT } from './lane-frame.js';
+import { BOARD_PT, FOOT_PT, FOUL, RIGHT } from './lane-frame.js';
 
 /** The film as areas, thicker ones over thinner ones. */
 export function laneOil(lane: Lane): SceneNode[] {
+  const film = drawnFilm(lane);
   const steps = Array.from({ length: LENGTH_FT }, (_, ft) =>
-    Array.from({ length: BOARD_COUNT }, (_, edge) => filmStep(filmAt(lane, ft + 0.5, edge + 0.5))),
+    Array.from({ length: BOARD_COUNT }, (_, edge) => filmStep(film(ft + 0.5, edge + 0.5))),
   );
   return FILM_STEPS.map((_, step) => ({
     kind: 'path',
@@ -19,7 +20,12 @@ export function laneOil(lane: Lane): SceneNode[] {
       .map(runsOf)
       .reduce<Run[]>(stacked, [])
       .map(({ from, to, fromFt, toFt }) =>
-        rectangle(RIGHT - to * BOARD, FOUL - toFt * FOOT, (to - from) * BOARD, (toFt - fromFt) * FOOT),
+        rectangle(
+          RIGHT - to * BOARD_PT,
+          FOUL - toFt * FOOT_PT,
+          (to - from) * BOARD_PT,
+          (toFt - fromFt) * FOOT_PT,
+        ),
       )
       .join(''),
   }));

@@ -8,17 +8,17 @@ import { type Compared, partOf } from './compared.js';
 import { HEIGHT, line, placeOn, TEXT, WIDTH } from './lane-frame.js';
 import { laneGround } from './lane-ground.js';
 import { laneOil } from './lane-oil.js';
-import { type Place, pathsOf } from './paths.js';
+import { type PointAt, pathsOf } from './paths.js';
 
 /** Layouts rolled on a lane. Boards count from the bowler's own side. */
-export interface DrawnLane {
+export interface PicturedLane {
   readonly hand: 'right' | 'left';
   readonly lane: Lane;
   readonly compared: readonly Compared[];
 }
 
 /** The lane from above, pins at the top: oil, boards, arrows, pins, and the paths of all layouts. */
-export function lanePicture({ hand, lane, compared }: DrawnLane, units: Units): Scene {
+export function lanePicture({ hand, lane, compared }: PicturedLane, units: Units): Scene {
   const place = placeOn(hand);
   return {
     width: WIDTH,
@@ -39,7 +39,7 @@ export function lanePicture({ hand, lane, compared }: DrawnLane, units: Units): 
 function phaseNames(
   { sign, layout: { path, reaction } }: Compared,
   hand: 'right' | 'left',
-  place: Place,
+  place: PointAt,
   { lane }: Units,
 ): GroupNode {
   const spans = phaseSpans(reaction, path.at(-1)?.distanceFt ?? 0);

@@ -1,6 +1,6 @@
-import { ballPoint } from '../../math/ball-point.js';
 import type { Vec3 } from '../../math/vec3.js';
 import type { BallFace, RingAnswer } from '../../records/answers/ball-face.js';
+import { tapePoint } from '../../records/answers/tape-point.js';
 import type { BallLines } from './ball-lines.js';
 import type { MarkKind } from './mark-signs.js';
 import { project, type View } from './view.js';
@@ -52,7 +52,7 @@ const ringNames = (rings: readonly RingAnswer[], { radiusIn }: BallFace, view: V
     .map(({ turn, points }) => ({
       text: `ring ${turn}`,
       at: nearest(
-        points.map((point) => ballPoint(point, radiusIn)),
+        points.map((point) => tapePoint(point, radiusIn)),
         view,
         { y: turn === 1 ? -0.3 : -0.15 },
       ),

@@ -6,7 +6,7 @@ import { type Compared, partOf } from './compared.js';
 import { signDisc } from './sign-disc.js';
 
 /** Where a board at a distance lies in a picture. */
-export type Place = (board: number, ft: number) => Point;
+export type PointAt = (board: number, ft: number) => Point;
 
 /** Phases by the texture of their line; the hook is dashed. */
 export const PHASE_STROKES: Readonly<Record<Phase, Omit<Stroke, 'ink'>>> = {
@@ -25,7 +25,7 @@ const SIGNS_FT = [10, 56] as const;
  */
 export function pathsOf(
   compared: readonly Compared[],
-  place: Place,
+  place: PointAt,
   endFt = Number.POSITIVE_INFINITY,
 ): GroupNode[] {
   const ends = compared.map(({ layout }) => Math.min(endFt, layout.path.at(-1)?.distanceFt ?? 0));
@@ -46,7 +46,11 @@ const signFt = (i: number, count: number): number =>
   SIGNS_FT[1] - ((i + 0.5) / count) * (SIGNS_FT[1] - SIGNS_FT[0]);
 
 /** A path as a line for each phase. */
-function pathOf({ sign, ink, layout: { path, reaction } }: Compared, place: Place, endFt: number): GroupNode {
+function pathOf(
+  { sign, ink, layout: { path, reaction } }: Compared,
+  place: PointAt,
+  endFt: number,
+): GroupNode {
   const spans = phaseSpans(reaction, endFt);
   return {
     kind: 'group',

@@ -1,5 +1,6 @@
 import type { CoachBag, CoachFault, CoachLine, CoachPair } from '../../records/answers/coach-answer.js';
-import { LANE_KEYS, reactionCells, reactionHeads } from '../tables/reaction-rows.js';
+import { LANE_IDS } from '../../records/schemas/reaction-numbers.js';
+import { reactionCells, reactionHeads } from '../tables/reaction-rows.js';
 import { percent, points } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
@@ -59,7 +60,7 @@ const pairsTable = (pairs: readonly CoachPair[], page: Page): string[] =>
       { head: 'score' },
       { head: 'usual' },
       { head: 'sure\n%' },
-      ...reactionHeads(LANE_KEYS, page.units),
+      ...reactionHeads(LANE_IDS, page.units),
     ],
     pairs.map(({ ball, best, middle }) => [
       ball,
@@ -67,7 +68,7 @@ const pairsTable = (pairs: readonly CoachPair[], page: Page): string[] =>
       points(best.score),
       points(middle.score),
       percent(best.beatsMiddle),
-      ...reactionCells(best.reaction, LANE_KEYS, page.units),
+      ...reactionCells(best.reaction, LANE_IDS, page.units),
     ]),
     page,
   );

@@ -1,11 +1,12 @@
 import type { RollAnswer } from '../../records/answers/answer.js';
 import type { Lane } from '../../records/schemas/lane.js';
+import { COMPARED_IDS, REACTION_NUMBERS } from '../../records/schemas/reaction-numbers.js';
 import { ballDrawing } from '../drawings/ball-drawing.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
 import { DRILLED_ROWS } from '../tables/drilled-rows.js';
 import { linesTable } from '../tables/lines-table.js';
 import { FEET_APART, pathTable } from '../tables/path-table.js';
-import { REACTION_ROWS } from '../tables/reaction-rows.js';
+import { unitOf } from '../tables/reaction-rows.js';
 import { ringsTable } from '../tables/rings-table.js';
 import { withUnit } from '../text/display-units.js';
 import { boards, decimals } from '../text/figures.js';
@@ -67,22 +68,21 @@ export function rollReport(given: RollAnswer, hand: 'right' | 'left', lane: Lane
 
 function reactionTable({ reaction, drilled }: RollAnswer, page: Page): string[] {
   const { lane, speed, flare, gyration } = page.units;
-  const rows: string[][] = REACTION_ROWS.map(({ key, name, quantity }) => [
-    name,
-    page.units[quantity].show(reaction[key]),
-    page.units[quantity].name,
-  ]);
+  const rows: string[][] = COMPARED_IDS.map((id) => {
+    const { name, show } = unitOf(id, page.units);
+    return [REACTION_NUMBERS[id].compared.row, show(reaction[id]), name];
+  });
   rows.splice(1, 0, [
     'rolls from',
     reaction.rollsBeforePins ? lane.show(reaction.rollStartFt) : 'not before the pins',
     reaction.rollsBeforePins ? lane.name : '',
   ]);
   rows.push(
-    ['board at the pins', boards(reaction.pinsBoard), ''],
-    ['speed at the pins', speed.show(reaction.speedAtPinsMph), speed.name],
-    ['rev rate at the pins', decimals(reaction.revRateAtPinsRpm, 0), 'rpm'],
-    ['turns', decimals(reaction.turns, 1), ''],
-    ['nearest ring to a hole', flare.show(reaction.ringClearanceIn), flare.name],
+    [REACTION_NUMBERS.pinsBoard.name, boards(reaction.pinsBoard), ''],
+    [REACTION_NUMBERS.speedAtPinsMph.name, speed.show(reaction.speedAtPinsMph), speed.name],
+    [REACTION_NUMBERS.revRateAtPinsRpm.name, decimals(reaction.revRateAtPinsRpm, 0), 'rpm'],
+    [REACTION_NUMBERS.turns.name, decimals(reaction.turns, 1), ''],
+    [REACTION_NUMBERS.ringClearanceIn.name, flare.show(reaction.ringClearanceIn), flare.name],
     ...DRILLED_ROWS.map(({ key, name }) => [name, gyration.show(drilled[key]), gyration.name]),
   );
   return table([{ head: '' }, { head: '' }, { head: '', align: 'left' }], rows, page);

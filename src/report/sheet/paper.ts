@@ -5,3 +5,5 @@ export const PAPERS = {
 } as const;
 
 export type Paper = keyof typeof PAPERS;
+
+export const PAPER_NAMES = Object.keys(PAPERS) as readonly Paper[];

@@ -11,7 +11,7 @@ export interface SetType {
 }
 
 /** How text is set: its size and the widths of its letters. */
-export interface Setting {
+export interface TextStyle {
   readonly size: number;
   readonly typeface: Typeface;
 }
@@ -28,7 +28,7 @@ const ROW_GAP = 0.16;
 const RULE = { ink: 'faint', width: 0.3 } as const;
 
 /** A block in a column of this width. */
-export function setBlock({ heading, parts }: Block, width: number, setting: Setting): SetType {
+export function setBlock({ heading, parts }: Block, width: number, setting: TextStyle): SetType {
   const { size } = setting;
   const head: SetType = {
     nodes: [
@@ -63,7 +63,7 @@ export function stack(items: readonly SetType[], gap: number): SetType {
 export function setText(
   text: string,
   width: number,
-  { size, typeface }: Setting,
+  { size, typeface }: TextStyle,
   { weight = 'regular' as Weight, x = 0 } = {},
 ): SetType {
   const lines = linesWithin(typeface.printable(text), width - x, (line) =>
@@ -82,7 +82,7 @@ export function setText(
   };
 }
 
-function setPart(part: BlockPart, width: number, setting: Setting): SetType {
+function setPart(part: BlockPart, width: number, setting: TextStyle): SetType {
   switch (part.kind) {
     case 'text':
       return setText(part.text, width, setting);
@@ -96,7 +96,7 @@ function setPart(part: BlockPart, width: number, setting: Setting): SetType {
   }
 }
 
-function setBullet(text: string, width: number, setting: Setting): SetType {
+function setBullet(text: string, width: number, setting: TextStyle): SetType {
   const { nodes, height } = setText(text, width, setting, { x: BULLET_INDENT * setting.size });
   const dot: SceneNode = {
     kind: 'text',
@@ -113,7 +113,7 @@ function setTable(
   heads: readonly string[],
   rows: readonly (readonly string[])[],
   width: number,
-  setting: Setting,
+  setting: TextStyle,
 ): SetType {
   const { size, typeface } = setting;
   const headSize = 0.88 * size;
@@ -127,7 +127,7 @@ function setTable(
   const lefts = widths.map((_, i) =>
     widths.slice(0, i).reduce((sum, each) => sum + each + CELL_GAP * size, 0),
   );
-  const setRow = (cells: readonly string[], each: Setting): SetType => {
+  const setRow = (cells: readonly string[], each: TextStyle): SetType => {
     const set = cells.map((cell, i) => setText(cell, widths[i] + 0.01, each));
     const height = Math.max(...set.map((cell) => cell.height)) + ROW_GAP * size;
     const rule = {

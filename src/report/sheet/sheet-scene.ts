@@ -8,7 +8,7 @@ import { withPlainText } from '../text/plain-text.js';
 import type { Block } from './blocks.js';
 import { drawnBall, PICTURE_NAMES } from './drawn-ball.js';
 import { PAPERS, type Paper } from './paper.js';
-import { type SetType, type Setting, setBlock, setText, stack } from './set-block.js';
+import { type SetType, setBlock, setText, stack, type TextStyle } from './set-block.js';
 import { type SheetText, sheetText } from './sheet-blocks.js';
 
 /** Unprinted edge, pt: what office printers need. */
@@ -50,7 +50,7 @@ export function sheetScene(given: SheetAnswer, paper: Paper, typeface: Typeface,
   };
 }
 
-function sheetBody(answer: SheetAnswer, words: SheetText, width: number, setting: Setting): SetType {
+function sheetBody(answer: SheetAnswer, words: SheetText, width: number, setting: TextStyle): SetType {
   const { size } = setting;
   const small = { ...setting, size: SMALL * size };
   const gap = 0.8 * size;
@@ -67,7 +67,7 @@ function sheetBody(answer: SheetAnswer, words: SheetText, width: number, setting
 }
 
 /** Layout on the left, whose ball on the right, both notations below. */
-function heading(words: SheetText, width: number, setting: Setting): SetType {
+function heading(words: SheetText, width: number, setting: TextStyle): SetType {
   const { typeface } = setting;
   const title: SetType = {
     nodes: [
@@ -97,7 +97,7 @@ function heading(words: SheetText, width: number, setting: Setting): SetType {
 }
 
 /** The ball from both sides, each with a line below that says which. */
-function pictures(answer: SheetAnswer, width: number, { size, typeface }: Setting): SetType {
+function pictures(answer: SheetAnswer, width: number, { size, typeface }: TextStyle): SetType {
   const column = (width - COLUMN_GAP) / 2;
   const textSize = Math.min(7, 0.85 * size);
   const frame: PictureFrame = {
@@ -129,7 +129,7 @@ function pictures(answer: SheetAnswer, width: number, { size, typeface }: Settin
 }
 
 /** Blocks in reading order, parted between two columns where that makes them least high. */
-function inTwoColumns(blocks: readonly Block[], width: number, setting: Setting, gap: number): SetType {
+function inTwoColumns(blocks: readonly Block[], width: number, setting: TextStyle, gap: number): SetType {
   const column = (width - COLUMN_GAP) / 2;
   const set = blocks.map((block) => setBlock(block, column, setting));
   const partings = set.map(

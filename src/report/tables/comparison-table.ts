@@ -1,9 +1,10 @@
 import type { SimulatedLayout } from '../../records/answers/answer.js';
+import { COMPARED_IDS, REACTION_NUMBERS } from '../../records/schemas/reaction-numbers.js';
 import { band, points } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import { type Grid, gridLines } from '../text/table.js';
 import { DRILLED_ROWS } from './drilled-rows.js';
-import { REACTION_ROWS } from './reaction-rows.js';
+import { unitOf } from './reaction-rows.js';
 
 /** One layout's numbers with their bands, beside those of another; usually the best and the usual middle one. */
 export const comparisonTable = (
@@ -24,13 +25,13 @@ const comparisonGrid = (
     columns: [{ head: '' }, { head: one }, { head: '9 of 10\nworlds' }, { head: other }],
     rows: [
       ['score, of 100', points(best.score), band(best.bands.score, points, page), points(middle.score)],
-      ...REACTION_ROWS.map(({ key, name, quantity }) => {
-        const { name: unit, show } = page.units[quantity];
+      ...COMPARED_IDS.map((id) => {
+        const { name, show } = unitOf(id, page.units);
         return [
-          `${name}, ${unit}`,
-          show(best.reaction[key]),
-          band(best.bands.reaction[key], show, page),
-          show(middle.reaction[key]),
+          `${REACTION_NUMBERS[id].compared.row}, ${name}`,
+          show(best.reaction[id]),
+          band(best.bands.reaction[id], show, page),
+          show(middle.reaction[id]),
         ];
       }),
       ...DRILLED_ROWS.map(({ key, name }) => [

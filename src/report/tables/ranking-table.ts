@@ -1,9 +1,10 @@
 import type { RankedLayout, SimulatedLayout } from '../../records/answers/answer.js';
+import { COMPARED_IDS } from '../../records/schemas/reaction-numbers.js';
 import type { Units } from '../text/display-units.js';
 import { percent, points } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import { type Grid, gridLines } from '../text/table.js';
-import { REACTION_KEYS, reactionCells, reactionHeads } from './reaction-rows.js';
+import { reactionCells, reactionHeads } from './reaction-rows.js';
 
 /** The ranked layouts one below the other, and last the usual middle layout to compare with. */
 export const rankingTable = (
@@ -21,7 +22,7 @@ export const rankingGrid = (
     { head: 'layout' },
     { head: `buffer\n${units.roughTape.name}` },
     { head: 'score' },
-    ...reactionHeads(REACTION_KEYS, units),
+    ...reactionHeads(COMPARED_IDS, units),
     { head: 'sure\n%' },
   ],
   rows: [
@@ -37,5 +38,5 @@ export const rankingGrid = (
 const cells = (layout: SimulatedLayout, units: Units): string[] => [
   units.roughTape.show(layout.pinBufferIn),
   points(layout.score),
-  ...reactionCells(layout.reaction, REACTION_KEYS, units),
+  ...reactionCells(layout.reaction, COMPARED_IDS, units),
 ];

@@ -1,6 +1,6 @@
-import { ballPoint } from '../../math/ball-point.js';
-import { arcAngle } from '../../math/curves.js';
+import { arcAngle } from '../../math/sphere.js';
 import type { RollAnswer } from '../../records/answers/answer.js';
+import { tapePoint } from '../../records/answers/tape-point.js';
 import { USUAL_CIRCUMFERENCE_IN } from '../../records/schemas/ball.js';
 import type { Page } from '../text/page.js';
 import { paragraph } from '../text/section.js';
@@ -41,9 +41,9 @@ export function ringsTable(rings: readonly Ring[], page: Page): string[] {
 
 /** The greatest distance, in, from a point of one ring to the nearest point of another. */
 export function widestGapIn(from: Ring, to: Ring): number {
-  const others = from.points.map((point) => ballPoint(point, RADIUS_IN));
+  const others = from.points.map((point) => tapePoint(point, RADIUS_IN));
   const gaps = to.points.map((point) => {
-    const u_B = ballPoint(point, RADIUS_IN);
+    const u_B = tapePoint(point, RADIUS_IN);
     return Math.min(...others.map((other_B) => arcAngle(u_B, other_B)));
   });
   return RADIUS_IN * Math.max(0, ...gaps.filter(Number.isFinite));

@@ -1,18 +1,25 @@
 import type { SharesAnswer } from '../../records/answers/answer.js';
+import { REACTION_NUMBERS, SHARED_IDS } from '../../records/schemas/reaction-numbers.js';
 import type { Quantity, Units } from '../text/display-units.js';
 import { signed } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import { type Grid, gridLines } from '../text/table.js';
 
+interface ShareRow {
+  readonly key: Exclude<keyof SharesAnswer, 'score'>;
+  readonly name: string;
+  readonly quantity: Quantity;
+}
+
 /** The numbers whose changes are shared out, after the score. */
-export const SHARE_ROWS = [
-  { key: 'hookStartFt', name: 'hook starts', quantity: 'lane' },
-  { key: 'sharpnessDegPerFt', name: 'sharpness', quantity: 'sharpness' },
-  { key: 'totalHookBoards', name: 'total hook', quantity: 'boards' },
-  { key: 'flareIn', name: 'flare', quantity: 'flare' },
+export const SHARE_ROWS: readonly ShareRow[] = [
+  ...SHARED_IDS.map((key) => {
+    const { row, quantity } = REACTION_NUMBERS[key].compared;
+    return { key, name: row, quantity };
+  }),
   { key: 'differentialIn', name: 'total differential', quantity: 'gyration' },
   { key: 'intermediateDifferentialIn', name: 'intermediate diff.', quantity: 'gyration' },
-] as const satisfies readonly { key: keyof SharesAnswer; name: string; quantity: Quantity }[];
+];
 
 /** How much of each difference from a reference comes from which of the three layout numbers. */
 export const sharesTable = (shares: SharesAnswer, page: Page, head = 'against the\nusual layout'): string[] =>

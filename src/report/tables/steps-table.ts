@@ -1,4 +1,5 @@
 import type { StepEffect } from '../../records/answers/answer.js';
+import { SHARED_IDS } from '../../records/schemas/reaction-numbers.js';
 import type { Units } from '../text/display-units.js';
 import { signed } from '../text/figures.js';
 import type { Page } from '../text/page.js';
@@ -6,17 +7,15 @@ import { type Grid, gridLines } from '../text/table.js';
 import { say } from '../wording/say.js';
 import { changeCells, reactionHeads } from './reaction-rows.js';
 
-const STEP_KEYS = ['hookStartFt', 'sharpnessDegPerFt', 'totalHookBoards', 'flareIn'] as const;
-
 /** What one step more or less in each layout number would change. */
 export const stepsTable = (steps: readonly StepEffect[], page: Page): string[] =>
   gridLines(stepsGrid(steps, page.units), page);
 
 export const stepsGrid = (steps: readonly StepEffect[], units: Units): Grid => ({
-  columns: [{ head: 'one step' }, { head: 'score\npoints' }, ...reactionHeads(STEP_KEYS, units)],
+  columns: [{ head: 'one step' }, { head: 'score\npoints' }, ...reactionHeads(SHARED_IDS, units)],
   rows: steps.map((step) => [
     say(step.change, units),
     signed(step.score, 0),
-    ...changeCells(step, STEP_KEYS, units),
+    ...changeCells(step, SHARED_IDS, units),
   ]),
 });

@@ -1,29 +1,9 @@
 import type { ReactionAnswer, TargetAnswer } from '../../records/answers/answer.js';
+import { NUMBER_OF_WISH, REACTION_NUMBERS, wishWords } from '../../records/schemas/reaction-numbers.js';
 import { band } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import { type Grid, gridLines } from '../text/table.js';
-
-/** How each wish is worded, and the reaction number that answers it. */
-export const WISHES = {
-  hookStart: {
-    name: 'hook starts',
-    key: 'hookStartFt',
-    quantity: 'lane',
-    steps: ['earliest', 'early', 'middle', 'late', 'latest'],
-  },
-  sharpness: {
-    name: 'sharpness',
-    key: 'sharpnessDegPerFt',
-    quantity: 'sharpness',
-    steps: ['smoothest', 'smooth', 'middle', 'sharp', 'sharpest'],
-  },
-  totalHook: {
-    name: 'total hook',
-    key: 'totalHookBoards',
-    quantity: 'boards',
-    steps: ['least', 'little', 'middle', 'much', 'most'],
-  },
-} as const;
+import { unitOf } from './reaction-rows.js';
 
 /** What was asked for, what number that is for this bowler and ball, and what a layout gives. */
 export const wishesTable = (
@@ -47,13 +27,13 @@ export const wishesGrid = (
     { head: 'layouts\ncan give' },
   ],
   rows: targets.map(({ wish, step, value, attainable }) => {
-    const { name, key, quantity, steps } = WISHES[wish];
-    const { name: unit, show } = page.units[quantity];
+    const id = NUMBER_OF_WISH[wish];
+    const { name, show } = unitOf(id, page.units);
     return [
-      `${name}, ${unit}`,
-      `${steps[step - 1]} (${step})`,
+      `${REACTION_NUMBERS[id].compared.row}, ${name}`,
+      `${wishWords(wish).steps[step - 1]} (${step})`,
       show(value),
-      show(reaction[key]),
+      show(reaction[id]),
       band(attainable, show, page),
     ];
   }),

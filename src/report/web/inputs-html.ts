@@ -1,4 +1,5 @@
 import type { RecommendAnswer } from '../../records/answers/answer.js';
+import { NUMBER_OF_WISH, REACTION_NUMBERS, WISHES } from '../../records/schemas/reaction-numbers.js';
 import { escapeXml } from '../scene/escape-xml.js';
 import { type Units, withUnit } from '../text/display-units.js';
 import { decimals } from '../text/figures.js';
@@ -23,13 +24,9 @@ function chiefRows({ bowler, ball, lane, want }: Inputs, units: Units): string[]
       ? 'a core of its own'
       : `RG ${withUnit(ball.rgIn, gyration)}, differential ${withUnit(ball.differentialIn, gyration)}, ` +
         `intermediate differential ${withUnit(ball.intermediateDifferentialIn, gyration)}`;
-  const wishes = (
-    [
-      ['hook start', want.hookStart],
-      ['sharpness', want.sharpness],
-      ['total hook', want.totalHook],
-    ] as const
-  ).flatMap(([name, step]) => (step === undefined ? [] : [`${name} ${step} of 5`]));
+  const wishes = WISHES.flatMap((wish) =>
+    want[wish] === undefined ? [] : [`${REACTION_NUMBERS[NUMBER_OF_WISH[wish]].name} ${want[wish]} of 5`],
+  );
   return [
     ['bowler', `${bowler.name}${bowler.note ? `. ${bowler.note}` : ''}`],
     ['hand', `${bowler.hand}${bowler.thumbHole ? '' : ', no thumb hole'}`],

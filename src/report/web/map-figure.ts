@@ -1,8 +1,9 @@
 import type { DrilledMap } from '../../records/answers/page-facts.js';
+import { capital } from '../../records/text/capital.js';
 import type { Compared } from '../picture/compared.js';
 import { mapPicture } from '../picture/map-picture.js';
 import { DRILLED_ROWS } from '../tables/drilled-rows.js';
-import { angle, band, capital } from '../text/figures.js';
+import { angle, band } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import type { Grid } from '../text/table.js';
 import { figureHtml, smallPictures } from './figure-html.js';

@@ -1,8 +1,9 @@
 import type { Band, SharesAnswer, SimulatedLayout } from '../../records/answers/answer.js';
+import { capital } from '../../records/text/capital.js';
 import { SHARE_NAMES, type SharedChange, sharesPicture } from '../picture/shares-picture.js';
 import { SHARE_ROWS } from '../tables/shares-table.js';
 import type { Units } from '../text/display-units.js';
-import { capital, points, signed } from '../text/figures.js';
+import { points, signed } from '../text/figures.js';
 import type { Grid } from '../text/table.js';
 import { figureHtml, smallPictures } from './figure-html.js';
 import { gridHtml } from './table-html.js';

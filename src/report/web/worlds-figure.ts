@@ -1,9 +1,15 @@
 import type { TargetAnswer } from '../../records/answers/answer.js';
+import {
+  COMPARED_IDS,
+  type ComparedId,
+  NUMBER_OF_WISH,
+  REACTION_NUMBERS,
+} from '../../records/schemas/reaction-numbers.js';
+import { capital } from '../../records/text/capital.js';
 import type { Compared } from '../picture/compared.js';
 import { type WorldsNumber, worldsPicture } from '../picture/worlds-picture.js';
-import { REACTION_ROWS } from '../tables/reaction-rows.js';
-import { WISHES } from '../tables/wishes-table.js';
-import { band, capital, points } from '../text/figures.js';
+import { unitOf } from '../tables/reaction-rows.js';
+import { band, points } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import type { Grid } from '../text/table.js';
 import { figureHtml, smallPictures } from './figure-html.js';
@@ -27,8 +33,8 @@ export function worldsFigure(
 }
 
 function worldsNumbers(targets: readonly TargetAnswer[], { units }: Page): WorldsNumber[] {
-  const targetOf = (key: string): number | null =>
-    targets.find(({ wish }) => WISHES[wish].key === key)?.value ?? null;
+  const targetOf = (id: ComparedId): number | null =>
+    targets.find(({ wish }) => NUMBER_OF_WISH[wish] === id)?.value ?? null;
   return [
     {
       key: 'score',
@@ -38,16 +44,17 @@ function worldsNumbers(targets: readonly TargetAnswer[], { units }: Page): World
       show: points,
       target: null,
     },
-    ...REACTION_ROWS.map(
-      ({ key, name, quantity }): WorldsNumber => ({
-        key,
-        title: `${capital(name)}, ${units[quantity].name}`,
-        nominalOf: ({ reaction }) => reaction[key],
-        bandOf: ({ bands }) => bands.reaction[key],
-        show: units[quantity].show,
-        target: targetOf(key),
-      }),
-    ),
+    ...COMPARED_IDS.map((id): WorldsNumber => {
+      const { name, show } = unitOf(id, units);
+      return {
+        key: id,
+        title: `${capital(REACTION_NUMBERS[id].compared.row)}, ${name}`,
+        nominalOf: ({ reaction }) => reaction[id],
+        bandOf: ({ bands }) => bands.reaction[id],
+        show,
+        target: targetOf(id),
+      };
+    }),
   ];
 }
 

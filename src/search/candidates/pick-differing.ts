@@ -4,7 +4,7 @@ import type { LayoutNumbers } from '../../records/text/layout-text.js';
 const APART = { pinToPapIn: 0.75, drillingAngleDeg: 25, valAngleDeg: 15 };
 
 /** How far two layouts lie apart; from 1 on they count as different choices. */
-export const apart = (a: LayoutNumbers, b: LayoutNumbers): number =>
+export const layoutsApart = (a: LayoutNumbers, b: LayoutNumbers): number =>
   Math.hypot(
     (a.pinToPapIn - b.pinToPapIn) / APART.pinToPapIn,
     (a.drillingAngleDeg - b.drillingAngleDeg) / APART.drillingAngleDeg,
@@ -20,7 +20,7 @@ export function pickDiffering<T extends { readonly layout: LayoutNumbers }>(
   const picked: T[] = [];
   for (const row of list) {
     if (picked.length === count) break;
-    if (picked.every(({ layout }) => apart(row.layout, layout) >= least)) picked.push(row);
+    if (picked.every(({ layout }) => layoutsApart(row.layout, layout) >= least)) picked.push(row);
   }
   return picked;
 }

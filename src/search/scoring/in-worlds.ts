@@ -1,8 +1,9 @@
 import { quantileSorted } from 'simple-statistics';
 import type { Band } from '../../records/answers/answer.js';
 import { TWENTIETHS } from '../../records/answers/simulated-layout.js';
+import { type Reached, wishedNumber } from '../../simulate/readings.js';
 import type { Outcome } from '../../simulate/simulator.js';
-import { type Reached, type Target, WISHES } from './target.js';
+import type { Target } from './target.js';
 
 /** What one layout does over all worlds but the nominal. */
 export interface InWorlds {
@@ -19,7 +20,7 @@ export const shiftTargets = (
 ): readonly Target[] =>
   here.shot === 'pins' && nominal.shot === 'pins'
     ? targets.map((target) => {
-        const luck = WISHES[target.wish](here) - WISHES[target.wish](nominal);
+        const luck = wishedNumber(target.wish, here) - wishedNumber(target.wish, nominal);
         return { ...target, value: target.value + luck };
       })
     : targets;

@@ -1,6 +1,6 @@
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
-import { apart } from '../candidates/pick-differing.js';
+import { layoutsApart } from '../candidates/pick-differing.js';
 
 /** A value known at a layout, but for luck. */
 export interface KnownValue {
@@ -10,7 +10,7 @@ export interface KnownValue {
   readonly variance: number;
 }
 
-/** Distance, in `apart`, over which what a layout does is alike. */
+/** Distance, in `layoutsApart`, over which what a layout does is alike. */
 const REACH = 1;
 
 /** Share of the values' variance that does not hang together even between neighbours. */
@@ -29,7 +29,7 @@ export function krige(known: readonly KnownValue[]): (layout: LayoutNumbers) => 
   const spread = known.reduce((sum, { value }) => sum + (value - mean) ** 2, 0) / known.length;
   const rough = ROUGHNESS * spread + Number.EPSILON;
   const between = (a: LayoutNumbers, b: LayoutNumbers): number =>
-    spread * Math.exp(-(apart(a, b) ** 2) / (2 * REACH ** 2));
+    spread * Math.exp(-(layoutsApart(a, b) ** 2) / (2 * REACH ** 2));
   const covariance = new Matrix(
     known.map((a, i) =>
       known.map((b, j) => between(a.layout, b.layout) + (i === j ? a.variance + rough : 0)),

@@ -1,5 +1,6 @@
 import { DEGREE, from } from '../../base/units.js';
-import { type Reached, type Target, WISHES } from './target.js';
+import { type Reached, wishedNumber } from '../../simulate/readings.js';
+import type { Target } from './target.js';
 
 /** Entry angles that carry best (secondary, USBC pin-carry work: 4–6° at board 17–18). */
 export const BEST_ENTRY_DEG = { least: 4, most: 6 };
@@ -33,7 +34,7 @@ export function score(outcome: Reached, targets: readonly Target[]): number {
 export function wishMiss(outcome: Reached, { wish, step, value, low, high }: Target): number {
   const range = high - low;
   if (!(range > 0)) return 0;
-  const off = (WISHES[wish](outcome) - value) / range;
+  const off = (wishedNumber(wish, outcome) - value) / range;
   if (step === 1) return Math.max(0, off);
   if (step === 5) return Math.min(0, off);
   return off;

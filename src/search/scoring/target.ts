@@ -1,30 +1,8 @@
 import { quantileSorted } from 'simple-statistics';
-import type { Reaction } from '../../motion/reaction/reaction.js';
-import type { WishReading } from '../../records/answers/statements/params.js';
+import { WISHES, type Wish } from '../../records/schemas/reaction-numbers.js';
 import type { Want } from '../../records/schemas/want.js';
+import { wishedNumber } from '../../simulate/readings.js';
 import type { Outcome } from '../../simulate/simulator.js';
-
-/** As much of an outcome as a score looks at, whichever engine it came from. */
-export interface Reached {
-  readonly shot: Outcome['shot'];
-  readonly reaction: Pick<Reaction, 'hookStart' | 'sharpness' | 'totalHook' | 'entryAngle'>;
-}
-
-/** The three wishes, and the reaction number each one is about. */
-export const WISHES = {
-  hookStart: (o: Reached): number => o.reaction.hookStart,
-  sharpness: (o: Reached): number => o.reaction.sharpness,
-  totalHook: (o: Reached): number => o.reaction.totalHook,
-} as const;
-
-export type Wish = keyof typeof WISHES;
-
-/** The reaction number of an answer that each wish is about. */
-export const READING_OF: Readonly<Record<Wish, WishReading>> = {
-  hookStart: 'hookStartFt',
-  sharpness: 'sharpnessDegPerFt',
-  totalHook: 'totalHookBoards',
-};
 
 /** What a wish aims for, in the reaction number's SI unit. */
 export interface Target {
@@ -45,10 +23,10 @@ const QUANTILE_OF_STEP = [0.02, 0.25, 0.5, 0.75, 0.98] as const;
  * @param attainable  outcomes of a grid over all allowed layouts, at least one
  */
 export function targetsOf(want: Want, attainable: readonly Outcome[]): readonly Target[] {
-  return (Object.keys(WISHES) as Wish[]).flatMap((wish) => {
+  return WISHES.flatMap((wish) => {
     const step = want[wish];
     if (step === undefined) return [];
-    const sorted = attainable.map(WISHES[wish]).sort((a, b) => a - b);
+    const sorted = attainable.map((outcome) => wishedNumber(wish, outcome)).sort((a, b) => a - b);
     const quantile = (p: number): number => quantileSorted(sorted, p);
     return [
       { wish, step, value: quantile(QUANTILE_OF_STEP[step - 1]), low: quantile(0.02), high: quantile(0.98) },

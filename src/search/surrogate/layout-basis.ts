@@ -7,7 +7,7 @@ import type { Vec3 } from '../../math/vec3.js';
  * What a layout does to a ball is smooth in the two directions it sets, to the pin and toward the marker: turning a
  * core's tensor is exactly of second degree in them, and what the holes take away hardly more.
  */
-export const BASIS = 28; // a multiple of four: see `applyFit`
+export const BASIS_SIZE = 28; // a multiple of four: see `applyFit`
 
 /** Writes a layout's products of up to two components of those directions, 1 included. */
 export function writeLayoutBasis(out: Float64Array, at: number, layout: Layout, pap_B: Vec3): void {
@@ -19,8 +19,8 @@ export function writeLayoutBasis(out: Float64Array, at: number, layout: Layout, 
 
 /** The basis of several layouts, row by row. */
 export function layoutBasis(layouts: readonly Layout[], pap_B: Vec3): Float64Array {
-  const out = new Float64Array(BASIS * layouts.length);
-  for (const [i, layout] of layouts.entries()) writeLayoutBasis(out, BASIS * i, layout, pap_B);
+  const out = new Float64Array(BASIS_SIZE * layouts.length);
+  for (const [i, layout] of layouts.entries()) writeLayoutBasis(out, BASIS_SIZE * i, layout, pap_B);
   return out;
 }
 
@@ -31,8 +31,8 @@ export function layoutBasis(layouts: readonly Layout[], pap_B: Vec3): Float64Arr
  * @returns values, `depth` a layout, row by row ↦ weights, one row a product
  */
 export function layoutFit(basis: Float64Array): (values: Float64Array, depth: number) => Float64Array {
-  const count = basis.length / BASIS;
-  const inverse = pseudoInverse(Matrix.from1DArray(count, BASIS, Array.from(basis)));
+  const count = basis.length / BASIS_SIZE;
+  const inverse = pseudoInverse(Matrix.from1DArray(count, BASIS_SIZE, Array.from(basis)));
   return (values, depth) =>
     Float64Array.from(inverse.mmul(Matrix.from1DArray(count, depth, Array.from(values))).to1DArray());
 }
@@ -46,13 +46,13 @@ export function applyFit(
   weights: Float64Array,
   depth: number,
 ): void {
-  const from = BASIS * row;
+  const from = BASIS_SIZE * row;
   for (let j = 0; j < depth; j++) {
     let a = 0; // four sums side by side do not wait for one another
     let b = 0;
     let c = 0;
     let d = 0;
-    for (let k = 0; k < BASIS; k += 4) {
+    for (let k = 0; k < BASIS_SIZE; k += 4) {
       const weight = depth * k + j;
       a += basis[from + k] * weights[weight];
       b += basis[from + k + 1] * weights[weight + depth];

@@ -6,12 +6,13 @@ import type { ModelCard } from '../../regression/card.js';
 import { shareInRange } from '../../regression/in-range.js';
 import type { ReactionModel } from '../../regression/reaction-model.js';
 import { type Trial, worldOf } from '../../simulate/evaluator.js';
+import type { Reached } from '../../simulate/readings.js';
 import type { Setting } from '../../simulate/setting.js';
 import { simulator } from '../../simulate/simulator.js';
 import type { NominalShot } from '../candidates/nominal-shots.js';
 import { shiftTargets } from '../scoring/in-worlds.js';
 import { score } from '../scoring/score.js';
-import type { Reached, Target } from '../scoring/target.js';
+import type { Target } from '../scoring/target.js';
 import { featuresOf, type Known, surrogate } from './surrogate.js';
 
 /** Scores layouts of one problem in its worlds by the fitted regression. */

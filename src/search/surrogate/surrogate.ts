@@ -3,13 +3,13 @@ import type { Layout } from '../../layout/layout.js';
 import type { ModelCard } from '../../regression/card.js';
 import { FEATURES, writeFeatures } from '../../regression/features.js';
 import type { ReactionModel, Tuning } from '../../regression/reaction-model.js';
-import { TARGETS } from '../../regression/targets.js';
+import { TARGETS, type TargetId } from '../../regression/targets.js';
 import type { Tensor } from '../../regression/tensor.js';
 import { tune } from '../../regression/tune.js';
+import type { Reached } from '../../simulate/readings.js';
 import type { ShotProblem } from '../../simulate/shot-problem.js';
 import { type Outcome, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
 import type { World } from '../../simulate/world.js';
-import type { Reached } from '../scoring/target.js';
 import { layoutBasis } from './layout-basis.js';
 import { fitAngles, type WorldRows, worldRows } from './world-rows.js';
 
@@ -159,9 +159,9 @@ const LOGISTIC = 1.702;
 const chanceWithin = (widestX: number, error: number): number =>
   1 / (1 + Math.exp((LOGISTIC * (widestX - LANE_WIDTH / 2)) / error));
 
-const indexOf = (name: string): number => TARGETS.findIndex((target) => target.name === name);
-const HOOK_START = indexOf('hook start');
-const SHARPNESS = indexOf('sharpness');
-const TOTAL_HOOK = indexOf('total hook');
-const ENTRY_ANGLE = indexOf('entry angle');
-const BREAKPOINT = indexOf('breakpoint beyond laydown');
+const indexOf = (id: TargetId): number => TARGETS.findIndex((target) => target.id === id);
+const HOOK_START = indexOf('hookStartFt');
+const SHARPNESS = indexOf('sharpnessDegPerFt');
+const TOTAL_HOOK = indexOf('totalHookBoards');
+const ENTRY_ANGLE = indexOf('entryAngleDeg');
+const BREAKPOINT = indexOf('breakpointFromLaydown');

@@ -15,7 +15,7 @@ import {
 import { asMade } from '../../simulate/made-ball.js';
 import { markedLayout, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
 import { NOMINAL_WORLD, type World } from '../../simulate/world.js';
-import { applyFit, BASIS, layoutBasis, layoutFit } from './layout-basis.js';
+import { applyFit, BASIS_SIZE, layoutBasis, layoutFit } from './layout-basis.js';
 
 /** Layouts, and the launch angle (rad) of each one's own line. */
 export interface Fielded {
@@ -149,7 +149,7 @@ export function fitAngles(
     Float64Array.from(known, ({ angle }) => angle),
     1,
   );
-  const angles = new Float64Array(basis.length / BASIS);
+  const angles = new Float64Array(basis.length / BASIS_SIZE);
   for (let i = 0; i < angles.length; i++) applyFit(angles, i, basis, i, weights, 1);
   return angles;
 }

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { faceAnswer } from '../../../src/answer/parts/face-answer.js';
 import { tapePlan } from '../../../src/answer/parts/tape-plan.js';
 import { DEGREE, from, INCH, to } from '../../../src/base/units.js';
-import { papDirection } from '../../../src/layout/placement.js';
+import { ballPoint } from '../../../src/math/ball-point.js';
 import { cross, dot, type Vec3 } from '../../../src/math/vec3.js';
 import { type BallProblem, ballProblem } from '../../../src/prepare/ball-problem.js';
 import type { TapeStep } from '../../../src/records/answers/sheet-answer.js';
@@ -29,7 +29,7 @@ function planOf(bowler: Bowler, ballRecord: typeof plainBall | typeof asymmetric
     [face.markerName, face.marker],
     ['PAP', face.pap],
     ['grip centre', [0, 0, 1]],
-    ['VAL on the midline', papDirection(bowler.pap.overIn / face.radiusIn, 0)],
+    ['VAL on the midline', ballPoint(bowler.pap.overIn / face.radiusIn, 0)],
     ...face.holes.map((hole) => [`${hole.name} hole`, hole.at] as [string, Vec3]),
   ]);
   return { plan: tapePlan(layout, bowler, ball), places, radiusIn: face.radiusIn, layout };
@@ -228,7 +228,7 @@ function marked({ pinToCgIn, ...ball }: typeof plainBall, bowler: Bowler) {
   const { published, pinToMarker } = readyBall((ball as { coreShape?: string }).coreShape === 'asymmetric');
   const arc = (inches: number): number => from(inches, INCH) / published.radius;
   return {
-    pap_B: papDirection(arc(bowler.pap.overIn), arc(bowler.pap.upIn)),
+    pap_B: ballPoint(arc(bowler.pap.overIn), arc(bowler.pap.upIn)),
     pinToMarker: pinToMarker === Math.PI / 2 ? pinToMarker : arc(pinToCgIn as number),
   };
 }

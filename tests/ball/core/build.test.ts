@@ -9,7 +9,6 @@ import {
 } from '../../../src/ball/core/build.js';
 import { buildDrawer } from '../../../src/ball/core/draw-build.js';
 import { fitEnsemble } from '../../../src/ball/core/ensemble.js';
-import type { CoreFamily } from '../../../src/ball/core/published.js';
 import { misfitOfBuild } from '../../../src/ball/core/solve-core.js';
 import { driller } from '../../../src/ball/drill/drill.js';
 import { inertiaNumbers } from '../../../src/ball/drill/drilled-numbers.js';
@@ -17,6 +16,7 @@ import { excavate } from '../../../src/ball/drill/excavation.js';
 import { RANKING_RAYS } from '../../../src/ball/drill/ray-rule.js';
 import { from, POUND } from '../../../src/base/units.js';
 import { placeLayout } from '../../../src/layout/placement.js';
+import type { CoreFamily } from '../../../src/records/schemas/core-families.js';
 import { within } from '../../support/arbitraries.js';
 import { layoutOf, PAP_B, publishedBall, RADIUS, USUAL_BALLS, usualHoles } from '../../support/balls.js';
 import { expectNear } from '../../support/expect-near.js';

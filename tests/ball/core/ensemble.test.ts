@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { bodiesAt, fitEnsemble } from '../../../src/ball/core/ensemble.js';
-import type { CoreFamily } from '../../../src/ball/core/published.js';
 import type { BallBody } from '../../../src/ball/drill/ball-body.js';
 import { driller } from '../../../src/ball/drill/drill.js';
 import { inertiaNumbers } from '../../../src/ball/drill/drilled-numbers.js';
 import { excavate } from '../../../src/ball/drill/excavation.js';
 import { RANKING_RAYS } from '../../../src/ball/drill/ray-rule.js';
 import { placeLayout } from '../../../src/layout/placement.js';
+import type { CoreFamily } from '../../../src/records/schemas/core-families.js';
 import { rejectionEnsemble } from '../../oracles/rejection-ensemble.js';
 import {
   EDGE_BALLS,

@@ -1,6 +1,5 @@
 import { quantileSorted } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
-import type { CoreFamily } from '../../../src/ball/core/published.js';
 import { driller } from '../../../src/ball/drill/drill.js';
 import { inertiaNumbers } from '../../../src/ball/drill/drilled-numbers.js';
 import { excavate } from '../../../src/ball/drill/excavation.js';
@@ -13,6 +12,7 @@ import {
 } from '../../../src/ball/drill/ray-rule.js';
 import { INCH, to } from '../../../src/base/units.js';
 import { placeLayout } from '../../../src/layout/placement.js';
+import type { CoreFamily } from '../../../src/records/schemas/core-families.js';
 import { fittedBodies, layoutOf, PAP_B, RADIUS, usualHoles } from '../../support/balls.js';
 import { expectNear } from '../../support/expect-near.js';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { DEGREE, INCH } from '../../../src/base/units.js';
-import { papDirection } from '../../../src/layout/placement.js';
+import { ballPoint } from '../../../src/math/ball-point.js';
 import { mulVec, transpose } from '../../../src/math/mat3.js';
 import { cross, dot, scale, type Vec3 } from '../../../src/math/vec3.js';
 import { type Release, releaseAxis, releaseOrientation } from '../../../src/motion/shot/release.js';
@@ -12,7 +12,7 @@ const release: Release = {
   spin: 34,
   axisTilt: 13 * DEGREE,
   axisRotation: 45 * DEGREE,
-  pap_B: papDirection((5 * INCH) / radius, (0.5 * INCH) / radius),
+  pap_B: ballPoint((5 * INCH) / radius, (0.5 * INCH) / radius),
 };
 const R_WB = releaseOrientation(release);
 const inLane = (u_B: Vec3): Vec3 => mulVec(R_WB, u_B);

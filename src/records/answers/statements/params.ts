@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { WISHED_IDS } from '../../schemas/reaction-numbers.js';
 
 /* What params of statements are made of. */
 
@@ -8,7 +9,7 @@ export const n = z.number();
 export const range = z.strictObject({ least: n, most: n });
 
 /** A reaction number that a wish is about; its name carries its unit. */
-export const wishReading = z.enum(['hookStartFt', 'sharpnessDegPerFt', 'totalHookBoards']);
+export const wishReading = z.enum(WISHED_IDS);
 
 export type WishReading = z.infer<typeof wishReading>;
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { StatementOf } from '../../../base/statement.js';
+import { COMPARED_IDS } from '../../schemas/reaction-numbers.js';
 import { n } from './params.js';
 import { statementSchema, type TopicOf } from './statement-schema.js';
 
@@ -10,7 +11,7 @@ const found = {
   from: n,
   to: n,
   /** The reaction number that grows, by the belief. */
-  reading: z.enum(['hookStartFt', 'sharpnessDegPerFt', 'totalHookBoards', 'entryAngleDeg', 'flareIn']),
+  reading: z.enum(COMPARED_IDS),
   change: n.meta({ description: 'In the nominal world.' }),
   holdsIn: n.meta({ description: 'Share of the worlds in which the belief holds.' }),
   worlds: n,

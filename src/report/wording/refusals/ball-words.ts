@@ -3,6 +3,7 @@ import type {
   PublishedField,
   PublishedNumber,
 } from '../../../records/refusals/ball-refusals.js';
+import { CORE_FAMILIES, type CoreFamily } from '../../../records/schemas/core-families.js';
 import type { Quantity, Units } from '../../text/display-units.js';
 import { amount } from './amount.js';
 import type { RefusalWords } from './refusal-words.js';
@@ -23,7 +24,7 @@ const IF_RIGHT = 'If all numbers are as published, this ball is built in a way t
 export const BALL_WORDS: RefusalWords<BallRefusals> = {
   'no-such-core': ({ given, families, why, densestGcc, remedies }, units) => ({
     field: `ball.${given.field}`,
-    rule: `must go with the ball's other numbers in ${families[0] === 'asymmetric' ? 'an' : 'a'} ${families.join(' or ')} core`,
+    rule: `must go with the ball's other numbers in ${nameFamilies(families)} core`,
     got: `${amount(given.value, units[FIELDS[given.field].quantity])}, with which ${wordMisfit(why, densestGcc)}`,
     hint: `${wordRemedies(remedies, units)} ${IF_RIGHT}`,
   }),
@@ -60,3 +61,7 @@ function wordRemedies(remedies: readonly PublishedNumber[], units: Units): strin
     ? `${nearest} The ${FIELDS[first.field].name} has the least to change: look there for a slip first.`
     : nearest;
 }
+
+/** `a plain or lobed`: stands before `core`. */
+const nameFamilies = ([first, ...others]: readonly CoreFamily[]): string =>
+  [CORE_FAMILIES[first].name, ...others].join(' or ');

@@ -1,6 +1,6 @@
 import type { LegalityFindings } from '../../../records/answers/statements/legality-findings.js';
+import { capital } from '../../../records/text/capital.js';
 import { givenWithUnit, withUnit } from '../../text/display-units.js';
-import { capital } from '../../text/figures.js';
 import type { Wording } from './wording.js';
 
 /** What rules and shop find in a drilled ball, as sentences. */

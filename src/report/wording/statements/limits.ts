@@ -1,21 +1,21 @@
 import type { Limits } from '../../../records/answers/statements/limits.js';
+import { REACTION_NUMBERS } from '../../../records/schemas/reaction-numbers.js';
 import { withUnit } from '../../text/display-units.js';
 import { percent } from '../../text/figures.js';
 import { OBJECTIONS } from './objections.js';
-import { READING_NAMES } from './reading-names.js';
 import { sayIn } from './say-in.js';
 import type { Wording } from './wording.js';
 
 /** What holds a result back, as sentences. */
 export const LIMITS: Wording<Limits> = {
   'layout-moves-little': ({ reading, low, high, spread }, units) => {
-    const { name, quantity } = READING_NAMES[reading];
-    const unit = units[quantity];
+    const { name, compared } = REACTION_NUMBERS[reading];
+    const unit = units[compared.quantity];
     return `Layout moves ${name} by ${withUnit(high - low, unit)} in all (${unit.show(low)} to ${withUnit(high, unit)}), less than shots, lane and core vary (${withUnit(spread, unit)} from the 5th to the 95th percentile). Cover finish, line or another ball would move it more.`;
   },
   'wishes-do-not-join': ({ missed }) =>
     `No layout of this ball meets all your preferences: the best found misses ${missed
-      .map(({ reading, shareOfRange }) => `${READING_NAMES[reading].name} by ${percent(shareOfRange)} %`)
+      .map(({ reading, shareOfRange }) => `${REACTION_NUMBERS[reading].name} by ${percent(shareOfRange)} %`)
       .join(' and ')} of the attainable range.`,
   'many-set-aside': ({ count, why }, units) =>
     `${count} layouts were set aside because ${sayIn(OBJECTIONS, why, units)}.`,

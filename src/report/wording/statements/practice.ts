@@ -1,7 +1,7 @@
 import type { Practices } from '../../../records/answers/statements/practice.js';
+import { REACTION_NUMBERS } from '../../../records/schemas/reaction-numbers.js';
 import { type Units, withUnit } from '../../text/display-units.js';
 import { percent } from '../../text/figures.js';
-import { READING_NAMES } from './reading-names.js';
 import type { Wording } from './wording.js';
 
 /** What common practice expects, and what the engine finds, as sentences. */
@@ -19,7 +19,7 @@ type Found = Practices['flare-hooks-more'];
 
 function foundText(found: Found, units: Units): string {
   const { reading, change } = found;
-  const unit = units[READING_NAMES[reading].quantity];
+  const unit = units[REACTION_NUMBERS[reading].compared.quantity];
   return `Here, ${movedText(found, units)}: ${unit.change(change)} ${unit.name}; ${verdictText(found)}.`;
 }
 
@@ -35,7 +35,7 @@ function movedText({ number, from, to }: Found, { tape }: Units): string {
 }
 
 function verdictText({ reading, holdsIn, worlds, verdict }: Found): string {
-  const { more, less } = READING_NAMES[reading];
+  const { more, less } = REACTION_NUMBERS[reading].compared;
   switch (verdict) {
     case 'agrees':
       return `the engine agrees: ${more} in ${percent(holdsIn)} % of ${worlds} worlds`;

@@ -1,14 +1,15 @@
 import type { Reasons } from '../../../records/answers/statements/reasons.js';
+import { REACTION_NUMBERS } from '../../../records/schemas/reaction-numbers.js';
+import { capital } from '../../../records/text/capital.js';
 import { type DisplayUnit, type Units, withUnit } from '../../text/display-units.js';
-import { capital, signed } from '../../text/figures.js';
-import { READING_NAMES } from './reading-names.js';
+import { signed } from '../../text/figures.js';
 import type { Wording } from './wording.js';
 
 /** Why a layout does what it does, as sentences. */
 export const REASONS: Wording<Reasons> = {
   'meets-wish': ({ reading, step, found, wanted, usual }, units) => {
-    const { name, quantity } = READING_NAMES[reading];
-    const unit = units[quantity];
+    const { name, compared } = REACTION_NUMBERS[reading];
+    const unit = units[compared.quantity];
     return `${capital(name)} ${withUnit(found, unit)}; wish ${step} of 5 is ${withUnit(wanted, unit)} here, and the usual middle layout gives ${withUnit(usual, unit)}.`;
   },
   'flare-and-differential': ({ undrilledIn, drilledIn, flareIn, usualFlareIn, grips, peakIn }, units) => {
@@ -63,7 +64,7 @@ export const REASONS: Wording<Reasons> = {
     `Of ${signed(total, 1)} points against the usual middle layout in the nominal world, pin-to-PAP brings ${signed(pinToPap, 1)}, the VAL angle ${signed(valAngle, 1)}${drillingAngle === null ? '' : `, the drilling angle ${signed(drillingAngle, 1)}`}.`,
   'next-layout': ({ layout, behind, mostOf }, units) => {
     const where = mostOf
-      ? `, most of all in ${READING_NAMES[mostOf.reading].name} (${against(mostOf, units)})`
+      ? `, most of all in ${REACTION_NUMBERS[mostOf.reading].name} (${against(mostOf, units)})`
       : '';
     return `The next, ${layout}, scores ${Math.abs(behind).toFixed(1)} ${behind >= 0 ? 'lower' : 'higher'} over all worlds${where}.`;
   },
@@ -85,6 +86,6 @@ function against(
   { reading, next, found }: NonNullable<Reasons['next-layout']['mostOf']>,
   units: Units,
 ): string {
-  const unit = units[READING_NAMES[reading].quantity];
+  const unit = units[REACTION_NUMBERS[reading].compared.quantity];
   return `${unit.show(next)} against ${withUnit(found, unit)}`;
 }

@@ -62,7 +62,10 @@ export const SAMPLES: { readonly [Code in keyof Refusals]: readonly Refusals[Cod
     { ball: BALL, given: 'mass-bias', wanted: 'cg' },
   ],
   'no-drilling-angle': [{ ball: BALL }],
-  'no-layout': [{ rejected: [{ why: { code: 'ball-stops-short', params: {} }, count: 7 }] }, { rejected: [] }],
+  'no-layout': [
+    { rejected: [{ why: { code: 'ball-stops-short', params: {} }, count: 7 }] },
+    { rejected: [] },
+  ],
   'core-unit': [
     {
       field: 'unit',
