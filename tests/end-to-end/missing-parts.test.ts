@@ -73,17 +73,6 @@ describe('without a regression that can be used, physics alone recommends', () =
   });
 });
 
-test('fitting a regression without its runtime says what is missing, before anything is rolled', async () => {
-  copy = packageCopy({ without: ['onnxruntime-node'] });
-  const { code, err } = await runCli(['fit', '--lanes', '20', '--epochs', '1', '--data', 'd', '--out', 'o'], {
-    main: copy.main,
-    cwd: copy.path,
-  });
-  expect(code).toBe(2);
-  expect(err).toContain('The fitted regression needs the package onnxruntime-node');
-  expect(readdirSync(join(copy.path, 'd'))).toEqual([]);
-});
-
 describe('a worker thread that dies', () => {
   // ends a thread in the middle of its work, as the machine does
   const DEATH = `import { isMainThread } from 'node:worker_threads';

@@ -43,7 +43,6 @@ export const FOLDERS: readonly Folder[] = [
     simulate: 'one layout in one world: line, worlds, shot, workers',
     prepare: 'records into problems in SI: cores, holes, marks',
     'prepare/core-file': 'core files into bodies, and what is wrong with them',
-    'regression/fit': 'how it is fitted',
     regression: 'the fitted regression: features, model, tuning, and whether it is of this engine',
   }),
   ...of(

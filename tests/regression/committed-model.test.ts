@@ -5,13 +5,13 @@ import { describe, expect, test } from 'vitest';
 import { CARD_FILE, cardSchema, MODEL_FILE } from '../../src/regression/card.js';
 import { FEATURES } from '../../src/regression/features.js';
 import { fingerprint, isSamePhysics } from '../../src/regression/fingerprint.js';
-import { modelPage } from '../../src/regression/fit/model-page.js';
-import { evaluatePlainly } from '../../src/regression/fit/network.js';
-import { takeRows } from '../../src/regression/fit/rows.js';
-import { shotRows } from '../../src/regression/fit/shot-rows.js';
 import { MODELS, readModel } from '../../src/regression/model-files.js';
 import { openModel } from '../../src/regression/reaction-model.js';
 import { TARGETS } from '../../src/regression/targets.js';
+import { modelPage } from '../fit/model-page.js';
+import { evaluatePlainly } from '../fit/network.js';
+import { takeRows } from '../fit/rows.js';
+import { shotRows } from '../fit/shot-rows.js';
 import { networkIn } from '../oracles/network-in.js';
 
 const file = readFileSync(`${MODELS}${MODEL_FILE}`);
@@ -23,7 +23,7 @@ const FRESH_LANES = 20;
 const rmse = card.outputs.map(({ si, heldOut }) => si * heldOut.rmse);
 
 describe('the committed regression', () => {
-  test('is of the physics engine as it is: after a change of it, run `flarewise fit`', async () => {
+  test('is of the physics engine as it is: after a change of it, run `npm run fit`', async () => {
     const stored = await readModel();
     expect(stored.kind === 'unusable' ? stored.why : 'ready').toBe('ready');
   });

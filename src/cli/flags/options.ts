@@ -84,14 +84,6 @@ export interface ShelfOptions extends GlobalOptions {
   readonly note?: string;
 }
 
-export interface FitCommandOptions extends GlobalOptions {
-  readonly seed?: string;
-  readonly lanes?: string;
-  readonly epochs?: string;
-  readonly data?: string;
-  readonly out?: string;
-}
-
 export interface CoachOptions extends RecommendOptions {
   readonly bowlers?: string;
   readonly balls?: string;
