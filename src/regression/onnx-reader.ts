@@ -8,6 +8,8 @@ export interface OnnxContent {
 
 /* Field numbers of onnx.proto of the ONNX project, IR version 8. */
 const MODEL_GRAPH = 7;
+const MODEL_OPSET = 8;
+const OPSET_VERSION = 2;
 const GRAPH_NODE = 1;
 const GRAPH_INITIALIZER = 5;
 const NODE_OPERATION = 4;
@@ -15,6 +17,9 @@ const TENSOR_DIMS = 1;
 const TENSOR_TYPE = 2;
 const TENSOR_NAME = 8;
 const TENSOR_RAW = 9;
+
+/** What the operations mean is fixed by the number of their set. */
+const OPSET = 17;
 
 /** `TensorProto.DataType` of 32-bit floats, the only ones the graph has. */
 const FLOAT = 1;
@@ -26,9 +31,10 @@ const FLOAT = 1;
  * @throws {Error} for anything else
  */
 export function readOnnx(file: Uint8Array): OnnxContent {
-  const graph = fieldsOf(file).find(({ field }) => field === MODEL_GRAPH);
-  if (graph === undefined) throw new Error('the file holds no graph');
-  const fields = fieldsOf(bytesIn(graph));
+  const model = fieldsOf(file);
+  const opset = theOne(fieldsOf(bytesIn(theOne(model, MODEL_OPSET))), OPSET_VERSION).value;
+  if (opset !== OPSET) throw new Error(`the file's operations are of set ${opset}, not ${OPSET}`);
+  const fields = fieldsOf(bytesIn(theOne(model, MODEL_GRAPH)));
   const within = (wanted: number): readonly Field[][] =>
     fields.filter(({ field }) => field === wanted).map((each) => fieldsOf(bytesIn(each)));
   return {

@@ -1,4 +1,4 @@
-import { onnx } from 'onnx-proto';
+import onnxProto, { type onnx } from 'onnx-proto';
 import type { Tensor } from '../../src/regression/tensor.js';
 
 /** One operation of a graph: names of what goes in and comes out. */
@@ -25,12 +25,13 @@ export interface OnnxGraph {
 
 const IR_VERSION = 8;
 const OPSET = 17;
-const { FLOAT } = onnx.TensorProto.DataType;
-const { INT } = onnx.AttributeProto.AttributeType;
+const { AttributeProto, ModelProto, TensorProto } = onnxProto.onnx;
+const { FLOAT } = TensorProto.DataType;
+const { INT } = AttributeProto.AttributeType;
 
 /** Writes a graph of 32-bit float tensors as an ONNX file (IR version 8, opset 17). */
 export const onnxFile = (graph: OnnxGraph): Uint8Array =>
-  onnx.ModelProto.encode({
+  ModelProto.encode({
     irVersion: IR_VERSION,
     producerName: 'flarewise',
     graph: graphProto(graph),

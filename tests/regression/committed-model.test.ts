@@ -10,6 +10,8 @@ import { openModel } from '../../src/regression/reaction-model.js';
 import { TARGETS } from '../../src/regression/targets.js';
 import { modelPage } from '../fit/model-page.js';
 import { evaluatePlainly } from '../fit/network.js';
+import { networkGraph } from '../fit/network-graph.js';
+import { onnxFile } from '../fit/onnx.js';
 import { takeRows } from '../fit/rows.js';
 import { shotRows } from '../fit/shot-rows.js';
 import { networkIn } from '../oracles/network-in.js';
@@ -102,6 +104,12 @@ describe('the committed regression', () => {
     ]);
     const again = onnx.ModelProto.encode(proto).finish();
     expect(Buffer.from(again).equals(file)).toBe(true);
+  });
+
+  test('is, byte for byte, what the fitting tools write of the network it holds', () => {
+    const notes = proto.metadataProps.map(({ key, value }) => [key, value]);
+    const graph = networkGraph(networkIn(proto, card.fit.squares), Object.fromEntries(notes));
+    expect(Buffer.from(onnxFile(graph)).equals(file)).toBe(true);
   });
 });
 

@@ -311,6 +311,7 @@ export const recommendAnswer: RecommendAnswer = {
     rejected: [{ reason: 'an oil ring runs over a hole', count: 212 }],
     regression: {
       notice: null,
+      arithmetic: 'runtime',
       candidateWorlds: 350000,
       tunedTo: 1060,
       listed: [

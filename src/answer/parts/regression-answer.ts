@@ -13,6 +13,7 @@ export function regressionAnswer(
   if ('why' in surveyed)
     return {
       notice: `physics searched alone: ${surveyed.why}`,
+      arithmetic: null,
       candidateWorlds: 0,
       tunedTo: 0,
       listed: [],
@@ -27,6 +28,7 @@ export function regressionAnswer(
   const off = both.map((each) => Math.abs(each.byRegression - each.byPhysics));
   return {
     notice: null,
+    arithmetic: surveyed.arithmetic,
     candidateWorlds: surveyed.candidateWorlds(),
     tunedTo: surveyed.tunedTo,
     listed: both,

@@ -209,6 +209,14 @@ const simulatedLayoutSchema = layoutAnswerSchema.extend({
 const regressionSchema = z
   .strictObject({
     notice: z.string().nullable().meta({ description: 'Why physics searched alone; null when it did not.' }),
+    arithmetic: z
+      .enum(['runtime', 'plain'])
+      .nullable()
+      .meta({
+        description:
+          'What worked the regression out: the ONNX runtime, or plain arithmetic without it, which takes longer; null when ' +
+          'physics searched alone.',
+      }),
     candidateWorlds: n,
     tunedTo: n.meta({ description: 'Shots of physics the regression was tuned to.' }),
     listed: z.array(z.strictObject({ layout: z.string(), byRegression: n, byPhysics: n })).meta({

@@ -2,7 +2,8 @@ import type { RegressionAnswer } from '../../records/answers/answer.js';
 import { decimals } from '../text/figures.js';
 
 /** What the fitted regression did, and how it and physics differ, in a line or two. */
-export function regressionText({ notice, candidateWorlds, listed, difference }: RegressionAnswer): string {
+export function regressionText(answer: RegressionAnswer): string {
+  const { notice, arithmetic, candidateWorlds, listed, difference } = answer;
   if (notice) return `${notice[0].toUpperCase()}${notice.slice(1)}.`;
   const scores = listed
     .map((row) => `${decimals(row.byRegression, 1)} and ${decimals(row.byPhysics, 1)}`)
@@ -13,6 +14,10 @@ export function regressionText({ notice, candidateWorlds, listed, difference }: 
     : '';
   return (
     `The fitted regression tried all layouts in plausible worlds, ${candidateWorlds} tries, and physics raced the likeliest.` +
-    `${differs} All other numbers shown are by physics.`
+    `${differs} All other numbers shown are by physics.${arithmetic === 'plain' ? ` ${WITHOUT_RUNTIME}` : ''}`
   );
 }
+
+const WITHOUT_RUNTIME =
+  'The package onnxruntime-node is missing or does not load on this machine: the regression was worked out without it, which ' +
+  'takes longer and answers alike.';

@@ -8,7 +8,8 @@ export type Regression =
   | { readonly kind: 'unusable'; readonly why: string };
 
 /**
- * Opens the fitted regression. Never throws: without it physics answers alone, only more slowly.
+ * Opens the fitted regression. Never throws: without its runtime it is worked out by plain arithmetic, and without a file that
+ * can be used physics searches alone; both take longer.
  *
  * @param folder  where model and card lie; the package's own when left out, null to do without
  */
@@ -20,6 +21,6 @@ export async function openRegression(folder: string | null = MODELS): Promise<Re
   try {
     return { kind: 'ready', card, model: await openModel(file, card.fit.basis, card.outputs.length) };
   } catch {
-    return { kind: 'unusable', why: 'the runtime of the fitted regression is missing or refuses its file' };
+    return { kind: 'unusable', why: 'the file of the fitted regression cannot be read' };
   }
 }

@@ -1,6 +1,6 @@
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import type { ModelCard } from '../../regression/card.js';
-import type { ReactionModel } from '../../regression/reaction-model.js';
+import type { Arithmetic, ReactionModel } from '../../regression/reaction-model.js';
 import type { Setting } from '../../simulate/setting.js';
 import { keyOf } from '../candidates/candidates.js';
 import type { NominalShot } from '../candidates/nominal-shots.js';
@@ -10,6 +10,8 @@ import { type ProblemScorer, problemScorer } from './problem-scorer.js';
 
 /** What the regression expects of every layout. */
 export interface Survey {
+  /** What worked the regression's answers out. */
+  readonly arithmetic: Arithmetic;
   /** Best first. */
   readonly ranked: readonly LayoutNumbers[];
   /** Mean score over worlds; undefined for a layout that was not surveyed. */
@@ -58,6 +60,7 @@ export async function survey(
   for (const { index, meanScore } of raced) means[index] = meanScore;
   const looked = new Map<number, readonly number[]>();
   return {
+    arithmetic: regression.model.arithmetic,
     ranked: raced.map(({ index }) => layouts[index]),
     expected(layout) {
       const place = places.get(keyOf(layout));
