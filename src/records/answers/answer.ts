@@ -13,7 +13,7 @@ import { ballFaceSchema, ringSchema } from './ball-face.js';
 const n = z.number();
 
 /** 5th and 95th percentile. */
-export const bandSchema = z.strictObject({ low: n, high: n });
+export const bandSchema = z.strictObject({ low: n, high: n }).meta({ id: 'band' });
 
 export const layoutAnswerSchema = z
   .strictObject({
@@ -25,78 +25,94 @@ export const layoutAnswerSchema = z
     markerToPapIn: n.nullable(),
   })
   .meta({
+    id: 'layout',
     title: 'Layout',
     description:
       'In both notations; text is drilling angle x pin-to-PAP x VAL angle. Null where the CG lies on the pin: there is no mark to aim at.',
   });
 
-export const drilledSchema = z.strictObject({
-  massLb: n,
-  rgIn: n,
-  differentialIn: n,
-  intermediateDifferentialIn: n,
-  staticOz: z.strictObject({ top: n, side: n, finger: n }).meta({
-    description: 'Positive: toward the grip (top), the PAP side (side), the fingers (finger).',
-  }),
-});
+export const drilledSchema = z
+  .strictObject({
+    massLb: n,
+    rgIn: n,
+    differentialIn: n,
+    intermediateDifferentialIn: n,
+    staticOz: z.strictObject({ top: n, side: n, finger: n }).meta({
+      description: 'Positive: toward the grip (top), the PAP side (side), the fingers (finger).',
+    }),
+  })
+  .meta({ id: 'drilled-numbers' });
 
 /** Where the drilled ball's high-RG axis comes out, nearest the thumb. */
-export const psaSchema = z.strictObject({
-  overIn: n,
-  upIn: n,
-  fromPapIn: n,
-  fromPinIn: n,
-  fromGripCentreIn: n,
-  certain: z.boolean(),
-});
+export const psaSchema = z
+  .strictObject({
+    overIn: n,
+    upIn: n,
+    fromPapIn: n,
+    fromPinIn: n,
+    fromGripCentreIn: n,
+    certain: z.boolean(),
+  })
+  .meta({ id: 'psa' });
 
 const markSchema = z
   .strictObject({ mark: z.string(), fromGripCentreIn: n, fromPapIn: n, fromPinIn: n.nullable() })
-  .meta({ description: 'Tape arcs that place a mark; any two from marks already on the ball find it.' });
+  .meta({
+    id: 'mark',
+    description: 'Tape arcs that place a mark; any two from marks already on the ball find it.',
+  });
 
-export const legalitySchema = z.strictObject({
-  ruleSet: z.string(),
-  edition: z.string(),
-  legal: z.boolean(),
-  findings: z.array(z.string()),
-});
+export const legalitySchema = z
+  .strictObject({
+    ruleSet: z.string(),
+    edition: z.string(),
+    legal: z.boolean(),
+    findings: z.array(z.string()),
+  })
+  .meta({ id: 'legality' });
 
-export const reactionSchema = z.strictObject({
-  outcome: z.enum(['pins', 'gutter', 'stopped']),
-  hookStartFt: n,
-  rollStartFt: n,
-  rollsBeforePins: z.boolean(),
-  sharpnessDegPerFt: n,
-  breakpointFt: n,
-  breakpointBoard: n,
-  totalHookBoards: n,
-  entryAngleDeg: n,
-  pinsBoard: n,
-  flareIn: n,
-  ringClearanceIn: n,
-  turns: n,
-  speedAtPinsMph: n,
-  revRateAtPinsRpm: n,
-});
+export const reactionSchema = z
+  .strictObject({
+    outcome: z.enum(['pins', 'gutter', 'stopped']),
+    hookStartFt: n,
+    rollStartFt: n,
+    rollsBeforePins: z.boolean(),
+    sharpnessDegPerFt: n,
+    breakpointFt: n,
+    breakpointBoard: n,
+    totalHookBoards: n,
+    entryAngleDeg: n,
+    pinsBoard: n,
+    flareIn: n,
+    ringClearanceIn: n,
+    turns: n,
+    speedAtPinsMph: n,
+    revRateAtPinsRpm: n,
+  })
+  .meta({ id: 'reaction' });
 
-export const drilledBandsSchema = z.strictObject({
-  rgIn: bandSchema,
-  differentialIn: bandSchema,
-  intermediateDifferentialIn: bandSchema,
-});
+export const drilledBandsSchema = z
+  .strictObject({
+    rgIn: bandSchema,
+    differentialIn: bandSchema,
+    intermediateDifferentialIn: bandSchema,
+  })
+  .meta({ id: 'drilled-bands' });
 
-const reactionBandsSchema = z.strictObject({
-  hookStartFt: bandSchema,
-  sharpnessDegPerFt: bandSchema,
-  totalHookBoards: bandSchema,
-  entryAngleDeg: bandSchema,
-  flareIn: bandSchema,
-});
+const reactionBandsSchema = z
+  .strictObject({
+    hookStartFt: bandSchema,
+    sharpnessDegPerFt: bandSchema,
+    totalHookBoards: bandSchema,
+    entryAngleDeg: bandSchema,
+    flareIn: bandSchema,
+  })
+  .meta({ id: 'reaction-bands' });
 
 /** How many of a number's values over the worlds an answer gives; each stands for as large a share of them. */
 export const TWENTIETHS = 20;
 
-const twentiethsOfSchema = z.array(n).length(TWENTIETHS);
+const twentiethsOfSchema = z.array(n).length(TWENTIETHS).meta({ id: 'twentieths' });
 
 const twentiethsSchema = z
   .strictObject({
@@ -112,12 +128,14 @@ const twentiethsSchema = z
       'Quantiles over the worlds, ascending, at 2.5 %, 7.5 % and so on to 97.5 %: each stands for one world in twenty.',
   });
 
-const sharesOfSchema = z.strictObject({
-  total: n,
-  drillingAngle: n,
-  pinToPap: n,
-  valAngle: n,
-});
+const sharesOfSchema = z
+  .strictObject({
+    total: n,
+    drillingAngle: n,
+    pinToPap: n,
+    valAngle: n,
+  })
+  .meta({ id: 'shares' });
 
 /** Exact Shapley shares of the three layout numbers, against the usual middle layout. */
 const sharesSchema = z.strictObject({
@@ -130,15 +148,17 @@ const sharesSchema = z.strictObject({
   intermediateDifferentialIn: sharesOfSchema,
 });
 
-const pathPointSchema = z.strictObject({
-  timeS: n,
-  distanceFt: n,
-  board: n,
-  speedMph: n,
-  revRateRpm: n,
-  headingDeg: n,
-  slipMps: n,
-});
+const pathPointSchema = z
+  .strictObject({
+    timeS: n,
+    distanceFt: n,
+    board: n,
+    speedMph: n,
+    revRateRpm: n,
+    headingDeg: n,
+    slipMps: n,
+  })
+  .meta({ id: 'path-point' });
 
 const stepEffectSchema = z
   .strictObject({
@@ -163,17 +183,19 @@ const lineSchema = z
     reachesPocket: z.boolean(),
   })
   .meta({
+    id: 'line',
     description:
       'The line a layout was rolled on: its own, re-aimed at board 17.5; it reaches the pocket when it ends on ' +
       'boards 16.5 to 18.5.',
   });
 
 /** A way to miss to either side; outside is toward the bowler's own gutter. */
-const sidesSchema = z.strictObject({ outside: n, inside: n });
+const sidesSchema = z.strictObject({ outside: n, inside: n }).meta({ id: 'sides' });
 
 const missRoomSchema = z
   .strictObject({ laydownBoards: sidesSchema, angleDeg: sidesSchema, arrowsBoards: sidesSchema })
   .meta({
+    id: 'miss-room',
     description:
       'How far one shot may miss its line, one thing at a time, and still reach boards 16.5 to 18.5 at the pins; ' +
       'looked for up to 6 boards and 3 degrees. arrowsBoards is the miss of angle seen at 15 ft.',
@@ -188,23 +210,27 @@ const noLineSchema = z
   })
   .meta({ description: 'Why no line reaches the pocket, what comes nearest, and what would help.' });
 
-const simulatedLayoutSchema = layoutAnswerSchema.extend({
-  score: n.meta({ description: '0 to 100: how near the wanted reaction; mean over all worlds.' }),
-  nominalScore: n.meta({
-    description: 'The same in the nominal world alone; shares and steps are about it.',
-  }),
-  objections: z
-    .array(z.string())
-    .meta({ description: 'Why the search would set this layout aside; empty when it would not.' }),
-  drilled: drilledSchema,
-  bands: z.strictObject({ drilled: drilledBandsSchema, reaction: reactionBandsSchema, score: bandSchema }),
-  twentieths: twentiethsSchema,
-  line: lineSchema,
-  missRoom: missRoomSchema.nullable().meta({ description: 'Null when the line does not reach the pocket.' }),
-  pocketShare: n.meta({ description: 'Share of worlds in which it still reaches boards 16.5 to 18.5.' }),
-  reaction: reactionSchema,
-  path: z.array(pathPointSchema),
-});
+const simulatedLayoutSchema = layoutAnswerSchema
+  .extend({
+    score: n.meta({ description: '0 to 100: how near the wanted reaction; mean over all worlds.' }),
+    nominalScore: n.meta({
+      description: 'The same in the nominal world alone; shares and steps are about it.',
+    }),
+    objections: z
+      .array(z.string())
+      .meta({ description: 'Why the search would set this layout aside; empty when it would not.' }),
+    drilled: drilledSchema,
+    bands: z.strictObject({ drilled: drilledBandsSchema, reaction: reactionBandsSchema, score: bandSchema }),
+    twentieths: twentiethsSchema,
+    line: lineSchema,
+    missRoom: missRoomSchema
+      .nullable()
+      .meta({ description: 'Null when the line does not reach the pocket.' }),
+    pocketShare: n.meta({ description: 'Share of worlds in which it still reaches boards 16.5 to 18.5.' }),
+    reaction: reactionSchema,
+    path: z.array(pathPointSchema),
+  })
+  .meta({ id: 'simulated-layout' });
 
 const regressionSchema = z
   .strictObject({
@@ -253,12 +279,14 @@ const inputsSchema = z.strictObject({
   want: wantSchema,
 });
 
-export const undrilledSchema = z.strictObject({
-  massLb: n,
-  rgIn: n,
-  differentialIn: n,
-  intermediateDifferentialIn: n,
-});
+export const undrilledSchema = z
+  .strictObject({
+    massLb: n,
+    rgIn: n,
+    differentialIn: n,
+    intermediateDifferentialIn: n,
+  })
+  .meta({ id: 'undrilled-numbers' });
 
 const redrilledSchema = z
   .strictObject({

@@ -15,6 +15,6 @@ export const wantSchema = z
     sharpness: step('How the hook looks: 1 smoothest, 5 sharpest'),
     totalHook: step('How much it hooks: 1 least, 5 most'),
   })
-  .meta({ title: 'Wanted reaction' });
+  .meta({ id: 'want', title: 'Wanted reaction' });
 
 export type Want = z.infer<typeof wantSchema>;
