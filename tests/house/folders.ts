@@ -30,6 +30,7 @@ export const FOLDERS: readonly Folder[] = [
     'cli/print': 'answers on stdout; progress, questions and failures on stderr',
     'cli/flags': 'flags and the values they take',
     'cli/terminal': 'streams, exit codes, signals, what the system refuses',
+    api: 'what the package offers to other programs: records in, answers out',
   }),
   ...of('engine', {
     coach: 'many bowlers, balls and lanes at once',
