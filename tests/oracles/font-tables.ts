@@ -1,23 +1,13 @@
-/**
- * A TrueType font as its file says it, with what is needed to measure text and to cut the font down.
- *
- * Read from the tables alone (OpenType specification 1.9: `cmap` format 12, `hmtx`, `loca`, `glyf`), so that
- * nothing but the bytes decides how wide a text is. Kerning and ligatures are left out: a tape's figures need none.
- */
-export interface FontFile {
-  readonly bytes: Buffer;
-  /** Bytes of a table, by its four-letter tag. */
-  table(tag: string): Buffer;
+/** What a TrueType font's own tables say of widths, read without any library (OpenType specification 1.9: `cmap` format 12, `hmtx`). */
+export interface FontTables {
   /** Number of the glyph of a code point; 0 when the font has none. */
   glyphOf(codePoint: number): number;
   /** How far a glyph moves the pen, in ems. */
   advance(glyph: number): number;
-  /** Outline of a glyph as stored; empty for a blank. */
-  outline(glyph: number): Buffer;
 }
 
-/** @throws {Error} when the bytes are no TrueType font with a format 12 character map: ours are, so that is a bug */
-export function fontFile(bytes: Buffer): FontFile {
+/** @throws {Error} when the bytes are no TrueType font with a format 12 character map */
+export function fontTables(bytes: Buffer): FontTables {
   const directory = new Map<string, { offset: number; length: number }>();
   for (let i = 0; i < bytes.readUInt16BE(4); i++) {
     const at = 12 + 16 * i;
@@ -33,20 +23,14 @@ export function fontFile(bytes: Buffer): FontFile {
   };
   const groups = characterGroups(table('cmap'));
   const unitsPerEm = table('head').readUInt16BE(18);
-  const longOffsets = table('head').readInt16BE(50) === 1;
-  const [metrics, loca, glyf] = [table('hmtx'), table('loca'), table('glyf')];
+  const metrics = table('hmtx');
   const metricCount = table('hhea').readUInt16BE(34);
-  const offsetOf = (glyph: number): number =>
-    longOffsets ? loca.readUInt32BE(4 * glyph) : 2 * loca.readUInt16BE(2 * glyph);
   return {
-    bytes,
-    table,
     glyphOf: (codePoint) => {
       const group = groups.find(({ first, last }) => first <= codePoint && codePoint <= last);
       return group ? group.glyph + codePoint - group.first : 0;
     },
     advance: (glyph) => metrics.readUInt16BE(4 * Math.min(glyph, metricCount - 1)) / unitsPerEm,
-    outline: (glyph) => glyf.subarray(offsetOf(glyph), offsetOf(glyph + 1)),
   };
 }
 
