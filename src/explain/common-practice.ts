@@ -1,3 +1,4 @@
+import { meanSimple } from 'simple-statistics';
 import { signed } from '../base/decimals.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { PracticeAnswer } from '../records/answers/answer.js';
@@ -124,7 +125,7 @@ function answerTo(
   changes: readonly number[],
   spread: number,
 ): PracticeAnswer {
-  const mean = changes.reduce((sum, each) => sum + each, 0) / changes.length;
+  const mean = meanSimple(changes);
   const holdsIn = changes.filter((each) => each > 0).length / changes.length;
   const shows = Math.abs(mean) >= SHOWS * spread;
   const verdict = !shows

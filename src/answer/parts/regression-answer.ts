@@ -1,3 +1,4 @@
+import { meanSimple } from 'simple-statistics';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import type { RegressionAnswer } from '../../records/answers/answer.js';
 import type { InAllWorlds } from '../../search/in-all-worlds.js';
@@ -35,9 +36,10 @@ export function regressionAnswer(
     difference:
       off.length === 0
         ? null
-        : { typical: Math.sqrt(meanSquare(off)), worst: Math.max(...off), layouts: off.length },
+        : {
+            typical: Math.sqrt(meanSimple(off.map((each) => each * each))),
+            worst: Math.max(...off),
+            layouts: off.length,
+          },
   };
 }
-
-const meanSquare = (values: readonly number[]): number =>
-  values.reduce((sum, value) => sum + value * value, 0) / values.length;

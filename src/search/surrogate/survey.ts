@@ -1,3 +1,4 @@
+import { meanSimple } from 'simple-statistics';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import type { ModelCard } from '../../regression/card.js';
 import type { Arithmetic, ReactionModel } from '../../regression/reaction-model.js';
@@ -79,7 +80,7 @@ export async function survey(
         });
       for (const [place, list] of scores) {
         looked.set(place, list);
-        means[place] = list.reduce((sum, score) => sum + score, 0) / worlds;
+        means[place] = meanSimple(list);
       }
     },
     scores: (layout) => looked.get(places.get(keyOf(layout)) ?? -1),
