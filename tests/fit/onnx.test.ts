@@ -6,7 +6,7 @@ import { onnxFile } from './onnx.js';
 
 const file = onnxFile(networkGraph(smallNetwork(), { seed: '7', made: 'für einen Test' }));
 
-test('onnxFile: another reader finds IR version 8, opset 17, the notes and every operation in order', () => {
+test('onnxFile: the file has IR version 8, opset 17, the notes and every operation in order', () => {
   const model = onnx.ModelProto.decode(file);
   expect(Number(model.irVersion)).toBe(8);
   expect(model.opsetImport.map(({ domain, version }) => [domain, Number(version)])).toEqual([['', 17]]);
@@ -18,7 +18,7 @@ test('onnxFile: another reader finds IR version 8, opset 17, the notes and every
   expect(model.graph?.node?.map(({ opType }) => opType)).toEqual(operations.split(' '));
 });
 
-test('onnxFile: another reader gets every parameter back, bit for bit', () => {
+test('onnxFile: every parameter comes back, bit for bit', () => {
   const initializers = onnx.ModelProto.decode(file).graph?.initializer ?? [];
   const found = new Map(initializers.map((each) => [each.name, each]));
   const wanted = Object.entries(networkGraph(smallNetwork(), {}).constants);
@@ -31,7 +31,7 @@ test('onnxFile: another reader gets every parameter back, bit for bit', () => {
   }
 });
 
-test('onnxFile: written again by another writer, the file is the same byte for byte', () => {
+test('onnxFile: read and written again, the file is the same byte for byte', () => {
   const again = onnx.ModelProto.encode(onnx.ModelProto.decode(file)).finish();
   expect(Buffer.from(again).equals(Buffer.from(file))).toBe(true);
 });

@@ -71,7 +71,7 @@ describe('the committed regression', () => {
     for (const row of [...card.regions, ...card.roughness]) expect(row.rmse.length).toBe(TARGETS.length);
   });
 
-  // flare: its last ring ends where the last faint oil does, which on lanes with oil carried down hangs on a board or two
+  // flare: its last ring ends where the last faint oil does, which on lanes with oil carried down depends on a board or two
   test.each([
     ['hook start', 0.99, 0.5],
     ['sharpness', 0.99, Number.POSITIVE_INFINITY],
@@ -95,7 +95,7 @@ describe('the committed regression', () => {
     expect(readFileSync(`${MODELS}README.md`, 'utf8')).toBe(modelPage(card));
   });
 
-  test('reads in another reader, and comes out of its writer the same, byte for byte', () => {
+  test('is read and written again the same, byte for byte', () => {
     expect(proto.opsetImport.map(({ version }) => Number(version))).toEqual([17]);
     expect(proto.metadataProps.map(({ key, value }) => [key, value])).toEqual([
       ['version', card.version],
