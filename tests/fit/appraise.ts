@@ -29,7 +29,7 @@ export const errorsBetween = (answered: Float32Array, observed: Float32Array): E
 const columnOf = (rows: Float32Array, j: number, unit: number): number[] =>
   Array.from({ length: rows.length / TARGETS.length }, (_, i) => rows[TARGETS.length * i + j] / unit);
 
-/** Inputs by whose thirds the errors are told. */
+/** Inputs; errors are given for the thirds of each. */
 const REGIONS = [
   'speed',
   'surface speed Rω',

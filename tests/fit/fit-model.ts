@@ -27,7 +27,7 @@ export interface FitRun {
 /** Units of the network’s layers: the most that leave a shot’s answer well under a microsecond. */
 const WIDTHS = [160, 96, 64];
 
-/** Changes of inputs, as shares of them, by which the engine's own roughness is told. */
+/** Changes of inputs, as shares of them, at which the engine's own roughness is measured. */
 const SHARES = [0.001, 0.01];
 
 /** The whole of it: rolls the design's shots, fits, and writes the model. Shots are kept by physics and design. */

@@ -5,7 +5,7 @@ import { plainHook } from '../../src/regression/plain-numbers.js';
 import { FEET, type PlainRoll } from '../../src/regression/plain-roll.js';
 
 /**
- * What a bowler would play, told by the plain roll: the ball is sent out at a usual angle, skids through the heads, and
+ * What a bowler would play, judged by the plain roll: the ball is sent out at a usual angle, skids through the heads, and
  * comes back. Outside, the regression was not fitted and must not be asked. Common practice, no source.
  */
 export const PLAYABLE = {
