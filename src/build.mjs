@@ -6,7 +6,7 @@ import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
@@ -22,12 +22,15 @@ const sources = readdirSync(join(ROOT, 'src'), { recursive: true, encoding: 'utf
   .sort();
 const wanted = { sources, hash: hashOf(sources) };
 const found = readStamp();
-const isComplete = sources.every((name) => name.endsWith('.d.ts') || existsSync(compiled(name)));
+const outputs = sources.filter((name) => !name.endsWith('.d.ts')).flatMap(compiled);
+const isComplete = outputs.every((name) => existsSync(join(DIST, name)));
+const hasStrays = filesIn(DIST).some((name) => !name.startsWith('.') && !outputs.includes(name));
 
-if (!isComplete || found?.hash !== wanted.hash) {
+if (!isComplete || hasStrays || found?.hash !== wanted.hash) {
   process.stderr.write('Building flarewise…\n');
   // no compiled file may outlive its source, and the compiler's memory must fit what is there
-  if (!isComplete || found?.sources.join() !== sources.join()) rmSync(DIST, { recursive: true, force: true });
+  if (!isComplete || hasStrays || found?.sources.join() !== sources.join())
+    rmSync(DIST, { recursive: true, force: true });
   else rmSync(STAMP); // until it has been compiled whole
   const options = ['--incremental', '--tsBuildInfoFile', BUILD_INFO, '--noEmitOnError'];
   const { status } = spawnSync(process.execPath, [typescript.compiler, '-p', ROOT, ...options], {
@@ -45,8 +48,17 @@ function hashOf(names) {
   return hash.digest('hex');
 }
 
+/** What a source is compiled to, as seen from `dist`: the program, and its declarations for other programs. */
 function compiled(name) {
-  return join(DIST, name.replace(/\.ts$/, '.js'));
+  return ['.js', '.d.ts'].map((ending) => name.replace(/\.ts$/, ending));
+}
+
+/** Files of a folder and of those in it, as seen from it; none where there is no folder. */
+function filesIn(folder) {
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).replaceAll('\\', '/'));
 }
 
 function readStamp() {

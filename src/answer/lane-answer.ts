@@ -1,3 +1,4 @@
+import { meanSimple } from 'simple-statistics';
 import { BOARD_COUNT, LANE_LENGTH } from '../base/constants.js';
 import { FOOT, from, to } from '../base/units.js';
 import { laneAssumptions } from '../explain/lane-assumptions.js';
@@ -34,7 +35,7 @@ export function laneAnswer(lane: Lane, hand: 'right' | 'left'): LaneAnswer {
   const meanOver = ([first, last]: readonly [number, number]): number => {
     const boards = ALL_BOARDS.filter((board) => board >= first && board <= last);
     const feet = ALL_FEET.filter((ft) => ft < lane.patternFt);
-    return mean(boards.flatMap((board) => feet.map((ft) => at(board, ft))));
+    return meanSimple(boards.flatMap((board) => feet.map((ft) => at(board, ft))));
   };
   const meanUnits = {
     own: meanOver(BOARDS.own),
@@ -99,7 +100,6 @@ function wearFacts(lane: Lane, pattern: OilPattern): LaneAnswer['wear'] {
 }
 
 const ratio = (a: number, b: number): number | null => (b > 0 ? a / b : null);
-const mean = (values: readonly number[]): number => values.reduce((sum, v) => sum + v, 0) / values.length;
 
 /** To a hundredth of a unit: more would be false. */
 const rounded = (units: number): number => Math.round(100 * units) / 100;

@@ -185,22 +185,6 @@ export const COMMANDS: readonly CommandEntry[] = [
     load: async () => (await import('./commands/shelf-command.js')).shelfCommand,
   },
   {
-    name: 'fit',
-    summary: 'for maintainers: fit the regression to the physics engine anew',
-    description:
-      'For maintainers, after a change of the physics: rolls some hundred thousand shots of a fixed design, fits the regression ' +
-      'to them and writes the model, its card and a page about it. Minutes to hours; a run that is stopped goes on where it was.',
-    flags: [
-      ['--seed <n>', 'seed of the design and of the fit (default: 1)'],
-      ['--lanes <n>', 'oil patterns of the design; some fourteen shots each are kept (default: 36000)'],
-      ['--epochs <n>', 'passes over the shots in fitting (default: 200)'],
-      ['--data <folder>', 'where rolled shots are kept (default: the cache folder)'],
-      ['--out <folder>', 'where the model goes (default: models, in the package)'],
-    ],
-    examples: ['flarewise fit --lanes 20 --epochs 2 --data fit-data --out fit-models'],
-    load: async () => (await import('./commands/fit-command.js')).fitCommand,
-  },
-  {
     name: 'explain',
     summary: 'what a term of the trade means',
     description: 'Explains a term of the trade in plain words; without one it lists all.',

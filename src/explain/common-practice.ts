@@ -1,5 +1,6 @@
+import { meanSimple } from 'simple-statistics';
 import { toLayout } from '../prepare/to-layout.js';
-import type { Practice } from '../records/answers/statements/practice.js';
+import type { PracticeFinding } from '../records/answers/statements/practice.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { bandOf } from '../search/scoring/in-worlds.js';
 import { reader } from '../simulate/readings.js';
@@ -7,8 +8,8 @@ import type { Setting } from '../simulate/setting.js';
 import type { Outcome } from '../simulate/simulator.js';
 
 /** What common practice says one number of a layout does: with it moved so, a reaction number grows; no source. */
-interface Belief extends Pick<Practice['params'], 'number' | 'from' | 'to' | 'reading'> {
-  readonly code: Practice['code'];
+interface Belief extends Pick<PracticeFinding['params'], 'number' | 'from' | 'to' | 'reading'> {
+  readonly code: PracticeFinding['code'];
 }
 
 const BELIEFS: readonly Belief[] = [
@@ -41,7 +42,7 @@ const SHOWS = 0.06;
 export async function commonPractice(
   layout: LayoutNumbers,
   { problem, evaluator }: Setting,
-): Promise<Practice[]> {
+): Promise<PracticeFinding[]> {
   const { radius } = problem.ball.published;
   const beliefs = BELIEFS.filter(
     ({ number }) => problem.ball.marker !== null || number !== 'drillingAngleDeg',
@@ -60,7 +61,7 @@ export async function commonPractice(
       })),
     ),
   );
-  return beliefs.flatMap(({ code, ...belief }, i): Practice[] => {
+  return beliefs.flatMap(({ code, ...belief }, i): PracticeFinding[] => {
     const [from, to] = [2 * i, 2 * i + 1];
     const read = reader(belief.reading);
     const of = (end: number): readonly Outcome[] => inWorlds.slice(end * worlds, (end + 1) * worlds);
@@ -78,8 +79,8 @@ function foundIn(
   change: number,
   changes: readonly number[],
   spread: number,
-): Pick<Practice['params'], 'change' | 'holdsIn' | 'worlds' | 'verdict'> {
-  const mean = changes.reduce((sum, each) => sum + each, 0) / changes.length;
+): Pick<PracticeFinding['params'], 'change' | 'holdsIn' | 'worlds' | 'verdict'> {
+  const mean = meanSimple([...changes]);
   const holdsIn = changes.filter((each) => each > 0).length / changes.length;
   const shows = Math.abs(mean) >= SHOWS * spread;
   const verdict = !shows

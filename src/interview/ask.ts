@@ -1,5 +1,5 @@
 import type { Readable, Writable } from 'node:stream';
-import { confirm, input, select } from '@inquirer/prompts';
+import { createPromptModule } from 'inquirer';
 import { Cancelled, type Fault, InputError, wordFault } from '../base/errors.js';
 import { visible } from '../base/visible.js';
 import type { Shelf } from '../records/read/shelf.js';
@@ -105,7 +105,11 @@ async function begun(streams: AskStreams, { shelf, left }: Memory): Promise<Inte
 /** A plain yes or no. @throws {Cancelled} */
 export async function askYesNo(message: string, streams: AskStreams, usual = false): Promise<boolean> {
   try {
-    return await confirm({ message, default: usual, theme: promptTheme(streams.color ?? true) }, streams);
+    const theme = promptTheme(streams.color ?? true);
+    const { given } = await createPromptModule(streams)<{ given: boolean }>([
+      { type: 'confirm', name: 'given', message, default: usual, theme },
+    ]);
+    return given;
   } catch (error) {
     if ((error as Error).name === 'ExitPromptError') throw new Cancelled();
     throw error;
@@ -151,15 +155,16 @@ async function put(question: Question, state: Interview, streams: AskStreams): P
   try {
     if (question.kind === 'choice') return await putChoice(question, { message, theme }, earlier, context);
     const usual = usualText(question, state);
-    const given = await input(
+    const { given } = await createPromptModule(context)<{ given: string }>([
       {
+        type: 'input',
+        name: 'given',
         message,
         theme,
         ...(usual === undefined ? {} : { default: usual }),
-        validate: (text) => endsInBack(text) || faultOf(state, text, width) || true,
+        validate: (text: string) => endsInBack(text) || faultOf(state, text, width) || true,
       },
-      context,
-    );
+    ]);
     return endsInBack(given) ? { back: true } : { back: false, given };
   } catch (error) {
     const name = (error as Error).name;
@@ -190,10 +195,17 @@ async function putChoice(
     ...(option.note ? { description: visible(option.note) } : {}),
   }));
   const start = question.options.findIndex((option) => option.value === (earlier ?? question.usual));
-  const picked = await select(
-    { ...look, choices, default: Math.max(0, start), loop: false, pageSize: 12 },
-    context,
-  );
+  const { picked } = await createPromptModule(context)<{ picked: number }>([
+    {
+      ...look,
+      type: 'select',
+      name: 'picked',
+      choices,
+      default: Math.max(0, start),
+      loop: false,
+      pageSize: 12,
+    },
+  ]);
   return { back: false, given: question.options[picked]?.value };
 }
 

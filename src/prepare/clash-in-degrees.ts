@@ -1,6 +1,6 @@
 import { DEGREE, to } from '../base/units.js';
 import type { ArcsClash } from '../layout/layout.js';
-import type { ArcsClash as ClashInDegrees } from '../records/refusals/layout-refusals.js';
+import type { ClashInDegrees } from '../records/refusals/layout-refusals.js';
 
 /** Why three distances are no layout, as a refusal says it. */
 export function clashInDegrees(clash: ArcsClash): ClashInDegrees {

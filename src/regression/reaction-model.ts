@@ -1,5 +1,6 @@
 import { BASIS, INPUT, OUTPUT, TUNING, TUNING_BIAS } from './graph-names.js';
-import { openGraph } from './score.js';
+import { plainGraph } from './plain-graph.js';
+import { openGraph, type RunningGraph } from './score.js';
 import type { Tensor } from './tensor.js';
 
 /** What is added to a model's last weights and bias, in output scales. */
@@ -8,8 +9,13 @@ export interface Tuning {
   readonly bias: Tensor;
 }
 
+/** What works a model's answers out; their numbers agree to the rounding of 24-bit floats. */
+export type Arithmetic = 'runtime' | 'plain';
+
 /** The fitted regression, ready to answer for rows of features. */
 export interface ReactionModel {
+  /** The ONNX runtime, or plain arithmetic, which takes longer. */
+  readonly arithmetic: Arithmetic;
   /** Reaction numbers (SI), one row of `TARGETS` a row of features. */
   answer(features: Tensor, tuning?: Tuning): Promise<Float32Array>;
   /** Those of the model as fitted, and what they are linear in. */
@@ -18,14 +24,14 @@ export interface ReactionModel {
 }
 
 /**
- * Opens a model's file.
+ * Opens a model's file: in the ONNX runtime, or in plain arithmetic where that is missing or does not load on this machine.
  *
- * @param width  numbers in a row of the basis: `basisWidth` of its card
+ * @param width  numbers in a row of the basis: `fit.basis` of its card
  * @param depth  answers
- * @throws whatever the runtime throws when it is missing or refuses the file
+ * @throws {Error} when the file cannot be read
  */
 export async function openModel(file: Uint8Array, width: number, depth: number): Promise<ReactionModel> {
-  const graph = await openGraph(file);
+  const { arithmetic, graph } = await openAnyhow(file);
   const untuned: Tuning = {
     weights: { dims: [width, depth], values: new Float32Array(width * depth) },
     bias: { dims: [depth], values: new Float32Array(depth) },
@@ -36,6 +42,7 @@ export async function openModel(file: Uint8Array, width: number, depth: number):
     [TUNING_BIAS]: bias,
   });
   return {
+    arithmetic,
     answer: async (features, tuning = untuned) =>
       (await graph.run(inputs(features, tuning), [OUTPUT]))[OUTPUT],
     async basis(features) {
@@ -47,4 +54,12 @@ export async function openModel(file: Uint8Array, width: number, depth: number):
     },
     close: graph.close,
   };
+}
+
+async function openAnyhow(file: Uint8Array): Promise<{ arithmetic: Arithmetic; graph: RunningGraph }> {
+  try {
+    return { arithmetic: 'runtime', graph: await openGraph(file) };
+  } catch {
+    return { arithmetic: 'plain', graph: plainGraph(file) };
+  }
 }

@@ -1,3 +1,4 @@
+import { meanSimple } from 'simple-statistics';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { type KnownValue, krige } from './scoring/krige.js';
 import { pairedScores } from './scoring/paired-scores.js';
@@ -31,6 +32,6 @@ export function expectation(
 }
 
 function spreadOf(rows: readonly KnownValue[]): number {
-  const mean = rows.reduce((sum, { value }) => sum + value, 0) / rows.length;
+  const mean = meanSimple(rows.map(({ value }) => value));
   return rows.reduce((sum, { value }) => sum + (value - mean) ** 2, 0);
 }

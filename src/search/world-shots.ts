@@ -1,3 +1,4 @@
+import { meanSimple } from 'simple-statistics';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
@@ -51,7 +52,7 @@ export async function worldShots(
 
   const inWorlds = (outcomes: readonly Outcome[]): InWorlds => {
     const scores = outcomes.map((outcome, i) => score(outcome, shifted[i]));
-    return { outcomes, scores, meanScore: scores.reduce((sum, s) => sum + s, 0) / scores.length };
+    return { outcomes, scores, meanScore: meanSimple(scores) };
   };
   return {
     async roll(rows, worlds, onDone) {

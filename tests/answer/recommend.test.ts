@@ -41,6 +41,7 @@ describe('recommend', () => {
   test('the regression tries all layouts, and its scores of those listed stand beside physics’', () => {
     const { regression, candidates } = answer.search;
     expect(regression.notice).toBe(null);
+    expect(regression.arithmetic).toBe('runtime');
     expect(regression.candidateWorlds).toBeGreaterThan(10 * candidates);
     expect(regression.listed.length).toBeGreaterThan(0);
     for (const { layout, byRegression, byPhysics } of regression.listed) {
@@ -56,6 +57,7 @@ describe('recommend', () => {
       const other = await recommend(inputs, { ...options, seed: 2, models: 'no-such-folder' });
       expect(other.search.regression).toMatchObject({
         notice: { code: 'regression-missing', params: {} },
+        arithmetic: null,
         candidateWorlds: 0,
         listed: [],
       });

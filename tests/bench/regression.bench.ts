@@ -23,6 +23,12 @@ const { rankInWorlds } = await built<typeof import('../../src/search/rank.js')>(
 const { openRegression } = await built<typeof import('../../src/search/surrogate/regression.js')>(
   'search/surrogate/regression',
 );
+const { MODELS, readModel } =
+  await built<typeof import('../../src/regression/model-files.js')>('regression/model-files');
+const { openModel } =
+  await built<typeof import('../../src/regression/reaction-model.js')>('regression/reaction-model');
+const { plainGraph } =
+  await built<typeof import('../../src/regression/plain-graph.js')>('regression/plain-graph');
 const { search } = await built<typeof import('../../src/search/search.js')>('search/search');
 const { withSetting } = await built<typeof import('../../src/simulate/setting.js')>('simulate/setting');
 const { targetsOf } =
@@ -64,6 +70,9 @@ export async function regressionBench(print: (line: string) => void = console.lo
         `candidates, ${ratio((brute * physicsMs) / 100 / wholeMs)} times as over a tenth of the worlds too`,
     );
   });
+  print(
+    `  the regression in the ONNX runtime against plain arithmetic: ${ratio(await plainAgainstRuntime())} times`,
+  );
   print(`  greatest memory of \`flarewise recommend\`: ${greatestMemoryMB().toFixed(0)} MB`);
 }
 
@@ -122,6 +131,46 @@ async function engines(
     rowMs,
     allMs: rowMs + (200 * firstMs) / (answered * layouts.length),
   };
+}
+
+/** Rows that both kinds of arithmetic are timed on, and how often; the fastest of each counts. */
+const ROWS = 20_000;
+const TIMES = 5;
+
+/** How much longer plain arithmetic takes than the runtime for the same rows, which it must answer alike. */
+async function plainAgainstRuntime(): Promise<number> {
+  const stored = await readModel(MODELS);
+  if (stored.kind === 'unusable') throw new Error(stored.why.code);
+  const { file, card } = stored;
+  const { inputs, outputs, fit } = card;
+  const model = await openModel(file, fit.basis, outputs.length);
+  if (model.arithmetic !== 'runtime') throw new Error('the benchmark needs the ONNX runtime');
+  const plain = plainGraph(file);
+  const zeros = (...dims: readonly number[]) => ({
+    dims,
+    values: new Float32Array(dims.reduce((a, b) => a * b, 1)),
+  });
+  const features = zeros(ROWS, inputs.length);
+  features.values.forEach((_, i) => {
+    const { least, most } = inputs[i % inputs.length];
+    features.values[i] = (least + most) / 2 + ((most - least) / 8) * Math.sin(i);
+  });
+  const given = { features, tuning: zeros(fit.basis, outputs.length), 'tuning-bias': zeros(outputs.length) };
+  const fastest = { runtime: Number.POSITIVE_INFINITY, plain: Number.POSITIVE_INFINITY };
+  for (let time = 0; time < TIMES; time++) {
+    const start = performance.now();
+    const wanted = await model.answer(features);
+    const between = performance.now();
+    const { reaction } = await plain.run(given);
+    fastest.runtime = Math.min(fastest.runtime, between - start);
+    fastest.plain = Math.min(fastest.plain, performance.now() - between);
+    const isAlike = wanted.every(
+      (value, i) => Math.abs(value - reaction[i]) < 1e-3 * outputs[i % outputs.length].scale,
+    );
+    if (!isAlike) throw new Error('the two kinds of arithmetic differ');
+  }
+  await model.close();
+  return fastest.plain / fastest.runtime;
 }
 
 const TOLD = 'greatest memory, kB: ';

@@ -46,12 +46,6 @@ describe.each(nowhere)('written to $place', ({ path, says }) => {
   });
 });
 
-test('fit: folders that cannot be made are refused, both at once, before anything is rolled', async () => {
-  const { code, err } = await runCli(['fit', '--data', at('file', 'a'), '--out', at('file')]);
-  expect(code).toBe(2);
-  expect(err).toMatch(/--data must be a folder.*\n.*--out must be a folder/);
-});
-
 test.each([
   { what: 'a folder', path: 'folder', says: /, a folder\. Name a file in it/ },
   ...(existsSync('/dev/full')

@@ -3,7 +3,7 @@ import { FOOT, to } from '../../src/base/units.js';
 import { commonPractice } from '../../src/explain/common-practice.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
-import type { Practice } from '../../src/records/answers/statements/practice.js';
+import type { PracticeFinding } from '../../src/records/answers/statements/practice.js';
 import { demoShelf } from '../../src/records/read/shelf.js';
 import { withSetting } from '../../src/simulate/setting.js';
 import type { Outcome } from '../../src/simulate/simulator.js';
@@ -14,7 +14,7 @@ const byId = <T>(list: readonly { id: string; record: T }[], id: string): T =>
   list.find((each) => each.id === id)!.record;
 
 describe('what common practice expects of an average bowler on an easy lane', () => {
-  let answers: Practice[] = [];
+  let answers: PracticeFinding[] = [];
   let early: Outcome;
   let late: Outcome;
   beforeAll(async () => {

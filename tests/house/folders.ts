@@ -30,6 +30,7 @@ export const FOLDERS: readonly Folder[] = [
     'cli/print': 'answers on stdout; progress, questions and failures on stderr',
     'cli/flags': 'flags and the values they take',
     'cli/terminal': 'streams, exit codes, signals, what the system refuses',
+    api: 'what the package offers to other programs: records in, answers out',
   }),
   ...of('engine', {
     coach: 'many bowlers, balls and lanes at once',
@@ -43,7 +44,6 @@ export const FOLDERS: readonly Folder[] = [
     simulate: 'one layout in one world: line, worlds, shot, workers',
     prepare: 'records into problems in SI: cores, holes, marks',
     'prepare/core-file': 'core files into bodies, and what is wrong with them',
-    'regression/fit': 'how it is fitted',
     regression: 'the fitted regression: features, model, tuning, and whether it is of this engine',
   }),
   ...of(

@@ -61,8 +61,9 @@ describe('the house', () => {
     ).toEqual(['b', 'c', 'b']);
   });
 
-  test('no two files export a name of their own that is the same', () => {
-    const texts = new Map(files.map((file) => [file, readFileSync(join(SRC, file), 'utf8')]));
+  test('no two files export a name of their own that is the same; the library calls its functions as the program does', () => {
+    const own = files.filter((file) => dirname(file) !== 'api');
+    const texts = new Map(own.map((file) => [file, readFileSync(join(SRC, file), 'utf8')]));
     expect([...texts.values()].flatMap(declaredIn).length).toBeGreaterThan(files.length);
     expect(sharedNames(texts)).toEqual([]);
     expect(

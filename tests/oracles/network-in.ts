@@ -1,6 +1,6 @@
 import type { onnx } from 'onnx-proto';
-import type { Network } from '../../src/regression/fit/network.js';
 import type { Tensor } from '../../src/regression/tensor.js';
+import type { Network } from '../fit/network.js';
 
 /**
  * The network that a file holds, taken out of it by another reader.

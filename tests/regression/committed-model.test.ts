@@ -5,13 +5,15 @@ import { describe, expect, test } from 'vitest';
 import { CARD_FILE, cardSchema, MODEL_FILE } from '../../src/regression/card.js';
 import { FEATURES } from '../../src/regression/features.js';
 import { fingerprint, isSamePhysics } from '../../src/regression/fingerprint.js';
-import { modelPage } from '../../src/regression/fit/model-page.js';
-import { evaluatePlainly } from '../../src/regression/fit/network.js';
-import { takeRows } from '../../src/regression/fit/rows.js';
-import { shotRows } from '../../src/regression/fit/shot-rows.js';
 import { MODELS, readModel } from '../../src/regression/model-files.js';
 import { openModel } from '../../src/regression/reaction-model.js';
 import { TARGETS } from '../../src/regression/targets.js';
+import { modelPage } from '../fit/model-page.js';
+import { evaluatePlainly } from '../fit/network.js';
+import { networkGraph } from '../fit/network-graph.js';
+import { onnxFile } from '../fit/onnx.js';
+import { takeRows } from '../fit/rows.js';
+import { shotRows } from '../fit/shot-rows.js';
 import { networkIn } from '../oracles/network-in.js';
 
 const file = readFileSync(`${MODELS}${MODEL_FILE}`);
@@ -23,7 +25,7 @@ const FRESH_LANES = 20;
 const rmse = card.outputs.map(({ si, heldOut }) => si * heldOut.rmse);
 
 describe('the committed regression', () => {
-  test('is of the physics engine as it is: after a change of it, run `flarewise fit`', async () => {
+  test('is of the physics engine as it is: after a change of it, run `npm run fit`', async () => {
     const stored = await readModel();
     expect(stored.kind === 'unusable' ? stored.why : 'ready').toBe('ready');
   });
@@ -69,7 +71,7 @@ describe('the committed regression', () => {
     for (const row of [...card.regions, ...card.roughness]) expect(row.rmse.length).toBe(TARGETS.length);
   });
 
-  // flare: its last ring ends where the last faint oil does, which on lanes with oil carried down hangs on a board or two
+  // flare: its last ring ends where the last faint oil does, which on lanes with oil carried down depends on a board or two
   test.each([
     ['hook start', 0.99, 0.5],
     ['sharpness', 0.99, Number.POSITIVE_INFINITY],
@@ -93,7 +95,7 @@ describe('the committed regression', () => {
     expect(readFileSync(`${MODELS}README.md`, 'utf8')).toBe(modelPage(card));
   });
 
-  test('reads in another reader, and comes out of its writer the same, byte for byte', () => {
+  test('is read and written again the same, byte for byte', () => {
     expect(proto.opsetImport.map(({ version }) => Number(version))).toEqual([17]);
     expect(proto.metadataProps.map(({ key, value }) => [key, value])).toEqual([
       ['version', card.version],
@@ -102,6 +104,12 @@ describe('the committed regression', () => {
     ]);
     const again = onnx.ModelProto.encode(proto).finish();
     expect(Buffer.from(again).equals(file)).toBe(true);
+  });
+
+  test('is, byte for byte, what the fitting tools write of the network it holds', () => {
+    const notes = proto.metadataProps.map(({ key, value }) => [key, value]);
+    const graph = networkGraph(networkIn(proto, card.fit.squares), Object.fromEntries(notes));
+    expect(Buffer.from(onnxFile(graph)).equals(file)).toBe(true);
   });
 });
 

@@ -4,9 +4,9 @@ import { symmetricEigen } from '../../src/math/eigen3.js';
 import { xToBoard } from '../../src/motion/lane/boards.js';
 import { DESIGN, designShots, SHOTS_PER_LANE } from '../../src/regression/design.js';
 import { FEATURES, middlingRoll } from '../../src/regression/features.js';
-import { isPlayable } from '../../src/regression/fit/playable.js';
-import { ROW, shotRows } from '../../src/regression/fit/shot-rows.js';
 import type { ShotInputs } from '../../src/regression/inputs.js';
+import { isPlayable } from '../fit/playable.js';
+import { ROW, shotRows } from '../fit/shot-rows.js';
 
 const LANES = 40;
 const shots = Array.from({ length: LANES }, (_, lane) => designShots(7, lane)).flat();

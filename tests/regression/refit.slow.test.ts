@@ -4,13 +4,13 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { CARD_FILE, cardSchema, MODEL_FILE } from '../../src/regression/card.js';
 import { FEATURES } from '../../src/regression/features.js';
-import { errorsBetween } from '../../src/regression/fit/appraise.js';
-import { takeRows } from '../../src/regression/fit/rows.js';
-import { shotRows } from '../../src/regression/fit/shot-rows.js';
 import { MODELS } from '../../src/regression/model-files.js';
 import { openModel } from '../../src/regression/reaction-model.js';
 import { TARGETS } from '../../src/regression/targets.js';
-import { runCli } from '../support/run-cli.js';
+import { errorsBetween } from '../fit/appraise.js';
+import { takeRows } from '../fit/rows.js';
+import { shotRows } from '../fit/shot-rows.js';
+import { runFit } from '../support/run-fit.js';
 
 const card = cardSchema.parse(JSON.parse(await readFile(`${MODELS}${CARD_FILE}`, 'utf8')));
 const committed = await readFile(`${MODELS}${MODEL_FILE}`);
@@ -44,8 +44,7 @@ describe('the whole fit, done again', () => {
     async () => {
       const folder = await mkdtemp(join(tmpdir(), 'flarewise-refit-'));
       const { seed, lanes } = card.data;
-      const { code, err } = await runCli([
-        'fit',
+      const { code, err } = await runFit([
         ...['--seed', String(seed), '--lanes', String(lanes), '--epochs', String(card.fit.epochs)],
         ...['--workers', '2', '--data', join(folder, 'data'), '--out', join(folder, 'out')],
       ]);

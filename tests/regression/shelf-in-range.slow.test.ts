@@ -7,7 +7,6 @@ import { demoShelf } from '../../src/records/read/shelf.js';
 import { loadPractice } from '../../src/records/shared/shared-data.js';
 import { CARD_FILE, cardSchema, MODEL_FILE } from '../../src/regression/card.js';
 import { FEATURES, writeFeatures } from '../../src/regression/features.js';
-import { errorsBetween } from '../../src/regression/fit/appraise.js';
 import { shareInRange } from '../../src/regression/in-range.js';
 import type { ShotInputs } from '../../src/regression/inputs.js';
 import { MODELS } from '../../src/regression/model-files.js';
@@ -19,6 +18,7 @@ import { findLine } from '../../src/simulate/line.js';
 import { type ShotProblem, unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { scatteredLaunch, simulator } from '../../src/simulate/simulator.js';
 import { drawWorlds, NOMINAL_WORLD } from '../../src/simulate/world.js';
+import { errorsBetween } from '../fit/appraise.js';
 
 const card = cardSchema.parse(JSON.parse(await readFile(`${MODELS}${CARD_FILE}`, 'utf8')));
 

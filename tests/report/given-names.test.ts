@@ -81,7 +81,7 @@ describe.each([
     [BALL, BOWLER, `${BALL}. ${NOTE}`, `${LANE.name}. ${NOTE}`],
   ],
   ['judge as a web page', judgeHtml(judged, facts, [], web), [BALL, BOWLER, `${BALL}. ${NOTE}`]],
-  ['sheet as a web page', sheetHtml(named, 'a4', loadTypeface(), UNITS.metric), [BALL, BOWLER]],
+  ['sheet as a web page', await sheetHtml(named, 'a4', loadTypeface(), UNITS.metric), [BALL, BOWLER]],
 ])('%s in metric', (_, text, wanted) => {
   test.each(wanted)('keeps %j to the letter', (words) => expect(oneLine(text)).toContain(words));
 });

@@ -108,6 +108,7 @@ const surveyBy = (cheap: (layout: LayoutNumbers, world: number) => number): Surv
   look: async () => {},
   scores: (layout) => Array.from({ length: WORLDS }, (_, world) => cheap(layout, world)),
   candidateWorlds: () => 0,
+  arithmetic: 'runtime',
   tunedTo: 0,
   shots: 0,
 });

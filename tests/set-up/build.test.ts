@@ -4,6 +4,7 @@ import {
   existsSync,
   mkdirSync,
   mkdtempSync,
+  readdirSync,
   readFileSync,
   renameSync,
   rmSync,
@@ -84,17 +85,36 @@ test('a compiled file does not outlive the renaming or removal of its source', (
   expect(existsSync(join(folder, 'dist/inner'))).toBe(false);
 });
 
-test.each(['dist', 'dist/inner', 'dist/one.js', 'dist/.sources.json', 'dist/.tsbuildinfo'])(
-  'what is lost of it comes back: %s',
-  (lost) => {
-    build();
-    rmSync(join(folder, lost), { recursive: true });
-    expect(build().status).toBe(0);
-    expect(compiled('one.js')).toContain('two');
-    expect(compiled('inner/two.js')).toContain('two');
-    expect(build()).toEqual(NOTHING_TO_DO);
-  },
-);
+test('a file in dist that no source makes is taken away, though nothing else has changed', () => {
+  build();
+  for (const stray of ['stray.js', 'inner/stray.d.ts'])
+    writeFileSync(join(folder, 'dist', stray), '// stray');
+  expect(build()).toEqual(BUILT);
+  expect(readdirSync(join(folder, 'dist/inner')).sort()).toEqual(['two.d.ts', 'two.js']);
+  expect(existsSync(join(folder, 'dist/stray.js'))).toBe(false);
+  expect(build()).toEqual(NOTHING_TO_DO);
+});
+
+test('declarations are made beside the program', () => {
+  build();
+  expect(compiled('inner/two.d.ts')).toBe('export declare const two: number;\n');
+});
+
+test.each([
+  'dist',
+  'dist/inner',
+  'dist/one.js',
+  'dist/inner/two.d.ts',
+  'dist/.sources.json',
+  'dist/.tsbuildinfo',
+])('what is lost of it comes back: %s', (lost) => {
+  build();
+  rmSync(join(folder, lost), { recursive: true });
+  expect(build().status).toBe(0);
+  expect(compiled('one.js')).toContain('two');
+  expect(compiled('inner/two.js')).toContain('two');
+  expect(build()).toEqual(NOTHING_TO_DO);
+});
 
 test('a fault of the source is shown on stderr, fails, and is found again until it is mended', () => {
   build();

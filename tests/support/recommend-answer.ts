@@ -332,6 +332,7 @@ export const recommendAnswer: RecommendAnswer = {
     rejected: [{ reason: { code: 'ring-near-hole', params: {} }, count: 212 }],
     regression: {
       notice: null,
+      arithmetic: 'runtime',
       candidateWorlds: 350000,
       tunedTo: 1060,
       listed: [

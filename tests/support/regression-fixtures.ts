@@ -1,5 +1,5 @@
-import type { Network } from '../../src/regression/fit/network.js';
 import type { Tensor } from '../../src/regression/tensor.js';
+import type { Network } from '../fit/network.js';
 
 /** A made-up network of three inputs, four and five hidden units and two answers; every number by a formula. */
 export const smallNetwork = (): Network => ({

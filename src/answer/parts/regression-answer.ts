@@ -1,3 +1,4 @@
+import { meanSimple } from 'simple-statistics';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import type { RegressionAnswer } from '../../records/answers/answer.js';
 import type { InAllWorlds } from '../../search/in-all-worlds.js';
@@ -13,6 +14,7 @@ export function regressionAnswer(
   if ('why' in surveyed)
     return {
       notice: surveyed.why,
+      arithmetic: null,
       candidateWorlds: 0,
       tunedTo: 0,
       listed: [],
@@ -27,15 +29,17 @@ export function regressionAnswer(
   const off = both.map((each) => Math.abs(each.byRegression - each.byPhysics));
   return {
     notice: null,
+    arithmetic: surveyed.arithmetic,
     candidateWorlds: surveyed.candidateWorlds(),
     tunedTo: surveyed.tunedTo,
     listed: both,
     difference:
       off.length === 0
         ? null
-        : { typical: Math.sqrt(meanSquare(off)), worst: Math.max(...off), layouts: off.length },
+        : {
+            typical: Math.sqrt(meanSimple(off.map((each) => each * each))),
+            worst: Math.max(...off),
+            layouts: off.length,
+          },
   };
 }
-
-const meanSquare = (values: readonly number[]): number =>
-  values.reduce((sum, value) => sum + value * value, 0) / values.length;

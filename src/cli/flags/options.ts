@@ -86,14 +86,6 @@ export interface ShelfOptions extends GlobalOptions {
   readonly note?: string;
 }
 
-export interface FitCommandOptions extends GlobalOptions {
-  readonly seed?: string;
-  readonly lanes?: string;
-  readonly epochs?: string;
-  readonly data?: string;
-  readonly out?: string;
-}
-
 export interface CoachCommandOptions extends RecommendCommandOptions {
   readonly bowlers?: string;
   readonly balls?: string;

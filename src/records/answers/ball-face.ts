@@ -4,6 +4,7 @@ const n = z.number();
 
 /** A point of the ball as a unit vector from its centre, in B; a left-hander's ball is the mirror image in x. */
 const pointSchema = z.tuple([n, n, n]).meta({
+  id: 'point',
   description:
     'Unit vector from the ball’s centre: x toward the PAP’s side, y toward the fingers, z out through the grip centre. A left-hander’s ball is the mirror image in x.',
 });
@@ -29,12 +30,15 @@ export const ballFaceSchema = z
       }),
     ),
   })
-  .meta({ title: 'Ball face' });
+  .meta({ id: 'ball-face', title: 'Ball face' });
 
 /** One turn's oil ring on the ball. */
 export const ringSchema = z
   .strictObject({ turn: n, fromFt: n, points: z.array(z.strictObject({ overIn: n, upIn: n })) })
-  .meta({ description: 'Each turn’s ring on the ball: arcs over and up from the grip centre, like a PAP.' });
+  .meta({
+    id: 'ring',
+    description: 'Each turn’s ring on the ball: arcs over and up from the grip centre, like a PAP.',
+  });
 
 export type BallFace = z.infer<typeof ballFaceSchema>;
 export type RingAnswer = z.infer<typeof ringSchema>;

@@ -4,49 +4,62 @@ import { legalityFindingSchema } from './statements/legality-findings.js';
 
 const n = z.number();
 
-export const drilledSchema = z.strictObject({
-  massLb: n,
-  rgIn: n,
-  differentialIn: n,
-  intermediateDifferentialIn: n,
-  staticOz: z.strictObject({ top: n, side: n, finger: n }).meta({
-    description: 'Positive: toward the grip (top), the PAP side (side), the fingers (finger).',
-  }),
-});
+export const drilledSchema = z
+  .strictObject({
+    massLb: n,
+    rgIn: n,
+    differentialIn: n,
+    intermediateDifferentialIn: n,
+    staticOz: z.strictObject({ top: n, side: n, finger: n }).meta({
+      description: 'Positive: toward the grip (top), the PAP side (side), the fingers (finger).',
+    }),
+  })
+  .meta({ id: 'drilled-numbers' });
 
 /** Where the drilled ball's high-RG axis comes out, nearest the thumb. */
-export const psaSchema = z.strictObject({
-  overIn: n,
-  upIn: n,
-  fromPapIn: n,
-  fromPinIn: n,
-  fromGripCentreIn: n,
-  certain: z.boolean(),
-});
+export const psaSchema = z
+  .strictObject({
+    overIn: n,
+    upIn: n,
+    fromPapIn: n,
+    fromPinIn: n,
+    fromGripCentreIn: n,
+    certain: z.boolean(),
+  })
+  .meta({ id: 'psa' });
 
 export const markSchema = z
   .strictObject({ mark: z.string(), fromGripCentreIn: n, fromPapIn: n, fromPinIn: n.nullable() })
-  .meta({ description: 'Tape arcs that place a mark; any two from marks already on the ball find it.' });
+  .meta({
+    id: 'mark',
+    description: 'Tape arcs that place a mark; any two from marks already on the ball find it.',
+  });
 
-export const legalitySchema = z.strictObject({
-  ruleSet: z.string(),
-  edition: z.string(),
-  legal: z.boolean(),
-  findings: z.array(legalityFindingSchema),
-});
+export const legalitySchema = z
+  .strictObject({
+    ruleSet: z.string(),
+    edition: z.string(),
+    legal: z.boolean(),
+    findings: z.array(legalityFindingSchema),
+  })
+  .meta({ id: 'legality' });
 
-export const drilledBandsSchema = z.strictObject({
-  rgIn: bandSchema,
-  differentialIn: bandSchema,
-  intermediateDifferentialIn: bandSchema,
-});
+export const drilledBandsSchema = z
+  .strictObject({
+    rgIn: bandSchema,
+    differentialIn: bandSchema,
+    intermediateDifferentialIn: bandSchema,
+  })
+  .meta({ id: 'drilled-bands' });
 
-export const undrilledSchema = z.strictObject({
-  massLb: n,
-  rgIn: n,
-  differentialIn: n,
-  intermediateDifferentialIn: n,
-});
+export const undrilledSchema = z
+  .strictObject({
+    massLb: n,
+    rgIn: n,
+    differentialIn: n,
+    intermediateDifferentialIn: n,
+  })
+  .meta({ id: 'undrilled-numbers' });
 
 export const redrilledSchema = z
   .strictObject({

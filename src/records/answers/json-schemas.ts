@@ -29,9 +29,28 @@ const SCHEMAS = {
   'sheet-answer': sheetAnswerSchema,
 } as const;
 
-/** File name and text of each record's JSON Schema (draft 2020-12). Rules across fields are in the code only. */
-export const jsonSchemas = (): readonly (readonly [name: string, text: string])[] =>
-  Object.entries(SCHEMAS).map(([name, schema]) => [
-    `${name}.schema.json`,
-    `${JSON.stringify(z.toJSONSchema(schema, { target: 'draft-2020-12' }), null, 2)}\n`,
-  ]);
+/** Where the parts stand that several schemas share, each once. */
+const PARTS = 'parts.schema.json';
+
+/**
+ * File name and text of each record's and answer's JSON Schema (draft 2020-12), and of the parts that they share and refer to. Rules
+ * across fields are in the code only.
+ */
+export function jsonSchemas(): readonly (readonly [name: string, text: string])[] {
+  const parts: Record<string, object> = {};
+  const schemas = Object.entries(SCHEMAS).map(([name, schema]) => {
+    const { $defs = {}, ...whole } = z.toJSONSchema(schema, { target: 'draft-2020-12' });
+    Object.assign(parts, $defs);
+    return [`${name}.schema.json`, textOf(whole).replaceAll('"#/$defs/', `"${PARTS}#/$defs/`)] as const;
+  });
+  const $defs = Object.fromEntries(Object.entries(parts).sort(([a], [b]) => (a < b ? -1 : 1)));
+  const shared = {
+    $schema: 'https://json-schema.org/draft/2020-12/schema',
+    $id: PARTS,
+    title: 'Shared parts',
+    $defs,
+  };
+  return [...schemas, [PARTS, textOf(shared)]];
+}
+
+const textOf = (schema: object): string => `${JSON.stringify(schema, null, 2)}\n`;

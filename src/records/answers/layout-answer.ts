@@ -3,7 +3,7 @@ import { z } from 'zod';
 const n = z.number();
 
 /** 5th and 95th percentile. */
-export const bandSchema = z.strictObject({ low: n, high: n });
+export const bandSchema = z.strictObject({ low: n, high: n }).meta({ id: 'band' });
 
 export const layoutAnswerSchema = z
   .strictObject({
@@ -15,6 +15,7 @@ export const layoutAnswerSchema = z
     markerToPapIn: n.nullable(),
   })
   .meta({
+    id: 'layout',
     title: 'Layout',
     description:
       'In both notations; text is drilling angle x pin-to-PAP x VAL angle. Null where the CG lies on the pin: there is no mark to aim at.',

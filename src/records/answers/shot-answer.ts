@@ -5,21 +5,25 @@ import { noLineReasonSchema, remedySchema } from './statements/no-line.js';
 
 const n = z.number();
 
-export const reactionSchema = z.strictObject({
-  outcome: z.enum(['pins', 'gutter', 'stopped']),
-  ...fromKeys(REACTION_IDS, () => n),
-  rollsBeforePins: z.boolean(),
-});
+export const reactionSchema = z
+  .strictObject({
+    outcome: z.enum(['pins', 'gutter', 'stopped']),
+    ...fromKeys(REACTION_IDS, () => n),
+    rollsBeforePins: z.boolean(),
+  })
+  .meta({ id: 'reaction' });
 
-export const pathPointSchema = z.strictObject({
-  timeS: n,
-  distanceFt: n,
-  board: n,
-  speedMph: n,
-  revRateRpm: n,
-  headingDeg: n,
-  slipMps: n,
-});
+export const pathPointSchema = z
+  .strictObject({
+    timeS: n,
+    distanceFt: n,
+    board: n,
+    speedMph: n,
+    revRateRpm: n,
+    headingDeg: n,
+    slipMps: n,
+  })
+  .meta({ id: 'path-point' });
 
 export const lineSchema = z
   .strictObject({
@@ -33,17 +37,19 @@ export const lineSchema = z
     reachesPocket: z.boolean(),
   })
   .meta({
+    id: 'line',
     description:
       'The line a layout was rolled on: its own, re-aimed at board 17.5; it reaches the pocket when it ends on ' +
       'boards 16.5 to 18.5.',
   });
 
 /** A way to miss to either side; outside is toward the bowler's own gutter. */
-export const sidesSchema = z.strictObject({ outside: n, inside: n });
+export const sidesSchema = z.strictObject({ outside: n, inside: n }).meta({ id: 'sides' });
 
 export const missRoomSchema = z
   .strictObject({ laydownBoards: sidesSchema, angleDeg: sidesSchema, arrowsBoards: sidesSchema })
   .meta({
+    id: 'miss-room',
     description:
       'How far one shot may miss its line, one thing at a time, and still reach boards 16.5 to 18.5 at the pins; ' +
       'looked for up to 6 boards and 3 degrees. arrowsBoards is the miss of angle seen at 15 ft.',

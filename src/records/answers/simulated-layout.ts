@@ -14,14 +14,16 @@ import { regressionNoticeSchema } from './statements/regression-notices.js';
 
 const n = z.number();
 
-export const reactionBandsSchema = z.strictObject({
-  ...fromKeys(COMPARED_IDS, () => bandSchema),
-});
+export const reactionBandsSchema = z
+  .strictObject({
+    ...fromKeys(COMPARED_IDS, () => bandSchema),
+  })
+  .meta({ id: 'reaction-bands' });
 
 /** How many of a number's values over the worlds an answer gives; each stands for as large a share of them. */
 export const TWENTIETHS = 20;
 
-export const twentiethsOfSchema = z.array(n).length(TWENTIETHS);
+export const twentiethsOfSchema = z.array(n).length(TWENTIETHS).meta({ id: 'twentieths' });
 
 export const twentiethsSchema = z
   .strictObject({
@@ -33,12 +35,14 @@ export const twentiethsSchema = z
       'Quantiles over the worlds, ascending, at 2.5 %, 7.5 % and so on to 97.5 %: each stands for one world in twenty.',
   });
 
-export const sharesOfSchema = z.strictObject({
-  total: n,
-  drillingAngle: n,
-  pinToPap: n,
-  valAngle: n,
-});
+export const sharesOfSchema = z
+  .strictObject({
+    total: n,
+    drillingAngle: n,
+    pinToPap: n,
+    valAngle: n,
+  })
+  .meta({ id: 'shares' });
 
 /** Exact Shapley shares of the three layout numbers, against the usual middle layout. */
 export const sharesSchema = z.strictObject({
@@ -48,29 +52,41 @@ export const sharesSchema = z.strictObject({
   intermediateDifferentialIn: sharesOfSchema,
 });
 
-export const simulatedLayoutSchema = layoutAnswerSchema.extend({
-  score: n.meta({ description: '0 to 100: how near the wanted reaction; mean over all worlds.' }),
-  nominalScore: n.meta({
-    description: 'The same in the nominal world alone; shares and steps are about it.',
-  }),
-  objections: z
-    .array(objectionSchema)
-    .meta({ description: 'Why the search would set this layout aside; empty when it would not.' }),
-  drilled: drilledSchema,
-  bands: z.strictObject({ drilled: drilledBandsSchema, reaction: reactionBandsSchema, score: bandSchema }),
-  twentieths: twentiethsSchema,
-  line: lineSchema,
-  missRoom: missRoomSchema.nullable().meta({ description: 'Null when the line does not reach the pocket.' }),
-  pocketShare: n.meta({ description: 'Share of worlds in which it still reaches boards 16.5 to 18.5.' }),
-  reaction: reactionSchema,
-  path: z.array(pathPointSchema),
-});
+export const simulatedLayoutSchema = layoutAnswerSchema
+  .extend({
+    score: n.meta({ description: '0 to 100: how near the wanted reaction; mean over all worlds.' }),
+    nominalScore: n.meta({
+      description: 'The same in the nominal world alone; shares and steps are about it.',
+    }),
+    objections: z
+      .array(objectionSchema)
+      .meta({ description: 'Why the search would set this layout aside; empty when it would not.' }),
+    drilled: drilledSchema,
+    bands: z.strictObject({ drilled: drilledBandsSchema, reaction: reactionBandsSchema, score: bandSchema }),
+    twentieths: twentiethsSchema,
+    line: lineSchema,
+    missRoom: missRoomSchema
+      .nullable()
+      .meta({ description: 'Null when the line does not reach the pocket.' }),
+    pocketShare: n.meta({ description: 'Share of worlds in which it still reaches boards 16.5 to 18.5.' }),
+    reaction: reactionSchema,
+    path: z.array(pathPointSchema),
+  })
+  .meta({ id: 'simulated-layout' });
 
 export const regressionSchema = z
   .strictObject({
     notice: regressionNoticeSchema
       .nullable()
       .meta({ description: 'Why physics searched alone; null when it did not.' }),
+    arithmetic: z
+      .enum(['runtime', 'plain'])
+      .nullable()
+      .meta({
+        description:
+          'What worked the regression out: the ONNX runtime, or plain arithmetic without it, which takes longer; null when ' +
+          'physics searched alone.',
+      }),
     candidateWorlds: n,
     tunedTo: n.meta({ description: 'Shots of physics the regression was tuned to.' }),
     listed: z.array(z.strictObject({ layout: z.string(), byRegression: n, byPhysics: n })).meta({

@@ -2,7 +2,7 @@ import type { Objection } from '../answers/statements/objections.js';
 import type { Mark } from '../text/written-layout.js';
 
 /** Why three arcs are no layout. */
-export type ArcsClash =
+export type ClashInDegrees =
   | { readonly why: 'pin-on-pap' }
   | { readonly why: 'buffer-too-long'; readonly pinBufferDeg: number; readonly pinToPapDeg: number }
   | { readonly why: 'marker-out-of-reach'; readonly pinToMarkerDeg: number; readonly markerToPapDeg: number };
@@ -14,7 +14,7 @@ export interface LayoutRefusals {
     readonly pinToPapIn: number;
     readonly markerToPapIn: number;
     readonly pinBufferIn: number;
-    readonly clash: ArcsClash;
+    readonly clash: ClashInDegrees;
   };
   /** The same of a layout that was drilled earlier. */
   'earlier-arcs-clash': {
@@ -22,7 +22,7 @@ export interface LayoutRefusals {
     readonly field: string;
     /** As it stands in the record. */
     readonly layout: string;
-    readonly clash: ArcsClash;
+    readonly clash: ClashInDegrees;
   };
   /** A drilling angle to a mark whose place about the pin is not known. */
   'other-mark': { readonly ball: string; readonly given: Mark; readonly wanted: Mark };

@@ -129,7 +129,7 @@ export const publishedBallSchema = z
         params: { hint: 'A symmetric core has 0, or nearly 0.' },
       });
   })
-  .meta({ title: 'Ball by its published numbers' });
+  .meta({ id: 'published-ball', title: 'Ball by its published numbers' });
 
 /** A ball whose core is described in a file of its own; published numbers given beside it are only compared. */
 export const ownCoreBallSchema = z
@@ -142,11 +142,11 @@ export const ownCoreBallSchema = z
     ...z.strictObject(publishedFields).partial().shape,
     ...outerFields,
   })
-  .meta({ title: 'Ball with a core of its own' });
+  .meta({ id: 'own-core-ball', title: 'Ball with a core of its own' });
 
 export const ballSchema = z
   .union([publishedBallSchema, ownCoreBallSchema])
-  .meta({ title: 'Ball', description: 'One ball, undrilled or drilled before.' });
+  .meta({ id: 'ball', title: 'Ball', description: 'One ball, undrilled or drilled before.' });
 
 /** Which of the two a record should meet. Their faults would say nothing if both were tried. */
 export const ballSchemaFor = (value: unknown): z.ZodType<BallRecord> =>

@@ -83,7 +83,7 @@ export const bowlerSchema = z
     }).optional(),
     grip: gripSchema.optional(),
   })
-  .meta({ title: 'Bowler', description: 'One bowler: release, PAP and grip.' });
+  .meta({ id: 'bowler', title: 'Bowler', description: 'One bowler: release, PAP and grip.' });
 
 export type Bowler = z.infer<typeof bowlerSchema>;
 export type Scatter = z.infer<typeof scatterSchema>;

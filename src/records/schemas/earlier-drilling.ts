@@ -60,6 +60,7 @@ export const earlierDrillingSchema = z
       });
   })
   .meta({
+    id: 'earlier-drilling',
     description: 'An earlier drilling. Its holes must be plugged: old holes left open are not provided for.',
   });
 

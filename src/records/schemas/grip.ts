@@ -29,7 +29,7 @@ const sleeveSchema = z
       hint: '1.1 to 1.25 is usual.',
     }).optional(),
   })
-  .meta({ description: 'Slug or insert put back into a wider bore.' });
+  .meta({ id: 'sleeve', description: 'Slug or insert put back into a wider bore.' });
 
 const holeSchema = z
   .strictObject({
@@ -39,7 +39,7 @@ const holeSchema = z
     lateralPitchIn: pitch('Pitch toward the PAP side (negative: away from it)'),
     sleeve: sleeveSchema.nullable(),
   })
-  .meta({ description: 'One gripping hole.' });
+  .meta({ id: 'hole', description: 'One gripping hole.' });
 
 const surfacePlace = (what: string) =>
   quantity(-7, 7, {
@@ -92,7 +92,7 @@ export const gripSchema = z
       description: 'Vent holes. Their mouths are kept clear of oil rings like those of other holes.',
     }),
   })
-  .meta({ description: 'Grip as drilled. Left out, common sizes are assumed and said.' });
+  .meta({ id: 'grip', description: 'Grip as drilled. Left out, common sizes are assumed and said.' });
 
 export type GripRecord = z.infer<typeof gripSchema>;
 export type HoleRecord = z.infer<typeof holeSchema>;

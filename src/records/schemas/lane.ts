@@ -92,6 +92,6 @@ export const laneSchema = z
         message: `must be greater than frictionOiled (${oiled})`,
       });
   })
-  .meta({ title: 'Lane', description: 'Oil by board and distance, and friction.' });
+  .meta({ id: 'lane', title: 'Lane', description: 'Oil by board and distance, and friction.' });
 
 export type Lane = z.infer<typeof laneSchema>;

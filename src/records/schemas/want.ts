@@ -12,6 +12,8 @@ const step = (wish: Wish) =>
     .optional();
 
 /** The wanted reaction: plain wishes of five steps; a wish left out is no wish. */
-export const wantSchema = z.strictObject(fromKeys(WISHES, step)).meta({ title: 'Wanted reaction' });
+export const wantSchema = z
+  .strictObject(fromKeys(WISHES, step))
+  .meta({ id: 'want', title: 'Wanted reaction' });
 
 export type Want = z.infer<typeof wantSchema>;

@@ -7,24 +7,24 @@ import { toSvg } from './to-svg.js';
 const EMBEDDED = 'flarewise text';
 
 /** A scene as an SVG file that needs nothing else: text is text, its font is inside, sizes are those of paper. */
-export function svgFile(scene: Scene, typeface: Typeface): string {
+export async function svgFile(scene: Scene, typeface: Typeface): Promise<string> {
   const size = `width="${trim(scene.width / 72)}in" height="${trim(scene.height / 72)}in"`;
   return toSvg(scene, {
     palette: PAPER,
     fontFamily: `'${EMBEDDED}', '${typeface.family}', sans-serif`,
     attributes: size,
-    style: embeddedFont(scene, typeface),
+    style: await embeddedFont(scene, typeface),
   });
 }
 
 /** CSS that brings along the letters a scene uses. */
-export function embeddedFont(scene: Scene, typeface: Typeface, family = EMBEDDED): string {
+export async function embeddedFont(scene: Scene, typeface: Typeface, family = EMBEDDED): Promise<string> {
   const texts = textsOf(scene.nodes);
-  const face = (weight: Weight, css: number): string => {
+  const face = async (weight: Weight, css: number): Promise<string> => {
     const used = texts.filter((node) => (node.weight ?? 'regular') === weight).map(({ text }) => text);
     if (used.length === 0) return '';
-    const data = typeface.cut(used.join(''), weight).toString('base64');
+    const data = (await typeface.cut(used.join(''), weight)).toString('base64');
     return `@font-face{font-family:'${family}';font-weight:${css};src:url(data:font/ttf;base64,${data}) format('truetype')}`;
   };
-  return face('regular', 400) + face('bold', 700);
+  return (await face('regular', 400)) + (await face('bold', 700));
 }

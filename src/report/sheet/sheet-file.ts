@@ -20,13 +20,13 @@ export async function sheetFile(
   units = UNITS.trade,
 ): Promise<Buffer> {
   const typeface = loadTypeface();
-  if (kind === 'html') return Buffer.from(sheetHtml(answer, paper, typeface, units));
+  if (kind === 'html') return Buffer.from(await sheetHtml(answer, paper, typeface, units));
   const scene = sheetScene(answer, paper, typeface, units);
   switch (kind) {
     case 'pdf':
       return pdfFile(scene, typeface, answer.date);
     case 'svg':
-      return Buffer.from(svgFile(scene, typeface));
+      return Buffer.from(await svgFile(scene, typeface));
     case 'png':
       return pngFile(scene, typeface);
   }

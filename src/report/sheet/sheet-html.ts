@@ -23,7 +23,12 @@ const FAMILY = 'flarewise text';
  * The marking sheet as one web page that fetches nothing: set anew for a screen of any width, light or dark; printed, it is
  * the sheet of paper.
  */
-export function sheetHtml(given: SheetAnswer, paper: Paper, typeface: Typeface, units = UNITS.trade): string {
+export async function sheetHtml(
+  given: SheetAnswer,
+  paper: Paper,
+  typeface: Typeface,
+  units = UNITS.trade,
+): Promise<string> {
   const answer = withPlainText(given, false);
   const words = sheetText(answer, units);
   const sheet = sheetScene(answer, paper, typeface, units);
@@ -39,7 +44,7 @@ export function sheetHtml(given: SheetAnswer, paper: Paper, typeface: Typeface, 
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${htmlText(sheet.title)}</title>
 <link rel="icon" href="data:,">
-<style>${embeddedFont(sheet, typeface, FAMILY)}${screenStyle(PAPERS[paper].css)}</style>
+<style>${await embeddedFont(sheet, typeface, FAMILY)}${screenStyle(PAPERS[paper].css)}</style>
 </head>
 <body>
 <main>

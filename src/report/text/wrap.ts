@@ -1,16 +1,7 @@
-import { stripVTControlCharacters } from 'node:util';
-
-const WIDE =
-  /[\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6]|\p{Emoji_Presentation}/u;
-const INVISIBLE = /[\p{Mn}\p{Me}\p{Cf}]/u;
+import stringWidth from 'string-width';
 
 /** Columns a text takes in a terminal: colour codes none, East Asian wide signs two. */
-export function columnsOf(text: string): number {
-  let columns = 0;
-  for (const sign of stripVTControlCharacters(text))
-    columns += WIDE.test(sign) ? 2 : INVISIBLE.test(sign) ? 0 : 1;
-  return columns;
-}
+export const columnsOf = (text: string): number => stringWidth(text);
 
 /**
  * Breaks a text into lines of at most `width` columns, between words where it can.

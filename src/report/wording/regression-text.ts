@@ -5,7 +5,7 @@ import { say } from './say.js';
 
 /** What the fitted regression did, and how it and physics differ, in a line or two. */
 export function regressionText(
-  { notice, candidateWorlds, listed, difference }: RegressionAnswer,
+  { notice, arithmetic, candidateWorlds, listed, difference }: RegressionAnswer,
   units: Units,
 ): string {
   if (notice) return say(notice, units);
@@ -18,6 +18,10 @@ export function regressionText(
     : '';
   return (
     `The fitted regression tried all layouts in plausible worlds, ${candidateWorlds} tries, and physics raced the likeliest.` +
-    `${differs} All other numbers shown are by physics.`
+    `${differs} All other numbers shown are by physics.${arithmetic === 'plain' ? ` ${WITHOUT_RUNTIME}` : ''}`
   );
 }
+
+const WITHOUT_RUNTIME =
+  'The package onnxruntime-node is missing or does not load on this machine: the regression was worked out without it, which ' +
+  'takes longer and answers alike.';

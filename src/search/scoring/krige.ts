@@ -1,4 +1,5 @@
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
+import { meanSimple } from 'simple-statistics';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import { layoutsApart } from '../candidates/pick-differing.js';
 
@@ -25,8 +26,8 @@ const ROUGHNESS = 0.02;
  * @param known  at least one, no layout twice
  */
 export function krige(known: readonly KnownValue[]): (layout: LayoutNumbers) => number {
-  const mean = known.reduce((sum, { value }) => sum + value, 0) / known.length;
-  const spread = known.reduce((sum, { value }) => sum + (value - mean) ** 2, 0) / known.length;
+  const mean = meanSimple(known.map(({ value }) => value));
+  const spread = meanSimple(known.map(({ value }) => (value - mean) ** 2));
   const rough = ROUGHNESS * spread + Number.EPSILON;
   const between = (a: LayoutNumbers, b: LayoutNumbers): number =>
     spread * Math.exp(-(layoutsApart(a, b) ** 2) / (2 * REACH ** 2));

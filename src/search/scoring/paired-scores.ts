@@ -1,3 +1,4 @@
+import { meanSimple } from 'simple-statistics';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import type { InWorlds } from './in-worlds.js';
 import type { KnownValue } from './krige.js';
@@ -40,10 +41,10 @@ export function pairedScores(
   const factor = controlFactor(pairs);
   const rows = pairs.map(({ layout, differences, cheap }) => {
     const left = cheap ? differences.map((d, i) => d - factor * cheap[i]) : differences;
-    const rest = mean(left);
+    const rest = meanSimple(left);
     return {
       layout,
-      value: rest + (cheap ? factor * mean(cheap) : 0),
+      value: rest + (cheap ? factor * meanSimple(cheap) : 0),
       squares: left.reduce((sum, d) => sum + (d - rest) ** 2, 0),
       free: left.length - 1,
     };
@@ -79,7 +80,7 @@ function controlFactor(pairs: readonly Pair[]): number {
   for (const { differences, cheap } of pairs) {
     if (!cheap) continue;
     const seen = cheap.slice(0, differences.length);
-    const [a, b] = [mean(differences), mean(seen)];
+    const [a, b] = [meanSimple(differences), meanSimple(seen)];
     for (const [i, d] of differences.entries()) {
       together += (d - a) * (seen[i] - b);
       alone += (seen[i] - b) ** 2;
@@ -87,6 +88,3 @@ function controlFactor(pairs: readonly Pair[]): number {
   }
   return alone > 0 ? Math.max(0, Math.min(1, together / alone)) : 0;
 }
-
-const mean = (values: readonly number[]): number =>
-  values.reduce((sum, value) => sum + value, 0) / values.length;

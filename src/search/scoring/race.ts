@@ -1,3 +1,5 @@
+import { meanSimple } from 'simple-statistics';
+
 /** In how many worlds, counted from the first, the layouts still in the race have met after a round, and how many stay. */
 interface Round {
   readonly worlds: number;
@@ -48,8 +50,7 @@ export async function race(
     running = Int32Array.from(order.slice(0, round.keep));
   }
   const last = groups[0];
-  const meanOfLast = (means: Float64Array): number =>
-    last.dropped.reduce((sum, index) => sum + means[index], 0) / last.dropped.length;
+  const meanOfLast = (means: Float64Array): number => meanSimple(last.dropped.map((index) => means[index]));
   return groups.flatMap(({ met, means, dropped }) => {
     const missed = meanOfLast(last.means) - meanOfLast(means);
     return dropped.map((index) => ({ index, meanScore: means[index] + missed, worlds: met }));

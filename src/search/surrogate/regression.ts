@@ -9,7 +9,8 @@ export type Regression =
   | { readonly kind: 'unusable'; readonly why: RegressionNotice };
 
 /**
- * Opens the fitted regression. Never throws: without it physics answers alone, only more slowly.
+ * Opens the fitted regression. Never throws: without its runtime it is worked out by plain arithmetic, and without a file that
+ * can be used physics searches alone; both take longer.
  *
  * @param folder  where model and card lie; the package's own when left out, null to do without
  */
@@ -21,6 +22,6 @@ export async function openRegression(folder: string | null = MODELS): Promise<Re
   try {
     return { kind: 'ready', card, model: await openModel(file, card.fit.basis, card.outputs.length) };
   } catch {
-    return { kind: 'unusable', why: { code: 'regression-runtime-missing', params: {} } };
+    return { kind: 'unusable', why: { code: 'regression-unreadable', params: {} } };
   }
 }

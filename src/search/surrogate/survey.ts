@@ -1,7 +1,8 @@
+import { meanSimple } from 'simple-statistics';
 import type { RegressionNotice } from '../../records/answers/statements/regression-notices.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import type { ModelCard } from '../../regression/card.js';
-import type { ReactionModel } from '../../regression/reaction-model.js';
+import type { Arithmetic, ReactionModel } from '../../regression/reaction-model.js';
 import type { Setting } from '../../simulate/setting.js';
 import { keyOf } from '../candidates/candidates.js';
 import type { NominalShot } from '../candidates/nominal-shots.js';
@@ -11,6 +12,8 @@ import { type ProblemScorer, problemScorer } from './problem-scorer.js';
 
 /** What the regression expects of every layout. */
 export interface Survey {
+  /** What worked the regression's answers out. */
+  readonly arithmetic: Arithmetic;
   /** Best first. */
   readonly ranked: readonly LayoutNumbers[];
   /** Mean score over worlds; undefined for a layout that was not surveyed. */
@@ -59,6 +62,7 @@ export async function survey(
   for (const { index, meanScore } of raced) means[index] = meanScore;
   const looked = new Map<number, readonly number[]>();
   return {
+    arithmetic: regression.model.arithmetic,
     ranked: raced.map(({ index }) => layouts[index]),
     expected(layout) {
       const place = places.get(keyOf(layout));
@@ -77,7 +81,7 @@ export async function survey(
         });
       for (const [place, list] of scores) {
         looked.set(place, list);
-        means[place] = list.reduce((sum, score) => sum + score, 0) / worlds;
+        means[place] = meanSimple(list);
       }
     },
     scores: (layout) => looked.get(places.get(keyOf(layout)) ?? -1),

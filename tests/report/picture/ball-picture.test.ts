@@ -40,77 +40,80 @@ const READING = 1e-4;
 
 const isSeenWell = (u: Vec3 | null): u is Vec3 => u !== null && u[2] > 0.26;
 
-describe.each(Object.entries(sheets))(
-  'pictures of %s, measured off the SVG',
-  (_name, answer: SheetAnswer) => {
-    const { face, layout, bowler } = answer;
-    const drawn = readSvg(svgFile(sheetScene(answer, 'letter', typeface), typeface));
-    const grip = measured(drawn, 'grip');
-    const pap = measured(drawn, 'pap');
-    const hand = bowler.hand === 'right' ? 1 : -1;
-    const arcs = (inches: number): number => inches / face.radiusIn;
-
-    test('grip side: the PAP lies as far over and up as the bowler’s', () => {
-      expectNear(grip.mark('grip centre')!, [0, 0, 1], READING);
-      const [x, y, z] = grip.mark('PAP')!;
-      expect(Math.sign(x)).toBe(hand);
-      expectNear(Math.asin(y), arcs(bowler.pap.upIn), READING);
-      if (z > 0.26) expectNear(Math.atan2(hand * x, z), arcs(bowler.pap.overIn), 4 * READING);
-    });
-
-    test('PAP side: pin-to-PAP and VAL angle are those of the layout (the middle keeps angles)', () => {
-      expectNear(pap.mark('PAP')!, [0, 0, 1], READING);
-      const pin = pap.mark('pin')!;
-      expectNear(Math.hypot(pin[0], pin[1]), Math.sin(arcs(layout.pinToPapIn)), READING);
-      if (layout.pinToPapIn === 0) return;
-      const towardGrip = -hand * pin[0];
-      expectNear(Math.atan2(towardGrip, pin[1]) / DEGREE, layout.valAngleDeg, 0.02);
-      // the buffer is the way to the upright through the middle: sin(buffer) is what the pin lies aside
-      expectNear(Math.asin(towardGrip), arcs(layout.pinBufferIn), READING);
-    });
-
-    test('where pin, PAP and marker are seen together, their triangle gives the drilling angle (Todhunter, art. 45)', () => {
-      if (layout.pinToPapIn === 0) return;
-      let seen = 0;
-      for (const view of [grip, pap]) {
-        const [pin, papMark, marker] = ['pin', 'PAP', 'marker'].map((name) => view.mark(name));
-        if (!isSeenWell(pin!) || !isSeenWell(papMark!) || !isSeenWell(marker!)) continue;
-        seen += 1;
-        const angle = angleOfArcs(d3Arc(papMark, marker), d3Arc(pin, papMark), d3Arc(pin, marker));
-        expectNear(angle / DEGREE, layout.drillingAngleDeg!, 0.1);
-      }
-      expect(seen).toBeGreaterThan(0);
-    });
-
-    test('every hole on the near side is drawn where it lies and as wide as it is', () => {
-      for (const { name, at, openIn } of face.holes) {
-        const outline = grip.outlineOf(`${name} hole`);
-        const sum = outline
-          .slice(1)
-          .reduce((total, u): Vec3 => [total[0] + u[0], total[1] + u[1], total[2] + u[2]], [0, 0, 0] as Vec3);
-        const middle = unit(sum);
-        expectNear(middle, [hand * at[0], at[1], at[2]], 10 * READING); // a polygon's points, not quite even
-        for (const u of outline)
-          expectNear(
-            d3Arc(scale(1 / norm(u), u), [hand * at[0], at[1], at[2]]),
-            Math.asin(openIn / 2 / face.radiusIn),
-            READING,
-          );
-      }
-    });
-
-    test('as many rings are drawn as are laid in oil, none off the ball', () => {
-      const inOil = answer.rings?.ringsInOil ?? 0;
-      expect(Math.max(grip.count('rings'), pap.count('rings'))).toBe(inOil);
-    });
-  },
+const drawnSheets = await Promise.all(
+  Object.entries(sheets).map(async ([name, answer]) => {
+    const drawn = readSvg(await svgFile(sheetScene(answer, 'letter', typeface), typeface));
+    return [name, answer, drawn] as const;
+  }),
 );
 
-test('names of marks do not cover one another, nor leave the page', () => {
+describe.each(drawnSheets)('pictures of %s, measured off the SVG', (_name, answer: SheetAnswer, drawn) => {
+  const { face, layout, bowler } = answer;
+  const grip = measured(drawn, 'grip');
+  const pap = measured(drawn, 'pap');
+  const hand = bowler.hand === 'right' ? 1 : -1;
+  const arcs = (inches: number): number => inches / face.radiusIn;
+
+  test('grip side: the PAP lies as far over and up as the bowler’s', () => {
+    expectNear(grip.mark('grip centre')!, [0, 0, 1], READING);
+    const [x, y, z] = grip.mark('PAP')!;
+    expect(Math.sign(x)).toBe(hand);
+    expectNear(Math.asin(y), arcs(bowler.pap.upIn), READING);
+    if (z > 0.26) expectNear(Math.atan2(hand * x, z), arcs(bowler.pap.overIn), 4 * READING);
+  });
+
+  test('PAP side: pin-to-PAP and VAL angle are those of the layout (the middle keeps angles)', () => {
+    expectNear(pap.mark('PAP')!, [0, 0, 1], READING);
+    const pin = pap.mark('pin')!;
+    expectNear(Math.hypot(pin[0], pin[1]), Math.sin(arcs(layout.pinToPapIn)), READING);
+    if (layout.pinToPapIn === 0) return;
+    const towardGrip = -hand * pin[0];
+    expectNear(Math.atan2(towardGrip, pin[1]) / DEGREE, layout.valAngleDeg, 0.02);
+    // the buffer is the way to the upright through the middle: sin(buffer) is what the pin lies aside
+    expectNear(Math.asin(towardGrip), arcs(layout.pinBufferIn), READING);
+  });
+
+  test('where pin, PAP and marker are seen together, their triangle gives the drilling angle (Todhunter, art. 45)', () => {
+    if (layout.pinToPapIn === 0) return;
+    let seen = 0;
+    for (const view of [grip, pap]) {
+      const [pin, papMark, marker] = ['pin', 'PAP', 'marker'].map((name) => view.mark(name));
+      if (!isSeenWell(pin!) || !isSeenWell(papMark!) || !isSeenWell(marker!)) continue;
+      seen += 1;
+      const angle = angleOfArcs(d3Arc(papMark, marker), d3Arc(pin, papMark), d3Arc(pin, marker));
+      expectNear(angle / DEGREE, layout.drillingAngleDeg!, 0.1);
+    }
+    expect(seen).toBeGreaterThan(0);
+  });
+
+  test('every hole on the near side is drawn where it lies and as wide as it is', () => {
+    for (const { name, at, openIn } of face.holes) {
+      const outline = grip.outlineOf(`${name} hole`);
+      const sum = outline
+        .slice(1)
+        .reduce((total, u): Vec3 => [total[0] + u[0], total[1] + u[1], total[2] + u[2]], [0, 0, 0] as Vec3);
+      const middle = unit(sum);
+      expectNear(middle, [hand * at[0], at[1], at[2]], 10 * READING); // a polygon's points, not quite even
+      for (const u of outline)
+        expectNear(
+          d3Arc(scale(1 / norm(u), u), [hand * at[0], at[1], at[2]]),
+          Math.asin(openIn / 2 / face.radiusIn),
+          READING,
+        );
+    }
+  });
+
+  test('as many rings are drawn as are laid in oil, none off the ball', () => {
+    const inOil = answer.rings?.ringsInOil ?? 0;
+    expect(Math.max(grip.count('rings'), pap.count('rings'))).toBe(inOil);
+  });
+});
+
+test('names of marks do not cover one another, nor leave the page', async () => {
   for (const answer of Object.values(sheets))
     for (const paper of ['letter', 'a4'] as const) {
       const scene = sheetScene(answer, paper, typeface);
-      const names = readSvg(svgFile(scene, typeface)).filter(
+      const names = readSvg(await svgFile(scene, typeface)).filter(
         ({ parts, text }) =>
           text !== null && parts.some((part) => part.startsWith('ball')) && !text.endsWith('°'),
       );

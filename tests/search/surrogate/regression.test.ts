@@ -35,6 +35,7 @@ function told(why: RegressionNotice): string {
   const answer = regressionAnswer({ surveyed: { why }, byRegression: () => null }, [], { marker: 'CG mark' });
   expect(answer).toEqual({
     notice: why,
+    arithmetic: null,
     candidateWorlds: 0,
     tunedTo: 0,
     listed: [],
@@ -60,24 +61,14 @@ describe('a regression that cannot be used is told in one line, and nothing is t
     expect(told(why!)).toBe('Physics searched alone: the fitted regression is damaged.');
   });
 
-  test('refused by the runtime though it is the file that its card names', async () => {
+  test('no ONNX file though it is the file that its card names', async () => {
     const file = Buffer.from('not a model');
     await writeFile(join(folder, MODEL_FILE), file);
     const card = JSON.parse(await readFile(join(folder, CARD_FILE), 'utf8'));
     card.file.sha256 = createHash('sha256').update(file).digest('hex');
     await writeFile(join(folder, CARD_FILE), JSON.stringify(card));
     const why = whyOf(await openRegression(folder));
-    expect(told(why!)).toBe(
-      'Physics searched alone: the runtime of the fitted regression is missing or refuses its file.',
-    );
-  });
-
-  test('without a runtime', async () => {
-    vi.doMock('onnxruntime-node', () => {
-      throw new Error('cannot find it');
-    });
-    const why = whyOf(await openRegression(folder));
-    expect(why).toEqual({ code: 'regression-runtime-missing', params: {} });
+    expect(told(why!)).toBe('Physics searched alone: the file of the fitted regression cannot be read.');
   });
 
   test('a problem outside what it was fitted on', async () => {
@@ -116,7 +107,13 @@ describe('a regression that cannot be used is told in one line, and nothing is t
 test('what regression and physics expect of the layouts listed is told side by side, with the difference', () => {
   const layout = { drillingAngleDeg: 50, pinToPapIn: 4.5, valAngleDeg: 35 };
   const row = (meanScore: number) => ({ layout, worlds: { meanScore } }) as never;
-  const surveyed = { ranked: [], candidateWorlds: () => 1234, tunedTo: 700, shots: 400 } as never;
+  const surveyed = {
+    arithmetic: 'runtime',
+    ranked: [],
+    candidateWorlds: () => 1234,
+    tunedTo: 700,
+    shots: 400,
+  } as never;
   const answer = regressionAnswer({ surveyed, byRegression: () => 80 }, [row(83), row(76)], {
     marker: 'CG mark',
   });
@@ -129,4 +126,20 @@ test('what regression and physics expect of the layouts listed is told side by s
     'the regression expected and physics found mean scores of 80.0 and 83.0, 80.0 and 76.0: 3.5 points apart, at most 4.0.',
   );
   expect(regressionText(answer, UNITS.trade)).toContain('in plausible worlds, 1234 tries');
+  const plain = 'onnxruntime-node is missing or does not load on this machine';
+  expect(regressionText(answer, UNITS.trade)).not.toContain(plain);
+  expect(regressionText({ ...answer, arithmetic: 'plain' }, UNITS.trade)).toContain(plain);
+});
+
+describe('without the runtime', () => {
+  test('the regression is ready all the same, by plain arithmetic', async () => {
+    vi.doMock('onnxruntime-node', () => {
+      throw new Error('cannot find it');
+    });
+    const regression = await openRegression(folder);
+    expect(regression.kind === 'ready' && regression.model.arithmetic).toBe('plain');
+    vi.doUnmock('onnxruntime-node');
+    const usual = await openRegression(folder);
+    expect(usual.kind === 'ready' && usual.model.arithmetic).toBe('runtime');
+  });
 });

@@ -81,6 +81,6 @@ const shapes = {
   'nominal-shot': { pocketBoard: n },
 } as const;
 
-export const assumptionSchema = statementSchema(shapes);
+export const assumptionSchema = statementSchema('assumption', shapes);
 export type Assumptions = TopicOf<typeof shapes>;
 export type Assumption = StatementOf<Assumptions>;

@@ -40,6 +40,6 @@ const shapes = {
   'local-rules': {},
 } as const;
 
-export const cautionSchema = statementSchema(shapes);
+export const cautionSchema = statementSchema('caution', shapes);
 export type Cautions = TopicOf<typeof shapes>;
 export type Caution = StatementOf<Cautions>;

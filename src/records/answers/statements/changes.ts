@@ -23,14 +23,14 @@ const markingShapes = {
   'val-angle-off': { byDeg: n },
 } as const;
 
-export const leverSchema = statementSchema(leverShapes);
+export const leverSchema = statementSchema('lever', leverShapes);
 export type Levers = TopicOf<typeof leverShapes>;
 export type Lever = StatementOf<Levers>;
 
-export const stepSchema = statementSchema(stepShapes);
+export const stepSchema = statementSchema('step', stepShapes);
 export type Steps = TopicOf<typeof stepShapes>;
 export type Step = StatementOf<Steps>;
 
-export const markingErrorSchema = statementSchema(markingShapes);
+export const markingErrorSchema = statementSchema('marking-error', markingShapes);
 export type MarkingErrors = TopicOf<typeof markingShapes>;
 export type MarkingError = StatementOf<MarkingErrors>;

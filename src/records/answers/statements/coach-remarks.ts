@@ -16,10 +16,10 @@ const bagShapes = {
   'gap-between-balls': { below: z.string(), belowBoards: n, above: z.string(), aboveBoards: n },
 } as const;
 
-export const pairRemarkSchema = statementSchema(pairShapes);
+export const pairRemarkSchema = statementSchema('pair-remark', pairShapes);
 export type PairRemarks = TopicOf<typeof pairShapes>;
 export type PairRemark = StatementOf<PairRemarks>;
 
-export const bagRemarkSchema = statementSchema(bagShapes);
+export const bagRemarkSchema = statementSchema('bag-remark', bagShapes);
 export type BagRemarks = TopicOf<typeof bagShapes>;
 export type BagRemark = StatementOf<BagRemarks>;

@@ -36,6 +36,6 @@ const shapes = {
   },
 } as const;
 
-export const laneRemarkSchema = statementSchema(shapes);
+export const laneRemarkSchema = statementSchema('lane-remark', shapes);
 export type LaneRemarks = TopicOf<typeof shapes>;
 export type LaneRemark = StatementOf<LaneRemarks>;

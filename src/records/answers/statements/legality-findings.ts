@@ -20,6 +20,6 @@ const shapes = {
   'marker-under-plug': {},
 } as const;
 
-export const legalityFindingSchema = statementSchema(shapes);
+export const legalityFindingSchema = statementSchema('legality-finding', shapes);
 export type LegalityFindings = TopicOf<typeof shapes>;
 export type LegalityFinding = StatementOf<LegalityFindings>;

@@ -20,6 +20,6 @@ const shapes = {
   'slides-at-pins': {},
 } as const;
 
-export const limitSchema = statementSchema(shapes);
+export const limitSchema = statementSchema('limit', shapes);
 export type Limits = TopicOf<typeof shapes>;
 export type Limit = StatementOf<Limits>;

@@ -29,10 +29,10 @@ const remedyShapes = {
   'another-speed': { byMph: n, ...line },
 } as const;
 
-export const noLineReasonSchema = statementSchema(whyShapes);
+export const noLineReasonSchema = statementSchema('no-line-reason', whyShapes);
 export type NoLineReasons = TopicOf<typeof whyShapes>;
 export type NoLineReason = StatementOf<NoLineReasons>;
 
-export const remedySchema = statementSchema(remedyShapes);
+export const remedySchema = statementSchema('remedy', remedyShapes);
 export type Remedies = TopicOf<typeof remedyShapes>;
 export type Remedy = StatementOf<Remedies>;

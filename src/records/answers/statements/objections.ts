@@ -13,6 +13,6 @@ const shapes = {
   'ring-near-hole': {},
 } as const;
 
-export const objectionSchema = statementSchema(shapes);
+export const objectionSchema = statementSchema('objection', shapes);
 export type Objections = TopicOf<typeof shapes>;
 export type Objection = StatementOf<Objections>;

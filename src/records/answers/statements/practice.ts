@@ -26,6 +26,6 @@ const shapes = {
   'flare-hooks-more': found,
 } as const;
 
-export const practiceSchema = statementSchema(shapes);
+export const practiceSchema = statementSchema('practice', shapes);
 export type Practices = TopicOf<typeof shapes>;
-export type Practice = StatementOf<Practices>;
+export type PracticeFinding = StatementOf<Practices>;

@@ -35,6 +35,6 @@ const shapes = {
   },
 } as const;
 
-export const reasonSchema = statementSchema(shapes);
+export const reasonSchema = statementSchema('reason', shapes);
 export type Reasons = TopicOf<typeof shapes>;
 export type Reason = StatementOf<Reasons>;

@@ -7,11 +7,11 @@ const shapes = {
   'regression-missing': {},
   'regression-damaged': {},
   'regression-of-earlier-engine': {},
-  'regression-runtime-missing': {},
+  'regression-unreadable': {},
   'too-few-layouts-to-tune': {},
   'outside-what-was-fitted': {},
 } as const;
 
-export const regressionNoticeSchema = statementSchema(shapes);
+export const regressionNoticeSchema = statementSchema('regression-notice', shapes);
 export type RegressionNotices = TopicOf<typeof shapes>;
 export type RegressionNotice = StatementOf<RegressionNotices>;

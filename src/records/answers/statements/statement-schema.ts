@@ -23,8 +23,12 @@ export type TopicOf<S extends Shapes> = {
   readonly [C in keyof S]: Unworded<ParamsOf<S[C]>>;
 };
 
-/** A schema of the printed statements of one topic. */
-export function statementSchema<const S extends Shapes>(shapes: S): z.ZodType<Printed<S>> {
+/**
+ * A schema of the printed statements of one topic.
+ *
+ * @param id  its name in the published schemas
+ */
+export function statementSchema<const S extends Shapes>(id: string, shapes: S): z.ZodType<Printed<S>> {
   const [first, ...others] = Object.entries(shapes).map(([code, params]) =>
     z.strictObject({
       code: z.literal(code),
@@ -32,5 +36,5 @@ export function statementSchema<const S extends Shapes>(shapes: S): z.ZodType<Pr
       text: z.string(),
     }),
   );
-  return z.discriminatedUnion('code', [first, ...others]) as unknown as z.ZodType<Printed<S>>;
+  return z.discriminatedUnion('code', [first, ...others]).meta({ id }) as unknown as z.ZodType<Printed<S>>;
 }

@@ -1,5 +1,5 @@
 import { decimals } from '../../../base/decimals.js';
-import type { ArcsClash, LayoutRefusals } from '../../../records/refusals/layout-refusals.js';
+import type { ClashInDegrees, LayoutRefusals } from '../../../records/refusals/layout-refusals.js';
 import type { Mark } from '../../../records/text/written-layout.js';
 import { OBJECTIONS } from '../statements/objections.js';
 import { sayIn } from '../statements/say-in.js';
@@ -46,7 +46,7 @@ export const LAYOUT_WORDS: RefusalWords<LayoutRefusals> = {
 
 const MARK_NAMES: Readonly<Record<Mark, string>> = { cg: 'CG mark', 'mass-bias': 'mass-bias mark' };
 
-function wordClash(clash: ArcsClash): string {
+function wordClash(clash: ClashInDegrees): string {
   switch (clash.why) {
     case 'pin-on-pap':
       return 'the pin lies on the PAP axis, where distances fix no angle';

@@ -9,7 +9,7 @@ export const REGRESSION_NOTICES: Wording<RegressionNotices> = {
   'regression-missing': alone('the fitted regression is missing'),
   'regression-damaged': alone('the fitted regression is damaged'),
   'regression-of-earlier-engine': alone('the fitted regression is of an earlier physics engine'),
-  'regression-runtime-missing': alone('the runtime of the fitted regression is missing or refuses its file'),
+  'regression-unreadable': alone('the file of the fitted regression cannot be read'),
   'too-few-layouts-to-tune': alone('too few layouts may be drilled to tune the regression to'),
   'outside-what-was-fitted': alone(
     'this bowler, ball or lane lies outside what the regression was fitted on',

@@ -1,0 +1,32 @@
+/* What the package `flarewise` offers to other programs: this and no more is its public interface. */
+
+export { type Fault, InputError } from '../base/errors.js';
+export type {
+  Band,
+  DrilledAnswer,
+  DrilledNumbersAnswer,
+  JudgeAnswer,
+  LayoutAnswer,
+  LegalityAnswer,
+  LineAnswer,
+  MarkAnswer,
+  PathPoint,
+  RankedLayout,
+  ReactionAnswer,
+  RecommendAnswer,
+  RollAnswer,
+  SharesAnswer,
+  SimulatedLayout,
+  TargetAnswer,
+} from '../records/answers/answer.js';
+export type { RingAnswer } from '../records/answers/ball-face.js';
+export { readBall } from '../records/read/read-ball.js';
+export type { Ball, OwnCoreBall, PublishedBall } from '../records/schemas/ball.js';
+export type { Bowler } from '../records/schemas/bowler.js';
+export type { Lane } from '../records/schemas/lane.js';
+export type { Want } from '../records/schemas/want.js';
+export { type DrilledInputs, type DrilledOptions, drilled } from './drilled.js';
+export { type JudgeInputs, judge } from './judge.js';
+export { type RecommendInputs, type RecommendOptions, recommend } from './recommend.js';
+export { type RollInputs, roll } from './roll.js';
+export type { Progress, SearchOptions } from './search-options.js';
