@@ -69,9 +69,6 @@ const BELIEFS: readonly Belief[] = [
   },
 ];
 
-/** Worlds in which each belief is tried. */
-const WORLDS = 40;
-
 /** Share of the worlds that makes a verdict. */
 const MOSTLY = 0.75;
 
@@ -85,7 +82,7 @@ const SHOWS = 0.06;
  */
 export async function commonPractice(
   layout: LayoutNumbers,
-  { problem, evaluator }: Setting,
+  { problem, evaluator, budget }: Setting,
 ): Promise<PracticeAnswer[]> {
   const { radius } = problem.ball.published;
   const beliefs = BELIEFS.filter(
@@ -95,7 +92,7 @@ export async function commonPractice(
     [from, to].map((end) => toLayout({ ...layout, ...end }, radius)),
   );
   const nominal = await evaluator.evaluate(ends.map((each) => ({ layout: each, world: 0 })));
-  const worlds = Math.min(WORLDS, problem.luck.length);
+  const worlds = Math.min(budget.practiceWorlds, problem.luck.length);
   const inWorlds = await evaluator.evaluate(
     ends.flatMap((each, i) =>
       Array.from({ length: worlds }, (_, k) => ({
