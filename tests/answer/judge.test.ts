@@ -9,8 +9,9 @@ import {
   type RecommendAnswer,
 } from '../../src/records/answers/answer.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
+import { SMALL_BUDGET } from '../support/small-budget.js';
 
-const options = { seed: 1, workers: 1, pinSide: 'above' as const };
+const options = { seed: 1, workers: 1, pinSide: 'above' as const, budget: SMALL_BUDGET };
 const inputs = {
   bowler: averageBowler,
   ball: plainBall,

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { mapAnswerSchema, recommendAnswerSchema } from '../../src/records/answers/answer.js';
 import { binaryStl, box, type Facet } from '../ball/mesh/make-stl.js';
 import { demo, scratchFolder } from '../support/demo-files.js';
-import { type Ended, runCli } from '../support/run-cli.js';
+import { type Ended, runCli, runSmall } from '../support/run-cli.js';
 
 type Json = Record<string, unknown>;
 
@@ -124,8 +124,8 @@ describe.each(['own-solids', 'own-mesh'])('the demo ball %s', (ball) => {
       '--hook-start',
       '4',
     ];
-    alone = await runCli([...flags, '--json', '--workers', '1']);
-    pooled = await runCli([...flags, '--json', '--workers', '2']);
+    alone = await runSmall([...flags, '--json', '--workers', '1']);
+    pooled = await runSmall([...flags, '--json', '--workers', '2']);
   });
 
   test('gets ranked layouts, the same bytes with one thread and two', () => {
