@@ -12,6 +12,7 @@ import { pdfPages } from '../report/sheet/pdf-text.js';
 import { LONG_NAME } from '../report/sheet/real-sheets.js';
 import { pageOfAnswer } from '../report/web/page-fixture.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
+import { SMALL_BUDGET } from '../support/small-budget.js';
 import { startChromium } from './chromium.js';
 import { SCREENS, type Screen, visit } from './visit.js';
 
@@ -42,10 +43,17 @@ beforeAll(async () => {
     lane: { ...houseLane, games: 12 },
     want: { hookStart: 4, totalHook: 2 },
   };
-  const options = { seed: 1, workers: 1, pinSide: 'above' as const, top: 3, models: null };
+  const options = {
+    seed: 1,
+    workers: 1,
+    pinSide: 'above' as const,
+    top: 3,
+    models: null,
+    budget: SMALL_BUDGET,
+  };
   answer = await recommend(inputs, options);
   const best = answer.layouts[0] as RankedLayout;
-  facts = pageFacts(inputs, best);
+  facts = pageFacts(inputs, best, undefined, SMALL_BUDGET);
   path = save('report.html', pageOfAnswer(answer, { facts, invented: ['lane'] }));
 });
 afterAll(async () => {
