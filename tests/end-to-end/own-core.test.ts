@@ -123,6 +123,8 @@ describe.each(['own-solids', 'own-mesh'])('the demo ball %s', (ball) => {
       'house-easy',
       '--hook-start',
       '4',
+      '--top',
+      '2',
     ];
     alone = await runSmall([...flags, '--json', '--workers', '1']);
     pooled = await runSmall([...flags, '--json', '--workers', '2']);
