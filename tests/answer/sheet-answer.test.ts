@@ -2,8 +2,8 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { type SheetAnswer, sheetAnswerSchema } from '../../src/records/answers/sheet-answer.js';
 import { loadRuleSets } from '../../src/records/shared/rules.js';
 import { d3Arc } from '../oracles/great-circle.js';
-import { realSheet } from '../report/sheet/real-sheets.js';
 import { expectNear } from '../support/expect-near.js';
+import { realSheet } from '../support/pages/real-sheets.js';
 import { houseLane } from '../support/problems.js';
 
 describe('sheetAnswer', () => {

@@ -9,8 +9,8 @@ import { textsOf } from '../../src/report/scene/scene.js';
 import { PAPERS, type Paper } from '../../src/report/sheet/paper.js';
 import { sheetFile } from '../../src/report/sheet/sheet-file.js';
 import { sheetScene } from '../../src/report/sheet/sheet-scene.js';
-import { pdfPages } from '../report/sheet/pdf-text.js';
-import { realSheets } from '../report/sheet/real-sheets.js';
+import { pdfPages } from '../support/pages/pdf-text.js';
+import { realSheets } from '../support/pages/real-sheets.js';
 import { startChromium } from './chromium.js';
 import { SCREENS, visit } from './visit.js';
 

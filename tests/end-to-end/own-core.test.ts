@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { mapAnswerSchema, recommendAnswerSchema } from '../../src/records/answers/answer.js';
-import { binaryStl, box, type Facet } from '../ball/mesh/make-stl.js';
 import { demo, scratchFolder } from '../support/demo-files.js';
+import { binaryStl, box, type Facet } from '../support/meshes/make-stl.js';
 import { type Ended, runCli, runSmall } from '../support/run-cli.js';
 
 type Json = Record<string, unknown>;

@@ -2,8 +2,8 @@ import { spawn } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { afterAll, describe, expect, test } from 'vitest';
 import { DEMO } from '../../src/records/read/shelf.js';
-import { binaryStl, sphere } from '../ball/mesh/make-stl.js';
 import { scratchFolder } from '../support/demo-files.js';
+import { binaryStl, sphere } from '../support/meshes/make-stl.js';
 import { ENV, MAIN, runCli } from '../support/run-cli.js';
 
 const roll = [

@@ -5,9 +5,9 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeEach, expect, test } from 'vitest';
 import { tryLock, underLock } from '../../src/files/lock.js';
 import { isGone, newOwner } from '../../src/files/owner.js';
+import { deadOwner } from '../support/dead-owner.js';
 import { scratchFolder } from '../support/demo-files.js';
 import { waitsForLock } from '../support/killed.js';
-import { deadOwner } from './dead-owner.js';
 
 const scratch = scratchFolder();
 afterAll(() => scratch.remove());

@@ -4,7 +4,7 @@ import { type MeshPose, placeMesh } from '../../../src/ball/mesh/mesh.js';
 import { meshError } from '../../../src/ball/mesh/mesh-error.js';
 import { meshTree } from '../../../src/ball/mesh/mesh-tree.js';
 import { from, INCH } from '../../../src/base/units.js';
-import { box, type Facet, insideOut, moved, sphere } from './make-stl.js';
+import { box, type Facet, insideOut, moved, sphere } from '../../support/meshes/make-stl.js';
 
 /** A file in inches, upside down, its origin 1 in below the ball's centre. */
 const POSE: MeshPose = {

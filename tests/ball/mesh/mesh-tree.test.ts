@@ -4,8 +4,8 @@ import { crossMesh } from '../../../src/ball/mesh/cross-mesh.js';
 import { type Mesh, vertexAt } from '../../../src/ball/mesh/mesh.js';
 import { type MeshTree, meshTree } from '../../../src/ball/mesh/mesh-tree.js';
 import { direction, pointWithin } from '../../support/arbitraries.js';
-import { box, lathe, sphere } from './make-stl.js';
-import { meshOf } from './meshes.js';
+import { box, lathe, sphere } from '../../support/meshes/make-stl.js';
+import { meshOf } from '../../support/meshes/meshes.js';
 
 const cylinder = lathe(
   [

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { readStl } from '../../../src/ball/mesh/read-stl.js';
 import { InputError } from '../../../src/base/errors.js';
 import type { Vec3 } from '../../../src/math/vec3.js';
-import { asciiStl, binaryStl, box, type Facet, sphere } from './make-stl.js';
+import { asciiStl, binaryStl, box, type Facet, sphere } from '../../support/meshes/make-stl.js';
 
 /*
  * The two forms of STL as commonly described (binary: 80 bytes of text, uint32 count, 50 bytes a triangle, little

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { sheetReport } from '../../../src/report/sheet/sheet-report.js';
 import { columnsOf } from '../../../src/report/text/wrap.js';
 import { pageOf } from '../../support/page.js';
-import { realSheets } from './real-sheets.js';
+import { realSheets } from '../../support/pages/real-sheets.js';
 
 const sheets = await realSheets();
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ');

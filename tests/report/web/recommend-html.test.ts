@@ -4,10 +4,10 @@ import type { SimulatedLayout } from '../../../src/records/answers/answer.js';
 import { boardAt } from '../../../src/report/lane/board-at.js';
 import { ballLines } from '../../../src/report/picture/ball-lines.js';
 import type { Point } from '../../../src/report/scene/shapes.js';
+import { facts, pageOfAnswer } from '../../support/pages/page-fixture.js';
+import { type ReadFigure, readFigures } from '../../support/pages/read-page.js';
+import { type Drawn, middleOf } from '../../support/pages/read-svg.js';
 import { recommendAnswer as answer } from '../../support/recommend-answer.js';
-import { type Drawn, middleOf } from '../picture/read-svg.js';
-import { facts, pageOfAnswer } from './page-fixture.js';
-import { type ReadFigure, readFigures } from './read-page.js';
 
 const html = pageOfAnswer(answer);
 const figures = readFigures(html);

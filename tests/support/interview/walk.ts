@@ -4,10 +4,10 @@ import {
   isFault,
   nextQuestion,
   startInterview,
-} from '../../src/interview/interview.js';
-import type { Answers, Question } from '../../src/interview/question.js';
-import { questionsFor } from '../../src/interview/questions.js';
-import { demoShelf } from '../../src/records/read/shelf.js';
+} from '../../../src/interview/interview.js';
+import type { Answers, Question } from '../../../src/interview/question.js';
+import { questionsFor } from '../../../src/interview/questions.js';
+import { demoShelf } from '../../../src/records/read/shelf.js';
 
 export const shelf = demoShelf();
 export const start = (): Interview => startInterview(questionsFor(shelf));
