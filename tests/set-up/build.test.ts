@@ -15,13 +15,15 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
 let folder: string;
-beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), 'flarewise-'));
+/** A project of two files, compiled: made once, and copied for each test. */
+const project = mkdtempSync(join(tmpdir(), 'flarewise-'));
+beforeAll(() => {
+  folder = project;
   for (const part of ['src/build.mjs', 'tsconfig.json'])
     cpSync(join(ROOT, part), join(folder, part), { recursive: true });
   symlinkSync(join(ROOT, 'node_modules'), join(folder, 'node_modules'), 'junction');
@@ -29,6 +31,12 @@ beforeEach(() => {
   mkdirSync(join(folder, 'src/inner'), { recursive: true });
   write('one.ts', "export { two } from './inner/two.js';");
   write('inner/two.ts', 'export const two: number = 2;');
+  expect(build()).toEqual(BUILT);
+});
+afterAll(() => rmSync(project, { recursive: true }));
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'flarewise-'));
+  cpSync(project, folder, { recursive: true, verbatimSymlinks: true });
 });
 afterEach(() => rmSync(folder, { recursive: true }));
 
@@ -47,6 +55,7 @@ const BUILT = { status: 0, told: 'Building flarewise…\n' };
 const NOTHING_TO_DO = { status: 0, told: '' };
 
 test('compiles once, says so on stderr, and then has nothing to do', () => {
+  rmSync(join(folder, 'dist'), { recursive: true });
   expect(build()).toEqual(BUILT);
   expect(compiled('inner/two.js')).toContain('two = 2');
   const { mtimeMs } = statSync(join(folder, 'dist/one.js'));
@@ -55,7 +64,6 @@ test('compiles once, says so on stderr, and then has nothing to do', () => {
 });
 
 test('a changed source is compiled again, even with its old date', () => {
-  build();
   const path = join(folder, 'src/inner/two.ts');
   const { atime, mtime } = statSync(path);
   write('inner/two.ts', 'export const two: number = 3;');
@@ -65,13 +73,11 @@ test('a changed source is compiled again, even with its old date', () => {
 });
 
 test('a new date alone is no change', () => {
-  build();
   utimesSync(join(folder, 'src/one.ts'), new Date(), new Date(Date.now() + 60_000));
   expect(build()).toEqual(NOTHING_TO_DO);
 });
 
 test('a compiled file does not outlive the renaming or removal of its source', () => {
-  build();
   renameSync(join(folder, 'src/inner/two.ts'), join(folder, 'src/inner/deux.ts'));
   write('one.ts', "export { two } from './inner/deux.js';");
   expect(build()).toEqual(BUILT);
@@ -87,7 +93,6 @@ test('a compiled file does not outlive the renaming or removal of its source', (
 test.each(['dist', 'dist/inner', 'dist/one.js', 'dist/.sources.json', 'dist/.tsbuildinfo'])(
   'what is lost of it comes back: %s',
   (lost) => {
-    build();
     rmSync(join(folder, lost), { recursive: true });
     expect(build().status).toBe(0);
     expect(compiled('one.js')).toContain('two');
@@ -97,7 +102,6 @@ test.each(['dist', 'dist/inner', 'dist/one.js', 'dist/.sources.json', 'dist/.tsb
 );
 
 test('a fault of the source is shown on stderr, fails, and is found again until it is mended', () => {
-  build();
   write('inner/two.ts', "export const two: number = 'two';");
   for (let time = 1; time <= 2; time++) {
     const { status, told } = build();
@@ -110,6 +114,7 @@ test('a fault of the source is shown on stderr, fails, and is found again until 
 });
 
 test('without TypeScript it says how to get it', () => {
+  rmSync(join(folder, 'dist'), { recursive: true });
   rmSync(join(folder, 'node_modules'));
   expect(build()).toEqual({ status: 1, told: 'TypeScript is not installed. Run: npm ci --include=dev\n' });
 });
