@@ -11,6 +11,10 @@ export default defineConfig({
     // only what hangs should fail by it, not what a busy machine makes slow
     testTimeout: 1_800_000,
     hookTimeout: 1_800_000,
+    // all files of a run share a folder: see what is in it there
+    globalSetup: ['tests/support/run-folder.ts'],
+    // a screen that is missing fails; `npm run screens` writes it
+    update: 'none',
     reporters: ['default', './tests/support/closing-line.ts'],
   },
 });

@@ -2,6 +2,7 @@ import type { OunceConvention } from '../ball/drill/static-weights.js';
 import { drillingAssumptions } from '../explain/assumptions.js';
 import { cautionsFor } from '../explain/cautions.js';
 import { ballProblem } from '../prepare/ball-problem.js';
+import type { Budget } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
 import type { DrilledAnswer } from '../records/answers/answer.js';
@@ -22,10 +23,16 @@ export function drilledAnswer(
     ruleSet,
     ounce,
     fitter,
-  }: { ruleSet?: string | undefined; ounce: OunceConvention; fitter?: CoreFitter | undefined },
+    budget,
+  }: {
+    ruleSet?: string | undefined;
+    ounce: OunceConvention;
+    fitter?: CoreFitter | undefined;
+    budget?: Budget | undefined;
+  },
 ): DrilledAnswer {
   const rules = loadRuleSet(ruleSet);
-  const ball = ballProblem(record, bowler, ounce, fitter);
+  const ball = ballProblem(record, bowler, ounce, fitter, budget);
   const facts = drilledFacts(ball, rules)(layout);
   return {
     schema: 'flarewise/drilled/2',

@@ -18,13 +18,7 @@ import { score } from '../search/scoring/score.js';
 import type { Target } from '../search/scoring/target.js';
 import { type SearchResult, search } from '../search/search.js';
 import { reader } from '../simulate/readings.js';
-import {
-  type RecommendInputs,
-  type Setting,
-  type SettingOptions,
-  WORLD_COUNT,
-  withSetting,
-} from '../simulate/setting.js';
+import { type RecommendInputs, type Setting, type SettingOptions, withSetting } from '../simulate/setting.js';
 import { MARKING_DEG, MARKING_IN } from '../simulate/world.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { regressionAnswer } from './parts/regression-answer.js';
@@ -52,7 +46,7 @@ export const judge = (
   options: SettingOptions,
 ): Promise<JudgeAnswer> =>
   withSetting(inputs, options, async (setting): Promise<JudgeAnswer> => {
-    const { ball, rules } = setting;
+    const { ball, rules, budget } = setting;
     const { layout, ...given } = inputs;
     const result = await search(inputs.want, setting, [layout]);
     if (result.found.length === 0) throw nothingAllowed(result);
@@ -81,7 +75,7 @@ export const judge = (
       place: placeOf(own, result),
       best: inWords(best, factsOf(best.layout)),
       regression: regressionAnswer(result, [own, best], ball),
-      confidence: { bestBeatsIt, beatsMiddle: shareAbove(own.worlds, middle.worlds), worlds: WORLD_COUNT },
+      confidence: { bestBeatsIt, beatsMiddle: shareAbove(own.worlds, middle.worlds), worlds: budget.worlds },
       shares: toBest.shares,
       marking: await markingErrors(own, result.targets, setting),
       assumptions: allAssumptions(inputs, ball),

@@ -3,6 +3,7 @@ import { drillingAssumptions } from '../explain/assumptions.js';
 import { cautionsFor } from '../explain/cautions.js';
 import { valAngleOf } from '../layout/layout.js';
 import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
+import type { Budget } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
 import type { MapAnswer, MapRow } from '../records/answers/answer.js';
@@ -29,8 +30,9 @@ export function mapAnswer(
   { bowler, ball: record, around }: { bowler: Bowler; ball: Ball; around: LayoutNumbers },
   over: MapOver,
   fitter?: CoreFitter,
+  budget?: Budget,
 ): MapAnswer {
-  const ball = ballProblem(record, bowler, 'moment', fitter);
+  const ball = ballProblem(record, bowler, 'moment', fitter, budget);
   if (ball.marker === null && over === 'drilling-angle')
     throw new Refusal([{ code: 'no-drilling-angle', params: { ball: record.name } }]);
   const rules = loadRuleSet();

@@ -1,5 +1,6 @@
 import { placeLayout } from '../layout/placement.js';
 import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
+import { type Budget, type GridStep, USUAL_BUDGET } from '../prepare/budget.js';
 import { coresDriller } from '../prepare/drilled-cores.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { numbersOf } from '../prepare/mark-of.js';
@@ -14,10 +15,6 @@ import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { steps } from '../search/candidates/candidates.js';
 import { faceAnswer } from './parts/face-answer.js';
 
-/** How far apart the map's columns and rows lie. */
-const ANGLE_STEP_DEG = 20;
-const ARC_STEP_IN = 0.5;
-
 /**
  * What a web page about a layout shows besides its answer: the drilled numbers around it, and the ball's face.
  *
@@ -28,19 +25,20 @@ export function pageFacts(
   { bowler, ball: record }: { readonly bowler: Bowler; readonly ball: Ball },
   layout: Parameters<typeof numbersOf>[0] & { readonly psa: PsaAnswer },
   fitter?: CoreFitter,
+  budget: Budget = USUAL_BUDGET,
 ): PageFacts {
-  const ball = ballProblem(record, bowler, 'moment', fitter);
+  const ball = ballProblem(record, bowler, 'moment', fitter, budget);
   return {
-    map: ball.marker === null ? null : drilledMap(layout.valAngleDeg, ball),
+    map: ball.marker === null ? null : drilledMap(layout.valAngleDeg, ball, budget.pageMap),
     face: faceAnswer(numbersOf(layout), layout.psa, bowler.hand, ball),
   };
 }
 
 /** Drilled numbers, medians of all cores, over the drilling angles and pin-to-PAP arcs that the trade drills. */
-function drilledMap(valAngleDeg: number, ball: BallProblem): DrilledMap {
+function drilledMap(valAngleDeg: number, ball: BallProblem, { angleDeg, arcIn }: GridStep): DrilledMap {
   const practice = loadPractice();
-  const drillingAnglesDeg = steps(practice.drillingAngleDeg, ANGLE_STEP_DEG);
-  const pinToPapsIn = steps(practice.pinToPapIn, ARC_STEP_IN);
+  const drillingAnglesDeg = steps(practice.drillingAngleDeg, angleDeg);
+  const pinToPapsIn = steps(practice.pinToPapIn, arcIn);
   const { radius } = ball.published;
   const drill = coresDriller(ball);
   const pointOf = (numbers: LayoutNumbers): DrilledPoint => {

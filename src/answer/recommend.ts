@@ -16,7 +16,7 @@ import { VERSION } from '../records/shared/version.js';
 import type { InAllWorlds } from '../search/in-all-worlds.js';
 import { rankInWorlds } from '../search/rank.js';
 import { type SearchResult, search } from '../search/search.js';
-import { type RecommendInputs, type SettingOptions, WORLD_COUNT, withSetting } from '../simulate/setting.js';
+import { type RecommendInputs, type SettingOptions, withSetting } from '../simulate/setting.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { regressionAnswer } from './parts/regression-answer.js';
 import { answerer, targetAnswer } from './parts/simulated-answer.js';
@@ -31,15 +31,15 @@ export interface RecommendOptions extends SettingOptions {
 /**
  * The main job: ranked, explained layouts for one bowler, ball, lane and wanted reaction.
  *
- * Every layout in the answer was simulated by the physics engine, in the nominal world and in
- * `WORLD_COUNT` others.
+ * Every layout in the answer was simulated by the physics engine, in the nominal world and in all worlds of the
+ * budget.
  *
  * @throws {Refusal} when the ball's numbers fit no core, the grip cannot be placed, or every layout
  *   breaks a rule
  */
 export const recommend = (inputs: RecommendInputs, options: RecommendOptions): Promise<RecommendAnswer> =>
   withSetting(inputs, options, async (setting): Promise<RecommendAnswer> => {
-    const { ball, line, rules } = setting;
+    const { ball, line, rules, budget } = setting;
     const result = await search(inputs.want, setting);
     if (result.found.length === 0) throw nothingAllowed(result);
     const { ranked, runnerUp, middle } = await rankInWorlds(result, options.top, setting);
@@ -63,7 +63,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
     const layouts: RankedLayout[] = answers.map(({ row, facts, simulated }, i) => ({
       rank: i + 1,
       ...simulated,
-      confidence: { beatsRunnerUp: row.beatsNext, beatsMiddle: row.beatsMiddle, worlds: WORLD_COUNT },
+      confidence: { beatsRunnerUp: row.beatsNext, beatsMiddle: row.beatsMiddle, worlds: budget.worlds },
       psa: facts.psa,
       marks: [...facts.marks],
       legality: facts.legality,
@@ -112,6 +112,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
         {
           others: options.otherBalls ?? [],
           fitter: options.fitter,
+          budget,
         },
       ),
       practice: await commonPractice(ranked[0].layout, setting),

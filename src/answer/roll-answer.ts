@@ -8,6 +8,7 @@ import { cautionsFor } from '../explain/cautions.js';
 import { missRoom } from '../explain/miss-room.js';
 import { noLine } from '../explain/no-line.js';
 import { ballProblem } from '../prepare/ball-problem.js';
+import type { Budget } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { RollAnswer } from '../records/answers/answer.js';
@@ -26,9 +27,9 @@ import { lineAnswer } from './parts/line-answer.js';
 import { ringsAnswer, ringsInOil } from './parts/rings-answer.js';
 
 /** One shot of one layout, on its own line to the pocket, as `recommend` would roll it: path, phases, rings. */
-export function rollAnswer(inputs: ShotRecords, fitter?: CoreFitter): RollAnswer {
+export function rollAnswer(inputs: ShotRecords, fitter?: CoreFitter, budget?: Budget): RollAnswer {
   const { bowler, ball: record, lane, layout } = inputs;
-  const ball = ballProblem(record, bowler, 'moment', fitter);
+  const ball = ballProblem(record, bowler, 'moment', fitter, budget);
   const { radius } = ball.published;
   const marked = toLayout(layout, radius);
   const { line: usual, engine, rolled, outcome } = aimedShot(inputs, ball);

@@ -2,6 +2,7 @@ import type { OunceConvention } from '../ball/drill/static-weights.js';
 import { drillingAssumptions, shotAssumptions, worldAssumptions } from '../explain/assumptions.js';
 import { cautionsFor } from '../explain/cautions.js';
 import { ballProblem } from '../prepare/ball-problem.js';
+import { type Budget, USUAL_BUDGET } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { gripOf } from '../prepare/grip-holes.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
@@ -28,6 +29,8 @@ export interface SheetOptions {
   readonly ruleSet?: string | undefined;
   readonly ounce: OunceConvention;
   readonly fitter?: CoreFitter | undefined;
+  /** How much is tried; the usual budget when left out. */
+  readonly budget?: Budget | undefined;
   readonly onProgress?: SettingOptions['onProgress'];
 }
 
@@ -39,16 +42,17 @@ export interface SheetOptions {
  */
 export async function sheetAnswer(
   inputs: Omit<ShotRecords, 'lane'> & { readonly lane: Lane | null },
-  { date, seed, ruleSet, ounce, fitter, onProgress }: SheetOptions,
+  { date, seed, ruleSet, ounce, fitter, budget = USUAL_BUDGET, onProgress }: SheetOptions,
 ): Promise<SheetAnswer> {
   const { bowler, ball: record, lane, layout } = inputs;
-  const ball = ballProblem(record, bowler, ounce, fitter);
+  const ball = ballProblem(record, bowler, ounce, fitter, budget);
   const rules = loadRuleSet(ruleSet);
   const others = ruleSet === undefined ? loadRuleSets().filter(({ id }) => id !== rules.id) : [];
   const facts = [rules, ...others].map((each) => drilledFacts(ball, each)(layout));
   const [{ drilled, bands, psa }] = facts;
   const practice = loadPractice();
-  const rolled = lane && (await sheetRings({ bowler, ball: record, lane, layout }, seed, ball, onProgress));
+  const rolled =
+    lane && (await sheetRings({ bowler, ball: record, lane, layout }, seed, ball, budget, onProgress));
   return {
     schema: 'flarewise/sheet/2',
     version: VERSION,

@@ -2,6 +2,7 @@ import { wordOn } from '../answer/parts/layout-answer.js';
 import { nothingAllowed } from '../answer/recommend.js';
 import { otherLevers } from '../explain/other-levers.js';
 import { xToBoard } from '../motion/lane/boards.js';
+import type { Budget } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import type { LeverEffect } from '../records/answers/answer.js';
@@ -19,6 +20,7 @@ export interface CoachOptions {
   readonly seed: number;
   readonly ruleSet?: string | undefined;
   readonly fitter?: CoreFitter | undefined;
+  readonly budget?: Budget | undefined;
 }
 
 /** A gain smaller than this many points of score is none. */
@@ -37,9 +39,9 @@ const NOTABLE_GAIN = 3;
 export const coachPair = (
   inputs: RecommendInputs,
   others: readonly Ball[],
-  { seed, ruleSet, fitter }: CoachOptions,
+  { seed, ruleSet, fitter, budget }: CoachOptions,
 ): Promise<CoachPair> =>
-  withSetting(inputs, { seed, ruleSet, fitter, workers: 1, pinSide: 'above' }, async (setting) => {
+  withSetting(inputs, { seed, ruleSet, fitter, budget, workers: 1, pinSide: 'above' }, async (setting) => {
     const result = await search(inputs.want, setting);
     if (result.found.length === 0) throw nothingAllowed(result);
     const { ranked, middle } = await rankInWorlds(result, 1, setting);
@@ -55,6 +57,7 @@ export const coachPair = (
     const levers = otherLevers(inputs, setting.ball, MIDDLE_LAYOUT, laydownBoard, result.targets, {
       others,
       fitter,
+      budget: setting.budget,
     });
     return {
       schema: 'flarewise/coach-pair/2',

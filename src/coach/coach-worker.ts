@@ -1,4 +1,5 @@
 import { workerData } from 'piscina';
+import type { Budget } from '../prepare/budget.js';
 import { cachedFitter } from '../prepare/cached-fitter.js';
 import type { CoachLine } from '../records/answers/coach-answer.js';
 import { type CoachUnit, coachUnit } from './coach-unit.js';
@@ -9,13 +10,15 @@ export interface CoachWorkerData {
   readonly ruleSet?: string | undefined;
   /** Folder in which fitted cores are remembered. */
   readonly cache?: string | undefined;
+  readonly budget?: Budget | undefined;
 }
 
-const { seed, ruleSet, cache } = workerData as CoachWorkerData;
+const { seed, ruleSet, cache, budget } = workerData as CoachWorkerData;
 const fitter = cache === undefined ? undefined : cachedFitter(cache);
 
 /** Entry of a worker thread: a unit as it comes. */
-export const workUnit = (unit: CoachUnit): Promise<CoachLine[]> => coachUnit(unit, { seed, ruleSet, fitter });
+export const workUnit = (unit: CoachUnit): Promise<CoachLine[]> =>
+  coachUnit(unit, { seed, ruleSet, fitter, budget });
 
 // the worker pool calls a module's default export
 export default workUnit;

@@ -25,9 +25,6 @@ const BELIEFS: readonly Belief[] = [
   { code: 'flare-hooks-more', reading: 'totalHookBoards', number: 'pinToPapIn', from: 5.5, to: 3.375 },
 ];
 
-/** Worlds in which each belief is tried. */
-const WORLDS = 40;
-
 /** Share of the worlds that makes a verdict. */
 const MOSTLY = 0.75;
 
@@ -41,7 +38,7 @@ const SHOWS = 0.06;
  */
 export async function commonPractice(
   layout: LayoutNumbers,
-  { problem, evaluator }: Setting,
+  { problem, evaluator, budget }: Setting,
 ): Promise<PracticeFinding[]> {
   const { radius } = problem.ball.published;
   const beliefs = BELIEFS.filter(
@@ -51,7 +48,7 @@ export async function commonPractice(
     [from, to].map((end) => toLayout({ ...layout, [number]: end }, radius)),
   );
   const nominal = await evaluator.evaluate(ends.map((each) => ({ layout: each, world: 0 })));
-  const worlds = Math.min(WORLDS, problem.luck.length);
+  const worlds = Math.min(budget.practiceWorlds, problem.luck.length);
   const inWorlds = await evaluator.evaluate(
     ends.flatMap((each, i) =>
       Array.from({ length: worlds }, (_, k) => ({

@@ -1,4 +1,5 @@
 import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
+import type { Budget } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { LeverEffect } from '../records/answers/answer.js';
@@ -16,12 +17,6 @@ import { unaimedProblem } from '../simulate/shot-problem.js';
 import { simulator } from '../simulate/simulator.js';
 import { NOMINAL_WORLD } from '../simulate/world.js';
 
-/** Finishes a shop gives a cover, grit. */
-const GRITS = [500, 1000, 2000, 4000];
-
-/** How far the feet are moved, boards: to the outside and to the inside. */
-const MOVES = [-4, 4];
-
 /**
  * What else would change the reaction, with the layout as it is: the cover's finish, the line, another ball.
  *
@@ -37,7 +32,15 @@ export function otherLevers(
   numbers: LayoutNumbers,
   laydownBoard: number,
   targets: readonly Target[],
-  { others, fitter }: { readonly others: readonly Ball[]; readonly fitter?: CoreFitter | undefined },
+  {
+    others,
+    fitter,
+    budget,
+  }: {
+    readonly others: readonly Ball[];
+    readonly fitter?: CoreFitter | undefined;
+    readonly budget: Budget;
+  },
 ): LeverEffect[] {
   const { bowler, ball, lane } = inputs;
   const layout = toLayout(numbers, own.published.radius);
@@ -60,17 +63,20 @@ export function otherLevers(
   const grit = ball.surfaceGrit ?? USUAL_GRIT;
   const laidDown = { ...bowler, laydownBoard };
   return [
-    ...GRITS.filter((each) => Math.abs(Math.log(each / grit)) > 0.3).flatMap((surfaceGrit) =>
-      effect(
-        'surface',
-        { code: 'finish-at', params: { grit: surfaceGrit, insteadOf: grit } },
-        {
-          bowler: laidDown,
-          ball: { ...ball, surfaceGrit },
-        },
+    ...budget.levers.grits
+      .filter((each) => Math.abs(Math.log(each / grit)) > 0.3)
+      .flatMap((surfaceGrit) =>
+        effect(
+          'surface',
+          { code: 'finish-at', params: { grit: surfaceGrit, insteadOf: grit } },
+          {
+            bowler: laidDown,
+            ball: { ...ball, surfaceGrit },
+          },
+        ),
       ),
-    ),
-    ...MOVES.map((boards) => laydownBoard + boards)
+    ...budget.levers.movesBoards
+      .map((boards) => laydownBoard + boards)
       .filter((board) => board >= 1 && board <= MOST_LAYDOWN_BOARD)
       .flatMap((board) =>
         effect(
@@ -83,7 +89,7 @@ export function otherLevers(
       ),
     ...others.flatMap((other) => {
       try {
-        const drillable = ballProblem(other, bowler, 'moment', fitter);
+        const drillable = ballProblem(other, bowler, 'moment', fitter, budget);
         return effect(
           'ball',
           { code: 'another-ball', params: { ball: other.name } },

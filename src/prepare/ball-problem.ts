@@ -3,7 +3,6 @@ import type { BallBody } from '../ball/drill/ball-body.js';
 import { driller } from '../ball/drill/drill.js';
 import { inertiaNumbers } from '../ball/drill/drilled-numbers.js';
 import { type Excavation, excavate } from '../ball/drill/excavation.js';
-import { RANKING_RAYS, REPORT_RAYS } from '../ball/drill/ray-rule.js';
 import type { OunceConvention } from '../ball/drill/static-weights.js';
 import { from, INCH } from '../base/units.js';
 import type { Hole } from '../layout/hole.js';
@@ -14,6 +13,7 @@ import type { Assumption } from '../records/answers/statements/assumptions.js';
 import type { Caution } from '../records/answers/statements/cautions.js';
 import type { Ball } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
+import { type Budget, USUAL_BUDGET } from './budget.js';
 import { type CoreKind, coresOf } from './cores-of.js';
 import type { CoreFitter } from './fit-cores.js';
 import { gripHoles } from './grip-holes.js';
@@ -46,9 +46,6 @@ export interface BallProblem {
   readonly warnings: readonly Caution[];
 }
 
-/** How many cores stand for all that have the published numbers. */
-export const ENSEMBLE_SIZE = 64;
-
 /**
  * Turns a ball and a bowler's grip into something that can be drilled.
  *
@@ -60,14 +57,15 @@ export function ballProblem(
   bowler: Bowler,
   ounce: OunceConvention,
   fitter?: CoreFitter,
+  { cores: count, rays }: Pick<Budget, 'cores' | 'rays'> = USUAL_BUDGET,
 ): BallProblem {
-  const { numbers, ...cores } = coresOf(ball, bowler.hand, ounce, ENSEMBLE_SIZE, fitter);
+  const { numbers, ...cores } = coresOf(ball, bowler.hand, ounce, count, fitter);
   const { radius } = numbers;
   const holes = gripHoles(bowler, radius);
   const { plugs, mouths } = oldHoles(ball, bowler.hand, radius, cores.pinToMarker);
   const bodies = plugs.length > 0 ? cores.bodies.map((body) => ({ ...body, plugs })) : cores.bodies;
   const pap_B = ballPoint(from(bowler.pap.overIn, INCH) / radius, from(bowler.pap.upIn, INCH) / radius);
-  const rankingRays = excavate(holes, radius, RANKING_RAYS);
+  const rankingRays = excavate(holes, radius, rays.ranking);
   return {
     ...cores,
     published: numbers,
@@ -75,7 +73,7 @@ export function ballProblem(
     holes,
     bodies: typicalFirst(bodies, rankingRays, pap_B),
     rankingRays,
-    reportRays: excavate(holes, radius, REPORT_RAYS),
+    reportRays: excavate(holes, radius, rays.report),
     oldMouths: mouths,
     ounce,
   };

@@ -1,3 +1,4 @@
+import type { RaceSize } from '../prepare/budget.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { keyOf } from './candidates/candidates.js';
 import type { NominalShot, NominalShots } from './candidates/nominal-shots.js';
@@ -7,53 +8,8 @@ import { pairedScores } from './scoring/paired-scores.js';
 import type { Survey } from './surrogate/survey.js';
 import type { WorldShots } from './world-shots.js';
 
-/** How many layouts a race takes up, and in how many worlds. */
-interface Size {
-  /** Layouts that start. */
-  readonly starters: number;
-  /** Worlds that those still in the race have met after a round, and how many of the best stay. */
-  readonly rounds: readonly { readonly worlds: number; readonly keep: number }[];
-  /** Besides, so many that differ stay, for an answer shows layouts that do. */
-  readonly differing: number;
-  /** After the race: batches of new layouts, about so far apart, where most is expected, and the worlds they meet. */
-  readonly batches: number;
-  readonly batch: { readonly layouts: number; readonly apart: number; readonly worlds: number };
-  /** The best then meet so many. */
-  readonly best: { readonly layouts: number; readonly worlds: number };
-}
-
-/** Where the regression has named the likely ones, few need be tried; physics alone has to look around. */
-const SIZES: Readonly<Record<'surveyed' | 'alone', Size>> = {
-  surveyed: {
-    starters: 40,
-    rounds: [
-      { worlds: 4, keep: 14 },
-      { worlds: 12, keep: 8 },
-      { worlds: 24, keep: 5 },
-    ],
-    differing: 5,
-    batches: 1,
-    batch: { layouts: 6, apart: 0.2, worlds: 12 },
-    best: { layouts: 5, worlds: 24 },
-  },
-  alone: {
-    starters: 100,
-    rounds: [
-      { worlds: 4, keep: 30 },
-      { worlds: 12, keep: 12 },
-      { worlds: 24, keep: 6 },
-    ],
-    differing: 6,
-    batches: 2,
-    batch: { layouts: 8, apart: 0.2, worlds: 12 },
-    best: { layouts: 6, worlds: 24 },
-  },
-};
-
-export const raceSize = (isSurveyed: boolean): Size => SIZES[isSurveyed ? 'surveyed' : 'alone'];
-
 /** Most shots in worlds that a race takes, but for a few; for the progress shown. */
-export function raceShots({ starters, rounds, differing, batches, batch, best }: Size): number {
+export function raceShots({ starters, rounds, differing, batches, batch, best }: RaceSize): number {
   let running = starters;
   let met = 0;
   let shots = 0;
@@ -72,6 +28,7 @@ export function raceShots({ starters, rounds, differing, batches, batch, best }:
  * @param starters  likely ones, best first
  * @param layouts   all that may be marked
  * @param survey    what the regression expects of them; null where it was not asked
+ * @param size      how many layouts are raced, and in how many worlds
  * @returns what is now expected of any layout; to be relied on near those that were raced
  */
 export async function raceByPhysics(
@@ -79,9 +36,9 @@ export async function raceByPhysics(
   layouts: readonly LayoutNumbers[],
   { rolled, inWorlds }: { readonly rolled: NominalShots; readonly inWorlds: WorldShots },
   survey: Survey | null,
+  { rounds, differing, batches, batch: tried, best: leading }: RaceSize,
   onDone: (count: number) => void,
 ): Promise<Expects> {
-  const { rounds, differing, batches, batch: tried, best: leading } = raceSize(survey !== null);
   let running = starters;
   for (const { worlds, keep } of rounds) {
     await inWorlds.roll(running, worlds, onDone);

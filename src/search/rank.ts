@@ -15,13 +15,6 @@ export interface Ranked extends InAllWorlds {
   readonly beatsMiddle: number;
 }
 
-/** Worlds of the semifinal, and how many go into it and into the final besides those that differ. */
-const SEMIFINAL = { worlds: 64, least: 4, most: 10 };
-const FINAL = { least: 2, most: 4 };
-
-/** More that differ than are shown go into the semifinal. */
-const MORE_THAN_SHOWN = 2;
-
 /** Standard errors within which a layout cannot be told from the leader. */
 const ALIKE = 1.5;
 
@@ -39,17 +32,18 @@ export async function finals(
   count: number,
   setting: Setting,
 ): Promise<{ rows: readonly InAllWorlds[]; middle: InAllWorlds }> {
+  const { semifinal, final } = setting.budget;
   const cheaply = 'ranked' in surveyed ? surveyed.scores : undefined;
   const paired = (): readonly KnownValue[] =>
     inWorlds.known().length > 0 ? pairedScores(inWorlds.known(), cheaply).rows : [];
   const contenders = union(
-    hardToTell(found, paired(), SEMIFINAL),
-    pickDiffering(found, count + MORE_THAN_SHOWN),
+    hardToTell(found, paired(), semifinal),
+    pickDiffering(found, count + semifinal.moreThanShown),
   );
-  await inWorlds.roll(contenders, SEMIFINAL.worlds);
+  await inWorlds.roll(contenders, semifinal.worlds);
   const mean = ({ layout }: Found): number => inWorlds.get(layout)!.meanScore;
   const order = [...contenders].sort((a, b) => mean(b) - mean(a));
-  const finalists = union(hardToTell(order, paired(), FINAL), pickDiffering(order, count));
+  const finalists = union(hardToTell(order, paired(), final), pickDiffering(order, count));
   const { rows, middle } = await simulateInWorlds(finalists, inWorlds, setting);
   return { rows: [...rows].sort((a, b) => b.worlds.meanScore - a.worlds.meanScore), middle };
 }

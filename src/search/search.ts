@@ -1,9 +1,10 @@
+import type { Budget, GridStep } from '../prepare/budget.js';
 import { NO_ANGLE_DEG } from '../prepare/mark-of.js';
 import type { Want } from '../records/schemas/want.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import type { Setting } from '../simulate/setting.js';
 import type { Outcome } from '../simulate/simulator.js';
-import { type GridStep, gridCandidates, keyOf, layoutOf } from './candidates/candidates.js';
+import { gridCandidates, keyOf, layoutOf } from './candidates/candidates.js';
 import { rejectByMarks } from './candidates/constraints.js';
 import {
   type NominalShot,
@@ -12,7 +13,7 @@ import {
   type Rejected,
 } from './candidates/nominal-shots.js';
 import { pickDiffering } from './candidates/pick-differing.js';
-import { raceByPhysics, raceShots, raceSize } from './physics-race.js';
+import { raceByPhysics, raceShots } from './physics-race.js';
 import { score } from './scoring/score.js';
 import { type Target, targetsOf } from './scoring/target.js';
 import { openRegression } from './surrogate/regression.js';
@@ -44,12 +45,6 @@ export interface SearchResult {
   byRegression(layout: LayoutNumbers): number | null;
 }
 
-/** The first grid over all layouts; its outcomes also say what is attainable. */
-const COARSE: GridStep = { arcIn: 0.5, angleDeg: 10 };
-
-/** What a person can mark. */
-const FINEST: GridStep = { arcIn: 0.125, angleDeg: 5 };
-
 /**
  * Searches all layouts, coarse to fine.
  *
@@ -65,10 +60,10 @@ export async function search(
   setting: Setting,
   also: readonly LayoutNumbers[] = [],
 ): Promise<SearchResult> {
-  const { ball } = setting;
+  const { ball, budget } = setting;
   const rolled = nominalShots(setting);
-  const coarse = grid(COARSE, setting);
-  const finest = grid(FINEST, setting);
+  const coarse = grid(budget.grid.coarse, setting);
+  const finest = grid(budget.grid.finest, setting);
   await rolled.roll(coarse, counted(setting.progress('layouts'), coarse.length));
   const attained = rolled.allowed().map(({ outcome }) => outcome);
   const targets = attained.length > 0 ? targetsOf(want, attained) : [];
@@ -84,15 +79,15 @@ export async function search(
     setting,
     async (surveyed) => {
       const survey = 'ranked' in surveyed ? surveyed : null;
-      const size = raceSize(survey !== null);
+      const size = budget.race[survey ? 'surveyed' : 'alone'];
       const report = counted(setting.progress('shots in worlds'), raceShots(size));
       const byGrid = [...rolled.allowed()].sort(nominally);
       const starters = survey
-        ? union(await likeliest(survey.ranked, rolled), byGrid).slice(0, size.starters)
+        ? union(await likeliest(survey.ranked, rolled, budget.survey.looks), byGrid).slice(0, size.starters)
         : byGrid.slice(0, size.starters);
       const expects =
         starters.length > 0
-          ? await raceByPhysics(starters, markable, { rolled, inWorlds }, survey, report)
+          ? await raceByPhysics(starters, markable, { rolled, inWorlds }, survey, size, report)
           : null;
       return { surveyed, expects };
     },
@@ -126,7 +121,8 @@ async function withSurvey<T>(
   use: (surveyed: Surveyed) => Promise<T>,
 ): Promise<T> {
   const nominal = rolled.allowed();
-  if (nominal.length < LEAST_KNOWN) return use({ why: { code: 'too-few-layouts-to-tune', params: {} } });
+  if (nominal.length < setting.budget.survey.leastNominal)
+    return use({ why: { code: 'too-few-layouts-to-tune', params: {} } });
   const regression = await openRegression(setting.models);
   if (regression.kind === 'unusable') return use(regression);
   try {
@@ -136,27 +132,19 @@ async function withSurvey<T>(
   }
 }
 
-/** Nominal shots below which the regression is not tuned. */
-const LEAST_KNOWN = 100;
-
-/** Of a survey's best, those rolled at a time, about so far apart, until enough of them may be drilled. */
-const ROLLED = 50;
-const LIKELY_APART = 0.4;
-const ENOUGH = 30;
-const MOST_TIMES = 3;
-
-/** The best of a survey that may be drilled. */
+/** The best of a survey that may be drilled: some are rolled at a time until there are enough. */
 async function likeliest(
   ranked: readonly LayoutNumbers[],
   rolled: NominalShots,
+  { layouts, apart, enough, times }: Budget['survey']['looks'],
 ): Promise<readonly NominalShot[]> {
   const tried = new Set<string>();
   const likely: NominalShot[] = [];
-  for (let time = 0; time < MOST_TIMES && likely.length < ENOUGH; time++) {
+  for (let time = 0; time < times && likely.length < enough; time++) {
     const batch = pickDiffering(
       ranked.filter((layout) => !tried.has(keyOf(layout))).map((layout) => ({ layout })),
-      ROLLED,
-      LIKELY_APART,
+      layouts,
+      apart,
     ).map(({ layout }) => layout);
     for (const layout of batch) tried.add(keyOf(layout));
     await rolled.roll(batch);

@@ -1,4 +1,5 @@
 import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
+import { type Budget, USUAL_BUDGET } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
@@ -33,6 +34,8 @@ export interface SettingOptions {
   readonly models?: string | null | undefined;
   /** Fits cores to published numbers; the answer does not depend on whether it remembers them. */
   readonly fitter?: CoreFitter | undefined;
+  /** How much is tried; the usual budget when left out. */
+  readonly budget?: Budget | undefined;
   readonly onProgress?: (progress: { stage: string; done: number; total: number }) => void;
 }
 
@@ -47,12 +50,10 @@ export interface Setting {
   readonly practice: Practice;
   readonly sides: readonly PinSide[];
   readonly models: string | null | undefined;
+  readonly budget: Budget;
   /** Reports how far a stage has come. */
   readonly progress: (stage: string) => (done: number, total: number) => void;
 }
-
-/** Plausible worlds each finalist is simulated in. */
-export const WORLD_COUNT = 200;
 
 /**
  * Makes a setting, hands it to `use`, and stops its engine whatever happens.
@@ -64,15 +65,16 @@ export async function withSetting<T>(
   options: SettingOptions,
   use: (setting: Setting) => Promise<T>,
 ): Promise<T> {
+  const { budget = USUAL_BUDGET } = options;
   const rules = loadRuleSet(options.ruleSet);
-  const ball = ballProblem(record, bowler, 'moment', options.fitter);
+  const ball = ballProblem(record, bowler, 'moment', options.fitter, budget);
   const { radius } = ball.published;
   const unaimed = unaimedProblem(lane, bowler, record, ball);
   const middle = toLayout(MIDDLE_LAYOUT, radius);
   const line = findLine(unaimed, middle);
   const worlds = drawWorlds({
     seed: options.seed,
-    count: WORLD_COUNT,
+    count: budget.worlds,
     bowler,
     radius,
     bodyCount: ball.bodies.length,
@@ -93,6 +95,7 @@ export async function withSetting<T>(
       rules,
       practice: loadPractice(),
       models: options.models,
+      budget,
       sides: options.pinSide === 'both' ? ['above', 'below'] : [options.pinSide],
       progress: (stage) => (done, total) => options.onProgress?.({ stage, done, total }),
     });

@@ -8,8 +8,9 @@ import { judgeAnswerSchema } from '../../src/records/answers/judge-answer.js';
 import { withSentences } from '../../src/report/wording/with-sentences.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 import { said } from '../support/said.js';
+import { SMALL_BUDGET } from '../support/small-budget.js';
 
-const options = { seed: 1, workers: 1, pinSide: 'above' as const };
+const options = { seed: 1, workers: 1, pinSide: 'above' as const, budget: SMALL_BUDGET };
 const inputs = {
   bowler: averageBowler,
   ball: plainBall,

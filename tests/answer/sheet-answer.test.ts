@@ -3,8 +3,8 @@ import { type SheetAnswer, sheetAnswerSchema } from '../../src/records/answers/s
 import { loadRuleSets } from '../../src/records/shared/rules.js';
 import { withSentences } from '../../src/report/wording/with-sentences.js';
 import { d3Arc } from '../oracles/great-circle.js';
-import { realSheet } from '../report/sheet/real-sheets.js';
 import { expectNear } from '../support/expect-near.js';
+import { realSheet } from '../support/pages/real-sheets.js';
 import { houseLane } from '../support/problems.js';
 import { said } from '../support/said.js';
 

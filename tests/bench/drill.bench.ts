@@ -12,8 +12,8 @@ import { INCH, to } from '../../src/base/units.js';
 import { placeLayout } from '../../src/layout/placement.js';
 import { IDENTITY, type Mat3, transpose } from '../../src/math/mat3.js';
 import { ZERO } from '../../src/math/vec3.js';
-import { sphere } from '../ball/mesh/make-stl.js';
 import { fittedBodies, layoutOf, PAP_B, RADIUS, usualHoles } from '../support/balls.js';
+import { sphere } from '../support/meshes/make-stl.js';
 import { Solids } from '../support/solids.js';
 import { machine, type Timing, timeCalls, timeTogether } from './timing.js';
 

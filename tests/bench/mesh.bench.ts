@@ -4,8 +4,8 @@ import type { Mesh, MeshPose } from '../../src/ball/mesh/mesh.js';
 import type { Stretch } from '../../src/ball/solid/stretch.js';
 import { fromColumns } from '../../src/math/mat3.js';
 import { cross, dot, sub, type Vec3 } from '../../src/math/vec3.js';
-import { asciiStl, binaryStl, type Facet, lathe, sphere } from '../ball/mesh/make-stl.js';
 import { RADIUS, usualHoles } from '../support/balls.js';
+import { asciiStl, binaryStl, type Facet, lathe, sphere } from '../support/meshes/make-stl.js';
 import { machine, type Timing, timeCalls, timeTogether } from './timing.js';
 
 // Built code, as in drill.bench.ts.

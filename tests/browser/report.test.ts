@@ -8,10 +8,11 @@ import { pageFacts } from '../../src/answer/page-facts.js';
 import { recommend } from '../../src/answer/recommend.js';
 import type { RankedLayout, RecommendAnswer } from '../../src/records/answers/answer.js';
 import type { PageFacts } from '../../src/records/answers/page-facts.js';
-import { pdfPages } from '../report/sheet/pdf-text.js';
-import { LONG_NAME } from '../report/sheet/real-sheets.js';
-import { pageOfAnswer } from '../report/web/page-fixture.js';
+import { pageOfAnswer } from '../support/pages/page-fixture.js';
+import { pdfPages } from '../support/pages/pdf-text.js';
+import { LONG_NAME } from '../support/pages/real-sheets.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
+import { SMALL_BUDGET } from '../support/small-budget.js';
 import { startChromium } from './chromium.js';
 import { SCREENS, type Screen, visit } from './visit.js';
 
@@ -42,10 +43,17 @@ beforeAll(async () => {
     lane: { ...houseLane, games: 12 },
     want: { hookStart: 4, totalHook: 2 },
   };
-  const options = { seed: 1, workers: 1, pinSide: 'above' as const, top: 3, models: null };
+  const options = {
+    seed: 1,
+    workers: 1,
+    pinSide: 'above' as const,
+    top: 3,
+    models: null,
+    budget: SMALL_BUDGET,
+  };
   answer = await recommend(inputs, options);
   const best = answer.layouts[0] as RankedLayout;
-  facts = pageFacts(inputs, best);
+  facts = pageFacts(inputs, best, undefined, SMALL_BUDGET);
   path = save('report.html', pageOfAnswer(answer, { facts, invented: ['lane'] }));
 });
 afterAll(async () => {

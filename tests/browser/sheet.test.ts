@@ -2,7 +2,6 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { SheetAnswer } from '../../src/records/answers/sheet-answer.js';
 import { loadTypeface } from '../../src/report/font/typeface.js';
@@ -10,11 +9,13 @@ import { textsOf } from '../../src/report/scene/scene.js';
 import { PAPERS, type Paper } from '../../src/report/sheet/paper.js';
 import { sheetFile } from '../../src/report/sheet/sheet-file.js';
 import { sheetScene } from '../../src/report/sheet/sheet-scene.js';
-import { pdfPages } from '../report/sheet/pdf-text.js';
-import { realSheets } from '../report/sheet/real-sheets.js';
+import { pdfPages } from '../support/pages/pdf-text.js';
+import { realSheets } from '../support/pages/real-sheets.js';
 import { startChromium } from './chromium.js';
 import { SCREENS, visit } from './visit.js';
 
+// before anything is worked out: without a browser there is nothing to look at
+const browser = await startChromium();
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const DESK = { width: 1280, scheme: 'light' } as const;
 const typeface = loadTypeface();
@@ -26,18 +27,14 @@ const pages = ['a right-hander', 'two hands and a long name'].map(
   (name) => [name, sheets[name] as SheetAnswer] as const,
 );
 
-let browser: Browser;
 const folder = mkdtempSync(join(tmpdir(), 'flarewise-'));
 const save = (name: string, bytes: Buffer): string => {
   const path = join(folder, name);
   writeFileSync(path, bytes);
   return path;
 };
-beforeAll(async () => {
-  browser = await startChromium();
-});
 afterAll(async () => {
-  await browser?.close();
+  await browser.close();
   rmSync(folder, { recursive: true, force: true });
 });
 

@@ -3,13 +3,13 @@ import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { usualGrip } from '../../src/records/schemas/grip.js';
 import { demo, scratchFolder } from '../support/demo-files.js';
-import { runCli } from '../support/run-cli.js';
+import { runCli, runSmall } from '../support/run-cli.js';
 
 const folder = scratchFolder();
 afterAll(() => folder.remove());
 
 const GIVEN = ['--bowlers', 'average-right,slow-straight', '--balls', 'plain-low', '--lanes', 'short'];
-const coach = (...args: string[]) => runCli(['coach', ...GIVEN, ...args], { cwd: folder.path });
+const coach = (...args: string[]) => runSmall(['coach', ...GIVEN, ...args], { cwd: folder.path });
 
 test('coach: parts join to the whole, whatever the number of workers, and a second run reads what the first wrote', async () => {
   const whole = await coach('--jsonl', '--workers', '2', '--out', 'all.jsonl');

@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { COMMANDS } from '../../src/cli/command-table.js';
 import { demo, scratchFolder } from '../support/demo-files.js';
-import { runCli } from '../support/run-cli.js';
+import { runCli, runSmall } from '../support/run-cli.js';
 
 const folder = scratchFolder();
 afterAll(() => folder.remove());
@@ -30,7 +30,7 @@ describe('examples in the help', () => {
   });
 
   test.each(examples)('flarewise %s', async (line) => {
-    const { code, out, err } = await runCli(parted(line), {
+    const { code, out, err } = await runSmall(parted(line), {
       cwd: folder.path,
       env: { FLAREWISE_HOME: join(folder.path, 'home') },
     });

@@ -3,9 +3,12 @@ import { join } from 'node:path';
 import { afterEach, expect, test } from 'vitest';
 import { scratchFolder } from '../support/demo-files.js';
 import { CTRL_C, ENTER, openSession } from '../support/pty-session.js';
-import { runCli } from '../support/run-cli.js';
+import { runCli, smallMain } from '../support/run-cli.js';
 
 /* The built program in a real pseudo-terminal, with keys as a person presses them. */
+
+/** Of answers that are waited for only their form is looked at. */
+const main = smallMain();
 
 let session: ReturnType<typeof openSession> | undefined;
 afterEach(() => {
@@ -13,7 +16,7 @@ afterEach(() => {
 });
 
 test('from the first question to the answer at a keyboard, in metric units; exit 0', async () => {
-  session = openSession(['--units', 'metric']);
+  session = openSession(['--units', 'metric'], { main });
   let of = 1;
   for (let place = 1; place <= of; place += 1) {
     const shown = await session.waitFor(new RegExp(`\\b${place}/(\\d+) {2}([^\\n]*)`));
@@ -56,14 +59,14 @@ test.each([1, 3])('ctrl-C at question %i leaves quietly with 130', async (questi
 test('what was answered before ctrl-C is offered the next time, and kept names work as records', async () => {
   const folder = scratchFolder();
   const env = { FLAREWISE_HOME: folder.path };
-  session = openSession([], { env });
+  session = openSession([], { env, main });
   await session.waitFor(/1\/\d+ {2}/);
   session.type(ENTER);
   await session.waitFor(/2\/\d+ {2}Which hand/);
   session.type(CTRL_C);
   await session.exit;
 
-  session = openSession([], { env });
+  session = openSession([], { env, main });
   await session.waitFor(/left after 1 answer\. Go on there/);
   session.type(ENTER);
   for (let place = 2, of = 2; place <= of; place += 1) {
@@ -76,7 +79,7 @@ test('what was answered before ctrl-C is offered the next time, and kept names w
   await session.exit;
   expect((await runCli(['shelf', 'show', 'kim'], { env })).out).toContain('"speedMph": 17.5');
 
-  session = openSession([], { env });
+  session = openSession([], { env, main });
   await session.waitFor(/1\/\d+ {2}Whose ball/); // the answer stood, so nothing is left to go on with
   session.type(CTRL_C);
   await session.exit;
@@ -86,7 +89,7 @@ test('what was answered before ctrl-C is offered the next time, and kept names w
 test('leaving before the answer stands loses no answer, and keeps nothing twice', async () => {
   const folder = scratchFolder();
   const env = { FLAREWISE_HOME: folder.path };
-  session = openSession([], { env });
+  session = openSession([], { env, main });
   let of = 1;
   for (let place = 1; place <= of; place += 1) {
     const shown = await session.waitFor(new RegExp(`\\b${place}/(\\d+) {2}([^\\n]*)`));
@@ -98,7 +101,7 @@ test('leaving before the answer stands loses no answer, and keeps nothing twice'
   session.type(CTRL_C);
   expect(await session.exit).toMatchObject({ signal: constants.signals.SIGINT }); // which a shell counts as 130
 
-  session = openSession([], { env });
+  session = openSession([], { env, main });
   await session.waitFor(new RegExp(`left after ${of} answers\\. Go on there`));
   session.type(ENTER);
   await session.waitFor(new RegExp(`${of}/${of} {2}`));
@@ -112,7 +115,7 @@ test('leaving before the answer stands loses no answer, and keeps nothing twice'
 test('where nothing can be kept the answer is shown all the same, and then what went wrong', async () => {
   const folder = scratchFolder();
   const home = join(folder.write('file', 'no folder'), 'home');
-  session = openSession([], { env: { FLAREWISE_HOME: home } });
+  session = openSession([], { env: { FLAREWISE_HOME: home }, main });
   for (let place = 1, of = 1; place <= of; place += 1) {
     const shown = await session.waitFor(new RegExp(`\\b${place}/(\\d+) {2}([^\\n]*)`));
     of = Number(shown[1]);

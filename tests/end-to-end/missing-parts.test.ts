@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
 import { CARD_FILE } from '../../src/regression/card.js';
 import { packageCopy } from '../support/package-copy.js';
-import { runCli } from '../support/run-cli.js';
+import { runCli, smallMain } from '../support/run-cli.js';
 
 /* The built program where a part of it is missing, damaged or dies: the rest still works, and says what is wrong. */
 
@@ -50,7 +50,7 @@ describe('without the library that draws PNG', () => {
 describe('without a regression that can be used, physics alone recommends', () => {
   const alone = async (why: string): Promise<void> => {
     const { code, out } = await runCli(['recommend', ...RECORDS, '--lane', 'house-easy', '--workers', '2'], {
-      main: copy!.main,
+      main: smallMain(join(copy!.path, 'dist')),
     });
     expect(code).toBe(0);
     const told = out.replace(/\s+/g, ' ').split(`Physics searched alone: ${why}.`);

@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { mapAnswerSchema } from '../../src/records/answers/map-answer.js';
 import { recommendAnswerSchema } from '../../src/records/answers/recommend-answer.js';
-import { binaryStl, box, type Facet } from '../ball/mesh/make-stl.js';
 import { demo, scratchFolder } from '../support/demo-files.js';
-import { type Ended, runCli } from '../support/run-cli.js';
+import { binaryStl, box, type Facet } from '../support/meshes/make-stl.js';
+import { type Ended, runCli, runSmall } from '../support/run-cli.js';
 
 type Json = Record<string, unknown>;
 
@@ -124,9 +124,11 @@ describe.each(['own-solids', 'own-mesh'])('the demo ball %s', (ball) => {
       'house-easy',
       '--hook-start',
       '4',
+      '--top',
+      '2',
     ];
-    alone = await runCli([...flags, '--json', '--workers', '1']);
-    pooled = await runCli([...flags, '--json', '--workers', '2']);
+    alone = await runSmall([...flags, '--json', '--workers', '1']);
+    pooled = await runSmall([...flags, '--json', '--workers', '2']);
   });
 
   test('gets ranked layouts, the same bytes with one thread and two', () => {

@@ -10,7 +10,8 @@ import { UNITS } from '../../src/report/text/display-units.js';
 import { paintWith } from '../../src/report/text/paint.js';
 import { recommendHtml } from '../../src/report/web/recommend-html.js';
 import { scratchFolder } from '../support/demo-files.js';
-import { runCli } from '../support/run-cli.js';
+import { runCli, runSmall } from '../support/run-cli.js';
+import { SMALL_BUDGET } from '../support/small-budget.js';
 
 const folder = scratchFolder();
 afterAll(() => folder.remove());
@@ -18,7 +19,7 @@ afterAll(() => folder.remove());
 const ARGS = ['--bowler', DEMO.bowler, '--ball', DEMO.ball, '--lane', DEMO.lane, '--hook-start', '4'];
 
 test('recommend --report writes the page of the answer it prints, and nothing else', async () => {
-  const { code, out, err } = await runCli(
+  const { code, out, err } = await runSmall(
     ['recommend', ...ARGS, '--top', '2', '--units', 'metric', '--json', '--report', 'answer.html'],
     { cwd: folder.path },
   );
@@ -27,7 +28,7 @@ test('recommend --report writes the page of the answer it prints, and nothing el
   // worked out again here, in another process, from what was printed: the same bytes
   const page = recommendHtml(
     answer as Parameters<typeof recommendHtml>[0],
-    pageFacts(demoInputs(), answer.layouts[0]!),
+    pageFacts(demoInputs(), answer.layouts[0]!, undefined, SMALL_BUDGET),
     ['bowler', 'ball', 'lane'],
     { units: UNITS.metric, paint: paintWith(new Chalk({ level: 0 })) },
   );

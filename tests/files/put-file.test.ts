@@ -16,8 +16,8 @@ import { afterAll, beforeEach, expect, test } from 'vitest';
 import { sweep } from '../../src/files/leftovers.js';
 import { newOwner } from '../../src/files/owner.js';
 import { putFile, putFiles } from '../../src/files/put-file.js';
+import { deadOwner } from '../support/dead-owner.js';
 import { scratchFolder } from '../support/demo-files.js';
-import { deadOwner } from './dead-owner.js';
 
 const scratch = scratchFolder();
 afterAll(() => scratch.remove());

@@ -1,6 +1,15 @@
 import { stripVTControlCharacters } from 'node:util';
 import { expect, test } from 'vitest';
-import { CTRL_C, DOWN, ENTER, ERASE, ESCAPE, recordsIn, type Turn, talk } from './ask-session.js';
+import {
+  CTRL_C,
+  DOWN,
+  ENTER,
+  ERASE,
+  ESCAPE,
+  recordsIn,
+  type Turn,
+  talk,
+} from '../support/interview/ask-session.js';
 
 // biome-ignore-start lint/suspicious/noControlCharactersInRegex: terminals are driven by them
 /** What moves the cursor: ends of lines, and ECMA-48's cursor and erase sequences. */

@@ -17,7 +17,7 @@ import { questionsFor } from '../../src/interview/questions.js';
 import { DEMO } from '../../src/records/read/shelf.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import { inputErrorOf } from '../support/faults-of.js';
-import { give, shelf, start, usualAnswer, walkTo } from './walk.js';
+import { give, shelf, start, usualAnswer, walkTo } from '../support/interview/walk.js';
 
 /** Answers after which a reading is asked for. */
 function waysTo(id: string): Record<string, unknown> {

@@ -14,7 +14,7 @@ import {
 import { FROM_FILE, type Question } from '../../src/interview/question.js';
 import { questionsFor } from '../../src/interview/questions.js';
 import { UNITS } from '../../src/report/text/display-units.js';
-import { shelf, usualAnswer } from './walk.js';
+import { shelf, usualAnswer } from '../support/interview/walk.js';
 
 /** Far more than any interview takes, going back and forth. */
 const MOST_STEPS = 400;

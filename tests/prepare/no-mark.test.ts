@@ -24,6 +24,7 @@ import { pageOf } from '../support/page.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 import { refusalOf } from '../support/refusal-of.js';
 import { said } from '../support/said.js';
+import { SMALL_BUDGET } from '../support/small-budget.js';
 
 /* A symmetric ball whose CG lies on its pin: nothing on it shows a direction. */
 const ball = { ...plainBall, pinToCgIn: 0 } as Ball;
@@ -114,7 +115,7 @@ describe('a ball without a mark', () => {
 
 describe('recommend and judge on a ball without a mark', () => {
   const inputs = { bowler: averageBowler, ball, lane: houseLane, want: { totalHook: 4 as const } };
-  const options = { seed: 1, workers: 1, pinSide: 'above' as const };
+  const options = { seed: 1, workers: 1, pinSide: 'above' as const, budget: SMALL_BUDGET };
   let answer: RecommendAnswer;
   beforeAll(async () => {
     answer = await recommend(inputs, { ...options, top: 3 });

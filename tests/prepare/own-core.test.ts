@@ -12,10 +12,10 @@ import type { OwnCoreBall } from '../../src/records/schemas/ball.js';
 import type { Bowler } from '../../src/records/schemas/bowler.js';
 import type { Core } from '../../src/records/schemas/core.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
-import { asciiStl, binaryStl, box, insideOut, lathe, mapped, sphere } from '../ball/mesh/make-stl.js';
 import { within } from '../support/arbitraries.js';
 import { asymmetricCore, BAR, BODY, ballAround, core } from '../support/core-files.js';
 import { expectNear } from '../support/expect-near.js';
+import { asciiStl, binaryStl, box, insideOut, lathe, mapped, sphere } from '../support/meshes/make-stl.js';
 import { averageBowler } from '../support/problems.js';
 import { said } from '../support/said.js';
 

@@ -18,9 +18,9 @@ import { coachPairOf } from '../support/coach-answer.js';
 import { judgeAnswer } from '../support/judge-answer.js';
 import { mapAnswer } from '../support/map-answer.js';
 import { pageOf } from '../support/page.js';
+import { facts } from '../support/pages/page-fixture.js';
+import { realSheets } from '../support/pages/real-sheets.js';
 import { drilledAnswer, lane, recommendAnswer, rollAnswer } from '../support/recommend-answer.js';
-import { realSheets } from './sheet/real-sheets.js';
-import { facts } from './web/page-fixture.js';
 
 /* Names and notes look like quantities here: not one digit of them may be touched, whatever units a page has. */
 

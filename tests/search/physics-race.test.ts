@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { USUAL_BUDGET } from '../../src/prepare/budget.js';
 import { loadPractice } from '../../src/records/shared/shared-data.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
 import { gridCandidates, keyOf, layoutOf } from '../../src/search/candidates/candidates.js';
-import { bestFirst, raceByPhysics, raceShots, raceSize } from '../../src/search/physics-race.js';
+import { bestFirst, raceByPhysics, raceShots } from '../../src/search/physics-race.js';
 import type { Survey } from '../../src/search/surrogate/survey.js';
 import type { Outcome } from '../../src/simulate/simulator.js';
 
@@ -115,13 +116,14 @@ const surveyBy = (cheap: (layout: LayoutNumbers, world: number) => number): Surv
 
 /** Races, and says what the layout that is then expected most of lacks to the best of all, as a share of the range. */
 async function regretOf(survey: Survey | null): Promise<{ regret: number; shots: number }> {
+  const size = USUAL_BUDGET.race[survey ? 'surveyed' : 'alone'];
   const { starter, isAllowed, rolled, inWorlds, shots } = engine();
   const starters = coarse
     .filter(isAllowed)
     .sort((a, b) => scoreIn(b, 0) - scoreIn(a, 0))
-    .slice(0, raceSize(survey !== null).starters)
+    .slice(0, size.starters)
     .map(starter);
-  const expects = await raceByPhysics(starters, layouts, { rolled, inWorlds }, survey, () => {});
+  const expects = await raceByPhysics(starters, layouts, { rolled, inWorlds }, survey, size, () => {});
   const raced = inWorlds.known().map(({ layout }) => layout);
   const [first] = bestFirst(raced, expects);
   expect(isAllowed(first.layout)).toBe(true);
@@ -132,7 +134,7 @@ describe('raceByPhysics, beside brute force over every layout in all worlds of a
   test('by physics alone it comes within 2 % with a thousandth of the shots', async () => {
     const { regret, shots } = await regretOf(null);
     expect(regret).toBeLessThan(0.02);
-    expect(shots).toBeLessThanOrEqual(raceShots(raceSize(false)));
+    expect(shots).toBeLessThanOrEqual(raceShots(USUAL_BUDGET.race.alone));
     expect(shots).toBeLessThan(0.001 * layouts.length * WORLDS);
   });
 

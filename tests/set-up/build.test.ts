@@ -16,13 +16,15 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
 let folder: string;
-beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), 'flarewise-'));
+/** A project of two files, compiled: made once, and copied for each test. */
+const project = mkdtempSync(join(tmpdir(), 'flarewise-'));
+beforeAll(() => {
+  folder = project;
   for (const part of ['src/build.mjs', 'tsconfig.json'])
     cpSync(join(ROOT, part), join(folder, part), { recursive: true });
   symlinkSync(join(ROOT, 'node_modules'), join(folder, 'node_modules'), 'junction');
@@ -30,6 +32,12 @@ beforeEach(() => {
   mkdirSync(join(folder, 'src/inner'), { recursive: true });
   write('one.ts', "export { two } from './inner/two.js';");
   write('inner/two.ts', 'export const two: number = 2;');
+  expect(build()).toEqual(BUILT);
+});
+afterAll(() => rmSync(project, { recursive: true }));
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'flarewise-'));
+  cpSync(project, folder, { recursive: true, verbatimSymlinks: true });
 });
 afterEach(() => rmSync(folder, { recursive: true }));
 
@@ -48,6 +56,7 @@ const BUILT = { status: 0, told: 'Building flarewise…\n' };
 const NOTHING_TO_DO = { status: 0, told: '' };
 
 test('compiles once, says so on stderr, and then has nothing to do', () => {
+  rmSync(join(folder, 'dist'), { recursive: true });
   expect(build()).toEqual(BUILT);
   expect(compiled('inner/two.js')).toContain('two = 2');
   const { mtimeMs } = statSync(join(folder, 'dist/one.js'));
@@ -56,7 +65,6 @@ test('compiles once, says so on stderr, and then has nothing to do', () => {
 });
 
 test('a changed source is compiled again, even with its old date', () => {
-  build();
   const path = join(folder, 'src/inner/two.ts');
   const { atime, mtime } = statSync(path);
   write('inner/two.ts', 'export const two: number = 3;');
@@ -66,13 +74,11 @@ test('a changed source is compiled again, even with its old date', () => {
 });
 
 test('a new date alone is no change', () => {
-  build();
   utimesSync(join(folder, 'src/one.ts'), new Date(), new Date(Date.now() + 60_000));
   expect(build()).toEqual(NOTHING_TO_DO);
 });
 
 test('a compiled file does not outlive the renaming or removal of its source', () => {
-  build();
   renameSync(join(folder, 'src/inner/two.ts'), join(folder, 'src/inner/deux.ts'));
   write('one.ts', "export { two } from './inner/deux.js';");
   expect(build()).toEqual(BUILT);
@@ -86,7 +92,6 @@ test('a compiled file does not outlive the renaming or removal of its source', (
 });
 
 test('a file in dist that no source makes is taken away, though nothing else has changed', () => {
-  build();
   for (const stray of ['stray.js', 'inner/stray.d.ts'])
     writeFileSync(join(folder, 'dist', stray), '// stray');
   expect(build()).toEqual(BUILT);
@@ -96,7 +101,6 @@ test('a file in dist that no source makes is taken away, though nothing else has
 });
 
 test('declarations are made beside the program', () => {
-  build();
   expect(compiled('inner/two.d.ts')).toBe('export declare const two: number;\n');
 });
 
@@ -108,7 +112,6 @@ test.each([
   'dist/.sources.json',
   'dist/.tsbuildinfo',
 ])('what is lost of it comes back: %s', (lost) => {
-  build();
   rmSync(join(folder, lost), { recursive: true });
   expect(build().status).toBe(0);
   expect(compiled('one.js')).toContain('two');
@@ -117,7 +120,6 @@ test.each([
 });
 
 test('a fault of the source is shown on stderr, fails, and is found again until it is mended', () => {
-  build();
   write('inner/two.ts', "export const two: number = 'two';");
   for (let time = 1; time <= 2; time++) {
     const { status, told } = build();
@@ -130,6 +132,7 @@ test('a fault of the source is shown on stderr, fails, and is found again until 
 });
 
 test('without TypeScript it says how to get it', () => {
+  rmSync(join(folder, 'dist'), { recursive: true });
   rmSync(join(folder, 'node_modules'));
   expect(build()).toEqual({ status: 1, told: 'TypeScript is not installed. Run: npm ci --include=dev\n' });
 });

@@ -24,7 +24,15 @@ const problemOf = (bowlerId: string, lane: Lane): ShotProblem => {
   const bowler = pick(bowlers, bowlerId);
   return unaimedProblem(lane, bowler, record, ballProblem(record, bowler, 'moment'));
 };
-const lineOf = (bowlerId: string, lane: Lane) => {
+const found = new Map<string, ReturnType<typeof findLineOf>>();
+/** A bowler's line on a lane, found once. */
+function lineOf(bowlerId: string, lane: Lane): ReturnType<typeof findLineOf> {
+  const key = JSON.stringify([bowlerId, lane]);
+  const line = found.get(key) ?? findLineOf(bowlerId, lane);
+  found.set(key, line);
+  return line;
+}
+const findLineOf = (bowlerId: string, lane: Lane) => {
   const problem = problemOf(bowlerId, lane);
   const layout = toLayout(MIDDLE_LAYOUT, problem.ball.published.radius);
   const line = findLine(problem, layout);

@@ -6,13 +6,21 @@ import { sheetAnswer } from '../../src/answer/sheet-answer.js';
 import { Refusal } from '../../src/records/refusals/refusal.js';
 import { staysOnLane } from '../../src/simulate/stays-on-lane.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
+import { SMALL_BUDGET } from '../support/small-budget.js';
 
 /** 700 rpm with 2 mm of offset: d ω² is 1.1 g, more than gravity holds down. */
 const bowler = { ...averageBowler, revRateRpm: 700 };
 const ball = { ...plainBall, topWeightOz: 6, pinToCgIn: 6 };
 const inputs = { bowler, ball, lane: houseLane };
 const layout = { drillingAngleDeg: 70, pinToPapIn: 6, valAngleDeg: 70 };
-const options = { seed: 1, top: 3, workers: 1, pinSide: 'above', models: null } as const;
+const options = {
+  seed: 1,
+  top: 3,
+  workers: 1,
+  pinSide: 'above',
+  models: null,
+  budget: SMALL_BUDGET,
+} as const;
 
 const codeOf = async (run: () => unknown): Promise<string> => {
   try {

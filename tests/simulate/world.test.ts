@@ -28,6 +28,14 @@ test('drawWorlds: scatter has the stated standard deviation, every range is kept
   // tails cut at 0.1 % each side lower the deviation by under 2 %
   expect(standardDeviation(speeds) / stated.speedMph).toBeCloseTo(0.99, 1);
   expect(standardDeviation(worlds.map((w) => w.drillingAngle / DEGREE))).toBeCloseTo(2, 0);
+  // marked by hand to 2° and 1/16 in: four standard errors of a deviation, 1/√(2·4000) each, and the tails
+  const made = 4 / Math.sqrt(8000) + 0.02;
+  for (const [drawn, deviation] of [
+    [worlds.map((w) => w.drillingAngle / DEGREE), 2],
+    [worlds.map((w) => w.valAngle / DEGREE), 2],
+    [worlds.map((w) => (w.pinToPap * radius) / INCH), 1 / 16],
+  ] as const)
+    expect(Math.abs(standardDeviation(drawn) / deviation - 1)).toBeLessThan(made);
   for (const { surface, body } of worlds) {
     expect(surface.carriedShare).toBeGreaterThanOrEqual(LOW_SURFACE.carriedShare);
     expect(surface.carriedShare).toBeLessThanOrEqual(HIGH_SURFACE.carriedShare);

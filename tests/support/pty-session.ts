@@ -9,9 +9,16 @@ import { ENV, MAIN } from './run-cli.js';
 const PATIENCE = 900_000;
 
 /** `flarewise` in a real pseudo-terminal, as a person at a keyboard meets it. */
-export function openSession(args: readonly string[], { columns = 80, env = {} } = {}) {
+export function openSession(
+  args: readonly string[],
+  {
+    columns = 80,
+    env = {},
+    main = MAIN,
+  }: { columns?: number; env?: Record<string, string>; main?: string | readonly string[] } = {},
+) {
   const home = mkdtempSync(join(tmpdir(), 'flarewise-'));
-  const pty = spawn(process.execPath, [MAIN, ...args], {
+  const pty = spawn(process.execPath, [main, args].flat(), {
     name: 'xterm-256color',
     cols: columns,
     rows: 50,

@@ -1,6 +1,9 @@
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { inject } from 'vitest';
+import { SMALL_BUDGET } from './small-budget.js';
 
 /** The built program; these tests run what a person would, and build nothing. */
 export const MAIN = fileURLToPath(new URL('../../dist/cli/main.js', import.meta.url));
@@ -15,12 +18,15 @@ export interface Ended {
   readonly err: string;
 }
 
+/** Where all programs of a run of the tests remember fitted cores; a test about that names a folder of its own, or `off`. */
+const CACHE = join(inject('runFolder'), 'cache');
+
 /** A neutral environment: no colour wishes, no locale and no kept records of the machine the tests run on. */
 export const ENV: Readonly<Record<string, string>> = {
   PATH: process.env.PATH ?? '',
   LANG: 'C.UTF-8',
   FLAREWISE_HOME: fileURLToPath(new URL('../no-such-home/', import.meta.url)),
-  FLAREWISE_CACHE: 'off',
+  FLAREWISE_CACHE: CACHE,
 };
 
 /** Runs `flarewise` with pipes for streams, as a script would, and waits for its end. */
@@ -32,14 +38,15 @@ export function runCli(
     main = MAIN,
     onStart,
   }: {
-    main?: string;
+    /** The script that is run, with arguments of its own before the others. */
+    main?: string | readonly string[];
     env?: Record<string, string>;
     cwd?: string;
     onStart?: (child: ReturnType<typeof spawn>) => void;
   } = {},
 ): Promise<Ended> {
   return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [main, ...args], {
+    const child = spawn(process.execPath, [main, args].flat(), {
       env: { ...ENV, ...env },
       stdio: ['ignore', 'pipe', 'pipe'],
       ...(cwd === undefined ? {} : { cwd }),
@@ -55,3 +62,16 @@ export function runCli(
     onStart?.(child);
   });
 }
+
+/** The built program with the small budget. @param dist  where it was built to */
+export const smallMain = (
+  dist = fileURLToPath(new URL('../../dist', import.meta.url)),
+): readonly string[] => [
+  fileURLToPath(new URL('./small-main.mjs', import.meta.url)),
+  dist,
+  JSON.stringify(SMALL_BUDGET),
+];
+
+/** Runs the built program with the small budget, where a test needs the form of an answer and not its numbers. */
+export const runSmall: typeof runCli = (args, options = {}) =>
+  runCli(args, { main: smallMain(), ...options });

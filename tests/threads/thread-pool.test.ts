@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { afterEach, describe, expect, test } from 'vitest';
 import { type ThreadPool, threadPool } from '../../src/threads/thread-pool.js';
 
-const MODULE = new URL('./unruly-worker.mjs', import.meta.url);
+const MODULE = new URL('../support/threads/unruly-worker.mjs', import.meta.url);
 
 let pool: ThreadPool<string, number> | undefined;
 const open = (threads: number): ThreadPool<string, number> => {
@@ -62,7 +62,7 @@ test('a thread that runs out of memory says so', () => {
       '--max-old-space-size=64',
       '--import',
       'tsx',
-      fileURLToPath(new URL('memory-alone.ts', import.meta.url)),
+      fileURLToPath(new URL('../support/threads/memory-alone.ts', import.meta.url)),
     ],
     { encoding: 'utf8' },
   );

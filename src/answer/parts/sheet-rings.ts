@@ -1,13 +1,14 @@
 import { INCH, to } from '../../base/units.js';
 import { leastClearance } from '../../motion/reaction/rings.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
+import type { Budget } from '../../prepare/budget.js';
 import { toLayout } from '../../prepare/to-layout.js';
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { bandAtPins } from '../../search/scoring/in-worlds.js';
 import { type AimedShot, aimedShot, type ShotRecords } from '../../simulate/aimed-shot.js';
 import { localEvaluator } from '../../simulate/evaluator.js';
 import { reader } from '../../simulate/readings.js';
-import { type SettingOptions, WORLD_COUNT } from '../../simulate/setting.js';
+import type { SettingOptions } from '../../simulate/setting.js';
 import { drawWorlds } from '../../simulate/world.js';
 import { holeName } from './face-answer.js';
 import { ringsAnswer, ringsInOil } from './rings-answer.js';
@@ -17,6 +18,7 @@ export async function sheetRings(
   inputs: ShotRecords,
   seed: number,
   ball: BallProblem,
+  { worlds: count }: Budget,
   onProgress: SettingOptions['onProgress'],
 ): Promise<{ readonly rings: NonNullable<SheetAnswer['rings']>; readonly shot: AimedShot }> {
   const { radius } = ball.published;
@@ -24,7 +26,7 @@ export async function sheetRings(
   const { problem, outcome, rolled } = aimed;
   const worlds = drawWorlds({
     seed,
-    count: WORLD_COUNT,
+    count,
     bowler: inputs.bowler,
     radius,
     bodyCount: ball.bodies.length,

@@ -39,7 +39,12 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
       given.lanes.map((lane): CoachUnit => ({ bowler, lane, balls: given.balls, want: given.want })),
     )
     .filter((_, i) => i % given.part.of === given.part.number - 1);
-  const told = { seed: given.seed, ruleSet: given.ruleSet, cache: cacheFolder(terminal) };
+  const told = {
+    seed: given.seed,
+    ruleSet: given.ruleSet,
+    cache: cacheFolder(terminal),
+    budget: terminal.budget,
+  };
   const keys = units.map((unit) => unitKey(unit, [VERSION, given.seed, given.ruleSet]));
   const file = given.out === undefined ? undefined : openCoachFile(given.out);
   process.once('exit', () => file?.close()); // an interrupt ends the program without coming back here

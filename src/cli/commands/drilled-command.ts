@@ -28,6 +28,11 @@ export async function drilledCommand(options: DrilledOptions, terminal: Terminal
     ...globalFlags(options, terminal),
   });
   const inputs = { ...records, layout: layoutOnBall(written, records.ball) };
-  const answer = drilledAnswer(inputs, { ounce, ruleSet, fitter: coreFitter(terminal) });
+  const answer = drilledAnswer(inputs, {
+    ounce,
+    ruleSet,
+    fitter: coreFitter(terminal),
+    budget: terminal.budget,
+  });
   printAnswer(answer, (page) => drilledReport(answer, page), options, terminal);
 }

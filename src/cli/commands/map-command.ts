@@ -31,7 +31,7 @@ export async function mapCommand(options: MapOptions, terminal: Terminal): Promi
       ),
   });
   const around = written ? layoutOnBall(written, ball) : MIDDLE_LAYOUT;
-  const answer = mapAnswer({ bowler, ball, around }, over, coreFitter(terminal));
+  const answer = mapAnswer({ bowler, ball, around }, over, coreFitter(terminal), terminal.budget);
   if (options.csv) terminal.stdout.write(mapCsv(answer));
   else printAnswer(answer, (page) => mapReport(answer, page), options, terminal);
 }

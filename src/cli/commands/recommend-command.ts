@@ -51,6 +51,7 @@ export const searchFlags = (options: RecommendCommandOptions, terminal: Terminal
       'Where the pin may lie, seen from the midline.',
     ),
   ruleSet: () => rulesFlag(options.rules),
+  budget: () => terminal.budget,
   ...globalFlags(options, terminal),
 });
 

@@ -20,6 +20,6 @@ export async function rollCommand(options: RollOptions, terminal: Terminal): Pro
     ...globalFlags(options, terminal),
   });
   const inputs = { ...records, layout: layoutOnBall(written, records.ball) };
-  const answer = rollAnswer(inputs, coreFitter(terminal));
+  const answer = rollAnswer(inputs, coreFitter(terminal), terminal.budget);
   printAnswer(answer, (page) => rollReport(answer, inputs.bowler.hand, inputs.lane, page), options, terminal);
 }

@@ -52,7 +52,7 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
   const inputs = { ...records, layout: layoutOnBall(written, records.ball) };
   const fitter = coreFitter(terminal);
   const answer = await withProgress(terminal, (onProgress) =>
-    sheetAnswer(inputs, { date, seed, ruleSet, ounce, fitter, onProgress }),
+    sheetAnswer(inputs, { date, seed, ruleSet, ounce, fitter, budget: terminal.budget, onProgress }),
   );
   if (!out) {
     printAnswer(answer, (page) => sheetReport(answer, page), options, terminal);

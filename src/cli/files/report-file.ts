@@ -36,7 +36,7 @@ export function writeReport<T>(
   options: GlobalOptions,
   terminal: Terminal,
 ): void {
-  const facts = pageFacts(inputs, layout, fitter);
+  const facts = pageFacts(inputs, layout, fitter, terminal.budget);
   const html = pageOf(answer, facts, inventedAmong(inputs), pageFor(options, terminal));
   writeOut(path, Buffer.from(html), REPORT_FLAG);
 }

@@ -1,4 +1,5 @@
 import type { Readable, Writable } from 'node:stream';
+import type { Budget } from '../../prepare/budget.js';
 
 /** What the program reads from: keys, when it is a terminal. */
 export type Source = Readable & { readonly isTTY?: boolean };
@@ -14,6 +15,8 @@ export interface Terminal {
   readonly env: Readonly<Record<string, string | undefined>>;
   /** Processor cores this program may use. */
   readonly cores: number;
+  /** How much is tried for an answer; the usual budget when left out. */
+  readonly budget?: Budget | undefined;
 }
 
 /** Whether questions can be asked: keys come from a terminal, and the questions can be seen. */

@@ -4,6 +4,7 @@ import { valAngleOf } from '../../layout/layout.js';
 import { placeLayout } from '../../layout/placement.js';
 import { arcAngle } from '../../math/sphere.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
+import type { GridStep } from '../../prepare/budget.js';
 import { toLayout } from '../../prepare/to-layout.js';
 import type { PinSide } from '../../records/schemas/pin-side.js';
 import type { Practice } from '../../records/shared/shared-data.js';
@@ -15,12 +16,6 @@ export interface Candidate {
   readonly pinBufferIn: number;
   readonly drillingAngleDeg: number;
   readonly side: PinSide;
-}
-
-/** How far apart neighbouring candidates lie. */
-export interface GridStep {
-  readonly arcIn: number;
-  readonly angleDeg: number;
 }
 
 /**

@@ -1,17 +1,5 @@
 import { meanSimple } from 'simple-statistics';
-
-/** In how many worlds, counted from the first, the layouts still in the race have met after a round, and how many stay. */
-interface Round {
-  readonly worlds: number;
-  readonly keep: number;
-}
-
-/** Few worlds for the hopeless, all for the close. */
-const ROUNDS: readonly Round[] = [
-  { worlds: 16, keep: 2500 },
-  { worlds: 64, keep: 400 },
-  { worlds: Number.POSITIVE_INFINITY, keep: 0 },
-];
+import type { Round } from '../../prepare/budget.js';
 
 /** How a layout did in the race. */
 export interface Raced {
@@ -27,19 +15,21 @@ export interface Raced {
  * Scores all of a list over worlds, the better the longer: after each round those with the lowest means so far drop out.
  * All meet the same worlds in the same order.
  *
+ * @param rounds   the last of them keeps none, and goes through all worlds
  * @param scoreIn  scores some of the list in the world of an index, one after the other
  * @returns best first: those of later rounds come before all that dropped out
  */
 export async function race(
   count: number,
   worlds: number,
+  rounds: readonly Round[],
   scoreIn: (world: number, which: Int32Array, tell: (index: number, score: number) => void) => Promise<void>,
 ): Promise<readonly Raced[]> {
   const sums = new Float64Array(count);
   let running = Int32Array.from({ length: count }, (_, i) => i);
   let met = 0;
   const groups: { met: number; means: Float64Array; dropped: number[] }[] = [];
-  for (const round of ROUNDS) {
+  for (const round of rounds) {
     for (; met < Math.min(worlds, round.worlds); met++)
       await scoreIn(met, running, (index, score) => {
         sums[index] += score;

@@ -36,9 +36,6 @@ export interface ProblemScorer {
 /** Least share of a problem's own shots that must lie where the regression was fitted. */
 const ENOUGH_IN_RANGE = 0.9;
 
-/** Shots in worlds that the regression is tuned to, besides the nominal ones. */
-const SHOTS_IN_WORLDS = 400;
-
 /** Strides through layouts and worlds that share no factor with their numbers, so that pairs do not repeat. */
 const LAYOUT_STRIDE = 7919;
 const WORLD_STRIDE = 37;
@@ -54,12 +51,12 @@ export async function problemScorer(
   layouts: readonly LayoutNumbers[],
   nominal: readonly NominalShot[],
   targets: readonly Target[],
-  { problem, evaluator, progress }: Setting,
+  { problem, evaluator, progress, budget: { survey } }: Setting,
   { model, card }: { readonly model: ReactionModel; readonly card: ModelCard },
 ): Promise<ProblemScorer | { readonly why: RegressionNotice }> {
   const { radius } = problem.ball.published;
   const [undisturbed, ...worlds] = problem.worlds;
-  const trials = Array.from({ length: SHOTS_IN_WORLDS }, (_, i): Trial => {
+  const trials = Array.from({ length: survey.shotsInWorlds }, (_, i): Trial => {
     const { layout, outcome } = nominal[(LAYOUT_STRIDE * i) % nominal.length];
     const world = 1 + ((WORLD_STRIDE * i) % worlds.length);
     return { layout: toLayout(layout, radius), world, launch: outcome.launch };
@@ -90,7 +87,7 @@ export async function problemScorer(
     return { why: { code: 'outside-what-was-fitted', params: {} } };
 
   const marked = layouts.map((layout) => toLayout(layout, radius));
-  const engine = await surrogate(model, card, problem, physics, known, features, marked);
+  const engine = await surrogate(model, card, problem, physics, known, features, marked, survey.sample);
   const middle = { layout: toLayout(MIDDLE_LAYOUT, radius), launch: problem.launch };
   const [middleNominal, ...luck] = await engine.answer(
     [undisturbed, ...problem.luck].map((world) => ({ ...middle, world })),

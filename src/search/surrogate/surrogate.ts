@@ -41,9 +41,6 @@ export interface Asked {
   readonly launch: Outcome['launch'];
 }
 
-/** Layouts drilled in every world, from which the others' balls are interpolated. */
-const SAMPLE = 60;
-
 /** Rows answered in one go: few enough to stay in the processor's cache. */
 const CHUNK = 1024;
 
@@ -53,6 +50,7 @@ const CHUNK = 1024;
  * @param known     shots of physics that reached the pins; the nominal ones among them say each layout's own line
  * @param features  of those, row by row
  * @param layouts   all that will be asked about
+ * @param sampled   how many layouts are drilled in every world, from which the others' balls are interpolated
  */
 export async function surrogate(
   model: ReactionModel,
@@ -62,6 +60,7 @@ export async function surrogate(
   known: readonly Known[],
   features: Tensor,
   layouts: readonly Layout[],
+  sampled: number,
 ): Promise<Surrogate> {
   const { pap_B, published } = problem.ball;
   const tuning = await tuningTo(known, features, model, card);
@@ -73,8 +72,8 @@ export async function surrogate(
     pap_B,
   );
   const sample = Array.from(
-    { length: Math.min(SAMPLE, nominal.length) },
-    (_, i) => nominal[Math.floor((i * nominal.length) / SAMPLE)].layout,
+    { length: Math.min(sampled, nominal.length) },
+    (_, i) => nominal[Math.floor((i * nominal.length) / sampled)].layout,
   );
   const rowsIn = worldRows(engine, sample, { basis, angles }, problem.launch.x, pap_B, published);
   const reader = reachedReader();

@@ -53,10 +53,15 @@ export async function survey(
     await scorer.scoreIn(world, which, tell);
     candidateWorlds += which.length;
   };
-  const raced = await race(layouts.length, worlds, async (world, which, tell) => {
-    await scoreIn(world, which, tell);
-    report(world + 1, worlds);
-  });
+  const raced = await race(
+    layouts.length,
+    worlds,
+    setting.budget.survey.rounds,
+    async (world, which, tell) => {
+      await scoreIn(world, which, tell);
+      report(world + 1, worlds);
+    },
+  );
   const places = new Map(layouts.map((layout, i) => [keyOf(layout), i]));
   const means = Float64Array.from(layouts, () => 0);
   for (const { index, meanScore } of raced) means[index] = meanScore;

@@ -8,9 +8,9 @@ import { diagonal, IDENTITY, type Mat3, mulMat, mulVec } from '../../../src/math
 import { add, norm, scale, sub, type Vec3 } from '../../../src/math/vec3.js';
 import { direction, rotation, within } from '../../support/arbitraries.js';
 import { expectNear } from '../../support/expect-near.js';
+import { box, type Facet, insideOut, lathe, mapped, moved, sphere } from '../../support/meshes/make-stl.js';
+import { meshOf, treeOf } from '../../support/meshes/meshes.js';
 import { Solids } from '../../support/solids.js';
-import { box, type Facet, insideOut, lathe, mapped, moved, sphere } from './make-stl.js';
-import { meshOf, treeOf } from './meshes.js';
 
 const check = (facets: readonly Facet[], room = 100) => checkMesh(treeOf(facets), room);
 const kinds = (facets: readonly Facet[], room?: number) => check(facets, room).faults.map(({ kind }) => kind);

@@ -8,11 +8,11 @@ import type { UnitShape } from '../../../src/ball/solid/part.js';
 import { crossShape, type Interval } from '../../../src/ball/solid/ray-interval.js';
 import { mulVec, transpose } from '../../../src/math/mat3.js';
 import { add, addScaled, cross, norm, scale, sub, unit, type Vec3 } from '../../../src/math/vec3.js';
+import { windingNumber } from '../../oracles/winding-number.js';
 import { direction, pointWithin, rotation, within } from '../../support/arbitraries.js';
 import { expectNear } from '../../support/expect-near.js';
-import { box, type Facet, insideOut, lathe, mapped, moved, sphere } from './make-stl.js';
-import { treeOf } from './meshes.js';
-import { windingNumber } from './winding-number.js';
+import { box, type Facet, insideOut, lathe, mapped, moved, sphere } from '../../support/meshes/make-stl.js';
+import { treeOf } from '../../support/meshes/meshes.js';
 
 /** A knobby, not convex one: radius waves with the direction. */
 const lumpy = mapped(sphere(1, 16), (p) => {

@@ -9,8 +9,8 @@ import { fromColumns, mulVec } from '../../../src/math/mat3.js';
 import { scale, unit, type Vec3 } from '../../../src/math/vec3.js';
 import { meshEngine } from '../../oracles/mesh-engine.js';
 import { expectNear } from '../../support/expect-near.js';
-import { box, type Facet, insideOut, lathe, mapped, moved, sphere } from './make-stl.js';
-import { meshOf } from './meshes.js';
+import { box, type Facet, insideOut, lathe, mapped, moved, sphere } from '../../support/meshes/make-stl.js';
+import { meshOf } from '../../support/meshes/meshes.js';
 
 const tetrahedron = ((): Facet[] => {
   const [o, x, y, z]: Vec3[] = [

@@ -1,8 +1,11 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { crossMesh } from '../../../src/ball/mesh/cross-mesh.js';
 import { type Mesh, vertexAt } from '../../../src/ball/mesh/mesh.js';
-import { meshTree } from '../../../src/ball/mesh/mesh-tree.js';
-import { box, lathe, sphere } from './make-stl.js';
-import { meshOf } from './meshes.js';
+import { type MeshTree, meshTree } from '../../../src/ball/mesh/mesh-tree.js';
+import { direction, pointWithin } from '../../support/arbitraries.js';
+import { box, lathe, sphere } from '../../support/meshes/make-stl.js';
+import { meshOf } from '../../support/meshes/meshes.js';
 
 const cylinder = lathe(
   [
@@ -60,10 +63,32 @@ describe.each(meshes)('meshTree: $name', ({ mesh }) => {
     for (let node = 0; node < nodes; node++) expect(tree.skip[node]).toBe(endOf(node));
   });
 
-  test('survives a structured clone', () => expect(structuredClone(tree)).toEqual(tree));
+  test('keeps every triangle from no line that meets it: crossings are those of trying each triangle', () => {
+    let met = 0;
+    fc.assert(
+      fc.property(pointWithin(2), direction, (a, d) => {
+        const [byTree, byTrying]: [number[], number[]] = [[], []];
+        const count = crossMesh(byTree, tree, a, d);
+        expect(crossMesh(byTrying, inOneLeaf(mesh), a, d)).toBe(count);
+        expect(byTree.slice(0, count)).toEqual(byTrying.slice(0, count));
+        met += count;
+      }),
+      { numRuns: 300, seed: 1 },
+    );
+    expect(met).toBeGreaterThan(0);
+  });
 });
 
 test('meshTree: a mesh of no triangles has no nodes', () => expect(meshTree(meshOf([])).skip.length).toBe(0));
+
+/** All triangles in one leaf, in a box that no line misses. */
+const inOneLeaf = (mesh: Mesh): MeshTree => ({
+  ...mesh,
+  boxes: Float64Array.of(-10, -10, -10, 10, 10, 10),
+  skip: Uint32Array.of(1),
+  start: Uint32Array.of(0),
+  leafSize: Uint32Array.of(mesh.triangles.length / 3) as never, // a leaf of the tree itself holds four at most
+});
 
 function isInside(mesh: Mesh, from: number, to: number, box: Float64Array): boolean {
   for (let i = from; i < to; i++)

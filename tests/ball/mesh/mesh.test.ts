@@ -6,8 +6,8 @@ import { mulVec } from '../../../src/math/mat3.js';
 import { add, scale, type Vec3 } from '../../../src/math/vec3.js';
 import { pointWithin, rotation, within } from '../../support/arbitraries.js';
 import { expectNear } from '../../support/expect-near.js';
-import { box, type Facet, lathe, mapped, sphere } from './make-stl.js';
-import { meshOf } from './meshes.js';
+import { box, type Facet, lathe, mapped, sphere } from '../../support/meshes/make-stl.js';
+import { meshOf } from '../../support/meshes/meshes.js';
 
 const cornersOf = (facets: readonly Facet[]): Float32Array => Float32Array.from(facets.flat(2));
 const usedVertices = (triangles: Uint32Array): number => new Set(triangles).size;

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readStl } from '../../../src/ball/mesh/read-stl.js';
 import type { Vec3 } from '../../../src/math/vec3.js';
+import { asciiStl, binaryStl, box, type Facet, sphere } from '../../support/meshes/make-stl.js';
 import { refusalOf } from '../../support/refusal-of.js';
-import { asciiStl, binaryStl, box, type Facet, sphere } from './make-stl.js';
 
 /*
  * The two forms of STL as commonly described (binary: 80 bytes of text, uint32 count, 50 bytes a triangle, little

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { LANE_LENGTH } from '../../../src/base/constants.js';
 import { DEGREE, from, INCH, MPH, RPM, to } from '../../../src/base/units.js';
 import { rotationFromPicture } from '../../../src/interview/measure/axis-picture.js';
 import {
@@ -10,15 +11,40 @@ import {
 } from '../../../src/interview/measure/first-ring.js';
 import { speedFromAverage, speedFromTime } from '../../../src/interview/measure/release-speed.js';
 import { spinFromFrames } from '../../../src/interview/measure/rev-rate.js';
+import { SPEED_MEASURED } from '../../../src/interview/measure-questions.js';
+import { oiledLane } from '../../../src/motion/lane/oil.js';
+import { rollShot } from '../../../src/motion/shot/shot.js';
+import { drilledBall, usualRelease } from '../../support/bodies.js';
+import { demoPattern } from '../../support/patterns.js';
 
 const R = from(27 / (2 * Math.PI), INCH);
 
 describe('speed', () => {
-  test('speedFromTime: 2.4 s over 60 ft are 17.0 mph on average, and more at release', () => {
-    // 60 ft / 2.4 s = 25 ft/s = 17.045 mph: exact
+  test('speedFromTime: 2.4 s over 60 ft are 17.0 mph on average, and 1.6 mph more at release', () => {
+    // 60 ft / 2.4 s = 25 ft/s = 17.0455 mph: exact
     const { value, deviation } = speedFromTime(2.4, 1);
-    expect(to(value - speedFromAverage(0).value, MPH)).toBeCloseTo(17.0455, 3);
-    expect(to(deviation, MPH)).toBeGreaterThan(0.7); // 0.1 s of 2.4 s alone are 0.71 mph
+    expect(to(value, MPH)).toBeCloseTo(18.6455, 3);
+    // 0.1 s of 2.4 s are 0.7102 mph, and what friction takes is known to 0.35 mph: √(0.7102² + 0.35²)
+    expect(to(deviation, MPH)).toBeCloseTo(0.7918, 3);
+  });
+
+  test('speedFromAverage: a display’s 17 mph are 18.6 at release, as the question says', () => {
+    const { value, deviation } = speedFromAverage(from(17, MPH));
+    expect(to(value, MPH)).toBeCloseTo(18.6, 9);
+    expect(to(deviation, MPH)).toBeCloseTo(0.35, 9);
+    const said = SPEED_MEASURED[0]!.help!.match(/corrected by ([\d.]+) mph, give or take ([\d.]+) mph/)!;
+    expect(to(value, MPH) - 17).toBeCloseTo(Number(said[1]), 6);
+    expect(Math.abs(to(deviation, MPH) - Number(said[2]))).toBeLessThan(0.051); // said to a tenth
+  });
+
+  test('speedFromAverage: gives the release back within its deviation, of a shot that the engine rolls', () => {
+    const shot = rollShot(drilledBall, usualRelease, { x: -0.1, angle: 0.03 }, oiledLane(demoPattern), {
+      step: 0.002,
+      freshSurface: null,
+    });
+    const average = LANE_LENGTH / shot.time[shot.time.length - 1];
+    const { value, deviation } = speedFromAverage(average);
+    expect(Math.abs(value - usualRelease.speed)).toBeLessThan(2 * deviation);
   });
 
   test('speedFromTime: more timings make it surer, but never surer than what friction took', () => {

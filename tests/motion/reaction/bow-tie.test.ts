@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { cross, norm, rotateAbout, type Vec3 } from '../../../src/math/vec3.js';
+import { tangentToward } from '../../../src/math/sphere.js';
+import { addScaled, cross, norm, rotateAbout, scale, type Vec3 } from '../../../src/math/vec3.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
 import { uniformLane } from '../../../src/motion/lane/surface.js';
 import { bowTie } from '../../../src/motion/reaction/bow-tie.js';
@@ -18,13 +19,22 @@ import { demoPattern } from '../../support/patterns.js';
 
 const STEPS = 60; // a turn
 
-/** A shot whose axis wanders evenly along an arc of the great circle z = 0, each contact `tilt` past its equator. */
-function wanderingShot(turns: number, arc: number, tilt: number): Shot {
+/**
+ * A shot whose axis wanders evenly along an arc of the great circle z = 0, each contact `tilt` past its equator, and sways
+ * to either side of it from sample to sample, rad.
+ */
+function wanderingShot(turns: number, arc: number, tilt: number, sway = 0): Shot {
   const samples = emptySamples(turns * STEPS + 1);
   for (let i = 0; i <= turns * STEPS; i++) {
     const along = (arc * i) / (turns * STEPS);
-    const axis: Vec3 = [Math.cos(along), Math.sin(along), 0];
-    const start: Vec3 = [-Math.sin(tilt) * axis[0], -Math.sin(tilt) * axis[1], Math.cos(tilt)];
+    const aside = i % 2 === 0 ? sway : -sway;
+    const axis: Vec3 = [
+      Math.cos(along) * Math.cos(aside),
+      Math.sin(along) * Math.cos(aside),
+      Math.sin(aside),
+    ];
+    const toZ = tangentToward(axis, [0, 0, 1]);
+    const start = addScaled(scale(Math.cos(tilt), toZ), -Math.sin(tilt), axis);
     samples.phase[i] = (2 * Math.PI * i) / STEPS;
     samples.axis_B.set(axis, 3 * i);
     samples.contact_B.set(rotateAbout(start, axis, samples.phase[i]), 3 * i);
@@ -95,3 +105,20 @@ test('a ball that does not flare has none, nor has one that never turned round',
   const short = { ...settings, length: 0.5 };
   expect(bowTie(rollShot(drilledBall, usualRelease, { x: 0, angle: 0 }, lane, short))).toBeNull();
 });
+
+test.each([0.5, 1.5, 1.95])('an axis that wanders %s times as far as it sways has none', (stretch) => {
+  expect(bowTie(wanderingShot(10, ARC, 0, swayFor(stretch)))).toBeNull();
+});
+
+test.each([2.05, 3, 20])('an axis that wanders %s times as far as it sways has two', (stretch) => {
+  const [upper, lower] = bowTie(wanderingShot(10, ARC, 0, swayFor(stretch)))!;
+  for (const { point_B } of [upper, lower]) expectWithin(Math.abs(point_B[2]), 1, 1e-3);
+});
+
+const ARC = 0.6;
+
+/**
+ * The sway s beside which the axis wanders so many times as far, root mean square: of axes even over an arc A that sway by ±s,
+ * the mean of a aᵀ has the values (½ − sin A / 2A) cos² s along the arc and sin² s across it (exact for the continuous arc).
+ */
+const swayFor = (stretch: number): number => Math.atan(Math.sqrt(0.5 - Math.sin(ARC) / (2 * ARC)) / stretch);

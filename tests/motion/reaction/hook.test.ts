@@ -310,6 +310,22 @@ describe('paths drawn by hand (plane geometry)', () => {
     expect(cornerOf(18, 0, 0)).toBe(18);
   });
 
+  test.each([
+    { turnDeg: 0.25, corner: 10 },
+    { turnDeg: 0.5, corner: 10 },
+    { turnDeg: 0.5, corner: 4 },
+    { turnDeg: 0.9, corner: 16 },
+  ])(
+    'a turn of $turnDeg° counts as one of a degree: its corner, $corner m, moves to the pins',
+    ({ turnDeg, corner }) => {
+      const turn = Math.tan((turnDeg * Math.PI) / 180);
+      const { start } = hookOf(pathOf((y) => turn * Math.max(0, y - corner), LANE_LENGTH));
+      // it has left the launch line by turn · (L − corner), and a degree makes that in so much less of the lane
+      const want = LANE_LENGTH - ((LANE_LENGTH - corner) * turn) / Math.tan(Math.PI / 180);
+      expectWithin(start, want, 1e-6);
+    },
+  );
+
   test('nothing rolled has no hook', () => {
     const { time, x, y, vx, vy, phase } = emptySamples();
     const nothing = { ...pathOf(() => 0, 1), time, x, y, vx, vy, phase };

@@ -6,7 +6,7 @@ import { from, INCH } from '../../../src/base/units.js';
 import { meshRefusal } from '../../../src/prepare/core-file/mesh-refusal.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
 import { wordRefusal } from '../../../src/report/wording/refusals/word-refusal.js';
-import { box, type Facet, insideOut, moved, sphere } from '../../ball/mesh/make-stl.js';
+import { box, type Facet, insideOut, moved, sphere } from '../../support/meshes/make-stl.js';
 
 /** A file in inches, upside down, its origin 1 in below the ball's centre. */
 const POSE: MeshPose = {

@@ -7,8 +7,8 @@ import { svgFile } from '../../../src/report/scene/svg-file.js';
 import { sheetScene } from '../../../src/report/sheet/sheet-scene.js';
 import { angleOfArcs, d3Arc } from '../../oracles/great-circle.js';
 import { expectNear } from '../../support/expect-near.js';
-import { realSheets } from '../sheet/real-sheets.js';
-import { type Drawn, middleOf, readSvg } from './read-svg.js';
+import { type Drawn, middleOf, readSvg } from '../../support/pages/read-svg.js';
+import { realSheets } from '../../support/pages/real-sheets.js';
 
 const typeface = loadTypeface();
 const sheets = await realSheets();

@@ -6,9 +6,9 @@ import { PAPERS, type Paper } from '../../../src/report/sheet/paper.js';
 import { sheetText } from '../../../src/report/sheet/sheet-blocks.js';
 import { SHEET_KINDS, sheetFile } from '../../../src/report/sheet/sheet-file.js';
 import { sheetScene } from '../../../src/report/sheet/sheet-scene.js';
-import { readSvg } from '../picture/read-svg.js';
-import { pdfPages, pdfText } from './pdf-text.js';
-import { LONG_NAME, realSheets } from './real-sheets.js';
+import { pdfPages, pdfText } from '../../support/pages/pdf-text.js';
+import { readSvg } from '../../support/pages/read-svg.js';
+import { LONG_NAME, realSheets } from '../../support/pages/real-sheets.js';
 
 const typeface = loadTypeface();
 const sheets = await realSheets();

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { sheetReport } from '../../../src/report/sheet/sheet-report.js';
 import { columnsOf } from '../../../src/report/text/wrap.js';
 import { pageOf } from '../../support/page.js';
+import { realSheets } from '../../support/pages/real-sheets.js';
 import { said } from '../../support/said.js';
-import { realSheets } from './real-sheets.js';
 
 const sheets = await realSheets();
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ');

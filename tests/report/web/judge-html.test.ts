@@ -6,9 +6,9 @@ import { paintWith } from '../../../src/report/text/paint.js';
 import { judgeHtml } from '../../../src/report/web/judge-html.js';
 import { sayAll } from '../../../src/report/wording/say.js';
 import { judgeAnswer } from '../../support/judge-answer.js';
+import { facts } from '../../support/pages/page-fixture.js';
+import { readFigures } from '../../support/pages/read-page.js';
 import { pathOf } from '../../support/recommend-answer.js';
-import { facts } from './page-fixture.js';
-import { readFigures } from './read-page.js';
 
 const answer: JudgeAnswer = { ...judgeAnswer, best: { ...judgeAnswer.best, path: pathOf(9.75) } };
 const pageOf = (given: JudgeAnswer): string =>

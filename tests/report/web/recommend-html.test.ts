@@ -6,10 +6,10 @@ import { ballLines } from '../../../src/report/picture/ball-lines.js';
 import type { Point } from '../../../src/report/scene/shapes.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
 import { sayAll } from '../../../src/report/wording/say.js';
+import { facts, pageOfAnswer } from '../../support/pages/page-fixture.js';
+import { type ReadFigure, readFigures } from '../../support/pages/read-page.js';
+import { type Drawn, middleOf } from '../../support/pages/read-svg.js';
 import { recommendAnswer as answer } from '../../support/recommend-answer.js';
-import { type Drawn, middleOf } from '../picture/read-svg.js';
-import { facts, pageOfAnswer } from './page-fixture.js';
-import { type ReadFigure, readFigures } from './read-page.js';
 
 const html = pageOfAnswer(answer);
 const figures = readFigures(html);

@@ -1,5 +1,6 @@
 import { mean } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
+import { USUAL_BUDGET } from '../../../src/prepare/budget.js';
 import { race } from '../../../src/search/scoring/race.js';
 
 const COUNT = 3000;
@@ -10,7 +11,7 @@ const luck = (world: number): number => 30 * Math.cos(1.3 * world + 0.5);
 describe('race', () => {
   test('where luck takes all alike, the order and every mean are those of all worlds, though most met sixteen', async () => {
     let asked = 0;
-    const raced = await race(COUNT, WORLDS, async (world, which, tell) => {
+    const raced = await race(COUNT, WORLDS, USUAL_BUDGET.survey.rounds, async (world, which, tell) => {
       asked += which.length;
       for (const index of which) tell(index, skill(index) + luck(world));
     });
@@ -25,7 +26,7 @@ describe('race', () => {
   });
 
   test('with few worlds or few to race, all meet all', async () => {
-    const raced = await race(5, 3, async (_, which, tell) => {
+    const raced = await race(5, 3, USUAL_BUDGET.survey.rounds, async (_, which, tell) => {
       for (const index of which) tell(index, index);
     });
     expect(raced).toEqual([4, 3, 2, 1, 0].map((index) => ({ index, meanScore: index, worlds: 3 })));

@@ -16,6 +16,7 @@ import { openRegression, type Regression } from '../../../src/search/surrogate/r
 import { survey } from '../../../src/search/surrogate/survey.js';
 import { withSetting } from '../../../src/simulate/setting.js';
 import { averageBowler, houseLane, plainBall } from '../../support/problems.js';
+import { SMALL_BUDGET } from '../../support/small-budget.js';
 
 let folder: string;
 beforeEach(async () => {
@@ -83,7 +84,8 @@ describe('a regression that cannot be used is told in one line, and nothing is t
       })),
     };
     const inputs = { bowler: averageBowler, ball: plainBall, lane: houseLane, want: { totalHook: 4 } };
-    await withSetting(inputs, { seed: 1, workers: 1, pinSide: 'above' }, async (setting) => {
+    const options = { seed: 1, workers: 1, pinSide: 'above', budget: SMALL_BUDGET } as const;
+    await withSetting(inputs, options, async (setting) => {
       const rolled = nominalShots(setting);
       const { practice, sides, ball } = setting;
       const layouts = gridCandidates(practice, ball.published.radius, { arcIn: 1, angleDeg: 40 }, sides)

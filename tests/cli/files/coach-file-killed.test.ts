@@ -1,13 +1,13 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { openCoachFile } from '../../src/cli/files/coach-file.js';
-import { killedAtStep } from '../files/killed-at-step.js';
-import { coachPairOf } from '../support/coach-answer.js';
-import { scratchFolder } from '../support/demo-files.js';
-import { killedAfter } from '../support/killed.js';
+import { openCoachFile } from '../../../src/cli/files/coach-file.js';
+import { coachPairOf } from '../../support/coach-answer.js';
+import { scratchFolder } from '../../support/demo-files.js';
+import { killedAfter } from '../../support/killed.js';
+import { killedAtStep } from '../../support/killed-at-step.js';
 
-const BUILT = new URL('../../dist/cli/files/coach-file.js', import.meta.url).href;
+const BUILT = new URL('../../../dist/cli/files/coach-file.js', import.meta.url).href;
 const scratch = scratchFolder();
 afterAll(() => scratch.remove());
 

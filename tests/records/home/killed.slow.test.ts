@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { afterAll, test } from 'vitest';
-import { scratchFolder } from '../support/demo-files.js';
-import { killOften } from '../support/killed.js';
+import { scratchFolder } from '../../support/demo-files.js';
+import { killOften } from '../../support/killed.js';
 
 const scratch = scratchFolder();
 afterAll(() => scratch.remove());

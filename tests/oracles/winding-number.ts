@@ -1,6 +1,6 @@
-import type { Mesh } from '../../../src/ball/mesh/mesh.js';
-import { vertexAt } from '../../../src/ball/mesh/mesh.js';
-import { cross, dot, norm, sub, type Vec3 } from '../../../src/math/vec3.js';
+import type { Mesh } from '../../src/ball/mesh/mesh.js';
+import { vertexAt } from '../../src/ball/mesh/mesh.js';
+import { cross, dot, norm, sub, type Vec3 } from '../../src/math/vec3.js';
 
 /**
  * How many times a closed mesh goes around a point: 1 inside, 0 outside, not whole on the surface.

@@ -1,14 +1,14 @@
 import { cpSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { keepAll, keepNew } from '../../src/records/home/change-records.js';
-import { keptIds, readKept } from '../../src/records/home/saved-records.js';
-import { demoShelf } from '../../src/records/read/shelf.js';
-import { killedAtStep } from '../files/killed-at-step.js';
-import { scratchFolder } from '../support/demo-files.js';
-import { expectTidy } from '../support/killed.js';
+import { keepAll, keepNew } from '../../../src/records/home/change-records.js';
+import { keptIds, readKept } from '../../../src/records/home/saved-records.js';
+import { demoShelf } from '../../../src/records/read/shelf.js';
+import { scratchFolder } from '../../support/demo-files.js';
+import { expectTidy } from '../../support/killed.js';
+import { killedAtStep } from '../../support/killed-at-step.js';
 
-const BUILT = new URL('../../dist/records/home/change-records.js', import.meta.url).href;
+const BUILT = new URL('../../../dist/records/home/change-records.js', import.meta.url).href;
 const scratch = scratchFolder();
 afterAll(() => scratch.remove());
 

@@ -4,7 +4,7 @@ import type { PageFacts } from '../../../src/records/answers/page-facts.js';
 import { UNITS, type UnitSystem } from '../../../src/report/text/display-units.js';
 import { paintWith } from '../../../src/report/text/paint.js';
 import { recommendHtml } from '../../../src/report/web/recommend-html.js';
-import { face } from '../../support/recommend-answer.js';
+import { face } from '../recommend-answer.js';
 
 /** Made up, like the answer it stands beside: numbers that differ in every cell. */
 export const facts: PageFacts = {

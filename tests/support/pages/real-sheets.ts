@@ -5,7 +5,7 @@ import type { Bowler } from '../../../src/records/schemas/bowler.js';
 import { usualGrip } from '../../../src/records/schemas/grip.js';
 import type { Lane } from '../../../src/records/schemas/lane.js';
 import { parseLayout } from '../../../src/records/text/layout-text.js';
-import { averageBowler, houseLane, plainBall } from '../../support/problems.js';
+import { averageBowler, houseLane, plainBall } from '../problems.js';
 
 /** Sheets as the program answers them, for those who draw and read them. */
 export function realSheet({

@@ -1,7 +1,7 @@
-import { runInterview } from '../../src/interview/ask.js';
-import { checkBall } from '../../src/prepare/check-ball.js';
-import { demoShelf } from '../../src/records/read/shelf.js';
-import { UNITS } from '../../src/report/text/display-units.js';
+import { runInterview } from '../../../src/interview/ask.js';
+import { checkBall } from '../../../src/prepare/check-ball.js';
+import { demoShelf } from '../../../src/records/read/shelf.js';
+import { UNITS } from '../../../src/report/text/display-units.js';
 
 /* The interview alone, for the tests to run in a pseudo-terminal: its records go to stdout as JSON. */
 

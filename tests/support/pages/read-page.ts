@@ -1,4 +1,4 @@
-import { type Drawn, readSvg } from '../picture/read-svg.js';
+import { type Drawn, readSvg } from './read-svg.js';
 
 /** A table read back from a page's text. */
 export interface ReadTable {

@@ -1,14 +1,14 @@
-import type { Answers } from '../../src/interview/answers.js';
+import type { Answers } from '../../../src/interview/answers.js';
 import {
   answer,
   type Interview,
   isFault,
   nextQuestion,
   startInterview,
-} from '../../src/interview/interview.js';
-import type { Question } from '../../src/interview/question.js';
-import { questionsFor } from '../../src/interview/questions.js';
-import { demoShelf } from '../../src/records/read/shelf.js';
+} from '../../../src/interview/interview.js';
+import type { Question } from '../../../src/interview/question.js';
+import { questionsFor } from '../../../src/interview/questions.js';
+import { demoShelf } from '../../../src/records/read/shelf.js';
 
 export const shelf = demoShelf();
 export const start = (): Interview => startInterview(questionsFor(shelf));

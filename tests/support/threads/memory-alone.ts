@@ -1,4 +1,4 @@
-import { threadPool } from '../../src/threads/thread-pool.js';
+import { threadPool } from '../../../src/threads/thread-pool.js';
 
 /* A thread that runs out of memory, in a process of its own: V8's limit holds for a whole process. */
 

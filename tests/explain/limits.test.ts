@@ -1,0 +1,127 @@
+import { describe, expect, test } from 'vitest';
+import { FOOT } from '../../src/base/units.js';
+import { limits } from '../../src/explain/limits.js';
+import type { TargetAnswer } from '../../src/records/answers/answer.js';
+import type { Limit } from '../../src/records/answers/statements/limits.js';
+import { UNITS } from '../../src/report/text/display-units.js';
+import { sayAll } from '../../src/report/wording/say.js';
+import type { Rejected } from '../../src/search/candidates/nominal-shots.js';
+import type { Target } from '../../src/search/scoring/target.js';
+import { layout, reaction, simulated } from '../support/recommend-answer.js';
+
+/** What is said, in the trade's units. */
+const told = (lines: readonly Limit[]): string[] => sayAll(lines, UNITS.trade);
+
+type Arguments = Parameters<typeof limits>;
+
+/** A wish for 38 ft of hook start, of which layouts attain 30 to 40. */
+const target: Target = { wish: 'hookStart', step: 3, value: 38 * FOOT, low: 30 * FOOT, high: 40 * FOOT };
+const answered = (low: number, high: number): TargetAnswer => ({
+  wish: 'hookStart',
+  step: 3,
+  reading: 'hookStartFt',
+  value: 38,
+  attainable: { low, high },
+});
+
+const result = ({
+  found = 100,
+  rejected = [] as readonly Rejected[],
+  targets = [] as readonly Target[],
+} = {}): Arguments[0] =>
+  ({
+    targets,
+    found: Array.from({ length: found }),
+    rejected,
+  }) as unknown as Arguments[0];
+
+const best = (hookStartFt: number, rollsBeforePins = true): Arguments[1] =>
+  ({
+    shot: 'pins',
+    reaction: {
+      hookStart: hookStartFt * FOOT,
+      sharpness: 0.1,
+      totalHook: 0.4,
+      entryAngle: 0.09,
+      rollsBeforePins,
+    },
+  }) as Arguments[1];
+
+/** Bands of the reaction in which hook start varies so far. */
+const bands = (low: number, high: number): Arguments[3] => ({
+  ...simulated(layout, 80, reaction).bands.reaction,
+  hookStartFt: { low, high },
+});
+const NARROW = bands(37.9, 38.1);
+
+test('limits: nothing is said where nothing holds the result back', () => {
+  expect(limits(result({ targets: [target] }), best(38), [answered(30, 40)], NARROW)).toEqual([]);
+});
+
+describe('limits: a wish missed by more than 15 % of the attainable range is told, in per cent', () => {
+  // ten feet are attainable, so a foot is 10 %
+  test.each([39.4, 38, 36.6])('%s ft for 38: no', (feet) => {
+    expect(limits(result({ targets: [target] }), best(feet), [], NARROW)).toEqual([]);
+  });
+  test.each([
+    [39.6, 16],
+    [36.4, 16],
+    [40, 20],
+    [34, 40],
+  ])('%s ft for 38: yes, by %s %%', (feet, percent) => {
+    const lines = told(limits(result({ targets: [target] }), best(feet), [], NARROW));
+    expect(lines).toHaveLength(1);
+    expect(lines[0]).toMatch(/hook ?start/i);
+    const share = lines[0]!.match(/-?\d+(\.\d+)?/g)!.map((text) => Math.abs(Number(text)));
+    expect(share.some((each) => Math.round(each >= 1 ? each : 100 * each) === percent)).toBe(true);
+  });
+  test('only those missed are named', () => {
+    const met: Target = { wish: 'totalHook', step: 3, value: 0.4, low: 0.2, high: 0.7 };
+    const [line] = told(limits(result({ targets: [target, met] }), best(34), [], NARROW));
+    expect(line).not.toMatch(/total ?hook/i);
+  });
+});
+
+describe('limits: layout that moves a number less than shots, lane and core do is told with both', () => {
+  test('3 ft by layout, 3.2 ft by luck', () => {
+    const lines = told(limits(result(), best(38), [answered(36, 39)], bands(36.4, 39.6)));
+    expect(lines).toHaveLength(1);
+    expect(lines[0]).toMatch(/hook ?start/i);
+    expect(lines[0]).toMatch(/\b36\b|36\.0/);
+    expect(lines[0]).toMatch(/\b39\b|39\.0/);
+  });
+  test('3 ft by layout, 2.8 ft by luck: no', () => {
+    expect(limits(result(), best(38), [answered(36, 39)], bands(36.6, 39.4))).toEqual([]);
+  });
+});
+
+describe('limits: what set aside more than a quarter of the layouts looked at is told with the count', () => {
+  test.each([
+    [74, 26, 1],
+    [75, 25, 0], // a quarter is not more
+    [80, 20, 0],
+  ])('%s found, %s set aside', (found, count, lines) => {
+    const said = told(
+      limits(
+        result({ found, rejected: [{ why: { code: 'ring-near-hole', params: {} }, count }] }),
+        best(38),
+        [],
+        NARROW,
+      ),
+    );
+    expect(said).toHaveLength(lines);
+    for (const line of said) expect(line).toContain(String(count));
+  });
+  test('all reasons count among those looked at', () => {
+    const rejected: Rejected[] = [
+      { why: { code: 'ring-near-hole', params: {} }, count: 30 },
+      { why: { code: 'pin-near-hole', params: {} }, count: 20 },
+    ];
+    // 30 of 100 are more than a quarter, 20 are not
+    expect(limits(result({ found: 50, rejected }), best(38), [], NARROW)).toHaveLength(1);
+  });
+});
+
+test('limits: a ball that still slides at the pins is told', () => {
+  expect(limits(result(), best(38, false), [], NARROW)).toHaveLength(1);
+});
