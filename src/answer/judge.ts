@@ -11,15 +11,15 @@ import { CLEARLY, PROBABLY } from '../records/schemas/sureness.js';
 import { VERSION } from '../records/shared/version.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { keyOf } from '../search/candidates/candidates.js';
-import { type InAllWorlds, simulateInWorlds } from '../search/in-all-worlds.js';
 import { finals } from '../search/rank.js';
-import { shareAbove } from '../search/scoring/in-worlds.js';
 import { score } from '../search/scoring/score.js';
 import type { Target } from '../search/scoring/target.js';
+import { shareAbove } from '../search/scoring/world-statistics.js';
 import { type SearchResult, search } from '../search/search.js';
+import { type LayoutOutcomes, simulateLayouts } from '../search/simulate-layouts.js';
+import { MARKING_DEG, MARKING_IN } from '../simulate/deviations.js';
 import { reader } from '../simulate/readings.js';
 import { type RecommendInputs, type Setting, type SettingOptions, withSetting } from '../simulate/setting.js';
-import { MARKING_DEG, MARKING_IN } from '../simulate/world.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { regressionAnswer } from './parts/regression-answer.js';
 import { answerer, targetAnswer } from './parts/simulated-answer.js';
@@ -53,8 +53,8 @@ export const judge = (
     const { radius } = ball.published;
     const [outcome] = await setting.evaluator.evaluate([{ layout: toLayout(layout, radius), world: 0 }]);
     const [best] = (await finals(result, 1, setting)).rows;
-    const { rows, middle } = await simulateInWorlds([{ layout, outcome }], result.inWorlds, setting);
-    const [own] = rows as [InAllWorlds];
+    const { rows, middle } = await simulateLayouts([{ layout, outcome }], result.cache, setting);
+    const [own] = rows as [LayoutOutcomes];
     const inWords = answerer(result.targets, setting);
     const factsOf = drilledFacts(ball, rules);
     const facts = factsOf(layout);
@@ -85,7 +85,7 @@ export const judge = (
 
 /** Where a layout stands among all: by the regression where it was asked, else by physics among the grid's. */
 function placeOf(
-  { layout, nominal }: InAllWorlds,
+  { layout, nominal }: LayoutOutcomes,
   { surveyed, attained, targets }: SearchResult,
 ): JudgeAnswer['place'] {
   if ('ranked' in surveyed) {
@@ -105,7 +105,7 @@ function verdictOf(isBarred: boolean, bestBeatsIt: number): JudgeAnswer['verdict
 }
 
 async function markingErrors(
-  { layout, nominal }: InAllWorlds,
+  { layout, nominal }: LayoutOutcomes,
   targets: readonly Target[],
   { ball, evaluator }: Setting,
 ): Promise<JudgeAnswer['marking']> {

@@ -13,9 +13,9 @@ import type { RankedLayout, RecommendAnswer } from '../records/answers/answer.js
 import { Refusal } from '../records/refusals/refusal.js';
 import { type Ball, ballRecord } from '../records/schemas/ball.js';
 import { VERSION } from '../records/shared/version.js';
-import type { InAllWorlds } from '../search/in-all-worlds.js';
 import { rankInWorlds } from '../search/rank.js';
 import { type SearchResult, search } from '../search/search.js';
+import type { LayoutOutcomes } from '../search/simulate-layouts.js';
 import { type RecommendInputs, type SettingOptions, withSetting } from '../simulate/setting.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { regressionAnswer } from './parts/regression-answer.js';
@@ -46,7 +46,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
 
     const inWords = answerer(result.targets, setting);
     const drilled = drilledFacts(ball, rules);
-    const factsOf = ({ layout }: InAllWorlds) => drilled(layout);
+    const factsOf = ({ layout }: LayoutOutcomes) => drilled(layout);
     const middleAnswer = inWords(middle, factsOf(middle));
     const targets = result.targets.map(targetAnswer);
     const answers = ranked.map((row) => {

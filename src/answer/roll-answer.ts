@@ -17,8 +17,8 @@ import { loadPractice } from '../records/shared/shared-data.js';
 import { VERSION } from '../records/shared/version.js';
 import { objections } from '../search/candidates/constraints.js';
 import { aimedShot, type ShotRecords } from '../simulate/aimed-shot.js';
+import { NO_DEVIATIONS } from '../simulate/deviations.js';
 import { pathAnswer, reactionAnswer } from '../simulate/reaction-answer.js';
-import { NOMINAL_WORLD } from '../simulate/world.js';
 import { bowTieAnswer } from './parts/bow-tie-answer.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { faceAnswer } from './parts/face-answer.js';
@@ -47,7 +47,7 @@ export function rollAnswer(inputs: ShotRecords, fitter?: CoreFitter, budget?: Bu
     layout: layoutAnswer(layout, ball),
     line,
     noLine: line.reachesPocket ? null : noLine(inputs, ball, marked),
-    missRoom: missRoom(launch, (from) => engine.shot(marked, NOMINAL_WORLD, from).shot),
+    missRoom: missRoom(launch, (from) => engine.shot(marked, NO_DEVIATIONS, from).shot),
     reaction: reactionAnswer(outcome),
     objections: objections(layout, outcome, { ball, rules, practice: loadPractice(), line: usual }),
     drilled: facts.drilled,

@@ -9,14 +9,14 @@ export interface Fault {
 }
 
 /** A fault as one sentence: `ball.rgIn must be 2.46 to 2.80 in; got 25.4. Was it typed in …?` */
-export const wordFault = (fault: Fault): string =>
+export const formatFault = (fault: Fault): string =>
   `${fault.field} ${fault.rule}; got ${fault.got}.${fault.hint ? ` ${fault.hint}` : ''}`;
 
 /** Most faults that one error names; the others are counted. */
 export const MOST_FAULTS = 20;
 
 /** What follows the faults that are named. */
-export const wordMore = (more: number): string => `and ${more.toLocaleString('en')} more`;
+export const formatMore = (more: number): string => `and ${more.toLocaleString('en')} more`;
 
 /** Something the person can mend. Holds every fault found at once; only `cli` prints it; exit code 2. */
 export class InputError extends Error {
@@ -42,7 +42,7 @@ export class InputError extends Error {
     const list: readonly Fault[] = Array.isArray(faults) ? faults : [faults as Fault];
     const named = list.slice(0, MOST_FAULTS).map(printable);
     const more = (count ?? list.length) - named.length;
-    super([...named.map(wordFault), ...(more > 0 ? [wordMore(more)] : [])].join('\n'));
+    super([...named.map(formatFault), ...(more > 0 ? [formatMore(more)] : [])].join('\n'));
     this.faults = named;
     this.more = more;
     if (source !== undefined) this.source = short(source, MOST_SIGNS.field);

@@ -1,5 +1,5 @@
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
-import { wordLayout } from '../records/text/layout-text.js';
+import { formatLayout } from '../records/text/layout-text.js';
 import { PAPER_NAMES } from '../report/sheet/paper.js';
 import type { CommandEntry } from './flags/command-entry.js';
 import {
@@ -115,7 +115,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       BOWLER,
       BALL,
       ['--over <number>', 'drilling-angle, pin-to-pap or buffer (default: drilling-angle)', OVERS],
-      ['--layout <text>', `keeps its other two numbers (default: "${wordLayout(MIDDLE_LAYOUT)}")`],
+      ['--layout <text>', `keeps its other two numbers (default: "${formatLayout(MIDDLE_LAYOUT)}")`],
       ['--csv', 'print comma-separated values'],
     ],
     examples: [

@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 import { availableParallelism } from 'node:os';
-import { wordStreamFault } from '../files/system-fault.js';
+import { formatStreamFault } from '../files/system-fault.js';
 import { run } from './run.js';
 import { EXIT } from './terminal/exit-codes.js';
 
@@ -11,7 +11,7 @@ import { EXIT } from './terminal/exit-codes.js';
 for (const stream of [process.stdout, process.stderr])
   stream.on('error', (error: NodeJS.ErrnoException) => {
     if (error.code === 'EPIPE') process.exit(EXIT.fine);
-    if (stream === process.stdout) process.stderr.write(`${wordStreamFault(error.code)}\n`);
+    if (stream === process.stdout) process.stderr.write(`${formatStreamFault(error.code)}\n`);
     process.exit(EXIT.system);
   });
 

@@ -60,8 +60,8 @@ function refuseOthers(program: Command): void {
     .helpOption(false)
     .allowExcessArguments();
   others.action(async () => {
-    const { wordUnknownCommand } = await import('./unknown-command.js');
-    program.error(wordUnknownCommand(program.args[0]), { code: 'commander.unknownCommand' });
+    const { formatUnknownCommand } = await import('./unknown-command.js');
+    program.error(formatUnknownCommand(program.args[0]), { code: 'commander.unknownCommand' });
   });
 }
 

@@ -34,7 +34,7 @@ const FILES: readonly (readonly [name: string, what: string])[] = [
   ['`cores/` in `FLAREWISE_HOME`', 'cores of balls that you keep, with their meshes'],
   ['`removed/` in `FLAREWISE_HOME`', 'what was replaced or removed'],
   [
-    '`left-interview.json` in `FLAREWISE_HOME`',
+    '`interview-draft.json` in `FLAREWISE_HOME`',
     'answers of an interview left with ctrl-C, until it is finished',
   ],
   [

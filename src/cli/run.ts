@@ -1,5 +1,5 @@
 import { CommanderError } from 'commander';
-import { isSystemError, wordSystemFault } from '../files/system-fault.js';
+import { formatSystemFault, isSystemError } from '../files/system-fault.js';
 import type { GlobalOptions } from './flags/options.js';
 import { buildProgram } from './program.js';
 import { EXIT } from './terminal/exit-codes.js';
@@ -34,7 +34,7 @@ async function failed(error: unknown, { units }: GlobalOptions, terminal: Termin
   } catch (second) {
     // where no more files can be opened, parts of the program cannot be loaded either
     if (!isSystemError(second)) throw second;
-    terminal.stderr.write(`${wordSystemFault(second)}\n`);
+    terminal.stderr.write(`${formatSystemFault(second)}\n`);
     return EXIT.system;
   }
 }

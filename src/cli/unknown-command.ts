@@ -3,7 +3,7 @@ import { COMMANDS } from './command-table.js';
 import { SHELF_ACTIONS } from './flags/flag-table.js';
 
 /** What is said of a first word that is no command: the command it may stand for, or the action of the shelf. */
-export function wordUnknownCommand(word: string): string {
+export function formatUnknownCommand(word: string): string {
   const commands = COMMANDS.map(({ name }) => name);
   const near = nearestWord(word, [...commands, ...SHELF_ACTIONS]);
   const meant = near === null || commands.includes(near) ? near : `shelf ${near}`;

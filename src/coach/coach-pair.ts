@@ -1,4 +1,4 @@
-import { wordOn } from '../answer/parts/layout-answer.js';
+import { formatOn } from '../answer/parts/layout-answer.js';
 import { nothingAllowed } from '../answer/recommend.js';
 import { otherLevers } from '../explain/other-levers.js';
 import { xToBoard } from '../motion/lane/boards.js';
@@ -47,7 +47,7 @@ export const coachPair = (
     const { ranked, middle } = await rankInWorlds(result, 1, setting);
     const [best] = ranked;
     const rolled = (layout: LayoutNumbers, outcome: Outcome) => ({
-      layout: wordOn(setting.ball, layout),
+      layout: formatOn(setting.ball, layout),
       score: score(outcome, result.targets),
       reaction: reactionAnswer(outcome),
     });

@@ -13,11 +13,11 @@ import {
 import type { Lane } from '../records/schemas/lane.js';
 import { loadPractice } from '../records/shared/shared-data.js';
 import { BEST_ENTRY_DEG } from '../search/scoring/score.js';
+import { MARKING_DEG, MARKING_IN, SCATTER_BY_SKILL } from '../simulate/deviations.js';
 import { FEET_PER_ARROWS } from '../simulate/line.js';
 import { MADE_WITHIN } from '../simulate/made-ball.js';
 import { POCKET_BOARD } from '../simulate/pocket.js';
 import type { RecommendInputs } from '../simulate/setting.js';
-import { MARKING_DEG, MARKING_IN, SCATTER_BY_SKILL } from '../simulate/world.js';
 import { coreAssumptions } from './core-assumptions.js';
 import { laneAssumptions, oilOnBall } from './lane-assumptions.js';
 

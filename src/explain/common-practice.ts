@@ -2,7 +2,7 @@ import { meanSimple } from 'simple-statistics';
 import { toLayout } from '../prepare/to-layout.js';
 import type { PracticeFinding } from '../records/answers/statements/practice.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
-import { bandOf } from '../search/scoring/in-worlds.js';
+import { bandOf } from '../search/scoring/world-statistics.js';
 import { reader } from '../simulate/readings.js';
 import type { Setting } from '../simulate/setting.js';
 import type { Outcome } from '../simulate/simulator.js';

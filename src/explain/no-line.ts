@@ -7,11 +7,11 @@ import type { NoLineReason, Remedy } from '../records/answers/statements/no-line
 import { type Ball, USUAL_GRIT } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
+import { NO_DEVIATIONS } from '../simulate/deviations.js';
 import { findLine, type Line } from '../simulate/line.js';
 import { POCKET_BOARD } from '../simulate/pocket.js';
 import { unaimedProblem } from '../simulate/shot-problem.js';
 import { type Simulator, simulator } from '../simulate/simulator.js';
-import { NOMINAL_WORLD } from '../simulate/world.js';
 
 /** Finer and coarser finishes that a shop can give a cover, grit. */
 const GRITS = [500, 1000, 2000, 3000, 4000, 5000];
@@ -35,7 +35,7 @@ export function noLine(inputs: Inputs, ball: BallProblem, layout: Layout): NoLin
   const nearest = findLine(problem, layout);
   const engine = simulator(problem);
   const { steepest } = problem.play;
-  const { shot } = engine.shot(layout, NOMINAL_WORLD, nearest.launch);
+  const { shot } = engine.shot(layout, NO_DEVIATIONS, nearest.launch);
   const pinsBoard = shot.outcome === 'pins' ? xToBoard(shot.x[shot.x.length - 1]) : null;
   const why = pinsBoard === null ? 'never-arrives' : pinsBoard > POCKET_BOARD ? 'hooks-past' : 'falls-short';
   return {
@@ -63,7 +63,7 @@ function reasonFor(
 ): NoLineReason {
   if (pinsBoard === null) return { code: 'never-at-pins', params: {} };
   const outward = why === 'hooks-past' ? 1 : -1;
-  const beyond = engine.shot(layout, NOMINAL_WORLD, { ...launch, angle: launch.angle + outward * BIT });
+  const beyond = engine.shot(layout, NO_DEVIATIONS, { ...launch, angle: launch.angle + outward * BIT });
   return {
     code: why === 'hooks-past' ? 'hooks-past-pocket' : 'falls-short-of-pocket',
     params: {

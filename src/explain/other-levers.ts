@@ -10,12 +10,12 @@ import { MOST_LAYDOWN_BOARD } from '../records/schemas/bowler.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { score } from '../search/scoring/score.js';
 import type { Target } from '../search/scoring/target.js';
+import { NO_DEVIATIONS } from '../simulate/deviations.js';
 import { findLine } from '../simulate/line.js';
 import { reactionAnswer } from '../simulate/reaction-answer.js';
 import type { RecommendInputs } from '../simulate/setting.js';
 import { unaimedProblem } from '../simulate/shot-problem.js';
 import { simulator } from '../simulate/simulator.js';
-import { NOMINAL_WORLD } from '../simulate/world.js';
 
 /**
  * What else would change the reaction, with the layout as it is: the cover's finish, the line, another ball.
@@ -56,7 +56,7 @@ export function otherLevers(
     const line = findLine(problem, layout);
     if (!line.reachesPocket) return [];
     const engine = simulator(problem);
-    const outcome = engine.read(engine.shot(layout, NOMINAL_WORLD, line.launch));
+    const outcome = engine.read(engine.shot(layout, NO_DEVIATIONS, line.launch));
     return [{ kind, change, score: score(outcome, targets), reaction: reactionAnswer(outcome) }];
   };
 

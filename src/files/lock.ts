@@ -11,7 +11,7 @@ import {
 import { basename, dirname, join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { InputError } from '../base/errors.js';
-import { isGone, isOwner, newOwner, wordOwner } from './owner.js';
+import { formatOwner, isGone, isOwner, newOwner } from './owner.js';
 
 /*
  * One lock among processes: a folder that holds one file, named after the process that has it.
@@ -135,6 +135,6 @@ const locked = (path: string, what: string, owner: string): InputError =>
   new InputError('locked', {
     field: what,
     rule: 'must not be in use by another flarewise',
-    got: `one that ${wordOwner(owner)} is changing`,
+    got: `one that ${formatOwner(owner)} is changing`,
     hint: `Wait until that has ended, or end it. If it is no flarewise, remove the folder ${path}.`,
   });

@@ -27,7 +27,7 @@ export function isGone(owner: string): boolean {
 }
 
 /** The process in words: `process 4711`. */
-export function wordOwner(owner: string): string {
+export function formatOwner(owner: string): string {
   const [, number, , on] = OWNER.exec(owner) ?? [];
   if (number === undefined) return 'an unknown process';
   return `process ${number}${on === machine() ? '' : ' on another machine'}`;

@@ -119,13 +119,13 @@ export const isSystemError = (error: unknown): error is SystemError =>
   typeof (error as NodeJS.ErrnoException).syscall === 'string';
 
 /** What the system refused, why, and what to do about it, in two sentences. */
-export function wordSystemFault({ code, syscall, path }: SystemError): string {
+export function formatSystemFault({ code, syscall, path }: SystemError): string {
   const { why, remedy } = systemReason(code);
   return visible(`${path === undefined ? '' : `${path}: `}${syscall} failed, as ${why}. ${remedy}`);
 }
 
 /** The same of an answer, or of what is said beside it, that cannot be written out. */
-export function wordStreamFault(code: string | undefined): string {
+export function formatStreamFault(code: string | undefined): string {
   const { why, remedy } = systemReason(String(code));
   return `The output could not be written, as ${why}. ${remedy}`;
 }

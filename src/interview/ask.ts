@@ -1,13 +1,13 @@
 import type { Readable, Writable } from 'node:stream';
 import { createPromptModule } from 'inquirer';
-import { Cancelled, type Fault, InputError, wordFault } from '../base/errors.js';
+import { Cancelled, type Fault, formatFault, InputError } from '../base/errors.js';
 import { visible } from '../base/visible.js';
 import type { Shelf } from '../records/read/shelf.js';
 import { Refusal } from '../records/refusals/refusal.js';
 import type { Ball } from '../records/schemas/ball.js';
 import { UNITS, type Units } from '../report/text/display-units.js';
 import { wrap } from '../report/text/wrap.js';
-import { wordRefusal } from '../report/wording/refusals/word-refusal.js';
+import { formatRefusal } from '../report/wording/refusals/word-refusal.js';
 import { UNKNOWN } from './answers.js';
 import {
   answer,
@@ -15,12 +15,12 @@ import {
   backTo,
   ballJustDescribed,
   describedBall,
+  draftOf,
   type Interview,
+  type InterviewDraft,
   type Interviewed,
   interviewed,
   isFault,
-  type LeftInterview,
-  leftInterview,
   nextQuestion,
   progress,
   resumed,
@@ -50,9 +50,9 @@ type Reply = { readonly back: true } | { readonly back: false; readonly given: u
 export interface Memory {
   readonly shelf: Shelf;
   /** An interview that was left before its end. */
-  readonly left: LeftInterview | null;
+  readonly draft: InterviewDraft | null;
   /** Called after every answer with the interview so far. When to forget it is the caller's business. */
-  readonly remember: (left: LeftInterview) => void;
+  readonly remember: (draft: InterviewDraft) => void;
 }
 
 /**
@@ -72,12 +72,12 @@ export async function runInterview(streams: AskStreams, memory: Memory): Promise
       continue;
     }
     const next = answer(state, reply.given);
-    if (isFault(next)) streams.output.write(`${wordFault(next)}\n`);
+    if (isFault(next)) streams.output.write(`${formatFault(next)}\n`);
     else {
       const told = question.tell?.(next.answers);
       if (told) streams.output.write(`${wrap(visible(told), widthOf(streams.output), '  ').join('\n')}\n`);
       state = ballChecked(next, shelf, streams);
-      remember(leftInterview(state));
+      remember(draftOf(state));
     }
   }
   return interviewed(state, shelf);
@@ -88,9 +88,9 @@ export async function runInterview(streams: AskStreams, memory: Memory): Promise
  *
  * Where every question was answered the last one is put again: from there the person can go back.
  */
-async function begun(streams: AskStreams, { shelf, left }: Memory): Promise<Interview> {
+async function begun(streams: AskStreams, { shelf, draft }: Memory): Promise<Interview> {
   const questions = questionsFor(shelf, streams.units);
-  const earlier = resumed(questions, left ?? []);
+  const earlier = resumed(questions, draft ?? []);
   const count = earlier.answered.length;
   if (count === 0) return startInterview(questions);
   const isWanted = await askYesNo(
@@ -128,14 +128,14 @@ function ballChecked(
     checkBall?.(describedBall(state, shelf));
     return state;
   } catch (error) {
-    output.write(`${wrap(wordWrongBall(error, units), widthOf(output), '  ').join('\n')}\n`);
+    output.write(`${wrap(formatWrongBall(error, units), widthOf(output), '  ').join('\n')}\n`);
     return backTo(state, from);
   }
 }
 
 /** Why there can be no such ball. @throws what is no fault of the ball */
-function wordWrongBall(error: unknown, units: Units): string {
-  if (error instanceof Refusal) return wordRefusal(error, units).message;
+function formatWrongBall(error: unknown, units: Units): string {
+  if (error instanceof Refusal) return formatRefusal(error, units).message;
   if (error instanceof InputError) return error.message;
   throw error;
 }
@@ -213,7 +213,7 @@ const endsInBack = (text: string): boolean => text.trim().endsWith(BACK_KEY);
 
 const faultOf = (state: Interview, given: string, width: number): string | null => {
   const next = answer(state, given);
-  return isFault(next) ? wrap(wordShort(next), width, '  ').join('\n').trimStart() : null;
+  return isFault(next) ? wrap(formatShort(next), width, '  ').join('\n').trimStart() : null;
 };
 
 /** Columns to write in; one is left free, where some terminals break. */
@@ -221,5 +221,5 @@ const widthOf = (output: Writable): number =>
   Math.min(100, ((output as { columns?: number }).columns ?? 80) - 2);
 
 /** Beneath its own question a fault needs no field: `Must be 30 to 700 rpm. …` */
-const wordShort = ({ rule, got, hint }: Fault): string =>
+const formatShort = ({ rule, got, hint }: Fault): string =>
   `${rule.charAt(0).toUpperCase()}${rule.slice(1)}; got ${got}.${hint ? ` ${hint}` : ''}`;

@@ -49,9 +49,9 @@ export const startInterview = (questions: readonly Question[]): Interview => ({
 });
 
 /** An interview that was left, as plain data: question and what was given to it, in order. */
-export type LeftInterview = readonly (readonly [id: string, given: unknown])[];
+export type InterviewDraft = readonly (readonly [id: string, given: unknown])[];
 
-export const leftInterview = ({ questions, answered, given }: Interview): LeftInterview =>
+export const draftOf = ({ questions, answered, given }: Interview): InterviewDraft =>
   answered.map((id) => [
     id,
     withItsUnit(
@@ -61,9 +61,9 @@ export const leftInterview = ({ questions, answered, given }: Interview): LeftIn
   ]);
 
 /** An interview taken up where it was left, as far as its answers are still ones that may be given. */
-export function resumed(questions: readonly Question[], left: LeftInterview): Interview {
+export function resumed(questions: readonly Question[], draft: InterviewDraft): Interview {
   let interview = startInterview(questions);
-  for (const [id, given] of left) {
+  for (const [id, given] of draft) {
     if (nextQuestion(interview)?.id !== id) break;
     const next = answer(interview, given ?? undefined); // JSON has no undefined
     if (isFault(next)) break;

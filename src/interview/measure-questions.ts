@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { Quantity } from '../report/text/display-units.js';
 import { type Answers, type AnswerTypes, type IdOf, UNKNOWN } from './answers.js';
-import { type MeasuredKey, measuredClash, wordFound } from './measured-numbers.js';
+import { formatFound, type MeasuredKey, measuredClash } from './measured-numbers.js';
 import type { NumberQuestion, QuestionEntry } from './question.js';
 
 /* What is asked of a person who does not know a number of the release: how it can be measured, and what was read. */
@@ -59,14 +59,14 @@ const readings = <How extends keyof typeof OF>(
 /** With the last reading: whether what the readings amount to can be, and what it is. */
 const resultOf = (key: MeasuredKey): Pick<NumberQuestion, 'check' | 'tell'> => ({
   check: (answers) => measuredClash(key, answers),
-  tell: (answers) => wordFound(key, answers),
+  tell: (answers) => formatFound(key, answers),
 });
 
 /** Told when a number is guessed. */
 const guessed =
   (how: keyof typeof OF) =>
   (answers: Answers): string | null =>
-    answers[how] === GUESS.value ? wordFound(OF[how], answers) : null;
+    answers[how] === GUESS.value ? formatFound(OF[how], answers) : null;
 
 export const SPEED_MEASURED: readonly QuestionEntry[] = [
   {

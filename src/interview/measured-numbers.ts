@@ -13,7 +13,7 @@ import { papOfRing, picturedRotation, type ReleaseKey, releaseNumber } from './r
 export type MeasuredKey = Exclude<ReleaseKey, 'papUpIn'>;
 
 /** What was found of a number: `Ball speed at release: {17.6 speed}, give or take {0.8 speed}.` */
-export function wordFound(key: MeasuredKey, answers: Answers): string {
+export function formatFound(key: MeasuredKey, answers: Answers): string {
   const { value, deviation } = releaseNumber(key, answers);
   const { name } = NAMES[key];
   return `${capital(name)}: ${marked(value, key)}, give or take ${marked(deviation, key)}.`;

@@ -1,7 +1,7 @@
 import { readRecord } from '../records/read/read-record.js';
 import type { Shelf } from '../records/read/shelf.js';
 import { bowlerSchema } from '../records/schemas/bowler.js';
-import { wordSixteenths } from '../records/text/layout-text.js';
+import { formatSixteenths } from '../records/text/layout-text.js';
 import { type Answers, UNKNOWN } from './answers.js';
 import { BOWLER_KINDS, guessFor } from './bowler-kinds.js';
 import {
@@ -144,7 +144,7 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
       quantity: 'tape',
       help: 'Positive axis point along the midline, by tape, {2 to 7 1/2 tape}, such as {4 7/8 tape}.',
       schema: pap.overIn,
-      usual: (answers) => wordSixteenths(guessFor(answers).papOverIn),
+      usual: (answers) => formatSixteenths(guessFor(answers).papOverIn),
       mayBeUnknown: true,
     },
     ...PAP_MEASURED,
@@ -155,7 +155,7 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
       quantity: 'tape',
       help: 'Up {3 tape} to down {3 tape}, by tape. Down is written "{1/4 tape} down" or with a minus.',
       schema: pap.upIn,
-      usual: (answers) => wordSixteenths(guessFor(answers).papUpIn),
+      usual: (answers) => formatSixteenths(guessFor(answers).papUpIn),
       mayBeUnknown: true,
       when: (answers) => answers.papOverIn !== UNKNOWN,
     },

@@ -1,7 +1,7 @@
 import { type Affine, affine, TOGETHER, writeAffine } from './affine.js';
 import { BASIS, INPUT, OUTPUT, TUNING, TUNING_BIAS } from './graph-names.js';
 import { type OnnxContent, readOnnx } from './onnx-reader.js';
-import type { RunningGraph } from './score.js';
+import type { RunningGraph } from './run-graph.js';
 import type { Tensor } from './tensor.js';
 
 /** Rows worked out in one go: they and their layers stay in the processor's cache. */

@@ -1,6 +1,6 @@
 import { BASIS, INPUT, OUTPUT, TUNING, TUNING_BIAS } from './graph-names.js';
 import { plainGraph } from './plain-graph.js';
-import { openGraph, type RunningGraph } from './score.js';
+import { openGraph, type RunningGraph } from './run-graph.js';
 import type { Tensor } from './tensor.js';
 
 /** What is added to a model's last weights and bias, in output scales. */

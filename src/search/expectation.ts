@@ -1,9 +1,9 @@
 import { meanSimple } from 'simple-statistics';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
+import type { OutcomeCache } from './outcome-cache.js';
+import { controlVariates } from './scoring/control-variates.js';
 import { type KnownValue, krige } from './scoring/krige.js';
-import { pairedScores } from './scoring/paired-scores.js';
 import type { Survey } from './surrogate/survey.js';
-import type { WorldShots } from './world-shots.js';
 
 /** Mean score over worlds expected of a layout. */
 export type Expects = (layout: LayoutNumbers) => number;
@@ -16,10 +16,10 @@ export type Expects = (layout: LayoutNumbers) => number;
  *                layouts differ, and what it says of single worlds takes luck out; null where it was not asked
  */
 export function expectation(
-  inWorlds: Pick<WorldShots, 'known'>,
+  cache: Pick<OutcomeCache, 'known'>,
   survey: Pick<Survey, 'expected' | 'scores'> | null,
 ): Expects {
-  const { leader, rows } = pairedScores(inWorlds.known(), survey?.scores);
+  const { leader, rows } = controlVariates(cache.known(), survey?.scores);
   const plain = krige(rows);
   const base = leader.worlds.meanScore;
   const ofLeader = survey?.expected(leader.layout);

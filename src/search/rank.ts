@@ -3,13 +3,13 @@ import type { Setting } from '../simulate/setting.js';
 import { keyOf } from './candidates/candidates.js';
 import { objections } from './candidates/constraints.js';
 import { pickDiffering } from './candidates/pick-differing.js';
-import { type InAllWorlds, simulateInWorlds } from './in-all-worlds.js';
-import { shareAbove } from './scoring/in-worlds.js';
+import { controlVariates } from './scoring/control-variates.js';
 import type { KnownValue } from './scoring/krige.js';
-import { pairedScores } from './scoring/paired-scores.js';
+import { shareAbove } from './scoring/world-statistics.js';
 import type { Found, SearchResult } from './search.js';
+import { type LayoutOutcomes, simulateLayouts } from './simulate-layouts.js';
 
-export interface Ranked extends InAllWorlds {
+export interface Ranked extends LayoutOutcomes {
   /** Share of worlds in which it scores above the next in rank, and above the usual middle layout. */
   readonly beatsNext: number;
   readonly beatsMiddle: number;
@@ -28,23 +28,23 @@ const NO_MATTER = 0.5;
  * @param count  how many that differ
  */
 export async function finals(
-  { found, inWorlds, surveyed }: SearchResult,
+  { found, cache, surveyed }: SearchResult,
   count: number,
   setting: Setting,
-): Promise<{ rows: readonly InAllWorlds[]; middle: InAllWorlds }> {
+): Promise<{ rows: readonly LayoutOutcomes[]; middle: LayoutOutcomes }> {
   const { semifinal, final } = setting.budget;
-  const cheaply = 'ranked' in surveyed ? surveyed.scores : undefined;
+  const controlScores = 'ranked' in surveyed ? surveyed.scores : undefined;
   const paired = (): readonly KnownValue[] =>
-    inWorlds.known().length > 0 ? pairedScores(inWorlds.known(), cheaply).rows : [];
+    cache.known().length > 0 ? controlVariates(cache.known(), controlScores).rows : [];
   const contenders = union(
     hardToTell(found, paired(), semifinal),
     pickDiffering(found, count + semifinal.moreThanShown),
   );
-  await inWorlds.roll(contenders, semifinal.worlds);
-  const mean = ({ layout }: Found): number => inWorlds.get(layout)!.meanScore;
+  await cache.roll(contenders, semifinal.worlds);
+  const mean = ({ layout }: Found): number => cache.get(layout)!.meanScore;
   const order = [...contenders].sort((a, b) => mean(b) - mean(a));
   const finalists = union(hardToTell(order, paired(), final), pickDiffering(order, count));
-  const { rows, middle } = await simulateInWorlds(finalists, inWorlds, setting);
+  const { rows, middle } = await simulateLayouts(finalists, cache, setting);
   return { rows: [...rows].sort((a, b) => b.worlds.meanScore - a.worlds.meanScore), middle };
 }
 
@@ -75,7 +75,7 @@ export async function rankInWorlds(
   result: SearchResult,
   top: number,
   setting: Setting,
-): Promise<{ ranked: readonly Ranked[]; runnerUp: InAllWorlds | null; middle: InAllWorlds }> {
+): Promise<{ ranked: readonly Ranked[]; runnerUp: LayoutOutcomes | null; middle: LayoutOutcomes }> {
   const { rows, middle } = await finals(result, top + 1, setting);
   const isAllowed = objections(MIDDLE_LAYOUT, middle.nominal, setting).length === 0;
   const contenders = isAllowed ? [...rows, middle] : [...rows];

@@ -13,12 +13,12 @@ import {
   type Rejected,
 } from './candidates/nominal-shots.js';
 import { pickDiffering } from './candidates/pick-differing.js';
-import { raceByPhysics, raceShots } from './physics-race.js';
+import { cacheOutcomes, type OutcomeCache } from './outcome-cache.js';
+import { halveByPhysics, halvingShots } from './physics-halving.js';
 import { score } from './scoring/score.js';
 import { type Target, targetsOf } from './scoring/target.js';
 import { openRegression } from './surrogate/regression.js';
 import { type Surveyed, survey } from './surrogate/survey.js';
-import { type WorldShots, worldShots } from './world-shots.js';
 
 /** A layout that was simulated in the nominal world and may be drilled. */
 export interface Found {
@@ -29,10 +29,10 @@ export interface Found {
 }
 
 export interface SearchResult {
-  /** Best first: those that physics raced in plausible worlds by what it then expects of them, then the others. */
+  /** Best first: those that physics rolled in plausible worlds by what it then expects of them, then the others. */
   readonly found: readonly Found[];
   /** What physics did in plausible worlds so far. */
-  readonly inWorlds: WorldShots;
+  readonly cache: OutcomeCache;
   readonly targets: readonly Target[];
   /** What the allowed layouts of the first, even grid do: what this ball can do at all. */
   readonly attained: readonly Outcome[];
@@ -49,7 +49,7 @@ export interface SearchResult {
  * Searches all layouts, coarse to fine.
  *
  * A coarse grid is simulated by physics in the nominal world; its quantiles turn the wishes into targets. Then the fitted
- * regression, tuned to this problem, scores every layout at marking resolution over plausible worlds. Physics races
+ * regression, tuned to this problem, scores every layout at marking resolution over plausible worlds. Physics tries
  * the likeliest in some of those worlds, or, where there is no regression to use, the best of the grid, and
  * looks between and beside the best.
  *
@@ -67,7 +67,7 @@ export async function search(
   await rolled.roll(coarse, counted(setting.progress('layouts'), coarse.length));
   const attained = rolled.allowed().map(({ outcome }) => outcome);
   const targets = attained.length > 0 ? targetsOf(want, attained) : [];
-  const inWorlds = await worldShots(targets, setting);
+  const cache = await cacheOutcomes(targets, setting);
   const scoreOf = ({ outcome }: NominalShot): number => score(outcome, targets);
   const nominally = (a: NominalShot, b: NominalShot): number => scoreOf(b) - scoreOf(a) || byKey(a, b);
 
@@ -80,32 +80,32 @@ export async function search(
     async (surveyed) => {
       const survey = 'ranked' in surveyed ? surveyed : null;
       const size = budget.race[survey ? 'surveyed' : 'alone'];
-      const report = counted(setting.progress('shots in worlds'), raceShots(size));
+      const report = counted(setting.progress('shots in worlds'), halvingShots(size));
       const byGrid = [...rolled.allowed()].sort(nominally);
       const starters = survey
         ? union(await likeliest(survey.ranked, rolled, budget.survey.looks), byGrid).slice(0, size.starters)
         : byGrid.slice(0, size.starters);
       const expects =
         starters.length > 0
-          ? await raceByPhysics(starters, markable, { rolled, inWorlds }, survey, size, report)
+          ? await halveByPhysics(starters, markable, { rolled, cache }, survey, size, report)
           : null;
       return { surveyed, expects };
     },
   );
 
-  const raced = (shot: NominalShot): number =>
-    expects && inWorlds.get(shot.layout) ? expects(shot.layout) : Number.NEGATIVE_INFINITY;
+  const expectedOf = (shot: NominalShot): number =>
+    expects && cache.get(shot.layout) ? expects(shot.layout) : Number.NEGATIVE_INFINITY;
   const order = rolled
     .allowed()
-    .map((shot) => ({ shot, expected: raced(shot) }))
+    .map((shot) => ({ shot, expected: expectedOf(shot) }))
     .sort((a, b) => (a.expected === b.expected ? nominally(a.shot, b.shot) : b.expected - a.expected));
   return {
     found: order.map(({ shot }): Found => ({ ...shot, score: scoreOf(shot) })),
-    inWorlds,
+    cache,
     targets,
     attained,
     candidates: finest.length,
-    shots: () => rolled.shots() + inWorlds.shots() + ('ranked' in surveyed ? surveyed.shots : 0),
+    shots: () => rolled.shots() + cache.shots() + ('ranked' in surveyed ? surveyed.shots : 0),
     rejected: rolled.rejected(),
     surveyed,
     byRegression: (layout) => ('ranked' in surveyed ? (surveyed.expected(layout) ?? null) : null),

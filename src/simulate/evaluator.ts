@@ -1,8 +1,8 @@
 import type { Layout } from '../layout/layout.js';
 import type { Launch } from '../motion/shot/release.js';
+import { BALANCED_DEVIATIONS, type Deviations } from './deviations.js';
 import type { ShotProblem } from './shot-problem.js';
 import { type Outcome, simulator } from './simulator.js';
-import { BALANCED_WORLD, type World } from './world.js';
 
 /** A layout to be tried in one of the problem's worlds. */
 export interface Trial {
@@ -13,8 +13,8 @@ export interface Trial {
   readonly launch?: Launch;
 }
 
-export function worldOf({ worlds, luck }: ShotProblem, { world }: Trial): World {
-  if (world === 'balanced') return BALANCED_WORLD;
+export function deviationsOf({ worlds, luck }: ShotProblem, { world }: Trial): Deviations {
+  if (world === 'balanced') return BALANCED_DEVIATIONS;
   return world < worlds.length ? worlds[world] : luck[world - worlds.length];
 }
 
@@ -38,7 +38,7 @@ export function localEvaluator(problem: ShotProblem): Evaluator {
     async evaluate(trials, onDone) {
       const outcomes: Outcome[] = [];
       for (const trial of trials) {
-        outcomes.push(engine.outcome(trial.layout, worldOf(problem, trial), trial.launch));
+        outcomes.push(engine.outcome(trial.layout, deviationsOf(problem, trial), trial.launch));
         if (outcomes.length % CHUNK === 0) {
           onDone?.(CHUNK);
           await new Promise((resume) => setImmediate(resume)); // lets ctrl-C and the progress bar through

@@ -4,12 +4,12 @@ import { aimAt } from '../motion/reaction/aim.js';
 import { reactionNumbers } from '../motion/reaction/reaction.js';
 import type { Launch } from '../motion/shot/release.js';
 import type { Shot } from '../motion/shot/shot.js';
+import { NO_DEVIATIONS } from './deviations.js';
 import { isAtPocket, POCKET_BOARD } from './pocket.js';
 import type { Play, ShotProblem } from './shot-problem.js';
 import { simulator } from './simulator.js';
 import { staysOnLane } from './stays-on-lane.js';
 import { arrowsBoard, offUsual, type Played } from './usual-line.js';
-import { NOMINAL_WORLD } from './world.js';
 
 /** The line a bowler plays: where the ball is laid down, and in which direction. */
 export interface Line {
@@ -61,7 +61,7 @@ function bestLine(problem: ShotProblem, layout: Layout, offOf: Off): Line & { re
   let ending: Shot['outcome'] = 'pins';
   const attempt = (board: number): void => {
     const x = boardToX(board);
-    const roll = (angle: number) => engine.shot(layout, NOMINAL_WORLD, { x, angle }).shot;
+    const roll = (angle: number) => engine.shot(layout, NO_DEVIATIONS, { x, angle }).shot;
     const { launch } = aimAt(boardToX(POCKET_BOARD), x, problem.play.steepest, roll);
     const shot = roll(launch.angle);
     ending = shot.outcome;

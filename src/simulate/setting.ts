@@ -10,11 +10,11 @@ import type { PinSide } from '../records/schemas/pin-side.js';
 import type { Want } from '../records/schemas/want.js';
 import { loadRuleSet, type RuleSet } from '../records/shared/rules.js';
 import { loadPractice, type Practice } from '../records/shared/shared-data.js';
+import { drawDeviations, luckOf, NO_DEVIATIONS } from './deviations.js';
 import { type Evaluator, localEvaluator } from './evaluator.js';
 import { findLine, type Line } from './line.js';
 import { type ShotProblem, unaimedProblem } from './shot-problem.js';
 import { pooledEvaluator } from './worker-pool.js';
-import { drawWorlds, luckOf, NOMINAL_WORLD } from './world.js';
 
 export interface RecommendInputs {
   readonly bowler: Bowler;
@@ -72,7 +72,7 @@ export async function withSetting<T>(
   const unaimed = unaimedProblem(lane, bowler, record, ball);
   const middle = toLayout(MIDDLE_LAYOUT, radius);
   const line = findLine(unaimed, middle);
-  const worlds = drawWorlds({
+  const worlds = drawDeviations({
     seed: options.seed,
     count: budget.worlds,
     bowler,
@@ -82,7 +82,7 @@ export async function withSetting<T>(
   const problem: ShotProblem = {
     ...unaimed,
     launch: line.launch,
-    worlds: [NOMINAL_WORLD, ...worlds],
+    worlds: [NO_DEVIATIONS, ...worlds],
     luck: worlds.map(luckOf),
   };
   const evaluator = options.workers > 1 ? pooledEvaluator(problem, options.workers) : localEvaluator(problem);

@@ -10,8 +10,8 @@ import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
 import { type LinePractice, loadPractice } from '../records/shared/shared-data.js';
 import { NOMINAL_SURFACE, USUAL_FRICTION } from './assumed-surface.js';
+import { type Deviations, NO_DEVIATIONS } from './deviations.js';
 import { usualBreakpoint } from './usual-breakpoint.js';
-import { NOMINAL_WORLD, type World } from './world.js';
 
 /** Everything a shot needs, as plain data in SI, so that a worker can be handed it. */
 export interface ShotProblem {
@@ -25,9 +25,9 @@ export interface ShotProblem {
   /** On the line of the usual middle layout; from it each layout finds its own. */
   readonly launch: Launch;
   /** The nominal world first. */
-  readonly worlds: readonly World[];
+  readonly worlds: readonly Deviations[];
   /** The same worlds but the nominal, marked exactly and with the most typical core. */
-  readonly luck: readonly World[];
+  readonly luck: readonly Deviations[];
 }
 
 /** What a bowler can and would play on this lane, in boards from the own side. */
@@ -141,6 +141,6 @@ export const unaimedProblem = (
   grit: ballRecord.surfaceGrit ?? USUAL_GRIT,
   play: playOf(lane, bowler),
   launch: { x: 0, angle: 0 },
-  worlds: [NOMINAL_WORLD],
+  worlds: [NO_DEVIATIONS],
   luck: [],
 });

@@ -1,5 +1,5 @@
 import { workerData } from 'piscina';
-import { type Trial, worldOf } from './evaluator.js';
+import { deviationsOf, type Trial } from './evaluator.js';
 import type { ShotProblem } from './shot-problem.js';
 import { type Outcome, type Simulator, simulator } from './simulator.js';
 
@@ -8,7 +8,7 @@ const problem = workerData as ShotProblem;
 const engine: Simulator = simulator(problem);
 
 export function runTrials(trials: readonly Trial[]): Outcome[] {
-  return trials.map((trial) => engine.outcome(trial.layout, worldOf(problem, trial), trial.launch));
+  return trials.map((trial) => engine.outcome(trial.layout, deviationsOf(problem, trial), trial.launch));
 }
 
 // the worker pool calls a module's default export

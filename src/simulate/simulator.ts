@@ -17,10 +17,10 @@ import type { Launch, Release } from '../motion/shot/release.js';
 import { rollShot, type Shot } from '../motion/shot/shot.js';
 import { Workspace } from '../motion/shot/workspace.js';
 import { type AssumedSurface, frictionOf } from './assumed-surface.js';
+import { type Deviations, NO_DEVIATIONS } from './deviations.js';
 import { asMade } from './made-ball.js';
 import { ownLines } from './own-line.js';
 import type { ShotProblem } from './shot-problem.js';
-import { NOMINAL_WORLD, type World } from './world.js';
 
 /** What one layout does in one world: numbers only, cheap to hand between workers. SI. */
 export interface Outcome {
@@ -37,14 +37,14 @@ export interface Outcome {
 /** Simulates shots of one problem. Holds the prepared balls and lanes; a worker makes its own. */
 export interface Simulator {
   /** All that a shot with a layout in a world depends on, but the line. */
-  inputs(layout: Layout, world: World): WorldInputs;
-  shot(layout: Layout, world: World, launch: Launch): RolledShot;
+  inputs(layout: Layout, deviations: Deviations): WorldInputs;
+  shot(layout: Layout, deviations: Deviations, launch: Launch): RolledShot;
   /** A layout's nominal shot on its own line, the one that brings it to the pocket. */
   ownShot(layout: Layout): RolledShot;
   /** The numbers of a shot. */
   read(rolled: RolledShot): Outcome;
   /** The numbers of a shot from a launch; on the layout's own line when none is given. */
-  outcome(layout: Layout, world: World, launch?: Launch): Outcome;
+  outcome(layout: Layout, deviations: Deviations, launch?: Launch): Outcome;
 }
 
 /** What a shot depends on, but the line. SI. */
@@ -74,54 +74,55 @@ export function simulator(problem: ShotProblem): Simulator {
   const oilUnder = layOil(pattern);
   const workspace = new Workspace();
 
-  const drilled = (layout: Layout, world: World): MassProperties => {
-    drillers[world.body] ??= driller(ball.bodies[world.body], ball.rankingRays);
-    const { R_BC } = placeLayout(markedLayout(layout, world), ball.pap_B);
-    const made = asMade(drillers[world.body]!(R_BC), R_BC, ball.published, world.made);
-    return world.isBalanced ? { ...made, p_BoBcm_B: ZERO } : made;
+  const drilled = (layout: Layout, deviations: Deviations): MassProperties => {
+    drillers[deviations.body] ??= driller(ball.bodies[deviations.body], ball.rankingRays);
+    const { R_BC } = placeLayout(markedLayout(layout, deviations), ball.pap_B);
+    const made = asMade(drillers[deviations.body]!(R_BC), R_BC, ball.published, deviations.made);
+    return deviations.isBalanced ? { ...made, p_BoBcm_B: ZERO } : made;
   };
 
   // the last one made: what games left of the oil takes as long to work out as a shot, and shots come world by world
   let made: { readonly under: AssumedSurface; readonly surface: Surface } | undefined;
-  const surfaceOf = (world: World): Surface => {
-    if (made?.under !== world.surface)
-      made = { under: world.surface, surface: surfaceIn(world, oilUnder, problem) };
+  const surfaceOf = (deviations: Deviations): Surface => {
+    if (made?.under !== deviations.surface)
+      made = { under: deviations.surface, surface: surfaceIn(deviations, oilUnder, problem) };
     return made.surface;
   };
 
-  const inputs = (layout: Layout, world: World): WorldInputs => ({
-    body: { ...drilled(layout, world), radius },
+  const inputs = (layout: Layout, deviations: Deviations): WorldInputs => ({
+    body: { ...drilled(layout, deviations), radius },
     release: {
       ...release,
-      speed: release.speed + world.speed,
-      spin: Math.max(0, release.spin + world.spin),
-      axisTilt: Math.max(0, release.axisTilt + world.axisTilt),
-      axisRotation: release.axisRotation + world.axisRotation,
-      pap_B: truePap(ball.pap_B, world),
-      spinPhase: world.spinPhase ?? 0,
+      speed: release.speed + deviations.speed,
+      spin: Math.max(0, release.spin + deviations.spin),
+      axisTilt: Math.max(0, release.axisTilt + deviations.axisTilt),
+      axisRotation: release.axisRotation + deviations.axisRotation,
+      pap_B: truePap(ball.pap_B, deviations),
+      spinPhase: deviations.spinPhase ?? 0,
     },
-    surface: surfaceOf(world),
-    freshSurface: world.surface,
+    surface: surfaceOf(deviations),
+    freshSurface: deviations.surface,
   });
 
   /** Makes a layout ready to roll in a world, from any launch. */
-  const ready = (layout: Layout, world: World): ((launch: Launch) => RolledShot) => {
-    const { body, release: scattered, surface, freshSurface } = inputs(layout, world);
+  const ready = (layout: Layout, deviations: Deviations): ((launch: Launch) => RolledShot) => {
+    const { body, release: scattered, surface, freshSurface } = inputs(layout, deviations);
     const settings = { step: ANSWER_STEP, freshSurface };
     return (launch) => {
-      const played = scatteredLaunch(launch, world);
+      const played = scatteredLaunch(launch, deviations);
       const roll = (thrown: Release): Shot => rollShot(body, thrown, played, surface, settings, workspace);
       const opposite = () => roll({ ...scattered, spinPhase: Math.PI });
       return {
         launch,
         shot: roll(scattered),
         ball: body,
-        opposite: world.spinPhase === null ? opposite : null,
+        opposite: deviations.spinPhase === null ? opposite : null,
       };
     };
   };
-  const shot = (layout: Layout, world: World, launch: Launch): RolledShot => ready(layout, world)(launch);
-  const ownShot = ownLines(problem, (layout) => ready(layout, NOMINAL_WORLD));
+  const shot = (layout: Layout, deviations: Deviations, launch: Launch): RolledShot =>
+    ready(layout, deviations)(launch);
+  const ownShot = ownLines(problem, (layout) => ready(layout, NO_DEVIATIONS));
 
   const reactionOf = ({ shot: rolled, opposite }: RolledShot): Reaction => {
     const reaction = reactionNumbers(rolled, radius);
@@ -140,37 +141,37 @@ export function simulator(problem: ShotProblem): Simulator {
     ringClearance: radius * ringClearance(rolled.shot, problem),
   });
 
-  const outcome = (layout: Layout, world: World, launch?: Launch): Outcome => {
-    if (launch) return read(shot(layout, world, launch));
+  const outcome = (layout: Layout, deviations: Deviations, launch?: Launch): Outcome => {
+    if (launch) return read(shot(layout, deviations, launch));
     const own = ownShot(layout);
-    return read(world === problem.worlds[0] ? own : shot(layout, world, own.launch));
+    return read(deviations === problem.worlds[0] ? own : shot(layout, deviations, own.launch));
   };
 
   return { inputs, shot, ownShot, read, outcome };
 }
 
 /** The line as a world's scatter leaves it. */
-export const scatteredLaunch = (launch: Launch, world: World): Launch => ({
+export const scatteredLaunch = (launch: Launch, deviations: Deviations): Launch => ({
   ...launch,
-  angle: launch.angle + world.launchAngle,
+  angle: launch.angle + deviations.launchAngle,
 });
 
 /** The PAP the ball really has: the layout is marked from the one that was measured. */
-function truePap(pap_B: Vec3, { papOver, papUp }: World): Vec3 {
+function truePap(pap_B: Vec3, { papOver, papUp }: Deviations): Vec3 {
   const { over, up } = overAndUp(pap_B);
   return papOver === 0 && papUp === 0 ? pap_B : ballPoint(over + papOver, up + papUp);
 }
 
 /** The layout as it came out on the ball: marking errors added, kept where it can be drilled. */
-export const markedLayout = (layout: Layout, world: World): Layout => ({
-  drillingAngle: layout.drillingAngle + world.drillingAngle,
-  pinToPap: Math.max(0, layout.pinToPap + world.pinToPap),
-  valAngle: layout.valAngle + world.valAngle,
+export const markedLayout = (layout: Layout, deviations: Deviations): Layout => ({
+  drillingAngle: layout.drillingAngle + deviations.drillingAngle,
+  pinToPap: Math.max(0, layout.pinToPap + deviations.pinToPap),
+  valAngle: layout.valAngle + deviations.valAngle,
 });
 
 /** The oil laid is the same in every world; what games left of it and the friction it makes are not. */
 function surfaceIn(
-  { surface }: World,
+  { surface }: Deviations,
   oilUnder: ReturnType<typeof layOil>,
   { pattern, grit }: ShotProblem,
 ): Surface {

@@ -31,7 +31,7 @@ export function threadPool<Task, Result>(
   let isClosing = false;
   const died = new Promise<never>((_, reject) => {
     const fail = (error: unknown): void => {
-      if (!isClosing) reject(wordDeath(error));
+      if (!isClosing) reject(formatDeath(error));
     };
     pool.on('error', fail);
     // a task of the thread's own says why it ended, and says so first
@@ -42,7 +42,7 @@ export function threadPool<Task, Result>(
     run: (task) =>
       Promise.race([
         pool.run(task).catch((error: unknown) => {
-          throw wordDeath(error);
+          throw formatDeath(error);
         }),
         died,
       ]),
@@ -54,7 +54,7 @@ export function threadPool<Task, Result>(
 }
 
 /** The end of a thread as something a person can act on; what the thread's own code threw stays as it is. */
-function wordDeath(error: unknown): unknown {
+function formatDeath(error: unknown): unknown {
   const { code = '', message = '' } = error as { code?: string; message?: string };
   const isDeath = code.startsWith('ERR_WORKER_') || /^worker exited|^it ended$/.test(message);
   if (!isDeath) return error;

@@ -6,7 +6,7 @@ import type { RecommendAnswer } from '../../src/records/answers/answer.js';
 import { recommendAnswerSchema } from '../../src/records/answers/recommend-answer.js';
 import { Refusal } from '../../src/records/refusals/refusal.js';
 import { UNITS } from '../../src/report/text/display-units.js';
-import { wordRefusal } from '../../src/report/wording/refusals/word-refusal.js';
+import { formatRefusal } from '../../src/report/wording/refusals/word-refusal.js';
 import { withSentences } from '../../src/report/wording/with-sentences.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 import { demoAnswer } from '../support/shared-answer.js';
@@ -136,5 +136,5 @@ test('recommend: a ball whose numbers fit no core is refused, with the nearest n
   const impossible = { ...plainBall, weightLb: 14, rgIn: 2.4, differentialIn: 0.03 };
   const refusal = await recommend({ ...inputs, ball: impossible }, options).catch((error: unknown) => error);
   expect(refusal).toBeInstanceOf(Refusal);
-  expect(wordRefusal(refusal as Refusal, UNITS.trade).message).toMatch(/Nearest that works.*RG/);
+  expect(formatRefusal(refusal as Refusal, UNITS.trade).message).toMatch(/Nearest that works.*RG/);
 });

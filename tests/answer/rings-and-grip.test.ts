@@ -3,9 +3,9 @@ import { arcAngle } from '../../src/math/sphere.js';
 import { leastClearance, ringFrom, ringsOnBall } from '../../src/motion/reaction/rings.js';
 import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
+import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
-import { NOMINAL_WORLD } from '../../src/simulate/world.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 
 const ball = ballProblem(plainBall, averageBowler, 'moment');
@@ -13,7 +13,7 @@ const { radius } = ball.published;
 const engine = simulator(unaimedProblem(houseLane, averageBowler, plainBall, ball));
 const STRAIGHT = { x: 0, angle: 0 };
 const roll = (drillingAngleDeg: number, pinToPapIn: number, valAngleDeg: number) =>
-  engine.shot(toLayout({ drillingAngleDeg, pinToPapIn, valAngleDeg }, radius), NOMINAL_WORLD, STRAIGHT).shot;
+  engine.shot(toLayout({ drillingAngleDeg, pinToPapIn, valAngleDeg }, radius), NO_DEVIATIONS, STRAIGHT).shot;
 
 /** Least arc (rad) from a hole's mouth to the ring of one turn. */
 const toRing = (shot: ReturnType<typeof roll>, name: string, turn: number): number => {

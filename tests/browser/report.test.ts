@@ -4,10 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { pageFacts } from '../../src/answer/page-facts.js';
 import { recommend } from '../../src/answer/recommend.js';
+import { webReportData } from '../../src/answer/web-report-data.js';
 import type { RankedLayout, RecommendAnswer } from '../../src/records/answers/answer.js';
-import type { PageFacts } from '../../src/records/answers/page-facts.js';
+import type { WebReportData } from '../../src/records/answers/web-report-data.js';
 import { pageOfAnswer } from '../support/pages/page-fixture.js';
 import { pdfPages } from '../support/pages/pdf-text.js';
 import { LONG_NAME } from '../support/pages/real-sheets.js';
@@ -21,7 +21,7 @@ const DESK: Screen = { width: 1280, scheme: 'light' };
 
 let browser: Browser;
 let answer: RecommendAnswer;
-let facts: PageFacts;
+let facts: WebReportData;
 let path: string;
 const folder = mkdtempSync(join(tmpdir(), 'flarewise-'));
 const save = (name: string, html: string): string => {
@@ -53,7 +53,7 @@ beforeAll(async () => {
   };
   answer = await recommend(inputs, options);
   const best = answer.layouts[0] as RankedLayout;
-  facts = pageFacts(inputs, best, undefined, SMALL_BUDGET);
+  facts = webReportData(inputs, best, undefined, SMALL_BUDGET);
   path = save('report.html', pageOfAnswer(answer, { facts, invented: ['lane'] }));
 });
 afterAll(async () => {

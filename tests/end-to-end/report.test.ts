@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Chalk } from 'chalk';
 import { afterAll, expect, test } from 'vitest';
-import { pageFacts } from '../../src/answer/page-facts.js';
+import { webReportData } from '../../src/answer/web-report-data.js';
 import { demoInputs } from '../../src/cli/files/demo-inputs.js';
 import { recommendAnswerSchema } from '../../src/records/answers/recommend-answer.js';
 import { DEMO } from '../../src/records/read/shelf.js';
@@ -28,7 +28,7 @@ test('recommend --report writes the page of the answer it prints, and nothing el
   // worked out again here, in another process, from what was printed: the same bytes
   const page = recommendHtml(
     answer as Parameters<typeof recommendHtml>[0],
-    pageFacts(demoInputs(), answer.layouts[0]!, undefined, SMALL_BUDGET),
+    webReportData(demoInputs(), answer.layouts[0]!, undefined, SMALL_BUDGET),
     ['bowler', 'ball', 'lane'],
     { units: UNITS.metric, paint: paintWith(new Chalk({ level: 0 })) },
   );

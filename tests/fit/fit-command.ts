@@ -6,7 +6,7 @@ import { globalFlags } from '../../src/cli/flags/global-flags.js';
 import type { GlobalOptions } from '../../src/cli/flags/options.js';
 import { printAnswer } from '../../src/cli/print/print-answer.js';
 import { withProgress } from '../../src/cli/print/progress.js';
-import { gather } from '../../src/cli/terminal/gather.js';
+import { collectFaults } from '../../src/cli/terminal/collect-faults.js';
 import type { Terminal } from '../../src/cli/terminal/terminal.js';
 import { checkFolder } from '../../src/files/check-place.js';
 import { VERSION } from '../../src/records/shared/version.js';
@@ -43,7 +43,7 @@ export interface FitOptions extends GlobalOptions {
 export async function fitCommand(options: FitOptions, terminal: Terminal): Promise<void> {
   const number = (flag: string, given: string | undefined, usual: number, most: number) => () =>
     given === undefined ? usual : wholeNumber(flag, given, [1, most], `Left out, it is ${usual}.`);
-  const { workers, data, out, ...given } = gather({
+  const { workers, data, out, ...given } = collectFaults({
     seed: number('--seed', options.seed, USUAL_SEED, MOST_SEED),
     lanes: number('--lanes', options.lanes, USUAL_LANES, 1_000_000),
     epochs: number('--epochs', options.epochs, USUAL_EPOCHS, 10_000),

@@ -4,7 +4,7 @@ import type { ModelCard } from '../../src/regression/card.js';
 import { DESIGN, designShots, LANE_DESIGN, SHOTS_PER_LANE } from '../../src/regression/design.js';
 import { FEATURES, writeFeatures } from '../../src/regression/features.js';
 import { fingerprint, PROBE_SEED } from '../../src/regression/fingerprint.js';
-import { loadRuntime } from '../../src/regression/score.js';
+import { loadRuntime } from '../../src/regression/run-graph.js';
 import { TARGETS } from '../../src/regression/targets.js';
 import { runDesign } from './data-run.js';
 import { fitNetwork } from './fit-network.js';

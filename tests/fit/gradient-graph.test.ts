@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { openGraph } from '../../src/regression/score.js';
+import { openGraph } from '../../src/regression/run-graph.js';
 import type { Tensor } from '../../src/regression/tensor.js';
 import { smallNetwork } from '../support/regression-fixtures.js';
 import { ANSWERS_IN, FEATURES_IN, gradientGraph, gradientOf, ONES_IN } from './gradient-graph.js';

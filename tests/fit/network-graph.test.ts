@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { openModel } from '../../src/regression/reaction-model.js';
-import { openGraph } from '../../src/regression/score.js';
+import { openGraph } from '../../src/regression/run-graph.js';
 import { SMALL_BASIS, smallNetwork, smallRows } from '../support/regression-fixtures.js';
 import { evaluatePlainly } from './network.js';
 import { networkGraph } from './network-graph.js';

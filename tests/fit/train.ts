@@ -1,6 +1,6 @@
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
-import { openGraph } from '../../src/regression/score.js';
+import { openGraph } from '../../src/regression/run-graph.js';
 import type { Tensor } from '../../src/regression/tensor.js';
 import { ANSWERS_IN, FEATURES_IN, gradientGraph, gradientOf, ONES_IN } from './gradient-graph.js';
 import { onnxFile } from './onnx.js';

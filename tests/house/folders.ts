@@ -37,7 +37,7 @@ export const FOLDERS: readonly Folder[] = [
     answer: 'one file for each answer: inputs in, data in the units people read out',
     'answer/parts': 'what several answers hold: drilled numbers, marks, lines, rings, tape plan',
     explain: 'why, and how sure: shares, counterfactuals, limits, assumptions, other levers',
-    search: 'from wishes to ranked layouts: grid, race, ranking over worlds',
+    search: 'from wishes to ranked layouts: grid, successive halving, ranking over worlds',
     'search/surrogate': 'the fitted regression as a cheaper engine',
     'search/scoring': 'targets, scores, and what is expected of a layout',
     'search/candidates': 'layouts that may be marked, and why others are set aside',

@@ -173,7 +173,7 @@ test('an interview that was answered to its end is taken up at its last question
       [/left after 6 answers. Go on there/, ENTER],
       [/6\/6 {2}How much should it hook in all[\s\S]*❯ Little/, ENTER],
     ],
-    { env: { LEFT_INTERVIEW: JSON.stringify([...answers, ...wishes]) } },
+    { env: { INTERVIEW_DRAFT: JSON.stringify([...answers, ...wishes]) } },
   );
   expect(recordsIn(shown).want).toEqual({ hookStart: 4, totalHook: 2 });
 });
@@ -191,7 +191,7 @@ test('what was answered before ctrl-C is remembered, and can be gone on with', a
       [/3\/\d+ {2}Which comes nearest/, CTRL_C],
     ],
     {
-      env: { LEFT_INTERVIEW: remembered },
+      env: { INTERVIEW_DRAFT: remembered },
     },
   );
   await talk(
@@ -200,7 +200,7 @@ test('what was answered before ctrl-C is remembered, and can be gone on with', a
       [/1\/\d+ {2}Whose ball/, CTRL_C],
     ],
     {
-      env: { LEFT_INTERVIEW: remembered },
+      env: { INTERVIEW_DRAFT: remembered },
     },
   );
 });

@@ -4,9 +4,9 @@ import { BY_NUMBERS } from '../../src/interview/ball-questions.js';
 import {
   answer,
   back,
+  draftOf,
   interviewed,
   isFault,
-  leftInterview,
   nextQuestion,
   progress,
   resumed,
@@ -284,7 +284,7 @@ describe('in metric units', () => {
   });
 
   test('an interview left in one unit goes on in another', () => {
-    const left = leftInterview(walkTo('axisTiltDeg', { speedMph: '28.968192' }, startMetric()).interview);
+    const left = draftOf(walkTo('axisTiltDeg', { speedMph: '28.968192' }, startMetric()).interview);
     const again = resumed(questionsFor(shelf), JSON.parse(JSON.stringify(left)));
     expect(again.answers.speedMph).toBeCloseTo(18, 12);
   });
@@ -399,7 +399,7 @@ describe('an interview that was left', () => {
     const answers = { hand: 'left', axisTiltDeg: UNKNOWN, papOverIn: '5 1/8', ball: BY_NUMBERS };
     const { asked, interview: whole } = walkTo(null, answers);
     const { interview } = walkTo(asked[count] as string, answers);
-    const saved = JSON.parse(JSON.stringify(leftInterview(interview)));
+    const saved = JSON.parse(JSON.stringify(draftOf(interview)));
     const again = resumed(questions, saved);
     expect(again.answered).toEqual(asked.slice(0, count));
     expect(interviewed(walkTo(null, answers, again).interview, shelf)).toEqual(interviewed(whole, shelf));

@@ -2,9 +2,9 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { drilledAnswer } from '../../src/answer/drilled-answer.js';
 import { judge } from '../../src/answer/judge.js';
 import { mapAnswer } from '../../src/answer/map-answer.js';
-import { pageFacts } from '../../src/answer/page-facts.js';
 import { recommend } from '../../src/answer/recommend.js';
 import { sheetAnswer } from '../../src/answer/sheet-answer.js';
+import { webReportData } from '../../src/answer/web-report-data.js';
 import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { layoutOnBall } from '../../src/prepare/layout-on-ball.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
@@ -79,7 +79,8 @@ describe('a ball without a mark', () => {
     const head = mapReport(answer, pageOf(80)).split('Assumed')[0] as string;
     expect(head.replace(/\s+/g, ' ')).toContain('no drilling angle, VAL angle 35°');
     expect(
-      pageFacts({ bowler: averageBowler, ball }, { ...answer.rows[0]!.layout, psa: answer.rows[0]!.psa }).map,
+      webReportData({ bowler: averageBowler, ball }, { ...answer.rows[0]!.layout, psa: answer.rows[0]!.psa })
+        .map,
     ).toBeNull();
   });
 

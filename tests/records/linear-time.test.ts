@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { InputError, MOST_FAULTS } from '../../src/base/errors.js';
-import { readBowlerList, wordBowlerList } from '../../src/records/read/bowler-list.js';
+import { formatBowlerList, readBowlerList } from '../../src/records/read/bowler-list.js';
 import { parseRecord, type RecordSchema } from '../../src/records/read/read-record.js';
 import { ballSchemaFor } from '../../src/records/schemas/ball.js';
 import { bowlerSchema } from '../../src/records/schemas/bowler.js';
@@ -38,7 +38,7 @@ const readers: Record<string, (text: string) => unknown> = {
   'parseQuantity in mm': (text) => parseQuantity(text, 'mm', 'in'),
   'a cell of a list': (text) =>
     readBowlerList(
-      `${wordBowlerList([bowler]).split('\r\n')[0]}\n"Kim","right","yes","${text}"${','.repeat(9)}`,
+      `${formatBowlerList([bowler]).split('\r\n')[0]}\n"Kim","right","yes","${text}"${','.repeat(9)}`,
       'x',
     ),
   'a head of a list': (text) => readBowlerList(`name,"${text}"\nKim,1`, 'x'),
@@ -96,7 +96,7 @@ test('300,000 unknown fields make a short message, with their number, within thr
 });
 
 test('a list of 10,000 bad rows makes a short message, with the number of its faults', () => {
-  const [heads, row] = wordBowlerList([bowler]).split('\r\n');
+  const [heads, row] = formatBowlerList([bowler]).split('\r\n');
   const bad = row.replace(/\b17\b/, 'fast');
   expect(bad).not.toBe(row);
   const { error, ms } = timeOf(

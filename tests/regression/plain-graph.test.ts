@@ -5,7 +5,7 @@ import { BASIS, INPUT, OUTPUT, TUNING, TUNING_BIAS } from '../../src/regression/
 import { MODELS } from '../../src/regression/model-files.js';
 import { readOnnx } from '../../src/regression/onnx-reader.js';
 import { plainGraph } from '../../src/regression/plain-graph.js';
-import { openGraph } from '../../src/regression/score.js';
+import { openGraph } from '../../src/regression/run-graph.js';
 import type { Tensor } from '../../src/regression/tensor.js';
 import { evaluatePlainly } from '../fit/network.js';
 import { networkGraph } from '../fit/network-graph.js';

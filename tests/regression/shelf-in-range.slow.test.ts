@@ -14,10 +14,10 @@ import { observe } from '../../src/regression/observe.js';
 import { openModel } from '../../src/regression/reaction-model.js';
 import { TARGETS } from '../../src/regression/targets.js';
 import { gridCandidates, layoutOf } from '../../src/search/candidates/candidates.js';
+import { drawDeviations, NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { findLine } from '../../src/simulate/line.js';
 import { type ShotProblem, unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { scatteredLaunch, simulator } from '../../src/simulate/simulator.js';
-import { drawWorlds, NOMINAL_WORLD } from '../../src/simulate/world.js';
 import { errorsBetween } from '../fit/appraise.js';
 
 const card = cardSchema.parse(JSON.parse(await readFile(`${MODELS}${CARD_FILE}`, 'utf8')));
@@ -40,9 +40,9 @@ function shotsOf(problem: ShotProblem): { features: number[]; answers: number[];
   let count = 0;
   for (let i = 0; i < SHOTS; i++) {
     const layout = toLayout(layouts[(7919 * i) % layouts.length], radius);
-    const world = problem.worlds[(4 * i) % problem.worlds.length];
-    const launch = scatteredLaunch(engine.ownShot(layout).launch, world);
-    const shot: ShotInputs = { ...engine.inputs(layout, world), launch };
+    const deviations = problem.worlds[(4 * i) % problem.worlds.length];
+    const launch = scatteredLaunch(engine.ownShot(layout).launch, deviations);
+    const shot: ShotInputs = { ...engine.inputs(layout, deviations), launch };
     const row = new Float32Array(FEATURES.length);
     const observed = new Float64Array(TARGETS.length);
     if (!observe(observed, 0, shot)) continue;
@@ -66,7 +66,7 @@ test('the shelf’s bowlers, balls and lanes lie where the regression was fitted
       const record = balls.find((each) => each.id === id)!.record;
       const ball = ballProblem(record, bowler.record, 'moment');
       const { radius } = ball.published;
-      const worlds = drawWorlds({
+      const worlds = drawDeviations({
         seed: 11,
         count: WORLDS,
         bowler: bowler.record,
@@ -77,7 +77,7 @@ test('the shelf’s bowlers, balls and lanes lie where the regression was fitted
         const unaimed = unaimedProblem(lane.record, bowler.record, record, ball);
         const line = findLine(unaimed, toLayout(MIDDLE_LAYOUT, radius));
         if (!line.reachesPocket) continue;
-        const problem = { ...unaimed, launch: line.launch, worlds: [NOMINAL_WORLD, ...worlds] };
+        const problem = { ...unaimed, launch: line.launch, worlds: [NO_DEVIATIONS, ...worlds] };
         const { features, answers, count } = shotsOf(problem);
         const rows = { dims: [count, FEATURES.length], values: Float32Array.from(features) };
         cases += 1;

@@ -2,7 +2,7 @@ import { mean, sampleCorrelation, standardDeviation } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
 import { loadFrictionPrior } from '../../src/records/shared/shared-data.js';
 import { frictionOf, NOMINAL_SURFACE, USUAL_FRICTION } from '../../src/simulate/assumed-surface.js';
-import { drawWorlds } from '../../src/simulate/world.js';
+import { drawDeviations } from '../../src/simulate/deviations.js';
 import { averageBowler } from '../support/problems.js';
 
 const lane = { frictionOiled: USUAL_FRICTION.oiled, frictionDry: USUAL_FRICTION.dry };
@@ -10,7 +10,13 @@ const prior = loadFrictionPrior();
 
 describe('friction in the worlds', () => {
   const COUNT = 8000;
-  const worlds = drawWorlds({ seed: 5, count: COUNT, bowler: averageBowler, radius: 0.109, bodyCount: 8 });
+  const worlds = drawDeviations({
+    seed: 5,
+    count: COUNT,
+    bowler: averageBowler,
+    radius: 0.109,
+    bodyCount: 8,
+  });
   const logs = [
     worlds.map(({ surface }) => Math.log(surface.frictionOiledFactor * prior.median[0])),
     worlds.map(({ surface }) => Math.log(surface.frictionDryFactor * prior.median[1])),

@@ -9,11 +9,11 @@ import { demoShelf } from '../../src/records/read/shelf.js';
 import { MOST_LAYDOWN_BOARD } from '../../src/records/schemas/bowler.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
 import { loadPractice } from '../../src/records/shared/shared-data.js';
+import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { findLine } from '../../src/simulate/line.js';
 import { type ShotProblem, unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
 import { arrowsBoard, offUsual } from '../../src/simulate/usual-line.js';
-import { NOMINAL_WORLD } from '../../src/simulate/world.js';
 
 const { bowlers, balls, lanes } = demoShelf();
 const pick = <T>(list: readonly { id: string; record: T }[], id: string): T =>
@@ -37,7 +37,7 @@ const findLineOf = (bowlerId: string, lane: Lane) => {
   const layout = toLayout(MIDDLE_LAYOUT, problem.ball.published.radius);
   const line = findLine(problem, layout);
   const engine = simulator(problem);
-  const rolled = engine.shot(layout, NOMINAL_WORLD, line.launch);
+  const rolled = engine.shot(layout, NO_DEVIATIONS, line.launch);
   return { line, shot: rolled.shot, reaction: engine.read(rolled).reaction };
 };
 
@@ -75,7 +75,7 @@ describe('the line that is played', () => {
     const narrow = { ...problem, play: { ...problem.play, laydownBoard: { least: 12, most: 14 } } };
     const line = findLine(narrow, layout);
     expect(line.reachesPocket).toBe(false);
-    const { shot } = simulator(narrow).shot(layout, NOMINAL_WORLD, line.launch);
+    const { shot } = simulator(narrow).shot(layout, NO_DEVIATIONS, line.launch);
     expect(shot.outcome).toBe('pins');
     expect(xToBoard(shot.x[shot.x.length - 1])).toBeGreaterThan(18.5); // it hooks past
   });
@@ -87,7 +87,7 @@ describe('the line that is played', () => {
       const one = { ...problem, play: { ...problem.play, laydownBoard: { least: board, most: board } } };
       const { launch, reachesPocket } = findLine(one, layout);
       const engine = simulator(one);
-      const rolled = engine.shot(layout, NOMINAL_WORLD, launch);
+      const rolled = engine.shot(layout, NO_DEVIATIONS, launch);
       return reachesPocket
         ? offUsual({ shot: rolled.shot, reaction: engine.read(rolled).reaction }, one.play)
         : 1e9;
@@ -132,7 +132,7 @@ describe('24 games on the oil', () => {
       const problem = problemOf('average-right', { ...lane, games });
       const layout = toLayout(MIDDLE_LAYOUT, problem.ball.published.radius);
       const engine = simulator(problem);
-      return engine.read(engine.shot(layout, NOMINAL_WORLD, line.launch)).reaction;
+      return engine.read(engine.shot(layout, NO_DEVIATIONS, line.launch)).reaction;
     };
     const [fresh, worn] = [on(0), on(24)];
     expect(worn.totalHook).toBeGreaterThan(fresh.totalHook + 2 * BOARD);

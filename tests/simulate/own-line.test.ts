@@ -6,11 +6,11 @@ import { ON_TARGET } from '../../src/motion/reaction/re-aim.js';
 import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
+import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { findLine } from '../../src/simulate/line.js';
 import { isAtPocket } from '../../src/simulate/pocket.js';
 import { unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
-import { NOMINAL_WORLD } from '../../src/simulate/world.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 
 const ball = ballProblem(plainBall, averageBowler, 'moment');
@@ -39,7 +39,7 @@ describe('each layout on its own line', () => {
   test('differs between layouts that hook differently, as the launch makes up for the hook', () => {
     const engine = simulator(problem);
     const onOneLine = layouts.map((layout) => {
-      const { x } = engine.shot(layout, NOMINAL_WORLD, line.launch).shot;
+      const { x } = engine.shot(layout, NO_DEVIATIONS, line.launch).shot;
       return x[x.length - 1];
     });
     const angles = layouts.map((layout) => engine.ownShot(layout).launch.angle);
@@ -57,12 +57,12 @@ describe('each layout on its own line', () => {
   });
 
   test('is kept in a world when the trial names it, and found for the nominal shot when not', () => {
-    const engine = simulator({ ...problem, worlds: [NOMINAL_WORLD] });
+    const engine = simulator({ ...problem, worlds: [NO_DEVIATIONS] });
     const [layout] = layouts;
-    const own = engine.outcome(layout, NOMINAL_WORLD);
+    const own = engine.outcome(layout, NO_DEVIATIONS);
     expect(own.launch).toEqual(engine.ownShot(layout).launch);
     expect(isAtPocket(own.shot, own.reaction.pinsX)).toBe(true);
-    const unlucky = { ...NOMINAL_WORLD, launchAngle: from(0.5, DEGREE) };
+    const unlucky = { ...NO_DEVIATIONS, launchAngle: from(0.5, DEGREE) };
     const missed = engine.outcome(layout, unlucky, own.launch);
     expect(missed.launch).toEqual(own.launch);
     expect(xToBoard(missed.reaction.pinsX)).toBeLessThan(17.5 - 1);

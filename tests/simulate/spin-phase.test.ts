@@ -8,10 +8,10 @@ import { rollShot } from '../../src/motion/shot/shot.js';
 import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
 import { demoShelf } from '../../src/records/read/shelf.js';
+import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { findLine } from '../../src/simulate/line.js';
 import { unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
-import { NOMINAL_WORLD } from '../../src/simulate/world.js';
 
 const { bowlers, balls, lanes } = demoShelf();
 const pick = <T>(list: readonly { id: string; record: T }[], id: string): T =>
@@ -36,7 +36,7 @@ test.each([
     const problem = unaimedProblem(lane, bowler, record, ball);
     const layout = toLayout({ drillingAngleDeg, pinToPapIn, valAngleDeg }, ball.published.radius);
     const { launch } = findLine(problem, layout);
-    const { body, release, surface, freshSurface } = simulator(problem).inputs(layout, NOMINAL_WORLD);
+    const { body, release, surface, freshSurface } = simulator(problem).inputs(layout, NO_DEVIATIONS);
     const off = { ...body, p_BoBcm_B: scale(0.001 / norm(body.p_BoBcm_B), body.p_BoBcm_B) };
     const hooks = PHASES.map((spinPhase) => {
       const settings = { step: ANSWER_STEP, freshSurface, halfWidth: Number.POSITIVE_INFINITY };

@@ -4,9 +4,9 @@ import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
 import { HIGH_SURFACE, LOW_SURFACE } from '../../src/simulate/assumed-surface.js';
+import { drawDeviations, NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
-import { drawWorlds, NOMINAL_WORLD } from '../../src/simulate/world.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 
 const ball = ballProblem(plainBall, averageBowler, 'moment');
@@ -15,8 +15,8 @@ const launch = { x: -0.1, angle: 0.03 };
 /** Where the ball ends, m, when only the rate of wear differs from the nominal world. */
 function endAt(lane: Lane, burnPerGame: number): number {
   const engine = simulator(unaimedProblem(lane, averageBowler, plainBall, ball));
-  const world = { ...NOMINAL_WORLD, surface: { ...NOMINAL_WORLD.surface, burnPerGame } };
-  const { x } = engine.shot(toLayout(MIDDLE_LAYOUT, ball.published.radius), world, launch).shot;
+  const deviations = { ...NO_DEVIATIONS, surface: { ...NO_DEVIATIONS.surface, burnPerGame } };
+  const { x } = engine.shot(toLayout(MIDDLE_LAYOUT, ball.published.radius), deviations, launch).shot;
   return x[x.length - 1];
 }
 
@@ -35,7 +35,7 @@ test('on fresh oil the rate of wear changes nothing, to the last bit', () => {
 
 test('worlds draw both rates of wear within their ranges', () => {
   const { radius } = ball.published;
-  const worlds = drawWorlds({ seed: 3, count: 500, bowler: averageBowler, radius, bodyCount: 8 });
+  const worlds = drawDeviations({ seed: 3, count: 500, bowler: averageBowler, radius, bodyCount: 8 });
   for (const key of ['burnPerGame', 'carriedDown'] as const) {
     const drawn = worlds.map(({ surface }) => surface[key]);
     expect(Math.min(...drawn)).toBeGreaterThanOrEqual(LOW_SURFACE[key]);

@@ -5,8 +5,8 @@ import { toLayout } from '../../src/prepare/to-layout.js';
 import { type PublishedBall, publishedBallSchema } from '../../src/records/schemas/ball.js';
 import { type Bowler, bowlerSchema } from '../../src/records/schemas/bowler.js';
 import { type Lane, laneSchema } from '../../src/records/schemas/lane.js';
+import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { findLine, type Line } from '../../src/simulate/line.js';
-import { NOMINAL_WORLD } from '../../src/simulate/world.js';
 import { type BowlerStudy, beliefsPage } from './beliefs-page.js';
 import { type Case, rigOf } from './case.js';
 import { effectOf, judge, shotScatter } from './effects.js';
@@ -43,7 +43,7 @@ function flarePeak(base: Case, launch: Launch): { pinToPapIn: number; flareIn: n
   const tried = Array.from({ length: 25 }, (_, i) => {
     const pinToPapIn = 0.25 * (i + 1);
     const rig = rigOf({ ...base, layout: { ...base.layout, pinToPapIn } }, lane, launch);
-    return { pinToPapIn, flareIn: numbersOf(rig.react(NOMINAL_WORLD)).flare };
+    return { pinToPapIn, flareIn: numbersOf(rig.react(NO_DEVIATIONS)).flare };
   });
   return tried.reduce((best, next) => (next.flareIn > best.flareIn ? next : best));
 }
@@ -57,7 +57,7 @@ function study(bowler: Bowler): BowlerStudy {
     bowler,
     line,
     scatter,
-    base: numbersOf(rigOf(base, lane, launch).react(NOMINAL_WORLD)),
+    base: numbersOf(rigOf(base, lane, launch).react(NO_DEVIATIONS)),
     rows: levers(bowler, MIDDLE_LAYOUT, balls).map((lever) => {
       const effect = effectOf(lever, lane, launch);
       const verdicts = lever.claims.map((claim) => ({ claim, verdict: judge(claim, effect, scatter) }));

@@ -12,9 +12,9 @@ import type { Bowler } from '../../src/records/schemas/bowler.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
 import { frictionOf } from '../../src/simulate/assumed-surface.js';
+import { type Deviations, NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { type ShotProblem, unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
-import { NOMINAL_WORLD, type World } from '../../src/simulate/world.js';
 
 /** One thing to roll: who, with what, drilled how. */
 export interface Case {
@@ -30,9 +30,9 @@ export interface Rig {
   readonly problem: ShotProblem;
   readonly drilled: MassProperties;
   /** The shot in a world, followed to `length` (m), the pins when left out; spin phase 0 where the world has none. */
-  shot(world: World, length?: number): Shot;
+  shot(deviations: Deviations, length?: number): Shot;
   /** Reaction numbers, SI; the mean of two spin phases half a turn apart where the world has none. */
-  react(world: World): Reaction;
+  react(deviations: Deviations): Reaction;
 }
 
 /**
@@ -47,47 +47,47 @@ export function rigOf({ bowler, ball, layout, alter }: Case, lane: Lane, launch?
   const unaimed = unaimedProblem(lane, bowler, ball, ballProblem(ball, bowler, 'moment'));
   const problem = launch ? { ...unaimed, launch } : unaimed;
   const { radius } = problem.ball.published;
-  const asTool = simulator(problem).shot(toLayout(layout, radius), NOMINAL_WORLD, problem.launch);
+  const asTool = simulator(problem).shot(toLayout(layout, radius), NO_DEVIATIONS, problem.launch);
   const bare = oiledLane(problem.pattern);
   const roll = (
     drilled: MassProperties,
-    world: World,
+    deviations: Deviations,
     length = LANE_LENGTH,
-    spinPhase = world.spinPhase ?? 0,
+    spinPhase = deviations.spinPhase ?? 0,
   ): Shot => {
-    const { oiled, dry, filmScale } = frictionOf(problem.pattern, problem.grit, world.surface);
+    const { oiled, dry, filmScale } = frictionOf(problem.pattern, problem.grit, deviations.surface);
     return rollShot(
       { ...drilled, radius },
       {
         ...problem.release,
-        speed: problem.release.speed + world.speed,
-        spin: Math.max(0, problem.release.spin + world.spin),
-        axisTilt: Math.max(0, problem.release.axisTilt + world.axisTilt),
-        axisRotation: problem.release.axisRotation + world.axisRotation,
+        speed: problem.release.speed + deviations.speed,
+        spin: Math.max(0, problem.release.spin + deviations.spin),
+        axisTilt: Math.max(0, problem.release.axisTilt + deviations.axisTilt),
+        axisRotation: problem.release.axisRotation + deviations.axisRotation,
         spinPhase,
       },
-      { ...problem.launch, angle: problem.launch.angle + world.launchAngle },
+      { ...problem.launch, angle: problem.launch.angle + deviations.launchAngle },
       withFriction(bare, oiled, dry, filmScale),
       {
         step: ANSWER_STEP,
-        freshSurface: world.surface,
+        freshSurface: deviations.surface,
         length,
         halfWidth: Number.POSITIVE_INFINITY,
       },
     );
   };
-  if (asTool.shot.outcome === 'pins') assertSame(roll(asTool.ball, NOMINAL_WORLD), asTool.shot);
+  if (asTool.shot.outcome === 'pins') assertSame(roll(asTool.ball, NO_DEVIATIONS), asTool.shot);
 
   const drilled = alter ? alter(asTool.ball) : asTool.ball;
-  const shot = (world: World, length?: number, spinPhase?: number): Shot => {
-    const rolled = roll(drilled, world, length, spinPhase);
+  const shot = (deviations: Deviations, length?: number, spinPhase?: number): Shot => {
+    const rolled = roll(drilled, deviations, length, spinPhase);
     if (rolled.outcome !== 'pins') throw new Error(`a shot of the study ended: ${rolled.outcome}`);
     return rolled;
   };
-  const react = (world: World): Reaction => {
-    const here = reactionNumbers(shot(world), radius);
-    if (world.spinPhase !== null) return here;
-    return meanReaction(here, reactionNumbers(shot(world, LANE_LENGTH, Math.PI), radius));
+  const react = (deviations: Deviations): Reaction => {
+    const here = reactionNumbers(shot(deviations), radius);
+    if (deviations.spinPhase !== null) return here;
+    return meanReaction(here, reactionNumbers(shot(deviations, LANE_LENGTH, Math.PI), radius));
   };
   return { problem, drilled, shot, react };
 }

@@ -7,7 +7,12 @@ import {
   LOW_SURFACE,
   NOMINAL_SURFACE,
 } from '../../src/simulate/assumed-surface.js';
-import { drawWorlds, NOMINAL_WORLD, SCATTER_BY_SKILL, type World } from '../../src/simulate/world.js';
+import {
+  type Deviations,
+  drawDeviations,
+  NO_DEVIATIONS,
+  SCATTER_BY_SKILL,
+} from '../../src/simulate/deviations.js';
 import { type Case, rigOf } from './case.js';
 import { cleanShare } from './clean-share.js';
 import type { Claim, Lever } from './levers.js';
@@ -23,11 +28,11 @@ const VARIED = [
 ] as const satisfies readonly (keyof AssumedSurface)[];
 
 /** Every corner of the assumed ranges of lane and cover, all else nominal. */
-export const CORNERS: readonly World[] = Array.from({ length: 2 ** VARIED.length }, (_, corner) => {
+export const CORNERS: readonly Deviations[] = Array.from({ length: 2 ** VARIED.length }, (_, corner) => {
   const atCorner = Object.fromEntries(
     VARIED.map((name, bit) => [name, (corner >> bit) & 1 ? HIGH_SURFACE[name] : LOW_SURFACE[name]]),
   );
-  return { ...NOMINAL_WORLD, surface: { ...NOMINAL_SURFACE, ...atCorner } };
+  return { ...NO_DEVIATIONS, surface: { ...NOMINAL_SURFACE, ...atCorner } };
 });
 
 /** What a lever does: high less low, in the nominal world and at each corner. */
@@ -40,14 +45,14 @@ export interface Effect {
 
 export function effectOf({ low, high }: Lever, lane: Lane, launch: Launch): Effect {
   const [from, to] = [low, high].map((end) => rigOf(end, lane, launch));
-  const inWorld = (world: World): Numbers => {
-    const [a, b] = [numbersOf(from.react(world)), numbersOf(to.react(world))];
+  const inWorld = (deviations: Deviations): Numbers => {
+    const [a, b] = [numbersOf(from.react(deviations)), numbersOf(to.react(deviations))];
     return mapQuantities((name) => b[name] - a[name]);
   };
   return {
-    nominal: inWorld(NOMINAL_WORLD),
+    nominal: inWorld(NO_DEVIATIONS),
     corners: CORNERS.map(inWorld),
-    clean: [cleanShare(from.shot(NOMINAL_WORLD)), cleanShare(to.shot(NOMINAL_WORLD))],
+    clean: [cleanShare(from.shot(NO_DEVIATIONS)), cleanShare(to.shot(NO_DEVIATIONS))],
   };
 }
 
@@ -59,14 +64,14 @@ export function shotScatter(base: Case, lane: Lane, launch: Launch): Numbers {
   const rig = rigOf(base, lane, launch);
   const { radius } = rig.problem.ball.published;
   const bowler = { ...base.bowler, scatter: SCATTER_BY_SKILL.league };
-  const shots = drawWorlds({
+  const shots = drawDeviations({
     seed: SEED,
     count: SCATTER_SHOTS,
     bowler,
     radius,
     bodyCount: 1,
     surface: 'nominal',
-  }).map((world) => numbersOf(rig.react(world)));
+  }).map((deviations) => numbersOf(rig.react(deviations)));
   return mapQuantities((name) => standardDeviation(shots.map((shot) => shot[name])));
 }
 

@@ -12,11 +12,11 @@ import type { Ball, PublishedBall } from '../../src/records/schemas/ball.js';
 import type { Bowler } from '../../src/records/schemas/bowler.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
 import { frictionOf, NOMINAL_SURFACE } from '../../src/simulate/assumed-surface.js';
+import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { findLine } from '../../src/simulate/line.js';
 import { type ShotProblem, unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
 import { arrowsBoard } from '../../src/simulate/usual-line.js';
-import { NOMINAL_WORLD } from '../../src/simulate/world.js';
 import { isotropicBall } from '../support/bodies.js';
 import { PUBLISHED } from './simulated-optimum.js';
 
@@ -96,7 +96,7 @@ export function figuresOf({ bowler, lane, problem: usual }: Scene, setting: Sett
   const layout = toLayout(MIDDLE_LAYOUT, radius);
   const line = findLine(problem, layout);
   if (!line.reachesPocket) return null;
-  const { shot } = simulator(problem).shot(layout, NOMINAL_WORLD, line.launch);
+  const { shot } = simulator(problem).shot(layout, NO_DEVIATIONS, line.launch);
   const reaction = reactionNumbers(shot, radius);
   return {
     laydown: line.laydownBoard,
@@ -204,7 +204,7 @@ export function finishBesideTopWeight(
       const set = withSetting(problem, setting);
       const { radius } = set.ball.published;
       const engine = simulator(set);
-      const inputs = engine.inputs(toLayout(MIDDLE_LAYOUT, radius), NOMINAL_WORLD);
+      const inputs = engine.inputs(toLayout(MIDDLE_LAYOUT, radius), NO_DEVIATIONS);
       const starts = [0, Math.PI].map((spinPhase) => {
         const { surface, freshSurface } = inputs;
         const settings = { step: ANSWER_STEP, freshSurface, halfWidth: Number.POSITIVE_INFINITY };

@@ -6,7 +6,7 @@ import type { Launch } from '../../src/motion/shot/release.js';
 import type { Shot } from '../../src/motion/shot/shot.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
 import { type AssumedSurface, HIGH_SURFACE, NOMINAL_SURFACE } from '../../src/simulate/assumed-surface.js';
-import { NOMINAL_WORLD } from '../../src/simulate/world.js';
+import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { withMassBias } from './alterations.js';
 import { type Case, rigOf } from './case.js';
 import { cleanShare } from './clean-share.js';
@@ -48,8 +48,8 @@ export function massBiasStudy(base: Case, lane: Lane, launch: Launch): readonly 
   return settings.map(({ biasIn, turnDeg }) => {
     const rig = rigOf({ ...base, alter: withMassBias(biasIn, turnDeg * DEGREE) }, lane, launch);
     const { radius } = rig.problem.ball.published;
-    const numbers = (surface: AssumedSurface) => numbersOf(rig.react({ ...NOMINAL_WORLD, surface }));
-    const nominal = rig.shot(NOMINAL_WORLD);
+    const numbers = (surface: AssumedSurface) => numbersOf(rig.react({ ...NO_DEVIATIONS, surface }));
+    const nominal = rig.shot(NO_DEVIATIONS);
     const end = nominal.rollStart < 0 ? nominal.time.length - 1 : nominal.rollStart;
     const toHigh = arcAngle(inertiaNumbers(rig.drilled).highAxis_B, rig.problem.ball.pap_B);
     return {

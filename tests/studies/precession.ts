@@ -4,7 +4,7 @@ import { DEGREE, FOOT, from, to } from '../../src/base/units.js';
 import { dot } from '../../src/math/vec3.js';
 import type { Launch } from '../../src/motion/shot/release.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
-import { NOMINAL_WORLD } from '../../src/simulate/world.js';
+import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { withSideWeight } from './alterations.js';
 import { type Case, rigOf } from './case.js';
 
@@ -22,7 +22,7 @@ const BEFORE_THE_HOOK = from(38, FOOT);
 export function precessionStudy(base: Case, lane: Lane, launch: Launch): Precession {
   const [minus, plus] = [-1, 1].map((oz) => {
     const rig = rigOf({ ...base, alter: withSideWeight(oz) }, lane, launch);
-    const { time, spin, endAxis_W } = rig.shot(NOMINAL_WORLD, BEFORE_THE_HOOK);
+    const { time, spin, endAxis_W } = rig.shot(NO_DEVIATIONS, BEFORE_THE_HOOK);
     const { mass, lowRg } = inertiaNumbers(rig.drilled);
     const along = dot(rig.drilled.p_BoBcm_B, rig.problem.ball.pap_B);
     const rate = (mass * GRAVITY * along) / (mass * lowRg ** 2 * spin[0]);

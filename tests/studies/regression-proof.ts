@@ -6,12 +6,12 @@ import { DEMO, demoBalls, demoBowlers, demoLanes, type Shelved } from '../../src
 import { readModel } from '../../src/regression/model-files.js';
 import { keyOf } from '../../src/search/candidates/candidates.js';
 import type { NominalShot } from '../../src/search/candidates/nominal-shots.js';
+import { cacheOutcomes } from '../../src/search/outcome-cache.js';
 import { type Ranked, rankInWorlds } from '../../src/search/rank.js';
-import { bandAtPins, shareAbove } from '../../src/search/scoring/in-worlds.js';
+import { bandAtPins, shareAbove } from '../../src/search/scoring/world-statistics.js';
 import { type SearchResult, search } from '../../src/search/search.js';
 import { problemScorer } from '../../src/search/surrogate/problem-scorer.js';
 import { openRegression } from '../../src/search/surrogate/regression.js';
-import { worldShots } from '../../src/search/world-shots.js';
 import type { Reached } from '../../src/simulate/readings.js';
 import { type Setting, withSetting } from '../../src/simulate/setting.js';
 import { type BruteForce, blindLayouts, bruteForce, remembered, WORLDS } from '../oracles/brute-force.js';
@@ -140,14 +140,14 @@ async function blindly(
   { targets }: SearchResult,
   blind: Setting,
 ): Promise<Pick<Proof, 'bands' | 'beatsMiddle'>> {
-  const inWorlds = await worldShots(targets, blind);
-  await inWorlds.roll([{ layout: best.layout, outcome: best.nominal }, inWorlds.middle], BLIND_WORLDS);
-  const own = inWorlds.get(best.layout)!;
+  const cache = await cacheOutcomes(targets, blind);
+  await cache.roll([{ layout: best.layout, outcome: best.nominal }, cache.middle], BLIND_WORLDS);
+  const own = cache.get(best.layout)!;
   const shares = NUMBERS.map((name) => {
     const band = bandAtPins(best.worlds.outcomes, ({ reaction }) => reaction[name]);
     return shareWithin(own.outcomes, name, band);
   });
-  const middle = inWorlds.get(inWorlds.middle.layout)!;
+  const middle = cache.get(cache.middle.layout)!;
   return {
     bands: shares.reduce(addShares),
     beatsMiddle: { claimed: best.beatsMiddle, blind: shareAbove(own, middle) },

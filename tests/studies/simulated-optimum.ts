@@ -7,10 +7,10 @@ import { toLayout } from '../../src/prepare/to-layout.js';
 import type { Ball } from '../../src/records/schemas/ball.js';
 import type { Bowler } from '../../src/records/schemas/bowler.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
+import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { POCKET_BOARD } from '../../src/simulate/pocket.js';
 import { unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
-import { NOMINAL_WORLD } from '../../src/simulate/world.js';
 
 /**
  * A published simulated optimum: 17.9 mph, 416 rpm, 45° of axis rotation, released on board 28 from the left,
@@ -39,7 +39,7 @@ export function ourAngleDeg(bowler: Bowler, ball: Ball, lane: Lane): number | nu
     boardToX(POCKET_BOARD),
     x,
     STEEPEST,
-    (angle) => engine.shot(layout, NOMINAL_WORLD, { x, angle }).shot,
+    (angle) => engine.shot(layout, NO_DEVIATIONS, { x, angle }).shot,
   );
   return aim.found ? to(aim.launch.angle, DEGREE) : null;
 }

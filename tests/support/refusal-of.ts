@@ -1,7 +1,7 @@
 import type { InputError } from '../../src/base/errors.js';
 import { Refusal } from '../../src/records/refusals/refusal.js';
 import { UNITS } from '../../src/report/text/display-units.js';
-import { wordRefusal } from '../../src/report/wording/refusals/word-refusal.js';
+import { formatRefusal } from '../../src/report/wording/refusals/word-refusal.js';
 
 /** A refusal, the codes in it, and what a person reads of it. */
 export interface Refused {
@@ -19,7 +19,7 @@ export function refusalOf(compute: () => unknown, units = UNITS.trade): Refused 
     return {
       refusal: error,
       codes: error.statements.map(({ code }) => code),
-      worded: wordRefusal(error, units),
+      worded: formatRefusal(error, units),
     };
   }
   throw new Error('nothing was refused');

@@ -19,7 +19,7 @@ import type {
 import type { RuleSet } from '../../records/shared/rules.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import { markClearanceIn } from '../../search/candidates/candidates.js';
-import { bandOf } from '../../search/scoring/in-worlds.js';
+import { bandOf } from '../../search/scoring/world-statistics.js';
 import { legality } from './legality.js';
 import { GRIP_CENTRE, markAnswer } from './mark-answer.js';
 import { plugFindings } from './plug-findings.js';

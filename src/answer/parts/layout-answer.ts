@@ -3,18 +3,18 @@ import { markerToPap, pinBuffer } from '../../layout/layout.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import { toLayout } from '../../prepare/to-layout.js';
 import type { LayoutAnswer } from '../../records/answers/answer.js';
-import { type LayoutNumbers, wordLayout, wordPinPlace } from '../../records/text/layout-text.js';
+import { formatLayout, formatPinPlace, type LayoutNumbers } from '../../records/text/layout-text.js';
 
 /** A layout as people write it; on a ball without a mark, where the pin lies. */
-export const wordOn = ({ marker }: Pick<BallProblem, 'marker'>, numbers: LayoutNumbers): string =>
-  marker === null ? wordPinPlace(numbers) : wordLayout(numbers);
+export const formatOn = ({ marker }: Pick<BallProblem, 'marker'>, numbers: LayoutNumbers): string =>
+  marker === null ? formatPinPlace(numbers) : formatLayout(numbers);
 
 /** A layout in both notations. */
 export function layoutAnswer(numbers: LayoutNumbers, ball: BallProblem): LayoutAnswer {
   const { radius } = ball.published;
   const layout = toLayout(numbers, radius);
   return {
-    text: wordOn(ball, numbers),
+    text: formatOn(ball, numbers),
     drillingAngleDeg: ball.marker === null ? null : numbers.drillingAngleDeg,
     pinToPapIn: numbers.pinToPapIn,
     valAngleDeg: numbers.valAngleDeg,

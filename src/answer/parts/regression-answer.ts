@@ -1,14 +1,14 @@
 import { meanSimple } from 'simple-statistics';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import type { RegressionAnswer } from '../../records/answers/answer.js';
-import type { InAllWorlds } from '../../search/in-all-worlds.js';
 import type { SearchResult } from '../../search/search.js';
-import { wordOn } from './layout-answer.js';
+import type { LayoutOutcomes } from '../../search/simulate-layouts.js';
+import { formatOn } from './layout-answer.js';
 
 /** What the regression did in a search, and how far it and physics differ on the layouts that are listed. */
 export function regressionAnswer(
   { surveyed, byRegression }: Pick<SearchResult, 'surveyed' | 'byRegression'>,
-  listed: readonly InAllWorlds[],
+  listed: readonly LayoutOutcomes[],
   ball: Pick<BallProblem, 'marker'>,
 ): RegressionAnswer {
   if ('why' in surveyed)
@@ -24,7 +24,7 @@ export function regressionAnswer(
     const expected = byRegression(layout);
     return expected === null
       ? []
-      : [{ layout: wordOn(ball, layout), byRegression: expected, byPhysics: worlds.meanScore }];
+      : [{ layout: formatOn(ball, layout), byRegression: expected, byPhysics: worlds.meanScore }];
   });
   const off = both.map((each) => Math.abs(each.byRegression - each.byPhysics));
   return {

@@ -4,12 +4,12 @@ import type { BallProblem } from '../../prepare/ball-problem.js';
 import type { Budget } from '../../prepare/budget.js';
 import { toLayout } from '../../prepare/to-layout.js';
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
-import { bandAtPins } from '../../search/scoring/in-worlds.js';
+import { bandAtPins } from '../../search/scoring/world-statistics.js';
 import { type AimedShot, aimedShot, type ShotRecords } from '../../simulate/aimed-shot.js';
+import { drawDeviations } from '../../simulate/deviations.js';
 import { localEvaluator } from '../../simulate/evaluator.js';
 import { reader } from '../../simulate/readings.js';
 import type { SettingOptions } from '../../simulate/setting.js';
-import { drawWorlds } from '../../simulate/world.js';
 import { holeName } from './face-answer.js';
 import { ringsAnswer, ringsInOil } from './rings-answer.js';
 
@@ -24,7 +24,7 @@ export async function sheetRings(
   const { radius } = ball.published;
   const aimed = aimedShot(inputs, ball);
   const { problem, outcome, rolled } = aimed;
-  const worlds = drawWorlds({
+  const worlds = drawDeviations({
     seed,
     count,
     bowler: inputs.bowler,

@@ -5,16 +5,16 @@ import { toLayout } from '../../prepare/to-layout.js';
 import type { SimulatedLayout, TargetAnswer } from '../../records/answers/answer.js';
 import { COMPARED_IDS, NUMBER_OF_WISH } from '../../records/schemas/reaction-numbers.js';
 import { objections } from '../../search/candidates/constraints.js';
-import type { InAllWorlds } from '../../search/in-all-worlds.js';
-import { bandOf, twentiethsOf, valuesAtPins } from '../../search/scoring/in-worlds.js';
 import { score } from '../../search/scoring/score.js';
 import type { Target } from '../../search/scoring/target.js';
+import { bandOf, twentiethsOf, valuesAtPins } from '../../search/scoring/world-statistics.js';
+import type { LayoutOutcomes } from '../../search/simulate-layouts.js';
+import { NO_DEVIATIONS } from '../../simulate/deviations.js';
 import { isAtPocket } from '../../simulate/pocket.js';
 import { pathAnswer, reactionAnswer } from '../../simulate/reaction-answer.js';
 import { reader, wishedInUnit } from '../../simulate/readings.js';
 import type { Setting } from '../../simulate/setting.js';
 import { type Outcome, simulator } from '../../simulate/simulator.js';
-import { NOMINAL_WORLD } from '../../simulate/world.js';
 import type { DrilledFacts } from './drilled-facts.js';
 import { layoutAnswer } from './layout-answer.js';
 import { lineAnswer } from './line-answer.js';
@@ -26,9 +26,9 @@ import { lineAnswer } from './line-answer.js';
 export function answerer(targets: readonly Target[], setting: Setting) {
   const { ball, problem } = setting;
   const engine = simulator(problem);
-  return ({ layout, nominal, worlds }: InAllWorlds, facts: DrilledFacts): SimulatedLayout => {
+  return ({ layout, nominal, worlds }: LayoutOutcomes, facts: DrilledFacts): SimulatedLayout => {
     const marked = toLayout(layout, ball.published.radius);
-    const roll = (launch: Launch) => engine.shot(marked, NOMINAL_WORLD, launch).shot;
+    const roll = (launch: Launch) => engine.shot(marked, NO_DEVIATIONS, launch).shot;
     const path = pathAnswer(roll(nominal.launch));
     const inWorlds = <T>(of: (values: readonly number[]) => T) =>
       fromKeys(COMPARED_IDS, (id) => of(valuesAtPins(worlds.outcomes, reader(id))));

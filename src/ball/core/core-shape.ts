@@ -13,14 +13,14 @@ export interface CoreShape {
    * Greatest density · √(∫x²dm ∫y²dm ∫z²dm) / mass^2.5. A stretch does not change it, nor does a factor on the
    * density, so it tells how dense the densest part of a core of given moments is.
    */
-  readonly sparseness: number;
+  readonly peakDensityFactor: number;
 }
 
 /**
  * That of a uniform ellipsoid, 3/(4π√125), and more for anything else: among bodies of one mass and greatest
  * density, stretched until their second moments are equal, the ball has the least.
  */
-export const LEAST_SPARSENESS = 3 / (4 * Math.PI * Math.sqrt(125));
+export const LEAST_PEAK_DENSITY_FACTOR = 3 / (4 * Math.PI * Math.sqrt(125));
 
 /** The shape of a core whose own principal axes are x, y and z. */
 export function coreShape(core: readonly Part[]): CoreShape {
@@ -32,19 +32,19 @@ export function coreShape(core: readonly Part[]): CoreShape {
     second[2][2] / mass - centre[2] * centre[2],
   ];
   const densest = core.reduce((most, { excess }) => Math.max(most, excess), 0);
-  const sparseness = (densest * Math.sqrt(spread[0] * spread[1] * spread[2])) / mass;
-  return { mass, centre, spread, sparseness };
+  const peakDensityFactor = (densest * Math.sqrt(spread[0] * spread[1] * spread[2])) / mass;
+  return { mass, centre, spread, peakDensityFactor };
 }
 
 /** What gives a shape the wanted moments: stretches along its axes, then a move (m), and a factor on its densities. */
-export interface Shaping {
+export interface Scaling {
   readonly stretch: Vec3;
   readonly shift: Vec3;
-  readonly denser: number;
+  readonly densityScale: number;
 }
 
-/** The only shaping that makes of a shape what is wanted: every second moment settles one stretch, the mass the density. */
-export function shaping(shape: CoreShape, { mass, centre, second }: WantedCore): Shaping {
+/** The only scaling that makes of a shape what is wanted: every second moment settles one stretch, the mass the density. */
+export function scalingTo(shape: CoreShape, { mass, centre, second }: WantedCore): Scaling {
   const x = Math.sqrt(second[0] / (mass * shape.spread[0]));
   const y = Math.sqrt(second[1] / (mass * shape.spread[1]));
   const z = Math.sqrt(second[2] / (mass * shape.spread[2]));
@@ -55,6 +55,6 @@ export function shaping(shape: CoreShape, { mass, centre, second }: WantedCore):
       centre[1] - y * shape.centre[1],
       centre[2] - z * shape.centre[2],
     ],
-    denser: mass / (shape.mass * x * y * z),
+    densityScale: mass / (shape.mass * x * y * z),
   };
 }

@@ -1,4 +1,4 @@
-import { lastHolding } from '../../math/last-holding.js';
+import { bisectBoundary } from '../../math/bisect-boundary.js';
 import { type Build, type BuildKind, type BuildPlaces, UNUSUAL_BUILDS, USUAL_BUILDS } from './build.js';
 import type { PublishedNumbers } from './published.js';
 import { type Misfit, misfitOfBuild } from './solve-core.js';
@@ -43,7 +43,7 @@ function buildSpan(published: PublishedNumbers, { at }: BuildKind): BuildPlaces 
   const mayWork = (places: BuildPlaces): boolean =>
     misfitOfBuild(published, at(places, published.mass)) === null;
   const alone = (trait: keyof BuildPlaces): number =>
-    lastHolding((place) => mayWork({ ...LEAST, [trait]: place }), 0, 1, SPAN_HALVINGS);
+    bisectBoundary((place) => mayWork({ ...LEAST, [trait]: place }), 0, 1, SPAN_HALVINGS);
   return { thickness: alone('thickness'), density: alone('density'), filler: alone('filler') };
 }
 

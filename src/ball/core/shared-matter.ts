@@ -3,8 +3,8 @@ import type { Vec3 } from '../../math/vec3.js';
 import { type Moments, NO_MOMENTS } from '../mass/mass-properties.js';
 import { MomentSum } from '../mass/moment-sum.js';
 import { crosser, type Solid } from '../solid/layered-core.js';
+import { type LineMoments, RemainingIntervals } from '../solid/remaining-intervals.js';
 import { around, type Box, boxOf, meetingOf } from '../solid/solid-box.js';
-import { type LineMoments, Unclaimed } from '../solid/unclaimed.js';
 
 /** What later solids of a core take from earlier ones. */
 export interface SharedMatter {
@@ -95,8 +95,8 @@ function hiddenBy(
   const area = ((high[0] - low[0]) * (high[1] - low[1])) / lines;
   const crossers = solids.map(crosser);
   const sums = solids.map(() => new MomentSum());
-  const left = new Unclaimed();
-  const all = new Unclaimed();
+  const left = new RemainingIntervals();
+  const all = new RemainingIntervals();
   const seen: LineMoments = { m0: 0, m1: 0, m2: 0 };
   const whole: LineMoments = { m0: 0, m1: 0, m2: 0 };
   const ends: number[] = [];

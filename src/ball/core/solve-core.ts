@@ -1,10 +1,10 @@
-import { lastHolding } from '../../math/last-holding.js';
+import { bisectBoundary } from '../../math/bisect-boundary.js';
 import type { Mat3 } from '../../math/mat3.js';
 import type { BallBody } from '../drill/ball-body.js';
 import { fitsInside } from '../solid/fits-inside.js';
 import { type Part, stretchPart, turnPart } from '../solid/part.js';
 import type { Build } from './build.js';
-import { coreShape, LEAST_SPARSENESS, shaping } from './core-shape.js';
+import { coreShape, LEAST_PEAK_DENSITY_FACTOR, scalingTo } from './core-shape.js';
 import { coreLean, type PublishedNumbers } from './published.js';
 import { type WantedCore, wantedCore } from './wanted-core.js';
 
@@ -44,27 +44,27 @@ export function solveCore(published: PublishedNumbers, start: StartingCore, fill
   const wanted = wantedCore(published, start);
   const shape = coreShape(start.core);
   const least = start.lightestFiller;
-  const why = misfitAt(least, wanted, shape.sparseness);
+  const why = misfitAt(least, wanted, shape.peakDensityFactor);
   if (why) return { kind: 'misfit', why };
 
   const room = published.radius - start.coverThickness - LEAST_GAP_TO_COVER;
   const isInside = (filler: number): boolean => {
-    const { stretch, shift } = shaping(shape, wanted(filler));
+    const { stretch, shift } = scalingTo(shape, wanted(filler));
     return start.core.every((part) => fitsInside(part, stretch, shift, room));
   };
-  const isPossible = (filler: number): boolean => misfitAt(filler, wanted, shape.sparseness) === null;
-  const heaviest = lastHolding(isPossible, least, HEAVIEST_FILLER, DENSITY_HALVINGS);
+  const isPossible = (filler: number): boolean => misfitAt(filler, wanted, shape.peakDensityFactor) === null;
+  const heaviest = bisectBoundary(isPossible, least, HEAVIEST_FILLER, DENSITY_HALVINGS);
   if (!isInside(heaviest)) return { kind: 'misfit', why: 'core-too-big' };
-  const lightest = lastHolding(isInside, heaviest, least, SIZE_HALVINGS);
+  const lightest = bisectBoundary(isInside, heaviest, least, SIZE_HALVINGS);
   const fillerDensity = lightest + fillerShare * (heaviest - lightest);
   // the shift grows as the core shrinks: a core hard against the cover may fit at either end and not between
   if (!isInside(fillerDensity)) return { kind: 'misfit', why: 'core-too-big' };
 
-  const { stretch, shift, denser } = shaping(shape, wanted(fillerDensity));
+  const { stretch, shift, densityScale } = scalingTo(shape, wanted(fillerDensity));
   const leaning = turnTowardMarker(coreLean(published));
   const core = start.core.map((part) => ({
     ...turnPart(stretchPart(part, stretch, shift), leaning),
-    excess: part.excess * denser,
+    excess: part.excess * densityScale,
   }));
   const { coverThickness, coverDensity } = start;
   return {
@@ -90,7 +90,7 @@ const SIZE_HALVINGS = 10;
  * less, and much top weight, nearly.
  */
 export const misfitOfBuild = (published: PublishedNumbers, build: Build): Misfit | null =>
-  misfitAt(build.lightestFiller, wantedCore(published, build), LEAST_SPARSENESS);
+  misfitAt(build.lightestFiller, wantedCore(published, build), LEAST_PEAK_DENSITY_FACTOR);
 
 /**
  * Why no core of a shape works with a filler, whatever its size; a heavier filler only makes it worse, except for
@@ -99,12 +99,12 @@ export const misfitOfBuild = (published: PublishedNumbers, build: Build): Misfit
 function misfitAt(
   filler: number,
   wanted: (fillerDensity: number) => WantedCore,
-  sparseness: number,
+  peakDensityFactor: number,
 ): Misfit | null {
   const { mass, second, isAligned } = wanted(filler);
   const [x, y, z] = second;
   if (mass <= 0 || x <= 0 || y <= 0 || z <= 0) return 'filler-too-light';
   if (!isAligned) return 'low-axis-off-pin'; // NaN (no real x and z) among them
-  const excess = (sparseness * mass ** 2.5) / Math.sqrt(x * y * z);
+  const excess = (peakDensityFactor * mass ** 2.5) / Math.sqrt(x * y * z);
   return filler + excess <= GREATEST_DENSITY ? null : 'core-too-dense';
 }

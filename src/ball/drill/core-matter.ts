@@ -2,7 +2,7 @@ import { mulVec, transpose } from '../../math/mat3.js';
 import { addMoments, type Moments } from '../mass/mass-properties.js';
 import { MomentSum } from '../mass/moment-sum.js';
 import { crosser, type LayeredCore } from '../solid/layered-core.js';
-import { type LineMoments, Unclaimed } from '../solid/unclaimed.js';
+import { type LineMoments, RemainingIntervals } from '../solid/remaining-intervals.js';
 import { type BallBody, coreMoments } from './ball-body.js';
 import { type CoreAlong, partsAlong } from './core-parts.js';
 
@@ -27,7 +27,7 @@ export function coreMatter({ core, layers }: Pick<BallBody, 'core' | 'layers'>):
 /** Along a line the uppermost layer takes what it holds, the next what that one left, and so on down. */
 function layersAlong({ layers }: LayeredCore): CoreAlong {
   const downward = layers.map((layer) => ({ cross: crosser(layer), excess: layer.excess })).reverse();
-  const left = new Unclaimed();
+  const left = new RemainingIntervals();
   const line: LineMoments = { m0: 0, m1: 0, m2: 0 };
   const ends: number[] = [];
   return (R_BC, stretches) => {

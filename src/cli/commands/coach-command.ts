@@ -14,14 +14,14 @@ import type { CoachCommandOptions } from '../flags/options.js';
 import { wantFlags } from '../flags/want-flags.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
-import { gather } from '../terminal/gather.js';
+import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { searchFlags } from './recommend-command.js';
 
 /** `flarewise coach`: every bowler with every ball on every lane. */
 export async function coachCommand(options: CoachCommandOptions, terminal: Terminal): Promise<void> {
   const { seed, ruleSet, workers, units: unitSystem } = searchFlags(options, terminal);
-  const given = gather({
+  const given = collectFaults({
     bowlers: () => loadBowlers(options.bowlers, terminal),
     balls: () => loadBalls(options.balls, terminal),
     lanes: () => loadLanes(options.lanes, terminal),

@@ -8,7 +8,7 @@ import { SHELLS } from '../flags/flag-table.js';
 import { oneOf } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import type { GlobalOptions } from '../flags/options.js';
-import { gather } from '../terminal/gather.js';
+import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 
 /**
@@ -19,7 +19,7 @@ import type { Terminal } from '../terminal/terminal.js';
 export const completionsCommand =
   (commands: readonly CommandEntry[]) =>
   async (options: GlobalOptions, terminal: Terminal, [given]: readonly string[]): Promise<void> => {
-    const { shell } = gather({
+    const { shell } = collectFaults({
       shell: () => oneOf('the shell', given, SHELLS, 'Name the shell you type in.'),
       ...globalFlags(options, terminal),
     });

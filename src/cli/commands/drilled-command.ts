@@ -9,7 +9,7 @@ import type { DrilledOptions } from '../flags/options.js';
 import { ounceFlag } from '../flags/ounce-flag.js';
 import { rulesFlag } from '../flags/rules-flag.js';
 import { printAnswer } from '../print/print-answer.js';
-import { gather } from '../terminal/gather.js';
+import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 
 /** `flarewise drilled`: what one layout makes of a ball. */
@@ -19,7 +19,7 @@ export async function drilledCommand(options: DrilledOptions, terminal: Terminal
     ounce,
     layout: written,
     ...records
-  } = gather({
+  } = collectFaults({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
     layout: () => layoutFlag(options.layout),

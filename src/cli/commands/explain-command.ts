@@ -6,7 +6,7 @@ import { wordedGlossary, wordedTerm } from '../../report/wording/worded-term.js'
 import { globalFlags } from '../flags/global-flags.js';
 import type { GlobalOptions } from '../flags/options.js';
 import { printAnswer } from '../print/print-answer.js';
-import { gather } from '../terminal/gather.js';
+import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 
 /**
@@ -19,7 +19,7 @@ export async function explainCommand(
   terminal: Terminal,
   words: readonly string[],
 ): Promise<void> {
-  gather(globalFlags(options, terminal));
+  collectFaults(globalFlags(options, terminal));
   const glossary = loadGlossary();
   if (words.length === 0)
     return printAnswer(

@@ -3,12 +3,12 @@ import { UNITS, type Units } from '../../report/text/display-units.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
 import { demoInputs } from '../files/demo-inputs.js';
 import { homeOf } from '../files/home.js';
+import { readInterviewDraft, writeInterviewDraft } from '../files/interview-draft.js';
 import { keepNamed } from '../files/keep-named.js';
-import { readLeftInterview, writeLeftInterview } from '../files/left-interview.js';
 import { wholeShelf } from '../files/whole-shelf.js';
 import type { GlobalOptions } from '../flags/options.js';
 import { isColoured } from '../print/page-for.js';
-import { gather } from '../terminal/gather.js';
+import { collectFaults } from '../terminal/collect-faults.js';
 import { endOnSignals } from '../terminal/signals.js';
 import { canAsk, type Terminal } from '../terminal/terminal.js';
 import { answerRecommendation, searchFlags } from './recommend-command.js';
@@ -16,7 +16,7 @@ import { answerRecommendation, searchFlags } from './recommend-command.js';
 /** `flarewise` alone: asks, then recommends. Where nobody can be asked it answers for the demo records. */
 export async function guidedCommand(options: GlobalOptions, terminal: Terminal): Promise<void> {
   // a bad flag is told before any question
-  const search = gather(searchFlags(options, terminal));
+  const search = collectFaults(searchFlags(options, terminal));
   const answerFor = (inputs: RecommendInputs): Promise<void> =>
     answerRecommendation(inputs, search, options, terminal);
   if (!options.input || !canAsk(terminal)) return await answerFor(demo(terminal));
@@ -28,7 +28,7 @@ export async function guidedCommand(options: GlobalOptions, terminal: Terminal):
   const [kept] = await Promise.allSettled([keepNamed(keep, inputs, terminal)]);
   await answerFor(inputs);
   if (kept.status === 'rejected') throw kept.reason;
-  writeLeftInterview(home, null); // whatever goes wrong before this line, the answers are offered again
+  writeInterviewDraft(home, null); // whatever goes wrong before this line, the answers are offered again
 }
 
 async function asked(units: Units, options: GlobalOptions, terminal: Terminal): Promise<Interviewed> {
@@ -42,8 +42,8 @@ async function asked(units: Units, options: GlobalOptions, terminal: Terminal): 
     { input: stdin, output: stderr, color: isColoured(options, terminal), units, checkBall },
     {
       shelf: wholeShelf(terminal),
-      left: readLeftInterview(home),
-      remember: (left) => writeLeftInterview(home, left),
+      draft: readInterviewDraft(home),
+      remember: (draft) => writeInterviewDraft(home, draft),
     },
   );
 }

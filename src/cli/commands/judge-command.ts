@@ -7,7 +7,7 @@ import type { JudgeOptions } from '../flags/options.js';
 import { wantFlags } from '../flags/want-flags.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
-import { gather } from '../terminal/gather.js';
+import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { searchFlags } from './recommend-command.js';
 
@@ -21,7 +21,7 @@ export async function judgeCommand(options: JudgeOptions, terminal: Terminal): P
     layout: written,
     report,
     ...search
-  } = gather({
+  } = collectFaults({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
     lane: () => loadLane(options.lane, terminal),

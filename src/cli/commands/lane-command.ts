@@ -6,12 +6,12 @@ import { oneOf } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import type { LaneOptions } from '../flags/options.js';
 import { printAnswer } from '../print/print-answer.js';
-import { gather } from '../terminal/gather.js';
+import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 
 /** `flarewise lane`: checks a lane file, draws its oil and says what it means. */
 export async function laneCommand(options: LaneOptions, terminal: Terminal): Promise<void> {
-  const { lane, hand } = gather({
+  const { lane, hand } = collectFaults({
     lane: () => loadLane(options.lane, terminal),
     ...globalFlags(options, terminal),
     hand: () => oneOf('--hand', options.hand ?? 'right', HANDS, 'The side from which boards are counted.'),

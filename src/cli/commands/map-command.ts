@@ -11,12 +11,12 @@ import { globalFlags } from '../flags/global-flags.js';
 import { oneFormat } from '../flags/one-format.js';
 import type { MapOptions } from '../flags/options.js';
 import { printAnswer } from '../print/print-answer.js';
-import { gather } from '../terminal/gather.js';
+import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 
 /** `flarewise map`: drilled numbers over one number of the layout. */
 export async function mapCommand(options: MapOptions, terminal: Terminal): Promise<void> {
-  const { over, written, bowler, ball } = gather({
+  const { over, written, bowler, ball } = collectFaults({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
     ...globalFlags(options, terminal),

@@ -12,7 +12,7 @@ import { rulesFlag } from '../flags/rules-flag.js';
 import { wantFlags } from '../flags/want-flags.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
-import { gather } from '../terminal/gather.js';
+import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 
 export const USUAL_TOP = 4;
@@ -22,7 +22,7 @@ const GREATEST_SEED = 2 ** 31 - 1;
 
 /** `flarewise recommend`: everything by flags. */
 export async function recommendCommand(options: RecommendCommandOptions, terminal: Terminal): Promise<void> {
-  const { bowler, ball, lane, want, report, ...search } = gather({
+  const { bowler, ball, lane, want, report, ...search } = collectFaults({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
     lane: () => loadLane(options.lane, terminal),

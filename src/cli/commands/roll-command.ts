@@ -7,12 +7,12 @@ import { layoutFlag } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import type { RollOptions } from '../flags/options.js';
 import { printAnswer } from '../print/print-answer.js';
-import { gather } from '../terminal/gather.js';
+import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 
 /** `flarewise roll`: one shot with one layout. */
 export async function rollCommand(options: RollOptions, terminal: Terminal): Promise<void> {
-  const { layout: written, ...records } = gather({
+  const { layout: written, ...records } = collectFaults({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
     lane: () => loadLane(options.lane, terminal),

@@ -16,7 +16,7 @@ import { ounceFlag } from '../flags/ounce-flag.js';
 import { rulesFlag } from '../flags/rules-flag.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
-import { gather } from '../terminal/gather.js';
+import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { searchFlags } from './recommend-command.js';
 
@@ -32,7 +32,7 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
     units,
     layout: written,
     ...records
-  } = gather({
+  } = collectFaults({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
     lane: () => (options.lane === undefined ? null : loadLane(options.lane, terminal)),

@@ -4,7 +4,7 @@ import { type Bundled, bundled, bundleOf, type Imported, importedFrom } from '..
 import { changeKept, keepAll, removeKept, renameKept } from '../../records/home/change-records.js';
 import { keepCore } from '../../records/home/kept-core.js';
 import { allKept, type KeptRecord, pathOf, readKept } from '../../records/home/saved-records.js';
-import { wordBowlerList } from '../../records/read/bowler-list.js';
+import { formatBowlerList } from '../../records/read/bowler-list.js';
 import { readCore } from '../../records/read/read-core.js';
 import { BUNDLE_FILE, fileBeside } from '../../records/read/read-file.js';
 import { RECORD_KINDS, type RecordOf } from '../../records/read/record-kinds.js';
@@ -22,7 +22,7 @@ import { oneFormat } from '../flags/one-format.js';
 import type { ShelfOptions } from '../flags/options.js';
 import { isColoured } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
-import { gather, InputErrors } from '../terminal/gather.js';
+import { collectFaults, InputErrors } from '../terminal/collect-faults.js';
 import { canAsk, type Terminal } from '../terminal/terminal.js';
 import { notOneRecord, notTwoIds } from './shelf-words.js';
 
@@ -41,7 +41,7 @@ export async function shelfCommand(
   [action = 'list', ...words]: readonly string[],
 ): Promise<void> {
   const name = oneOf('the action', action, SHELF_ACTIONS, 'flarewise shelf --help tells what each does.');
-  gather(globalFlags(options, terminal));
+  collectFaults(globalFlags(options, terminal));
   await ACTIONS[name]({ words, options, home: homeOf(terminal), terminal });
 }
 
@@ -124,7 +124,7 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
     if (damaged.length > 0 && entries.length === 0) throw new InputErrors(damaged);
     terminal.stdout.write(
       options.csv
-        ? wordBowlerList(entries.map(({ record }) => record as RecordOf['bowler']))
+        ? formatBowlerList(entries.map(({ record }) => record as RecordOf['bowler']))
         : bundleText(entries),
     );
     if (damaged.length > 0) throw new InputErrors(damaged);

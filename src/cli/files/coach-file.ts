@@ -3,7 +3,7 @@ import { closeSync, existsSync, fsyncSync, openSync, readFileSync, writeFileSync
 import { InputError } from '../../base/errors.js';
 import { type Held, tryLock } from '../../files/lock.js';
 import { orSayWhy } from '../../files/machine-fault.js';
-import { wordOwner } from '../../files/owner.js';
+import { formatOwner } from '../../files/owner.js';
 import { putFile, realPlace } from '../../files/put-file.js';
 import {
   COACH_FAULT,
@@ -127,7 +127,7 @@ function lockBeside(path: string): Held {
   throw new InputError('locked', {
     field: OUT,
     rule: 'must be a file that no other run adds to',
-    got: `${JSON.stringify(path)}, which ${wordOwner(got.owner)} adds to`,
+    got: `${JSON.stringify(path)}, which ${formatOwner(got.owner)} adds to`,
     hint: `Wait until that has ended, or name another file. If it is no flarewise, remove the folder ${path}.lock.`,
   });
 }

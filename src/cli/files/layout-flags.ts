@@ -9,7 +9,7 @@ import {
 import { parseQuantity } from '../../records/text/parse-quantity.js';
 import { layoutFlag, missingFlag } from '../flags/flags.js';
 import type { ShelfOptions } from '../flags/options.js';
-import { gather } from '../terminal/gather.js';
+import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { callBall, callBowler } from './load-record.js';
 
@@ -22,7 +22,7 @@ const TYPED = 'command line';
  */
 export function layoutFromFlags(name: string, options: ShelfOptions, terminal: Terminal): DrilledLayout {
   const { layout, drilledOn } = options;
-  const { bowler, ball } = gather({
+  const { bowler, ball } = collectFaults({
     bowler: () => callBowler(options.bowler, terminal),
     ball: () => callBall(options.ball, terminal),
     layout: () => layoutFlag(layout),
@@ -38,7 +38,7 @@ export function layoutFromFlags(name: string, options: ShelfOptions, terminal: T
  * @throws {InputErrors} all faults at once
  */
 export function resultFromFlags(options: ShelfOptions): DrilledLayout['results'][number] {
-  const { lane, rest } = gather({
+  const { lane, rest } = collectFaults({
     lane: () => {
       if (options.lane === undefined)
         throw missingFlag('--lane', 'Such as: flarewise shelf log my-layout --lane house-easy');

@@ -8,7 +8,7 @@ import type { Ball } from '../../records/schemas/ball.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { Lane } from '../../records/schemas/lane.js';
 import { missingFlag } from '../flags/flags.js';
-import { gather } from '../terminal/gather.js';
+import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { loadBall, loadBowler, loadLane } from './load-record.js';
 
@@ -46,7 +46,7 @@ function loadList<T extends { readonly name: string }>(
       rule: 'must be a folder with records in it',
       got: `no .json file in ${given}`,
     });
-  const read = gather(
+  const read = collectFaults(
     Object.fromEntries(names.map((name, i) => [String(i), () => load(name, terminal, flag)])),
   ) as Record<string, T>;
   const records = names.map((_, i) => read[String(i)]);

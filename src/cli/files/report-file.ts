@@ -1,6 +1,6 @@
-import { pageFacts } from '../../answer/page-facts.js';
+import { webReportData } from '../../answer/web-report-data.js';
 import type { CoreFitter } from '../../prepare/fit-cores.js';
-import type { PageFacts } from '../../records/answers/page-facts.js';
+import type { WebReportData } from '../../records/answers/web-report-data.js';
 import type { Page } from '../../report/text/page.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
 import type { GlobalOptions } from '../flags/options.js';
@@ -11,7 +11,7 @@ import { writeOut } from './out-file.js';
 import { REPORT_FLAG } from './report-flag.js';
 
 /** An answer as a web page. */
-type PageOf<T> = (answer: T, facts: PageFacts, invented: readonly string[], page: Page) => string;
+type PageOf<T> = (answer: T, facts: WebReportData, invented: readonly string[], page: Page) => string;
 
 /**
  * Writes an answer's web page.
@@ -29,14 +29,14 @@ export function writeReport<T>(
   }: {
     readonly answer: T;
     /** The layout that the page is about. */
-    readonly layout: Parameters<typeof pageFacts>[1];
+    readonly layout: Parameters<typeof webReportData>[1];
     readonly inputs: RecommendInputs;
     readonly fitter?: CoreFitter | undefined;
   },
   options: GlobalOptions,
   terminal: Terminal,
 ): void {
-  const facts = pageFacts(inputs, layout, fitter, terminal.budget);
+  const facts = webReportData(inputs, layout, fitter, terminal.budget);
   const html = pageOf(answer, facts, inventedAmong(inputs), pageFor(options, terminal));
   writeOut(path, Buffer.from(html), REPORT_FLAG);
 }

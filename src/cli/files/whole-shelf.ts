@@ -1,4 +1,4 @@
-import { InputError, wordFault } from '../../base/errors.js';
+import { formatFault, InputError } from '../../base/errors.js';
 import { visible } from '../../base/visible.js';
 import { keptIds, pathOf } from '../../records/home/saved-records.js';
 import { readBall } from '../../records/read/read-ball.js';
@@ -43,7 +43,7 @@ function kept<T>(
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
       const [fault] = error.faults;
-      terminal.stderr.write(`${kind}/${id} is left out, for it is damaged: ${visible(wordFault(fault))}\n`);
+      terminal.stderr.write(`${kind}/${id} is left out, for it is damaged: ${visible(formatFault(fault))}\n`);
       return [];
     }
   });

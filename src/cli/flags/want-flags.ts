@@ -1,7 +1,7 @@
 import { fromKeys } from '../../base/from-keys.js';
 import { WISHES, type Wish, wishWords } from '../../records/schemas/reaction-numbers.js';
 import type { Want } from '../../records/schemas/want.js';
-import { gather } from '../terminal/gather.js';
+import { collectFaults } from '../terminal/collect-faults.js';
 import { wishFlag } from './flag-table.js';
 import { wholeNumber } from './flags.js';
 import type { RecommendCommandOptions } from './options.js';
@@ -14,7 +14,7 @@ const STEPS = [1, 5] as const;
  * @throws {InputErrors} every step that is none
  */
 export function wantFlags(options: RecommendCommandOptions): Want {
-  const read = gather(fromKeys(WISHES, (wish) => () => step(wish, options[wish])));
+  const read = collectFaults(fromKeys(WISHES, (wish) => () => step(wish, options[wish])));
   return Object.fromEntries(Object.entries(read).filter(([, value]) => value !== undefined));
 }
 

@@ -1,13 +1,13 @@
-import { Cancelled, wordFault, wordMore } from '../../base/errors.js';
+import { Cancelled, formatFault, formatMore } from '../../base/errors.js';
 import { visibleLines } from '../../base/visible.js';
-import { isSystemError, wordSystemFault } from '../../files/system-fault.js';
+import { formatSystemFault, isSystemError } from '../../files/system-fault.js';
 import { Refusal } from '../../records/refusals/refusal.js';
 import { UNITS, type Units } from '../../report/text/display-units.js';
 import { wrap } from '../../report/text/wrap.js';
-import { wordRefusal } from '../../report/wording/refusals/word-refusal.js';
+import { formatRefusal } from '../../report/wording/refusals/word-refusal.js';
 import { unitsOrTrade } from '../flags/units-flag.js';
+import { InputErrors, isMendable, type Mendable } from '../terminal/collect-faults.js';
 import { EXIT } from '../terminal/exit-codes.js';
-import { InputErrors, isMendable, type Mendable } from '../terminal/gather.js';
 import type { Terminal } from '../terminal/terminal.js';
 
 const WHOLE_COMMAND = 'command line';
@@ -25,11 +25,11 @@ export function printFailure(
   if (error instanceof Cancelled) return EXIT.cancelled;
   if (error instanceof InputErrors || isMendable(error)) {
     const errors = error instanceof InputErrors ? error.errors : [error];
-    stderr.write(wordErrors(errors, UNITS[unitsOrTrade(unitSystem)], widthOf(stderr)));
+    stderr.write(formatErrors(errors, UNITS[unitsOrTrade(unitSystem)], widthOf(stderr)));
     return EXIT.input;
   }
   if (isSystemError(error)) {
-    stderr.write(`${wordSystemFault(error)}\n`);
+    stderr.write(`${formatSystemFault(error)}\n`);
     return EXIT.system;
   }
   const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
@@ -45,13 +45,13 @@ export function printFailure(
  *
  * @param width  columns at which a fault's line is broken; a pipe gets it whole
  */
-function wordErrors(errors: readonly Mendable[], units: Units, width: number): string {
+function formatErrors(errors: readonly Mendable[], units: Units, width: number): string {
   const bySource = new Map<string, string[]>();
   for (const each of errors) {
-    const error = each instanceof Refusal ? wordRefusal(each, units) : each;
+    const error = each instanceof Refusal ? formatRefusal(each, units) : each;
     const source = error.source ?? WHOLE_COMMAND;
-    const more = error.more > 0 ? [wordMore(error.more)] : [];
-    bySource.set(source, [...(bySource.get(source) ?? []), ...error.faults.map(wordFault), ...more]);
+    const more = error.more > 0 ? [formatMore(error.more)] : [];
+    bySource.set(source, [...(bySource.get(source) ?? []), ...error.faults.map(formatFault), ...more]);
   }
   return [...bySource]
     .map(

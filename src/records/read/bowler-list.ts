@@ -71,7 +71,7 @@ export function readBowlerList(text: string, source: string): readonly Bowler[] 
 }
 
 /** The list of these bowlers; what has no column (grip, scatter) is left out. */
-export const wordBowlerList = (bowlers: readonly Bowler[]): string =>
+export const formatBowlerList = (bowlers: readonly Bowler[]): string =>
   stringify(
     bowlers.map(({ pap, thumbHole, ...bowler }) => ({
       ...bowler,

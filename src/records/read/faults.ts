@@ -30,7 +30,7 @@ function faultOf(issue: Issue, schema: z.ZodType, value: unknown): Fault {
   const hint = nearNumber ?? hintOf(issue) ?? hintAt(schema, issue.path, value);
   const missing = given === undefined;
   return {
-    field: wordPath(issue.path),
+    field: formatPath(issue.path),
     rule: ruleOf(issue),
     got: missing ? 'nothing: it is missing' : shorten(given),
     ...(hint ? { hint } : {}),
@@ -51,7 +51,7 @@ function unknownFields(issue: Issue & { keys: string[] }, schema: z.ZodType, val
   return issue.keys.slice(0, MOST_FAULTS).map((key) => {
     const near = nearestWord(key, known);
     return {
-      field: wordPath([...issue.path, key]),
+      field: formatPath([...issue.path, key]),
       rule: 'must not be there: no such field is known',
       got: shorten(valueAt(value, [...issue.path, key])),
       hint: near ? `Did you mean "${near}"?` : `Known fields: ${known.join(', ')}.`,
@@ -120,7 +120,7 @@ function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
 }
 
 /** A path as it would be written in the file: `pap.overIn`, `zones[2].toFt`. */
-const wordPath = (path: readonly PropertyKey[]): string =>
+const formatPath = (path: readonly PropertyKey[]): string =>
   path.reduce<string>(
     (text, key) => (typeof key === 'number' ? `${text}[${key}]` : text ? `${text}.${word(key)}` : word(key)),
     '',

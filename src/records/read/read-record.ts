@@ -69,12 +69,12 @@ export const readText = (path: string, kind: FileKind, remedy?: string): string 
 
 function parseJson(text: string, path: string): unknown {
   const fault = jsonFault(text);
-  if (fault) throw new InputError('broken-json', { field: 'file', ...wordJsonFault(fault, text) }, path);
+  if (fault) throw new InputError('broken-json', { field: 'file', ...formatJsonFault(fault, text) }, path);
   return JSON.parse(text);
 }
 
 /** What is wrong with a text as JSON: where, what stands there, what to do. */
-function wordJsonFault({ kind, at }: JsonFault, text: string): Omit<Fault, 'field'> {
+function formatJsonFault({ kind, at }: JsonFault, text: string): Omit<Fault, 'field'> {
   const lineStart = text.lastIndexOf('\n', at - 1) + 1;
   const place = `line ${text.slice(0, at).split('\n').length}, column ${at - lineStart + 1}`;
   const there = text.slice(at, at + 40).split(/[\r\n]/, 1)[0];

@@ -27,10 +27,10 @@ export function parseFraction(text: string): number {
 }
 
 /** Inches to the nearest sixteenth, as on a tape: `4 1/2`, `3 3/8`, `0`. */
-export const wordSixteenths = (inches: number): string => wordFraction(inches, 16);
+export const formatSixteenths = (inches: number): string => formatFraction(inches, 16);
 
 /** Inches to the nearest of so many parts (a power of two), as a fraction in its lowest terms: `31/32`. */
-export function wordFraction(inches: number, parts: number): string {
+export function formatFraction(inches: number, parts: number): string {
   const count = Math.round(Math.abs(inches) * parts);
   const sign = inches < 0 && count > 0 ? '-' : '';
   const whole = Math.floor(count / parts);
@@ -45,12 +45,15 @@ export function wordFraction(inches: number, parts: number): string {
 }
 
 /** A layout as people write it: `70 x 4 1/2 x 30`. */
-export const wordLayout = (layout: LayoutNumbers): string =>
-  `${Math.round(layout.drillingAngleDeg)} x ${wordSixteenths(layout.pinToPapIn)} x ${Math.round(layout.valAngleDeg)}`;
+export const formatLayout = (layout: LayoutNumbers): string =>
+  `${Math.round(layout.drillingAngleDeg)} x ${formatSixteenths(layout.pinToPapIn)} x ${Math.round(layout.valAngleDeg)}`;
 
 /** A layout without a drilling angle: `pin 4 1/2 x VAL 30`. */
-export const wordPinPlace = ({ pinToPapIn, valAngleDeg }: Omit<LayoutNumbers, 'drillingAngleDeg'>): string =>
-  `pin ${wordSixteenths(pinToPapIn)} x VAL ${Math.round(valAngleDeg)}`;
+export const formatPinPlace = ({
+  pinToPapIn,
+  valAngleDeg,
+}: Omit<LayoutNumbers, 'drillingAngleDeg'>): string =>
+  `pin ${formatSixteenths(pinToPapIn)} x VAL ${Math.round(valAngleDeg)}`;
 
 /**
  * Reads drilling angle (degrees) x pin-to-PAP (in) x VAL angle (degrees), fractions allowed.

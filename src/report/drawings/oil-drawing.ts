@@ -1,6 +1,6 @@
 import { BOARD_COUNT } from '../../base/constants.js';
 import type { LaneAnswer } from '../../records/answers/lane-answer.js';
-import { ARROWS, filmStep, LENGTH_FT, wordFilm } from '../lane/lane-marks.js';
+import { ARROWS, filmStep, formatFilm, LENGTH_FT } from '../lane/lane-marks.js';
 import { glyphs, type Page } from '../text/page.js';
 import { flow } from '../text/wrap.js';
 import { boardColumn, boardScale } from './lane-columns.js';
@@ -64,7 +64,7 @@ function noteAt(ft: number, patternFt: number): string {
 
 function legend(page: Page, hand: 'right' | 'left'): string[] {
   const signs = SIGNS[page.ascii ? 'ascii' : 'unicode'];
-  const films = signs.map((sign, i) => `${sign} ${wordFilm(i)}`);
+  const films = signs.map((sign, i) => `${sign} ${formatFilm(i)}`);
   return flow(
     ['film in units:', ...films, '^ aiming arrow', `boards count from the ${hand}`],
     Math.min(page.width, 80),

@@ -30,7 +30,7 @@ export const POCKET_BOARDS = [17, 18] as const;
 export const FILM_STEPS = [0.5, 5, 15, 30, 45] as const;
 
 /** A step of shading in words. */
-export const wordFilm = (step: number): string =>
+export const formatFilm = (step: number): string =>
   step === 0
     ? `under ${FILM_STEPS[1]}`
     : step === FILM_STEPS.length - 1

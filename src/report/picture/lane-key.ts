@@ -1,4 +1,4 @@
-import { wordFilm } from '../lane/lane-marks.js';
+import { formatFilm } from '../lane/lane-marks.js';
 import { type Scene, type SceneNode, TONES } from '../scene/scene.js';
 import { polyline, rectangle } from '../scene/shapes.js';
 import { PHASES } from '../wording/phases.js';
@@ -38,7 +38,7 @@ export function laneKey(): Scene {
           fill: tone,
           stroke: { ink: 'faint', width: 0.6 },
         },
-        label(right + SAMPLE + 8, i, wordFilm(i)),
+        label(right + SAMPLE + 8, i, formatFilm(i)),
       ]),
     ],
   };

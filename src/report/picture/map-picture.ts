@@ -1,5 +1,5 @@
 import { scaleLinear, scaleQuantize } from 'd3-scale';
-import type { DrilledMap, DrilledPoint } from '../../records/answers/page-facts.js';
+import type { DrilledMap, DrilledPoint } from '../../records/answers/web-report-data.js';
 import { type Ink, type Scene, type SceneNode, TONES } from '../scene/scene.js';
 import { type Point, rectangle } from '../scene/shapes.js';
 import type { Units } from '../text/display-units.js';

@@ -8,8 +8,8 @@ import { withPlainText } from '../text/plain-text.js';
 import type { Block } from './blocks.js';
 import { drawnBall, PICTURE_NAMES } from './drawn-ball.js';
 import { PAPERS, type Paper } from './paper.js';
-import { type SetType, setBlock, setText, stack, type TextStyle } from './set-block.js';
 import { type SheetText, sheetText } from './sheet-blocks.js';
+import { stack, type TextStyle, type Typeset, typesetBlock, typesetText } from './typeset-block.js';
 
 /** Unprinted edge, pt: what office printers need. */
 const EDGE = 32;
@@ -32,12 +32,12 @@ export function sheetScene(given: SheetAnswer, paper: Paper, typeface: Typeface,
   const { width, height } = PAPERS[paper];
   const room = height - 2 * EDGE;
   const pages = SIZES.map((size) => () => sheetBody(answer, words, width - 2 * EDGE, { size, typeface }));
-  let body = (pages[0] as () => SetType)();
+  let body = (pages[0] as () => Typeset)();
   for (const page of pages.slice(1)) {
     if (body.height <= room) break;
     body = page();
   }
-  const foot = setText(`${words.foot} ${typeface.credit}.`, width - 2 * EDGE, { size: 6.2, typeface });
+  const foot = typesetText(`${words.foot} ${typeface.credit}.`, width - 2 * EDGE, { size: 6.2, typeface });
   return {
     width,
     height,
@@ -50,16 +50,16 @@ export function sheetScene(given: SheetAnswer, paper: Paper, typeface: Typeface,
   };
 }
 
-function sheetBody(answer: SheetAnswer, words: SheetText, width: number, setting: TextStyle): SetType {
-  const { size } = setting;
-  const small = { ...setting, size: SMALL * size };
+function sheetBody(answer: SheetAnswer, words: SheetText, width: number, style: TextStyle): Typeset {
+  const { size } = style;
+  const small = { ...style, size: SMALL * size };
   const gap = 0.8 * size;
   return stack(
     [
-      heading(words, width, setting),
-      pictures(answer, width, setting),
-      setBlock(words.tape, width, setting),
-      inTwoColumns(words.facts, width, setting, gap),
+      heading(words, width, style),
+      pictures(answer, width, style),
+      typesetBlock(words.tape, width, style),
+      inTwoColumns(words.facts, width, style, gap),
       inTwoColumns(words.notes, width, small, gap),
     ],
     gap,
@@ -67,9 +67,9 @@ function sheetBody(answer: SheetAnswer, words: SheetText, width: number, setting
 }
 
 /** Layout on the left, whose ball on the right, both notations below. */
-function heading(words: SheetText, width: number, setting: TextStyle): SetType {
-  const { typeface } = setting;
-  const title: SetType = {
+function heading(words: SheetText, width: number, style: TextStyle): Typeset {
+  const { typeface } = style;
+  const title: Typeset = {
     nodes: [
       { kind: 'text', x: 0, y: 9, text: words.title, size: 9, ink: 'soft' },
       { kind: 'text', x: width, y: 9, text: words.date, size: 9, ink: 'soft', anchor: 'end' },
@@ -81,23 +81,23 @@ function heading(words: SheetText, width: number, setting: TextStyle): SetType {
   const taken = typeface.width(layout, layoutSize, 'bold') + COLUMN_GAP;
   const who = stack(
     [
-      setText(words.bowler, width - taken, { size: 10, typeface }, { weight: 'bold' }),
-      setText(words.ball, width - taken, { size: 9, typeface }),
+      typesetText(words.bowler, width - taken, { size: 10, typeface }, { weight: 'bold' }),
+      typesetText(words.ball, width - taken, { size: 9, typeface }),
     ],
     0,
   );
-  const named: SetType = {
+  const named: Typeset = {
     nodes: [
       { kind: 'text', x: 0, y: 19, text: layout, size: layoutSize, weight: 'bold' },
       { kind: 'group', dx: taken, nodes: who.nodes },
     ],
     height: Math.max(24, who.height),
   };
-  return stack([title, named, ...words.notations.map((text) => setText(text, width, setting))], 1);
+  return stack([title, named, ...words.notations.map((text) => typesetText(text, width, style))], 1);
 }
 
 /** The ball from both sides, each with a line below that says which. */
-function pictures(answer: SheetAnswer, width: number, { size, typeface }: TextStyle): SetType {
+function pictures(answer: SheetAnswer, width: number, { size, typeface }: TextStyle): Typeset {
   const column = (width - COLUMN_GAP) / 2;
   const textSize = Math.min(7, 0.85 * size);
   const frame: PictureFrame = {
@@ -129,13 +129,13 @@ function pictures(answer: SheetAnswer, width: number, { size, typeface }: TextSt
 }
 
 /** Blocks in reading order, parted between two columns where that makes them least high. */
-function inTwoColumns(blocks: readonly Block[], width: number, setting: TextStyle, gap: number): SetType {
+function inTwoColumns(blocks: readonly Block[], width: number, style: TextStyle, gap: number): Typeset {
   const column = (width - COLUMN_GAP) / 2;
-  const set = blocks.map((block) => setBlock(block, column, setting));
+  const set = blocks.map((block) => typesetBlock(block, column, style));
   const partings = set.map(
     (_, i) => [stack(set.slice(0, i + 1), gap), stack(set.slice(i + 1), gap)] as const,
   );
-  const heightOf = ([left, right]: readonly [SetType, SetType]): number =>
+  const heightOf = ([left, right]: readonly [Typeset, Typeset]): number =>
     Math.max(left.height, right.height);
   const [left, right] = partings.reduce((best, each) => (heightOf(each) < heightOf(best) ? each : best));
   return {

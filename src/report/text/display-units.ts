@@ -1,6 +1,6 @@
 import { decimals, signed } from '../../base/decimals.js';
 import { FOOT, GRAM, INCH, KMH, MM, MPH, OUNCE, POUND } from '../../base/units.js';
-import { wordFraction, wordSixteenths } from '../../records/text/layout-text.js';
+import { formatFraction, formatSixteenths } from '../../records/text/layout-text.js';
 
 /** How one quantity is shown to a person. Numbers come as they stand in answers and records. */
 export interface DisplayUnit {
@@ -50,10 +50,10 @@ export const UNITS: { readonly [S in UnitSystem]: Units } = {
     lane: unit('ft', 1, 1),
     laneMark: unit('ft', 1, 0),
     speed: unit('mph', 1, 1),
-    tape: { ...unit('in', 1, 2), show: wordSixteenths },
+    tape: { ...unit('in', 1, 2), show: formatSixteenths },
     tapeStep: '1/16 in',
-    markTape: { ...unit('in', 1, 2), show: wordSixteenths },
-    roughTape: { ...unit('in', 1, 2), show: (inches) => wordFraction(inches, 8) },
+    markTape: { ...unit('in', 1, 2), show: formatSixteenths },
+    roughTape: { ...unit('in', 1, 2), show: (inches) => formatFraction(inches, 8) },
     fineTape: unit('in', 1, 2),
     bore: { ...unit('in', 1, 3), show: drillSize },
     arc: unit('in', 1, 1),
@@ -98,7 +98,7 @@ function unit(name: string, per: number, digits: number, changeDigits = digits):
 /** A drill's size: a fraction where it is one of 64ths, as drills are, else as given. */
 function drillSize(inches: number): string {
   const isFraction = Math.abs(inches * 64 - Math.round(inches * 64)) < 0.064;
-  return isFraction ? wordFraction(inches, 64) : decimals(inches, 3);
+  return isFraction ? formatFraction(inches, 64) : decimals(inches, 3);
 }
 
 /** Significant digits of what is given in one unit and shown in another, and the most decimals. */

@@ -5,7 +5,7 @@ import type {
   PsaAnswer,
   TargetAnswer,
 } from '../../records/answers/answer.js';
-import type { PageFacts } from '../../records/answers/page-facts.js';
+import type { WebReportData } from '../../records/answers/web-report-data.js';
 import type { Compared } from '../picture/compared.js';
 import { linesGrid, linesNote } from '../tables/lines-table.js';
 import type { Page } from '../text/page.js';
@@ -53,7 +53,7 @@ export const drilledSection = (
     readonly psa: PsaAnswer;
     readonly legality: LegalityAnswer;
   },
-  { map }: PageFacts,
+  { map }: WebReportData,
   compared: readonly Compared[],
   page: Page,
 ): PageSection => ({

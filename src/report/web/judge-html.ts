@@ -1,5 +1,5 @@
 import type { JudgeAnswer } from '../../records/answers/answer.js';
-import type { PageFacts } from '../../records/answers/page-facts.js';
+import type { WebReportData } from '../../records/answers/web-report-data.js';
 import type { Compared } from '../picture/compared.js';
 import { judgeSureness, markingGrid, verdictText } from '../screens/judge-report.js';
 import { wishesGrid } from '../tables/wishes-table.js';
@@ -27,7 +27,7 @@ import { gridHtml, listHtml } from './table-html.js';
  */
 export function judgeHtml(
   given: JudgeAnswer,
-  facts: PageFacts,
+  facts: WebReportData,
   invented: readonly string[],
   { units, paint }: Pick<Page, 'units' | 'paint'>,
 ): string {
@@ -63,7 +63,7 @@ const judged = ({ layout, best }: JudgeAnswer): readonly Compared[] => [
 function sections(
   answer: JudgeAnswer,
   compared: readonly Compared[],
-  facts: PageFacts,
+  facts: WebReportData,
   page: Page,
 ): PageSection[] {
   const { layout, best, inputs, targets, shares, confidence } = answer;

@@ -1,4 +1,4 @@
-import type { DrilledMap } from '../../records/answers/page-facts.js';
+import type { DrilledMap } from '../../records/answers/web-report-data.js';
 import { capital } from '../../records/text/capital.js';
 import type { Compared } from '../picture/compared.js';
 import { mapPicture } from '../picture/map-picture.js';

@@ -1,5 +1,5 @@
 import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
-import type { PageFacts } from '../../records/answers/page-facts.js';
+import type { WebReportData } from '../../records/answers/web-report-data.js';
 import { comparedWithUsual, USUAL } from '../picture/compared.js';
 import { rankingNote, searchText, surenessText } from '../screens/recommendation-report.js';
 import { leversGrid } from '../tables/levers-table.js';
@@ -30,7 +30,7 @@ import { gridHtml, htmlText, listHtml } from './table-html.js';
  */
 export function recommendHtml(
   given: RecommendAnswer,
-  facts: PageFacts,
+  facts: WebReportData,
   invented: readonly string[],
   { units, paint }: Pick<Page, 'units' | 'paint'>,
 ): string {
@@ -55,7 +55,12 @@ export function recommendHtml(
   });
 }
 
-function sections(answer: RecommendAnswer, best: RankedLayout, facts: PageFacts, page: Page): PageSection[] {
+function sections(
+  answer: RecommendAnswer,
+  best: RankedLayout,
+  facts: WebReportData,
+  page: Page,
+): PageSection[] {
   const { layouts, middle, inputs, targets } = answer;
   const { units } = page;
   const others = layouts.slice(1);

@@ -5,14 +5,14 @@ import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import type { ModelCard } from '../../regression/card.js';
 import { shareInRange } from '../../regression/in-range.js';
 import type { ReactionModel } from '../../regression/reaction-model.js';
-import { type Trial, worldOf } from '../../simulate/evaluator.js';
+import { deviationsOf, type Trial } from '../../simulate/evaluator.js';
 import type { Reached } from '../../simulate/readings.js';
 import type { Setting } from '../../simulate/setting.js';
 import { simulator } from '../../simulate/simulator.js';
 import type { NominalShot } from '../candidates/nominal-shots.js';
-import { shiftTargets } from '../scoring/in-worlds.js';
 import { score } from '../scoring/score.js';
 import type { Target } from '../scoring/target.js';
+import { shiftTargets } from '../scoring/world-statistics.js';
 import { featuresOf, type Known, surrogate } from './surrogate.js';
 
 /** Scores layouts of one problem in its worlds by the fitted regression. */
@@ -70,18 +70,22 @@ export async function problemScorer(
   const known: Known[] = [
     ...nominal.map(({ layout, outcome }) => ({
       layout: toLayout(layout, radius),
-      world: undisturbed,
+      deviations: undisturbed,
       outcome,
     })),
     ...trials.map((trial, i) => ({
       layout: trial.layout,
-      world: worldOf(problem, trial),
+      deviations: deviationsOf(problem, trial),
       outcome: outcomes[i],
     })),
   ].filter(({ outcome }) => outcome.shot === 'pins');
 
   const physics = simulator(problem);
-  const asked = known.map(({ layout, world, outcome }) => ({ layout, world, launch: outcome.launch }));
+  const asked = known.map(({ layout, deviations, outcome }) => ({
+    layout,
+    deviations,
+    launch: outcome.launch,
+  }));
   const features = featuresOf(asked, physics);
   if (shareInRange(features, card) < ENOUGH_IN_RANGE)
     return { why: { code: 'outside-what-was-fitted', params: {} } };
@@ -90,7 +94,7 @@ export async function problemScorer(
   const engine = await surrogate(model, card, problem, physics, known, features, marked, survey.sample);
   const middle = { layout: toLayout(MIDDLE_LAYOUT, radius), launch: problem.launch };
   const [middleNominal, ...luck] = await engine.answer(
-    [undisturbed, ...problem.luck].map((world) => ({ ...middle, world })),
+    [undisturbed, ...problem.luck].map((deviations) => ({ ...middle, deviations })),
   );
   return {
     scoreIn(world, which, tell) {

@@ -6,17 +6,17 @@ import type { ReactionModel, Tuning } from '../../regression/reaction-model.js';
 import { TARGETS, type TargetId } from '../../regression/targets.js';
 import type { Tensor } from '../../regression/tensor.js';
 import { tune } from '../../regression/tune.js';
+import type { Deviations } from '../../simulate/deviations.js';
 import type { Reached } from '../../simulate/readings.js';
 import type { ShotProblem } from '../../simulate/shot-problem.js';
 import { type Outcome, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
-import type { World } from '../../simulate/world.js';
+import { type FeatureRows, featureRows, fitAngles } from './feature-rows.js';
 import { layoutBasis } from './layout-basis.js';
-import { fitAngles, type WorldRows, worldRows } from './world-rows.js';
 
 /** A shot that physics rolled: what the regression is tuned to. */
 export interface Known {
   readonly layout: Layout;
-  readonly world: World;
+  readonly deviations: Deviations;
   readonly outcome: Outcome;
 }
 
@@ -27,7 +27,7 @@ export interface Surrogate {
    * other; the object handed over is used again.
    */
   inWorld(
-    world: World,
+    deviations: Deviations,
     layouts: Int32Array,
     tell: (layout: number, reached: Reached, chance: number) => void,
   ): Promise<void>;
@@ -37,7 +37,7 @@ export interface Surrogate {
 
 export interface Asked {
   readonly layout: Layout;
-  readonly world: World;
+  readonly deviations: Deviations;
   readonly launch: Outcome['launch'];
 }
 
@@ -64,7 +64,7 @@ export async function surrogate(
 ): Promise<Surrogate> {
   const { pap_B, published } = problem.ball;
   const tuning = await tuningTo(known, features, model, card);
-  const nominal = known.filter(({ world }) => world === problem.worlds[0]);
+  const nominal = known.filter(({ deviations }) => deviations === problem.worlds[0]);
   const basis = layoutBasis(layouts, pap_B);
   const angles = fitAngles(
     nominal.map(({ layout, outcome }) => ({ layout, angle: outcome.launch.angle })),
@@ -75,17 +75,17 @@ export async function surrogate(
     { length: Math.min(sampled, nominal.length) },
     (_, i) => nominal[Math.floor((i * nominal.length) / sampled)].layout,
   );
-  const rowsIn = worldRows(engine, sample, { basis, angles }, problem.launch.x, pap_B, published);
+  const rowsIn = featureRows(engine, sample, { basis, angles }, problem.launch.x, pap_B, published);
   const reader = reachedReader();
   const { si, heldOut } = card.outputs[BREAKPOINT];
   const chance = (answers: Float32Array, row: number): number =>
     chanceWithin(problem.launch.x + answers[TARGETS.length * row + BREAKPOINT], si * heldOut.rmse);
-  const writers = new Map<World, WorldRows>();
+  const writers = new Map<Deviations, FeatureRows>();
 
   return {
-    async inWorld(world, asked, tell) {
-      const write = writers.get(world) ?? rowsIn(world);
-      writers.set(world, write);
+    async inWorld(deviations, asked, tell) {
+      const write = writers.get(deviations) ?? rowsIn(deviations);
+      writers.set(deviations, write);
       const rows = new Float32Array(FEATURES.length * Math.min(CHUNK, asked.length));
       for (let from = 0; from < asked.length; from += CHUNK) {
         const part = asked.subarray(from, from + CHUNK);
@@ -93,15 +93,15 @@ export async function surrogate(
         const values = rows.subarray(0, FEATURES.length * part.length);
         const answers = await model.answer({ dims: [part.length, FEATURES.length], values }, tuning);
         part.forEach((layout, i) => {
-          const reached = reader(answers, i, problem.launch.x, angles[layout] + world.launchAngle);
+          const reached = reader(answers, i, problem.launch.x, angles[layout] + deviations.launchAngle);
           tell(layout, reached, chance(answers, i));
         });
       }
     },
     async answer(shots) {
       const answers = await model.answer(featuresOf(shots, engine), tuning);
-      return shots.map(({ world, launch }, i) => {
-        const { shot, reaction } = reader(answers, i, launch.x, launch.angle + world.launchAngle);
+      return shots.map(({ deviations, launch }, i) => {
+        const { shot, reaction } = reader(answers, i, launch.x, launch.angle + deviations.launchAngle);
         return { shot, reaction: { ...reaction } };
       });
     },
@@ -111,8 +111,8 @@ export async function surrogate(
 /** Features of single shots, row by row. */
 export function featuresOf(shots: readonly Asked[], engine: Simulator): Tensor {
   const values = new Float32Array(FEATURES.length * shots.length);
-  for (const [i, { layout, world, launch }] of shots.entries()) {
-    const shot = { ...engine.inputs(layout, world), launch: scatteredLaunch(launch, world) };
+  for (const [i, { layout, deviations, launch }] of shots.entries()) {
+    const shot = { ...engine.inputs(layout, deviations), launch: scatteredLaunch(launch, deviations) };
     writeFeatures(values, FEATURES.length * i, shot);
   }
   return { dims: [shots.length, FEATURES.length], values };
@@ -126,10 +126,10 @@ async function tuningTo(
 ): Promise<Tuning> {
   const { reaction, basis } = await model.basis(features);
   const residuals = new Float32Array(reaction.length);
-  for (const [i, { outcome, world }] of known.entries())
+  for (const [i, { outcome, deviations }] of known.entries())
     TARGETS.forEach(({ of }, j) => {
       const at = TARGETS.length * i + j;
-      const observed = of(outcome.reaction, scatteredLaunch(outcome.launch, world));
+      const observed = of(outcome.reaction, scatteredLaunch(outcome.launch, deviations));
       residuals[at] = (observed - reaction[at]) / card.outputs[j].scale;
     });
   return tune(basis, { dims: [known.length, TARGETS.length], values: residuals });

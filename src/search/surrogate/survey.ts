@@ -6,7 +6,7 @@ import type { Arithmetic, ReactionModel } from '../../regression/reaction-model.
 import type { Setting } from '../../simulate/setting.js';
 import { keyOf } from '../candidates/candidates.js';
 import type { NominalShot } from '../candidates/nominal-shots.js';
-import { race } from '../scoring/race.js';
+import { successiveHalving } from '../scoring/successive-halving.js';
 import type { Target } from '../scoring/target.js';
 import { type ProblemScorer, problemScorer } from './problem-scorer.js';
 
@@ -53,7 +53,7 @@ export async function survey(
     await scorer.scoreIn(world, which, tell);
     candidateWorlds += which.length;
   };
-  const raced = await race(
+  const results = await successiveHalving(
     layouts.length,
     worlds,
     setting.budget.survey.rounds,
@@ -64,11 +64,11 @@ export async function survey(
   );
   const places = new Map(layouts.map((layout, i) => [keyOf(layout), i]));
   const means = Float64Array.from(layouts, () => 0);
-  for (const { index, meanScore } of raced) means[index] = meanScore;
+  for (const { index, meanScore } of results) means[index] = meanScore;
   const looked = new Map<number, readonly number[]>();
   return {
     arithmetic: regression.model.arithmetic,
-    ranked: raced.map(({ index }) => layouts[index]),
+    ranked: results.map(({ index }) => layouts[index]),
     expected(layout) {
       const place = places.get(keyOf(layout));
       return place === undefined ? undefined : means[place];

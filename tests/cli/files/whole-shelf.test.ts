@@ -3,7 +3,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { readLeftInterview } from '../../../src/cli/files/left-interview.js';
+import { readInterviewDraft } from '../../../src/cli/files/interview-draft.js';
 import { keptBalls, wholeShelf } from '../../../src/cli/files/whole-shelf.js';
 import type { Terminal } from '../../../src/cli/terminal/terminal.js';
 import { plainBall } from '../../support/problems.js';
@@ -39,6 +39,6 @@ test('so are the other balls that a recommendation compares with', () => {
 });
 
 test.runIf(process.platform !== 'win32')('a left interview that is a pipe is none, and does not hang', () => {
-  execFileSync('mkfifo', [join(home, 'left-interview.json')]);
-  expect(readLeftInterview(home)).toBeNull();
+  execFileSync('mkfifo', [join(home, 'interview-draft.json')]);
+  expect(readInterviewDraft(home)).toBeNull();
 });

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { Cancelled, InputError, MOST_FAULTS } from '../../../src/base/errors.js';
 import { printFailure } from '../../../src/cli/print/print-failure.js';
-import { InputErrors } from '../../../src/cli/terminal/gather.js';
+import { InputErrors } from '../../../src/cli/terminal/collect-faults.js';
 import { Refusal, type RefusalStatement } from '../../../src/records/refusals/refusal.js';
 import { fakeTerminal } from '../../support/fake-terminal.js';
 

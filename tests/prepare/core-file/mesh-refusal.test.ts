@@ -5,7 +5,7 @@ import { meshTree } from '../../../src/ball/mesh/mesh-tree.js';
 import { from, INCH } from '../../../src/base/units.js';
 import { meshRefusal } from '../../../src/prepare/core-file/mesh-refusal.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
-import { wordRefusal } from '../../../src/report/wording/refusals/word-refusal.js';
+import { formatRefusal } from '../../../src/report/wording/refusals/word-refusal.js';
 import { box, type Facet, insideOut, moved, sphere } from '../../support/meshes/make-stl.js';
 
 /** A file in inches, upside down, its origin 1 in below the ball's centre. */
@@ -25,7 +25,7 @@ function words(facets: readonly Facet[]): string {
   const statements = faults.map((fault) => meshRefusal(fault, { part: 'parts[0]', pose: POSE, unit: 'in' }));
   expect(statements.map(({ code }) => code)).toEqual(faults.map(({ kind }) => `mesh-${kind}`));
   const [trade, metric] = [UNITS.trade, UNITS.metric].map((units) =>
-    wordRefusal({ statements, source: 'core.stl' }, units),
+    formatRefusal({ statements, source: 'core.stl' }, units),
   );
   expect(trade).toMatchObject({ source: 'core.stl', faults: faults.map(() => ({ field: 'parts[0]' })) });
   expect(metric.message).toBe(trade.message); // places are looked up in the file

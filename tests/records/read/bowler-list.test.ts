@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { InputError } from '../../../src/base/errors.js';
-import { readBowlerList, wordBowlerList } from '../../../src/records/read/bowler-list.js';
+import { formatBowlerList, readBowlerList } from '../../../src/records/read/bowler-list.js';
 import { demoShelf } from '../../../src/records/read/shelf.js';
 
 const HEADS = 'name,hand,thumbHole,speedMph,revRateRpm,axisTiltDeg,axisRotationDeg,papOverIn,papUpIn';
@@ -46,9 +46,9 @@ test.each([
   "O'Hara",
   '=HYPERLINK("x";"y")',
   '- , "',
-])('wordBowlerList: a name of %j is text to a spreadsheet, and comes back the same', (name) => {
+])('formatBowlerList: a name of %j is text to a spreadsheet, and comes back the same', (name) => {
   const [kim] = demoShelf().bowlers;
-  const text = wordBowlerList([{ ...kim.record, name, note: name }]);
+  const text = formatBowlerList([{ ...kim.record, name, note: name }]);
   const [bowler] = readBowlerList(text, 'list.csv');
   expect([bowler.name, bowler.note]).toEqual([name, name]);
   for (const cell of text.split(/[\r\n,]+"?/)) expect(cell).not.toMatch(/^[=+@＝]|^-\D|^-1$/);
@@ -71,9 +71,9 @@ test('readBowlerList: more rows than a club has are refused before they are all 
   expect(process.cpuUsage(start).user / 1e6).toBeLessThan(2);
 });
 
-test('wordBowlerList: signs that cannot be seen stay out of cells; a PAP below the midline stays a number', () => {
+test('formatBowlerList: signs that cannot be seen stay out of cells; a PAP below the midline stays a number', () => {
   const [kim] = demoShelf().bowlers;
-  const text = wordBowlerList([{ ...kim.record, name: '\t=1\u202e', pap: { overIn: 5, upIn: -0.25 } }]);
+  const text = formatBowlerList([{ ...kim.record, name: '\t=1\u202e', pap: { overIn: 5, upIn: -0.25 } }]);
   expect(text).not.toMatch(/[\t\u202e]/);
   expect(text).toContain(',5,-0.25,');
   expect(readBowlerList(text, 'list.csv')[0].name).toBe('=1');
@@ -110,7 +110,7 @@ test('readBowlerList: a row with too few cells, and a list without rows, are tol
   expect(faultsOf('')[0]).toContain('must have a row for each bowler');
 });
 
-test('wordBowlerList: what it writes reads back the same, but for grips and scatters', () => {
+test('formatBowlerList: what it writes reads back the same, but for grips and scatters', () => {
   const bowlers = demoShelf().bowlers.map(({ record: { grip, scatter, ...rest } }) => rest);
-  expect(readBowlerList(wordBowlerList(bowlers), 'list.csv')).toEqual(bowlers);
+  expect(readBowlerList(formatBowlerList(bowlers), 'list.csv')).toEqual(bowlers);
 });

@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import '../../support/arbitraries.js'; // its seed
 import {
+  formatLayout,
+  formatSixteenths,
   parseFraction,
   parseLayout,
-  wordLayout,
-  wordSixteenths,
 } from '../../../src/records/text/layout-text.js';
 import { inputErrorOf } from '../../support/faults-of.js';
 
@@ -31,11 +31,11 @@ describe('parseFraction', () => {
   );
 });
 
-describe('wordSixteenths', () => {
+describe('formatSixteenths', () => {
   test('what it writes is read back to the nearest sixteenth', () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: 27, noNaN: true }), (inches) => {
-        const read = parseFraction(wordSixteenths(inches));
+        const read = parseFraction(formatSixteenths(inches));
         expect(read * 16).toBe(Math.round(inches * 16));
         expect(Math.abs(read - inches)).toBeLessThanOrEqual(1 / 32);
       }),
@@ -45,14 +45,14 @@ describe('wordSixteenths', () => {
   test('fractions are in lowest terms', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 400 }), (sixteenths) => {
-        const fraction = /(\d+)\/(\d+)$/.exec(wordSixteenths(sixteenths / 16));
+        const fraction = /(\d+)\/(\d+)$/.exec(formatSixteenths(sixteenths / 16));
         if (fraction) expect(Number(fraction[1]) % 2).toBe(1);
       }),
     );
   });
 
   test('a negative length keeps its sign, a negative nothing has none', () => {
-    expect([-0.375, -1.5, -0.01].map(wordSixteenths)).toEqual(['-3/8', '-1 1/2', '0']);
+    expect([-0.375, -1.5, -0.01].map(formatSixteenths)).toEqual(['-3/8', '-1 1/2', '0']);
   });
 });
 
@@ -66,7 +66,7 @@ describe('parseLayout', () => {
   test('a layout written in words is read back as it was', () => {
     fc.assert(
       fc.property(layout, (numbers) => {
-        expect(parseLayout(wordLayout(numbers))).toEqual(numbers);
+        expect(parseLayout(formatLayout(numbers))).toEqual(numbers);
       }),
     );
   });

@@ -13,7 +13,7 @@ try {
   const left = process.env.LEFT_INTERVIEW ? JSON.parse(process.env.LEFT_INTERVIEW) : null;
   const records = await runInterview(
     { input: process.stdin, output: process.stderr, color, units, ...check },
-    { shelf: demoShelf(), left, remember: (now) => remembered.push(now) },
+    { shelf: demoShelf(), draft: left, remember: (now) => remembered.push(now) },
   );
   process.stdout.write(`\n${JSON.stringify(records)}\n`);
 } catch (error) {

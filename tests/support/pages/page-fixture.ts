@@ -1,13 +1,13 @@
 import { Chalk } from 'chalk';
 import type { RecommendAnswer } from '../../../src/records/answers/answer.js';
-import type { PageFacts } from '../../../src/records/answers/page-facts.js';
+import type { WebReportData } from '../../../src/records/answers/web-report-data.js';
 import { UNITS, type UnitSystem } from '../../../src/report/text/display-units.js';
 import { paintWith } from '../../../src/report/text/paint.js';
 import { recommendHtml } from '../../../src/report/web/recommend-html.js';
 import { face } from '../recommend-answer.js';
 
 /** Made up, like the answer it stands beside: numbers that differ in every cell. */
-export const facts: PageFacts = {
+export const facts: WebReportData = {
   face,
   map: {
     valAngleDeg: 30,

@@ -25,8 +25,8 @@ export const BALL_WORDS: RefusalWords<BallRefusals> = {
   'no-such-core': ({ given, families, why, densestGcc, remedies }, units) => ({
     field: `ball.${given.field}`,
     rule: `must go with the ball's other numbers in ${nameFamilies(families)} core`,
-    got: `${amount(given.value, units[FIELDS[given.field].quantity])}, with which ${wordMisfit(why, densestGcc)}`,
-    hint: `${wordRemedies(remedies, units)} ${IF_RIGHT}`,
+    got: `${amount(given.value, units[FIELDS[given.field].quantity])}, with which ${formatMisfit(why, densestGcc)}`,
+    hint: `${formatRemedies(remedies, units)} ${IF_RIGHT}`,
   }),
   'ball-would-hop': () => ({
     field: 'bowler.revRateRpm',
@@ -36,7 +36,7 @@ export const BALL_WORDS: RefusalWords<BallRefusals> = {
   }),
 };
 
-function wordMisfit(why: BallRefusals['no-such-core']['why'], densestGcc: number): string {
+function formatMisfit(why: BallRefusals['no-such-core']['why'], densestGcc: number): string {
   switch (why) {
     case 'filler-too-light':
       return 'the filler around the core would have to be lighter than any that is tried';
@@ -49,14 +49,14 @@ function wordMisfit(why: BallRefusals['no-such-core']['why'], densestGcc: number
   }
 }
 
-function wordRemedies(remedies: readonly PublishedNumber[], units: Units): string {
+function formatRemedies(remedies: readonly PublishedNumber[], units: Units): string {
   const [first] = remedies;
   if (!first) return 'Changing any one number does not help: check them all for a slip.';
-  const wordRemedy = ({ field, value }: PublishedNumber): string => {
+  const formatRemedy = ({ field, value }: PublishedNumber): string => {
     const { name, quantity, digits } = FIELDS[field];
     return `${name} ${amount(value, units[quantity], digits)}`;
   };
-  const nearest = `Nearest that works, the others kept: ${remedies.map(wordRemedy).join('; or ')}.`;
+  const nearest = `Nearest that works, the others kept: ${remedies.map(formatRemedy).join('; or ')}.`;
   return remedies.length > 1
     ? `${nearest} The ${FIELDS[first.field].name} has the least to change: look there for a slip first.`
     : nearest;

@@ -34,28 +34,28 @@ export const CORE_WORDS: RefusalWords<CoreRefusals> = {
   'part-density': ({ part, densityGcc, bound, boundGcc, ...masses }, units) => ({
     field: `${part}.densityGcc`,
     rule: `must be at ${bound} ${density(boundGcc)} for the weight to come out`,
-    got: `${density(densityGcc)}: ${wordMasses(masses, units)}`,
-    hint: `Or a size is off; ${wordBalls(masses, units)}.`,
+    got: `${density(densityGcc)}: ${formatMasses(masses, units)}`,
+    hint: `Or a size is off; ${formatBalls(masses, units)}.`,
   }),
   'no-filler': ({ heaviestPart, ...masses }, units) => ({
     field: 'parts',
-    rule: `must leave a filler of ${wordFillers(masses)}`,
-    got: wordMasses(masses, units),
-    hint: `Sizes or the weight are off: ${heaviestPart} is the heaviest, and ${wordBalls(masses, units)}.`,
+    rule: `must leave a filler of ${formatFillers(masses)}`,
+    got: formatMasses(masses, units),
+    hint: `Sizes or the weight are off: ${heaviestPart} is the heaviest, and ${formatBalls(masses, units)}.`,
   }),
 };
 
 type Masses = Omit<CoreRefusals['no-filler'], 'heaviestPart'>;
 
-const wordMasses = ({ coverLb, coreLb, fillerLb, fillerGcc }: Masses, units: Units): string =>
+const formatMasses = ({ coverLb, coreLb, fillerLb, fillerGcc }: Masses, units: Units): string =>
   `cover ${pounds(coverLb, units)} and core ${pounds(coreLb, units)}, which leave ${pounds(fillerLb, units)} ` +
   `for the filler: ${density(fillerGcc)}`;
 
-const wordFillers = ({ leastFillerGcc, mostFillerGcc }: Masses): string =>
+const formatFillers = ({ leastFillerGcc, mostFillerGcc }: Masses): string =>
   `${density(leastFillerGcc)} to ${density(mostFillerGcc)}`;
 
-const wordBalls = (masses: Masses, units: Units): string =>
-  `with a filler of ${wordFillers(masses)} this core makes a ball of ` +
+const formatBalls = (masses: Masses, units: Units): string =>
+  `with a filler of ${formatFillers(masses)} this core makes a ball of ` +
   `${pounds(masses.leastBallLb, units)} to ${pounds(masses.mostBallLb, units)}`;
 
 const pounds = (value: number, { weight }: Units): string => amount(value, weight, 1);

@@ -10,13 +10,13 @@ export const LAYOUT_WORDS: RefusalWords<LayoutRefusals> = {
   'arcs-clash': ({ ball, pinToPapIn, markerToPapIn, pinBufferIn, clash }) => ({
     field: 'layout',
     rule: `must be arcs that go together on ${ball}`,
-    got: `${pinToPapIn} x ${markerToPapIn} x ${pinBufferIn} in, where ${wordClash(clash)}`,
+    got: `${pinToPapIn} x ${markerToPapIn} x ${pinBufferIn} in, where ${formatClash(clash)}`,
     hint: 'Measure again, or give angles; angles below 7° need their signs: 5° x 4 1/2 x 5°.',
   }),
   'earlier-arcs-clash': ({ field, layout, clash }) => ({
     field,
     rule: 'must be arcs that go together on this ball',
-    got: `"${layout}", where ${wordClash(clash)}`,
+    got: `"${layout}", where ${formatClash(clash)}`,
     hint: 'Measure again, or give the layout in angles.',
   }),
   'other-mark': ({ ball, given, wanted }) => ({
@@ -46,7 +46,7 @@ export const LAYOUT_WORDS: RefusalWords<LayoutRefusals> = {
 
 const MARK_NAMES: Readonly<Record<Mark, string>> = { cg: 'CG mark', 'mass-bias': 'mass-bias mark' };
 
-function wordClash(clash: ClashInDegrees): string {
+function formatClash(clash: ClashInDegrees): string {
   switch (clash.why) {
     case 'pin-on-pap':
       return 'the pin lies on the PAP axis, where distances fix no angle';

@@ -38,13 +38,13 @@ export const STL_WORDS: RefusalWords<StlRefusals> = {
   'stl-other-word': ({ line, wanted, found }) => ({
     field,
     rule: textRule(wanted, line),
-    got: wordFound(found),
+    got: formatFound(found),
     hint: 'Is it an STL file, whole and undamaged? Export it once more.',
   }),
   'stl-no-number': ({ line, found }) => ({
     field,
     rule: textRule('a finite number', line),
-    got: wordFound(found),
+    got: formatFound(found),
     hint:
       found.kind === 'word' && found.word.includes(',')
         ? 'Numbers need a decimal point, not a comma.'
@@ -55,7 +55,7 @@ export const STL_WORDS: RefusalWords<StlRefusals> = {
 const textRule = (wanted: string, line: number): string =>
   `must be an STL text, with ${wanted} at line ${line}`;
 
-function wordFound(found: StlFound): string {
+function formatFound(found: StlFound): string {
   switch (found.kind) {
     case 'word':
       return JSON.stringify(found.word);

@@ -19,18 +19,18 @@ const WORDS: RefusalWords<Refusals> = {
 };
 
 /** A refusal as an error with words, its faults counted, shortened and made visible as those of any `InputError`. */
-export const wordRefusal = (
+export const formatRefusal = (
   { statements, source }: Pick<Refusal, 'statements' | 'source'>,
   units: Units,
 ): InputError =>
   new InputError(
     statements[0].code,
-    statements.slice(0, MOST_FAULTS).map((statement) => wordStatement(statement, units)),
+    statements.slice(0, MOST_FAULTS).map((statement) => formatStatement(statement, units)),
     source,
     statements.length,
   );
 
-const wordStatement = <Code extends keyof Refusals>(
+const formatStatement = <Code extends keyof Refusals>(
   { code, params }: { readonly code: Code; readonly params: Refusals[Code] },
   units: Units,
 ): Fault => WORDS[code](params, units);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { InputError } from '../../../../src/base/errors.js';
 import type { RefusalStatement, Refusals } from '../../../../src/records/refusals/refusal.js';
 import { UNITS, type UnitSystem } from '../../../../src/report/text/display-units.js';
-import { wordRefusal } from '../../../../src/report/wording/refusals/word-refusal.js';
+import { formatRefusal } from '../../../../src/report/wording/refusals/word-refusal.js';
 import { BALL, SAMPLES } from './refusal-samples.js';
 
 const STATEMENTS = Object.entries(SAMPLES).flatMap(([code, samples]) =>
@@ -10,7 +10,7 @@ const STATEMENTS = Object.entries(SAMPLES).flatMap(([code, samples]) =>
 );
 
 const said = (statement: RefusalStatement, system: UnitSystem): InputError =>
-  wordRefusal({ statements: [statement] }, UNITS[system]);
+  formatRefusal({ statements: [statement] }, UNITS[system]);
 
 /** What is said of the first sample of a code, or of another of its samples. */
 const of = (code: keyof Refusals, system: UnitSystem, i = 0): string =>
@@ -19,7 +19,7 @@ const of = (code: keyof Refusals, system: UnitSystem, i = 0): string =>
 /** Quantities in the trade's units, but for layouts, which are always written in inches. */
 const TRADE_UNIT = /(?<! x )(?<![\d.])[\d.]+ (in|ft|lb|oz|mph)\b/;
 
-describe('wordRefusal', () => {
+describe('formatRefusal', () => {
   test.each(['trade', 'metric'] as const)('every refusal has whole words in %s units', (system) => {
     expect(STATEMENTS.length).toBeGreaterThan(Object.keys(SAMPLES).length);
     for (const statement of STATEMENTS) {
@@ -44,7 +44,7 @@ describe('wordRefusal', () => {
 
   test('more refusals than are named are counted', () => {
     const statements = Array.from({ length: 50 }, () => STATEMENTS[0]!);
-    expect(wordRefusal({ statements, source: 'core.json' }, UNITS.trade)).toMatchObject({
+    expect(formatRefusal({ statements, source: 'core.json' }, UNITS.trade)).toMatchObject({
       more: 30,
       source: 'core.json',
     });
@@ -103,7 +103,7 @@ test.each<{ code: keyof Refusals; sample?: number; trade: string; metric: string
     metric: 'no marker 90.0° from the pin lies 30.0° from the PAP',
   },
   { code: 'part-outside', trade: 'within 88.8 mm of', metric: 'within 88.8 mm of' }, // the core file's unit
-])('wordRefusal: $code says "$metric"', ({ code, sample = 0, trade, metric }) => {
+])('formatRefusal: $code says "$metric"', ({ code, sample = 0, trade, metric }) => {
   expect(of(code, 'trade', sample)).toContain(trade);
   expect(of(code, 'metric', sample)).toContain(metric);
 });

@@ -4,12 +4,12 @@ import { keyOf } from './candidates/candidates.js';
 import type { NominalShot, NominalShots } from './candidates/nominal-shots.js';
 import { pickDiffering } from './candidates/pick-differing.js';
 import { type Expects, expectation } from './expectation.js';
-import { pairedScores } from './scoring/paired-scores.js';
+import type { OutcomeCache } from './outcome-cache.js';
+import { controlVariates } from './scoring/control-variates.js';
 import type { Survey } from './surrogate/survey.js';
-import type { WorldShots } from './world-shots.js';
 
-/** Most shots in worlds that a race takes, but for a few; for the progress shown. */
-export function raceShots({ starters, rounds, differing, batches, batch, best }: RaceSize): number {
+/** Most shots in worlds that this takes, but for a few; for the progress shown. */
+export function halvingShots({ starters, rounds, differing, batches, batch, best }: RaceSize): number {
   let running = starters;
   let met = 0;
   let shots = 0;
@@ -22,50 +22,50 @@ export function raceShots({ starters, rounds, differing, batches, batch, best }:
 }
 
 /**
- * Races layouts by physics in plausible worlds, few for the hopeless and more for the close, then tries what lies
+ * Successive halving by physics in plausible worlds, few for the hopeless and more for the close; then tries what lies
  * between and beside the best at marking resolution.
  *
  * @param starters  likely ones, best first
  * @param layouts   all that may be marked
  * @param survey    what the regression expects of them; null where it was not asked
  * @param size      how many layouts are raced, and in how many worlds
- * @returns what is now expected of any layout; to be relied on near those that were raced
+ * @returns what is now expected of any layout; to be relied on near those that were rolled
  */
-export async function raceByPhysics(
+export async function halveByPhysics(
   starters: readonly NominalShot[],
   layouts: readonly LayoutNumbers[],
-  { rolled, inWorlds }: { readonly rolled: NominalShots; readonly inWorlds: WorldShots },
+  { rolled, cache }: { readonly rolled: NominalShots; readonly cache: OutcomeCache },
   survey: Survey | null,
   { rounds, differing, batches, batch: tried, best: leading }: RaceSize,
   onDone: (count: number) => void,
 ): Promise<Expects> {
   let running = starters;
   for (const { worlds, keep } of rounds) {
-    await inWorlds.roll(running, worlds, onDone);
+    await cache.roll(running, worlds, onDone);
     await survey?.look(running.map(({ layout }) => layout));
-    const { rows } = pairedScores(inWorlds.known(), survey?.scores);
+    const { rows } = controlVariates(cache.known(), survey?.scores);
     const lacks = new Map(rows.map(({ layout, value }) => [keyOf(layout), value]));
     const lack = ({ layout }: NominalShot): number => lacks.get(keyOf(layout))!;
     const order = [...running].sort((a, b) => lack(b) - lack(a));
     running = [...new Set([...order.slice(0, keep), ...pickDiffering(order, differing)])];
   }
   const updated = async (): Promise<Expects> => {
-    await survey?.look(inWorlds.known().map(({ layout }) => layout));
-    return expectation(inWorlds, survey);
+    await survey?.look(cache.known().map(({ layout }) => layout));
+    return expectation(cache, survey);
   };
   let expects = await updated();
   for (let i = 0; i < batches; i++) {
     const fresh = bestFirst(layouts, expects).filter(
-      ({ layout }) => !inWorlds.get(layout) && !rolled.isRejected(layout),
+      ({ layout }) => !cache.get(layout) && !rolled.isRejected(layout),
     );
     const batch = pickDiffering(fresh, tried.layouts, tried.apart).map(({ layout }) => layout);
     await rolled.roll(batch);
     const allowed = batch.map((layout) => rolled.get(layout)).filter((shot) => shot !== undefined);
-    await inWorlds.roll(allowed, tried.worlds, onDone);
+    await cache.roll(allowed, tried.worlds, onDone);
     expects = await updated();
-    const raced = inWorlds.known().map(({ layout }) => layout);
-    const best = bestFirst(raced, expects).slice(0, leading.layouts);
-    await inWorlds.roll(
+    const scored = cache.known().map(({ layout }) => layout);
+    const best = bestFirst(scored, expects).slice(0, leading.layouts);
+    await cache.roll(
       best.map(({ layout }) => rolled.get(layout)).filter((shot) => shot !== undefined),
       leading.worlds,
       onDone,

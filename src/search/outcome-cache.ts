@@ -7,17 +7,17 @@ import type { Setting } from '../simulate/setting.js';
 import type { Outcome } from '../simulate/simulator.js';
 import { keyOf } from './candidates/candidates.js';
 import type { NominalShot } from './candidates/nominal-shots.js';
-import { type InWorlds, shiftTargets } from './scoring/in-worlds.js';
 import { score } from './scoring/score.js';
 import type { Target } from './scoring/target.js';
+import { type ScoredOutcomes, shiftTargets } from './scoring/world-statistics.js';
 
 /** Rolls layouts in plausible worlds by physics, each in each world at most once, and keeps what comes out. */
-export interface WorldShots {
+export interface OutcomeCache {
   /** Rolls layouts in the first `worlds` worlds, as far as they have not met them. @param onDone told of every few */
   roll(shots: readonly NominalShot[], worlds: number, onDone?: (count: number) => void): Promise<void>;
   /** How a layout did in the worlds it has met. */
-  get(layout: LayoutNumbers): InWorlds | undefined;
-  readonly known: () => readonly { readonly layout: LayoutNumbers; readonly worlds: InWorlds }[];
+  get(layout: LayoutNumbers): ScoredOutcomes | undefined;
+  readonly known: () => readonly { readonly layout: LayoutNumbers; readonly worlds: ScoredOutcomes }[];
   /** The usual middle layout, whose luck moves the targets. */
   readonly middle: NominalShot;
   readonly shots: () => number;
@@ -32,10 +32,10 @@ export interface WorldShots {
  *
  * Each is played on its own line throughout: that of its nominal shot. Luck makes it miss.
  */
-export async function worldShots(
+export async function cacheOutcomes(
   targets: readonly Target[],
   { problem, evaluator }: Pick<Setting, 'problem' | 'evaluator'>,
-): Promise<WorldShots> {
+): Promise<OutcomeCache> {
   const { radius } = problem.ball.published;
   const usual = toLayout(MIDDLE_LAYOUT, radius);
   const [atNominal] = await evaluator.evaluate([{ layout: usual, world: 0 }]);
@@ -50,7 +50,7 @@ export async function worldShots(
   const known = new Map<string, { readonly layout: LayoutNumbers; readonly outcomes: Outcome[] }>();
   let shots = luck.length;
 
-  const inWorlds = (outcomes: readonly Outcome[]): InWorlds => {
+  const scored = (outcomes: readonly Outcome[]): ScoredOutcomes => {
     const scores = outcomes.map((outcome, i) => score(outcome, shifted[i]));
     return { outcomes, scores, meanScore: meanSimple(scores) };
   };
@@ -75,9 +75,9 @@ export async function worldShots(
     },
     get(layout) {
       const row = known.get(keyOf(layout));
-      return row && inWorlds(row.outcomes);
+      return row && scored(row.outcomes);
     },
-    known: () => [...known.values()].map(({ layout, outcomes }) => ({ layout, worlds: inWorlds(outcomes) })),
+    known: () => [...known.values()].map(({ layout, outcomes }) => ({ layout, worlds: scored(outcomes) })),
     middle: { layout: MIDDLE_LAYOUT, outcome: atNominal },
     shots: () => shots,
   };

@@ -7,7 +7,7 @@ import { numbersOf } from '../prepare/mark-of.js';
 import { inchesOf } from '../prepare/median-numbers.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { PsaAnswer } from '../records/answers/answer.js';
-import type { DrilledMap, DrilledPoint, PageFacts } from '../records/answers/page-facts.js';
+import type { DrilledMap, DrilledPoint, WebReportData } from '../records/answers/web-report-data.js';
 import type { Ball } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import { loadPractice } from '../records/shared/shared-data.js';
@@ -21,12 +21,12 @@ import { faceAnswer } from './parts/face-answer.js';
  * @param layout  the answer's, with where its high-RG axis comes out
  * @throws {Refusal} as `ballProblem` does
  */
-export function pageFacts(
+export function webReportData(
   { bowler, ball: record }: { readonly bowler: Bowler; readonly ball: Ball },
   layout: Parameters<typeof numbersOf>[0] & { readonly psa: PsaAnswer },
   fitter?: CoreFitter,
   budget: Budget = USUAL_BUDGET,
-): PageFacts {
+): WebReportData {
   const ball = ballProblem(record, bowler, 'moment', fitter, budget);
   return {
     map: ball.marker === null ? null : drilledMap(layout.valAngleDeg, ball, budget.pageMap),

@@ -4,7 +4,7 @@
  * @param holds     a value for which it does
  * @param halvings  how often the way is halved: the result is short of the truth by 2^−halvings of it at most
  */
-export function lastHolding(
+export function bisectBoundary(
   claim: (x: number) => boolean,
   holds: number,
   end: number,

@@ -1,6 +1,6 @@
 import { mean, sampleVariance } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
-import { pairedScores } from '../../../src/search/scoring/paired-scores.js';
+import { controlVariates } from '../../../src/search/scoring/control-variates.js';
 
 const layout = (drillingAngleDeg: number) => ({ drillingAngleDeg, pinToPapIn: 4, valAngleDeg: 40 });
 const met = (angle: number, scores: readonly number[]) => ({
@@ -11,9 +11,9 @@ const luck = (world: number): number => 20 * Math.sin(3.7 * world);
 const worlds = (count: number, score: (world: number) => number): number[] =>
   Array.from({ length: count }, (_, world) => score(world));
 
-describe('pairedScores', () => {
+describe('controlVariates', () => {
   test('luck that takes all alike drops out, however many worlds each has met', () => {
-    const { leader, rows } = pairedScores([
+    const { leader, rows } = controlVariates([
       met(
         10,
         worlds(3, (w) => 55 + luck(w)),
@@ -35,7 +35,7 @@ describe('pairedScores', () => {
   });
 
   test('the leader is the best of those that met most worlds, not a lucky one that met few', () => {
-    const { leader } = pairedScores([met(10, [99]), met(20, [60, 62]), met(30, [61, 63])]);
+    const { leader } = controlVariates([met(10, [99]), met(20, [60, 62]), met(30, [61, 63])]);
     expect(leader.layout).toEqual(layout(30));
   });
 
@@ -56,8 +56,8 @@ describe('pairedScores', () => {
         own.map(() => 50),
       ),
     ];
-    const plain = pairedScores(rolled).rows[0];
-    const controlled = pairedScores(rolled, ({ drillingAngleDeg }) => cheap.get(drillingAngleDeg)).rows[0];
+    const plain = controlVariates(rolled).rows[0];
+    const controlled = controlVariates(rolled, ({ drillingAngleDeg }) => cheap.get(drillingAngleDeg)).rows[0];
     const exact = -10 + 0.4 * mean(own);
     expect(controlled.value).toBeCloseTo(exact, 10);
     expect(Math.abs(plain.value - exact)).toBeGreaterThan(0.2);
@@ -68,11 +68,11 @@ describe('pairedScores', () => {
     const own = [3, -1, -3, 1];
     const unrelated = [1, 3, -1, -3]; // orthogonal to the above, both of mean 0
     const rolled = [met(10, own), met(20, [10, 10, 10, 10])];
-    const cheaply = ({ drillingAngleDeg }: { drillingAngleDeg: number }) =>
+    const controlScores = ({ drillingAngleDeg }: { drillingAngleDeg: number }) =>
       drillingAngleDeg === 10 ? unrelated : [0, 0, 0, 0];
-    const [row] = pairedScores(rolled, cheaply).rows;
+    const [row] = controlVariates(rolled, controlScores).rows;
     expect(row.value).toBeCloseTo(-10, 12);
-    expect(row).toEqual(pairedScores(rolled).rows[0]);
+    expect(row).toEqual(controlVariates(rolled).rows[0]);
   });
 
   test('the variance is that of a mean, drawn toward what is usual as for four more worlds', () => {
@@ -81,7 +81,7 @@ describe('pairedScores', () => {
       [2, 2, 4, 4],
     ];
     const zero = [20, 20, 20, 20];
-    const { rows } = pairedScores([met(10, a), met(20, b), met(30, zero)]);
+    const { rows } = controlVariates([met(10, a), met(20, b), met(30, zero)]);
     const squares = [a, b].map((values) => 3 * sampleVariance(values));
     const usual = (squares[0] + squares[1]) / 9;
     expect(rows[0].variance).toBeCloseTo((4 * usual + squares[0]) / 7 / 4, 12);

@@ -3,7 +3,7 @@ import { USUAL_BUDGET } from '../../src/prepare/budget.js';
 import { loadPractice } from '../../src/records/shared/shared-data.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
 import { gridCandidates, keyOf, layoutOf } from '../../src/search/candidates/candidates.js';
-import { bestFirst, raceByPhysics, raceShots } from '../../src/search/physics-race.js';
+import { bestFirst, halveByPhysics, halvingShots } from '../../src/search/physics-halving.js';
 import type { Survey } from '../../src/search/surrogate/survey.js';
 import type { Outcome } from '../../src/simulate/simulator.js';
 
@@ -62,7 +62,7 @@ function engine() {
   let shots = 0;
   const outcome = {} as Outcome;
   const isAllowed = (layout: LayoutNumbers): boolean => layout.valAngleDeg > 33;
-  const inWorlds = (row: { scores: number[] }) => ({
+  const scoredRow = (row: { scores: number[] }) => ({
     outcomes: [],
     scores: row.scores,
     meanScore: row.scores.reduce((sum, score) => sum + score, 0) / row.scores.length,
@@ -79,7 +79,7 @@ function engine() {
       rejected: () => [],
       shots: () => 0,
     },
-    inWorlds: {
+    cache: {
       roll: async (rows: readonly { layout: LayoutNumbers }[], worlds: number) => {
         for (const { layout } of rows) {
           const row = met.get(keyOf(layout)) ?? { layout, scores: [] };
@@ -92,9 +92,9 @@ function engine() {
       },
       get: (layout: LayoutNumbers) => {
         const row = met.get(keyOf(layout));
-        return row && inWorlds(row);
+        return row && scoredRow(row);
       },
-      known: () => [...met.values()].map((row) => ({ layout: row.layout, worlds: inWorlds(row) })),
+      known: () => [...met.values()].map((row) => ({ layout: row.layout, worlds: scoredRow(row) })),
       middle: { layout: layouts[0], outcome },
       shots: () => shots,
     },
@@ -114,27 +114,27 @@ const surveyBy = (cheap: (layout: LayoutNumbers, world: number) => number): Surv
   shots: 0,
 });
 
-/** Races, and says what the layout that is then expected most of lacks to the best of all, as a share of the range. */
+/** Halves, and says what the layout that is then expected most of lacks to the best of all, as a share of the range. */
 async function regretOf(survey: Survey | null): Promise<{ regret: number; shots: number }> {
   const size = USUAL_BUDGET.race[survey ? 'surveyed' : 'alone'];
-  const { starter, isAllowed, rolled, inWorlds, shots } = engine();
+  const { starter, isAllowed, rolled, cache, shots } = engine();
   const starters = coarse
     .filter(isAllowed)
     .sort((a, b) => scoreIn(b, 0) - scoreIn(a, 0))
     .slice(0, size.starters)
     .map(starter);
-  const expects = await raceByPhysics(starters, layouts, { rolled, inWorlds }, survey, size, () => {});
-  const raced = inWorlds.known().map(({ layout }) => layout);
-  const [first] = bestFirst(raced, expects);
+  const expects = await halveByPhysics(starters, layouts, { rolled, cache }, survey, size, () => {});
+  const scored = cache.known().map(({ layout }) => layout);
+  const [first] = bestFirst(scored, expects);
   expect(isAllowed(first.layout)).toBe(true);
   return { regret: (best - meanOf(first.layout)) / range, shots: shots() };
 }
 
-describe('raceByPhysics, beside brute force over every layout in all worlds of a made-up engine', () => {
+describe('halveByPhysics, beside brute force over every layout in all worlds of a made-up engine', () => {
   test('by physics alone it comes within 2 % with a thousandth of the shots', async () => {
     const { regret, shots } = await regretOf(null);
     expect(regret).toBeLessThan(0.02);
-    expect(shots).toBeLessThanOrEqual(raceShots(USUAL_BUDGET.race.alone));
+    expect(shots).toBeLessThanOrEqual(halvingShots(USUAL_BUDGET.race.alone));
     expect(shots).toBeLessThan(0.001 * layouts.length * WORLDS);
   });
 

@@ -3,23 +3,23 @@ import { expect, test } from 'vitest';
 import { DEGREE, INCH, MPH } from '../../src/base/units.js';
 import type { Bowler } from '../../src/records/schemas/bowler.js';
 import { HIGH_SURFACE, LOW_SURFACE } from '../../src/simulate/assumed-surface.js';
-import { drawWorlds, SCATTER_BY_SKILL } from '../../src/simulate/world.js';
+import { drawDeviations, SCATTER_BY_SKILL } from '../../src/simulate/deviations.js';
 import { averageBowler } from '../support/problems.js';
 
 const radius = (27 * INCH) / (2 * Math.PI);
 const draw = (seed: number, count: number, bowler: Bowler = averageBowler) =>
-  drawWorlds({ seed, count, bowler, radius, bodyCount: 48 });
+  drawDeviations({ seed, count, bowler, radius, bodyCount: 48 });
 
-test('drawWorlds: the same seed gives the same worlds, another seed others', () => {
+test('drawDeviations: the same seed gives the same worlds, another seed others', () => {
   expect(draw(7, 20)).toEqual(draw(7, 20));
   expect(draw(8, 20)).not.toEqual(draw(7, 20));
 });
 
-test('drawWorlds: more worlds continue the same sequence', () => {
+test('drawDeviations: more worlds continue the same sequence', () => {
   expect(draw(3, 40).slice(0, 10)).toEqual(draw(3, 10));
 });
 
-test('drawWorlds: scatter has the stated standard deviation, every range is kept', () => {
+test('drawDeviations: scatter has the stated standard deviation, every range is kept', () => {
   const worlds = draw(1, 4000);
   const speeds = worlds.map((w) => w.speed / MPH);
   const tolerance = 4 / Math.sqrt(4000); // four standard errors of a mean, in deviations
@@ -43,7 +43,7 @@ test('drawWorlds: scatter has the stated standard deviation, every range is kept
   }
 });
 
-test('drawWorlds: numbers that may be off themselves widen the scatter and move the PAP; the rest stays', () => {
+test('drawDeviations: numbers that may be off themselves widen the scatter and move the PAP; the rest stays', () => {
   const unsure = { ...averageBowler, uncertainty: { speedMph: 0.3, papOverIn: 0.25 } };
   const worlds = draw(1, 4000, unsure);
   const known = draw(1, 4000);

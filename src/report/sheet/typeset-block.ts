@@ -5,7 +5,7 @@ import { linesWithin } from '../text/wrap.js';
 import type { Block, BlockPart } from './blocks.js';
 
 /** Set type: nodes below a top edge at y = 0, and how far down they reach, pt. */
-export interface SetType {
+export interface Typeset {
   readonly nodes: readonly SceneNode[];
   readonly height: number;
 }
@@ -28,9 +28,9 @@ const ROW_GAP = 0.16;
 const RULE = { ink: 'faint', width: 0.3 } as const;
 
 /** A block in a column of this width. */
-export function setBlock({ heading, parts }: Block, width: number, setting: TextStyle): SetType {
-  const { size } = setting;
-  const head: SetType = {
+export function typesetBlock({ heading, parts }: Block, width: number, style: TextStyle): Typeset {
+  const { size } = style;
+  const head: Typeset = {
     nodes: [
       { kind: 'text', x: 0, y: ASCENT * size, text: heading, size, weight: 'bold' },
       {
@@ -44,11 +44,11 @@ export function setBlock({ heading, parts }: Block, width: number, setting: Text
     ],
     height: (LINE + 0.3) * size,
   };
-  return stack([head, ...parts.map((part) => setPart(part, width, setting))], PART_GAP * size);
+  return stack([head, ...parts.map((part) => typesetPart(part, width, style))], PART_GAP * size);
 }
 
 /** Set type one below the other. */
-export function stack(items: readonly SetType[], gap: number): SetType {
+export function stack(items: readonly Typeset[], gap: number): Typeset {
   let dy = 0;
   const nodes = items.flatMap((item, i): SceneNode[] => {
     if (i > 0) dy += gap;
@@ -60,12 +60,12 @@ export function stack(items: readonly SetType[], gap: number): SetType {
 }
 
 /** A paragraph as lines of at most this width. */
-export function setText(
+export function typesetText(
   text: string,
   width: number,
   { size, typeface }: TextStyle,
   { weight = 'regular' as Weight, x = 0 } = {},
-): SetType {
+): Typeset {
   const lines = linesWithin(typeface.printable(text), width - x, (line) =>
     typeface.width(line, size, weight),
   );
@@ -82,40 +82,40 @@ export function setText(
   };
 }
 
-function setPart(part: BlockPart, width: number, setting: TextStyle): SetType {
+function typesetPart(part: BlockPart, width: number, style: TextStyle): Typeset {
   switch (part.kind) {
     case 'text':
-      return setText(part.text, width, setting);
+      return typesetText(part.text, width, style);
     case 'bullets':
       return stack(
-        part.texts.map((text) => setBullet(text, width, setting)),
+        part.texts.map((text) => typesetBullet(text, width, style)),
         0,
       );
     case 'table':
-      return setTable(part.heads, part.rows, width, setting);
+      return typesetTable(part.heads, part.rows, width, style);
   }
 }
 
-function setBullet(text: string, width: number, setting: TextStyle): SetType {
-  const { nodes, height } = setText(text, width, setting, { x: BULLET_INDENT * setting.size });
+function typesetBullet(text: string, width: number, style: TextStyle): Typeset {
+  const { nodes, height } = typesetText(text, width, style, { x: BULLET_INDENT * style.size });
   const dot: SceneNode = {
     kind: 'text',
-    x: 0.1 * setting.size,
-    y: ASCENT * setting.size,
+    x: 0.1 * style.size,
+    y: ASCENT * style.size,
     text: '•',
-    size: setting.size,
+    size: style.size,
   };
   return { nodes: [dot, ...nodes], height };
 }
 
 /** Columns as wide as their widest cell; where they do not fit, heads and cells of the widest ones are broken. */
-function setTable(
+function typesetTable(
   heads: readonly string[],
   rows: readonly (readonly string[])[],
   width: number,
-  setting: TextStyle,
-): SetType {
-  const { size, typeface } = setting;
+  style: TextStyle,
+): Typeset {
+  const { size, typeface } = style;
   const headSize = 0.88 * size;
   const natural = (rows[0] ?? heads).map((_, i) =>
     Math.max(
@@ -127,8 +127,8 @@ function setTable(
   const lefts = widths.map((_, i) =>
     widths.slice(0, i).reduce((sum, each) => sum + each + CELL_GAP * size, 0),
   );
-  const setRow = (cells: readonly string[], each: TextStyle): SetType => {
-    const set = cells.map((cell, i) => setText(cell, widths[i] + 0.01, each));
+  const typesetRow = (cells: readonly string[], each: TextStyle): Typeset => {
+    const set = cells.map((cell, i) => typesetText(cell, widths[i] + 0.01, each));
     const height = Math.max(...set.map((cell) => cell.height)) + ROW_GAP * size;
     const rule = {
       kind: 'path',
@@ -143,9 +143,9 @@ function setTable(
       height,
     };
   };
-  const body = rows.map((row) => setRow(row, setting));
+  const body = rows.map((row) => typesetRow(row, style));
   return stack(
-    heads.some((head) => head !== '') ? [setRow(heads, { size: headSize, typeface }), ...body] : body,
+    heads.some((head) => head !== '') ? [typesetRow(heads, { size: headSize, typeface }), ...body] : body,
     0,
   );
 }

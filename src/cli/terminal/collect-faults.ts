@@ -19,11 +19,11 @@ export class InputErrors extends Error {
 /**
  * Runs every reader and returns what each read, by name.
  *
- * A person who mistyped two flags and one file hears of all three at once, not one per attempt. Readers may gather in turn.
+ * A person who mistyped two flags and one file hears of all three at once, not one per attempt. Readers may call it in turn.
  *
  * @throws {InputErrors} every `InputError` and `Refusal` of the readers; any other error at once, as it is a bug
  */
-export function gather<T extends Record<string, () => unknown>>(
+export function collectFaults<T extends Record<string, () => unknown>>(
   readers: T,
 ): { [K in keyof T]: ReturnType<T[K]> } {
   const errors: Mendable[] = [];

@@ -6,7 +6,7 @@ import type { Outcome } from '../../simulate/simulator.js';
 import type { Target } from './target.js';
 
 /** What one layout does over all worlds but the nominal. */
-export interface InWorlds {
+export interface ScoredOutcomes {
   readonly outcomes: readonly Outcome[];
   readonly scores: readonly number[];
   readonly meanScore: number;
@@ -26,7 +26,7 @@ export const shiftTargets = (
     : targets;
 
 /** Share of worlds in which `a` scores above `b`; a tie counts half. Both met the same worlds. */
-export function shareAbove(a: InWorlds, b: InWorlds): number {
+export function shareAbove(a: ScoredOutcomes, b: ScoredOutcomes): number {
   const wins = a.scores.reduce((sum, s, i) => sum + (s > b.scores[i] ? 1 : s === b.scores[i] ? 0.5 : 0), 0);
   return wins / a.scores.length;
 }

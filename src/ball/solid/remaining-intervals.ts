@@ -10,7 +10,7 @@ export interface LineMoments {
  *
  * Makes no garbage once it has grown to the greatest number of pieces.
  */
-export class Unclaimed {
+export class RemainingIntervals {
   private readonly from: number[] = [];
   private readonly to: number[] = [];
   private pieces = 0;

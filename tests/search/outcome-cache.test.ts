@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { worldShots } from '../../src/search/world-shots.js';
+import { cacheOutcomes } from '../../src/search/outcome-cache.js';
 import type { Evaluator, Trial } from '../../src/simulate/evaluator.js';
 import type { Setting } from '../../src/simulate/setting.js';
 import type { Outcome } from '../../src/simulate/simulator.js';
@@ -30,30 +30,30 @@ const shot = (drillingAngleDeg: number) => ({
   outcome: { launch: { x: 0.1, angle: 0.02 } } as Outcome,
 });
 
-describe('worldShots', () => {
+describe('cacheOutcomes', () => {
   test('each layout meets each world once, on its own line, however often and from whichever list it is asked for', async () => {
     const { asked, setting } = recorder();
-    const inWorlds = await worldShots([], setting);
+    const cache = await cacheOutcomes([], setting);
     const before = asked.length;
     expect(before).toBe(1 + 5); // the middle layout, and its luck
-    await inWorlds.roll([shot(10), shot(20), shot(10)], 2);
-    await inWorlds.roll([shot(20)], 4);
-    await inWorlds.roll([shot(10), shot(20)], 99);
+    await cache.roll([shot(10), shot(20), shot(10)], 2);
+    await cache.roll([shot(20)], 4);
+    await cache.roll([shot(10), shot(20)], 99);
     const rolled = asked.slice(before);
     expect(rolled.every(({ launch }) => launch?.angle === 0.02)).toBe(true);
     const seen = rolled.map(({ layout, world }) => `${Math.round(57.3 * layout.drillingAngle)} ${world}`);
     expect([...seen].sort()).toEqual([10, 20].flatMap((a) => [1, 2, 3, 4, 5].map((w) => `${a} ${w}`)).sort());
-    expect(inWorlds.shots()).toBe(5 + 10);
-    expect(inWorlds.get(shot(20).layout)?.scores).toHaveLength(5);
-    expect(inWorlds.get(shot(30).layout)).toBeUndefined();
+    expect(cache.shots()).toBe(5 + 10);
+    expect(cache.get(shot(20).layout)?.scores).toHaveLength(5);
+    expect(cache.get(shot(30).layout)).toBeUndefined();
   });
 
   test('outcomes stand in the order of worlds, those of the problem after the nominal one', async () => {
     const { setting } = recorder();
-    const inWorlds = await worldShots([], setting);
-    await inWorlds.roll([shot(30), shot(40)], 3);
-    await inWorlds.roll([shot(40)], 5);
-    const hooks = inWorlds.get(shot(40).layout)!.outcomes.map(({ reaction }) => reaction.totalHook);
+    const cache = await cacheOutcomes([], setting);
+    await cache.roll([shot(30), shot(40)], 3);
+    await cache.roll([shot(40)], 5);
+    const hooks = cache.get(shot(40).layout)!.outcomes.map(({ reaction }) => reaction.totalHook);
     hooks.forEach((hook, i) => {
       expect(hook - hooks[0]).toBeCloseTo(i, 12);
     });

@@ -1,15 +1,15 @@
 import { meanSimple } from 'simple-statistics';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
-import type { InWorlds } from './in-worlds.js';
 import type { KnownValue } from './krige.js';
+import type { ScoredOutcomes } from './world-statistics.js';
 
 interface Met {
   readonly layout: LayoutNumbers;
-  readonly worlds: InWorlds;
+  readonly worlds: ScoredOutcomes;
 }
 
 /** A cheaper engine's scores of a layout in all worlds, in their order; undefined where it was not asked. */
-export type Cheaply = (layout: LayoutNumbers) => readonly number[] | undefined;
+export type ControlScores = (layout: LayoutNumbers) => readonly number[] | undefined;
 
 /** Worlds that the variance usual among layouts counts for beside a layout's own. */
 const USUAL_COUNTS_FOR = 4;
@@ -24,27 +24,31 @@ const USUAL_COUNTS_FOR = 4;
  * @param met  at least one
  * @returns the leader, the best of those that met most worlds, and each one's difference from it
  */
-export function pairedScores(
+export function controlVariates(
   met: readonly Met[],
-  cheaply: Cheaply = () => undefined,
+  controlScores: ControlScores = () => undefined,
 ): { leader: Met; rows: readonly KnownValue[] } {
   const most = Math.max(...met.map(({ worlds }) => worlds.scores.length));
   const leader = met
     .filter(({ worlds }) => worlds.scores.length === most)
     .reduce((a, b) => (b.worlds.meanScore > a.worlds.meanScore ? b : a));
-  const cheapLeader = cheaply(leader.layout);
+  const leaderControl = controlScores(leader.layout);
   const pairs = met.map(({ layout, worlds: { scores } }): Pair => {
     const differences = scores.map((score, i) => score - leader.worlds.scores[i]);
-    const cheap = cheapLeader && cheaply(layout);
-    return { layout, differences, cheap: cheap ? cheap.map((score, i) => score - cheapLeader[i]) : null };
+    const control = leaderControl && controlScores(layout);
+    return {
+      layout,
+      differences,
+      control: control ? control.map((score, i) => score - leaderControl[i]) : null,
+    };
   });
   const factor = controlFactor(pairs);
-  const rows = pairs.map(({ layout, differences, cheap }) => {
-    const left = cheap ? differences.map((d, i) => d - factor * cheap[i]) : differences;
+  const rows = pairs.map(({ layout, differences, control }) => {
+    const left = control ? differences.map((d, i) => d - factor * control[i]) : differences;
     const rest = meanSimple(left);
     return {
       layout,
-      value: rest + (cheap ? factor * meanSimple(cheap) : 0),
+      value: rest + (control ? factor * meanSimple(control) : 0),
       squares: left.reduce((sum, d) => sum + (d - rest) ** 2, 0),
       free: left.length - 1,
     };
@@ -70,16 +74,16 @@ export function pairedScores(
 interface Pair {
   readonly layout: LayoutNumbers;
   readonly differences: readonly number[];
-  readonly cheap: readonly number[] | null;
+  readonly control: readonly number[] | null;
 }
 
 /** How much of the cheaper engine's differences to take out, 0 to 1: the slope of physics' on them within layouts. */
 function controlFactor(pairs: readonly Pair[]): number {
   let together = 0;
   let alone = 0;
-  for (const { differences, cheap } of pairs) {
-    if (!cheap) continue;
-    const seen = cheap.slice(0, differences.length);
+  for (const { differences, control } of pairs) {
+    if (!control) continue;
+    const seen = control.slice(0, differences.length);
     const [a, b] = [meanSimple(differences), meanSimple(seen)];
     for (const [i, d] of differences.entries()) {
       together += (d - a) * (seen[i] - b);

@@ -13,7 +13,7 @@ import {
 import { AS_PUBLISHED, drawMade, type Made } from './made-ball.js';
 
 /** One way things may turn out: how a shot, a marked layout, a core and a lane differ from the nominal. SI. */
-export interface World {
+export interface Deviations {
   readonly speed: number;
   readonly spin: number;
   readonly axisTilt: number;
@@ -38,7 +38,7 @@ export interface World {
 }
 
 /** Everything as stated, the most typical core, the middle of every assumed range, the mean over spin phases. */
-export const NOMINAL_WORLD: World = {
+export const NO_DEVIATIONS: Deviations = {
   speed: 0,
   spin: 0,
   axisTilt: 0,
@@ -57,11 +57,11 @@ export const NOMINAL_WORLD: World = {
 };
 
 /** The nominal world with the centre of mass at the ball's centre. */
-export const BALANCED_WORLD: World = { ...NOMINAL_WORLD, isBalanced: true };
+export const BALANCED_DEVIATIONS: Deviations = { ...NO_DEVIATIONS, isBalanced: true };
 
 /** A world as it would have been with the layout marked exactly, on the most typical core, the ball made as published. */
-export const luckOf = (world: World): World => ({
-  ...world,
+export const luckOf = (deviations: Deviations): Deviations => ({
+  ...deviations,
   drillingAngle: 0,
   pinToPap: 0,
   valAngle: 0,
@@ -97,7 +97,7 @@ export const MARKING_IN = 1 / 16;
 export const MARKING_DEG = 2;
 
 /** What worlds are drawn for. */
-export interface WorldDraw {
+export interface DeviationDraw {
   /** Any integer; the same seed gives the same worlds on every machine. */
   readonly seed: number;
   readonly count: number;
@@ -117,14 +117,14 @@ export interface WorldDraw {
  * is alike. What differs has a stream of random numbers of its own by kind: what is not uncertain, and lanes that are
  * fresh, keep their worlds.
  */
-export function drawWorlds({
+export function drawDeviations({
   seed,
   count,
   bowler,
   radius,
   bodyCount,
   surface = 'assumed',
-}: WorldDraw): readonly World[] {
+}: DeviationDraw): readonly Deviations[] {
   const release = drawsOf(seed);
   const mark = drawsOf(seed ^ PAP_STREAM);
   const ball = drawsOf(seed ^ BALL_STREAM);

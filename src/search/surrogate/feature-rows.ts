@@ -12,19 +12,19 @@ import {
   writeJointFeatures,
   writeWorldFeatures,
 } from '../../regression/features.js';
+import { type Deviations, NO_DEVIATIONS } from '../../simulate/deviations.js';
 import { asMade } from '../../simulate/made-ball.js';
 import { markedLayout, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
-import { NOMINAL_WORLD, type World } from '../../simulate/world.js';
 import { applyFit, BASIS_SIZE, layoutBasis, layoutFit } from './layout-basis.js';
 
 /** Layouts, and the launch angle (rad) of each one's own line. */
-export interface Fielded {
+export interface LayoutLines {
   readonly basis: Float64Array;
   readonly angles: Float64Array;
 }
 
-/** Rows of features, for any of the layouts that are fielded, in one world. */
-export type WorldRows = (out: Float32Array, layouts: Int32Array) => void;
+/** Rows of features, for any of the layouts that are asked about, in one world. */
+export type FeatureRows = (out: Float32Array, layouts: Int32Array) => void;
 
 const BALL = BALL_FEATURES.length;
 const WORLD = WORLD_FEATURES.length;
@@ -39,17 +39,17 @@ const NODES = 3;
  * (its core, its errors of marking) they say what each of the sample comes out as, and the features of those are
  * fitted in turn. The rest hangs on the layout only through the angle of its line.
  *
- * @param sample   layouts to drill into each core, spread over all that are fielded
+ * @param sample   layouts to drill into each core, spread over all that are asked about
  * @param laydownX lateral position at the foul line, m
  */
-export function worldRows(
+export function featureRows(
   engine: Simulator,
   sample: readonly Layout[],
-  { basis, angles }: Fielded,
+  { basis, angles }: LayoutLines,
   laydownX: number,
   pap_B: Parameters<typeof layoutBasis>[1],
   published: PublishedNumbers,
-): (world: World) => WorldRows {
+): (deviations: Deviations) => FeatureRows {
   const fitOverLayouts = layoutFit(layoutBasis(sample, pap_B));
   const least = angles.reduce((a, b) => Math.min(a, b));
   const most = Math.max(
@@ -60,32 +60,32 @@ export function worldRows(
   const weightsOf = (core: number): Float64Array => {
     const known = cores.get(core);
     if (known) return known;
-    const world = { ...NOMINAL_WORLD, body: core };
+    const deviations = { ...NO_DEVIATIONS, body: core };
     const weights = fitOverLayouts(
-      Float64Array.from(sample.flatMap((layout) => numbersOf(engine.inputs(layout, world).body))),
+      Float64Array.from(sample.flatMap((layout) => numbersOf(engine.inputs(layout, deviations).body))),
       NUMBERS,
     );
     cores.set(core, weights);
     return weights;
   };
-  return (world) => {
-    const { body, release, surface, freshSurface } = engine.inputs(sample[0], world);
+  return (deviations) => {
+    const { body, release, surface, freshSurface } = engine.inputs(sample[0], deviations);
     const R_FB = releaseFrame(release.pap_B);
-    const marked = sample.map((layout) => markedLayout(layout, world));
+    const marked = sample.map((layout) => markedLayout(layout, deviations));
     const markedBasis = layoutBasis(marked, pap_B);
     const numbers = new Float64Array(NUMBERS);
     const drilled = new Float32Array(BALL * sample.length);
     for (let i = 0; i < sample.length; i++) {
-      applyFit(numbers, 0, markedBasis, i, weightsOf(world.body), NUMBERS);
+      applyFit(numbers, 0, markedBasis, i, weightsOf(deviations.body), NUMBERS);
       const { R_BC } = placeLayout(marked[i], pap_B);
-      const made = asMade(massPropertiesOf(numbers), R_BC, published, world.made);
+      const made = asMade(massPropertiesOf(numbers), R_BC, published, deviations.made);
       writeBallFeatures(drilled, BALL * i, { ...made, radius: body.radius }, R_FB);
     }
     const ballWeights = fitOverLayouts(Float64Array.from(drilled), BALL);
     const nodes = new Float32Array(NODES * WORLD);
     for (let k = 0; k < NODES; k++) {
       const launch: Launch = { x: laydownX, angle: least + ((most - least) * k) / (NODES - 1) };
-      const scattered = scatteredLaunch(launch, world);
+      const scattered = scatteredLaunch(launch, deviations);
       writeWorldFeatures(nodes, WORLD * k, body.radius, release, scattered, surface, freshSurface);
     }
     const ball = new Float64Array(BALL);

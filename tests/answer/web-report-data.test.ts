@@ -1,21 +1,21 @@
 import { expect, test } from 'vitest';
 import { drilledAnswer } from '../../src/answer/drilled-answer.js';
-import { pageFacts } from '../../src/answer/page-facts.js';
+import { webReportData } from '../../src/answer/web-report-data.js';
 import { parseLayout } from '../../src/records/text/layout-text.js';
-import { twentiethsOf } from '../../src/search/scoring/in-worlds.js';
+import { twentiethsOf } from '../../src/search/scoring/world-statistics.js';
 import { averageBowler, plainBall } from '../support/problems.js';
 
 const inputs = { bowler: averageBowler, ball: plainBall };
 const layout = { ...parseLayout('70 x 4 1/2 x 30') };
 const answered = drilledAnswer({ ...inputs, layout }, { ounce: 'moment' });
-const facts = pageFacts(inputs, { ...layout, psa: answered.psa });
+const facts = webReportData(inputs, { ...layout, psa: answered.psa });
 const map = facts.map!;
 
-test('pageFacts: the face is that of the drilled ball', () => {
+test('webReportData: the face is that of the drilled ball', () => {
   expect(facts.face).toEqual(answered.face);
 });
 
-test('pageFacts: a point of the map is what `drilled` says of that layout, to the last digit', () => {
+test('webReportData: a point of the map is what `drilled` says of that layout, to the last digit', () => {
   const { drillingAnglesDeg, pinToPapsIn, rows, valAngleDeg } = map;
   expect(valAngleDeg).toBe(30);
   expect(rows.map((row) => row.length)).toEqual(pinToPapsIn.map(() => drillingAnglesDeg.length));
@@ -33,7 +33,7 @@ test('pageFacts: a point of the map is what `drilled` says of that layout, to th
   }
 });
 
-test('pageFacts: the map spans what the trade drills', () => {
+test('webReportData: the map spans what the trade drills', () => {
   const { drillingAnglesDeg, pinToPapsIn } = map;
   expect([drillingAnglesDeg[0], drillingAnglesDeg.at(-1)]).toEqual([10, 90]);
   expect([pinToPapsIn[0], pinToPapsIn.at(-1)]).toEqual([2, 6]);

@@ -16,7 +16,7 @@ export interface DrilledPoint {
 }
 
 /** What a web page shows besides its answer. */
-export interface PageFacts {
+export interface WebReportData {
   /** Medians of all cores, at the first layout's VAL angle; null where no drilling angle is there. */
   readonly map: DrilledMap | null;
   /** The ball with the first layout. */

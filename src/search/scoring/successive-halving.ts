@@ -1,9 +1,9 @@
 import { meanSimple } from 'simple-statistics';
 import type { Round } from '../../prepare/budget.js';
 
-/** How a layout did in the race. */
-export interface Raced {
-  /** Its place in the list that was raced. */
+/** How a layout did. */
+export interface HalvingResult {
+  /** Its place in the list. */
   readonly index: number;
   /** Of one that dropped out early, moved by what the worlds it missed did to those that met them. */
   readonly meanScore: number;
@@ -12,19 +12,20 @@ export interface Raced {
 }
 
 /**
- * Scores all of a list over worlds, the better the longer: after each round those with the lowest means so far drop out.
+ * Successive halving: scores all of a list over worlds, the better ones in more of them. After each round those with the
+ * lowest means so far drop out.
  * All meet the same worlds in the same order.
  *
  * @param rounds   the last of them keeps none, and goes through all worlds
  * @param scoreIn  scores some of the list in the world of an index, one after the other
  * @returns best first: those of later rounds come before all that dropped out
  */
-export async function race(
+export async function successiveHalving(
   count: number,
   worlds: number,
   rounds: readonly Round[],
   scoreIn: (world: number, which: Int32Array, tell: (index: number, score: number) => void) => Promise<void>,
-): Promise<readonly Raced[]> {
+): Promise<readonly HalvingResult[]> {
   const sums = new Float64Array(count);
   let running = Int32Array.from({ length: count }, (_, i) => i);
   let met = 0;
