@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
 import { FOLDERS, maySee } from './folders.js';
-import { lintSettings, withMap } from './written.js';
+import { lintSettings, withMaps } from './written.js';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const SRC = join(ROOT, 'src');
@@ -78,11 +78,24 @@ describe('the house', () => {
     ).toEqual(['FOOT: a.ts, b.ts', 'Place: c.ts, d.ts']);
   });
 
-  test('the linter’s rules and the map in DEVELOPERS.md are those of the list', () => {
+  test.each(['README.md', 'DEVELOPERS.md', 'models/README.md', 'data/README.md'])(
+    'every link of %s leads somewhere',
+    (name) => {
+      const page = readFileSync(join(ROOT, name), 'utf8');
+      const links = [...page.matchAll(/\]\(([^)\s]+)\)/g)].map(([, link]) => link);
+      for (const link of links.filter((each) => !/^[a-z]+:/.test(each))) {
+        const [path, anchor] = link.split('#') as [string, string?];
+        if (path !== '') expect(existsSync(join(ROOT, dirname(name), path)), link).toBe(true);
+        else expect(anchorsOf(page), link).toContain(anchor);
+      }
+    },
+  );
+
+  test('the linter’s rules, the map and the index of formulas are as written', () => {
     const settings = readFileSync(join(ROOT, '.biome.jsonc'), 'utf8');
     const page = readFileSync(join(ROOT, 'DEVELOPERS.md'), 'utf8');
     expect(settings, 'npm run house').toBe(lintSettings(settings));
-    expect(page, 'npm run house').toBe(withMap(page));
+    expect(page, 'npm run house').toBe(withMaps(page));
   });
 });
 
@@ -111,6 +124,15 @@ function sharedNames(texts: ReadonlyMap<string, string>): readonly string[] {
     .filter(([, where]) => where.length > 1)
     .map(([name, where]) => `${name}: ${where.join(', ')}`);
 }
+
+/** What headings can be linked by: small letters, blanks as hyphens, all else but letters and digits left out. */
+const anchorsOf = (page: string): string[] =>
+  [...page.matchAll(/^#+ (.+)$/gm)].map(([, heading]) =>
+    heading
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}\- ]/gu, '')
+      .replaceAll(' ', '-'),
+  );
 
 /** The first circle that is met; null where there is none. */
 function circleIn(graph: ReadonlyMap<string, readonly string[]>): string[] | null {
