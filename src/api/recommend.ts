@@ -11,7 +11,7 @@ export interface RecommendInputs {
   readonly bowler: Bowler;
   readonly ball: Ball;
   readonly lane: Lane;
-  /** The wanted reaction; a wish left out is no wish. */
+  /** The wanted reaction; a preference left out is ignored. */
   readonly want: Want;
 }
 

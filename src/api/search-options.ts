@@ -11,7 +11,7 @@ export interface Progress {
 
 /** How to search; all may be left out. */
 export interface SearchOptions {
-  /** Of the random worlds, 0 to 2³¹ − 1, 1 when left out. The same seed gives the same answer, byte for byte. */
+  /** Seed of the random worlds, 0 to 2³¹ − 1, 1 when left out. The same seed gives the same answer, byte for byte. */
   readonly seed?: number | undefined;
   /** Threads to search with, 1 to 64; 1, this one alone, when left out. The answer does not depend on it. */
   readonly workers?: number | undefined;

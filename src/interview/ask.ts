@@ -62,7 +62,7 @@ export interface Memory {
  */
 export async function runInterview(streams: AskStreams, memory: Memory): Promise<Interviewed> {
   const { shelf, remember } = memory;
-  const keys = `Enter: as shown. ${UNKNOWN}: I do not know. Escape or ${BACK_KEY}: back. Ctrl-C: leave.`;
+  const keys = `Enter takes the value shown; ${UNKNOWN} if you don't know. Escape or ${BACK_KEY}: back. Ctrl-C: leave.`;
   streams.output.write(`${wrap(keys, widthOf(streams.output)).join('\n')}\n`);
   let state = await begun(streams, memory);
   for (let question = nextQuestion(state); question; question = nextQuestion(state)) {
@@ -94,7 +94,7 @@ async function begun(streams: AskStreams, { shelf, draft }: Memory): Promise<Int
   const count = earlier.answered.length;
   if (count === 0) return startInterview(questions);
   const isWanted = await askYesNo(
-    `Last time you left after ${count} answer${count === 1 ? '' : 's'}. Go on there?`,
+    `You stopped after ${count} answer${count === 1 ? '' : 's'}. Continue from there?`,
     streams,
     true,
   );

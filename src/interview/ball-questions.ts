@@ -110,8 +110,8 @@ function ballNumbers(): readonly QuestionEntry[] {
       id: 'coreShape',
       kind: 'choice',
       when: (answers) => when(answers) && openFamilies(answers).length > 1,
-      text: 'Does the maker show a core with side features?',
-      help: 'Noses, bumps or flats around its middle, not round like a turned piece of wood.',
+      text: 'Does the core have bumps or flats on its sides?',
+      help: 'Noses, bumps or flats around its middle, not round like something turned on a lathe.',
       options: [
         ...CORE_FAMILY_IDS.flatMap((id) => {
           const { answer } = CORE_FAMILIES[id];

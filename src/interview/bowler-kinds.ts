@@ -62,7 +62,7 @@ export const BOWLER_KINDS = [
   },
   {
     value: 'young',
-    label: 'A child or a light ball',
+    label: 'A child, or an adult with a light ball',
     guess: {
       speedMph: 13,
       revRateRpm: 190,

@@ -14,7 +14,7 @@ const between = (low: number, high: number, unit: string): z.ZodType =>
 
 const GUESS = {
   value: 'guess' as const,
-  label: 'Not at all: guess it',
+  label: 'I can’t measure it: guess',
   note: 'by your kind of bowler; the answer gets less sure',
 };
 
@@ -138,7 +138,7 @@ export const REV_RATE_MEASURED: readonly QuestionEntry[] = [
     {
       id: 'framesPerSecond',
       text: 'How many frames a second has the video?',
-      help: 'A telephone takes 30 or 60, in slow motion 120 or 240.',
+      help: 'Phones record 30 or 60 frames a second, in slow motion 120 or 240.',
       schema: between(10, 2000, 'frames a second'),
       usual: '60',
     },
@@ -151,7 +151,7 @@ export const TILT_MEASURED: readonly QuestionEntry[] = [
     kind: 'choice',
     tell: guessed('tiltHow'),
     text: 'How can your axis tilt be found?',
-    help: 'From the first oil ring on the ball, the one nearest the thumb. A full ring halfway around is no tilt; the smaller, the more.',
+    help: 'From the first oil ring on the ball, the one nearest the thumb. A ring around the ball’s middle means no tilt; a smaller ring, more tilt.',
     when: isUnknown('axisTiltDeg'),
     options: [
       { value: 'arc', label: 'With a tape across the ring' },
@@ -196,14 +196,14 @@ export const ROTATION_MEASURED: readonly QuestionEntry[] = [
       id: 'markAside',
       text: 'How far aside from the ball’s centre is the mark?',
       help: 'In the picture, in any unit; 0 when it is in the middle.',
-      schema: between(0, 10000, 'of your unit'),
+      schema: between(0, 10000, 'in any unit'),
       usual: '2',
     },
     {
       id: 'ballWidth',
       text: 'And how wide is the ball in the picture?',
       help: 'In the same unit.',
-      schema: between(0.01, 10000, 'of your unit'),
+      schema: between(0.01, 10000, 'in any unit'),
       usual: '6',
     },
   ]),

@@ -28,7 +28,7 @@ const allQuestions = (shelf: Shelf): readonly QuestionEntry[] => [
   {
     id: 'lane',
     kind: 'choice',
-    text: 'Which lane do you bowl on?',
+    text: 'Which oil pattern is most like yours?',
     help: 'The lanes named here are invented; take the one most like yours.',
     options: [
       ...shelf.lanes.map(({ id, record }) => ({
@@ -51,10 +51,14 @@ const allQuestions = (shelf: Shelf): readonly QuestionEntry[] => [
   ...WISHES.map(wishQuestion),
   keep(
     'keepBowler',
-    'Keep this bowler for next time? Under which name?',
+    'Under which name should this bowler be saved?',
     (answers) => answers.bowler === BY_QUESTIONS,
   ),
-  keep('keepBall', 'Keep this ball as well? Under which name?', (answers) => answers.ball === BY_NUMBERS),
+  keep(
+    'keepBall',
+    'And under which name should this ball be saved?',
+    (answers) => answers.ball === BY_NUMBERS,
+  ),
 ];
 
 const keep = (
@@ -65,7 +69,7 @@ const keep = (
   id,
   kind: 'text',
   text,
-  help: 'Enter alone keeps nothing. What is kept can be chosen here next time, and by every command.',
+  help: 'Enter to skip. What is saved can be chosen here next time, and by every command.',
   when,
   schema: nameField,
 });
@@ -78,7 +82,7 @@ const wishQuestion = (wish: Wish): QuestionEntry => {
     text: question,
     help: 'Measured against what layouts of this ball can do for you on this lane.',
     options: [
-      { value: undefined, label: 'No wish' },
+      { value: undefined, label: 'No preference' },
       ...steps.map((step, i) => ({
         value: i + 1,
         label: step === 'middle' ? 'In between' : capital(step),

@@ -25,9 +25,9 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     id: 'bowler',
     kind: 'choice',
     text: 'Whose ball is it?',
-    help: 'Bowlers that you kept or that are invented demos need no questions about the release.',
+    help: 'Pick a saved or demo bowler to skip the release questions.',
     options: [
-      { value: BY_QUESTIONS, label: 'Mine, or of somebody I know: ask me' },
+      { value: BY_QUESTIONS, label: 'Me, or someone I know' },
       ...bowlers.map(({ id, record }) => ({
         value: id,
         label: record.name,
@@ -59,7 +59,7 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
       id: 'kind',
       kind: 'choice',
       text: 'Which comes nearest to how you bowl?',
-      help: 'Only for what Enter alone answers below, and for what you do not know.',
+      help: 'Sets the suggested answers, and the guesses for what you don’t know.',
       options: BOWLER_KINDS.map(({ value, label, guess }) => ({
         value,
         label,
@@ -79,7 +79,7 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     {
       id: 'skill',
       kind: 'choice',
-      text: 'How alike are your shots?',
+      text: 'How repeatable are your shots?',
       help: 'Sets how much speed, turns and direction scatter from one shot to the next.',
       usual: 'league',
       options: [
@@ -93,7 +93,11 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
           label: 'As in most leagues',
           note: 'speed by {0.4 speed}, direction by 0.35 degrees',
         },
-        { value: 'advanced', label: 'Very much', note: 'speed by {0.2 speed}, direction by 0.2 degrees' },
+        {
+          value: 'advanced',
+          label: 'Very repeatable',
+          note: 'speed by {0.2 speed}, direction by 0.2 degrees',
+        },
       ],
     },
     {
@@ -101,7 +105,7 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
       kind: 'number',
       text: 'How fast does the ball leave your hand, in {unit}?',
       quantity: 'speed',
-      help: 'Ball speed at release, {8 to 26 speed}; not what a screen over the lane shows.',
+      help: 'Ball speed at release, {8 to 26 speed}. Only know the overhead display? Type ?',
       schema: bowler.speedMph,
       usual: (answers) => String(guessFor(answers).speedMph),
       mayBeUnknown: true,
@@ -110,7 +114,7 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     {
       id: 'revRateRpm',
       kind: 'number',
-      text: 'How fast does it turn, in turns per minute?',
+      text: 'What is your rev rate, in rpm?',
       help: 'Rev rate at release, 30 to 700. 150 is few, 300 usual, 450 many.',
       schema: bowler.revRateRpm,
       usual: (answers) => String(guessFor(answers).revRateRpm),
@@ -120,7 +124,7 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     {
       id: 'axisTiltDeg',
       kind: 'number',
-      text: 'How steep does the axis stand, in degrees?',
+      text: 'How much axis tilt do you have, in degrees?',
       help: 'Axis tilt, 0 to 75. 10 to 20 is usual; a spinner has 40 and more.',
       schema: bowler.axisTiltDeg,
       usual: (answers) => String(guessFor(answers).axisTiltDeg),
@@ -130,7 +134,7 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     {
       id: 'axisRotationDeg',
       kind: 'number',
-      text: 'How much do you turn the ball sideways, in degrees?',
+      text: 'How much axis rotation (side turn), in degrees?',
       help: 'Axis rotation, 0 to 110. 0 rolls straight down the lane, 45 is usual, 90 turns all sideways.',
       schema: bowler.axisRotationDeg,
       usual: (answers) => String(guessFor(answers).axisRotationDeg),

@@ -14,7 +14,7 @@ import type { Clash, QuestionEntry } from './question.js';
 /** The first question about an earlier drilling. */
 export const FIRST_USED = 'drilledBefore';
 
-/** Taken when nobody knows how a ball was laid out: the usual middle layout (common practice, no source). */
+/** Taken when it is not known how a ball was laid out: the usual middle layout (common practice, no source). */
 const GUESSED_LAYOUT = '50 x 4 1/2 x 35';
 
 const layoutField = z.string().superRefine((text, ctx) => {
@@ -142,7 +142,7 @@ function markFault(answers: Answers): Clash | null {
 export const endsUsedBall = (id: QuestionId | undefined, answers: Answers): boolean =>
   id === 'oldPapUpIn' || (id === 'oldPap' && answers.oldPap !== 'other');
 
-/** What of an earlier drilling nobody knew, for the record's note. */
+/** What was not known of an earlier drilling, for the record's note. */
 export function guessedNote(answers: Answers): string | undefined {
   const guessed = GUESSABLE.filter(([id]) => answers[id] === undefined).map(([, name]) => name);
   return isUsed(answers) && guessed.length > 0

@@ -37,7 +37,7 @@ export type GrippingHoleName = 'thumb' | 'middle' | 'ring';
 /** A hole on the ball: unit vector of its mouth's centre and unit vector inward along its axis, in B. */
 export interface Hole extends HoleShape {
   readonly name: GrippingHoleName | 'vent';
-  /** Of a vent: the hole it lets air into. */
+  /** The hole that a vent lets air into. */
   readonly into?: GrippingHoleName;
   readonly mouth_B: Vec3;
   readonly axis_B: Vec3;

@@ -27,7 +27,7 @@ export type ArcsClash =
   | { readonly why: 'buffer-too-long'; readonly pinBuffer: number; readonly pinToPap: number }
   | { readonly why: 'marker-out-of-reach'; readonly pinToMarker: number; readonly markerToPap: number };
 
-/** Arc from the pin to the marker when nobody measured it: a mass-bias mark lies a quarter of the ball away. */
+/** Arc from the pin to the marker when it was not measured: a mass-bias mark lies a quarter of the ball away. */
 export const QUARTER_ARC = Math.PI / 2;
 
 /**

@@ -47,7 +47,7 @@ export interface Budget {
     /** Layouts drilled in every world, from which the others' balls are interpolated. */
     readonly sample: number;
     readonly rounds: readonly Round[];
-    /** Of the best, so many are rolled at a time, about so far apart, until enough of them may be drilled. */
+    /** So many of the best are rolled at a time, about so far apart, until enough of them may be drilled. */
     readonly looks: {
       readonly layouts: number;
       readonly apart: number;

@@ -53,7 +53,7 @@ type Entry = z.infer<typeof entrySchema>;
 
 const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex');
 
-/** Of everything a search depends on. */
+/** Fingerprint of everything a search depends on. */
 const keyOf = (p: PublishedNumbers, count: number): string =>
   sha256(
     JSON.stringify([

@@ -8,7 +8,7 @@ import { medianNumbers, numbersApart, type RgNumbers } from './median-numbers.js
 /** What all cores that stand for a ball's come to, drilled alike. */
 export interface DrilledCores {
   readonly all: readonly InertiaNumbers[];
-  /** Of each number by itself: what is shown, beside the band. */
+  /** Median of each number by itself: what is shown, beside the band. */
   readonly median: RgNumbers;
   /** The drilled ball of the core nearest to the medians: it gives what must come from one ball. */
   readonly nearest: MassProperties;

@@ -26,7 +26,7 @@ export const DESIGN = {
   axisTiltDeg: [0, 13, 52],
   axisRotationDeg: [0, 52, 94],
   circumferenceIn: [26.704, 27.002],
-  /** Of the drilled ball, about its centre of mass. */
+  /** Low RG of the drilled ball, about its centre of mass. */
   lowRgIn: [2.42, 2.54, 2.77],
   differentialIn: [0.006, 0.042, 0.067],
   /** Intermediate differential over differential. */
@@ -68,7 +68,7 @@ export const LANE_DESIGN = {
   /** Share of the film that games have taken from the middle of their track; a lane of less than none is fresh. */
   takenShare: [-0.9, 0.92],
   carriedOfTaken: [0, 0.011],
-  /** Of lanes with a track, a share has it on the side opposite the bowler's. */
+  /** A share of the lanes with a track has it on the side opposite the bowler's. */
   trackSide: [-0.3, 1],
   trackLaydownBoard: [17, 23],
   trackEndBoard: [3, 15],

@@ -21,7 +21,7 @@ export interface Feature {
 /*
  * The inputs and why these. A shot's equations hold no mass and no scale but the ball's radius: only I/(m R²),
  * the offset of the centre of mass over R, and the surface speed R ω. What the lane does to any ball on this
- * line is told by the plain roll; what the ball does differently hangs on its tensor and offset in the frame of the release: along
+ * line comes from the plain roll; what the ball does differently depends on its tensor and offset in the frame of the release: along
  * the PAP, up the vertical axis line, toward the grip.
  */
 
@@ -36,14 +36,14 @@ const SLOPE_STRETCHES = [15, 35, 45, FEET] as const;
 const stretchNames = (what: string, feet: readonly number[]): string[] =>
   feet.slice(1).map((to, i) => `${what}, ${feet[i]} to ${to} ft`);
 
-/** What hangs on the ball alone; the layout moves these. */
+/** What depends on the ball alone; the layout moves these. */
 export const BALL_FEATURES: readonly Feature[] = [
   ...f('1', 'inertia/mR² pap', 'inertia/mR² up', 'inertia/mR² grip'),
   ...f('1', 'inertia/mR² pap-up', 'inertia/mR² pap-grip', 'inertia/mR² up-grip'),
   ...f('1', 'centre of mass/R pap', 'centre of mass/R up', 'centre of mass/R grip'),
 ];
 
-/** What hangs on release, line, lane and cover; the world moves these. */
+/** What depends on release, line, lane and cover; the world moves these. */
 export const WORLD_FEATURES: readonly Feature[] = [
   ...f('m/s', 'speed', 'surface speed Rω'),
   ...f('rad', 'axis tilt', 'axis rotation'),

@@ -3,7 +3,7 @@ import { designShots } from './design.js';
 import { observe } from './observe.js';
 import { TARGETS } from './targets.js';
 
-/** What the physics engine does, told by a few shots: fitted numbers are stale when it does something else. */
+/** What the physics engine does with a few shots: fitted numbers are stale when it does something else. */
 export interface Fingerprint {
   /** Short name: changes with the sixth digit of any of the numbers. */
   readonly hash: string;

@@ -29,7 +29,7 @@ const INERTIA = 0.352;
 /**
  * Rolls the plainest ball there is: its mass at its centre, the same inertia about every axis.
  *
- * Its slip keeps its direction, so all that friction does is told by one number, the speed taken off so far
+ * Its slip keeps its direction, so one number describes all that friction does: the speed taken off so far
  * (any mechanics textbook; cf. Hopkins & Patterson, Am. J. Phys. 45, 1977): a few microseconds' work. It
  * knows nothing of the layout. The regression takes from it what the lane does to *any* ball on this line, and is left with
  * what this ball does differently. Steps of a foot, the friction of each taken at its beginning.

@@ -18,11 +18,11 @@ export interface Ranked extends LayoutOutcomes {
 /** Standard errors within which a layout cannot be told from the leader. */
 const ALIKE = 1.5;
 
-/** Points of score that nobody needs to tell apart. */
+/** Points of score that need not be told apart. */
 const NO_MATTER = 0.5;
 
 /**
- * Of what was found, those that went through all worlds, best first: the best few, more of them where luck is great, and
+ * What went through all worlds, best first: the best few, more of them where luck is great, and
  * the best that differ.
  *
  * @param count  how many that differ
@@ -48,7 +48,7 @@ export async function finals(
   return { rows: [...rows].sort((a, b) => b.worlds.meanScore - a.worlds.meanScore), middle };
 }
 
-/** Of a list, best first, those that cannot be told from the leader in the worlds met so far, within limits. */
+/** Those of a list, best first, that cannot be told from the leader in the worlds met so far, within limits. */
 function hardToTell(
   list: readonly Found[],
   known: readonly KnownValue[],

@@ -19,7 +19,7 @@ export interface ShotRecords {
 
 /** The nominal shot of one layout on its own line, as `recommend` would roll it. */
 export interface AimedShot {
-  /** Of the usual middle layout, from which the layout's own line was found. */
+  /** The line of the usual middle layout, from which the layout's own line was found. */
   readonly line: Line;
   readonly problem: ShotProblem;
   readonly engine: Simulator;

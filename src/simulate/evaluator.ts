@@ -7,7 +7,7 @@ import { type Outcome, simulator } from './simulator.js';
 /** A layout to be tried in one of the problem's worlds. */
 export interface Trial {
   readonly layout: Layout;
-  /** Of the problem's worlds, indices past them going on into the luck alone; or the nominal one with a balanced ball. */
+  /** Index of one of the problem's worlds, going on into the luck alone past them; or the nominal one with a balanced ball. */
   readonly world: number | 'balanced';
   /** The line played; the layout's own when left out. */
   readonly launch?: Launch;

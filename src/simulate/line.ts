@@ -31,7 +31,7 @@ export const FEET_PER_ARROWS = 2;
 /**
  * Finds the line on which the ball with a given layout reaches the pocket, from nothing.
  *
- * Of all laydown boards from which the pocket can be reached in a direction that can be sent, it takes the one whose line is most
+ * Among all laydown boards from which the pocket can be reached in a direction that can be sent, it takes the one whose line is most
  * like what bowlers play on such a pattern (`offUsual`). On oil that games have worn a bowler starts from the line on the fresh
  * oil and moves the feet two boards for each at the arrows until the ball hits; so does this. When no line reaches
  * the pocket, the one that comes nearest to it on the lane is used, and said so.

@@ -22,7 +22,7 @@ const MOVES = [2, -2, 4, -4];
  * The laydown stays, so that layouts differ in one thing; only where no direction from there reaches the
  * pocket, and the bowler named no laydown board, it moves too. A pure function of the layout, so that workers
  * agree. A layout that reaches the pocket on no line plays the nearest one found from the usual laydown. Where
- * the middle layout itself reaches no pocket nobody searches long: what a few shots do not bring there plays the
+ * the middle layout itself reaches no pocket the search is short: what a few shots do not bring there plays the
  * middle layout's line.
  *
  * @param ready  makes a layout ready to roll its nominal shot from any launch

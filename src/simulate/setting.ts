@@ -43,7 +43,7 @@ export interface SettingOptions {
 export interface Setting {
   readonly ball: BallProblem;
   readonly problem: ShotProblem;
-  /** Of the usual middle layout. */
+  /** The line of the usual middle layout. */
   readonly line: Line;
   readonly evaluator: Evaluator;
   readonly rules: RuleSet;

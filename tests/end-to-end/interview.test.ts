@@ -67,12 +67,12 @@ test('what was answered before ctrl-C is offered the next time, and kept names w
   await session.exit;
 
   session = openSession([], { env, main });
-  await session.waitFor(/left after 1 answer\. Go on there/);
+  await session.waitFor(/stopped after 1 answer\. Continue from there/);
   session.type(ENTER);
   for (let place = 2, of = 2; place <= of; place += 1) {
     const shown = await session.waitFor(new RegExp(`\\b${place}/(\\d+) {2}([^\\n]*)`));
     of = Number(shown[1]);
-    if (/Keep this bowler/.test(shown[2])) session.type('Kim');
+    if (/bowler be saved/.test(shown[2])) session.type('Kim');
     session.type(ENTER);
   }
   await session.waitFor(/Kept as bowler\/kim[\s\S]*Layout for Kim/);
@@ -94,7 +94,7 @@ test('leaving before the answer stands loses no answer, and keeps nothing twice'
   for (let place = 1; place <= of; place += 1) {
     const shown = await session.waitFor(new RegExp(`\\b${place}/(\\d+) {2}([^\\n]*)`));
     of = Number(shown[1]);
-    if (/Keep this bowler/.test(shown[2])) session.type('Kim');
+    if (/bowler be saved/.test(shown[2])) session.type('Kim');
     session.type(ENTER);
   }
   await session.waitFor(/Kept as bowler\/kim/);
@@ -102,7 +102,7 @@ test('leaving before the answer stands loses no answer, and keeps nothing twice'
   expect(await session.exit).toMatchObject({ signal: constants.signals.SIGINT }); // which a shell counts as 130
 
   session = openSession([], { env, main });
-  await session.waitFor(new RegExp(`left after ${of} answers\\. Go on there`));
+  await session.waitFor(new RegExp(`stopped after ${of} answers\\. Continue from there`));
   session.type(ENTER);
   await session.waitFor(new RegExp(`${of}/${of} {2}`));
   session.type(ENTER);
@@ -119,7 +119,7 @@ test('where nothing can be kept the answer is shown all the same, and then what 
   for (let place = 1, of = 1; place <= of; place += 1) {
     const shown = await session.waitFor(new RegExp(`\\b${place}/(\\d+) {2}([^\\n]*)`));
     of = Number(shown[1]);
-    if (/Keep this bowler/.test(shown[2])) session.type('Kim');
+    if (/bowler be saved/.test(shown[2])) session.type('Kim');
     session.type(ENTER);
   }
   await session.waitFor(/Layout for Kim[\s\S]*Before drilling/);

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { scratchFolder } from '../support/demo-files.js';
 import { ENV, MAIN } from '../support/run-cli.js';
 
-/* What a command loads, told by a loader hook: a rule on modules holds on any machine, one on time does not. */
+/* What a command loads, as a loader hook sees it: a rule on modules holds on any machine, one on time does not. */
 
 const HOOK = `import { writeSync } from 'node:fs';
 export async function load(url, context, next) { writeSync(2, 'loads ' + url + '\\n'); return next(url, context); }`;

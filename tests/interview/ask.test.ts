@@ -20,13 +20,13 @@ const COLOUR = /\u001b\[[0-9;]*m/;
 const who: Turn = [/Whose ball/, ENTER];
 const hand: Turn = [/Which hand/, ENTER];
 const kind: Turn = [/nearest to how you bowl/, ENTER];
-const skill: Turn = [/alike are your shots/, ENTER];
+const skill: Turn = [/repeatable are your shots/, ENTER];
 const thumb: Turn = [/thumb hole/, ENTER];
 const release: Turn[] = [
   [/in mph\?/, ENTER],
-  [/turns per minute/, ENTER],
-  [/axis stand/, ENTER],
-  [/sideways/, ENTER],
+  [/rev rate, in rpm/, ENTER],
+  [/axis tilt do you/, ENTER],
+  [/side turn/, ENTER],
 ];
 
 test('a left-hander off the shelf, from the first question to the records', async () => {
@@ -43,12 +43,12 @@ test('a left-hander off the shelf, from the first question to the records', asyn
     [/Which ball/, DOWN],
     [/❯ From a file/, DOWN],
     [/❯ Asymmetric core, mild/, ENTER],
-    [/Which lane/, ENTER],
+    [/Which oil pattern/, ENTER],
     [/hook start/, DOWN],
     [/❯ Earliest/, ENTER],
     [/hook look/, ENTER],
     [/hook in all/, ENTER],
-    [/Keep this bowler/, ENTER],
+    [/bowler be saved/, ENTER],
   ]);
   expect(recordsIn(shown)).toMatchObject({
     bowler: { hand: 'left', thumbHole: true, pap: { overIn: 5.125, upIn: -0.25 } },
@@ -118,13 +118,13 @@ test('a bowler who knows only speed and revs measures the rest, and is told what
     thumb,
     skill,
     [/in mph\?/, `18${ENTER}`],
-    [/turns per minute/, `350${ENTER}`],
-    [/axis stand/, `?${ENTER}`],
+    [/rev rate, in rpm/, `350${ENTER}`],
+    [/axis tilt do you/, `?${ENTER}`],
     [/axis tilt be found/, ENTER],
     [/edge to edge/, `11 1/4${ENTER}`],
-    [/Axis tilt: 15 degrees, give or take 0.84[\s\S]*sideways/, `?${ENTER}`],
+    [/Axis tilt: 15 degrees, give or take 0.84[\s\S]*side turn/, `?${ENTER}`],
     [/rotation be found/, DOWN],
-    [/❯ Not at all/, ENTER],
+    [/❯ I can’t measure it/, ENTER],
     [/Axis rotation: 48 degrees, give or take 11[\s\S]*far over/, `?${ENTER}`],
     [/PAP be found/, ENTER],
     [/along the midline/, `1/2${ENTER}`],
@@ -142,9 +142,9 @@ test('a PAP that no bowler has is refused at its last reading, and an earlier on
     thumb,
     skill,
     [/in mph\?/, ENTER],
-    [/turns per minute/, ENTER],
-    [/axis stand/, `60${ENTER}`],
-    [/sideways/, ENTER],
+    [/rev rate, in rpm/, ENTER],
+    [/axis tilt do you/, `60${ENTER}`],
+    [/side turn/, ENTER],
     [/far over/, `?${ENTER}`],
     [/PAP be found/, ENTER],
     [/along the midline/, `2${ENTER}`],
@@ -170,7 +170,7 @@ test('an interview that was answered to its end is taken up at its last question
   ];
   const shown = await talk(
     [
-      [/left after 6 answers. Go on there/, ENTER],
+      [/stopped after 6 answers. Continue from there/, ENTER],
       [/6\/6 {2}How much should it hook in all[\s\S]*❯ Little/, ENTER],
     ],
     { env: { INTERVIEW_DRAFT: JSON.stringify([...answers, ...wishes]) } },
@@ -187,7 +187,7 @@ test('what was answered before ctrl-C is remembered, and can be gone on with', a
   ]);
   await talk(
     [
-      [/left after 2 answers. Go on there/, ENTER],
+      [/stopped after 2 answers. Continue from there/, ENTER],
       [/3\/\d+ {2}Which comes nearest/, CTRL_C],
     ],
     {
@@ -196,7 +196,7 @@ test('what was answered before ctrl-C is remembered, and can be gone on with', a
   );
   await talk(
     [
-      [/Go on there/, `n${ENTER}`],
+      [/Continue from there/, `n${ENTER}`],
       [/1\/\d+ {2}Whose ball/, CTRL_C],
     ],
     {
@@ -213,9 +213,9 @@ test('a bowler who knows all, with a used ball by its numbers', async () => {
     thumb,
     skill,
     [/in mph\?/, `18.2${ENTER}`],
-    [/turns per minute/, `340${ENTER}`],
-    [/axis stand/, `12${ENTER}`],
-    [/sideways/, `50${ENTER}`],
+    [/rev rate, in rpm/, `340${ENTER}`],
+    [/axis tilt do you/, `12${ENTER}`],
+    [/side turn/, `50${ENTER}`],
     [/far over/, `5 1/16${ENTER}`],
     [/far up/, `1/2${ENTER}`],
     [/Which ball/, ENTER],
@@ -223,7 +223,7 @@ test('a bowler who knows all, with a used ball by its numbers', async () => {
     [/RG, in inches/, `2.51${ENTER}`],
     [/Total differential/, `0.046${ENTER}`],
     [/Intermediate/, `0${ENTER}`],
-    [/side features/, ENTER],
+    [/bumps or flats/, ENTER],
     [/CG mark/, `3${ENTER}`],
     [/Top weight/, `2.5${ENTER}`],
     [/Finish/, `3000${ENTER}`],
@@ -237,12 +237,12 @@ test('a bowler who knows all, with a used ball by its numbers', async () => {
     [/❯ Another one/, ENTER],
     [/That PAP/, `5${ENTER}`],
     [/how far up from/, `1/4 down${ENTER}`],
-    [/Which lane/, ENTER],
+    [/Which oil pattern/, ENTER],
     [/hook start/, ENTER],
     [/hook look/, ENTER],
     [/hook in all/, ENTER],
-    [/Keep this bowler/, `Kim${ENTER}`],
-    [/Keep this ball/, ENTER],
+    [/bowler be saved/, `Kim${ENTER}`],
+    [/ball be saved/, ENTER],
   ]);
   expect(recordsIn(shown)).toMatchObject({
     bowler: {
@@ -285,7 +285,7 @@ test('a ball that no core can have is refused in the units of the questions, and
       [/RG, in mm/, `69.85${ENTER}`], // 2.75 in
       [/Total differential/, `1.143${ENTER}`],
       [/Intermediate/, `0${ENTER}`],
-      [/side features/, ENTER],
+      [/bumps or flats/, ENTER],
       [/CG mark/, ENTER],
       [/Top weight/, ENTER],
       [/Finish/, ENTER],
@@ -305,21 +305,21 @@ test('a left-handed two-hander without a thumb hole, in metric units on a narrow
       [/❯ Two-handed[\s\S]*29 km\/h/, ENTER],
       [/thumb hole/, DOWN],
       [/❯ No/, ENTER],
-      [/alike are your shots[\s\S]*0.64 km\/h/, ENTER],
+      [/repeatable are your shots[\s\S]*0.64 km\/h/, ENTER],
       [/in km\/h\?[\s\S]*12.87 to 41.84 km\/h[\s\S]*\(29.0\)/, `18 mph${ENTER}`],
-      [/turns per minute/, ENTER],
-      [/axis stand/, ENTER],
-      [/sideways/, ENTER],
+      [/rev rate, in rpm/, ENTER],
+      [/axis tilt do you/, ENTER],
+      [/side turn/, ENTER],
       [/far over from the grip centre, in mm/, `300${ENTER}`],
       [/Must be 50.8 to 190.5 mm; got "300"/, `${ERASE.repeat(3)}127${ENTER}`],
       [/far up from the midline, in mm/, `6.35 down${ENTER}`],
       [/Which ball/, DOWN.repeat(2)],
       [/6.8 kg/, ENTER],
-      [/Which lane/, ENTER],
+      [/Which oil pattern/, ENTER],
       [/hook start/, ENTER],
       [/hook look/, ENTER],
       [/hook in all/, ENTER],
-      [/Keep this bowler/, ENTER],
+      [/bowler be saved/, ENTER],
     ],
     { columns: 60, env: { NO_COLOR: '1' }, args: ['--metric'] },
   );

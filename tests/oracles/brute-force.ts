@@ -93,7 +93,7 @@ const reached = ({ shot, reaction }: Outcome): Reached => {
 };
 
 /**
- * Remembers in a folder what takes minutes to work out, by all that it hangs on.
+ * Remembers in a folder what takes minutes to work out, by all that it depends on.
  *
  * @param folder  null to remember nothing
  */

@@ -58,7 +58,7 @@ export interface RegressionProof {
   readonly bands: Readonly<Record<keyof Reached['reaction'], Share>>;
 }
 
-/** What the engine does now, told by the demo shot: numbers that are remembered hang on it. */
+/** What the engine does now with the demo shot: numbers that are remembered depend on it. */
 export function physicsNow(): string {
   const record = <T>(list: readonly Shelved<T>[], id: string): T =>
     list.find((each) => each.id === id)!.record;

@@ -18,7 +18,7 @@ export interface OwnCore {
 export interface OwnBody {
   /** Its filler's density makes the weight come out; whether anyone pours such a filler is for the caller to say. */
   readonly body: BallBody;
-  /** Of each solid, what no later one covers, m³. */
+  /** What no later solid covers of each, m³. */
   readonly volumes: readonly number[];
   /** About how far RG is off for the quadrature of shared space, m; 0 when the solids keep clear of one another. */
   readonly unsureRg: number;

@@ -19,7 +19,7 @@ export interface PublishedNumbers {
   /** Mass times offset of the centre of mass, kg·m: what the top weight amounts to. */
   readonly topMoment: number;
   readonly family: CoreFamily;
-  /** Of a lobed core; left out, `USUAL_LOBES` of them, one toward the marker. */
+  /** Noses of a lobed core; left out, `USUAL_LOBES` of them, one toward the marker. */
   readonly lobes?: Lobes;
 }
 

@@ -8,7 +8,7 @@ import { around, type Box, boxOf, meetingOf } from '../solid/solid-box.js';
 
 /** What later solids of a core take from earlier ones. */
 export interface SharedMatter {
-  /** Of each solid, the moments about Bo at density one of what lies inside a later one. */
+  /** Moments about Bo, at density one, of what lies inside a later solid, for each. */
   readonly hidden: readonly Moments[];
   /** By how much a second moment changed in the last refinement, m⁵: about how far off they are. */
   readonly unsure: number;
@@ -50,7 +50,7 @@ const LATTICES: readonly (readonly [lines: number, step: number])[] = [
 /** Second moments that move by less than this are done, m⁵: 7e-7 in of RG for a solid 2.5 g/cc above the filler. */
 const QUIET = 6e-12;
 
-/** Frame Q of the lines, which run along its z: turned from C by angles that nobody builds with. */
+/** Frame Q of the lines, which run along its z: turned from C by angles that no core is built with. */
 const R_QC: Mat3 = mulMat(
   [
     [1, 0, 0],

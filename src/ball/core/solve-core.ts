@@ -80,7 +80,7 @@ const turnTowardMarker = (angle: number): Mat3 => [
   [-Math.sin(angle), 0, Math.cos(angle)],
 ];
 
-/** Halvings of the fillers' range: the heaviest to 0.001 kg/m³, the lightest, which no rule hangs on, to 1. */
+/** Halvings of the fillers' range: the heaviest to 0.001 kg/m³, the lightest, which no rule depends on, to 1. */
 const DENSITY_HALVINGS = 20;
 const SIZE_HALVINGS = 10;
 

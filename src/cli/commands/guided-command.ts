@@ -13,7 +13,7 @@ import { endOnSignals } from '../terminal/signals.js';
 import { canAsk, type Terminal } from '../terminal/terminal.js';
 import { answerRecommendation, searchFlags } from './recommend-command.js';
 
-/** `flarewise` alone: asks, then recommends. Where nobody can be asked it answers for the demo records. */
+/** `flarewise` alone: asks, then recommends. Where no one can be asked it answers for the demo records. */
 export async function guidedCommand(options: GlobalOptions, terminal: Terminal): Promise<void> {
   // a bad flag is told before any question
   const search = collectFaults(searchFlags(options, terminal));

@@ -201,7 +201,7 @@ function theOne(words: readonly string[], example: string): string {
 
 async function isSure(question: string, options: ShelfOptions, terminal: Terminal): Promise<boolean> {
   if (!options.input || !canAsk(terminal))
-    throw missingFlag('--yes', 'Without a terminal nobody can be asked; --yes removes without asking.');
+    throw missingFlag('--yes', 'Without a terminal there is no one to ask; --yes removes without asking.');
   const { askYesNo } = await import('../../interview/ask.js');
   const { stdin, stderr } = terminal;
   return askYesNo(question, { input: stdin, output: stderr, color: isColoured(options, terminal) });

@@ -53,7 +53,7 @@ export const RULES: Flag = ['--rules <id>', 'rule set that decides what is legal
 /** Known to every command. */
 export const GLOBAL_FLAGS: readonly Flag[] = [
   ['--json', 'print the answer as one JSON document'],
-  ['--workers <n>', 'threads to search with (default: one for each core; 1: none besides this one)'],
+  ['--workers <n>', 'threads to search with (default: one for each core; 1: no extra threads)'],
   ['--units <system>', 'units of questions and answers: trade or metric (default: trade)', UNIT_SYSTEMS],
   ['--no-input', 'never ask anything'],
   ['--no-color', 'no colours (as with NO_COLOR set, or in a pipe)'],

@@ -9,7 +9,7 @@ import type { RecommendCommandOptions } from './options.js';
 const STEPS = [1, 5] as const;
 
 /**
- * The wanted reaction from its flags; one left out is no wish.
+ * The wanted reaction from its flags; one left out is ignored.
  *
  * @throws {InputErrors} every step that is none
  */

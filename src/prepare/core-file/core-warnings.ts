@@ -60,7 +60,7 @@ function markWarnings({ numbers, inertia }: OwnFacts): Caution[] {
 /** How far the CG may lie beside the line from pin to marker, in: about what a mark is off by hand (our own choice). */
 const CENTRE_ASIDE_IN = 0.5;
 
-/** Of a symmetric ball the drilling angle is usually measured to the CG mark; here it goes to the marker. */
+/** The drilling angle of a symmetric ball is usually measured to the CG mark; here it goes to the marker. */
 function centreWarnings({ numbers, p_BoBcm_C }: OwnFacts): Caution[] {
   const asideIn = to(numbers.radius * Math.asin(Math.abs(p_BoBcm_C[1]) / norm(p_BoBcm_C)), INCH);
   return !hasMassBias(numbers.family) && asideIn > CENTRE_ASIDE_IN

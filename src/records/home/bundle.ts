@@ -14,7 +14,7 @@ export interface Imported {
   readonly kind: RecordKind;
   readonly id?: string;
   readonly record: RecordOf[RecordKind];
-  /** Of a ball with a core of its own: the core and its meshes. */
+  /** The core and its meshes, for a ball with a core of its own. */
   readonly coreFile?: CoreFile;
 }
 

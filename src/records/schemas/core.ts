@@ -135,7 +135,7 @@ export const coreDirections = ({
   readonly marker?: Vec3 | undefined;
 }): { readonly pin: Vec3; readonly marker: Vec3 } => ({ pin, marker });
 
-/** Of the angle between pin and marker; below, the marker's direction is lost. */
+/** Least sine of the angle between pin and marker; below, the marker's direction is lost. */
 const LEAST_SINE = 0.02;
 
 export const coreSchema = z

@@ -15,7 +15,7 @@ export class DotCanvas {
    * Sets a dot; what lies outside is left out.
    *
    * @param x, y   in cells from the top left corner
-   * @param layer  of a cell's dots the highest is told by `layerAt`
+   * @param layer  the highest one of a cell's dots is what `layerAt` gives
    */
   set(x: number, y: number, layer: number): void {
     const [column, row] = [Math.floor(x), Math.floor(y)];

@@ -30,7 +30,7 @@ const CUT = {
   noHinting: true,
   noLayoutClosure: true,
   dropTables: ['GDEF', 'GPOS', 'GSUB', 'kern'],
-  /** Of the `name` table: copyright, licence and where it stands (OpenType specification 1.9). */
+  /** Entries of the `name` table: copyright, licence and where it stands (OpenType specification 1.9). */
   preserveNameIds: [0, 13, 14],
 } as const;
 

@@ -25,7 +25,7 @@ const ROW = 22;
 const TOP = 4;
 const TEXT = 12;
 const HALF = 5.5;
-/** Of an arrow's head, at most. */
+/** Greatest length of an arrow's head. */
 const HEAD = 5;
 
 /** The numbers of a layout, in the order in which it is written. */

@@ -3,7 +3,7 @@ import { circle, type Point } from '../scene/shapes.js';
 import type { Compared } from './compared.js';
 import { USUAL } from './compared.js';
 
-/** Of a disc, pt. */
+/** Radius of a disc, pt. */
 export const DISC_RADIUS = 7;
 
 const SIZE = 10;

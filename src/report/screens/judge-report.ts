@@ -36,20 +36,20 @@ export function judgeReport(given: JudgeAnswer, page: Page): string {
       ...wrap(verdictText(answer), page.width).map(page.paint.strong),
       ...paragraph(judgeSureness(answer), page),
     ],
-    section('Speaks against it', bullets(sayAll(layout.objections, page.units).map(sentence), page), page),
+    section('Problems', bullets(sayAll(layout.objections, page.units).map(sentence), page), page),
     layoutHeadline(layout, page),
     wishesTable(answer.targets, layout.reaction, page, 'this\nlayout'),
     beside(
       section(`How ${layout.text} rolls`, laneDrawing({ hand: bowler.hand, lane, shots }, page), page),
       section(
-        `Beside the best found, ${best.text}`,
+        `Compared with the best found, ${best.text}`,
         comparisonTable(layout, best, page, ['this one', 'best']),
         page,
       ),
       page,
     ),
     section('No line to the pocket', noLineText(answer.noLine, page), page),
-    section('Each on its own line, and the room to miss it', linesTable([layout, best], page), page),
+    section('The line to play, and the margin for error', linesTable([layout, best], page), page),
     section(
       'What the best one gains, by number of the layout',
       sharesTable(answer.shares, page, 'from this one\nto the best'),
@@ -89,7 +89,7 @@ const PLACED_AMONG: Record<JudgeAnswer['place']['by'], string> = {
 export const judgeSureness = ({ layout, best, place, confidence }: JudgeAnswer): string =>
   `It scores ${points(layout.score)} of 100 over ${confidence.worlds} plausible worlds, the best found ${points(best.score)}, ` +
   `which comes out ahead in ${percent(confidence.bestBeatsIt)} % of them. ` +
-  `It stands above ${place.betterThan} of ${place.of} ${PLACED_AMONG[place.by]}, and above the usual middle layout in ` +
+  `It is better than ${percent(place.betterThan / place.of)} % of the ${PLACED_AMONG[place.by]}, and than the usual middle layout in ` +
   `${percent(confidence.beatsMiddle)} % of worlds.`;
 
 export function markingGrid({ marking }: JudgeAnswer, units: Units): Grid {

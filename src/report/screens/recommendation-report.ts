@@ -59,18 +59,22 @@ export function recommendationReport(given: RecommendAnswer, page: Page): string
         laneDrawing({ hand: bowler.hand, lane, shots }, page),
         page,
       ),
-      section('Numbers and how wide they are', comparisonTable(best, answer.middle, page), page),
+      section('Key numbers with their 90 % ranges', comparisonTable(best, answer.middle, page), page),
       page,
     ),
     section('No line to the pocket', noLineText(answer.noLine, page), page),
     section(
-      'Each on its own line, and the room to miss it',
+      'The line to play, and the margin for error',
       linesTable([...answer.layouts, answer.middle], page),
       page,
     ),
     section('Why it won', bullets(sayAll(best.reasons, page.units), page), page),
-    section('Which number does what, in one undisturbed shot', sharesTable(best.shares, page), page),
-    section('What another step would change', stepsTable(best.steps, page), page),
+    section(
+      'Contribution of each layout number (one perfectly repeated shot)',
+      sharesTable(best.shares, page),
+      page,
+    ),
+    section('Sensitivity to one step', stepsTable(best.steps, page), page),
     section('What holds the result back', bullets(sayAll(answer.limits, page.units), page), page),
     section('When layout is not enough: what else would do', leversTable(best, answer.levers, page), page),
     section(
@@ -96,7 +100,7 @@ export function surenessText(answer: RecommendAnswer, best: RankedLayout): strin
   const runnerUp = answer.layouts[1];
   const isUsual = best.text === answer.middle.text;
   const against = (share: number, whom: string): string =>
-    `against ${whom} it scores higher in ${percent(share)} % (${verdict(share)})`;
+    `against ${whom} it scores higher in ${percent(share)} % of worlds (${verdict(share)})`;
   const parts = [
     ...(runnerUp ? [against(beatsRunnerUp, `the runner-up ${runnerUp.text}`)] : []),
     ...(isUsual ? [] : [against(beatsMiddle, `the usual ${answer.middle.text}`)]),

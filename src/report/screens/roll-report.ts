@@ -40,12 +40,12 @@ export function rollReport(given: RollAnswer, hand: 'right' | 'left', lane: Lane
     ),
     section('No line to the pocket', noLineText(answer.noLine, page), page),
     section(
-      'Line, and the room to miss it',
+      'Line, and the margin for error',
       linesTable([{ ...answer, text: answer.layout.text }], page),
       page,
     ),
     section('Reaction', reactionTable(answer, page), page),
-    section('Speaks against it', bullets(sayAll(answer.objections, page.units).map(sentence), page), page),
+    section('Problems', bullets(sayAll(answer.objections, page.units).map(sentence), page), page),
     section(`Every ${withUnit(FEET_APART, page.units.laneMark)}`, pathTable(answer.path, page), page),
     section(
       'The ball from the grip side',

@@ -30,7 +30,7 @@ export interface SheetText {
 export function sheetText(answer: SheetAnswer, units: Units = UNITS.trade): SheetText {
   const { bowler, ball, layout, legality, objections, cautions, assumptions, date, version, rings } = answer;
   const facts = [
-    { heading: 'Speaks against it', parts: [bulleted(sayAll(objections, units).map(sentence))] },
+    { heading: 'Problems', parts: [bulleted(sayAll(objections, units).map(sentence))] },
     holesBlock(answer, units),
     drilledBlock(answer, units),
     ringsBlock(answer, units),
@@ -80,7 +80,7 @@ function notationsOf({ layout, face }: SheetAnswer, { tape }: Units): string[] {
   ];
 }
 
-/** An angle as it was written, without decimals that nobody wrote. */
+/** An angle as it was written, without decimals that were not written. */
 const degrees = (deg: number): string => `${Number(deg.toFixed(1))}°`;
 
 const filled = ({ heading, parts }: Block): Block => ({ heading, parts: parts.filter(isFilled) });

@@ -65,7 +65,7 @@ export function linesGrid(played: readonly Played[], { laneMark }: Units): Grid 
 /** What the columns of lines mean. */
 export const linesNote = (played: readonly Played[], { laneMark }: Units): string =>
   `Boards laid down on, crossed at ${withUnit(ARROWS_FT, laneMark)} and at the widest point; degrees sent out. Room, out/in: how far one ` +
-  'undisturbed shot may miss toward the own gutter / away from it, in one thing at a time, and still reach ' +
+  'undisturbed shot may miss toward your gutter / away from it, changing one thing at a time, and still reach ' +
   'boards 16.5 to 18.5.' +
   (hasWorlds(played) ? ' pocket: share of worlds in which it still gets there.' : '');
 

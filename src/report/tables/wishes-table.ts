@@ -21,10 +21,10 @@ export const wishesGrid = (
 ): Grid => ({
   columns: [
     { head: 'asked for' },
-    { head: 'step of 5', align: 'left' },
-    { head: 'aimed\nat' },
+    { head: 'your wish', align: 'left' },
+    { head: 'target' },
     { head: whose },
-    { head: 'layouts\ncan give' },
+    { head: 'range with\nthis ball' },
   ],
   rows: targets.map(({ wish, step, value, attainable }) => {
     const id = NUMBER_OF_WISH[wish];

@@ -20,7 +20,7 @@ export type Quantity =
   | 'speed'
   | 'tape' // arc on the ball
   | 'markTape' // the same of arcs given to a sixteenth of an inch
-  | 'roughTape' // the same of what nobody knows so well
+  | 'roughTape' // the same of what is not known so well
   | 'fineTape' // the same of errors
   | 'bore' // diameters, depths, pitches
   | 'arc' // on the ball, as computed

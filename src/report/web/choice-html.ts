@@ -2,7 +2,7 @@ import { type Compared, USUAL } from '../picture/compared.js';
 import { SCREEN } from '../scene/screen-inks.js';
 import { htmlText } from './table-html.js';
 
-/** Of the box that says whether a layout is drawn. */
+/** Name of the box that says whether a layout is drawn. */
 export const choiceId = (sign: string): string => `show-${sign === USUAL ? 'usual' : sign}`;
 
 /** Boxes to tick for the layouts that are to be drawn. The page's style reads them: no script is needed. */

@@ -44,7 +44,7 @@ export function judgeHtml(
       layoutWords(layout, page),
       `${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}, on ${lane.name}.`,
       judgeSureness(answer),
-      ...sayAll(layout.objections, units).map((why) => `Speaks against it: ${sentence(why)}`),
+      ...sayAll(layout.objections, units).map((why) => `Problems: ${sentence(why)}`),
     ],
     invented: inventedText(invented),
     cautions: sayAll(answer.cautions, units),

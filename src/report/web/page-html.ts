@@ -10,7 +10,7 @@ export interface WebPage {
   readonly title: string;
   /** Below the title, the first of them in bold. */
   readonly opening: readonly string[];
-  /** Said of records that nobody bowls with; null where there are none. */
+  /** Said of invented records; null where there are none. */
   readonly invented: string | null;
   readonly cautions: readonly string[];
   readonly compared: readonly Compared[];

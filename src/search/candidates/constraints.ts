@@ -27,7 +27,7 @@ export interface Bounds {
   readonly ball: BallProblem;
   readonly rules: RuleSet;
   readonly practice: Practice;
-  /** Of the usual middle layout: where even that reaches no pocket, no layout has to. */
+  /** The line of the usual middle layout: where even that reaches no pocket, no layout has to. */
   readonly line: Line;
 }
 

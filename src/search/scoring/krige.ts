@@ -7,7 +7,7 @@ import { layoutsApart } from '../candidates/pick-differing.js';
 export interface KnownValue {
   readonly layout: LayoutNumbers;
   readonly value: number;
-  /** Of the luck in it. */
+  /** Variance of the luck in it. */
   readonly variance: number;
 }
 

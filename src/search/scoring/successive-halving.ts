@@ -5,7 +5,7 @@ import type { Round } from '../../prepare/budget.js';
 export interface HalvingResult {
   /** Its place in the list. */
   readonly index: number;
-  /** Of one that dropped out early, moved by what the worlds it missed did to those that met them. */
+  /** For one that dropped out early, moved by what the worlds it missed did to those that met them. */
   readonly meanScore: number;
   /** Worlds it was scored in. */
   readonly worlds: number;

@@ -18,7 +18,7 @@ const QUANTILE_OF_STEP = [0.02, 0.25, 0.5, 0.75, 0.98] as const;
 
 /**
  * Turns wishes into numbers this bowler can get from this ball on this lane: step 1 to 5 is a quantile of
- * what the attainable layouts do, so nobody is promised what the ball cannot do.
+ * what the attainable layouts do, so no more is promised than the ball can do.
  *
  * @param attainable  outcomes of a grid over all allowed layouts, at least one
  */

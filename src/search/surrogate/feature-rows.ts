@@ -37,7 +37,7 @@ const NODES = 3;
  *
  * A sample of layouts is drilled into every core and its mass properties are fitted over the layout's basis. In a world
  * (its core, its errors of marking) they say what each of the sample comes out as, and the features of those are
- * fitted in turn. The rest hangs on the layout only through the angle of its line.
+ * fitted in turn. The rest depends on the layout only through the angle of its line.
  *
  * @param sample   layouts to drill into each core, spread over all that are asked about
  * @param laydownX lateral position at the foul line, m

@@ -41,7 +41,7 @@ test('layoutFlag: reads fractions, names itself when missing or unreadable', () 
   expect(() => layoutFlag('70')).toThrow(expect.objectContaining({ source: '--layout' }));
 });
 
-test('wantFlags: a wish left out is no wish', () => {
+test('wantFlags: a preference left out is ignored', () => {
   expect(wantFlags({ ...options, sharpness: '2' })).toEqual({ sharpness: 2 });
   expect(wantFlags(options)).toEqual({});
 });

@@ -32,7 +32,9 @@ describe('speed', () => {
     const { value, deviation } = speedFromAverage(from(17, MPH));
     expect(to(value, MPH)).toBeCloseTo(18.6, 9);
     expect(to(deviation, MPH)).toBeCloseTo(0.35, 9);
-    const said = SPEED_MEASURED[0]!.help!.match(/corrected by ([\d.]+) mph, give or take ([\d.]+) mph/)!;
+    const said = SPEED_MEASURED[0]!.help!.match(
+      /corrected by \{([\d.]+) speed\}, give or take \{([\d.]+) speed\}/,
+    )!;
     expect(to(value, MPH) - 17).toBeCloseTo(Number(said[1]), 6);
     expect(Math.abs(to(deviation, MPH) - Number(said[2]))).toBeLessThan(0.051); // said to a tenth
   });

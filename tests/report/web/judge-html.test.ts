@@ -27,7 +27,7 @@ test('the verdict stands first, in bold, below the layout', () => {
     ...answer,
     layout: { ...answer.layout, objections: [{ code: 'ring-near-hole' as const, params: {} }] },
   };
-  expect(pageOf(barred)).toContain('Speaks against it: An oil ring would run over or too near to a hole.');
+  expect(pageOf(barred)).toContain('Problems: An oil ring would run over or too near to a hole.');
 });
 
 test('both layouts are in every picture that compares, and can be taken out', () => {

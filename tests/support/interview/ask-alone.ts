@@ -10,10 +10,10 @@ try {
   const color = !process.argv.includes('--no-color');
   const units = UNITS[process.argv.includes('--metric') ? 'metric' : 'trade'];
   const check = process.argv.includes('--check-ball') ? { checkBall } : {};
-  const left = process.env.LEFT_INTERVIEW ? JSON.parse(process.env.LEFT_INTERVIEW) : null;
+  const draft = process.env.INTERVIEW_DRAFT ? JSON.parse(process.env.INTERVIEW_DRAFT) : null;
   const records = await runInterview(
     { input: process.stdin, output: process.stderr, color, units, ...check },
-    { shelf: demoShelf(), draft: left, remember: (now) => remembered.push(now) },
+    { shelf: demoShelf(), draft, remember: (now) => remembered.push(now) },
   );
   process.stdout.write(`\n${JSON.stringify(records)}\n`);
 } catch (error) {

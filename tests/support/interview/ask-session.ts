@@ -11,7 +11,7 @@ export const ERASE = '\u007f';
 export const CTRL_C = '\u0003';
 
 /** Far longer than a busy machine needs, ms: a talk that hangs fails here, and shows where. */
-const PATIENCE = 900_000;
+const PATIENCE = 300_000;
 
 /** One turn of a talk: what must be on screen, then what is typed. */
 export type Turn = readonly [see: RegExp, type: string];
