@@ -1,8 +1,9 @@
 import { drilledAnswer } from '../answer/drilled-answer.js';
-import type { DrilledAnswer } from '../records/answers/answer.js';
 import type { Ball } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
+import type { DrilledAnswer } from './answers.js';
 import { checkedBall, checkedBowler, checkedLayout } from './checked-inputs.js';
+import { inWords, worded } from './worded.js';
 
 export interface DrilledInputs {
   readonly bowler: Bowler;
@@ -55,7 +56,11 @@ export function drilled(
   { bowler, ball: given, layout }: DrilledInputs,
   { rules, ounce = 'moment' }: DrilledOptions = {},
 ): DrilledAnswer {
-  const ball = checkedBall(given);
-  const inputs = { bowler: checkedBowler(bowler), ball, layout: checkedLayout(layout, ball) };
-  return drilledAnswer(inputs, { ruleSet: rules, ounce });
+  try {
+    const ball = checkedBall(given);
+    const inputs = { bowler: checkedBowler(bowler), ball, layout: checkedLayout(layout, ball) };
+    return worded(drilledAnswer(inputs, { ruleSet: rules, ounce }));
+  } catch (error) {
+    throw inWords(error);
+  }
 }

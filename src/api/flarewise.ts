@@ -3,20 +3,13 @@
 export { type Fault, InputError } from '../base/errors.js';
 export type {
   Band,
-  DrilledAnswer,
   DrilledNumbersAnswer,
-  JudgeAnswer,
   LayoutAnswer,
-  LegalityAnswer,
   LineAnswer,
   MarkAnswer,
   PathPoint,
-  RankedLayout,
   ReactionAnswer,
-  RecommendAnswer,
-  RollAnswer,
   SharesAnswer,
-  SimulatedLayout,
   TargetAnswer,
 } from '../records/answers/answer.js';
 export type { RingAnswer } from '../records/answers/ball-face.js';
@@ -25,6 +18,15 @@ export type { Ball, OwnCoreBall, PublishedBall } from '../records/schemas/ball.j
 export type { Bowler } from '../records/schemas/bowler.js';
 export type { Lane } from '../records/schemas/lane.js';
 export type { Want } from '../records/schemas/want.js';
+export type {
+  DrilledAnswer,
+  JudgeAnswer,
+  LegalityAnswer,
+  RankedLayout,
+  RecommendAnswer,
+  RollAnswer,
+  SimulatedLayout,
+} from './answers.js';
 export { type DrilledInputs, type DrilledOptions, drilled } from './drilled.js';
 export { type JudgeInputs, judge } from './judge.js';
 export { type RecommendInputs, type RecommendOptions, recommend } from './recommend.js';

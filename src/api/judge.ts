@@ -1,8 +1,9 @@
 import { judge as judgement } from '../answer/judge.js';
-import type { JudgeAnswer } from '../records/answers/answer.js';
+import type { JudgeAnswer } from './answers.js';
 import { checkedBall, checkedBowler, checkedLane, checkedLayout, checkedWant } from './checked-inputs.js';
 import type { RecommendInputs } from './recommend.js';
 import { type SearchOptions, settingOptions } from './search-options.js';
+import { inWords, worded } from './worded.js';
 
 export interface JudgeInputs extends RecommendInputs {
   /** As written, in angles, `70 x 4 1/2 x 30`, or in distances, `4 1/2 x 3 3/8 x 2`. */
@@ -38,15 +39,17 @@ export async function judge(
   options: SearchOptions = {},
 ): Promise<JudgeAnswer> {
   options.signal?.throwIfAborted();
-  const ball = checkedBall(given);
-  return judgement(
-    {
+  try {
+    const ball = checkedBall(given);
+    const inputs = {
       bowler: checkedBowler(bowler),
       ball,
       lane: checkedLane(lane),
       want: checkedWant(want),
       layout: checkedLayout(layout, ball),
-    },
-    settingOptions(options),
-  );
+    };
+    return worded(await judgement(inputs, settingOptions(options)));
+  } catch (error) {
+    throw inWords(error);
+  }
 }

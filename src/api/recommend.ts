@@ -1,11 +1,12 @@
 import { recommend as recommendation } from '../answer/recommend.js';
-import type { RecommendAnswer } from '../records/answers/answer.js';
 import type { Ball } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
 import type { Want } from '../records/schemas/want.js';
+import type { RecommendAnswer } from './answers.js';
 import { checkedBall, checkedBowler, checkedLane, checkedWant } from './checked-inputs.js';
 import { type SearchOptions, settingOptions } from './search-options.js';
+import { inWords, worded } from './worded.js';
 
 export interface RecommendInputs {
   readonly bowler: Bowler;
@@ -77,13 +78,16 @@ export async function recommend(
   { otherBalls = [], ...options }: RecommendOptions = {},
 ): Promise<RecommendAnswer> {
   options.signal?.throwIfAborted();
-  return recommendation(
-    {
+  try {
+    const inputs = {
       bowler: checkedBowler(bowler),
       ball: checkedBall(ball),
       lane: checkedLane(lane),
       want: checkedWant(want),
-    },
-    { ...settingOptions(options), otherBalls: otherBalls.map(checkedBall) },
-  );
+    };
+    const others = otherBalls.map(checkedBall);
+    return worded(await recommendation(inputs, { ...settingOptions(options), otherBalls: others }));
+  } catch (error) {
+    throw inWords(error);
+  }
 }

@@ -1,8 +1,9 @@
 import { rollAnswer } from '../answer/roll-answer.js';
-import type { RollAnswer } from '../records/answers/answer.js';
 import type { Lane } from '../records/schemas/lane.js';
+import type { RollAnswer } from './answers.js';
 import { checkedBall, checkedBowler, checkedLane, checkedLayout } from './checked-inputs.js';
 import type { DrilledInputs } from './drilled.js';
+import { inWords, worded } from './worded.js';
 
 export interface RollInputs extends DrilledInputs {
   readonly lane: Lane;
@@ -27,11 +28,17 @@ export interface RollInputs extends DrilledInputs {
  * // → true pins 60
  */
 export function roll({ bowler, ball: given, lane, layout }: RollInputs): RollAnswer {
-  const ball = checkedBall(given);
-  return rollAnswer({
-    bowler: checkedBowler(bowler),
-    ball,
-    lane: checkedLane(lane),
-    layout: checkedLayout(layout, ball),
-  });
+  try {
+    const ball = checkedBall(given);
+    return worded(
+      rollAnswer({
+        bowler: checkedBowler(bowler),
+        ball,
+        lane: checkedLane(lane),
+        layout: checkedLayout(layout, ball),
+      }),
+    );
+  } catch (error) {
+    throw inWords(error);
+  }
 }

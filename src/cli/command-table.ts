@@ -1,6 +1,6 @@
+import { PAPER_NAMES } from '../base/paper.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { formatLayout } from '../records/text/layout-text.js';
-import { PAPER_NAMES } from '../report/sheet/paper.js';
 import type { CommandEntry } from './flags/command-entry.js';
 import {
   BALL,

@@ -64,9 +64,9 @@ describe('judge', () => {
     expect(score.drillingAngle + score.pinToPap + score.valAngle).toBeCloseTo(score.total, 9);
     expect(score.total).toBeCloseTo(poor.best.nominalScore - poor.layout.nominalScore, 9);
     expect(poor.marking.map(({ error }) => error)).toEqual([
-      '1/16 in of pin-to-PAP',
-      '2° of drilling angle',
-      '2° of VAL angle',
+      { code: 'pin-to-pap-off', params: { byIn: 1 / 16 } },
+      { code: 'drilling-angle-off', params: { byDeg: 2 } },
+      { code: 'val-angle-off', params: { byDeg: 2 } },
     ]);
     // the worse side of an error never scores above the layout by more than both sides could
     for (const { score: change } of best.marking) expect(change).toBeLessThanOrEqual(1);

@@ -1,7 +1,7 @@
 import { sheetAnswer } from '../../answer/sheet-answer.js';
+import { PAPER_NAMES } from '../../base/paper.js';
 import { visible } from '../../base/visible.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
-import { PAPER_NAMES } from '../../report/sheet/paper.js';
 import { SHEET_KINDS, sheetFile } from '../../report/sheet/sheet-file.js';
 import { sheetReport } from '../../report/sheet/sheet-report.js';
 import { UNITS } from '../../report/text/display-units.js';

@@ -1,10 +1,10 @@
+import type { Paper } from '../../base/paper.js';
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { loadTypeface } from '../font/typeface.js';
 import { pdfFile } from '../scene/pdf-file.js';
 import { pngFile } from '../scene/png-file.js';
 import { svgFile } from '../scene/svg-file.js';
 import { UNITS } from '../text/display-units.js';
-import type { Paper } from './paper.js';
 import { sheetHtml } from './sheet-html.js';
 import { sheetScene } from './sheet-scene.js';
 

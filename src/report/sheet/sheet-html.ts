@@ -1,3 +1,4 @@
+import { PAPERS, type Paper } from '../../base/paper.js';
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import type { Typeface } from '../font/typeface.js';
 import { ballPicture } from '../picture/ball-picture.js';
@@ -11,7 +12,6 @@ import { withPlainText } from '../text/plain-text.js';
 import { htmlText } from '../web/table-html.js';
 import { blockHtml } from './block-html.js';
 import { drawnBall, PICTURE_NAMES } from './drawn-ball.js';
-import { PAPERS, type Paper } from './paper.js';
 import { screenStyle } from './screen-style.js';
 import { sheetText } from './sheet-blocks.js';
 import { sheetScene } from './sheet-scene.js';

@@ -1,3 +1,4 @@
+import { PAPERS, type Paper } from '../../base/paper.js';
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import type { Typeface } from '../font/typeface.js';
 import { ballPicture, type PictureFrame } from '../picture/ball-picture.js';
@@ -7,7 +8,6 @@ import { UNITS } from '../text/display-units.js';
 import { withPlainText } from '../text/plain-text.js';
 import type { Block } from './blocks.js';
 import { drawnBall, PICTURE_NAMES } from './drawn-ball.js';
-import { PAPERS, type Paper } from './paper.js';
 import { type SheetText, sheetText } from './sheet-blocks.js';
 import { stack, type TextStyle, type Typeset, typesetBlock, typesetText } from './typeset-block.js';
 

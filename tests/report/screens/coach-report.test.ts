@@ -5,6 +5,7 @@ import { coachCsv } from '../../../src/report/csv/coach-csv.js';
 import { coachReport } from '../../../src/report/screens/coach-report.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
 import { printedCoachLine } from '../../../src/report/wording/coach-lines.js';
+import { withSentences } from '../../../src/report/wording/with-sentences.js';
 import { coachPairOf } from '../../support/coach-answer.js';
 import { pageOf } from '../../support/page.js';
 
@@ -75,5 +76,5 @@ test('coachReport: a fault is told in the units of the page, to programs in thos
   const printed = lines.map(printedCoachLine);
   expect(printed[1]).toMatchObject(lines[1] as object);
   expect((printed[1] as { fault: string }).fault).toMatch(/got 2\.4 in, .*weight 15\.5 lb/);
-  expect([printed[0], printed[2]]).toEqual([lines[0], lines[2]]);
+  expect([printed[0], printed[2]]).toEqual([withSentences(lines[0]), withSentences(lines[2])]);
 });

@@ -31,7 +31,7 @@ describe('judgeReport', () => {
     const barred = { ...answer, layout: { ...layout, objections: [RING_NEAR_HOLE] } };
     const text = oneLine(judgeReport(barred, pageOf(80)));
     expect(text).toContain('An oil ring would run over or too near to a hole.');
-    expect(text).toContain('above 180 of 240 allowed layouts');
+    expect(text).toContain('better than 75 % of the allowed layouts');
     expect(text).toContain('1/16 in of pin-to-PAP -1.2 +0.05 -0.10');
     expect(text).toContain(sentencesOf(cautions.slice(0, 1)));
   });

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { PAPERS, type Paper } from '../../../src/base/paper.js';
 import { loadTypeface } from '../../../src/report/font/typeface.js';
 import { type SceneNode, textsOf } from '../../../src/report/scene/scene.js';
 import { isFilled } from '../../../src/report/sheet/blocks.js';
-import { PAPERS, type Paper } from '../../../src/report/sheet/paper.js';
 import { sheetText } from '../../../src/report/sheet/sheet-blocks.js';
 import { SHEET_KINDS, sheetFile } from '../../../src/report/sheet/sheet-file.js';
 import { sheetScene } from '../../../src/report/sheet/sheet-scene.js';

@@ -1,0 +1,12 @@
+import type * as data from '../records/answers/answer.js';
+import type { Worded } from './worded.js';
+
+/* What the functions answer, as JSON would print it. */
+
+export type RecommendAnswer = Worded<data.RecommendAnswer>;
+export type JudgeAnswer = Worded<data.JudgeAnswer>;
+export type DrilledAnswer = Worded<data.DrilledAnswer>;
+export type RollAnswer = Worded<data.RollAnswer>;
+export type RankedLayout = Worded<data.RankedLayout>;
+export type SimulatedLayout = Worded<data.SimulatedLayout>;
+export type LegalityAnswer = Worded<data.LegalityAnswer>;
