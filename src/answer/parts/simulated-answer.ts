@@ -29,7 +29,7 @@ export function answerer(targets: readonly Target[], setting: Setting) {
   return ({ layout, nominal, worlds }: InAllWorlds, facts: DrilledFacts): SimulatedLayout => {
     const marked = toLayout(layout, ball.published.radius);
     const roll = (launch: Launch) => engine.shot(marked, NOMINAL_WORLD, launch).shot;
-    const path = pathAnswer(roll(nominal.launch));
+    const path = pathAnswer(engine.shot(marked, NOMINAL_WORLD, nominal.launch).full());
     const inWorlds = <T>(of: (values: readonly number[]) => T) =>
       Object.fromEntries(
         READING_KEYS.map((key) => [key, of(valuesAtPins(worlds.outcomes, READINGS[key]))]),
