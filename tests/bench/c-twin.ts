@@ -20,7 +20,7 @@ const FILES = [
 
 /** Variables whose type their first expression does not say: whole numbers from functions of fractions, and sums that begin at 0. */
 const WHOLE = ['back', 'oldest', 'at'];
-const FRACTIONS = ['sum', 'moment', 'before', 'steepest'];
+const FRACTIONS = ['sum', 'moment', 'before', 'steepest', 'most'];
 
 /** Functions that return whole numbers or claims. */
 const WHOLE_RESULTS = /^(advance|stepToStop|canRoll|canGrip|slipIsOver|isThin|isFiniteState|findNearRings)$/;
@@ -99,7 +99,7 @@ function translated(source: string, shared: Values, slots: Record<string, Values
     .replace(
       /^(export )?const (\w+) = ([^;]*);$/gm,
       (_, exported: string | undefined, name: string, expression: string) => {
-        if (/POWERS_OF_TWO|everyRing/.test(name)) return '';
+        if (name === 'POWERS_OF_TWO') return '';
         const value = valueIn(expression);
         if (exported) shared[name] = value;
         own[name] = value;
@@ -171,7 +171,6 @@ static double min2(double a, double b) { return a < b ? a : b; }
 #define min_(...) min2(__VA_ARGS__)
 static double powersOfTwo[1100];
 #define POWERS_OF_TWO powersOfTwo
-static int everyRing[4096];
 static double *lentFilm;
 static double lentFilmEnd;
 static void enterStretch(int number) { (void)number; }
@@ -194,7 +193,6 @@ static double rollToEnd(double longestStep) {
 struct Shot { double here[16], ball[16], R_BP[16], ground[16], ring[16], step[24], flags[24], filmEnd, film[81 * 123]; };
 int main(int count, char **given) {
   for (int i = 0; i < 1100; i++) powersOfTwo[i] = ldexp(1, i - 540);
-  for (int i = 0; i < 4096; i++) everyRing[i] = i;
   int shots = atoi(given[2]), blocks = atoi(given[3]);
   struct Shot *all = malloc(shots * sizeof(struct Shot));
   double *ends = malloc(shots * sizeof(double)), least = INFINITY;

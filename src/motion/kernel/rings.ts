@@ -129,19 +129,8 @@ export function findNearRings(): number {
   return Math.ceil(2 * reach * Math.sqrt(steepest));
 }
 
-/** Meets the near rings at each of so many places: oil carried there, and the share of contact on clean cover. */
+/** Meets the near rings at each of so many places: the oil carried there. */
 export function meetNearRings(count: number): void {
-  meetRings(ringNear, flags[NEAR], count);
-}
-
-/** Meets all rings at the first place. */
-export function meetAllRings(): void {
-  meetRings(everyRing, Math.min(MOST_RINGS, Math.floor(flags[PLACES] / flags[PER_TURN])), 1);
-}
-
-const everyRing = Int32Array.from({ length: MOST_RINGS }, (_, n) => n);
-
-function meetRings(rings: Int32Array, number: number, count: number): void {
   const perTurn = flags[PER_TURN];
   const newest = flags[PLACES] - 1;
   const oldest = Math.max(0, newest - MOST_RING_PLACES + 1);
@@ -149,10 +138,10 @@ function meetRings(rings: Int32Array, number: number, count: number): void {
   const far = 1 + PLANE_MOVES / ring[PER_ANGLE];
   for (let i = 0; i < count; i++) {
     placeCarried[i] = 0;
-    placeFresh[i] = 1;
   }
-  for (let k = 0; k < number; k++) {
-    const n = rings[k];
+  const near = flags[NEAR];
+  for (let k = 0; k < near; k++) {
+    const n = ringNear[k];
     const turned = perTurn * (n + 1);
     for (let i = 0; i < count; i++) {
       const back = placeRing[i] - turned;
@@ -176,10 +165,32 @@ function meetRings(rings: Int32Array, number: number, count: number): void {
       const isPassed = placeRing[i] === newest && ringPassed[n] === newest;
       const film = isPassed ? ringOilBefore[n] : ringOil[at];
       const oil = carriedShare * share * (film + u * (ringOil[next] - film));
-      if (1 - share < placeFresh[i]) placeFresh[i] = 1 - share;
       if (oil > placeCarried[i]) placeCarried[i] = oil;
     }
   }
+}
+
+/** Meets all rings at the first place, with oil or without: the share of contact on clean cover. */
+export function meetAllRings(): void {
+  const perTurn = flags[PER_TURN];
+  const newest = flags[PLACES] - 1;
+  const oldest = Math.max(0, newest - MOST_RING_PLACES + 1);
+  const u = placeShare[0];
+  let most = 0;
+  for (let back = placeRing[0] - perTurn; back >= oldest; back -= perTurn) {
+    if (back >= newest) continue;
+    const p = 4 * (back & MASK);
+    const q = 4 * ((back + 1) & MASK);
+    const c0 = placeC[0];
+    const c1 = placeC[1];
+    const c2 = placeC[2];
+    const from = ringPlane[p] * c0 + ringPlane[p + 1] * c1 + ringPlane[p + 2] * c2 - ringPlane[p + 3];
+    const to = ringPlane[q] * c0 + ringPlane[q + 1] * c1 + ringPlane[q + 2] * c2 - ringPlane[q + 3];
+    const offset = from + u * (to - from);
+    const within = 1 - offset * offset;
+    if (within > 0) most = Math.max(most, within * within);
+  }
+  placeFresh[0] = 1 - most;
 }
 
 /** Mean of (1 − o²)², nothing beyond ±1, over offsets up to `half` to either side of a middle. */

@@ -3,7 +3,7 @@ import { meetFilm } from './film.js';
 import { memory, RECORD_ROOM } from './memory.js';
 import { writeOnePlace } from './path-ahead.js';
 import { followTrack, setTrack, startTrack } from './ring-track.js';
-import { layPlace, meetAllRings } from './rings.js';
+import { layPlace, meetAllRings, meetNearRings } from './rings.js';
 import { between } from './runge-kutta.js';
 import { holdRolling } from './shot-stepper.js';
 import { BALL, CONTACT, FLAG, RING, STATE, STEP, TRACK } from './slots.js';
@@ -70,7 +70,10 @@ function meetTrial(): void {
   writeContact();
   writeOnePlace();
   meetFilm(1);
-  if (flags[HAS_RINGS] === 1 && flags[IS_FULL] === 1) meetAllRings();
+  if (flags[HAS_RINGS] === 1 && flags[IS_FULL] === 1) {
+    meetNearRings(1);
+    meetAllRings();
+  }
 }
 
 /** Adds `trial`, just met, a SHARE of the step on, to the record. */

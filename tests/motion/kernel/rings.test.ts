@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { unit, type Vec3 } from '../../../src/math/vec3.js';
 import { memory } from '../../../src/motion/kernel/memory.js';
-import { findNearRings, layPlace, meetNearRings } from '../../../src/motion/kernel/rings.js';
+import { findNearRings, layPlace, meetAllRings, meetNearRings } from '../../../src/motion/kernel/rings.js';
 import { AHEAD, CONTACT, STATE, TRACK } from '../../../src/motion/kernel/slots.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
 import { uniformLane } from '../../../src/motion/lane/surface.js';
@@ -56,6 +56,7 @@ function drawRings(
     placeRing[0] = i;
     placeShare[0] = 0;
     meetNearRings(1);
+    meetAllRings();
     met.carried.push(memory.placeCarried[0]);
     met.fresh.push(memory.placeFresh[0]);
     met.contact.push(contact);
