@@ -2,6 +2,7 @@ import { meanSimple } from 'simple-statistics';
 import { BOARD_COUNT, LANE_LENGTH } from '../base/constants.js';
 import { FOOT, from, to } from '../base/units.js';
 import { laneAssumptions } from '../explain/lane-assumptions.js';
+import { filmAt, frictionAt } from '../motion/kernel/film.js';
 import { boardToX } from '../motion/lane/boards.js';
 import { type OilPattern, oiledLane } from '../motion/lane/oil.js';
 import type { Surface } from '../motion/lane/surface.js';
@@ -29,9 +30,9 @@ const ALL_FEET = Array.from({ length: Math.round(to(LANE_LENGTH, FOOT)) + 1 }, (
 export function laneAnswer(lane: Lane, hand: 'right' | 'left'): LaneAnswer {
   const pattern = patternOf(lane, hand);
   const surface = oiledLane(pattern, NOMINAL_SURFACE);
-  const { filmAt } = surface;
-  const at = (board: number, ft: number): number => filmAt(boardToX(board), from(ft, FOOT));
-  const total = amountOf(filmAt);
+  const film = (x: number, y: number): number => filmAt(surface, x, y);
+  const at = (board: number, ft: number): number => film(boardToX(board), from(ft, FOOT));
+  const total = amountOf(film);
   const meanOver = ([first, last]: readonly [number, number]): number => {
     const boards = ALL_BOARDS.filter((board) => board >= first && board <= last);
     const feet = ALL_FEET.filter((ft) => ft < lane.patternFt);
@@ -56,7 +57,7 @@ export function laneAnswer(lane: Lane, hand: 'right' | 'left'): LaneAnswer {
       middleToFar: ratio(meanUnits.middle, meanUnits.far),
       endsByFoot: MARKS_FT.map((toFt) => ({
         toFt,
-        share: total > 0 ? amountOf((x, y) => (y < from(toFt, FOOT) ? filmAt(x, y) : 0)) / total : 0,
+        share: total > 0 ? amountOf((x, y) => (y < from(toFt, FOOT) ? film(x, y) : 0)) / total : 0,
       })),
     },
     friction: frictionTable(surface),
@@ -71,12 +72,12 @@ export function laneAnswer(lane: Lane, hand: 'right' | 'left'): LaneAnswer {
   };
 }
 
-const frictionTable = ({ filmAt, frictionUnder }: Surface): LaneAnswer['friction'] =>
+const frictionTable = (surface: Surface): LaneAnswer['friction'] =>
   PLACES.feet.map((distanceFt) => ({
     distanceFt,
     boards: PLACES.boards.map((board) => ({
       board,
-      friction: frictionUnder(filmAt(boardToX(board), from(distanceFt, FOOT))),
+      friction: frictionAt(surface, boardToX(board), from(distanceFt, FOOT)),
     })),
   }));
 
@@ -84,9 +85,10 @@ const frictionTable = ({ filmAt, frictionUnder }: Surface): LaneAnswer['friction
 function wearFacts(lane: Lane, pattern: OilPattern): LaneAnswer['wear'] {
   const { traffic } = pattern;
   if (!traffic) return null;
+  const amountOn = (surface: Surface): number => amountOf((x, y) => filmAt(surface, x, y));
   const amountWith = (carriedDown: number): number =>
-    amountOf(oiledLane(pattern, { ...NOMINAL_SURFACE, carriedDown }).filmAt);
-  const all = amountOf(oiledLane(pattern).filmAt);
+    amountOn(oiledLane(pattern, { ...NOMINAL_SURFACE, carriedDown }));
+  const all = amountOn(oiledLane(pattern));
   const takenOfAll = all > 0 ? 1 - amountWith(0) / all : 0;
   const carriedDown = NOMINAL_SURFACE.carriedDown * takenOfAll;
   return {

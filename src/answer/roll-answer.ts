@@ -33,7 +33,8 @@ export function rollAnswer(inputs: ShotRecords, fitter?: CoreFitter, budget?: Bu
   const { radius } = ball.published;
   const marked = toLayout(layout, radius);
   const { line: usual, engine, rolled, outcome } = aimedShot(inputs, ball);
-  const { shot, launch } = rolled;
+  const { launch } = rolled;
+  const shot = rolled.full();
   const path = pathAnswer(shot);
   const line = lineAnswer(outcome, path);
   const rules = loadRuleSet();

@@ -1,7 +1,7 @@
 import { ARROWS_FT, BOARD } from '../base/constants.js';
 import { DEGREE, FOOT, from, to } from '../base/units.js';
 import type { Launch } from '../motion/shot/release.js';
-import type { Shot } from '../motion/shot/shot.js';
+import type { LeanShot } from '../motion/shot/shot.js';
 import type { MissRoomAnswer } from '../records/answers/answer.js';
 import { pastPocket } from '../simulate/pocket.js';
 
@@ -24,7 +24,7 @@ const MOST_REFINEMENTS = 12;
  *
  * @param roll  rolls the layout's nominal shot from a launch
  */
-export function missRoom(line: Launch, roll: (launch: Launch) => Shot): MissRoomAnswer | null {
+export function missRoom(line: Launch, roll: (launch: Launch) => LeanShot): MissRoomAnswer | null {
   if (!(excess(roll(line)) <= 0)) return null;
   const laydown = (by: number): number => excess(roll({ ...line, x: line.x + by }));
   const angle = (by: number): number => excess(roll({ ...line, angle: line.angle + by }));
@@ -48,7 +48,7 @@ const atArrows = ({ angle }: Launch, by: number): number =>
   to(from(ARROWS_FT, FOOT) * (Math.tan(angle + by) - Math.tan(angle)), BOARD);
 
 /** How far past the pocket's nearer edge a shot ends, m; negative inside, infinite when it never arrives. */
-const excess = ({ outcome, x }: Shot): number =>
+const excess = ({ outcome, x }: LeanShot): number =>
   outcome === 'pins' ? pastPocket(x[x.length - 1]) : Number.POSITIVE_INFINITY;
 
 /** The least miss, up to `most`, at which the excess turns positive. */

@@ -5,8 +5,8 @@ import type { OilZone } from '../math/oil-zones.js';
 import { addScaled, cross, rotateAbout, scale, type Vec3 } from '../math/vec3.js';
 import { boardToX } from '../motion/lane/boards.js';
 import type { FreshSurface } from '../motion/lane/fresh-surface.js';
-import { type OilPattern, oiledLane, withFriction } from '../motion/lane/oil.js';
-import type { Surface } from '../motion/lane/surface.js';
+import { type OilPattern, oiledLane } from '../motion/lane/oil.js';
+import { type Surface, surfaceOf } from '../motion/lane/surface.js';
 import type { Traffic } from '../motion/lane/wear.js';
 import type { RollingBody } from '../motion/shot/body.js';
 import type { Launch, Release } from '../motion/shot/release.js';
@@ -135,7 +135,11 @@ function designShot(point: Point<typeof DESIGN>, oil: Surface): ShotInputs {
     axisRotation: from(point.axisRotationDeg, DEGREE),
     pap_B: PAP,
   };
-  const surface = withFriction(oil, point.frictionOiled, point.frictionDry, point.filmScale);
+  const surface = surfaceOf(oil.film, {
+    oiled: point.frictionOiled,
+    dry: point.frictionDry,
+    filmScale: point.filmScale,
+  });
   const freshSurface: FreshSurface = {
     bandWidth: from(point.bandWidthIn, INCH),
     carriedShare: point.carriedShare,

@@ -3,8 +3,9 @@ import { FOOT } from '../base/units.js';
 import { upTheVal } from '../layout/placement.js';
 import { type Mat3, mulVec, rotateTensor } from '../math/mat3.js';
 import { cross, type Vec3 } from '../math/vec3.js';
+import { frictionAt } from '../motion/kernel/film.js';
 import type { FreshSurface } from '../motion/lane/fresh-surface.js';
-import type { Surface } from '../motion/lane/surface.js';
+import { frictionUnder, type Surface, stretchAt } from '../motion/lane/surface.js';
 import type { RollingBody } from '../motion/shot/body.js';
 import type { Launch, Release } from '../motion/shot/release.js';
 import { writeWander } from './axis-wander.js';
@@ -117,9 +118,10 @@ export function writeWorldFeatures(
   out[i++] = radius * release.spin;
   out[i++] = release.axisTilt;
   out[i++] = release.axisRotation;
-  out[i++] = surface.frictionUnder(0);
-  out[i++] = surface.frictionUnder(5);
-  out[i++] = surface.frictionUnder(Number.POSITIVE_INFINITY);
+  const law = stretchAt(surface, 0);
+  out[i++] = frictionUnder(law, 0);
+  out[i++] = frictionUnder(law, 5);
+  out[i++] = frictionUnder(law, Number.POSITIVE_INFINITY);
   out[i++] = fresh.bandWidth / radius;
   out[i++] = fresh.carriedShare;
   out[i++] = fresh.wornPerPass;
@@ -220,4 +222,4 @@ function mean(from: number, to: number, at: (foot: number) => number): number {
 }
 
 const frictionBeside = ({ x }: PlainRoll, surface: Surface, foot: number, aside: number): number =>
-  surface.frictionUnder(surface.filmAt(x[foot] + aside, foot * FOOT));
+  frictionAt(surface, x[foot] + aside, foot * FOOT);

@@ -1,6 +1,6 @@
 import { meanReaction, reactionNumbers } from '../motion/reaction/reaction.js';
 import { ANSWER_STEP } from '../motion/shot/answer-step.js';
-import { rollShot } from '../motion/shot/shot.js';
+import { rollLeanShot } from '../motion/shot/shot.js';
 import type { Workspace } from '../motion/shot/workspace.js';
 import type { ShotInputs } from './inputs.js';
 import { TARGETS } from './targets.js';
@@ -14,11 +14,19 @@ export function observe(out: Float64Array, at: number, shot: ShotInputs, workspa
   const { body, release, launch, surface, freshSurface } = shot;
   const [here, opposite] = [0, Math.PI].map((turn) => {
     const thrown = { ...release, spinPhase: (release.spinPhase ?? 0) + turn };
-    return rollShot(body, thrown, launch, surface, { step: ANSWER_STEP, freshSurface }, workspace);
+    const rolled = rollLeanShot(
+      body,
+      thrown,
+      launch,
+      surface,
+      { step: ANSWER_STEP, freshSurface },
+      workspace,
+    );
+    return { reaction: reactionNumbers(rolled, body.radius), arrives: rolled.outcome === 'pins' };
   });
-  const reaction = meanReaction(reactionNumbers(here, body.radius), reactionNumbers(opposite, body.radius));
+  const reaction = meanReaction(here.reaction, opposite.reaction);
   TARGETS.forEach(({ of }, i) => {
     out[at + i] = of(reaction, launch);
   });
-  return here.outcome === 'pins' && opposite.outcome === 'pins';
+  return here.arrives && opposite.arrives;
 }

@@ -1,5 +1,5 @@
 import { FOOT } from '../base/units.js';
-import { angleInOil } from '../motion/reaction/flare.js';
+import { FAINT } from '../motion/reaction/flare.js';
 import { cornerOf, SHARP_OVER } from '../motion/reaction/hook.js';
 import type { Launch } from '../motion/shot/release.js';
 import { FEET, type PlainRoll } from './plain-roll.js';
@@ -27,5 +27,11 @@ export function plainSharpness({ heading }: PlainRoll): number {
   return most / SHARP_OVER;
 }
 
-/** Angle turned in oil, as flare counts it, rad. */
-export const turnedInOil = ({ film, turned }: PlainRoll): number => angleInOil(film, turned);
+/** Angle turned until the last oil that leaves a ring is left behind, rad, between feet; all of it on a lane without oil. */
+export function turnedInOil({ film, turned }: PlainRoll): number {
+  let foot = FEET;
+  while (foot >= 0 && !(film[foot] > FAINT)) foot -= 1;
+  if (foot < 0 || foot === FEET) return turned[FEET];
+  const share = (film[foot] - FAINT) / (film[foot] - film[foot + 1]);
+  return turned[foot] + share * (turned[foot + 1] - turned[foot]);
+}

@@ -1,6 +1,7 @@
 import { GRAVITY, LANE_LENGTH } from '../base/constants.js';
 import { FOOT } from '../base/units.js';
-import type { Surface } from '../motion/lane/surface.js';
+import { filmAt } from '../motion/kernel/film.js';
+import { frictionUnder, type Surface, stretchAt } from '../motion/lane/surface.js';
 import type { Launch, Release } from '../motion/shot/release.js';
 
 /** The path of a plain ball, at every foot from the foul line to the pins. SI, in W. */
@@ -71,13 +72,14 @@ export function plainRoll(
     const share = slip > 0 ? takenOff / slip : 0;
     const vx = startX - share * slipX;
     const vy = Math.max(SLOWEST, startY - share * slipY);
-    film[foot] = surface.filmAt(x[foot], y);
-    friction[foot] = surface.frictionUnder(film[foot]);
+    const law = stretchAt(surface, y);
+    film[foot] = filmAt(surface, x[foot], y);
+    friction[foot] = frictionUnder(law, film[foot]);
     heading[foot] = Math.atan2(-vx, vy);
     if (foot === FEET) break;
     const turns = foot > 0 ? (turned[foot] - turned[foot - 1]) / (2 * Math.PI) : 0;
     mostFilm = Math.max(mostFilm * (1 - wornPerPass) ** turns, film[foot]);
-    const met = surface.frictionUnder(film[foot] + carried * mostFilm);
+    const met = frictionUnder(law, film[foot] + carried * mostFilm);
     const time = FOOT / vy;
     const left = toRoll > 0 ? 1 - takenOff / toRoll : 0;
     const across = Math.hypot(vx - left * slipX, vy - left * slipY) / radius; // spin about the horizontal

@@ -3,7 +3,7 @@ import { boardToX, xToBoard } from '../motion/lane/boards.js';
 import { aimAt } from '../motion/reaction/aim.js';
 import { reactionNumbers } from '../motion/reaction/reaction.js';
 import type { Launch } from '../motion/shot/release.js';
-import type { Shot } from '../motion/shot/shot.js';
+import type { LeanShot } from '../motion/shot/shot.js';
 import { NO_DEVIATIONS } from './deviations.js';
 import { isAtPocket, POCKET_BOARD } from './pocket.js';
 import type { Play, ShotProblem } from './shot-problem.js';
@@ -58,7 +58,7 @@ function bestLine(problem: ShotProblem, layout: Layout, offOf: Off): Line & { re
   const { radius } = problem.ball.published;
   const { least, most } = problem.play.laydownBoard;
   const tried: { readonly line: Line & { readonly arrowsBoard: number }; readonly off: number }[] = [];
-  let ending: Shot['outcome'] = 'pins';
+  let ending: LeanShot['outcome'] = 'pins';
   const attempt = (board: number): void => {
     const x = boardToX(board);
     const roll = (angle: number) => engine.shot(layout, NO_DEVIATIONS, { x, angle }).shot;

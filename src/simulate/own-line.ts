@@ -3,7 +3,7 @@ import { boardToX, xToBoard } from '../motion/lane/boards.js';
 import { aimAt } from '../motion/reaction/aim.js';
 import { reAim } from '../motion/reaction/re-aim.js';
 import type { Launch } from '../motion/shot/release.js';
-import type { Shot } from '../motion/shot/shot.js';
+import type { LeanShot } from '../motion/shot/shot.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
 import { isAtPocket, POCKET_BOARD } from './pocket.js';
@@ -27,7 +27,7 @@ const MOVES = [2, -2, 4, -4];
  *
  * @param ready  makes a layout ready to roll its nominal shot from any launch
  */
-export function ownLines<T extends { readonly shot: Shot; readonly launch: Launch }>(
+export function ownLines<T extends { readonly shot: LeanShot; readonly launch: Launch }>(
   problem: ShotProblem,
   ready: (layout: Layout) => (launch: Launch) => T,
 ): (layout: Layout) => T {
@@ -62,7 +62,7 @@ export function ownLines<T extends { readonly shot: Shot; readonly launch: Launc
   };
 }
 
-const endOf = ({ x }: Shot): number => x[x.length - 1];
+const endOf = ({ x }: LeanShot): number => x[x.length - 1];
 
 /** Laydowns, m, from which a direction is searched for from nothing: the usual one, then others if they may be. */
 const laydowns = ({ launch, play: { laydownBoard } }: ShotProblem): readonly number[] => {

@@ -7,14 +7,14 @@ import { placeLayout } from '../layout/placement.js';
 import { ballPoint, overAndUp } from '../math/ball-point.js';
 import { type Vec3, ZERO } from '../math/vec3.js';
 import type { FreshSurface } from '../motion/lane/fresh-surface.js';
-import { frictionLaw, layOil } from '../motion/lane/oil.js';
-import type { Surface } from '../motion/lane/surface.js';
+import { layOil } from '../motion/lane/oil.js';
+import { type Surface, surfaceOf } from '../motion/lane/surface.js';
 import { meanReaction, type Reaction, reactionNumbers } from '../motion/reaction/reaction.js';
 import { leastClearance } from '../motion/reaction/rings.js';
 import { ANSWER_STEP } from '../motion/shot/answer-step.js';
 import type { RollingBody } from '../motion/shot/body.js';
 import type { Launch, Release } from '../motion/shot/release.js';
-import { rollShot, type Shot } from '../motion/shot/shot.js';
+import { type LeanShot, rollLeanShot, rollShot, type Shot } from '../motion/shot/shot.js';
 import { Workspace } from '../motion/shot/workspace.js';
 import { type AssumedSurface, frictionOf } from './assumed-surface.js';
 import { type Deviations, NO_DEVIATIONS } from './deviations.js';
@@ -58,13 +58,15 @@ export interface WorldInputs {
 /** A shot with the drilled ball that rolled it. */
 export interface RolledShot {
   readonly launch: Launch;
-  readonly shot: Shot;
+  readonly shot: LeanShot;
   readonly ball: MassProperties;
+  /** Rolls it again for samples that hold all that can be known of them. */
+  readonly full: () => Shot;
   /**
    * Rolls the same with the ball half a turn farther round its axis at release; null in a world that has a spin phase of its
    * own. The mean of both is the mean over all phases: what an offset centre of mass does to a shot swings once a turn.
    */
-  readonly opposite: (() => Shot) | null;
+  readonly opposite: (() => LeanShot) | null;
 }
 
 export function simulator(problem: ShotProblem): Simulator {
@@ -104,18 +106,23 @@ export function simulator(problem: ShotProblem): Simulator {
     freshSurface: deviations.surface,
   });
 
-  /** Makes a layout ready to roll in a world, from any launch. */
-  const ready = (layout: Layout, deviations: Deviations): ((launch: Launch) => RolledShot) => {
+  /** Makes a layout ready to roll in a world, from any launch; each shot has columns of its own, or those lent. */
+  const ready = (
+    layout: Layout,
+    deviations: Deviations,
+    lent?: Workspace,
+  ): ((launch: Launch) => RolledShot) => {
     const { body, release: scattered, surface, freshSurface } = inputs(layout, deviations);
     const settings = { step: ANSWER_STEP, freshSurface };
     return (launch) => {
       const played = scatteredLaunch(launch, deviations);
-      const roll = (thrown: Release): Shot => rollShot(body, thrown, played, surface, settings, workspace);
-      const opposite = () => roll({ ...scattered, spinPhase: Math.PI });
+      const opposite = () =>
+        rollLeanShot(body, { ...scattered, spinPhase: Math.PI }, played, surface, settings);
       return {
         launch,
-        shot: roll(scattered),
+        shot: rollLeanShot(body, scattered, played, surface, settings, lent),
         ball: body,
+        full: () => rollShot(body, scattered, played, surface, settings),
         opposite: deviations.spinPhase === null ? opposite : null,
       };
     };
@@ -142,9 +149,9 @@ export function simulator(problem: ShotProblem): Simulator {
   });
 
   const outcome = (layout: Layout, deviations: Deviations, launch?: Launch): Outcome => {
-    if (launch) return read(shot(layout, deviations, launch));
+    if (launch) return read(ready(layout, deviations, workspace)(launch));
     const own = ownShot(layout);
-    return read(deviations === problem.worlds[0] ? own : shot(layout, deviations, own.launch));
+    return read(deviations === problem.worlds[0] ? own : ready(layout, deviations, workspace)(own.launch));
   };
 
   return { inputs, shot, ownShot, read, outcome };
@@ -175,11 +182,10 @@ function surfaceIn(
   oilUnder: ReturnType<typeof layOil>,
   { pattern, grit }: ShotProblem,
 ): Surface {
-  const { oiled, dry, filmScale } = frictionOf(pattern, grit, surface);
-  return { filmAt: oilUnder(surface), frictionUnder: frictionLaw(oiled, dry, filmScale), breaks: [] };
+  return surfaceOf(oilUnder(surface), frictionOf(pattern, grit, surface));
 }
 
-const ringClearance = (shot: Shot, { ball }: ShotProblem): number =>
+const ringClearance = (shot: LeanShot, { ball }: ShotProblem): number =>
   Math.min(
     ...ball.holes.map((hole) =>
       leastClearance(shot, hole.mouth_B, Math.asin(hole.open.radius / ball.published.radius)),

@@ -2,12 +2,12 @@ import { ARROWS_FT } from '../base/constants.js';
 import { DEGREE, FOOT, from, to } from '../base/units.js';
 import { xToBoard } from '../motion/lane/boards.js';
 import type { Reaction } from '../motion/reaction/reaction.js';
-import type { Shot } from '../motion/shot/shot.js';
+import type { LeanShot } from '../motion/shot/shot.js';
 import type { Play } from './shot-problem.js';
 
 /** A shot with its numbers. */
 export interface Played {
-  readonly shot: Shot;
+  readonly shot: LeanShot;
   readonly reaction: Reaction;
 }
 
@@ -37,7 +37,7 @@ const outside = (
 ): number => Math.max(0, range.least - value, value - range.most) / range.tolerance;
 
 /** Board that a shot crosses at the arrows, between samples; a shot that never gets there gives NaN. */
-export function arrowsBoard({ x, y }: Shot): number {
+export function arrowsBoard({ x, y }: LeanShot): number {
   const distance = from(ARROWS_FT, FOOT);
   const i = y.findIndex((each) => each >= distance);
   const share = (distance - y[i - 1]) / (y[i] - y[i - 1]);

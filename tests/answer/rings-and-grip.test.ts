@@ -13,7 +13,9 @@ const { radius } = ball.published;
 const engine = simulator(unaimedProblem(houseLane, averageBowler, plainBall, ball));
 const STRAIGHT = { x: 0, angle: 0 };
 const roll = (drillingAngleDeg: number, pinToPapIn: number, valAngleDeg: number) =>
-  engine.shot(toLayout({ drillingAngleDeg, pinToPapIn, valAngleDeg }, radius), NO_DEVIATIONS, STRAIGHT).shot;
+  engine
+    .shot(toLayout({ drillingAngleDeg, pinToPapIn, valAngleDeg }, radius), NO_DEVIATIONS, STRAIGHT)
+    .full();
 
 /** Least arc (rad) from a hole's mouth to the ring of one turn. */
 const toRing = (shot: ReturnType<typeof roll>, name: string, turn: number): number => {

@@ -1,6 +1,7 @@
 import type { RollingBody } from '../../src/motion/shot/body.js';
 import type { Launch, Release } from '../../src/motion/shot/release.js';
 import { drilledBall, seeded } from '../support/bodies.js';
+import { type Classes, loadClasses } from './compiled-classes.js';
 
 /** The ball of the benchmarks. */
 export const DRILLED: RollingBody = drilledBall;
@@ -25,15 +26,16 @@ type Motion = typeof import('../../src/motion/shot/shot.js') &
   typeof import('../../src/motion/reaction/reaction.js') &
   typeof import('../../src/motion/shot/workspace.js') &
   typeof import('../../src/motion/shot/answer-step.js') &
-  typeof import('../../src/motion/shot/sliding.js') &
   typeof import('../../src/motion/lane/surface.js') &
   typeof import('../../src/motion/shot/principal-body.js') &
   typeof import('../../src/motion/shot/launch-state.js') &
-  typeof import('../../src/motion/shot/bearing.js') &
-  typeof import('../../src/motion/lane/places.js');
+  typeof import('../../src/motion/shot/begin-shot.js') &
+  typeof import('../../src/motion/kernel/memory.js');
 
 /** What the benchmarks time. */
-export type Engines = Motion;
+export interface Engines extends Motion {
+  readonly classes: Classes;
+}
 
 const FILES = [
   'shot/shot',
@@ -41,12 +43,11 @@ const FILES = [
   'reaction/reaction',
   'shot/workspace',
   'shot/answer-step',
-  'shot/sliding',
   'lane/surface',
   'shot/principal-body',
   'shot/launch-state',
-  'shot/bearing',
-  'lane/places',
+  'shot/begin-shot',
+  'kernel/memory',
 ];
 
 /** Motion as people run it, built: tsx marks every inner function with its name, which doubles the time of small ones. */
@@ -54,5 +55,5 @@ export async function loadBuilt(): Promise<Engines> {
   const modules = await Promise.all(
     FILES.map((file) => import(new URL(`../../dist/motion/${file}.js`, import.meta.url).href)),
   );
-  return Object.assign({}, ...modules) as Engines;
+  return Object.assign({ classes: await loadClasses() }, ...modules) as Engines;
 }

@@ -24,7 +24,7 @@ const THEIR_STEPS = [4e-3, 2e-3, 1e-3, 5e-4, 2e-4, 1e-4, 5e-5];
  * Compiling its scene, which not every shot need do, is taken off.
  */
 export async function againstGeneralEngine(
-  { rollShot, Workspace, uniformLane, twoZoneLane, ANSWER_STEP }: Engines,
+  { rollLeanShot, Workspace, uniformLane, twoZoneLane, ANSWER_STEP }: Engines,
   print: (line: string) => void,
 ): Promise<void> {
   const rollTheirs = await secondEngine();
@@ -36,7 +36,7 @@ export async function againstGeneralEngine(
     const lane = second
       ? twoZoneLane(first.friction, second.friction, second.fromY)
       : uniformLane(first.friction);
-    return rollShot(body, release, launch, lane, settings, workspace).x.at(-1)!;
+    return rollLeanShot(body, release, launch, lane, settings, workspace).x.at(-1)!;
   };
   const truth = scenes.map((scene) => ours(scene, 1e-4));
   const worst = (end: (scene: Scene) => number): number =>

@@ -1,7 +1,7 @@
 import { Solver } from 'odex';
 import { BOARD, GRAVITY } from '../../src/base/constants.js';
 import type { FreshSurface } from '../../src/motion/lane/fresh-surface.js';
-import { PHASE, RATES_SIZE, STATE_SIZE, X, Y } from '../../src/motion/shot/state.js';
+import { PHASE, RATES_SIZE, STATE_SIZE, X, Y } from '../oracles/shot-classes/state.js';
 import { usualRelease } from '../support/bodies.js';
 import { demoPattern } from '../support/patterns.js';
 import { DRILLED, type Engines, throws } from './built-motion.js';
@@ -20,7 +20,8 @@ const TOLERANCES = Array.from({ length: 40 }, (_, i) => 10 ** (-1 - i / 4));
 /** Errors at which slides over the lane's oil alone are compared, m at the pins: the target for answers, and a thousandth. */
 const ALLOWED = [0.05 * BOARD, 5e-5 * BOARD];
 
-const CARRIED: FreshSurface = { bandWidth: 0.00635, carriedShare: 0.15, wornPerPass: 0.3 };
+/** Oil that does not wear off: odex is given the rings as they are in the end. */
+const CARRIED: FreshSurface = { bandWidth: 0.00635, carriedShare: 0.15, wornPerPass: 0 };
 
 /**
  * Whole slides over an oiled lane by `rollShot` and by odex, which gets the loosest tolerance that errs no more at the pins: with the oil that comes back on the ball, and with the lane's own alone.
@@ -49,35 +50,39 @@ interface Slides {
 }
 
 function slides(engines: Engines, freshSurface: FreshSurface | null): Slides {
-  const { rollShot, oiledLane, slidingEquations, principalBody, launchState, Workspace, Bearing, Places } =
-    engines;
+  const { rollLeanShot, oiledLane, principalBody, launchState, Workspace, classes } = engines;
+  const { slidingEquations, ContactKinematics, Places, withMethods, rollByClasses } = classes;
   const lane = oiledLane({ ...demoPattern, frictionDry: DRY });
+  const methods = withMethods(lane);
   const ball = principalBody(DRILLED);
   const equations = slidingEquations(ball, GRAVITY);
-  const roll = (n: number, step: number, workspace: InstanceType<typeof Workspace>) => {
+  const workspace = new Workspace();
+  const roll = (n: number, step: number) => {
     const { release, launch } = SHOTS[n % SHOTS.length];
-    const shot = rollShot(DRILLED, release, launch, lane, { step, freshSurface, halfWidth: 9 }, workspace);
+    const settings = { step, freshSurface, halfWidth: 9 };
+    const shot = rollLeanShot(DRILLED, release, launch, lane, settings, workspace);
     if (shot.rollStart >= 0 || shot.outcome !== 'pins') throw new Error('the shot should slide to the pins');
     return shot;
   };
-  const workspace = new Workspace();
-  const ours: End = (n, step) => roll(n, step, workspace).x.at(-1)!;
+  const ours: End = (n, step) => roll(n, step).x.at(-1)!;
 
   const converged = SHOTS.map((_, n) => {
-    const own = new Workspace();
-    const shot = roll(n, 1e-4, own);
+    const { release, launch } = SHOTS[n];
+    const own = new classes.Workspace();
+    const settings = { step: 1e-4, freshSurface, halfWidth: 9 };
+    const shot = rollByClasses(DRILLED, release, launch, methods, settings, own);
     return { x: shot.x.at(-1)!, time: shot.time.at(-1)!, rings: own.rings };
   });
   const state = new Float64Array(STATE_SIZE);
   const rates = new Float64Array(RATES_SIZE);
-  const bearing = new Bearing();
+  const kinematics = new ContactKinematics();
   const place = new Places(1);
   place.count = 1;
   const carriedHere = (rings: (typeof converged)[number]['rings']): number => {
-    bearing.read(state);
+    kinematics.read(state);
     place.phase[0] = state[PHASE];
-    place.contact_P.set(bearing.contact_P);
-    rings.expect(bearing.contact_P, bearing.axis_P, state[PHASE], 0);
+    place.contact_P.set(kinematics.contact_P);
+    rings.expect(kinematics.contact_P, kinematics.axis_P, state[PHASE], 0);
     rings.meet(place);
     return place.carried[0];
   };
@@ -89,8 +94,8 @@ function slides(engines: Engines, freshSurface: FreshSurface | null): Slides {
     const { y } = solver.solve(
       (_, s) => {
         state.set(s);
-        const film = lane.filmAt(state[X], state[Y]) + (freshSurface ? carriedHere(rings) : 0);
-        equations(rates, state, lane.frictionUnder(film));
+        const film = methods.filmAt(state[X], state[Y]) + (freshSurface ? carriedHere(rings) : 0);
+        equations(rates, state, methods.frictionUnder(film));
         return Array.from(rates.subarray(0, STATE_SIZE));
       },
       0,

@@ -64,7 +64,10 @@ function shake(shot: ShotInputs, near: () => number): ShotInputs {
       axisRotation: release.axisRotation * near(),
     },
     launch: { x: launch.x, angle: launch.angle * near() },
-    surface: { ...surface, frictionUnder: (film) => grip * surface.frictionUnder(film) },
+    surface: {
+      ...surface,
+      stretches: surface.stretches.map((law) => ({ ...law, oiled: grip * law.oiled, dry: grip * law.dry })),
+    },
     freshSurface: {
       bandWidth: freshSurface.bandWidth * near(),
       carriedShare: freshSurface.carriedShare * near(),

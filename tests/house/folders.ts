@@ -50,7 +50,9 @@ export const FOLDERS: readonly Folder[] = [
     'engine',
     {
       'motion/reaction': 'reaction numbers of a shot, oil rings, aim',
-      'motion/shot': 'equations of motion, their integration, release to pins',
+      'motion/shot': 'a shot from release to pins: what goes in, what comes out',
+      'motion/kernel':
+        'the arithmetic of a shot laid out flat: equations of motion, steps, oil rings, samples',
       'motion/lane': 'oil, wear, friction, clean cover',
       'ball/core': 'core families, fitted to published numbers',
       'ball/drill': 'holes and plugs in a ball; drilled numbers, static weights',

@@ -1,13 +1,17 @@
 import { expect, test } from 'vitest';
-import { GRAVITY, LANE_LENGTH } from '../../src/base/constants.js';
+import { GRAVITY } from '../../src/base/constants.js';
 import { cross, dot, norm, type Vec3 } from '../../src/math/vec3.js';
+import { memory } from '../../src/motion/kernel/memory.js';
+import { writeRotation } from '../../src/motion/kernel/rotation.js';
+import { advance, settleStep } from '../../src/motion/kernel/shot-stepper.js';
+import { ADVANCE, STATE } from '../../src/motion/kernel/slots.js';
 import { uniformLane } from '../../src/motion/lane/surface.js';
-import { Contact } from '../../src/motion/shot/contact.js';
+import { beginShot } from '../../src/motion/shot/begin-shot.js';
 import { launchState } from '../../src/motion/shot/launch-state.js';
 import { principalBody } from '../../src/motion/shot/principal-body.js';
-import { Ride } from '../../src/motion/shot/ride.js';
-import { VX, VY, WX, WY, WZ, writeRotation } from '../../src/motion/shot/state.js';
 import { randomShots } from '../support/random-shots.js';
+
+const { VX, VY, WX, WY, WZ } = STATE;
 
 /**
  * How much the energy of a ball rises on its way at most, J: ½ m v² + ½ ω·Jω + m g d_z of its centre of mass. Friction takes
@@ -18,17 +22,11 @@ function greatestRise(
   step: number,
 ): number {
   const ball = principalBody(body);
-  const ride = new Ride(
-    ball,
-    new Contact(surface, null),
-    [LANE_LENGTH],
-    GRAVITY,
-    launchState(ball, release, launch),
-  );
-  const R = new Float64Array(9);
+  beginShot(ball, launchState(ball, release, launch), surface, { step, freshSurface: null }, false);
+  const { here: state, trial, R_WP: R } = memory;
   const energy = (): number => {
-    const { state } = ride;
-    writeRotation(R, state);
+    trial.set(state);
+    writeRotation();
     const row = (i: number): Vec3 => [R[3 * i], R[3 * i + 1], R[3 * i + 2]];
     const column = (i: number): Vec3 => [R[i], R[3 + i], R[6 + i]];
     const w_W: Vec3 = [state[WX], state[WY], state[WZ]];
@@ -42,8 +40,9 @@ function greatestRise(
   let least = energy();
   let rise = 0;
   for (let i = 0; i < 20_000; i++) {
-    const event = ride.advance(step);
-    if (event === 'lost' || event === 'arrived') break;
+    const event = advance();
+    if (event === ADVANCE.LOST || event === ADVANCE.ARRIVED) break;
+    if (event !== ADVANCE.ROLLS) settleStep();
     const now = energy();
     rise = Math.max(rise, now - least);
     least = Math.min(least, now);

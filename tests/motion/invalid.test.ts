@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { LANE_LENGTH } from '../../src/base/constants.js';
+import { smeared } from '../../src/motion/lane/film-grid.js';
 import { oiledLane } from '../../src/motion/lane/oil.js';
-import { uniformLane } from '../../src/motion/lane/surface.js';
+import { surfaceOf, uniformLane } from '../../src/motion/lane/surface.js';
 import { reactionNumbers } from '../../src/motion/reaction/reaction.js';
 import { rollShot } from '../../src/motion/shot/shot.js';
 import { drilledBall, last, usualRelease } from '../support/bodies.js';
@@ -10,10 +11,8 @@ import { demoPattern } from '../support/patterns.js';
 const launch = { x: 0, angle: 0 };
 const settings = { step: 0.002, freshSurface: { bandWidth: 0.006, carriedShare: 0.15, wornPerPass: 0.3 } };
 const lane = uniformLane(0.1);
-const noFilmBeyond =
-  (end: number) =>
-  (_: number, y: number): number =>
-    y > end ? Number.NaN : 0.1;
+const LAW = { oiled: 0.1, dry: 0.1, filmScale: 1 };
+const noFilmBeyond = (end: number): Float64Array => smeared((_, y) => (y > end ? Number.NaN : 0.1), 0, 0);
 const NaN_ = Number.NaN;
 const SPHERE_OF_NOTHING = [
   [0, 0, 0],
@@ -50,7 +49,17 @@ test.each([
     settings,
   ],
   ['negative friction', drilledBall, usualRelease, launch, uniformLane(-0.1), settings],
-  ['a film below nothing', drilledBall, usualRelease, launch, { ...lane, filmAt: () => -1 }, settings],
+  [
+    'a film below nothing',
+    drilledBall,
+    usualRelease,
+    launch,
+    surfaceOf(
+      smeared(() => -1, 0, 0),
+      LAW,
+    ),
+    settings,
+  ],
   ['NaN friction', drilledBall, usualRelease, launch, uniformLane(NaN_), settings],
   ['no step', drilledBall, usualRelease, launch, lane, { ...settings, step: 0 }],
   ['negative step', drilledBall, usualRelease, launch, lane, { ...settings, step: -0.002 }],
@@ -85,13 +94,10 @@ test('a ball that would leave the lane at every turn (d ω² = 20 g) gives outco
 
 test.each([
   ['absurd friction', uniformLane(1e6)],
-  [
-    'friction that turns to no number halfway',
-    { ...lane, frictionUnder: (film: number) => film, filmAt: noFilmBeyond(9) },
-  ],
+  ['friction that turns to no number halfway', surfaceOf(noFilmBeyond(9), LAW)],
   [
     'a film that is no number while the ball rolls',
-    { ...uniformLane(0.3), filmAt: noFilmBeyond(17), frictionUnder: (film: number) => 0.3 - 0 * film },
+    surfaceOf(noFilmBeyond(17), { oiled: 0.3, dry: 0.3, filmScale: 1 }),
   ],
 ] as const)('%s: an outcome, in bounded time', (_, on) => {
   const shot = rollShot(drilledBall, usualRelease, launch, on, settings);

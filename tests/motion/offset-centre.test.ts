@@ -2,14 +2,16 @@ import { describe, expect, test } from 'vitest';
 import { from, RPM } from '../../src/base/units.js';
 import { mulVec, transpose } from '../../src/math/mat3.js';
 import { addScaled, cross, dot, norm, scale, type Vec3 } from '../../src/math/vec3.js';
+import { memory } from '../../src/motion/kernel/memory.js';
+import { slidingRates } from '../../src/motion/kernel/sliding.js';
+import { FLAG, STATE, STEP } from '../../src/motion/kernel/slots.js';
 import { uniformLane } from '../../src/motion/lane/surface.js';
+import { writeBall } from '../../src/motion/shot/begin-shot.js';
 import type { RollingBody } from '../../src/motion/shot/body.js';
 import { launchState } from '../../src/motion/shot/launch-state.js';
 import { principalBody } from '../../src/motion/shot/principal-body.js';
 import { type Release, releaseOrientation } from '../../src/motion/shot/release.js';
 import { rollShot } from '../../src/motion/shot/shot.js';
-import { slidingEquations } from '../../src/motion/shot/sliding.js';
-import { NORMAL, RATES_SIZE } from '../../src/motion/shot/state.js';
 import {
   angularVelocity_B,
   expectWithin,
@@ -31,9 +33,12 @@ const uniform = isotropicBall(uniformGyration(R), R, MASS);
 /** Normal force without friction at release, N. */
 const normalForce = (body: RollingBody, release: Release): number => {
   const ball = principalBody(body);
-  const out = new Float64Array(RATES_SIZE);
-  slidingEquations(ball, GRAVITY)(out, launchState(ball, release, { x: 0, angle: 0 }), 0);
-  return out[NORMAL];
+  writeBall(ball, GRAVITY);
+  memory.flags[FLAG.IS_GIVEN] = 0;
+  memory.step[STEP.FRICTION] = 0;
+  memory.trial.set(launchState(ball, release, { x: 0, angle: 0 }));
+  slidingRates();
+  return memory.rates[STATE.NORMAL];
 };
 
 describe('a frictionless ball whose centre of mass lies off its centre (exact)', () => {

@@ -2,12 +2,17 @@ import { BOARD, LANE_WIDTH } from '../../src/base/constants.js';
 import { DEGREE, to } from '../../src/base/units.js';
 import { reactionNumbers } from '../../src/motion/reaction/reaction.js';
 import { ANSWER_STEP } from '../../src/motion/shot/answer-step.js';
-import { rollShot, type Shot } from '../../src/motion/shot/shot.js';
-import { Workspace } from '../../src/motion/shot/workspace.js';
+import { type LeanShot, rollLeanShot } from '../../src/motion/shot/shot.js';
+import type { ShotSettings } from '../../src/motion/shot/shot-settings.js';
 import { type RandomShot, randomShots } from '../support/random-shots.js';
 
-/** A step so fine, s, that a finer one moves no shot by a thousandth of a board. */
-const FINE_STEP = 0.0005;
+/** How finely a shot is computed: step, s, and places of an oil ring a turn. */
+type Setting = Pick<ShotSettings, 'step' | 'ringPlaces'>;
+
+const ANSWER: Setting = { step: ANSWER_STEP };
+
+/** So fine that a finer setting moves no shot by a thousandth of a board. */
+const FINE: Setting = { step: 0.0005, ringPlaces: 512 };
 
 /** A ball that comes nearer to the gutter than this, m, may fall in by one step and not by the other. */
 const GRAZING = 0.1 * BOARD;
@@ -23,7 +28,6 @@ export interface AnswerErrors {
 
 /** Rolls random shots at the setting for answers and on the converged path until `count` of them reach the pins. */
 export function answerErrors(count: number): AnswerErrors {
-  const workspace = new Workspace();
   const boards: number[] = [];
   const entryDegrees: number[] = [];
   const grazing: number[] = [];
@@ -32,8 +36,7 @@ export function answerErrors(count: number): AnswerErrors {
   for (let n = 0; boards.length < count; n++) {
     if (n === shots.length) throw new Error('too few of the random shots reach the pins');
     const { body } = shots[n];
-    const roll = (step: number): Shot => rollRandom(shots[n], step, workspace);
-    const [answer, fine] = [roll(ANSWER_STEP), roll(FINE_STEP)];
+    const [answer, fine] = [rollRandom(shots[n], ANSWER), rollRandom(shots[n], FINE)];
     if (outermost(fine) > LANE_WIDTH / 2 - GRAZING && outermost(answer) > LANE_WIDTH / 2 - GRAZING) {
       if (answer.outcome === 'gutter' && fine.outcome === 'gutter') gutter += 1;
       else grazing.push(n);
@@ -50,11 +53,10 @@ export function answerErrors(count: number): AnswerErrors {
 
 export const rollRandom = (
   { body, release, launch, surface, freshSurface }: RandomShot,
-  step: number,
-  workspace = new Workspace(),
-): Shot => rollShot(body, release, launch, surface, { step, freshSurface }, workspace);
+  setting: Setting,
+): LeanShot => rollLeanShot(body, release, launch, surface, { ...setting, freshSurface });
 
-const outermost = ({ x }: Shot): number => x.reduce((most, at) => Math.max(most, Math.abs(at)), 0);
+const outermost = ({ x }: LeanShot): number => x.reduce((most, at) => Math.max(most, Math.abs(at)), 0);
 
 /** The value below which a share of ascending values lies. */
 export const quantile = (ascending: readonly number[], share: number): number =>

@@ -1,8 +1,8 @@
 import { LANE_LENGTH } from '../../src/base/constants.js';
 import { arcAngle } from '../../src/math/sphere.js';
-import type { Surface } from '../../src/motion/lane/surface.js';
+import { zonedLane } from '../../src/motion/lane/surface.js';
 import { rollShot } from '../../src/motion/shot/shot.js';
-import type { Scene, Zone } from '../support/scenes.js';
+import type { Scene } from '../support/scenes.js';
 import type { Arrival } from './second-engine.js';
 
 const STEP = 0.0005; // s; ours, far finer than it needs
@@ -25,19 +25,6 @@ export function rollOurs({ name, body, release, launch, zones }: Scene): Arrival
     spin: spin[i],
     axis_B: [axis_B[3 * i], axis_B[3 * i + 1], axis_B[3 * i + 2]],
     hook: launch.x + LANE_LENGTH * Math.tan(launch.angle) - x[i],
-  };
-}
-
-/** Zones of one friction each that meet at lines across the lane; the film is a mere number of the zone. */
-export function zonedLane(zones: readonly Zone[]): Surface {
-  return {
-    filmAt: (_, y) =>
-      Math.max(
-        0,
-        zones.findLastIndex((zone) => y >= zone.fromY),
-      ), // Bo may start behind the foul line
-    frictionUnder: (zone) => zones[Math.round(zone)].friction,
-    breaks: zones.slice(1).map(({ fromY }) => fromY),
   };
 }
 

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { DEGREE, INCH, MM, MPH, to } from '../../src/base/units.js';
 import { symmetricEigen } from '../../src/math/eigen3.js';
+import { filmAt } from '../../src/motion/kernel/film.js';
 import { xToBoard } from '../../src/motion/lane/boards.js';
+import { frictionUnder } from '../../src/motion/lane/surface.js';
 import { DESIGN, designShots, SHOTS_PER_LANE } from '../../src/regression/design.js';
 import { FEATURES, middlingRoll } from '../../src/regression/features.js';
 import type { ShotInputs } from '../../src/regression/inputs.js';
@@ -28,8 +30,8 @@ const READ: Partial<Record<keyof typeof DESIGN, (shot: ShotInputs) => number>> =
   centrePapMm: ({ body }) => to(body.p_BoBcm_B[0], MM),
   centreUpMm: ({ body }) => to(body.p_BoBcm_B[1], MM),
   centreGripMm: ({ body }) => to(body.p_BoBcm_B[2], MM),
-  frictionOiled: ({ surface }) => surface.frictionUnder(Number.POSITIVE_INFINITY),
-  frictionDry: ({ surface }) => surface.frictionUnder(0),
+  frictionOiled: ({ surface }) => frictionUnder(surface.stretches[0], Number.POSITIVE_INFINITY),
+  frictionDry: ({ surface }) => frictionUnder(surface.stretches[0], 0),
   bandWidthIn: ({ freshSurface }) => to(freshSurface.bandWidth, INCH),
   carriedShare: ({ freshSurface }) => freshSurface.carriedShare,
   laydownBoard: ({ launch }) => xToBoard(launch.x),
@@ -70,7 +72,7 @@ describe('the design', () => {
     expect(some(({ release }) => release.axisRotation < 20 * DEGREE)).toBeGreaterThan(0.05);
     expect(some(({ release }) => release.speed < 13 * MPH)).toBeGreaterThan(0.08);
     const thickest = ({ surface }: ShotInputs): number =>
-      Math.max(...[2, 4, 6, 8, 10].map((y) => surface.filmAt(0, y)));
+      Math.max(...[2, 4, 6, 8, 10].map((y) => filmAt(surface, 0, y)));
     expect(some((shot) => thickest(shot) < 25)).toBeGreaterThan(0.01);
   });
 });

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { GRAVITY, LANE_LENGTH } from '../../src/base/constants.js';
 import { DEGREE, FOOT } from '../../src/base/units.js';
-import { type Surface, uniformLane } from '../../src/motion/lane/surface.js';
+import { smeared } from '../../src/motion/lane/film-grid.js';
+import { surfaceOf, uniformLane } from '../../src/motion/lane/surface.js';
 import { hookOf } from '../../src/motion/reaction/hook.js';
 import { rollShot } from '../../src/motion/shot/shot.js';
 import {
@@ -33,7 +34,8 @@ describe('the plain roll', () => {
   test('turns in oil until the film is too thin to leave a ring, between feet', () => {
     const release = { speed: SPEED, spin: SPEED / RADIUS, axisTilt: 0, axisRotation: 0 };
     // a film that falls by a unit a foot and is thinner than half a unit from 29.5 ft on
-    const lane: Surface = { ...uniformLane(0.1), filmAt: (_, y) => Math.max(0, 30 - y / FOOT) };
+    const film = smeared((_, y) => 30 - y / FOOT, 0, 0); // without a kink, which the grid would round
+    const lane = surfaceOf(film, { oiled: 0.1, dry: 0.1, filmScale: 1 });
     const roll = plainRoll(RADIUS, release, { x: 0, angle: 0 }, lane, 0, 0);
     expectWithin(turnedInOil(roll), (29.5 * FOOT) / RADIUS, 1e-9);
     const dry = plainRoll(RADIUS, release, { x: 0, angle: 0 }, uniformLane(0.1), 0, 0);

@@ -60,7 +60,7 @@ describe('recommendation report', () => {
     const top = oneLine(text.split('\n').slice(0, 8).join('\n'));
     expect(top).toContain('70 x 4 1/2 x 30');
     expect(top).toContain('Drilling angle 70°, pin 4 1/2 in from the PAP, VAL angle 30°. Pin buffer 2 in.');
-    expect(top).toContain('in 73 % (probably better)');
+    expect(top).toContain('in 73 % of worlds (probably better)');
   });
 
   test('the ranking lists every layout with its numbers and the usual one last', () => {

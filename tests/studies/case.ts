@@ -1,10 +1,11 @@
 import type { MassProperties } from '../../src/ball/mass/mass-properties.js';
 import { LANE_LENGTH } from '../../src/base/constants.js';
-import { oiledLane, withFriction } from '../../src/motion/lane/oil.js';
+import { oiledLane } from '../../src/motion/lane/oil.js';
+import { surfaceOf } from '../../src/motion/lane/surface.js';
 import { meanReaction, type Reaction, reactionNumbers } from '../../src/motion/reaction/reaction.js';
 import { ANSWER_STEP } from '../../src/motion/shot/answer-step.js';
 import type { Launch } from '../../src/motion/shot/release.js';
-import { rollShot, type Shot } from '../../src/motion/shot/shot.js';
+import { type LeanShot, rollShot, type Shot } from '../../src/motion/shot/shot.js';
 import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
 import type { PublishedBall } from '../../src/records/schemas/ball.js';
@@ -67,7 +68,7 @@ export function rigOf({ bowler, ball, layout, alter }: Case, lane: Lane, launch?
         spinPhase,
       },
       { ...problem.launch, angle: problem.launch.angle + deviations.launchAngle },
-      withFriction(bare, oiled, dry, filmScale),
+      surfaceOf(bare.film, { oiled, dry, filmScale }),
       {
         step: ANSWER_STEP,
         freshSurface: deviations.surface,
@@ -92,7 +93,7 @@ export function rigOf({ bowler, ball, layout, alter }: Case, lane: Lane, launch?
   return { problem, drilled, shot, react };
 }
 
-function assertSame(a: Shot, b: Shot): void {
+function assertSame(a: LeanShot, b: LeanShot): void {
   if (a.x[a.x.length - 1] !== b.x[b.x.length - 1])
     throw new Error('the study rolls a shot otherwise than the tool does');
 }

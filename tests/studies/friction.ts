@@ -4,7 +4,7 @@ import { boardToX, xToBoard } from '../../src/motion/lane/boards.js';
 import { twoZoneLane } from '../../src/motion/lane/surface.js';
 import { reactionNumbers } from '../../src/motion/reaction/reaction.js';
 import { ANSWER_STEP } from '../../src/motion/shot/answer-step.js';
-import { rollShot, type Shot } from '../../src/motion/shot/shot.js';
+import { type LeanShot, rollShot } from '../../src/motion/shot/shot.js';
 import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
@@ -133,7 +133,7 @@ function withSetting(problem: ShotProblem, setting: Setting): ShotProblem {
 }
 
 /** A column of a shot at a distance, between samples. */
-function at({ y }: Shot, column: Float64Array, distance: number): number {
+function at({ y }: LeanShot, column: Float64Array, distance: number): number {
   const i = Math.max(
     1,
     y.findIndex((each) => each >= distance),
@@ -141,7 +141,7 @@ function at({ y }: Shot, column: Float64Array, distance: number): number {
   return column[i - 1] + ((distance - y[i - 1]) / (y[i] - y[i - 1])) * (column[i] - column[i - 1]);
 }
 
-const headingAt = (shot: Shot, distance: number): number =>
+const headingAt = (shot: LeanShot, distance: number): number =>
   Math.atan2(-at(shot, shot.vx, distance), at(shot, shot.vy, distance));
 
 /** Lengths of pattern over which the published optimum is looked at, ft: its oil is not in hand. */

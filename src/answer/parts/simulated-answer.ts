@@ -29,7 +29,7 @@ export function answerer(targets: readonly Target[], setting: Setting) {
   return ({ layout, nominal, worlds }: LayoutOutcomes, facts: DrilledFacts): SimulatedLayout => {
     const marked = toLayout(layout, ball.published.radius);
     const roll = (launch: Launch) => engine.shot(marked, NO_DEVIATIONS, launch).shot;
-    const path = pathAnswer(roll(nominal.launch));
+    const path = pathAnswer(engine.shot(marked, NO_DEVIATIONS, nominal.launch).full());
     const inWorlds = <T>(of: (values: readonly number[]) => T) =>
       fromKeys(COMPARED_IDS, (id) => of(valuesAtPins(worlds.outcomes, reader(id))));
     return {

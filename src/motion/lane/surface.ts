@@ -1,23 +1,73 @@
-/** What the ball rolls on. Positions in m (W), film in units of oil. */
+import { exp } from '../../math/exp.js';
+import { filmEnd } from './film-grid.js';
+
+/** What the ball rolls on, as data. Positions in m (W), film in units of oil. */
 export interface Surface {
-  /** Oil film on the lane. */
-  readonly filmAt: (x: number, y: number) => number;
-  /** Kinetic friction under a film: the lane's own and what the ball carries there. Falls as the film grows. */
-  readonly frictionUnder: (film: number) => number;
-  /** Distances where friction jumps, ascending: a step of the integrator ends on each. */
-  readonly breaks: readonly number[];
+  /** Averages of the film around the nodes of a grid (`film-grid.ts`); null where there is no oil. */
+  readonly film: Float64Array | null;
+  /** Where the oil ends: from this distance on there is none, m. */
+  readonly filmEnd: number;
+  /** Stretches of lane of one friction law each, in order; the first begins before the foul line. */
+  readonly stretches: readonly FrictionStretch[];
 }
 
-/** A dry lane of one friction everywhere: the case with a closed form. */
-export const uniformLane = (friction: number): Surface => ({
-  filmAt: () => 0,
-  frictionUnder: () => friction,
-  breaks: [],
+/** A stretch of lane, from a distance on (m), and its friction law. A step of the integrator ends where the next begins. */
+export interface FrictionStretch extends FrictionLaw {
+  readonly fromY: number;
+}
+
+/**
+ * Kinetic friction under a film, the lane's own and what the ball carries there: μ = oiled + (dry − oiled) exp(−film/scale).
+ *
+ * Falls steadily from dry to oiled. Its form is an assumption of flarewise: no measured law is at hand.
+ */
+export interface FrictionLaw {
+  readonly oiled: number;
+  readonly dry: number;
+  /** Film over which friction falls by a factor e, units of oil. */
+  readonly filmScale: number;
+}
+
+/** Friction under a film, units of oil. */
+export const frictionUnder = ({ oiled, dry, filmScale }: FrictionLaw, film: number): number =>
+  oiled + (dry - oiled) * exp(-film / filmScale);
+
+/** The stretch at a distance down the lane, m. */
+export const stretchAt = ({ stretches }: Surface, y: number): FrictionStretch =>
+  stretches[
+    Math.max(
+      0,
+      stretches.findLastIndex(({ fromY }) => fromY <= y),
+    )
+  ];
+
+/** A film, or none, under one friction law. */
+export const surfaceOf = (film: Float64Array | null, law: FrictionLaw): Surface => ({
+  film,
+  filmEnd: film ? filmEnd(film) : Number.NEGATIVE_INFINITY,
+  stretches: [{ ...law, fromY: Number.NEGATIVE_INFINITY }],
 });
 
-/** Two frictions that meet at a line across the lane: again a closed form. The film is a mere label here. */
-export const twoZoneLane = (first: number, second: number, atY: number): Surface => ({
-  filmAt: (_, y) => (y < atY ? 1 : 0),
-  frictionUnder: (film) => (film > 0.5 ? first : second),
-  breaks: [atY],
+/** A dry lane of one friction everywhere: the case with a closed form. */
+export const uniformLane = (friction: number): Surface => zonedLane([{ fromY: 0, friction }]);
+
+/** Two frictions that meet at a line across the lane: again a closed form. */
+export const twoZoneLane = (first: number, second: number, atY: number): Surface =>
+  zonedLane([
+    { fromY: 0, friction: first },
+    { fromY: atY, friction: second },
+  ]);
+
+/** A dry lane whose friction jumps at lines across it, m from the foul line; the first zone begins before that. */
+export const zonedLane = (
+  zones: readonly { readonly fromY: number; readonly friction: number }[],
+): Surface => ({
+  film: null,
+  filmEnd: Number.NEGATIVE_INFINITY,
+  stretches: zones.map(({ fromY, friction }, i) => ({
+    fromY: i === 0 ? Number.NEGATIVE_INFINITY : fromY,
+    oiled: friction,
+    dry: friction,
+    filmScale: 1,
+  })),
 });

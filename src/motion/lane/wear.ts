@@ -4,7 +4,7 @@ import { LANE_LENGTH, LANE_WIDTH } from '../../base/constants.js';
 export interface Traffic {
   /** Games bowled on this oil by all bowlers together. */
   readonly games: number;
-  /** Middle of the track, by distance; straight between its points, of which there are at least two. */
+  /** Middle of the track, by distance; straight between its points, at least two of them. */
   readonly track: readonly { readonly y: number; readonly x: number }[];
   /** From the track's middle to where no ball runs. */
   readonly halfWidth: number;

@@ -1,6 +1,6 @@
 import { LANE_LENGTH } from '../../base/constants.js';
 import type { Launch } from '../shot/release.js';
-import type { Shot } from '../shot/shot.js';
+import type { LeanShot } from '../shot/shot.js';
 
 /** What aiming found: the launch that gets nearest to the target, whether that is near enough, shots spent. */
 export interface Aim {
@@ -41,7 +41,7 @@ export function aimAt(
   pinsX: number,
   laydownX: number,
   steepest: number,
-  roll: (angle: number) => Shot,
+  roll: (angle: number) => LeanShot,
   first = Math.atan2(pinsX - laydownX, LANE_LENGTH),
 ): Aim {
   let shots = 0;
@@ -97,7 +97,7 @@ export function aimAt(
 const COARSE = 0.02;
 
 /** How far right of the target a shot ended; a gutter is infinitely far on its side, no arrival is NaN. */
-function missOf(shot: Shot, pinsX: number): number {
+function missOf(shot: LeanShot, pinsX: number): number {
   const x = shot.x[shot.x.length - 1];
   if (shot.outcome === 'pins') return x - pinsX;
   return shot.outcome === 'gutter' ? Math.sign(x) * Number.POSITIVE_INFINITY : Number.NaN;

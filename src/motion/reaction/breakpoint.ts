@@ -1,4 +1,4 @@
-import type { Shot } from '../shot/shot.js';
+import type { LeanShot } from '../shot/shot.js';
 
 /**
  * The outermost point of a path toward the ball's own gutter (greatest x), m in W.
@@ -6,7 +6,7 @@ import type { Shot } from '../shot/shot.js';
  * Between samples the lateral velocity is taken as linear in time, so the point lies where it vanishes. A path
  * that only ever moves one way has its outermost point at an end.
  */
-export function breakpointOf({ time, x, y, vx, vy }: Shot): { readonly x: number; readonly y: number } {
+export function breakpointOf({ time, x, y, vx, vy }: LeanShot): { readonly x: number; readonly y: number } {
   let best = { x: x[0], y: y[0] };
   const end = x.length - 1;
   if (x[end] > best.x) best = { x: x[end], y: y[end] };

@@ -1,13 +1,13 @@
 import { peak } from '../../math/peak.js';
-import type { Shot } from '../shot/shot.js';
-import { ringFrom } from './rings.js';
+import type { LeanShot } from '../shot/shot.js';
+import { ringFrom, turnsOf } from './rings.js';
 import { distanceToTrack } from './track.js';
 
 /** Points on each of the two rings that are compared. */
 const POINTS = 49;
 
 /** A film too thin to leave a ring that can be seen, units of oil. */
-const FAINT = 0.5;
+export const FAINT = 0.5;
 
 /**
  * Flare: the first full ring to the last one that can be seen, by tape at the widest place, m.
@@ -16,7 +16,7 @@ const FAINT = 0.5;
  * without oil all turns count. Of all its points, the greatest distance to the first ring, whose end is joined to its beginning. The widest place is found between
  * the points by a parabola, so that flare changes smoothly with the shot. Less than one turn leaves no ring.
  */
-export function flareOf(shot: Shot, radius: number): number {
+export function flareOf(shot: LeanShot, radius: number): number {
   const turns = visibleTurns(shot);
   if (!(turns >= 1)) return 0;
   const first = Float64Array.from(ringFrom(shot, 0, POINTS).slice(0, -1).flat()); // its end lies beside its beginning
@@ -24,19 +24,16 @@ export function flareOf(shot: Shot, radius: number): number {
   return radius * peak(last.map((point) => distanceToTrack(first, point, 'closed')));
 }
 
-/** Turns made until the last oil is left behind; all of them on a lane without oil. */
-export const visibleTurns = ({ film, phase }: Shot): number => angleInOil(film, phase) / (2 * Math.PI);
-
 /**
- * Angle turned until the last oil that leaves a ring is left behind, between samples; all of it on a lane without oil.
+ * Turns made until the last oil that leaves a ring is left behind; all of them on a lane without oil.
  *
- * @param film   units of oil, a sample each
- * @param phase  angle turned since the release there, rad
+ * Between samples, as if the film faded like a parabola, which is how a smeared edge ends.
  */
-export function angleInOil(film: Float64Array, phase: Float64Array): number {
+export function visibleTurns({ film, phase }: LeanShot): number {
   let i = film.length - 1;
   while (i >= 0 && !(film[i] > FAINT)) i -= 1;
-  if (i < 0 || i === film.length - 1) return phase[phase.length - 1] ?? 0;
-  const share = (film[i] - FAINT) / (film[i] - film[i + 1]);
-  return phase[i] + share * (phase[i + 1] - phase[i]);
+  if (i < 0 || i === film.length - 1) return turnsOf({ phase });
+  const root = Math.sqrt(film[i]);
+  const share = (root - Math.sqrt(FAINT)) / (root - Math.sqrt(Math.max(0, film[i + 1])));
+  return (phase[i] + share * (phase[i + 1] - phase[i])) / (2 * Math.PI);
 }

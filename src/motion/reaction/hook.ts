@@ -1,6 +1,6 @@
 import { DEGREE, FOOT } from '../../base/units.js';
 import { peak } from '../../math/peak.js';
-import type { Shot } from '../shot/shot.js';
+import type { LeanShot } from '../shot/shot.js';
 
 /** Turns from the launch line slighter than this count as this: they lead to no corner worth the name, tangent. */
 export const LEAST_TURN = Math.tan(DEGREE);
@@ -36,7 +36,7 @@ export interface Hook {
  * lane. Both move little when the shot does: a path often bends most at two places, and numbers that hang on which of them
  * bends more would jump from one to the other.
  */
-export function hookOf(shot: Shot): Hook {
+export function hookOf(shot: LeanShot): Hook {
   const { x, y, launch, rollHeading } = shot;
   const end = y.length - 1;
   if (end < 0) return { start: 0, total: 0, sharpness: 0, entryAngle: 0 };
@@ -55,7 +55,7 @@ export function hookOf(shot: Shot): Hook {
 }
 
 /**
- * Where two lines meet of which one has left the other by `hook` at `end`, from 0 to there.
+ * Where two lines meet, one of them `hook` away from the other at `end`; from 0 to there.
  *
  * @param turn  between them, tangent; with a part that is still to come, the mean place of all turning if that came at `end`
  */
@@ -68,7 +68,7 @@ interface Headings {
   readonly headings: Float64Array;
 }
 
-function headingsOf(shot: Shot): Headings {
+function headingsOf(shot: LeanShot): Headings {
   const { x, y, launch } = shot;
   const end = y.length - 1;
   const places = new Float64Array(end + 1);
@@ -110,11 +110,11 @@ function sharpnessOf(places: Float64Array, headings: Float64Array): number {
 }
 
 /** Whether a sample lies a window or more before the one at which the window ends. */
-const isOutside = ({ phase, y }: Shot, i: number, end: number): boolean =>
+const isOutside = ({ phase, y }: LeanShot, i: number, end: number): boolean =>
   phase[end] - phase[i] >= 2 * Math.PI || y[end] - y[i] >= LONGEST_WINDOW;
 
 /** Where between a sample outside the window and the next, inside it, the window begins: share of the gap. */
-function windowShare({ phase, y }: Shot, behind: number, end: number): number {
+function windowShare({ phase, y }: LeanShot, behind: number, end: number): number {
   const turned = phase[behind + 1] - phase[behind];
   const byPhase = turned > 0 ? (phase[end] - 2 * Math.PI - phase[behind]) / turned : 0;
   const byDistance = (y[end] - LONGEST_WINDOW - y[behind]) / (y[behind + 1] - y[behind]);

@@ -1,5 +1,5 @@
 import type { Launch } from '../shot/release.js';
-import type { Shot } from '../shot/shot.js';
+import type { LeanShot } from '../shot/shot.js';
 
 /** Near enough to the target to compare layouts, m: a fiftieth of a board. */
 export const ON_TARGET = 5e-4;
@@ -25,7 +25,7 @@ const LONGEST_STEP = 0.05;
  * @param response  change of the position at the pins with the launch angle, m/rad, from the ball next to this one
  * @param roll      rolls the shot from a launch
  */
-export function reAim<T extends { readonly shot: Shot; readonly launch: Launch }>(
+export function reAim<T extends { readonly shot: LeanShot; readonly launch: Launch }>(
   pinsX: number,
   steepest: number,
   near: Launch,
@@ -50,5 +50,5 @@ export function reAim<T extends { readonly shot: Shot; readonly launch: Launch }
   return Math.abs(miss) <= ON_TARGET ? tried : null;
 }
 
-const missAt = ({ outcome, x }: Shot, pinsX: number): number =>
+const missAt = ({ outcome, x }: LeanShot, pinsX: number): number =>
   outcome === 'pins' ? x[x.length - 1] - pinsX : Number.NaN;

@@ -1,5 +1,5 @@
 import { LANE_LENGTH } from '../../base/constants.js';
-import type { Shot } from '../shot/shot.js';
+import type { LeanShot } from '../shot/shot.js';
 import { breakpointOf } from './breakpoint.js';
 import { flareOf } from './flare.js';
 import { hookOf } from './hook.js';
@@ -39,7 +39,7 @@ export interface Reaction {
  *
  * @param radius  the ball's, m
  */
-export function reactionNumbers(shot: Shot, radius: number): Reaction {
+export function reactionNumbers(shot: LeanShot, radius: number): Reaction {
   const end = shot.time.length - 1;
   if (end < 0) return NOTHING;
   const { x, y, vx, vy, spin, rollStart, endAxis_W } = shot;

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../../math/vec3.js';
-import type { Shot } from '../shot/shot.js';
+import type { LeanShot } from '../shot/shot.js';
 import { distanceToTrack } from './track.js';
 
 /** The oil ring that one turn lays on the ball: unit vectors in B, and where on the lane it begins (m). */
@@ -14,7 +14,7 @@ export interface Ring {
 const RING_POINTS = 73;
 
 /** The rings of all full turns, in order. A ring need not close: the axis wanders while it is laid. */
-export function ringsOnBall(shot: Shot): readonly Ring[] {
+export function ringsOnBall(shot: LeanShot): readonly Ring[] {
   const turns = Math.floor(turnsOf(shot));
   return Array.from({ length: Math.max(0, turns) }, (_, i) => {
     const from = 2 * Math.PI * i;
@@ -32,20 +32,21 @@ export function ringsOnBall(shot: Shot): readonly Ring[] {
  * @param mouth_B        unit vector to the middle of the mouth
  * @param angularRadius  of the mouth, rad
  */
-export const leastClearance = (shot: Shot, mouth_B: Vec3, angularRadius: number): number =>
+export const leastClearance = (shot: LeanShot, mouth_B: Vec3, angularRadius: number): number =>
   distanceToTrack(shot.contact_B, mouth_B) - angularRadius;
 
 /** Turns of the ball from release to the last sample, not whole; 0 for a shot without samples. */
-export const turnsOf = ({ phase }: Shot): number => (phase[phase.length - 1] ?? 0) / (2 * Math.PI);
+export const turnsOf = ({ phase }: Pick<LeanShot, 'phase'>): number =>
+  (phase[phase.length - 1] ?? 0) / (2 * Math.PI);
 
 /** Contact points over one turn from a given angle turned on, at equal angles, unit vectors in B. */
-export function ringFrom(shot: Shot, fromPhase: number, points: number): readonly Vec3[] {
+export function ringFrom(shot: LeanShot, fromPhase: number, points: number): readonly Vec3[] {
   return Array.from({ length: points }, (_, k) =>
     contactAt(shot, fromPhase + (2 * Math.PI * k) / (points - 1)),
   );
 }
 
-function contactAt({ contact_B, phase }: Shot, at: number): Vec3 {
+function contactAt({ contact_B, phase }: LeanShot, at: number): Vec3 {
   const { index, share } = locate(phase, at);
   const part = (j: number): number =>
     contact_B[3 * index + j] + share * (contact_B[3 * index + 3 + j] - contact_B[3 * index + j]);

@@ -1,8 +1,11 @@
 import { type Mat3, mulMat, mulVec } from '../../math/mat3.js';
+import { cos, sin } from '../../math/sin-cos.js';
 import { cross, scale } from '../../math/vec3.js';
+import { STATE } from '../kernel/slots.js';
 import type { PrincipalBody } from './principal-body.js';
 import { type Launch, type Release, releaseAxis, releaseOrientation } from './release.js';
-import { QW, QX, QY, QZ, STATE_SIZE, VX, VY, WX, WY, WZ, X, Y } from './state.js';
+
+const { X, Y, VX, VY, QW, QX, QY, QZ, WX, WY, WZ, STATE_SIZE } = STATE;
 
 /**
  * The state of a ball as it leaves the hand at the foul line.
@@ -19,8 +22,8 @@ export function launchState(body: PrincipalBody, release: Release, launch: Launc
   const swing_W = cross(w_WP_W, p_BoBcm_W); // of Bcm about Bo
   state[X] = launch.x - p_BoBcm_W[0];
   state[Y] = -p_BoBcm_W[1];
-  state[VX] = release.speed * Math.sin(launch.angle) - swing_W[0];
-  state[VY] = release.speed * Math.cos(launch.angle) - swing_W[1];
+  state[VX] = release.speed * sin(launch.angle) - swing_W[0];
+  state[VY] = release.speed * cos(launch.angle) - swing_W[1];
   writeQuaternion(state, R_WP);
   state[WX] = w_WP_W[0];
   state[WY] = w_WP_W[1];
@@ -42,7 +45,7 @@ function writeQuaternion(state: Float64Array, R: Mat3): void {
   ];
   const largest = [0, 1, 2, 3].reduce((best, k) => (candidates[k][k] > candidates[best][best] ? k : best));
   const q = candidates[largest];
-  const length = Math.hypot(...q);
+  const length = Math.sqrt(q.reduce((sum, each) => sum + each * each, 0));
   [QW, QX, QY, QZ].forEach((slot, k) => {
     state[slot] = q[k] / length;
   });

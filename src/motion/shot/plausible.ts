@@ -2,9 +2,10 @@ import { symmetricEigen } from '../../math/eigen3.js';
 import { norm } from '../../math/vec3.js';
 import type { RollingBody } from './body.js';
 import type { Launch, Release } from './release.js';
-import type { ShotSettings } from './shot-settings.js';
+import { RING_PLACES, type ShotSettings } from './shot-settings.js';
 
 const MOST_STEPS = 1e6;
+const FEWEST_RING_PLACES = 8;
 
 /** Whether a shot can be computed at all: finite numbers, a body with mass and inertia, a usable step. */
 export function isPlausible(
@@ -14,6 +15,7 @@ export function isPlausible(
   settings: ShotSettings,
 ): boolean {
   const { freshSurface, step, gravity = 0, length = 1, halfWidth = 1, longest = 12 } = settings;
+  const { ringPlaces = RING_PLACES } = settings;
   const { speed, spin, axisTilt, axisRotation, spinPhase = 0, pap_B } = release;
   const numbers = [
     body.mass,
@@ -37,6 +39,8 @@ export function isPlausible(
     longest / step <= MOST_STEPS &&
     length > 0 &&
     halfWidth > 0 &&
+    Number.isInteger(ringPlaces) &&
+    ringPlaces >= FEWEST_RING_PLACES &&
     (!freshSurface ||
       (freshSurface.bandWidth > 0 && freshSurface.carriedShare >= 0 && isShare(freshSurface.wornPerPass)))
   );

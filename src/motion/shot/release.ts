@@ -1,4 +1,5 @@
 import { fromColumns, type Mat3, mulMat, transpose } from '../../math/mat3.js';
+import { cos, sin } from '../../math/sin-cos.js';
 import { addScaled, cross, dot, norm, rotateAbout, scale, unit, type Vec3 } from '../../math/vec3.js';
 
 /** How a right-hander lets go of the ball: m/s, rad/s, rad. */
@@ -30,9 +31,9 @@ export interface Launch {
  * ring over the thumb hole: from it the axis wanders away from the mass bias instead of toward it.
  */
 export const releaseAxis = ({ axisTilt, axisRotation }: Release): Vec3 => [
-  -Math.cos(axisTilt) * Math.cos(axisRotation),
-  -Math.cos(axisTilt) * Math.sin(axisRotation),
-  Math.sin(axisTilt),
+  -cos(axisTilt) * cos(axisRotation),
+  -cos(axisTilt) * sin(axisRotation),
+  sin(axisTilt),
 ];
 
 /**
@@ -45,9 +46,9 @@ export function releaseOrientation(release: Release): Mat3 {
   const { axisTilt, axisRotation, spinPhase = 0 } = release;
   const p_W = releaseAxis(release);
   const steepest_W: Vec3 = [
-    -Math.sin(axisTilt) * Math.cos(axisRotation),
-    -Math.sin(axisTilt) * Math.sin(axisRotation),
-    -Math.cos(axisTilt),
+    -sin(axisTilt) * cos(axisRotation),
+    -sin(axisTilt) * sin(axisRotation),
+    -cos(axisTilt),
   ];
   const up_W = rotateAbout(steepest_W, p_W, spinPhase);
   const p_B = unit(release.pap_B);

@@ -6,6 +6,8 @@ export interface ShotSettings {
   readonly step: number;
   /** How carried oil comes back to the lane; null leaves friction to the lane alone. */
   readonly freshSurface: FreshSurface | null;
+  /** Places of an oil ring that are remembered a turn, at least 8; see `RING_PLACES`. */
+  readonly ringPlaces?: number;
   /** m/s² */
   readonly gravity?: number;
   /** Where the shot ends, m from the foul line; the last sample lands there exactly. */
@@ -15,3 +17,9 @@ export interface ShotSettings {
   /** A ball that has not arrived after this many seconds is given up. */
   readonly longest?: number;
 }
+
+/**
+ * Places of an oil ring that are remembered a turn. Where a ring was crossed at a wide angle it has worn off over a dip hardly wider
+ * than the gap between two of them.
+ */
+export const RING_PLACES = 96;

@@ -70,7 +70,7 @@ export function recommendationReport(given: RecommendAnswer, page: Page): string
     ),
     section('Why it won', bullets(sayAll(best.reasons, page.units), page), page),
     section(
-      'Contribution of each layout number (one perfectly repeated shot)',
+      'Contribution of each layout number (one steady shot)',
       sharesTable(best.shares, page),
       page,
     ),

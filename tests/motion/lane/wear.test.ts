@@ -2,8 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { BOARD, LANE_LENGTH, LANE_WIDTH } from '../../../src/base/constants.js';
 import { FOOT, from } from '../../../src/base/units.js';
+import { filmAt } from '../../../src/motion/kernel/film.js';
 import { boardToX } from '../../../src/motion/lane/boards.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
+import type { Surface } from '../../../src/motion/lane/surface.js';
 import { amountOf, burnt, type Traffic, wearOf } from '../../../src/motion/lane/wear.js';
 import { expectWithin } from '../../support/bodies.js';
 import { demoPattern } from '../../support/patterns.js';
@@ -24,6 +26,7 @@ const rates = { burnPerGame: 0.015, carriedDown: 0.05 };
 const used = { ...demoPattern, traffic };
 const fresh = oiledLane(demoPattern);
 const worn = oiledLane(used, rates);
+const amountOn = (lane: Surface): number => amountOf((x, y) => filmAt(lane, x, y));
 
 describe('wear of an oil pattern', () => {
   test('oil is neither made nor lost: what left the track was carried down or carried off', () => {
@@ -38,9 +41,9 @@ describe('wear of an oil pattern', () => {
 
   test('the film the ball meets has lost what was taken, less what was carried down', () => {
     const share = burnt(traffic, rates);
-    const all = amountOf(fresh.filmAt);
+    const all = amountOn(fresh);
     const takenOff = (carriedDown: number): number =>
-      all - amountOf(oiledLane(used, { ...rates, carriedDown }).filmAt);
+      all - amountOn(oiledLane(used, { ...rates, carriedDown }));
     const taken = takenOff(0);
     expect(taken).toBeGreaterThan(0.05 * all);
     expect(taken).toBeLessThan(share * all);
@@ -54,21 +57,21 @@ describe('wear of an oil pattern', () => {
     const bowled = oiledLane(used);
     for (let x = -0.5; x <= 0.5; x += 0.0371)
       for (let y = 0; y < LANE_LENGTH; y += 0.173) {
-        expect(unused.filmAt(x, y)).toBe(fresh.filmAt(x, y));
-        expect(bowled.filmAt(x, y)).toBe(fresh.filmAt(x, y));
+        expect(filmAt(unused, x, y)).toBe(filmAt(fresh, x, y));
+        expect(filmAt(bowled, x, y)).toBe(filmAt(fresh, x, y));
       }
   });
 
   test('the track dries most in its middle, nothing happens beside it, and oil appears past the end', () => {
     const middle = { x: boardToX(14.5), y: endY / 2 };
-    const left = (x: number, y: number): number => worn.filmAt(x, y) / fresh.filmAt(x, y);
+    const left = (x: number, y: number): number => filmAt(worn, x, y) / filmAt(fresh, x, y);
     // averaging over a board and a foot and a half rounds the track's top by under 1 %
     expectWithin(left(middle.x, middle.y), 1 - burnt(traffic, rates), 0.01);
     expect(left(middle.x + 3 * BOARD, middle.y)).toBeGreaterThan(left(middle.x, middle.y));
     expectWithin(left(boardToX(30), middle.y), 1, 1e-12);
-    expect(fresh.filmAt(boardToX(9.5), endY + from(3, FOOT))).toBe(0);
-    expect(worn.filmAt(boardToX(9.5), endY + from(3, FOOT))).toBeGreaterThan(0.2);
-    expect(worn.filmAt(boardToX(9.5), endY + from(11, FOOT))).toBe(0);
+    expect(filmAt(fresh, boardToX(9.5), endY + from(3, FOOT))).toBe(0);
+    expect(filmAt(worn, boardToX(9.5), endY + from(3, FOOT))).toBeGreaterThan(0.2);
+    expect(filmAt(worn, boardToX(9.5), endY + from(11, FOOT))).toBe(0);
   });
 
   test('a game takes its share of what is left, and an endless league leaves nothing', () => {
@@ -87,7 +90,7 @@ describe('wear of an oil pattern', () => {
         fc.double({ min: 0, max: LANE_LENGTH, noNaN: true }),
         (games, burnPerGame, x, y) => {
           const lane = oiledLane({ ...used, traffic: { ...traffic, games } }, { ...rates, burnPerGame });
-          expect(lane.filmAt(x, y)).toBeGreaterThanOrEqual(-1e-12);
+          expect(filmAt(lane, x, y)).toBeGreaterThanOrEqual(-1e-12);
         },
       ),
       { seed: 4, numRuns: 40 },

@@ -6,8 +6,8 @@ import { uniformLane } from '../../../src/motion/lane/surface.js';
 import { bowTie } from '../../../src/motion/reaction/bow-tie.js';
 import { ringsOnBall } from '../../../src/motion/reaction/rings.js';
 import { distanceToTrack } from '../../../src/motion/reaction/track.js';
+import { emptySamples } from '../../../src/motion/shot/samples.js';
 import { rollShot, type Shot } from '../../../src/motion/shot/shot.js';
-import { emptySamples } from '../../../src/motion/shot/shot-record.js';
 import {
   drilledBall,
   expectVector,

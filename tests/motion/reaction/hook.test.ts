@@ -4,8 +4,8 @@ import { DEGREE, FOOT } from '../../../src/base/units.js';
 import { ZERO } from '../../../src/math/vec3.js';
 import { type Surface, twoZoneLane, uniformLane } from '../../../src/motion/lane/surface.js';
 import { cornerOf, type Hook, hookOf, LEAST_TURN, SHARP_OVER } from '../../../src/motion/reaction/hook.js';
+import { emptySamples } from '../../../src/motion/shot/samples.js';
 import { rollShot, type Shot } from '../../../src/motion/shot/shot.js';
-import { emptySamples } from '../../../src/motion/shot/shot-record.js';
 import { expectWithin, isotropicBall, last } from '../../support/bodies.js';
 
 const R = 0.1085;

@@ -5,7 +5,7 @@ import { QW, QX, QY, QZ, WX, WY, WZ } from './state.js';
  *
  * One object is read again and again, so that nothing is allocated.
  */
-export class Bearing {
+export class ContactKinematics {
   /** Unit vector from Bo down to the contact. */
   readonly contact_P = new Float64Array(3);
   /** w/|w|, the wandering PAP; zeros while the ball does not spin. */

@@ -1,6 +1,6 @@
-import { Bearing } from './bearing.js';
+import type { PrincipalBody } from '../../../src/motion/shot/principal-body.js';
 import type { Contact } from './contact.js';
-import type { PrincipalBody } from './principal-body.js';
+import { ContactKinematics } from './contact-kinematics.js';
 import { rollingEquations } from './rolling.js';
 import { RungeKutta } from './runge-kutta.js';
 import { type GivenPush, slidingEquations } from './sliding.js';
@@ -69,7 +69,7 @@ const LANDED = 1e-13;
  * Holds what a step needs, so that a step allocates nothing. Knows two ways to move, sliding and rolling, and
  * ends a step exactly where sliding gives way to rolling, where friction jumps, and at the lane's end.
  */
-export class Ride {
+export class ShotStepper {
   time = 0;
   isRolling = false;
   /** How long the last step was, s. */
@@ -78,7 +78,7 @@ export class Ride {
   private there: Float64Array = new Float64Array(STATE_SIZE);
   private readonly inside = new Float64Array(STATE_SIZE);
   private readonly probe = new Float64Array(RATES_SIZE);
-  private readonly bearing = new Bearing();
+  private readonly kinematics = new ContactKinematics();
   private readonly radius: number;
   private readonly stops: readonly number[];
   private nextStop = 0;
@@ -99,7 +99,7 @@ export class Ride {
   private readonly roll: Rates;
   private readonly method: RungeKutta;
   /** Change of slip per change of the lane's push, 1/kg, about the same in all directions. */
-  private readonly yielding: number;
+  private readonly inverseEffectiveMass: number;
   /** How fast slip ends at a friction of 1, at most, m/s². */
   private readonly slipRate: number;
 
@@ -107,7 +107,7 @@ export class Ride {
    * @param contact  what lies under the ball
    * @param stops    distances at which a step ends, ascending, the last the end of the lane, m
    * @param gravity  m/s²
-   * @param state    at release; becomes the ride's own
+   * @param state    at release; becomes the stepper's own
    */
   constructor(
     body: PrincipalBody,
@@ -127,9 +127,9 @@ export class Ride {
       move(out, at, contact.frictionAt(share));
       if (out[NORMAL] < 0) this.isLost = this.hopped = true;
     });
-    this.yielding = 1 / body.mass + body.radius ** 2 / body.J[0];
+    this.inverseEffectiveMass = 1 / body.mass + body.radius ** 2 / body.J[0];
     // half as much again for the sway of the normal force and of what else moves the contact
-    this.slipRate = 1.5 * gravity * body.mass * this.yielding;
+    this.slipRate = 1.5 * gravity * body.mass * this.inverseEffectiveMass;
   }
 
   get state(): Float64Array {
@@ -162,27 +162,27 @@ export class Ride {
       }
     }
     this.cautious = !this.isRolling && h < most ? this.cautious + 1 : 0;
-    const landed = this.leap(h);
+    const landed = this.stepToStop(h);
     if (this.isLost || !isFiniteState(this.here)) return 'lost';
     if (landed) return this.nextStop === this.stops.length ? 'arrived' : 'crossed';
     return 'went';
   }
 
   /** Takes one step, cut short where it would pass the next stop; says whether it was. */
-  private leap(h: number): boolean {
+  private stepToStop(h: number): boolean {
     const stop = this.stops[this.nextStop];
     const { here, there } = this;
     let taken = h;
-    this.go(taken);
+    this.trialStep(taken);
     if (this.isRolling) {
       taken *= this.shareHeld();
-      if (taken < h) this.go(taken);
+      if (taken < h) this.trialStep(taken);
     }
     const landed = there[Y] >= stop;
     if (landed) {
       taken = (taken * (stop - here[Y])) / (there[Y] - here[Y]);
       for (let i = 0; i < MOST_LANDINGS; i++) {
-        this.go(taken);
+        this.trialStep(taken);
         const miss = stop - there[Y];
         if (Math.abs(miss) < LANDED) break;
         taken += miss / there[VY];
@@ -209,7 +209,7 @@ export class Ride {
   }
 
   /** Computes `there`, h seconds on from `here`. */
-  private go(h: number): void {
+  private trialStep(h: number): void {
     const { method, contact, here, there } = this;
     contact.expect(here, method.endRates, h);
     if (!this.isRolling && !contact.lookAhead()) this.isLost = true;
@@ -224,7 +224,7 @@ export class Ride {
   private canGrip(slip: number, step: number): boolean {
     if (!this.hasRolled) return false;
     this.canRoll();
-    return slip < this.yielding * this.normal * this.frictionFound * step;
+    return slip < this.inverseEffectiveMass * this.normal * this.frictionFound * step;
   }
 
   /**
@@ -235,7 +235,7 @@ export class Ride {
   private grip(h: number): void {
     const { method, contact, here, there, radius, push } = this;
     const most = contact.frictionAt(0.5);
-    const perSlip = 1 / (this.yielding * this.normal * h);
+    const perSlip = 1 / (this.inverseEffectiveMass * this.normal * h);
     let x = this.neededX - perSlip * slipX(here, radius);
     let y = this.neededY - perSlip * slipY(here, radius);
     for (let i = 0; i < MOST_GRIPS; i++) {
@@ -291,8 +291,8 @@ export class Ride {
   }
 
   private frictionHere(): number {
-    this.bearing.read(this.here);
-    this.contact.meet(this.here, this.bearing);
+    this.kinematics.read(this.here);
+    this.contact.meet(this.here, this.kinematics);
     return this.contact.friction();
   }
 

@@ -1,6 +1,6 @@
-import type { Mat3 } from '../../math/mat3.js';
-import type { Bearing } from './bearing.js';
+import type { Mat3 } from '../../../src/math/mat3.js';
 import type { Contact } from './contact.js';
+import type { ContactKinematics } from './contact-kinematics.js';
 import { PHASE, slipX, slipY, VX, VY, X, Y } from './state.js';
 
 const COLUMNS = [
@@ -33,7 +33,7 @@ export class ShotRecord {
   add(
     time: number,
     state: Float64Array,
-    { contact_P, axis_P, spin }: Bearing,
+    { contact_P, axis_P, spin }: ContactKinematics,
     { here }: Contact,
     R_BP: Mat3,
     radius: number,

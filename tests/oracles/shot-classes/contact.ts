@@ -1,8 +1,8 @@
-import type { RingMemory } from '../lane/fresh-surface.js';
-import { Places } from '../lane/places.js';
-import type { Surface } from '../lane/surface.js';
-import type { Bearing } from './bearing.js';
+import type { ContactKinematics } from './contact-kinematics.js';
+import type { MethodSurface } from './method-surface.js';
 import { PathAhead, shareOf } from './path-ahead.js';
+import { Places } from './places.js';
+import type { RingMemory } from './ring-memory.js';
 import { PHASE, X, Y } from './state.js';
 
 /** How near a jump of friction its near side is still read, m. */
@@ -36,7 +36,7 @@ export class Contact {
   readonly dryFriction: number;
 
   constructor(
-    private readonly surface: Surface,
+    private readonly surface: MethodSurface,
     private readonly rings: RingMemory | null,
   ) {
     this.here.count = 1;
@@ -61,7 +61,7 @@ export class Contact {
   }
 
   /** Meets what lies under the ball in one state. */
-  meet(state: Float64Array, { contact_P }: Bearing): void {
+  meet(state: Float64Array, { contact_P }: ContactKinematics): void {
     const { here } = this;
     here.x[0] = state[X];
     here.y[0] = state[Y];

@@ -1,6 +1,6 @@
-import { LaneVector } from '../lane/lane-vector.js';
-import type { Places } from '../lane/places.js';
-import { Bearing } from './bearing.js';
+import { ContactKinematics } from './contact-kinematics.js';
+import { LaneVector } from './lane-vector.js';
+import type { Places } from './places.js';
 import { PHASE, VX, VY, WX, WY, WZ, writeInBall, X, Y } from './state.js';
 
 /** Where the two points of Gauss's rule lie in a part, from its middle, in halves of it; both weigh the same. */
@@ -15,7 +15,7 @@ const GAUSS = 1 / Math.sqrt(3);
  */
 export class PathAhead {
   /** Spin and axis that the ball should have at mid-step, and the contact where the step starts. */
-  readonly mid = new Bearing();
+  readonly mid = new ContactKinematics();
   /** The contact at mid-step, expressed in P. */
   readonly midContact_P = new Float64Array(3);
   private state: Float64Array = new Float64Array(0);

@@ -1,4 +1,4 @@
-import type { PrincipalBody } from './principal-body.js';
+import type { PrincipalBody } from '../../../src/motion/shot/principal-body.js';
 import {
   NORMAL,
   PUSH_X,

@@ -1,8 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { unit, type Vec3 } from '../../../src/math/vec3.js';
-import { RingMemory } from '../../../src/motion/lane/fresh-surface.js';
+import { memory } from '../../../src/motion/kernel/memory.js';
+import { findNearRings, layPlace, meetAllRings, meetNearRings } from '../../../src/motion/kernel/rings.js';
+import { AHEAD, CONTACT, STATE, TRACK } from '../../../src/motion/kernel/slots.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
-import { Places } from '../../../src/motion/lane/places.js';
+import { uniformLane } from '../../../src/motion/lane/surface.js';
+import { beginShot } from '../../../src/motion/shot/begin-shot.js';
+import { principalBody } from '../../../src/motion/shot/principal-body.js';
 import { rollShot } from '../../../src/motion/shot/shot.js';
 import { drilledBall, expectWithin, last, unevenBall, usualRelease } from '../../support/bodies.js';
 import { demoPattern } from '../../support/patterns.js';
@@ -27,10 +31,10 @@ function drawRings(
   steps = STEPS,
 ): Met {
   const met: Met = { carried: [], fresh: [], contact: [] };
-  const memory = new RingMemory();
-  const here = new Places(1);
-  here.count = 1;
-  memory.clear({ bandWidth: WIDTH, carriedShare: 0.2, wornPerPass }, RADIUS);
+  const { here, track, ahead, contact: spinning, placeC, placeFilm, placeRing, placeShare } = memory;
+  const freshSurface = { bandWidth: WIDTH, carriedShare: 0.2, wornPerPass };
+  const ball = principalBody({ ...drilledBall, radius: RADIUS });
+  beginShot(ball, here.slice(), uniformLane(0), { step: 1, freshSurface, ringPlaces: steps }, false);
   for (let i = 0; i <= turns * steps; i++) {
     const turn = i / steps;
     const angle = 2 * Math.PI * turn;
@@ -38,14 +42,23 @@ function drawRings(
     const u = unit([a[1], -a[0], 0]);
     const v: Vec3 = [a[1] * u[2] - a[2] * u[1], a[2] * u[0] - a[0] * u[2], a[0] * u[1] - a[1] * u[0]];
     const contact = Float64Array.from(u, (c, k) => Math.cos(angle) * c + Math.sin(angle) * v[k]);
-    const axis = Float64Array.from(a);
-    memory.lay(contact, axis, angle, filmAt(turn));
-    memory.expect(contact, axis, angle, (2 * Math.PI) / steps);
-    here.phase[0] = angle;
-    here.contact_P.set(contact);
-    memory.meet(here);
-    met.carried.push(here.carried[0]);
-    met.fresh.push(here.fresh[0]);
+    // a step from a place before to one after
+    ahead[AHEAD.REACH] = (2 * Math.PI) / steps;
+    ahead.set(contact, AHEAD.MIDDLE);
+    spinning.set(a, CONTACT.A0);
+    here[STATE.PHASE] = angle - 0.999 * ahead[AHEAD.REACH];
+    findNearRings();
+    track.set(contact, TRACK.CONTACT_P);
+    track.set(a, TRACK.SPIN_P);
+    placeFilm[0] = filmAt(turn);
+    layPlace();
+    placeC.set(contact);
+    placeRing[0] = i;
+    placeShare[0] = 0;
+    meetNearRings(1);
+    meetAllRings();
+    met.carried.push(memory.placeCarried[0]);
+    met.fresh.push(memory.placeFresh[0]);
     met.contact.push(contact);
   }
   return met;
