@@ -1,6 +1,7 @@
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { from, INCH } from '../base/units.js';
 import { FRICTION_PRIOR } from '../records/shared/friction-prior.js';
+import type { Drawn, Draws } from './draws.js';
 
 /** The numbers of lane and cover that are not measured at the counter; each has a middle and a range. */
 export interface AssumedSurface {
@@ -83,34 +84,33 @@ export const HIGH_SURFACE: AssumedSurface = {
 /** Draws further out than this count as this far, standard deviations. */
 const FARTHEST = 2.5;
 
+/** What is drawn of friction, in the order of `shared/friction.json`. */
+const FRICTION_NUMBERS = ['frictionOiled', 'frictionDry', 'filmScale', 'finishExponent'] as const;
+
 /** Turns independent normal numbers into correlated ones. */
 const CORRELATING = new CholeskyDecomposition(
   new Matrix(FRICTION_PRIOR.correlation.map((row) => [...row])),
 ).lowerTriangularMatrix.to2DArray();
 
-/**
- * One way lane and cover may be.
- *
- * @param normal   draws a standard normal number
- * @param within   draws between two numbers, all alike
- */
-export function drawSurface(
-  normal: () => number,
-  within: (low: number, high: number) => number,
-): Omit<AssumedSurface, 'burnPerGame' | 'carriedDown'> {
-  const independent = CORRELATING.map(() => normal());
+/** One way lane and cover may be. */
+export function drawSurface({ normal, within }: Draws): AssumedSurface {
+  const independent = FRICTION_NUMBERS.map(normal);
   const [oiled, dry, filmScale, finishExponent] = CORRELATING.map((row, i) => {
     const z = row.reduce((sum, each, j) => sum + each * independent[j], 0);
     return Math.exp(FRICTION_PRIOR.logDeviation[i] * Math.max(-FARTHEST, Math.min(FARTHEST, z)));
   });
+  const between = (what: keyof AssumedSurface & Drawn): number =>
+    within(what, LOW_SURFACE[what], HIGH_SURFACE[what]);
   return {
     frictionOiledFactor: oiled,
     frictionDryFactor: dry,
     filmScale: FILM_SCALE * filmScale,
     finishExponent: FINISH_EXPONENT * finishExponent,
-    bandWidth: within(LOW_SURFACE.bandWidth, HIGH_SURFACE.bandWidth),
-    carriedShare: within(LOW_SURFACE.carriedShare, HIGH_SURFACE.carriedShare),
-    wornPerPass: within(LOW_SURFACE.wornPerPass, HIGH_SURFACE.wornPerPass),
+    bandWidth: between('bandWidth'),
+    carriedShare: between('carriedShare'),
+    wornPerPass: between('wornPerPass'),
+    burnPerGame: between('burnPerGame'),
+    carriedDown: between('carriedDown'),
   };
 }
 

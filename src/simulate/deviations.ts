@@ -1,15 +1,7 @@
-import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
-import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
-import { probit } from 'simple-statistics';
 import { DEGREE, from, INCH, MPH, RPM } from '../base/units.js';
 import type { Bowler, Scatter } from '../records/schemas/bowler.js';
-import {
-  type AssumedSurface,
-  drawSurface,
-  HIGH_SURFACE,
-  LOW_SURFACE,
-  NOMINAL_SURFACE,
-} from './assumed-surface.js';
+import { type AssumedSurface, drawSurface, NOMINAL_SURFACE } from './assumed-surface.js';
+import { drawsOf } from './draws.js';
 import { AS_PUBLISHED, drawMade, type Made } from './made-ball.js';
 
 /** One way things may turn out: how a shot, a marked layout, a core and a lane differ from the nominal. SI. */
@@ -98,7 +90,7 @@ export const MARKING_DEG = 2;
 
 /** What worlds are drawn for. */
 export interface DeviationDraw {
-  /** Any integer; the same seed gives the same worlds on every machine. */
+  /** Any integer; the same seed gives the same worlds on every machine, however many are drawn. */
   readonly seed: number;
   readonly count: number;
   readonly bowler: Bowler;
@@ -113,9 +105,9 @@ export interface DeviationDraw {
 /**
  * Draws worlds that the whole ranking shares, so that two layouts are compared under the same luck.
  *
- * No bowler repeats how far the ball is turned about its axis at release (a foot of loft turns it by some 70°), so all of the turn
- * is alike. What differs has a stream of random numbers of its own by kind: what is not uncertain, and lanes that are
- * fresh, keep their worlds.
+ * They are evenly spread (`draws.ts`): the mean of a score over 64 of them is about as sure as over 200 drawn at random. No bowler
+ * repeats how far the ball is turned about its axis at release (a foot of loft turns it by some 70°), so all of the turn is
+ * alike. Each number has a coordinate of its own, so what is not uncertain does not change what the rest draw.
  */
 export function drawDeviations({
   seed,
@@ -125,52 +117,26 @@ export function drawDeviations({
   bodyCount,
   surface = 'assumed',
 }: DeviationDraw): readonly Deviations[] {
-  const release = drawsOf(seed);
-  const mark = drawsOf(seed ^ PAP_STREAM);
-  const ball = drawsOf(seed ^ BALL_STREAM);
-  const lane = drawsOf(seed ^ LANE_STREAM);
-  const wear = drawsOf(seed ^ WEAR_STREAM);
   const scatter = releaseDeviations(bowler);
   const { papOverIn = 0, papUpIn = 0 } = bowler.uncertainty ?? {};
-  return Array.from({ length: count }, () => ({
-    speed: from(scatter.speedMph, MPH) * release.normal(),
-    spin: from(scatter.revRateRpm, RPM) * release.normal(),
-    axisTilt: from(scatter.axisTiltDeg, DEGREE) * release.normal(),
-    axisRotation: from(scatter.axisRotationDeg, DEGREE) * release.normal(),
-    launchAngle: from(scatter.launchAngleDeg, DEGREE) * release.normal(),
-    spinPhase: release.within(0, 2 * Math.PI),
-    papOver: (from(papOverIn, INCH) / radius) * mark.normal(),
-    papUp: (from(papUpIn, INCH) / radius) * mark.normal(),
-    drillingAngle: from(MARKING_DEG, DEGREE) * release.normal(),
-    pinToPap: (from(MARKING_IN, INCH) / radius) * release.normal(),
-    valAngle: from(MARKING_DEG, DEGREE) * release.normal(),
-    body: Math.min(bodyCount - 1, Math.floor(ball.within(0, bodyCount))),
-    made: drawMade(ball.within, radius),
-    isBalanced: false,
-    surface:
-      surface === 'nominal'
-        ? NOMINAL_SURFACE
-        : {
-            ...drawSurface(lane.normal, lane.within),
-            burnPerGame: wear.within(LOW_SURFACE.burnPerGame, HIGH_SURFACE.burnPerGame),
-            carriedDown: wear.within(LOW_SURFACE.carriedDown, HIGH_SURFACE.carriedDown),
-          },
-  }));
+  return Array.from({ length: count }, (_, n) => {
+    const draw = drawsOf(seed, n);
+    return {
+      speed: from(scatter.speedMph, MPH) * draw.normal('speed'),
+      spin: from(scatter.revRateRpm, RPM) * draw.normal('spin'),
+      axisTilt: from(scatter.axisTiltDeg, DEGREE) * draw.normal('axisTilt'),
+      axisRotation: from(scatter.axisRotationDeg, DEGREE) * draw.normal('axisRotation'),
+      launchAngle: from(scatter.launchAngleDeg, DEGREE) * draw.normal('launchAngle'),
+      spinPhase: draw.within('spinPhase', 0, 2 * Math.PI),
+      papOver: (from(papOverIn, INCH) / radius) * draw.normal('papOver'),
+      papUp: (from(papUpIn, INCH) / radius) * draw.normal('papUp'),
+      drillingAngle: from(MARKING_DEG, DEGREE) * draw.normal('drillingAngle'),
+      pinToPap: (from(MARKING_IN, INCH) / radius) * draw.normal('pinToPap'),
+      valAngle: from(MARKING_DEG, DEGREE) * draw.normal('valAngle'),
+      body: Math.min(bodyCount - 1, Math.floor(draw.within('body', 0, bodyCount))),
+      made: drawMade(draw, radius),
+      isBalanced: false,
+      surface: surface === 'nominal' ? NOMINAL_SURFACE : drawSurface(draw),
+    };
+  });
 }
-
-/** A stream of random numbers: standard normal ones, cut off where one in a thousand lies beyond, and even ones. */
-function drawsOf(seed: number) {
-  const generator = xoroshiro128plus(seed);
-  for (let i = 0; i < 16; i++) generator.next(); // the first draws of near seeds resemble each other
-  const uniform = (): number => uniformFloat64(generator);
-  return {
-    normal: (): number => probit(Math.min(0.999, Math.max(0.001, uniform()))),
-    within: (low: number, high: number): number => low + (high - low) * uniform(),
-  };
-}
-
-/** Any numbers but zero: they keep the streams of one seed apart. */
-const WEAR_STREAM = 0x5eed;
-const PAP_STREAM = 0x9a9;
-const BALL_STREAM = 0xba11;
-const LANE_STREAM = 0x1a9e;

@@ -3,6 +3,7 @@ import type { MassProperties } from '../ball/mass/mass-properties.js';
 import { from, INCH, OUNCE } from '../base/units.js';
 import { addMat, diagonal, type Mat3, mulVec, rotateTensor } from '../math/mat3.js';
 import { addScaled, sub, type Vec3 } from '../math/vec3.js';
+import type { Draws } from './draws.js';
 
 /** How a made ball differs from its published numbers. SI. */
 export interface Made {
@@ -32,12 +33,12 @@ const MOST_OFF = {
   pinToCg: from(MADE_WITHIN.pinToCgIn, INCH),
 };
 
-/** @param within  draws between two numbers, all alike  @param radius  m */
-export const drawMade = (within: (low: number, high: number) => number, radius: number): Made => ({
-  lowRg: within(-MOST_OFF.lowRg, MOST_OFF.lowRg),
-  differential: within(-MOST_OFF.differential, MOST_OFF.differential),
-  topWeight: within(-MOST_OFF.topWeight, MOST_OFF.topWeight),
-  pinToCg: within(-MOST_OFF.pinToCg / radius, MOST_OFF.pinToCg / radius),
+/** One way a ball may be made. @param radius  m */
+export const drawMade = ({ within }: Pick<Draws, 'within'>, radius: number): Made => ({
+  lowRg: within('lowRg', -MOST_OFF.lowRg, MOST_OFF.lowRg),
+  differential: within('differential', -MOST_OFF.differential, MOST_OFF.differential),
+  topWeight: within('topWeight', -MOST_OFF.topWeight, MOST_OFF.topWeight),
+  pinToCg: within('pinToCg', -MOST_OFF.pinToCg / radius, MOST_OFF.pinToCg / radius),
 });
 
 /**

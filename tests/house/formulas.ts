@@ -62,6 +62,7 @@ export const FORMULAS: Readonly<Record<string, readonly Formula[]>> = {
   }),
   'Worlds, score, reasons': of({
     drawDeviations: 'release scatter, spin phase, marking, core, making, friction, ring oil',
+    scrambledSobol: 'evenly spread points of the unit cube, scrambled by a seed',
     drawSurface: 'friction drawn jointly',
     offUsual: 'how unlike what bowlers play a line is',
     targetsOf: 'wishes into targets: quantiles of what layouts attain',

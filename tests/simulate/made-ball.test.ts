@@ -72,7 +72,7 @@ test('a ball made as published is the drilled ball itself', () => {
 });
 
 test('made balls lie within what a scale and a tape read, and 3 % of the differential', () => {
-  const ends = [0, 1].map((end) => drawMade((low, high) => low + end * (high - low), 0.109));
+  const ends = [0, 1].map((end) => drawMade({ within: (_, low, high) => low + end * (high - low) }, 0.109));
   expect(ends.map((made) => to(made.lowRg, INCH))).toEqual([-0.004, 0.004]);
   expect(ends.map((made) => made.differential)).toEqual([-0.03, 0.03]);
   expect(ends.map((made) => to(made.topWeight, OUNCE))).toEqual([-0.25, 0.25]);

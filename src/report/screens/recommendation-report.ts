@@ -69,11 +69,7 @@ export function recommendationReport(given: RecommendAnswer, page: Page): string
       page,
     ),
     section('Why it won', bullets(sayAll(best.reasons, page.units), page), page),
-    section(
-      'Contribution of each layout number (one steady shot)',
-      sharesTable(best.shares, page),
-      page,
-    ),
+    section('Contribution of each layout number (one steady shot)', sharesTable(best.shares, page), page),
     section('Sensitivity to one step', stepsTable(best.steps, page), page),
     section('What holds the result back', bullets(sayAll(answer.limits, page.units), page), page),
     section('When layout is not enough: what else would do', leversTable(best, answer.levers, page), page),
