@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
 import { CARD_FILE } from '../../src/regression/card.js';
 import { packageCopy } from '../support/package-copy.js';
-import { runCli, smallMain } from '../support/run-cli.js';
+import { runCli, runSmall, smallMain } from '../support/run-cli.js';
 
 /* The built program where a part of it is missing, damaged or dies: the rest still works, and says what is wrong. */
 
@@ -72,9 +72,9 @@ test('without the ONNX runtime the regression surveys all the same, the ranking 
   copy = packageCopy({ without: ['onnxruntime-node'] });
   const ask = ['recommend', ...RECORDS, '--lane', 'house-easy', '--workers', '2'];
   const [usual, without, shown] = [
-    await runCli([...ask, '--json']),
-    await runCli([...ask, '--json'], { main: copy.main }),
-    await runCli(ask, { main: copy.main }),
+    await runSmall([...ask, '--json']),
+    await runCli([...ask, '--json'], { main: smallMain(join(copy.path, 'dist')) }),
+    await runCli(ask, { main: smallMain(join(copy.path, 'dist')) }),
   ].map(({ code, out, err }) => {
     expect(code, err).toBe(0);
     return out;
@@ -96,9 +96,9 @@ describe('a worker thread that dies', () => {
   // ends a thread in the middle of its work, as the machine does
   const DEATH = `import { isMainThread } from 'node:worker_threads';
     if (!isMainThread) {
-      const { sin } = Math;
+      const { sqrt } = Math;
       let left = 50_000;
-      Math.sin = (x) => { if (left-- === 0) process.exit(9); return sin(x); };
+      Math.sqrt = (x) => { if (left-- === 0) process.exit(9); return sqrt(x); };
     }`;
   const env = { NODE_OPTIONS: `--import data:text/javascript,${encodeURIComponent(DEATH)}` };
 
