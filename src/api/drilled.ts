@@ -3,7 +3,7 @@ import type { Ball } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { DrilledAnswer } from './answers.js';
 import { checkedBall, checkedBowler, checkedLayout } from './checked-inputs.js';
-import { inWords, worded } from './worded.js';
+import { worded } from './worded.js';
 
 export interface DrilledInputs {
   readonly bowler: Bowler;
@@ -56,11 +56,9 @@ export function drilled(
   { bowler, ball: given, layout }: DrilledInputs,
   { rules, ounce = 'moment' }: DrilledOptions = {},
 ): DrilledAnswer {
-  try {
+  return worded(() => {
     const ball = checkedBall(given);
     const inputs = { bowler: checkedBowler(bowler), ball, layout: checkedLayout(layout, ball) };
-    return worded(drilledAnswer(inputs, { ruleSet: rules, ounce }));
-  } catch (error) {
-    throw inWords(error);
-  }
+    return drilledAnswer(inputs, { ruleSet: rules, ounce });
+  });
 }

@@ -3,7 +3,7 @@ import type { JudgeAnswer } from './answers.js';
 import { checkedBall, checkedBowler, checkedLane, checkedLayout, checkedWant } from './checked-inputs.js';
 import type { RecommendInputs } from './recommend.js';
 import { type SearchOptions, settingOptions } from './search-options.js';
-import { inWords, worded } from './worded.js';
+import { wordedLater } from './worded.js';
 
 export interface JudgeInputs extends RecommendInputs {
   /** As written, in angles, `70 x 4 1/2 x 30`, or in distances, `4 1/2 x 3 3/8 x 2`. */
@@ -39,7 +39,7 @@ export async function judge(
   options: SearchOptions = {},
 ): Promise<JudgeAnswer> {
   options.signal?.throwIfAborted();
-  try {
+  return wordedLater(() => {
     const ball = checkedBall(given);
     const inputs = {
       bowler: checkedBowler(bowler),
@@ -48,8 +48,6 @@ export async function judge(
       want: checkedWant(want),
       layout: checkedLayout(layout, ball),
     };
-    return worded(await judgement(inputs, settingOptions(options)));
-  } catch (error) {
-    throw inWords(error);
-  }
+    return judgement(inputs, settingOptions(options));
+  });
 }

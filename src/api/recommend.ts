@@ -6,7 +6,7 @@ import type { Want } from '../records/schemas/want.js';
 import type { RecommendAnswer } from './answers.js';
 import { checkedBall, checkedBowler, checkedLane, checkedWant } from './checked-inputs.js';
 import { type SearchOptions, settingOptions } from './search-options.js';
-import { inWords, worded } from './worded.js';
+import { wordedLater } from './worded.js';
 
 export interface RecommendInputs {
   readonly bowler: Bowler;
@@ -78,7 +78,7 @@ export async function recommend(
   { otherBalls = [], ...options }: RecommendOptions = {},
 ): Promise<RecommendAnswer> {
   options.signal?.throwIfAborted();
-  try {
+  return wordedLater(() => {
     const inputs = {
       bowler: checkedBowler(bowler),
       ball: checkedBall(ball),
@@ -86,8 +86,6 @@ export async function recommend(
       want: checkedWant(want),
     };
     const others = otherBalls.map(checkedBall);
-    return worded(await recommendation(inputs, { ...settingOptions(options), otherBalls: others }));
-  } catch (error) {
-    throw inWords(error);
-  }
+    return recommendation(inputs, { ...settingOptions(options), otherBalls: others });
+  });
 }

@@ -3,7 +3,7 @@ import type { Lane } from '../records/schemas/lane.js';
 import type { RollAnswer } from './answers.js';
 import { checkedBall, checkedBowler, checkedLane, checkedLayout } from './checked-inputs.js';
 import type { DrilledInputs } from './drilled.js';
-import { inWords, worded } from './worded.js';
+import { worded } from './worded.js';
 
 export interface RollInputs extends DrilledInputs {
   readonly lane: Lane;
@@ -28,17 +28,13 @@ export interface RollInputs extends DrilledInputs {
  * // → true pins 60
  */
 export function roll({ bowler, ball: given, lane, layout }: RollInputs): RollAnswer {
-  try {
+  return worded(() => {
     const ball = checkedBall(given);
-    return worded(
-      rollAnswer({
-        bowler: checkedBowler(bowler),
-        ball,
-        lane: checkedLane(lane),
-        layout: checkedLayout(layout, ball),
-      }),
-    );
-  } catch (error) {
-    throw inWords(error);
-  }
+    return rollAnswer({
+      bowler: checkedBowler(bowler),
+      ball,
+      lane: checkedLane(lane),
+      layout: checkedLayout(layout, ball),
+    });
+  });
 }

@@ -12,9 +12,27 @@ export type Worded<T> = T extends { readonly code: string; readonly params: obje
       ? { readonly [Key in keyof T]: Worded<T[Key]> }
       : T;
 
-/** Puts the sentences in, in the trade's units, as `--json` prints them. */
-export const worded = <T>(answer: T): Worded<T> => withSentences(answer) as Worded<T>;
+/**
+ * What a library function answers, with its sentences in the trade's units, as `--json` prints them.
+ *
+ * @throws {InputError} for what cannot be computed with
+ */
+export function worded<T>(answer: () => T): Worded<T> {
+  try {
+    return withSentences(answer()) as Worded<T>;
+  } catch (error) {
+    throw inWords(error);
+  }
+}
 
-/** What cannot be computed with, in words; any other error as it is. */
-export const inWords = (error: unknown): unknown =>
+/** The same of a function that takes its time. */
+export async function wordedLater<T>(answer: () => Promise<T>): Promise<Worded<T>> {
+  try {
+    return withSentences(await answer()) as Worded<T>;
+  } catch (error) {
+    throw inWords(error);
+  }
+}
+
+const inWords = (error: unknown): unknown =>
   error instanceof Refusal ? formatRefusal(error, UNITS.trade) : error;

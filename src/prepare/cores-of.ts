@@ -10,8 +10,9 @@ import type { Caution } from '../records/answers/statements/cautions.js';
 import { type Ball, hasOwnCore } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import { type CoreFamily, hasMassBias } from '../records/schemas/core-families.js';
+import { MARK_NAMES } from '../records/text/written-layout.js';
 import { type CoreFitter, fitCores } from './fit-cores.js';
-import { MARK_NAMES, markOf } from './mark-of.js';
+import { markOf } from './mark-of.js';
 import { ownBall } from './own-core.js';
 import { familiesOf, publishedNumbers, seenBy } from './published-numbers.js';
 

@@ -17,9 +17,6 @@ export function markOf(ball: Ball): Mark | null {
   return ball.pinToCgIn < SIXTEENTH ? null : 'cg';
 }
 
-/** What people call it. */
-export const MARK_NAMES: Readonly<Record<Mark, string>> = { cg: 'CG mark', 'mass-bias': 'mass-bias mark' };
-
 /** Stands in the place of a drilling angle that a ball does not have. */
 export const NO_ANGLE_DEG = MIDDLE_LAYOUT.drillingAngleDeg;
 

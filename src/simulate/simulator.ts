@@ -85,7 +85,7 @@ export function simulator(problem: ShotProblem): Simulator {
 
   // the last one made: what games left of the oil takes as long to work out as a shot, and shots come world by world
   let made: { readonly under: AssumedSurface; readonly surface: Surface } | undefined;
-  const surfaceOf = (deviations: Deviations): Surface => {
+  const surfaceFor = (deviations: Deviations): Surface => {
     if (made?.under !== deviations.surface)
       made = { under: deviations.surface, surface: surfaceIn(deviations, oilUnder, problem) };
     return made.surface;
@@ -102,7 +102,7 @@ export function simulator(problem: ShotProblem): Simulator {
       pap_B: truePap(ball.pap_B, deviations),
       spinPhase: deviations.spinPhase ?? 0,
     },
-    surface: surfaceOf(deviations),
+    surface: surfaceFor(deviations),
     freshSurface: deviations.surface,
   });
 

@@ -1,6 +1,6 @@
 import type { LaneAnswer } from '../../records/answers/lane-answer.js';
 import type { LaneRemark } from '../../records/answers/statements/lane-remarks.js';
-import { loadPractice } from '../../records/shared/shared-data.js';
+import { usualBreakpoint } from '../../simulate/usual-breakpoint.js';
 
 type Facts = Pick<LaneAnswer, 'lane' | 'hand' | 'oil' | 'wear'>;
 
@@ -25,13 +25,13 @@ export const laneRemarks = (facts: Facts): LaneRemark[] => [
 ];
 
 function lengthOf({ lane: { patternFt } }: Facts): LaneRemark {
-  const { patternFtLess, least } = loadPractice().line.breakpointBoard;
+  const { board, patternFtLess } = usualBreakpoint(patternFt);
   return {
     code: 'oil-length',
     params: {
       patternFt,
       length: patternFt < SHORT_FT ? 'short' : patternFt <= LONG_FT ? 'medium' : 'long',
-      widestBoard: Math.max(least, patternFt - patternFtLess),
+      widestBoard: board,
       lessFt: patternFtLess,
     },
   };

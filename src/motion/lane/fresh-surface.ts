@@ -14,5 +14,3 @@ export interface FreshSurface {
   /** Share of a ring's oil that a contact takes off when it passes right over it: 0 never wears a ring off. */
   readonly wornPerPass: number;
 }
-
-export const USUAL_FRESH_SURFACE: FreshSurface = { bandWidth: 0.00635, carriedShare: 0.15, wornPerPass: 0.3 };

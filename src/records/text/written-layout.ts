@@ -7,6 +7,9 @@ import { singleBlanks } from './single-blanks.js';
 /** The mark a drilling angle is measured to. */
 export type Mark = 'cg' | 'mass-bias';
 
+/** What people call it. */
+export const MARK_NAMES: Readonly<Record<Mark, string>> = { cg: 'CG mark', 'mass-bias': 'mass-bias mark' };
+
 /** A layout in whichever notation it was written. */
 export type WrittenLayout =
   | { readonly notation: 'angles'; readonly numbers: LayoutNumbers; readonly mark: Mark | null }

@@ -1,5 +1,7 @@
-import { type FreshSurface, USUAL_FRESH_SURFACE } from '../../../src/motion/lane/fresh-surface.js';
+import type { FreshSurface } from '../../../src/motion/lane/fresh-surface.js';
 import type { Places } from './places.js';
+
+const USUAL_FRESH_SURFACE: FreshSurface = { bandWidth: 0.00635, carriedShare: 0.15, wornPerPass: 0.3 };
 
 /** Rings remembered; more than a legal shot can have in twelve seconds. */
 const MOST_RINGS = 256;

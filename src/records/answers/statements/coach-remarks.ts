@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import type { StatementOf } from '../../../base/statement.js';
 import { leverSchema } from './changes.js';
 import { n } from './params.js';
 import { statementSchema, type TopicOf } from './statement-schema.js';
@@ -18,8 +17,5 @@ const bagShapes = {
 
 export const pairRemarkSchema = statementSchema('pair-remark', pairShapes);
 export type PairRemarks = TopicOf<typeof pairShapes>;
-export type PairRemark = StatementOf<PairRemarks>;
-
 export const bagRemarkSchema = statementSchema('bag-remark', bagShapes);
 export type BagRemarks = TopicOf<typeof bagShapes>;
-export type BagRemark = StatementOf<BagRemarks>;

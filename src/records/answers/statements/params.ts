@@ -11,6 +11,4 @@ export const range = z.strictObject({ least: n, most: n });
 /** A reaction number that a wish is about; its name carries its unit. */
 export const wishReading = z.enum(WISHED_IDS);
 
-export type WishReading = z.infer<typeof wishReading>;
-
 export const gripHole = z.enum(['thumb', 'middle', 'ring']);

@@ -1,6 +1,6 @@
 import { decimals } from '../../../base/decimals.js';
 import type { ClashInDegrees, LayoutRefusals } from '../../../records/refusals/layout-refusals.js';
-import type { Mark } from '../../../records/text/written-layout.js';
+import { MARK_NAMES } from '../../../records/text/written-layout.js';
 import { OBJECTIONS } from '../statements/objections.js';
 import { sayIn } from '../statements/say-in.js';
 import type { RefusalWords } from './refusal-words.js';
@@ -43,8 +43,6 @@ export const LAYOUT_WORDS: RefusalWords<LayoutRefusals> = {
     hint: 'Check the PAP, the spans and the hole sizes; a laydown board of the bowler’s own changes the line.',
   }),
 };
-
-const MARK_NAMES: Readonly<Record<Mark, string>> = { cg: 'CG mark', 'mass-bias': 'mass-bias mark' };
 
 function formatClash(clash: ClashInDegrees): string {
   switch (clash.why) {

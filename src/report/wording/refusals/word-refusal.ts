@@ -1,6 +1,7 @@
-import { type Fault, InputError, MOST_FAULTS } from '../../../base/errors.js';
+import { InputError, MOST_FAULTS } from '../../../base/errors.js';
 import type { Refusal, Refusals } from '../../../records/refusals/refusal.js';
 import type { Units } from '../../text/display-units.js';
+import { sayIn } from '../statements/say-in.js';
 import { BALL_WORDS } from './ball-words.js';
 import { CORE_WORDS } from './core-words.js';
 import { GRIP_WORDS } from './grip-words.js';
@@ -25,12 +26,7 @@ export const formatRefusal = (
 ): InputError =>
   new InputError(
     statements[0].code,
-    statements.slice(0, MOST_FAULTS).map((statement) => formatStatement(statement, units)),
+    statements.slice(0, MOST_FAULTS).map((statement) => sayIn(WORDS, statement, units)),
     source,
     statements.length,
   );
-
-const formatStatement = <Code extends keyof Refusals>(
-  { code, params }: { readonly code: Code; readonly params: Refusals[Code] },
-  units: Units,
-): Fault => WORDS[code](params, units);

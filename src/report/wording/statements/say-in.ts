@@ -2,6 +2,9 @@ import type { StatementOf } from '../../../base/statement.js';
 import type { Units } from '../../text/display-units.js';
 import type { Wording } from './wording.js';
 
-/** A statement of one topic as a sentence. */
-export const sayIn = <T>(wording: Wording<T>, { code, params }: StatementOf<T>, units: Units): string =>
-  wording[code](params, units);
+/** A statement in the words that a table has for its code. */
+export const sayIn = <T, Said>(
+  wording: Wording<T, Said>,
+  { code, params }: StatementOf<T>,
+  units: Units,
+): Said => wording[code](params, units);
