@@ -3,23 +3,27 @@ import { allAssumptions } from '../explain/assumptions.js';
 import { cautionsFor } from '../explain/cautions.js';
 import { explain } from '../explain/explain.js';
 import { noLine } from '../explain/no-line.js';
+import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
-import type { JudgeAnswer } from '../records/answers/answer.js';
+import type { JudgeAnswer, LayoutDifference } from '../records/answers/answer.js';
 import type { MarkingError } from '../records/answers/statements/changes.js';
 import { ballRecord } from '../records/schemas/ball.js';
 import { CLEARLY, PROBABLY } from '../records/schemas/sureness.js';
 import { VERSION } from '../records/shared/version.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { keyOf } from '../search/candidates/candidates.js';
-import { finals } from '../search/rank.js';
+import { orderRules } from '../search/order-rules.js';
+import { rankInWorlds } from '../search/rank.js';
 import { score } from '../search/scoring/score.js';
 import type { Target } from '../search/scoring/target.js';
-import { shareAbove } from '../search/scoring/world-statistics.js';
+import { type ScoredOutcomes, shareAbove } from '../search/scoring/world-statistics.js';
 import { type SearchResult, search } from '../search/search.js';
 import { type LayoutOutcomes, simulateLayouts } from '../search/simulate-layouts.js';
 import { MARKING_DEG, MARKING_IN } from '../simulate/deviations.js';
 import { reader } from '../simulate/readings.js';
 import { type RecommendInputs, type Setting, type SettingOptions, withSetting } from '../simulate/setting.js';
+import { shotScatter } from '../simulate/shot-scatter.js';
+import { differences } from './parts/difference-answer.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { regressionAnswer } from './parts/regression-answer.js';
 import { answerer, targetAnswer } from './parts/simulated-answer.js';
@@ -46,15 +50,22 @@ export const judge = (
   options: SettingOptions,
 ): Promise<JudgeAnswer> =>
   withSetting(inputs, options, async (setting): Promise<JudgeAnswer> => {
-    const { ball, rules, budget } = setting;
+    const { ball, problem, rules, budget, seed } = setting;
     const { layout, ...given } = inputs;
-    const result = await search(inputs.want, setting, [layout]);
+    const voices = await search(inputs.want, setting, { also: [layout], alone: false });
+    const result = voices.weighed;
     if (result.found.length === 0) throw nothingAllowed(result);
     const { radius } = ball.published;
     const [outcome] = await setting.evaluator.evaluate([{ layout: toLayout(layout, radius), world: 0 }]);
-    const [best] = (await finals(result, 1, setting)).rows;
-    const { rows, middle } = await simulateLayouts([{ layout, outcome }], result.cache, setting);
+    const scatter = shotScatter(problem, inputs.bowler, seed);
+    const order = orderRules(inputs.want, scatter, voices, setting);
+    const { ranked, middle } = await rankInWorlds(result, 1, setting, order);
+    const [best] = ranked;
+    const { rows } = await simulateLayouts([{ layout, outcome }], result.cache, setting);
     const [own] = rows as [LayoutOutcomes];
+    const difference = differences(voices, order.ids, scatter);
+    const bestOverIt = difference(best.layout, layout);
+    const byPhysics = (each: LayoutNumbers): ScoredOutcomes => voices.byPhysics.get(each)!;
     const inWords = answerer(result.targets, setting);
     const factsOf = drilledFacts(ball, rules);
     const facts = factsOf(layout);
@@ -62,11 +73,11 @@ export const judge = (
     const bestBeatsIt = shareAbove(best.worlds, own.worlds);
     const [toBest] = await explain([best.layout], layout, result.targets, setting);
     return {
-      schema: 'flarewise/judge/2',
+      schema: 'flarewise/judge/3',
       version: VERSION,
       seed: options.seed,
       inputs: { ...given, ball: ballRecord(given.ball) },
-      verdict: verdictOf(simulated.objections.length > 0 || !facts.legality.legal, bestBeatsIt),
+      verdict: verdictOf(simulated.objections.length > 0 || !facts.legality.legal, bestBeatsIt, bestOverIt),
       noLine: simulated.line.reachesPocket
         ? null
         : noLine(inputs, ball, toLayout(layout, ball.published.radius)),
@@ -75,7 +86,18 @@ export const judge = (
       place: placeOf(own, result),
       best: inWords(best, factsOf(best.layout)),
       regression: regressionAnswer(result, [own, best], ball),
-      confidence: { bestBeatsIt, beatsMiddle: shareAbove(own.worlds, middle.worlds), worlds: budget.worlds },
+      confidence: {
+        bestBeatsIt,
+        beatsMiddle: shareAbove(own.worlds, middle.worlds),
+        worlds: budget.worlds,
+        byPhysics: {
+          bestBeatsIt: shareAbove(byPhysics(best.layout), byPhysics(layout)),
+          beatsMiddle: shareAbove(byPhysics(layout), byPhysics(MIDDLE_LAYOUT)),
+        },
+        bestOverIt,
+        overMiddle: difference(layout, MIDDLE_LAYOUT),
+      },
+      scatter,
       shares: toBest.shares,
       marking: await markingErrors(own, result.targets, setting),
       assumptions: allAssumptions(inputs, ball),
@@ -94,14 +116,20 @@ function placeOf(
     return { betterThan: of - 1 - rank, of, by: 'regression' };
   }
   const own = score(nominal, targets);
-  const below = attained.filter((outcome) => score(outcome, targets) < own).length;
+  const below = attained.filter(({ outcome }) => score(outcome, targets) < own).length;
   return { betterThan: below, of: attained.length, by: 'physics' };
 }
 
-function verdictOf(isBarred: boolean, bestBeatsIt: number): JudgeAnswer['verdict'] {
+/** Whether it may be drilled comes first, then whether a difference could be seen, then how sure it is. */
+function verdictOf(
+  isBarred: boolean,
+  bestBeatsIt: number,
+  { weighed, physics }: LayoutDifference,
+): JudgeAnswer['verdict'] {
   if (isBarred) return 'not-allowed';
-  if (bestBeatsIt >= CLEARLY) return 'clearly-worse';
-  return bestBeatsIt >= PROBABLY ? 'probably-worse' : 'as-good';
+  if (bestBeatsIt < PROBABLY) return 'as-good';
+  if (weighed.visibility === 'unseen' && physics.visibility === 'unseen') return 'no-difference-seen';
+  return bestBeatsIt >= CLEARLY && weighed.visibility === 'seen' ? 'clearly-worse' : 'probably-worse';
 }
 
 async function markingErrors(

@@ -1,7 +1,8 @@
 import { allAssumptions } from '../explain/assumptions.js';
+import { beliefFindings } from '../explain/belief-findings.js';
 import { cautionsFor } from '../explain/cautions.js';
-import { commonPractice } from '../explain/common-practice.js';
 import { explain } from '../explain/explain.js';
+import { headline } from '../explain/headline.js';
 import { limits } from '../explain/limits.js';
 import { noLine } from '../explain/no-line.js';
 import { otherLevers } from '../explain/other-levers.js';
@@ -13,13 +14,22 @@ import type { RankedLayout, RecommendAnswer } from '../records/answers/answer.js
 import { Refusal } from '../records/refusals/refusal.js';
 import { type Ball, ballRecord } from '../records/schemas/ball.js';
 import { VERSION } from '../records/shared/version.js';
+import type { LayoutNumbers } from '../records/text/layout-text.js';
+import { keyOf } from '../search/candidates/candidates.js';
+import type { OrderRules } from '../search/order.js';
+import { orderRules } from '../search/order-rules.js';
 import { rankInWorlds } from '../search/rank.js';
-import { type SearchResult, search } from '../search/search.js';
-import type { LayoutOutcomes } from '../search/simulate-layouts.js';
-import { type RecommendInputs, type SettingOptions, withSetting } from '../simulate/setting.js';
+import { shareAbove } from '../search/scoring/world-statistics.js';
+import { type SearchResult, search, type VoicesResult } from '../search/search.js';
+import { type LayoutOutcomes, simulateLayouts } from '../search/simulate-layouts.js';
+import { ties } from '../search/ties.js';
+import { type RecommendInputs, type Setting, type SettingOptions, withSetting } from '../simulate/setting.js';
+import { shotScatter } from '../simulate/shot-scatter.js';
+import { differences } from './parts/difference-answer.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { regressionAnswer } from './parts/regression-answer.js';
 import { answerer, targetAnswer } from './parts/simulated-answer.js';
+import { voicesAnswer } from './parts/voices-answer.js';
 
 export interface RecommendOptions extends SettingOptions {
   /** How many layouts to answer with. */
@@ -39,10 +49,18 @@ export interface RecommendOptions extends SettingOptions {
  */
 export const recommend = (inputs: RecommendInputs, options: RecommendOptions): Promise<RecommendAnswer> =>
   withSetting(inputs, options, async (setting): Promise<RecommendAnswer> => {
-    const { ball, line, rules, budget } = setting;
-    const result = await search(inputs.want, setting);
+    const { ball, problem, line, rules, budget, seed } = setting;
+    const voices = await search(inputs.want, setting);
+    const result = voices.weighed;
     if (result.found.length === 0) throw nothingAllowed(result);
-    const { ranked, runnerUp, middle } = await rankInWorlds(result, options.top, setting);
+    const scatter = shotScatter(problem, inputs.bowler, seed);
+    const order = orderRules(inputs.want, scatter, voices, setting);
+    const { ranked, runnerUp, middle } = await rankInWorlds(result, options.top, setting, order);
+    const [first] = ranked;
+    const choices = await choicesOf(first, voices, options.top, setting, order);
+    const difference = differences(voices, order.ids, scatter);
+    const aheadByPhysics = (a: LayoutNumbers, b: LayoutNumbers): number =>
+      shareAbove(voices.byPhysics.get(a)!, voices.byPhysics.get(b)!);
 
     const inWords = answerer(result.targets, setting);
     const drilled = drilledFacts(ball, rules);
@@ -60,10 +78,22 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       result.targets,
       setting,
     );
+    const isMiddle = ({ layout }: LayoutOutcomes): boolean => keyOf(layout) === keyOf(MIDDLE_LAYOUT);
+    const confidenceOf = (row: LayoutOutcomes, next: LayoutOutcomes | null): RankedLayout['confidence'] => ({
+      beatsRunnerUp: next ? shareAbove(row.worlds, next.worlds) : 1,
+      beatsMiddle: shareAbove(row.worlds, middle.worlds),
+      worlds: budget.worlds,
+      byPhysics: {
+        beatsRunnerUp: next ? aheadByPhysics(row.layout, next.layout) : 1,
+        beatsMiddle: aheadByPhysics(row.layout, MIDDLE_LAYOUT),
+      },
+      overMiddle: isMiddle(row) ? null : difference(row.layout, MIDDLE_LAYOUT),
+      overRunnerUp: next ? difference(row.layout, next.layout) : null,
+    });
     const layouts: RankedLayout[] = answers.map(({ row, facts, simulated }, i) => ({
       rank: i + 1,
       ...simulated,
-      confidence: { beatsRunnerUp: row.beatsNext, beatsMiddle: row.beatsMiddle, worlds: budget.worlds },
+      confidence: confidenceOf(row, ranked[i + 1] ?? runnerUp),
       psa: facts.psa,
       marks: [...facts.marks],
       legality: facts.legality,
@@ -84,8 +114,9 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
         score: simulated.score,
       }),
     }));
+    const [best] = layouts;
     return {
-      schema: 'flarewise/recommend/2',
+      schema: 'flarewise/recommend/3',
       version: VERSION,
       seed: options.seed,
       inputs: { ...inputs, ball: ballRecord(inputs.ball) },
@@ -100,13 +131,32 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
         rejected: result.rejected.map(({ why, count }) => ({ reason: why, count })),
         regression: regressionAnswer(result, ranked, ball),
       },
+      headline: headline({
+        layout: best.text,
+        usual: middleAnswer.text,
+        ahead: best.confidence.beatsMiddle,
+        worlds: budget.worlds,
+        readings: [...order.ids],
+        difference: best.confidence.overMiddle,
+        scatter,
+        ties: ties(
+          { layout: first.layout, outcome: first.nominal },
+          result.attained,
+          result.voice,
+          order.ids,
+          scatter,
+        ),
+        of: result.attained.length,
+      }),
+      scatter,
+      voices: choices && voicesAnswer(choices, voices, difference, setting),
       middle: middleAnswer,
       layouts,
-      limits: limits(result, ranked[0].nominal, targets, answers[0].simulated.bands.reaction),
+      limits: limits(result, first.nominal, targets, answers[0].simulated.bands.reaction),
       levers: otherLevers(
         inputs,
         ball,
-        ranked[0].layout,
+        first.layout,
         answers[0].simulated.line.laydownBoard,
         result.targets,
         {
@@ -115,10 +165,24 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
           budget,
         },
       ),
-      practice: await commonPractice(ranked[0].layout, setting),
+      beliefs: beliefFindings(first.layout, setting),
       cautions: cautionsFor(ball),
     };
   });
+
+/** What each voice would choose, each simulated in all worlds; null where practice has no weight. */
+async function choicesOf(
+  first: LayoutOutcomes,
+  { weighed, physics, practice }: VoicesResult,
+  top: number,
+  setting: Setting,
+  rules: OrderRules,
+): Promise<Record<'weighed' | 'physics' | 'practice', LayoutNumbers> | null> {
+  if (!physics || !practice) return null;
+  const byPhysics = await rankInWorlds(physics, top, setting, { ...rules, byPractice: () => 0 });
+  await simulateLayouts([practice], weighed.cache, setting);
+  return { weighed: first.layout, physics: byPhysics.ranked[0].layout, practice: practice.layout };
+}
 
 /** The refusal when no layout at all may be drilled, with what stood in the way. */
 export const nothingAllowed = ({ rejected }: SearchResult): Refusal =>

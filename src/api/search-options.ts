@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { parseRecord } from '../records/read/read-record.js';
+import { USUAL_PRACTICE_WEIGHT } from '../records/shared/beliefs.js';
 import type { SettingOptions } from '../simulate/setting.js';
 
 /** How far a search has come: a stage, and how many of its steps are done. */
@@ -15,6 +16,8 @@ export interface SearchOptions {
   readonly seed?: number | undefined;
   /** Threads to search with, 1 to 64; 1, this one alone, when left out. The answer does not depend on it. */
   readonly workers?: number | undefined;
+  /** Chance in a hundred, 0 to 100, that a belief of practice holds beside physics; 50 when left out, 0 for physics alone. */
+  readonly practice?: number | undefined;
   /** Where the pin may lie, seen from the midline; above when left out. */
   readonly pinSide?: 'above' | 'below' | 'both' | undefined;
   /** Id of the rule set that decides what is legal: `federation-2020` when left out. */
@@ -39,6 +42,9 @@ const optionsSchema = z.strictObject({
   top: wholeNumber(1, MOST_TOP).default(4),
   seed: wholeNumber(0, GREATEST_SEED).default(1),
   workers: wholeNumber(1, MOST_WORKERS).default(1),
+  practice: wholeNumber(0, 100)
+    .default(100 * USUAL_PRACTICE_WEIGHT)
+    .transform((percent) => percent / 100),
   pinSide: z
     .enum(['above', 'below', 'both'], { error: 'must be "above", "below" or "both"' })
     .default('above'),
@@ -55,10 +61,11 @@ export function settingOptions({
   onProgress,
   ...given
 }: SearchOptions & { readonly top?: number | undefined }): SettingOptions & { readonly top: number } {
-  const { rules, ...options } = parseRecord(optionsSchema, given, 'options');
+  const { rules, practice, ...options } = parseRecord(optionsSchema, given, 'options');
   return {
     ...options,
     ruleSet: rules,
+    practiceWeight: practice,
     onProgress: (progress) => {
       signal?.throwIfAborted();
       onProgress?.(progress);

@@ -10,6 +10,7 @@ import {
   LAYOUT,
   OUNCE_KIND,
   OVERS,
+  PRACTICE,
   REPORT,
   RULES,
   SEED,
@@ -30,6 +31,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       LANE,
       ...WANT,
       ['--top <n>', 'layouts to list, 1 to 10 (default: 4)'],
+      PRACTICE,
       SEED,
       ['--pin-side <side>', 'where the pin may lie: above, below or both (default: above)', WANTED_PIN_SIDES],
       RULES,
@@ -46,7 +48,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     summary: 'second opinion on one layout',
     description:
       'Judges one layout: a verdict, its place among all, what the best one does differently, what marking errors cost.',
-    flags: [BOWLER, BALL, LANE, LAYOUT, ...WANT, SEED, RULES, REPORT],
+    flags: [BOWLER, BALL, LANE, LAYOUT, ...WANT, PRACTICE, SEED, RULES, REPORT],
     examples: [
       'flarewise judge --bowler average-right --ball plain-high --lane house-easy --sharpness 4 --layout "70 x 4 1/2 x 30"',
     ],
@@ -135,6 +137,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       ['--balls <list>', 'a folder of records, or files and ids with commas between'],
       ['--lanes <list>', 'a folder of records, or files and ids with commas between'],
       ...WANT,
+      PRACTICE,
       SEED,
       RULES,
       [

@@ -8,17 +8,18 @@ import { type CoachUnit, coachUnit } from './coach-unit.js';
 export interface CoachWorkerData {
   readonly seed: number;
   readonly ruleSet?: string | undefined;
+  readonly practiceWeight?: number | undefined;
   /** Folder in which fitted cores are remembered. */
   readonly cache?: string | undefined;
   readonly budget?: Budget | undefined;
 }
 
-const { seed, ruleSet, cache, budget } = workerData as CoachWorkerData;
+const { seed, ruleSet, practiceWeight, cache, budget } = workerData as CoachWorkerData;
 const fitter = cache === undefined ? undefined : cachedFitter(cache);
 
 /** Entry of a worker thread: a unit as it comes. */
 export const workUnit = (unit: CoachUnit): Promise<CoachLine[]> =>
-  coachUnit(unit, { seed, ruleSet, fitter, budget });
+  coachUnit(unit, { seed, ruleSet, practiceWeight, fitter, budget });
 
 // the worker pool calls a module's default export
 export default workUnit;

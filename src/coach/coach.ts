@@ -18,10 +18,10 @@ export async function coach(
   onUnit: (lines: readonly CoachLine[], index: number) => void,
 ): Promise<void> {
   if (workers <= 1) {
-    const { seed, ruleSet, cache, budget } = told;
+    const { seed, ruleSet, practiceWeight, cache, budget } = told;
     const fitter = cache === undefined ? undefined : cachedFitter(cache);
     for (const [i, unit] of units.entries())
-      onUnit(await coachUnit(unit, { seed, ruleSet, fitter, budget }), i);
+      onUnit(await coachUnit(unit, { seed, ruleSet, practiceWeight, fitter, budget }), i);
     return;
   }
   const pool = threadPool<CoachUnit, CoachLine[]>(

@@ -1,6 +1,6 @@
 import { meanSimple } from 'simple-statistics';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
-import type { OutcomeCache } from './outcome-cache.js';
+import type { ScoredCache } from './outcome-cache.js';
 import { controlVariates } from './scoring/control-variates.js';
 import { type KnownValue, krige } from './scoring/krige.js';
 import type { Survey } from './surrogate/survey.js';
@@ -16,7 +16,7 @@ export type Expects = (layout: LayoutNumbers) => number;
  *                layouts differ, and what it says of single worlds takes luck out; null where it was not asked
  */
 export function expectation(
-  cache: Pick<OutcomeCache, 'known'>,
+  cache: Pick<ScoredCache, 'known'>,
   survey: Pick<Survey, 'expected' | 'scores'> | null,
 ): Expects {
   const { leader, rows } = controlVariates(cache.known(), survey?.scores);

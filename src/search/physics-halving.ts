@@ -4,7 +4,7 @@ import { keyOf } from './candidates/candidates.js';
 import type { NominalShot, NominalShots } from './candidates/nominal-shots.js';
 import { pickDiffering } from './candidates/pick-differing.js';
 import { type Expects, expectation } from './expectation.js';
-import type { OutcomeCache } from './outcome-cache.js';
+import type { ScoredCache } from './outcome-cache.js';
 import { controlVariates } from './scoring/control-variates.js';
 import type { Survey } from './surrogate/survey.js';
 
@@ -34,7 +34,7 @@ export function halvingShots({ starters, rounds, differing, batches, batch, best
 export async function halveByPhysics(
   starters: readonly NominalShot[],
   layouts: readonly LayoutNumbers[],
-  { rolled, cache }: { readonly rolled: NominalShots; readonly cache: OutcomeCache },
+  { rolled, cache }: { readonly rolled: NominalShots; readonly cache: ScoredCache },
   survey: Survey | null,
   { rounds, differing, batches, batch: tried, best: leading }: RaceSize,
   onDone: (count: number) => void,

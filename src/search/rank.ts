@@ -3,17 +3,11 @@ import type { Setting } from '../simulate/setting.js';
 import { keyOf } from './candidates/candidates.js';
 import { objections } from './candidates/constraints.js';
 import { pickDiffering } from './candidates/pick-differing.js';
+import { inOrder, type OrderRules } from './order.js';
 import { controlVariates } from './scoring/control-variates.js';
 import type { KnownValue } from './scoring/krige.js';
-import { shareAbove } from './scoring/world-statistics.js';
 import type { Found, SearchResult } from './search.js';
 import { type LayoutOutcomes, simulateLayouts } from './simulate-layouts.js';
-
-export interface Ranked extends LayoutOutcomes {
-  /** Share of worlds in which it scores above the next in rank, and above the usual middle layout. */
-  readonly beatsNext: number;
-  readonly beatsMiddle: number;
-}
 
 /** Standard errors within which a layout cannot be told from the leader. */
 const ALIKE = 1.5;
@@ -21,31 +15,60 @@ const ALIKE = 1.5;
 /** Points of score that need not be told apart. */
 const NO_MATTER = 0.5;
 
+/** How often the list is looked through for layouts that should have come further. */
+const LOOKS = 4;
+
 /**
- * What went through all worlds, best first: the best few, more of them where luck is great, and
- * the best that differ.
+ * What went through all worlds: the best few, more of them where luck is great, and the best that differ. Where worlds show
+ * that another layout belongs among these, it follows.
  *
  * @param count  how many that differ
  */
 export async function finals(
-  { found, cache, surveyed }: SearchResult,
+  result: SearchResult,
   count: number,
   setting: Setting,
 ): Promise<{ rows: readonly LayoutOutcomes[]; middle: LayoutOutcomes }> {
+  const { found, cache } = result;
   const { semifinal, final } = setting.budget;
-  const controlScores = 'ranked' in surveyed ? surveyed.scores : undefined;
-  const paired = (): readonly KnownValue[] =>
-    cache.known().length > 0 ? controlVariates(cache.known(), controlScores).rows : [];
-  const contenders = union(
-    hardToTell(found, paired(), semifinal),
-    pickDiffering(found, count + semifinal.moreThanShown),
+  const worlds = setting.problem.luck.length;
+  const semifinalists = await advance(result, found, Math.min(semifinal.worlds, worlds), (order, known) =>
+    union(hardToTell(order, known, semifinal), pickDiffering(order, count + semifinal.moreThanShown)),
   );
-  await cache.roll(contenders, semifinal.worlds);
-  const mean = ({ layout }: Found): number => cache.get(layout)!.meanScore;
-  const order = [...contenders].sort((a, b) => mean(b) - mean(a));
-  const finalists = union(hardToTell(order, paired(), final), pickDiffering(order, count));
-  const { rows, middle } = await simulateLayouts(finalists, cache, setting);
-  return { rows: [...rows].sort((a, b) => b.worlds.meanScore - a.worlds.meanScore), middle };
+  const finalists = await advance(result, semifinalists, worlds, (order, known) =>
+    union(hardToTell(order, known, final), pickDiffering(order, count)),
+  );
+  return simulateLayouts(finalists, cache, setting);
+}
+
+/**
+ * Rolls those picked from a list in so many worlds, and looks again, for what worlds show may change who is picked.
+ *
+ * @returns all that met so many worlds, best first
+ */
+async function advance(
+  { cache, surveyed }: SearchResult,
+  list: readonly Found[],
+  worlds: number,
+  pick: (order: readonly Found[], known: readonly KnownValue[]) => readonly Found[],
+): Promise<readonly Found[]> {
+  const controlScores = 'ranked' in surveyed ? surveyed.scores : undefined;
+  const hasMet = ({ layout }: Found): boolean => (cache.get(layout)?.scores.length ?? 0) >= worlds;
+  const bestFirst = (): { order: readonly Found[]; known: readonly KnownValue[] } => {
+    const met = cache.known();
+    if (met.length === 0) return { order: list, known: [] };
+    const { leader, rows } = controlVariates(met, controlScores);
+    const values = new Map(rows.map(({ layout, value }) => [keyOf(layout), leader.worlds.meanScore + value]));
+    const standsAt = (row: Found): number => (hasMet(row) ? values.get(keyOf(row.layout))! : row.expected);
+    return { order: [...list].sort((a, b) => standsAt(b) - standsAt(a)), known: rows };
+  };
+  for (let look = 0; look < LOOKS; look++) {
+    const { order, known } = bestFirst();
+    const lacking = pick(order, known).filter((row) => !hasMet(row));
+    if (lacking.length === 0) break;
+    await cache.roll(lacking, worlds);
+  }
+  return bestFirst().order.filter(hasMet);
 }
 
 /** Those of a list, best first, that cannot be told from the leader in the worlds met so far, within limits. */
@@ -67,26 +90,30 @@ function hardToTell(
 
 const union = <T>(...lists: readonly (readonly T[])[]): T[] => [...new Set(lists.flat())];
 
-/**
- * Ranks layouts that differ from one another by their mean score over all worlds. The usual middle layout takes part
- * where it may be drilled.
- */
+/** Layouts that differ from one another, best first. */
+export interface Ranking {
+  readonly ranked: readonly LayoutOutcomes[];
+  /** The next after those ranked; null when there is none. */
+  readonly runnerUp: LayoutOutcomes | null;
+  readonly middle: LayoutOutcomes;
+}
+
+/** Ranks layouts that differ from one another over all worlds. The usual middle layout takes part where it may be drilled. */
 export async function rankInWorlds(
   result: SearchResult,
   top: number,
   setting: Setting,
-): Promise<{ ranked: readonly Ranked[]; runnerUp: LayoutOutcomes | null; middle: LayoutOutcomes }> {
+  rules: OrderRules,
+): Promise<Ranking> {
   const { rows, middle } = await finals(result, top + 1, setting);
   const isAllowed = objections(MIDDLE_LAYOUT, middle.nominal, setting).length === 0;
-  const contenders = isAllowed ? [...rows, middle] : [...rows];
-  const order = pickDiffering(
-    contenders.sort((a, b) => b.worlds.meanScore - a.worlds.meanScore),
-    contenders.length,
+  const contenders = inOrder(
+    isAllowed && !rows.some(({ layout }) => keyOf(layout) === keyOf(MIDDLE_LAYOUT))
+      ? [...rows, middle]
+      : rows,
+    middle,
+    rules,
   );
-  const ranked = order.slice(0, top).map((row, i) => ({
-    ...row,
-    beatsNext: order[i + 1] ? shareAbove(row.worlds, order[i + 1].worlds) : 1,
-    beatsMiddle: shareAbove(row.worlds, middle.worlds),
-  }));
-  return { ranked, runnerUp: order[top] ?? null, middle };
+  const order = pickDiffering(contenders, contenders.length);
+  return { ranked: order.slice(0, top), runnerUp: order[top] ?? null, middle };
 }

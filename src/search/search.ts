@@ -1,5 +1,7 @@
 import type { Budget, GridStep } from '../prepare/budget.js';
 import { NO_ANGLE_DEG } from '../prepare/mark-of.js';
+import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
+import type { RegressionNotice } from '../records/answers/statements/regression-notices.js';
 import type { Want } from '../records/schemas/want.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import type { Setting } from '../simulate/setting.js';
@@ -12,13 +14,17 @@ import {
   nominalShots,
   type Rejected,
 } from './candidates/nominal-shots.js';
-import { pickDiffering } from './candidates/pick-differing.js';
-import { cacheOutcomes, type OutcomeCache } from './outcome-cache.js';
+import { layoutsApart, pickDiffering } from './candidates/pick-differing.js';
+import { cacheOutcomes, type ScoredCache } from './outcome-cache.js';
 import { halveByPhysics, halvingShots } from './physics-halving.js';
 import { score } from './scoring/score.js';
 import { type Target, targetsOf } from './scoring/target.js';
+import { problemScorer } from './surrogate/problem-scorer.js';
 import { openRegression } from './surrogate/regression.js';
-import { type Surveyed, survey } from './surrogate/survey.js';
+import { type Survey, type Surveyed, survey } from './surrogate/survey.js';
+import { physicsVoice } from './voices/physics-voice.js';
+import { type ProblemBeliefs, problemBeliefs } from './voices/problem-beliefs.js';
+import { NOMINAL, type Voice } from './voices/voice.js';
 
 /** A layout that was simulated in the nominal world and may be drilled. */
 export interface Found {
@@ -26,16 +32,21 @@ export interface Found {
   readonly outcome: Outcome;
   /** In the nominal world. */
   readonly score: number;
+  /** Mean score over worlds, as a voice expects it; −∞ of a layout that was rolled in none. */
+  readonly expected: number;
 }
 
+/** What one voice makes of a search. */
 export interface SearchResult {
-  /** Best first: those that physics rolled in plausible worlds by what it then expects of them, then the others. */
+  /** Best first: those that physics rolled in plausible worlds by what is then expected of them, then the others. */
   readonly found: readonly Found[];
-  /** What physics did in plausible worlds so far. */
-  readonly cache: OutcomeCache;
+  /** What is rolled in plausible worlds, as this voice has it. */
+  readonly cache: ScoredCache;
+  readonly voice: Voice;
+  /** By physics, in the nominal world. */
   readonly targets: readonly Target[];
   /** What the allowed layouts of the first, even grid do: what this ball can do at all. */
-  readonly attained: readonly Outcome[];
+  readonly attained: readonly NominalShot[];
   /** Layouts the trade drills at marking resolution, before any was set aside. */
   readonly candidates: number;
   readonly shots: () => number;
@@ -45,104 +56,146 @@ export interface SearchResult {
   byRegression(layout: LayoutNumbers): number | null;
 }
 
+/** What each voice makes of the same shots. */
+export interface VoicesResult {
+  /** Physics and practice weighed: what is recommended. */
+  readonly weighed: SearchResult;
+  /** The same where practice has no weight; null where it was not asked for. */
+  readonly physics: SearchResult | null;
+  /** The best by practice alone that may be drilled; null where it was not asked for, or none may. */
+  readonly practice: NominalShot | null;
+  readonly beliefs: ProblemBeliefs;
+  /** What is rolled in worlds, as physics alone has it. */
+  readonly byPhysics: ScoredCache;
+}
+
 /**
  * Searches all layouts, coarse to fine.
  *
  * A coarse grid is simulated by physics in the nominal world; its quantiles turn the wishes into targets. Then the fitted
  * regression, tuned to this problem, scores every layout at marking resolution over plausible worlds. Physics tries
  * the likeliest in some of those worlds, or, where there is no regression to use, the best of the grid, and
- * looks between and beside the best.
+ * looks between and beside the best. Each voice does so by its own scores, physics alone first: what it finds does not depend
+ * on the others. Shots are shared.
  *
- * @param also  layouts that the regression is asked about besides
+ * @param also   layouts that the regression is asked about besides
+ * @param alone  whether physics alone is to search, too
  */
 export async function search(
   want: Want,
   setting: Setting,
-  also: readonly LayoutNumbers[] = [],
-): Promise<SearchResult> {
-  const { ball, budget } = setting;
+  { also = [], alone = true }: { readonly also?: readonly LayoutNumbers[]; readonly alone?: boolean } = {},
+): Promise<VoicesResult> {
+  const { ball, budget, problem, practiceWeight, seed } = setting;
   const rolled = nominalShots(setting);
   const coarse = grid(budget.grid.coarse, setting);
   const finest = grid(budget.grid.finest, setting);
   await rolled.roll(coarse, counted(setting.progress('layouts'), coarse.length));
-  const attained = rolled.allowed().map(({ outcome }) => outcome);
-  const targets = attained.length > 0 ? targetsOf(want, attained) : [];
-  const cache = await cacheOutcomes(targets, setting);
-  const scoreOf = ({ outcome }: NominalShot): number => score(outcome, targets);
-  const nominally = (a: NominalShot, b: NominalShot): number => scoreOf(b) - scoreOf(a) || byKey(a, b);
-
+  const even = rolled.allowed();
+  const targets =
+    even.length > 0
+      ? targetsOf(
+          want,
+          even.map(({ outcome }) => outcome),
+        )
+      : [];
+  const outcomes = await cacheOutcomes(setting);
   const markable = finest.filter((layout) => rejectByMarks(layout, ball, setting.practice) === null);
-  const { surveyed, expects } = await withSurvey(
-    [...markable, ...also.filter((layout) => !markable.some((each) => keyOf(each) === keyOf(layout)))],
-    rolled,
-    targets,
-    setting,
-    async (surveyed) => {
-      const survey = 'ranked' in surveyed ? surveyed : null;
-      const size = budget.race[survey ? 'surveyed' : 'alone'];
+  const beliefs = problemBeliefs(want, problem, markable, even, outcomes.middle, { seed, practiceWeight });
+  const surveyable = [MIDDLE_LAYOUT, ...also].filter(
+    (layout) => !markable.some((each) => keyOf(each) === keyOf(layout)),
+  );
+
+  return withRegression([...markable, ...surveyable], even, setting, async (opened) => {
+    const searchBy = async (voice: Voice): Promise<SearchResult> => {
+      const cache = outcomes.by(voice);
+      const surveyed = 'why' in opened ? opened : await opened.survey(voice);
+      const bySurvey = 'why' in surveyed ? null : surveyed;
+      const size = budget.race[bySurvey ? 'surveyed' : 'alone'];
       const report = counted(setting.progress('shots in worlds'), halvingShots(size));
+      const aimed = voice.targetsIn(NOMINAL);
+      const nominalScore = ({ layout, outcome }: NominalShot): number =>
+        score(voice.reached(voice.effectsOf(layout), NOMINAL, outcome), aimed);
+      const nominally = (a: NominalShot, b: NominalShot): number =>
+        nominalScore(b) - nominalScore(a) || byKey(a, b);
       const byGrid = [...rolled.allowed()].sort(nominally);
-      const starters = survey
-        ? union(await likeliest(survey.ranked, rolled, budget.survey.looks), byGrid).slice(0, size.starters)
+      const starters = bySurvey
+        ? union(await likeliest(bySurvey, rolled, budget.survey.looks), byGrid).slice(0, size.starters)
         : byGrid.slice(0, size.starters);
       const expects =
         starters.length > 0
-          ? await halveByPhysics(starters, markable, { rolled, cache }, survey, size, report)
+          ? await halveByPhysics(starters, markable, { rolled, cache }, bySurvey, size, report)
           : null;
-      return { surveyed, expects };
-    },
-  );
-
-  const expectedOf = (shot: NominalShot): number =>
-    expects && cache.get(shot.layout) ? expects(shot.layout) : Number.NEGATIVE_INFINITY;
-  const order = rolled
-    .allowed()
-    .map((shot) => ({ shot, expected: expectedOf(shot) }))
-    .sort((a, b) => (a.expected === b.expected ? nominally(a.shot, b.shot) : b.expected - a.expected));
-  return {
-    found: order.map(({ shot }): Found => ({ ...shot, score: scoreOf(shot) })),
-    cache,
-    targets,
-    attained,
-    candidates: finest.length,
-    shots: () => rolled.shots() + cache.shots() + ('ranked' in surveyed ? surveyed.shots : 0),
-    rejected: rolled.rejected(),
-    surveyed,
-    byRegression: (layout) => ('ranked' in surveyed ? (surveyed.expected(layout) ?? null) : null),
-  };
+      const expectedOf = (shot: NominalShot): number =>
+        expects && cache.get(shot.layout) ? expects(shot.layout) : Number.NEGATIVE_INFINITY;
+      const found = rolled
+        .allowed()
+        .map((shot): Found => ({ ...shot, score: score(shot.outcome, targets), expected: expectedOf(shot) }))
+        .sort((a, b) => (a.expected === b.expected ? nominally(a, b) : b.expected - a.expected));
+      return {
+        found,
+        cache,
+        voice,
+        targets,
+        attained: even,
+        candidates: finest.length,
+        shots: () => rolled.shots() + outcomes.shots() + (bySurvey?.shots ?? 0),
+        rejected: rolled.rejected(),
+        surveyed,
+        byRegression: (layout) => bySurvey?.expected(layout) ?? null,
+      };
+    };
+    const byPhysics = outcomes.by(physicsVoice(targets));
+    if (even.length === 0 || practiceWeight === 0) {
+      const physics = await searchBy(physicsVoice(targets));
+      return { weighed: physics, physics, practice: null, beliefs, byPhysics };
+    }
+    const physics = alone ? await searchBy(physicsVoice(targets)) : null;
+    const weighed = await searchBy(beliefs.voice);
+    const practice = alone ? await bestByPractice(markable, beliefs, rolled) : null;
+    return { weighed, physics, practice, beliefs, byPhysics };
+  });
 }
 
-/** Asks the regression about every layout that may be marked, and keeps it open while `use` asks on. */
-async function withSurvey<T>(
+/** Opens the regression, tunes it, and keeps it open while `use` asks on. */
+async function withRegression<T>(
   layouts: readonly LayoutNumbers[],
-  rolled: NominalShots,
-  targets: readonly Target[],
+  nominal: readonly NominalShot[],
   setting: Setting,
-  use: (surveyed: Surveyed) => Promise<T>,
+  use: (
+    opened: { survey(voice: Voice): Promise<Surveyed> } | { readonly why: RegressionNotice },
+  ) => Promise<T>,
 ): Promise<T> {
-  const nominal = rolled.allowed();
   if (nominal.length < setting.budget.survey.leastNominal)
     return use({ why: { code: 'too-few-layouts-to-tune', params: {} } });
   const regression = await openRegression(setting.models);
   if (regression.kind === 'unusable') return use(regression);
+  const { model } = regression;
   try {
-    return await use(await survey(layouts, nominal, targets, setting, regression));
+    const scorer = await problemScorer(layouts, nominal, setting, regression);
+    if ('why' in scorer) return await use(scorer);
+    return await use({ survey: (voice) => survey(layouts, scorer, voice, setting, model.arithmetic) });
   } finally {
-    await regression.model.close();
+    await model.close();
   }
 }
 
-/** The best of a survey that may be drilled: some are rolled at a time until there are enough. */
+/** Layouts that reach the pins less often than the usual middle one by more than this share of worlds come after the others. */
+export const ARRIVES_ALIKE = 0.03;
+
+/** The best of a survey that arrive about as often as the usual and may be drilled: some are rolled at a time until there are enough. */
 async function likeliest(
-  ranked: readonly LayoutNumbers[],
+  { ranked, arrives }: Survey,
   rolled: NominalShots,
   { layouts, apart, enough, times }: Budget['survey']['looks'],
 ): Promise<readonly NominalShot[]> {
+  const least = (arrives(MIDDLE_LAYOUT) ?? 0) - ARRIVES_ALIKE;
+  const arriving = ranked.filter((layout) => (arrives(layout) ?? 0) >= least);
   const tried = new Set<string>();
   const likely: NominalShot[] = [];
   for (let time = 0; time < times && likely.length < enough; time++) {
     const batch = pickDiffering(
-      ranked.filter((layout) => !tried.has(keyOf(layout))).map((layout) => ({ layout })),
+      arriving.filter((layout) => !tried.has(keyOf(layout))).map((layout) => ({ layout })),
       layouts,
       apart,
     ).map(({ layout }) => layout);
@@ -151,6 +204,29 @@ async function likeliest(
     likely.push(...batch.map((layout) => rolled.get(layout)).filter((shot) => shot !== undefined));
   }
   return likely;
+}
+
+/** Layouts that are rolled at a time in search of one that may be drilled, and how often. */
+const TRIED_AT_A_TIME = 6;
+const TIMES_TRIED = 20;
+
+/** The best by practice alone that may be drilled; among equals the one nearest to the usual middle layout. */
+async function bestByPractice(
+  markable: readonly LayoutNumbers[],
+  { byPractice }: ProblemBeliefs,
+  rolled: NominalShots,
+): Promise<NominalShot | null> {
+  const order = markable
+    .map((layout) => ({ layout, score: byPractice(layout), apart: layoutsApart(layout, MIDDLE_LAYOUT) }))
+    .sort((a, b) => b.score - a.score || a.apart - b.apart || byKey(a, b))
+    .map(({ layout }) => layout);
+  for (let time = 0; time < TIMES_TRIED; time++) {
+    const some = order.slice(TRIED_AT_A_TIME * time, TRIED_AT_A_TIME * (time + 1));
+    await rolled.roll(some);
+    const allowed = some.map((layout) => rolled.get(layout)).find((shot) => shot !== undefined);
+    if (allowed) return allowed;
+  }
+  return null;
 }
 
 /** The layouts of a grid that the trade drills. */

@@ -2,7 +2,7 @@ import type { LayoutNumbers } from '../records/text/layout-text.js';
 import type { Setting } from '../simulate/setting.js';
 import type { Outcome } from '../simulate/simulator.js';
 import type { NominalShot } from './candidates/nominal-shots.js';
-import type { OutcomeCache } from './outcome-cache.js';
+import type { ScoredCache } from './outcome-cache.js';
 import type { ScoredOutcomes } from './scoring/world-statistics.js';
 
 /** A layout with what it does in the nominal world and in all others. */
@@ -15,7 +15,7 @@ export interface LayoutOutcomes {
 /** Simulates layouts, and the usual middle layout beside them, in every world that they have not met yet. */
 export async function simulateLayouts(
   shots: readonly NominalShot[],
-  cache: OutcomeCache,
+  cache: ScoredCache,
   { problem, progress }: Pick<Setting, 'problem' | 'progress'>,
 ): Promise<{ rows: readonly LayoutOutcomes[]; middle: LayoutOutcomes }> {
   const all = [...shots, cache.middle];

@@ -33,6 +33,9 @@ const COORDINATES = [
   'carriedDown',
 ] as const;
 
+/** Coordinates that physics takes; those that follow are free for what is added to it. */
+export const DRAWN_COORDINATES = COORDINATES.length;
+
 export type Drawn = (typeof COORDINATES)[number];
 
 /** Where a normal number is cut off: one in a thousand lies beyond. */

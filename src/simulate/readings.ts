@@ -16,6 +16,12 @@ export interface Reached {
   readonly reaction: Pick<Reaction, 'hookStart' | 'sharpness' | 'totalHook' | 'entryAngle'>;
 }
 
+/** What all reaction numbers but those of the rings are read from. */
+export interface Readable {
+  readonly shot: Outcome['shot'];
+  readonly reaction: Reaction;
+}
+
 /** How a reaction number is read: in SI, and that in the unit in which answers give it. */
 interface Reading<Source> {
   readonly of: (source: Source) => number;
@@ -28,7 +34,11 @@ const as =
     to(si, unit);
 
 /** How each reaction number is read from an outcome; a wished one from what a score looks at. */
-const READINGS: { readonly [K in ReactionId]: Reading<K extends WishedId ? Reached : Outcome> } = {
+const READINGS: {
+  readonly [K in ReactionId]: Reading<
+    K extends WishedId ? Reached : K extends 'ringClearanceIn' ? Outcome : Readable
+  >;
+} = {
   hookStartFt: { of: ({ reaction }) => reaction.hookStart, inUnit: as(FOOT) },
   rollStartFt: { of: ({ reaction }) => reaction.rollStart, inUnit: as(FOOT) },
   sharpnessDegPerFt: { of: ({ reaction }) => reaction.sharpness, inUnit: as(DEGREE / FOOT) },
@@ -45,8 +55,10 @@ const READINGS: { readonly [K in ReactionId]: Reading<K extends WishedId ? Reach
 };
 
 /** Reads a number of an outcome, in the unit in which answers give it. */
-export const reader = (id: ReactionId): ((outcome: Outcome) => number) => {
-  const { of, inUnit } = READINGS[id];
+export const reader = <K extends ReactionId>(
+  id: K,
+): ((outcome: K extends 'ringClearanceIn' ? Outcome : Readable) => number) => {
+  const { of, inUnit } = READINGS[id] as Reading<Readable>;
   return (outcome) => inUnit(of(outcome));
 };
 

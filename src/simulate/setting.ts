@@ -8,6 +8,7 @@ import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
 import type { PinSide } from '../records/schemas/pin-side.js';
 import type { Want } from '../records/schemas/want.js';
+import { USUAL_PRACTICE_WEIGHT } from '../records/shared/beliefs.js';
 import { loadRuleSet, type RuleSet } from '../records/shared/rules.js';
 import { loadPractice, type Practice } from '../records/shared/shared-data.js';
 import { drawDeviations, luckOf, NO_DEVIATIONS } from './deviations.js';
@@ -34,6 +35,8 @@ export interface SettingOptions {
   readonly models?: string | null | undefined;
   /** Fits cores to published numbers; the answer does not depend on whether it remembers them. */
   readonly fitter?: CoreFitter | undefined;
+  /** What practice's beliefs weigh beside physics: the chance, 0 to 1, that one holds; `USUAL_PRACTICE_WEIGHT` when left out. */
+  readonly practiceWeight?: number | undefined;
   /** How much is tried; the usual budget when left out. */
   readonly budget?: Budget | undefined;
   readonly onProgress?: (progress: { stage: string; done: number; total: number }) => void;
@@ -48,6 +51,8 @@ export interface Setting {
   readonly evaluator: Evaluator;
   readonly rules: RuleSet;
   readonly practice: Practice;
+  readonly seed: number;
+  readonly practiceWeight: number;
   readonly sides: readonly PinSide[];
   readonly models: string | null | undefined;
   readonly budget: Budget;
@@ -94,6 +99,8 @@ export async function withSetting<T>(
       evaluator,
       rules,
       practice: loadPractice(),
+      seed: options.seed,
+      practiceWeight: options.practiceWeight ?? USUAL_PRACTICE_WEIGHT,
       models: options.models,
       budget,
       sides: options.pinSide === 'both' ? ['above', 'below'] : [options.pinSide],

@@ -39,6 +39,7 @@ export const FOLDERS: readonly Folder[] = [
     explain: 'why, and how sure: shares, counterfactuals, limits, assumptions, other levers',
     search: 'from wishes to ranked layouts: grid, successive halving, ranking over worlds',
     'search/surrogate': 'the fitted regression as a cheaper engine',
+    'search/voices': 'physics alone, practice alone, and both weighed: what each makes of the same shots',
     'search/scoring': 'targets, scores, and what is expected of a layout',
     'search/candidates': 'layouts that may be marked, and why others are set aside',
     simulate: 'one layout in one world: line, worlds, shot, workers',

@@ -7,7 +7,7 @@ import { COMPARED_IDS, NUMBER_OF_WISH } from '../../records/schemas/reaction-num
 import { objections } from '../../search/candidates/constraints.js';
 import { score } from '../../search/scoring/score.js';
 import type { Target } from '../../search/scoring/target.js';
-import { bandOf, twentiethsOf, valuesAtPins } from '../../search/scoring/world-statistics.js';
+import { bandOf, scoresAtPins, twentiethsOf, valuesAtPins } from '../../search/scoring/world-statistics.js';
 import type { LayoutOutcomes } from '../../search/simulate-layouts.js';
 import { NO_DEVIATIONS } from '../../simulate/deviations.js';
 import { isAtPocket } from '../../simulate/pocket.js';
@@ -41,11 +41,12 @@ export function answerer(targets: readonly Target[], setting: Setting) {
       bands: {
         drilled: facts.bands,
         reaction: inWorlds(bandOf),
-        score: bandOf(worlds.scores),
+        score: bandOf(scoresAtPins(worlds)),
       },
-      twentieths: { score: twentiethsOf(worlds.scores), ...inWorlds(twentiethsOf) },
+      twentieths: { score: twentiethsOf(scoresAtPins(worlds)), ...inWorlds(twentiethsOf) },
       line: lineAnswer(nominal, path),
       missRoom: missRoom(nominal.launch, roll),
+      gutterShare: 1 - worlds.arrives,
       pocketShare: worlds.outcomes.filter(hitsPocket).length / worlds.outcomes.length,
       reaction: reactionAnswer(nominal),
       path,

@@ -20,7 +20,7 @@ import { searchFlags } from './recommend-command.js';
 
 /** `flarewise coach`: every bowler with every ball on every lane. */
 export async function coachCommand(options: CoachCommandOptions, terminal: Terminal): Promise<void> {
-  const { seed, ruleSet, workers, units: unitSystem } = searchFlags(options, terminal);
+  const { seed, ruleSet, practiceWeight, workers, units: unitSystem } = searchFlags(options, terminal);
   const given = collectFaults({
     bowlers: () => loadBowlers(options.bowlers, terminal),
     balls: () => loadBalls(options.balls, terminal),
@@ -31,6 +31,7 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
     out: () => coachFileFlag(options.out),
     seed,
     ruleSet,
+    practiceWeight,
     workers,
     unitSystem,
   });
@@ -42,10 +43,11 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
   const told = {
     seed: given.seed,
     ruleSet: given.ruleSet,
+    practiceWeight: given.practiceWeight,
     cache: cacheFolder(terminal),
     budget: terminal.budget,
   };
-  const keys = units.map((unit) => unitKey(unit, [VERSION, given.seed, given.ruleSet]));
+  const keys = units.map((unit) => unitKey(unit, [VERSION, given.seed, given.ruleSet, given.practiceWeight]));
   const file = given.out === undefined ? undefined : openCoachFile(given.out);
   process.once('exit', () => file?.close()); // an interrupt ends the program without coming back here
   const known = file?.known ?? new Map();

@@ -1,4 +1,5 @@
 import type { RankedLayout } from '../../records/answers/answer.js';
+import { USUAL_PRACTICE_WEIGHT } from '../../records/shared/beliefs.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
 import { coreFitter } from '../files/core-fitter.js';
 import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
@@ -43,6 +44,15 @@ export const searchFlags = (options: RecommendCommandOptions, terminal: Terminal
     options.seed === undefined
       ? USUAL_SEED
       : wholeNumber('--seed', options.seed, [0, GREATEST_SEED], 'The same seed gives the same answer.'),
+  practiceWeight: () =>
+    options.practice === undefined
+      ? USUAL_PRACTICE_WEIGHT
+      : wholeNumber(
+          '--practice',
+          options.practice,
+          [0, 100],
+          '0 is physics alone, 100 counts every belief.',
+        ) / 100,
   pinSide: () =>
     oneOf(
       '--pin-side',

@@ -44,6 +44,10 @@ export const OUNCE_KIND: Flag = [
   'what an ounce of static weight is: moment or halves (default: moment)',
   OUNCES,
 ];
+export const PRACTICE: Flag = [
+  '--practice <0..100>',
+  'chance in a hundred that a belief of practice holds beside physics (default: 50; 0: physics alone)',
+];
 export const REPORT: Flag = [
   '--report <file>',
   'also write the answer as a web page with pictures; its name ends in .html',

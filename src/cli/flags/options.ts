@@ -20,6 +20,7 @@ export interface RecommendCommandOptions extends GlobalOptions, WishOptions {
   readonly ball?: string;
   readonly lane?: string;
   readonly top?: string;
+  readonly practice?: string;
   readonly seed?: string;
   readonly pinSide?: string;
   readonly rules?: string;

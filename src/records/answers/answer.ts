@@ -25,7 +25,10 @@ import type {
   simulatedLayoutSchema,
   targetSchema,
 } from './simulated-layout.js';
+import type { differenceSchema } from './statements/differences.js';
 import type { Unworded } from './statements/statement-schema.js';
+
+import type { voicesSchema } from './voices.js';
 
 /*
  * The answers as data: what is computed, and what `report` words and draws. `--json` prints the same with a sentence beside
@@ -53,6 +56,9 @@ export type SimulatedLayout = Data<typeof simulatedLayoutSchema>;
 export type RegressionAnswer = Data<typeof regressionSchema>;
 export type TargetAnswer = Data<typeof targetSchema>;
 export type SharesAnswer = Data<typeof sharesSchema>;
+
+export type LayoutDifference = Data<typeof differenceSchema>;
+export type VoicesAnswer = Data<typeof voicesSchema>;
 
 export type RankedLayout = Data<typeof rankedLayoutSchema>;
 export type LeverEffect = Data<typeof leverEffectSchema>;

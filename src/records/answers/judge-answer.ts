@@ -11,16 +11,17 @@ import {
 import { assumptionSchema } from './statements/assumptions.js';
 import { cautionSchema } from './statements/cautions.js';
 import { markingErrorSchema } from './statements/changes.js';
+import { differenceSchema, scatterSchema } from './statements/differences.js';
 
 const n = z.number();
 
 export const judgeAnswerSchema = z
   .strictObject({
-    schema: z.literal('flarewise/judge/2'),
+    schema: z.literal('flarewise/judge/3'),
     version: z.string(),
     seed: n,
     inputs: inputsSchema,
-    verdict: z.enum(['not-allowed', 'clearly-worse', 'probably-worse', 'as-good']),
+    verdict: z.enum(['not-allowed', 'clearly-worse', 'probably-worse', 'no-difference-seen', 'as-good']),
     noLine: noLineSchema.nullable(),
     targets: z.array(targetSchema),
     layout: simulatedLayoutSchema.extend({
@@ -36,8 +37,18 @@ export const judgeAnswerSchema = z
     best: simulatedLayoutSchema,
     regression: regressionSchema,
     confidence: z
-      .strictObject({ bestBeatsIt: n, beatsMiddle: n, worlds: n })
-      .meta({ description: 'Shares of worlds.' }),
+      .strictObject({
+        bestBeatsIt: n,
+        beatsMiddle: n,
+        worlds: n,
+        byPhysics: z
+          .strictObject({ bestBeatsIt: n, beatsMiddle: n })
+          .meta({ description: 'The same by physics alone.' }),
+        bestOverIt: differenceSchema.meta({ description: 'Of the best from it.' }),
+        overMiddle: differenceSchema,
+      })
+      .meta({ description: 'Shares of the worlds in which both reach the pins, and differences.' }),
+    scatter: scatterSchema,
     shares: sharesSchema.meta({ description: 'Of the change from this layout to the best one.' }),
     marking: z
       .array(z.strictObject({ error: markingErrorSchema, score: n, flareIn: n, totalHookBoards: n }))

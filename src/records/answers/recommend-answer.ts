@@ -11,12 +11,15 @@ import {
   targetSchema,
 } from './simulated-layout.js';
 import { assumptionSchema } from './statements/assumptions.js';
+import { beliefSchema } from './statements/beliefs.js';
 import { cautionSchema } from './statements/cautions.js';
 import { leverSchema, stepSchema } from './statements/changes.js';
+import { differenceSchema, scatterSchema } from './statements/differences.js';
+import { headlineSchema } from './statements/headlines.js';
 import { limitSchema } from './statements/limits.js';
 import { objectionSchema } from './statements/objections.js';
-import { practiceSchema } from './statements/practice.js';
 import { reasonSchema } from './statements/reasons.js';
+import { voicesSchema } from './voices.js';
 
 const n = z.number();
 
@@ -28,12 +31,22 @@ export const stepEffectSchema = z
   })
   .meta({ description: 'What one more step in one layout number would change.' });
 
+const confidenceShares = {
+  beatsRunnerUp: n.meta({
+    description:
+      'Share of the worlds in which both reach the pins in which it scores above the next in rank.',
+  }),
+  beatsMiddle: n.meta({ description: 'The same against the usual middle layout.' }),
+};
+
 export const rankedLayoutSchema = simulatedLayoutSchema.extend({
   rank: n,
   confidence: z.strictObject({
-    beatsRunnerUp: n.meta({ description: 'Share of worlds in which it scores above the next in rank.' }),
-    beatsMiddle: n.meta({ description: 'Share of worlds in which it scores above the usual middle layout.' }),
+    ...confidenceShares,
     worlds: n,
+    byPhysics: z.strictObject(confidenceShares).meta({ description: 'The same by physics alone.' }),
+    overMiddle: differenceSchema.nullable().meta({ description: 'Null of the usual middle layout itself.' }),
+    overRunnerUp: differenceSchema.nullable().meta({ description: 'Null where no layout follows.' }),
   }),
   psa: psaSchema,
   marks: z.array(markSchema),
@@ -57,7 +70,7 @@ export const leverEffectSchema = z
 
 export const recommendAnswerSchema = z
   .strictObject({
-    schema: z.literal('flarewise/recommend/2'),
+    schema: z.literal('flarewise/recommend/3'),
     version: z.string(),
     seed: n,
     inputs: inputsSchema,
@@ -78,8 +91,11 @@ export const recommendAnswerSchema = z
     levers: z
       .array(leverEffectSchema)
       .meta({ description: 'Finish, line, other balls of the person: when layout is not enough.' }),
-    practice: z.array(practiceSchema).meta({
-      description: 'What common practice expects beside what the engine finds with the first layout.',
+    headline: headlineSchema.meta({ description: 'How the first layout stands to the usual one.' }),
+    scatter: scatterSchema,
+    voices: voicesSchema.nullable().meta({ description: 'Null where practice has no weight.' }),
+    beliefs: z.array(beliefSchema).meta({
+      description: 'What practice believes beside what physics finds with the first layout.',
     }),
     cautions: z.array(cautionSchema),
   })

@@ -54,9 +54,13 @@ export const sharesSchema = z.strictObject({
 
 export const simulatedLayoutSchema = layoutAnswerSchema
   .extend({
-    score: n.meta({ description: '0 to 100: how near the wanted reaction; mean over all worlds.' }),
+    score: n.meta({
+      description:
+        '0 to 100: how near the wanted reaction, by physics and practice as they are weighed; mean over the worlds in which the ball ' +
+        'reaches the pins.',
+    }),
     nominalScore: n.meta({
-      description: 'The same in the nominal world alone; shares and steps are about it.',
+      description: 'The same in the nominal world alone, by physics alone; shares are about it.',
     }),
     objections: z
       .array(objectionSchema)
@@ -68,6 +72,10 @@ export const simulatedLayoutSchema = layoutAnswerSchema
     missRoom: missRoomSchema
       .nullable()
       .meta({ description: 'Null when the line does not reach the pocket.' }),
+    gutterShare: n.meta({
+      description:
+        'Share of worlds in which it does not reach the pins; bands and means are over the others.',
+    }),
     pocketShare: n.meta({ description: 'Share of worlds in which it still reaches boards 16.5 to 18.5.' }),
     reaction: reactionSchema,
     path: z.array(pathPointSchema),

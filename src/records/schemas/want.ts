@@ -1,7 +1,15 @@
 import { z } from 'zod';
 import { fromKeys } from '../../base/from-keys.js';
 import { capital } from '../text/capital.js';
-import { WISHES, type Wish, wishEnds, wishWords } from './reaction-numbers.js';
+import {
+  NUMBER_OF_WISH,
+  WISHED_IDS,
+  WISHES,
+  type Wish,
+  type WishedId,
+  wishEnds,
+  wishWords,
+} from './reaction-numbers.js';
 
 const step = (wish: Wish) =>
   z
@@ -17,3 +25,9 @@ export const wantSchema = z
   .meta({ id: 'want', title: 'Wanted reaction' });
 
 export type Want = z.infer<typeof wantSchema>;
+
+/** The reaction numbers that are wished for; all that can be when there is no wish. */
+export function wishedIds(want: Want): readonly WishedId[] {
+  const wished = WISHES.filter((wish) => want[wish] !== undefined).map((wish) => NUMBER_OF_WISH[wish]);
+  return wished.length > 0 ? wished : WISHED_IDS;
+}

@@ -1,4 +1,5 @@
 import type { JudgeAnswer } from '../../records/answers/answer.js';
+import { wishedIds } from '../../records/schemas/want.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
 import { comparisonTable } from '../tables/comparison-table.js';
 import { linesTable } from '../tables/lines-table.js';
@@ -16,6 +17,7 @@ import { layoutHeadline } from '../wording/layout-headline.js';
 import { noLineText } from '../wording/no-line-text.js';
 import { regressionText } from '../wording/regression-text.js';
 import { say, sayAll } from '../wording/say.js';
+import { scatterText, sizeText } from '../wording/statements/size-text.js';
 import { afterDrilling, marksTable } from '../wording/workshop.js';
 
 /** A second opinion as a screen of text: the verdict first, then what it rests on. */
@@ -34,7 +36,7 @@ export function judgeReport(given: JudgeAnswer, page: Page): string {
     ],
     [
       ...wrap(verdictText(answer), page.width).map(page.paint.strong),
-      ...paragraph(judgeSureness(answer), page),
+      ...paragraph(judgeSureness(answer, page.units), page),
     ],
     section('Problems', bullets(sayAll(layout.objections, page.units).map(sentence), page), page),
     layoutHeadline(layout, page),
@@ -76,6 +78,8 @@ export function verdictText({ verdict, layout, best }: JudgeAnswer): string {
       return `Verdict: there is a clearly better layout, ${best.text}.`;
     case 'probably-worse':
       return `Verdict: ${best.text} is probably better.`;
+    case 'no-difference-seen':
+      return `Verdict: fine to drill. ${best.text} comes slightly nearer to your wish, but you would not see the difference.`;
     case 'as-good':
       return `Verdict: ${layout.text} is about as good as any for this wish.`;
   }
@@ -86,7 +90,12 @@ const PLACED_AMONG: Record<JudgeAnswer['place']['by'], string> = {
   regression: 'layouts that may be marked, by the regression',
 };
 
-export const judgeSureness = ({ layout, best, place, confidence }: JudgeAnswer): string =>
+export const judgeSureness = (
+  { layout, best, place, confidence, scatter, inputs }: JudgeAnswer,
+  units: Units,
+): string =>
+  `${best.text} is ${sizeText(confidence.bestOverIt.physics.size, wishedIds(inputs.want), units)} by physics, ` +
+  `${sizeText(confidence.bestOverIt.practice.size, wishedIds(inputs.want), units)} by practice; your own shots vary by ${scatterText(scatter, wishedIds(inputs.want), units)}. ` +
   `It scores ${points(layout.score)} of 100 over ${confidence.worlds} plausible worlds, the best found ${points(best.score)}, ` +
   `which comes out ahead in ${percent(confidence.bestBeatsIt)} % of them. ` +
   `It is better than ${percent(place.betterThan / place.of)} % of the ${PLACED_AMONG[place.by]}, and than the usual middle layout in ` +

@@ -1,5 +1,4 @@
 import type { RankedLayout, RecommendAnswer, SimulatedLayout } from '../../records/answers/answer.js';
-import { SLIGHTLY } from '../../records/schemas/sureness.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
 import { comparisonTable } from '../tables/comparison-table.js';
 import { leversTable } from '../tables/levers-table.js';
@@ -7,6 +6,7 @@ import { linesTable } from '../tables/lines-table.js';
 import { rankingTable } from '../tables/ranking-table.js';
 import { sharesTable } from '../tables/shares-table.js';
 import { stepsTable } from '../tables/steps-table.js';
+import { voicesLines } from '../tables/voices-table.js';
 import { wishesTable } from '../tables/wishes-table.js';
 import { givenWithUnit, type Units } from '../text/display-units.js';
 import { percent } from '../text/figures.js';
@@ -43,8 +43,9 @@ export function recommendationReport(given: RecommendAnswer, page: Page): string
   ];
   return joinSections([
     opening,
-    [...layoutHeadline(best, page), ...paragraph(surenessText(answer, best), page)],
+    [...layoutHeadline(best, page), ...paragraph(surenessText(answer, best, page.units), page)],
     wishesTable(answer.targets, best.reaction, page),
+    section('Physics, practice, and both weighed', voicesLines(answer, page), page),
     section(
       'Ranked',
       [
@@ -74,8 +75,8 @@ export function recommendationReport(given: RecommendAnswer, page: Page): string
     section('What holds the result back', bullets(sayAll(answer.limits, page.units), page), page),
     section('When layout is not enough: what else would do', leversTable(best, answer.levers, page), page),
     section(
-      'What common practice expects, and what this engine finds',
-      bullets(sayAll(answer.practice, page.units), page),
+      'What practice believes, and what physics finds',
+      bullets(sayAll(answer.beliefs, page.units), page),
       page,
     ),
     section('Marks to lay out', marksTable(best.marks, page), page),
@@ -90,29 +91,24 @@ export function recommendationReport(given: RecommendAnswer, page: Page): string
   ]);
 }
 
-/** How often the best layout beats the next and the usual one, in words and numbers. */
-export function surenessText(answer: RecommendAnswer, best: RankedLayout): string {
-  const { beatsRunnerUp, beatsMiddle, worlds } = best.confidence;
-  const runnerUp = answer.layouts[1];
-  const isUsual = best.text === answer.middle.text;
-  const against = (share: number, whom: string): string =>
-    `against ${whom} it scores higher in ${percent(share)} % of worlds (${verdict(share)})`;
-  const parts = [
-    ...(runnerUp ? [against(beatsRunnerUp, `the runner-up ${runnerUp.text}`)] : []),
-    ...(isUsual ? [] : [against(beatsMiddle, `the usual ${answer.middle.text}`)]),
-  ];
-  const close = isUsual
-    ? ' It is the usual middle layout itself: for this wish none does better on the mean.'
-    : beatsMiddle < SLIGHTLY
-      ? ' In short: no improvement on the usual layout that can be relied on.'
+/** How much of a difference the best layout makes, and how sure that is. */
+export function surenessText(
+  { headline, layouts }: RecommendAnswer,
+  best: RankedLayout,
+  units: Units,
+): string {
+  const runnerUp = layouts[1];
+  const { beatsRunnerUp, overRunnerUp } = best.confidence;
+  const next =
+    runnerUp && overRunnerUp
+      ? ` Against the next, ${runnerUp.text}: ${verdict(beatsRunnerUp, overRunnerUp.weighed.visibility)} (${percent(beatsRunnerUp)} % of worlds).`
       : '';
-  const compared = parts.length > 0 ? `, ${parts.join('; ')}` : '';
-  return `How sure: over ${worlds} plausible worlds${compared}.${close}`;
+  return `${say(headline, units)}${next}`;
 }
 
 export const rankingNote = ({ objections }: SimulatedLayout, units: Units): string =>
   '* the usual middle layout, to compare with. sure: share of worlds in which a layout scores above it. ' +
-  'score: mean over all worlds; 100 is exactly the reaction asked for.' +
+  'score: mean over the worlds in which the ball reaches the pins; 100 is exactly the reaction asked for.' +
   (objections.length > 0
     ? ` The usual layout would itself be set aside: ${sayAll(objections, units).join('; ')}.`
     : '');

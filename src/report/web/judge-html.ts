@@ -43,7 +43,7 @@ export function judgeHtml(
       verdictText(answer),
       layoutWords(layout, page),
       `${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}, on ${lane.name}.`,
-      judgeSureness(answer),
+      judgeSureness(answer, units),
       ...sayAll(layout.objections, units).map((why) => `Problems: ${sentence(why)}`),
     ],
     invented: inventedText(invented),

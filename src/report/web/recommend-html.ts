@@ -6,6 +6,7 @@ import { leversGrid } from '../tables/levers-table.js';
 import { rankingGrid } from '../tables/ranking-table.js';
 import { sharesGrid } from '../tables/shares-table.js';
 import { stepsGrid } from '../tables/steps-table.js';
+import { voicesGrid, voicesText } from '../tables/voices-table.js';
 import { wishesGrid } from '../tables/wishes-table.js';
 import { givenWithUnit } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
@@ -45,7 +46,7 @@ export function recommendHtml(
     opening: [
       layoutWords(best, page),
       `${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}, on ${lane.name}.`,
-      surenessText(answer, best),
+      surenessText(answer, best, units),
     ],
     invented: inventedText(invented),
     cautions: sayAll(answer.cautions, units),
@@ -123,8 +124,13 @@ function sections(
     },
     {
       id: 'practice',
-      heading: 'What common practice expects',
-      parts: [listHtml(sayAll(answer.practice, units))],
+      heading: 'Physics and practice',
+      parts: [
+        ...(answer.voices
+          ? [gridHtml(voicesGrid(answer.voices)), paragraphHtml(voicesText(answer, page))]
+          : []),
+        listHtml(sayAll(answer.beliefs, units)),
+      ],
     },
     { id: 'assumed', heading: 'Assumed', parts: [listHtml(sayAll(answer.assumptions, units))] },
     {

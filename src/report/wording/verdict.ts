@@ -1,10 +1,13 @@
+import type { LayoutDifference } from '../../records/answers/answer.js';
 import { CLEARLY, PROBABLY, SLIGHTLY } from '../../records/schemas/sureness.js';
 
-/** A share of worlds in words. */
-export function verdict(share: number): string {
-  if (share >= CLEARLY) return 'clearly better';
-  if (share >= PROBABLY) return 'probably better';
-  if (share >= SLIGHTLY) return 'slightly better';
-  if (share > 1 - SLIGHTLY) return 'no real difference';
-  return 'behind in most worlds';
+type Visibility = LayoutDifference['weighed']['visibility'];
+
+/** How one layout compares with another, in words: what nobody could see is never clearly better, however sure it is. */
+export function verdict(share: number, visibility: Visibility): string {
+  if (share <= 1 - SLIGHTLY) return 'behind in most worlds';
+  if (share < SLIGHTLY) return 'no real difference';
+  if (visibility === 'unseen') return 'ahead, but you would not see the difference';
+  if (share >= CLEARLY) return visibility === 'seen' ? 'clearly better' : 'better, by little';
+  return share >= PROBABLY ? 'probably better' : 'slightly better';
 }

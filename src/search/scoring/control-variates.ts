@@ -11,13 +11,16 @@ interface Met {
 /** A cheaper engine's scores of a layout in all worlds, in their order; undefined where it was not asked. */
 export type ControlScores = (layout: LayoutNumbers) => readonly number[] | undefined;
 
+/** What a layout lacks that never reached the pins where the leader did: the whole score. */
+const NEVER_BOTH = -100;
+
 /** Worlds that the variance usual among layouts counts for beside a layout's own. */
 const USUAL_COUNTS_FOR = 4;
 
 /**
  * What layouts that have met the first so many worlds lack to the leader in all worlds.
  *
- * Differences over the worlds both have met: luck that takes all alike drops out, however many worlds each has met. What
+ * Differences over the worlds both have met and in which both balls reach the pins: luck that takes all alike drops out, however many worlds each has met. What
  * a cheaper engine says of a layout in the worlds it has not met takes out more: a control variate, with the
  * factor that leaves least variance (Glasserman, Monte Carlo Methods in Financial Engineering, §4.1).
  *
@@ -34,17 +37,18 @@ export function controlVariates(
     .reduce((a, b) => (b.worlds.meanScore > a.worlds.meanScore ? b : a));
   const leaderControl = controlScores(leader.layout);
   const pairs = met.map(({ layout, worlds: { scores } }): Pair => {
-    const differences = scores.map((score, i) => score - leader.worlds.scores[i]);
     const control = leaderControl && controlScores(layout);
-    return {
-      layout,
-      differences,
-      control: control ? control.map((score, i) => score - leaderControl[i]) : null,
-    };
+    const ahead = control ? control.map((score, i) => score - leaderControl[i]) : null;
+    const both = scores.flatMap((score, i) => {
+      const leading = leader.worlds.scores[i];
+      return score === null || leading === null ? [] : [{ difference: score - leading, world: i }];
+    });
+    return { layout, both, control: ahead };
   });
   const factor = controlFactor(pairs);
-  const rows = pairs.map(({ layout, differences, control }) => {
-    const left = control ? differences.map((d, i) => d - factor * control[i]) : differences;
+  const rows = pairs.map(({ layout, both, control }) => {
+    if (both.length === 0) return { layout, value: NEVER_BOTH, squares: 0, free: 0 };
+    const left = both.map(({ difference, world }) => difference - (control ? factor * control[world] : 0));
     const rest = meanSimple(left);
     return {
       layout,
@@ -70,10 +74,10 @@ export function controlVariates(
   };
 }
 
-/** Differences from the leader by physics in the worlds met, and by the cheaper engine in all. */
+/** Differences from the leader: by physics in the worlds met in which both reach the pins, by the cheaper engine in all. */
 interface Pair {
   readonly layout: LayoutNumbers;
-  readonly differences: readonly number[];
+  readonly both: readonly { readonly difference: number; readonly world: number }[];
   readonly control: readonly number[] | null;
 }
 
@@ -81,13 +85,13 @@ interface Pair {
 function controlFactor(pairs: readonly Pair[]): number {
   let together = 0;
   let alone = 0;
-  for (const { differences, control } of pairs) {
-    if (!control) continue;
-    const seen = control.slice(0, differences.length);
-    const [a, b] = [meanSimple(differences), meanSimple(seen)];
-    for (const [i, d] of differences.entries()) {
-      together += (d - a) * (seen[i] - b);
-      alone += (seen[i] - b) ** 2;
+  for (const { both, control } of pairs) {
+    if (!control || both.length === 0) continue;
+    const a = meanSimple(both.map(({ difference }) => difference));
+    const b = meanSimple(both.map(({ world }) => control[world]));
+    for (const { difference, world } of both) {
+      together += (difference - a) * (control[world] - b);
+      alone += (control[world] - b) ** 2;
     }
   }
   return alone > 0 ? Math.max(0, Math.min(1, together / alone)) : 0;

@@ -8,8 +8,12 @@ import type { Target } from './target.js';
 /** What one layout does over all worlds but the nominal. */
 export interface ScoredOutcomes {
   readonly outcomes: readonly Outcome[];
-  readonly scores: readonly number[];
+  /** World by world; null where the ball does not reach the pins. */
+  readonly scores: readonly (number | null)[];
+  /** Over the worlds in which the ball reaches the pins; 0 when it does in none. */
   readonly meanScore: number;
+  /** Share of worlds in which the ball reaches the pins. */
+  readonly arrives: number;
 }
 
 /** Targets moved along with what a world's luck does to the usual middle layout. */
@@ -25,10 +29,34 @@ export const shiftTargets = (
       })
     : targets;
 
-/** Share of worlds in which `a` scores above `b`; a tie counts half. Both met the same worlds. */
+/** Share of the worlds in which both balls reach the pins in which `a` scores above `b`; a tie counts half, and so does no such world. Both met the same worlds. */
 export function shareAbove(a: ScoredOutcomes, b: ScoredOutcomes): number {
-  const wins = a.scores.reduce((sum, s, i) => sum + (s > b.scores[i] ? 1 : s === b.scores[i] ? 0.5 : 0), 0);
-  return wins / a.scores.length;
+  let wins = 0;
+  let both = 0;
+  for (const [i, own] of a.scores.entries()) {
+    const other = b.scores[i];
+    if (own === null || other === null) continue;
+    wins += own > other ? 1 : own === other ? 0.5 : 0;
+    both++;
+  }
+  return both > 0 ? wins / both : 0.5;
+}
+
+/** Mean difference, `a` less `b`, of a reaction number over the worlds in which both reach the pins; 0 when there is none. */
+export function meanDifference(
+  a: ScoredOutcomes,
+  b: ScoredOutcomes,
+  pick: (outcome: Outcome) => number,
+): number {
+  let sum = 0;
+  let both = 0;
+  for (const [i, own] of a.outcomes.entries()) {
+    const other = b.outcomes[i];
+    if (own.shot !== 'pins' || other.shot !== 'pins') continue;
+    sum += pick(own) - pick(other);
+    both++;
+  }
+  return both > 0 ? sum / both : 0;
 }
 
 /** 5th to 95th percentile. */
@@ -51,4 +79,10 @@ export const bandAtPins = (rows: readonly Outcome[], pick: (outcome: Outcome) =>
 export function valuesAtPins(rows: readonly Outcome[], pick: (outcome: Outcome) => number): number[] {
   const reached = rows.filter((row) => row.shot === 'pins');
   return (reached.length > 0 ? reached : rows).map(pick);
+}
+
+/** Scores in the worlds in which the ball reached the pins; a single 0 when it did in none. */
+export function scoresAtPins({ scores }: Pick<ScoredOutcomes, 'scores'>): number[] {
+  const reached = scores.filter((each) => each !== null);
+  return reached.length > 0 ? reached : [0];
 }

@@ -15,7 +15,7 @@ import {
 import { type Deviations, NO_DEVIATIONS } from '../../simulate/deviations.js';
 import { asMade } from '../../simulate/made-ball.js';
 import { markedLayout, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
-import { applyFit, BASIS_SIZE, layoutBasis, layoutFit } from './layout-basis.js';
+import { applyFit, BASIS_SIZE, layoutBasis, layoutFit } from '../candidates/layout-basis.js';
 
 /** Layouts, and the launch angle (rad) of each one's own line. */
 export interface LayoutLines {

@@ -6,32 +6,36 @@ import type { ModelCard } from '../../regression/card.js';
 import { shareInRange } from '../../regression/in-range.js';
 import type { ReactionModel } from '../../regression/reaction-model.js';
 import { deviationsOf, type Trial } from '../../simulate/evaluator.js';
-import type { Reached } from '../../simulate/readings.js';
 import type { Setting } from '../../simulate/setting.js';
 import { simulator } from '../../simulate/simulator.js';
 import type { NominalShot } from '../candidates/nominal-shots.js';
 import { score } from '../scoring/score.js';
-import type { Target } from '../scoring/target.js';
 import { shiftTargets } from '../scoring/world-statistics.js';
+import type { Voice } from '../voices/voice.js';
+import { remembered } from './remembered.js';
 import { featuresOf, type Known, surrogate } from './surrogate.js';
 
 /** Scores layouts of one problem in its worlds by the fitted regression. */
 export interface ProblemScorer {
-  /**
-   * Scores some of the layouts in a world, one after the other.
-   *
-   * @param world  counted from the first that is not nominal
-   * @param which  places in the list of layouts
-   */
-  scoreIn(
-    world: number,
-    which: Int32Array,
-    tell: (layout: number, score: number, reached: Reached) => void,
-  ): Promise<void>;
+  /** The same answers of the regression, scored by a voice. */
+  by(voice: Voice): ScoreIn;
   /** Shots of physics it was tuned to, and those among them that were rolled for it. */
   readonly tunedTo: number;
   readonly shots: number;
 }
+
+/**
+ * Scores some of the layouts in a world, one after the other.
+ *
+ * @param world  counted from the first that is not nominal
+ * @param which  places in the list of layouts
+ * @param tell   told a layout's place, its score if it stays on the lane, and the chance that it does
+ */
+export type ScoreIn = (
+  world: number,
+  which: Int32Array,
+  tell: (layout: number, score: number, chance: number) => void,
+) => Promise<void>;
 
 /** Least share of a problem's own shots that must lie where the regression was fitted. */
 const ENOUGH_IN_RANGE = 0.9;
@@ -50,7 +54,6 @@ const WORLD_STRIDE = 37;
 export async function problemScorer(
   layouts: readonly LayoutNumbers[],
   nominal: readonly NominalShot[],
-  targets: readonly Target[],
   { problem, evaluator, progress, budget: { survey } }: Setting,
   { model, card }: { readonly model: ReactionModel; readonly card: ModelCard },
 ): Promise<ProblemScorer | { readonly why: RegressionNotice }> {
@@ -96,12 +99,18 @@ export async function problemScorer(
   const [middleNominal, ...luck] = await engine.answer(
     [undisturbed, ...problem.luck].map((deviations) => ({ ...middle, deviations })),
   );
+  const reachedIn = remembered(layouts.length, (world, which, tell) =>
+    engine.inWorld(worlds[world], which, tell),
+  );
   return {
-    scoreIn(world, which, tell) {
-      const shifted = shiftTargets(targets, luck[world], middleNominal);
-      return engine.inWorld(worlds[world], which, (layout, reached, chance) =>
-        tell(layout, chance * score(reached, shifted), reached),
-      );
+    by(voice) {
+      const effects = layouts.map(voice.effectsOf);
+      return (world, which, tell) => {
+        const aimed = shiftTargets(voice.targetsIn(world), luck[world], middleNominal);
+        return reachedIn(world, which, (layout, byPhysics, chance) =>
+          tell(layout, score(voice.reached(effects[layout], world, byPhysics), aimed), chance),
+        );
+      };
     },
     tunedTo: known.length,
     shots: trials.length,

@@ -10,8 +10,8 @@ import type { Deviations } from '../../simulate/deviations.js';
 import type { Reached } from '../../simulate/readings.js';
 import type { ShotProblem } from '../../simulate/shot-problem.js';
 import { type Outcome, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
+import { layoutBasis } from '../candidates/layout-basis.js';
 import { type FeatureRows, featureRows, fitAngles } from './feature-rows.js';
-import { layoutBasis } from './layout-basis.js';
 
 /** A shot that physics rolled: what the regression is tuned to. */
 export interface Known {

@@ -1,14 +1,12 @@
 import { meanSimple } from 'simple-statistics';
 import type { RegressionNotice } from '../../records/answers/statements/regression-notices.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
-import type { ModelCard } from '../../regression/card.js';
-import type { Arithmetic, ReactionModel } from '../../regression/reaction-model.js';
+import type { Arithmetic } from '../../regression/reaction-model.js';
 import type { Setting } from '../../simulate/setting.js';
 import { keyOf } from '../candidates/candidates.js';
-import type { NominalShot } from '../candidates/nominal-shots.js';
 import { successiveHalving } from '../scoring/successive-halving.js';
-import type { Target } from '../scoring/target.js';
-import { type ProblemScorer, problemScorer } from './problem-scorer.js';
+import type { Voice } from '../voices/voice.js';
+import type { ProblemScorer, ScoreIn } from './problem-scorer.js';
 
 /** What the regression expects of every layout. */
 export interface Survey {
@@ -16,8 +14,10 @@ export interface Survey {
   readonly arithmetic: Arithmetic;
   /** Best first. */
   readonly ranked: readonly LayoutNumbers[];
-  /** Mean score over worlds; undefined for a layout that was not surveyed. */
+  /** Mean score over worlds, where the ball stays on the lane; undefined for a layout that was not surveyed. */
   expected(layout: LayoutNumbers): number | undefined;
+  /** Mean chance over worlds that the ball stays on the lane; undefined for a layout that was not surveyed. */
+  arrives(layout: LayoutNumbers): number | undefined;
   /** Scores some layouts in every world that they have not met in the survey. */
   look(layouts: readonly LayoutNumbers[]): Promise<void>;
   /** Scores in all worlds in their order, of a layout that was looked at. */
@@ -32,33 +32,38 @@ export interface Survey {
 export type Surveyed = Survey | { readonly why: RegressionNotice };
 
 /**
- * Scores all layouts in plausible worlds by the fitted regression, tuned to shots of this very problem.
+ * Scores all layouts in plausible worlds by the fitted regression, as a voice has them.
  *
  * @param layouts  all that may be marked
- * @param nominal  what physics says of some of them, spread over all
+ * @param scorer   the regression tuned to this very problem
  */
 export async function survey(
   layouts: readonly LayoutNumbers[],
-  nominal: readonly NominalShot[],
-  targets: readonly Target[],
+  scorer: ProblemScorer,
+  voice: Voice,
   setting: Setting,
-  regression: { readonly model: ReactionModel; readonly card: ModelCard },
-): Promise<Surveyed> {
-  const scorer = await problemScorer(layouts, nominal, targets, setting, regression);
-  if ('why' in scorer) return scorer;
+  arithmetic: Arithmetic,
+): Promise<Survey> {
   const worlds = setting.problem.luck.length;
   const report = setting.progress('worlds surveyed');
   let candidateWorlds = 0;
-  const scoreIn: ProblemScorer['scoreIn'] = async (world, which, tell) => {
-    await scorer.scoreIn(world, which, tell);
+  const byVoice = scorer.by(voice);
+  const scoreIn: ScoreIn = async (world, which, tell) => {
+    await byVoice(world, which, tell);
     candidateWorlds += which.length;
   };
+  const chances = new Float64Array(layouts.length);
+  const met = new Int32Array(layouts.length);
   const results = await successiveHalving(
     layouts.length,
     worlds,
     setting.budget.survey.rounds,
     async (world, which, tell) => {
-      await scoreIn(world, which, tell);
+      await scoreIn(world, which, (place, score, chance) => {
+        chances[place] += chance;
+        met[place]++;
+        tell(place, score);
+      });
       report(world + 1, worlds);
     },
   );
@@ -66,16 +71,21 @@ export async function survey(
   const means = Float64Array.from(layouts, () => 0);
   for (const { index, meanScore } of results) means[index] = meanScore;
   const looked = new Map<number, readonly number[]>();
+  const placeOf = (layout: LayoutNumbers): number | undefined => places.get(keyOf(layout));
   return {
-    arithmetic: regression.model.arithmetic,
+    arithmetic,
     ranked: results.map(({ index }) => layouts[index]),
     expected(layout) {
-      const place = places.get(keyOf(layout));
+      const place = placeOf(layout);
       return place === undefined ? undefined : means[place];
+    },
+    arrives(layout) {
+      const place = placeOf(layout);
+      return place === undefined ? undefined : chances[place] / met[place];
     },
     async look(some) {
       const fresh = some
-        .map((layout) => places.get(keyOf(layout)))
+        .map(placeOf)
         .filter((place) => place !== undefined)
         .filter((place) => !looked.has(place));
       const scores = new Map(fresh.map((place) => [place, Array.from({ length: worlds }, () => 0)]));
@@ -89,7 +99,7 @@ export async function survey(
         means[place] = meanSimple(list);
       }
     },
-    scores: (layout) => looked.get(places.get(keyOf(layout)) ?? -1),
+    scores: (layout) => looked.get(placeOf(layout) ?? -1),
     candidateWorlds: () => candidateWorlds,
     tunedTo: scorer.tunedTo,
     shots: scorer.shots,

@@ -1,13 +1,14 @@
 import { ASSUMPTIONS } from './assumptions.js';
+import { BELIEF_FINDINGS } from './beliefs.js';
 import { CAUTIONS } from './cautions.js';
 import { LEVERS, MARKING_ERRORS, STEPS } from './changes.js';
 import { BAG_REMARKS, PAIR_REMARKS } from './coach-remarks.js';
+import { HEADLINES } from './headlines.js';
 import { LANE_REMARKS } from './lane-remarks.js';
 import { LEGALITY_FINDINGS } from './legality-findings.js';
 import { LIMITS } from './limits.js';
 import { NO_LINE_REASONS, REMEDIES } from './no-line.js';
 import { OBJECTIONS } from './objections.js';
-import { PRACTICES } from './practice.js';
 import { REASONS } from './reasons.js';
 import { REGRESSION_NOTICES } from './regression-notices.js';
 
@@ -26,7 +27,8 @@ export const TABLES = {
   NO_LINE_REASONS,
   REMEDIES,
   OBJECTIONS,
-  PRACTICES,
+  BELIEF_FINDINGS,
+  HEADLINES,
   REASONS,
   REGRESSION_NOTICES,
 } as const;
@@ -46,7 +48,8 @@ export const SENTENCES = {
   ...NO_LINE_REASONS,
   ...REMEDIES,
   ...OBJECTIONS,
-  ...PRACTICES,
+  ...BELIEF_FINDINGS,
+  ...HEADLINES,
   ...REASONS,
   ...REGRESSION_NOTICES,
 };

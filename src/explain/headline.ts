@@ -1,0 +1,22 @@
+import type { LayoutDifference } from '../records/answers/answer.js';
+import type { Headline } from '../records/answers/statements/headlines.js';
+import { CLEARLY } from '../records/schemas/sureness.js';
+
+/** What the headline is made of. */
+type HeadlineFacts = Omit<Extract<Headline, { code: 'usual-as-good' }>['params'], 'difference'> & {
+  /** From the usual middle layout; null of that itself. */
+  readonly difference: LayoutDifference | null;
+};
+
+/** How the first layout stands to the usual one: how much of a difference it makes comes before how sure it is. */
+export function headline({ difference, ...facts }: HeadlineFacts): Headline {
+  const { usual, ties, of } = facts;
+  if (!difference) return { code: 'is-the-usual', params: { usual, ties, of } };
+  const params = { ...facts, difference };
+  const { weighed, physics, practice } = difference;
+  if (physics.visibility === 'unseen' && practice.visibility === 'unseen')
+    return { code: 'usual-as-good', params };
+  if (physics.visibility === 'unseen') return { code: 'practice-sees-more', params };
+  if (weighed.visibility !== 'seen') return { code: 'barely-seen', params };
+  return { code: facts.ahead >= CLEARLY ? 'seen-and-sure' : 'seen-not-sure', params };
+}

@@ -1,0 +1,69 @@
+import type { BeliefTopic } from '../../../records/answers/statements/beliefs.js';
+import type { BeliefQuantity, BelievedId } from '../../../records/shared/beliefs.js';
+import type { DisplayUnit, Units } from '../../text/display-units.js';
+import { withUnit } from '../../text/display-units.js';
+import type { Wording } from './wording.js';
+
+/** What practice believes, and what physics finds, as sentences. */
+export const BELIEF_FINDINGS: Wording<BeliefTopic> = {
+  'belief-beside-physics': (params, units) => {
+    const { says, reading, most, byPhysics, verdict } = params;
+    const unit = unitOf(reading, units);
+    const believed = `practice adds up to ${changeText(most, unit)} ${movedText(params, units)}`;
+    if (byPhysics === null) return `${says} Here ${believed}; physics cannot try it alone.`;
+    return `${says} Here ${believed}; physics finds ${changeText(byPhysics, unit)}, ${VERDICTS[verdict]}.`;
+  },
+};
+
+const VERDICTS = {
+  agrees: 'and so agrees',
+  disagrees: 'the opposite',
+  'hardly-shows': 'which hardly shows',
+  'not-tried': 'not tried',
+} as const;
+
+const changeText = (value: number, unit: DisplayUnit): string => `${unit.change(value)} ${unit.name}`;
+
+/** The unit a reaction number that practice speaks of is shown in. */
+function unitOf(reading: BelievedId, { lane, sharpness, boards, flare }: Units): DisplayUnit {
+  switch (reading) {
+    case 'hookStartFt':
+    case 'rollStartFt':
+      return lane;
+    case 'sharpnessDegPerFt':
+      return sharpness;
+    case 'totalHookBoards':
+      return boards;
+    case 'flareIn':
+      return flare;
+  }
+}
+
+function movedText(
+  { quantity, from, to }: { quantity: BeliefQuantity; from: number; to: number },
+  { tape, gyration }: Units,
+): string {
+  const across = (show: (value: number) => string, what: string): string =>
+    `as ${what} goes from ${show(from)} to ${show(to)}`;
+  const angle = (value: number): string => `${value}°`;
+  const inTape = (value: number): string => withUnit(value, tape);
+  const inGyration = (value: number): string => withUnit(value, gyration);
+  switch (quantity) {
+    case 'drillingAngleDeg':
+      return across(angle, 'the drilling angle');
+    case 'valAngleDeg':
+      return across(angle, 'the VAL angle');
+    case 'pinToPapIn':
+      return across(inTape, 'pin-to-PAP');
+    case 'markToPapIn':
+      return across(inTape, 'the mark’s distance from the PAP');
+    case 'differentialIn':
+      return across(inGyration, 'drilled differential');
+    case 'intermediateDifferentialIn':
+      return across(inGyration, 'drilled intermediate differential');
+    case 'rgIn':
+      return across(inGyration, 'drilled RG');
+    case 'finishGrit':
+      return across((value) => `${value} grit`, 'the finish');
+  }
+}

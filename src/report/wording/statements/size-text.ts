@@ -1,0 +1,35 @@
+import { REACTION_NUMBERS, type WishedId } from '../../../records/schemas/reaction-numbers.js';
+import type { Units } from '../../text/display-units.js';
+
+/**
+ * Differences in words, `0.4 ft later, 1.2 boards more`: those of the numbers asked for that are not shown as 0.
+ *
+ * @param size  a layout's less another's, in the units of answers
+ */
+export function sizeText(
+  size: Readonly<Record<WishedId, number>>,
+  ids: readonly WishedId[],
+  units: Units,
+): string {
+  const parts = ids.flatMap((id) => {
+    const { quantity, more, less } = REACTION_NUMBERS[id].compared;
+    const { change, name } = units[quantity];
+    const shown = change(Math.abs(size[id])).replace('+', '');
+    return Number(shown) === 0 ? [] : [`${shown} ${name} ${size[id] > 0 ? more : less}`];
+  });
+  return parts.length > 0 ? parts.join(', ') : 'nothing that could be measured';
+}
+
+/** How far a bowler's shots vary, `±1.2 ft and ±0.031 deg/ft`. */
+export const scatterText = (
+  scatter: Readonly<Record<WishedId, number>>,
+  ids: readonly WishedId[],
+  units: Units,
+): string =>
+  ids
+    .map((id) => {
+      const { change, name } = units[REACTION_NUMBERS[id].compared.quantity];
+      return `${change(scatter[id]).replace('+', '±')} ${name}`;
+    })
+    .join(', ')
+    .replace(/, ([^,]*)$/, ' and $1');

@@ -1,0 +1,94 @@
+import { fromKeys } from '../base/from-keys.js';
+import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
+import { WISHED_IDS, type WishedId } from '../records/schemas/reaction-numbers.js';
+import type { LayoutNumbers } from '../records/text/layout-text.js';
+import { reader } from '../simulate/readings.js';
+import { layoutsApart } from './candidates/pick-differing.js';
+import { meanDifference, shareAbove } from './scoring/world-statistics.js';
+import { ARRIVES_ALIKE } from './search.js';
+import type { LayoutOutcomes } from './simulate-layouts.js';
+import { type Sizes, visibility } from './visibility.js';
+
+/** What the order of layouts goes by beside their scores. */
+export interface OrderRules {
+  /** The numbers that are wished for. */
+  readonly ids: readonly WishedId[];
+  /** Of the bowler's shots. */
+  readonly scatter: Sizes;
+  /** Score by practice alone; the same for all where practice has no weight. */
+  readonly byPractice: (layout: LayoutNumbers) => number;
+  /** How far the marks and the oil rings keep clear, in. */
+  readonly clearanceIn: (row: LayoutOutcomes) => number;
+}
+
+/** Mean differences between two layouts over worlds, in the units of answers. */
+export const sizeBetween = (a: LayoutOutcomes, b: LayoutOutcomes): Sizes =>
+  fromKeys(WISHED_IDS, (id) => meanDifference(a.worlds, b.worlds, reader(id)));
+
+/** From this share of worlds on one of two layouts that tie is ahead of the other. */
+const AHEAD = 0.55;
+
+/** Points of score by practice alone that make no difference. */
+const PRACTICE_ALIKE = 1;
+
+/** Distance from the usual layout (`layoutsApart`) that makes no difference. */
+const NEARNESS_ALIKE = 0.25;
+
+/**
+ * Orders layouts that met the same worlds.
+ *
+ * Those that reach the pins about as often as the usual middle layout come before those that do not. Then the mean score decides,
+ * but for layouts that tie with the leader, for nobody would see the difference: among them first what is ahead of most of
+ * the others in most worlds, then what is good under practice, then what lies nearest to the usual, then what keeps
+ * farther from holes. The first is never behind the usual or its runner-up in most worlds.
+ */
+export function inOrder(
+  rows: readonly LayoutOutcomes[],
+  middle: LayoutOutcomes,
+  rules: OrderRules,
+): readonly LayoutOutcomes[] {
+  const least = middle.worlds.arrives - ARRIVES_ALIKE;
+  const arriving = byScore(rows.filter(({ worlds }) => worlds.arrives >= least));
+  const others = byScore(rows.filter(({ worlds }) => worlds.arrives < least));
+  const [leader] = arriving;
+  if (!leader) return others;
+  const tied = arriving.filter(
+    (row) => visibility(sizeBetween(row, leader), rules.scatter, rules.ids) === 'unseen',
+  );
+  const order = [
+    ...tied.sort((a, b) => standing(b, tied) - standing(a, tied) || tieBreak(a, b, rules)),
+    ...arriving.filter((row) => !tied.includes(row)),
+    ...others,
+  ];
+  return withSureFirst(order, middle);
+}
+
+const byScore = (rows: readonly LayoutOutcomes[]): LayoutOutcomes[] =>
+  [...rows].sort((a, b) => b.worlds.meanScore - a.worlds.meanScore);
+
+/** How many of the others a layout is ahead of in most worlds, less those it is behind. */
+const standing = (row: LayoutOutcomes, all: readonly LayoutOutcomes[]): number =>
+  all.reduce((sum, other) => {
+    const share = shareAbove(row.worlds, other.worlds);
+    return sum + (share >= AHEAD ? 1 : share <= 1 - AHEAD ? -1 : 0);
+  }, 0);
+
+function tieBreak(a: LayoutOutcomes, b: LayoutOutcomes, { byPractice, clearanceIn }: OrderRules): number {
+  const practice = byPractice(b.layout) - byPractice(a.layout);
+  if (Math.abs(practice) > PRACTICE_ALIKE) return practice;
+  const nearness = layoutsApart(a.layout, MIDDLE_LAYOUT) - layoutsApart(b.layout, MIDDLE_LAYOUT);
+  if (Math.abs(nearness) > NEARNESS_ALIKE) return nearness;
+  return clearanceIn(b) - clearanceIn(a) || b.worlds.meanScore - a.worlds.meanScore;
+}
+
+/** Moves to the front the first layout that is behind neither the usual nor the one that follows in most worlds. */
+function withSureFirst(order: readonly LayoutOutcomes[], middle: LayoutOutcomes): readonly LayoutOutcomes[] {
+  const isBehind = (a: LayoutOutcomes, b: LayoutOutcomes): boolean => shareAbove(a.worlds, b.worlds) < 0.5;
+  const [first] = order.filter((row) => !isBehind(row, middle));
+  if (!first) return order;
+  const rest = order.filter((row) => row !== first);
+  const [second] = rest;
+  return second && isBehind(first, second) && !isBehind(second, middle)
+    ? [second, first, ...rest.slice(1)]
+    : [first, ...rest];
+}

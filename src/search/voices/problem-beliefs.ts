@@ -1,0 +1,58 @@
+import type { Want } from '../../records/schemas/want.js';
+import type { LayoutNumbers } from '../../records/text/layout-text.js';
+import type { ShotProblem } from '../../simulate/shot-problem.js';
+import { keyOf } from '../candidates/candidates.js';
+import type { NominalShot } from '../candidates/nominal-shots.js';
+import { type BeliefEffects, type BeliefSizes, beliefEffects } from './belief-effects.js';
+import { drawBeliefs, expectedSizes, MIDDLE_SIZES } from './draw-beliefs.js';
+import { layoutQuantities } from './layout-quantities.js';
+import { practiceScore } from './practice-voice.js';
+import type { Voice } from './voice.js';
+import { weighedVoice } from './weighed-voice.js';
+
+/** The beliefs of practice about the layouts of one ball. */
+export interface ProblemBeliefs {
+  /** What each belief, held in full size, adds beside the usual middle layout. */
+  effectsOf(layout: LayoutNumbers): BeliefEffects;
+  /** Physics and practice weighed. */
+  readonly voice: Voice;
+  /** Score by practice alone, its beliefs in the middle of their sizes. */
+  byPractice(layout: LayoutNumbers): number;
+  /** The same without one of the beliefs, by its place. */
+  byPracticeWithout(belief: number): (layout: LayoutNumbers) => number;
+}
+
+/**
+ * @param markable  layouts spread over all that are asked about
+ * @param even      allowed layouts of an even grid in the nominal world
+ * @param usual     the usual middle layout
+ */
+export function problemBeliefs(
+  want: Want,
+  problem: ShotProblem,
+  markable: readonly LayoutNumbers[],
+  even: readonly NominalShot[],
+  usual: NominalShot,
+  { seed, practiceWeight }: { readonly seed: number; readonly practiceWeight: number },
+): ProblemBeliefs {
+  const chanceOf = (): number => practiceWeight;
+  const quantitiesOf = layoutQuantities(problem, markable);
+  const reference = quantitiesOf(usual.layout);
+  const known = new Map<string, BeliefEffects>();
+  const effectsOf = (layout: LayoutNumbers): BeliefEffects => {
+    const key = keyOf(layout);
+    const effects = known.get(key) ?? beliefEffects(quantitiesOf(layout), reference);
+    known.set(key, effects);
+    return effects;
+  };
+  const sizes = drawBeliefs(seed, problem.luck.length, chanceOf);
+  const layouts = even.map(({ layout }) => layout);
+  const practice = (sizes: BeliefSizes): ((layout: LayoutNumbers) => number) =>
+    practiceScore(want, usual.outcome, layouts, effectsOf, sizes);
+  return {
+    effectsOf,
+    voice: weighedVoice(want, even, effectsOf, sizes, expectedSizes(chanceOf)),
+    byPractice: practice(MIDDLE_SIZES),
+    byPracticeWithout: (belief) => practice(MIDDLE_SIZES.map((size, b) => (b === belief ? 0 : size))),
+  };
+}

@@ -1,0 +1,34 @@
+import { sampleStandardDeviation } from 'simple-statistics';
+import { fromKeys } from '../base/from-keys.js';
+import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
+import { toLayout } from '../prepare/to-layout.js';
+import type { Bowler } from '../records/schemas/bowler.js';
+import { COMPARED_IDS, type ComparedId } from '../records/schemas/reaction-numbers.js';
+import { drawDeviations, NO_DEVIATIONS } from './deviations.js';
+import { reader } from './readings.js';
+import type { ShotProblem } from './shot-problem.js';
+import { simulator } from './simulator.js';
+
+/** How far a bowler's shots scatter: standard deviations of reaction numbers, in the units of answers. */
+export type ShotScatter = Readonly<Record<ComparedId, number>>;
+
+const SHOTS = 32;
+
+/**
+ * The scatter of reaction numbers from shot to shot: the usual middle layout on its line, lane and ball as they are, the
+ * release as repeatable as the bowler is. Over the shots that reach the pins, if at least two do.
+ */
+export function shotScatter(problem: ShotProblem, bowler: Bowler, seed: number): ShotScatter {
+  const engine = simulator(problem);
+  const { radius } = problem.ball.published;
+  const layout = toLayout(MIDDLE_LAYOUT, radius);
+  const { uncertainty: _, ...repeatable } = bowler;
+  const draws = drawDeviations({ seed, count: SHOTS, bowler: repeatable, radius, bodyCount: 1 });
+  const shots = draws.map(({ speed, spin, axisTilt, axisRotation, launchAngle, spinPhase }) => {
+    const release = { speed, spin, axisTilt, axisRotation, launchAngle, spinPhase };
+    return engine.outcome(layout, { ...NO_DEVIATIONS, ...release }, problem.launch);
+  });
+  const reached = shots.filter(({ shot }) => shot === 'pins');
+  const counted = reached.length > 1 ? reached : shots;
+  return fromKeys(COMPARED_IDS, (id) => sampleStandardDeviation(counted.map(reader(id))));
+}
