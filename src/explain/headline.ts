@@ -9,13 +9,13 @@ type HeadlineFacts = Omit<Extract<Headline, { code: 'usual-as-good' }>['params']
 };
 
 /** How the first layout stands to the usual one: how much of a difference it makes comes before how sure it is. */
-export function headline({ difference, ...facts }: HeadlineFacts): Headline {
+export function headline({ difference, ...facts }: HeadlineFacts, practiceWeight: number): Headline {
   const { usual, ties, of } = facts;
   if (!difference) return { code: 'is-the-usual', params: { usual, ties, of } };
   const params = { ...facts, difference };
   const { weighed, physics, practice } = difference;
-  if (physics.visibility === 'unseen' && practice.visibility === 'unseen')
-    return { code: 'usual-as-good', params };
+  const isUnseen = practiceWeight === 0 || practice.visibility === 'unseen';
+  if (physics.visibility === 'unseen' && isUnseen) return { code: 'usual-as-good', params };
   if (physics.visibility === 'unseen') return { code: 'practice-sees-more', params };
   if (weighed.visibility !== 'seen') return { code: 'barely-seen', params };
   return { code: facts.ahead >= CLEARLY ? 'seen-and-sure' : 'seen-not-sure', params };
