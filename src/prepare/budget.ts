@@ -35,7 +35,10 @@ export interface Budget {
   readonly cores: number;
   /** Rays that stand for a hole: where layouts are ranked, and where numbers are shown. */
   readonly rays: { readonly ranking: RayRule; readonly report: RayRule };
-  /** Plausible worlds that each finalist meets. */
+  /**
+   * Plausible worlds that each finalist meets. Like all counts of worlds here a power of two: the first so many worlds are then
+   * spread most evenly.
+   */
   readonly worlds: number;
   /** The first grid over all layouts, whose outcomes also say what is attainable; and what a person can mark. */
   readonly grid: { readonly coarse: GridStep; readonly finest: GridStep };
@@ -46,6 +49,7 @@ export interface Budget {
     readonly shotsInWorlds: number;
     /** Layouts drilled in every world, from which the others' balls are interpolated. */
     readonly sample: number;
+    /** The last one keeps none. */
     readonly rounds: readonly Round[];
     /** So many of the best are rolled at a time, about so far apart, until enough of them may be drilled. */
     readonly looks: {

@@ -123,7 +123,7 @@ async function withSurvey<T>(
   const nominal = rolled.allowed();
   if (nominal.length < setting.budget.survey.leastNominal)
     return use({ why: { code: 'too-few-layouts-to-tune', params: {} } });
-  const regression = await openRegression(setting.models);
+  const regression = await openRegression(setting.models, setting.fingerprint);
   if (regression.kind === 'unusable') return use(regression);
   try {
     return await use(await survey(layouts, nominal, targets, setting, regression));

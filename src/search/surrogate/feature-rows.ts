@@ -13,9 +13,9 @@ import {
   writeWorldFeatures,
 } from '../../regression/features.js';
 import { type Deviations, NO_DEVIATIONS } from '../../simulate/deviations.js';
+import { applyFit, layoutBasis, layoutFit } from '../../simulate/layout-basis.js';
 import { asMade } from '../../simulate/made-ball.js';
 import { markedLayout, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
-import { applyFit, BASIS_SIZE, layoutBasis, layoutFit } from './layout-basis.js';
 
 /** Layouts, and the launch angle (rad) of each one's own line. */
 export interface LayoutLines {
@@ -132,24 +132,3 @@ const massPropertiesOf = ([mass, xx, xy, xz, yy, yz, zz, x, y, z]: Float64Array)
 
 /** Least span of launch angles over which features are fitted, rad. */
 const LEAST_SPAN = 1e-4;
-
-/** Fits the launch angles of layouts' own lines over the basis. */
-export function fitAngles(
-  known: readonly { readonly layout: Layout; readonly angle: number }[],
-  basis: Float64Array,
-  pap_B: Parameters<typeof layoutBasis>[1],
-): Float64Array {
-  const fitOver = layoutFit(
-    layoutBasis(
-      known.map(({ layout }) => layout),
-      pap_B,
-    ),
-  );
-  const weights = fitOver(
-    Float64Array.from(known, ({ angle }) => angle),
-    1,
-  );
-  const angles = new Float64Array(basis.length / BASIS_SIZE);
-  for (let i = 0; i < angles.length; i++) applyFit(angles, i, basis, i, weights, 1);
-  return angles;
-}

@@ -7,11 +7,12 @@ import { TARGETS, type TargetId } from '../../regression/targets.js';
 import type { Tensor } from '../../regression/tensor.js';
 import { tune } from '../../regression/tune.js';
 import type { Deviations } from '../../simulate/deviations.js';
+import { fitAngles } from '../../simulate/fit-angles.js';
+import { layoutBasis } from '../../simulate/layout-basis.js';
 import type { Reached } from '../../simulate/readings.js';
 import type { ShotProblem } from '../../simulate/shot-problem.js';
 import { type Outcome, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
-import { type FeatureRows, featureRows, fitAngles } from './feature-rows.js';
-import { layoutBasis } from './layout-basis.js';
+import { type FeatureRows, featureRows } from './feature-rows.js';
 
 /** A shot that physics rolled: what the regression is tuned to. */
 export interface Known {
@@ -68,9 +69,8 @@ export async function surrogate(
   const basis = layoutBasis(layouts, pap_B);
   const angles = fitAngles(
     nominal.map(({ layout, outcome }) => ({ layout, angle: outcome.launch.angle })),
-    basis,
     pap_B,
-  );
+  )(basis);
   const sample = Array.from(
     { length: Math.min(sampled, nominal.length) },
     (_, i) => nominal[Math.floor((i * nominal.length) / sampled)].layout,

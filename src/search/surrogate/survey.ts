@@ -8,7 +8,7 @@ import { keyOf } from '../candidates/candidates.js';
 import type { NominalShot } from '../candidates/nominal-shots.js';
 import { successiveHalving } from '../scoring/successive-halving.js';
 import type { Target } from '../scoring/target.js';
-import { type ProblemScorer, problemScorer } from './problem-scorer.js';
+import { type ProblemScorer, problemScorer, surveyWorlds } from './problem-scorer.js';
 
 /** What the regression expects of every layout. */
 export interface Survey {
@@ -18,9 +18,9 @@ export interface Survey {
   readonly ranked: readonly LayoutNumbers[];
   /** Mean score over worlds; undefined for a layout that was not surveyed. */
   expected(layout: LayoutNumbers): number | undefined;
-  /** Scores some layouts in every world that they have not met in the survey. */
+  /** Scores some layouts in every world of the survey. */
   look(layouts: readonly LayoutNumbers[]): Promise<void>;
-  /** Scores in all worlds in their order, of a layout that was looked at. */
+  /** Scores in the survey's worlds in their order, of a layout that was looked at. */
   scores(layout: LayoutNumbers): readonly number[] | undefined;
   readonly candidateWorlds: () => number;
   /** Shots of physics it was tuned to, and those among them that were rolled for it. */
@@ -46,7 +46,7 @@ export async function survey(
 ): Promise<Surveyed> {
   const scorer = await problemScorer(layouts, nominal, targets, setting, regression);
   if ('why' in scorer) return scorer;
-  const worlds = setting.problem.luck.length;
+  const worlds = surveyWorlds(setting);
   const report = setting.progress('worlds surveyed');
   let candidateWorlds = 0;
   const scoreIn: ProblemScorer['scoreIn'] = async (world, which, tell) => {

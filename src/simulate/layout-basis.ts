@@ -1,7 +1,7 @@
 import { Matrix, pseudoInverse } from 'ml-matrix';
-import type { Layout } from '../../layout/layout.js';
-import { placeLayout } from '../../layout/placement.js';
-import type { Vec3 } from '../../math/vec3.js';
+import type { Layout } from '../layout/layout.js';
+import { placeLayout } from '../layout/placement.js';
+import type { Vec3 } from '../math/vec3.js';
 
 /**
  * What a layout does to a ball is smooth in the two directions it sets, to the pin and toward the marker: turning a
