@@ -83,7 +83,13 @@ export async function search(
       const report = counted(setting.progress('shots in worlds'), halvingShots(size));
       const byGrid = [...rolled.allowed()].sort(nominally);
       const starters = survey
-        ? union(await likeliest(survey.ranked, rolled, budget.survey.looks), byGrid).slice(0, size.starters)
+        ? union(
+            (await likeliest(survey.ranked, rolled, budget.survey.looks)).slice(
+              0,
+              size.starters - size.leastOfGrid,
+            ),
+            byGrid,
+          ).slice(0, size.starters)
         : byGrid.slice(0, size.starters);
       const expects =
         starters.length > 0

@@ -1,9 +1,9 @@
 import type { Layout } from '../layout/layout.js';
+import type { Launch } from '../motion/shot/release.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { Evaluator, Trial } from './evaluator.js';
-import { fitAngles } from './fit-angles.js';
-import { layoutBasis } from './layout-basis.js';
+import { fittedNumber, layoutBasis, layoutFit } from './layout-basis.js';
 import { isAtPocket } from './pocket.js';
 import type { ShotProblem } from './shot-problem.js';
 import type { Outcome } from './simulator.js';
@@ -57,25 +57,28 @@ function nearLines(
 ): (trials: readonly Trial[]) => readonly Trial[] {
   const known = layouts
     .map((layout, i) => ({ layout, outcome: outcomes[i] }))
-    .filter(({ outcome: { shot, launch, reaction } }) => launch.x === x && isAtPocket(shot, reaction.pinsX))
-    .map(({ layout, outcome }) => ({ layout, angle: outcome.launch.angle }));
+    .filter(({ outcome: { shot, launch, reaction } }) => launch.x === x && isAtPocket(shot, reaction.pinsX));
   if (known.length < ENOUGH) return (trials) => trials;
-  const anglesOf = fitAngles(known, pap_B);
+  const fit = layoutFit(
+    layoutBasis(
+      known.map(({ layout }) => layout),
+      pap_B,
+    ),
+  );
+  const angleOf = fittedNumber(
+    known.map(({ outcome }) => outcome.launch.angle),
+    fit,
+  );
   const middle = toLayout(MIDDLE_LAYOUT, published.radius);
   const fromUsual = new Set([middle, ...layouts].map(keyOf));
-  return (trials) => {
-    const angles = anglesOf(
-      layoutBasis(
-        trials.map(({ layout }) => layout),
-        pap_B,
-      ),
-    );
-    return trials.map((trial, i) =>
-      trial.launch || fromUsual.has(keyOf(trial.layout))
-        ? trial
-        : { ...trial, near: { x, angle: angles[i] } },
-    );
+  const near = (layout: Layout): Launch => {
+    const [angle] = angleOf(layoutBasis([layout], pap_B));
+    return { x, angle };
   };
+  return (trials) =>
+    trials.map((trial) =>
+      trial.launch || fromUsual.has(keyOf(trial.layout)) ? trial : { ...trial, near: near(trial.layout) },
+    );
 }
 
 const keyOf = ({ drillingAngle, pinToPap, valAngle }: Layout): string =>

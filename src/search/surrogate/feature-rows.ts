@@ -13,7 +13,7 @@ import {
   writeWorldFeatures,
 } from '../../regression/features.js';
 import { type Deviations, NO_DEVIATIONS } from '../../simulate/deviations.js';
-import { applyFit, layoutBasis, layoutFit } from '../../simulate/layout-basis.js';
+import { applyFit, type LayoutFit, layoutBasis } from '../../simulate/layout-basis.js';
 import { asMade } from '../../simulate/made-ball.js';
 import { markedLayout, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
 
@@ -21,6 +21,12 @@ import { markedLayout, type Simulator, scatteredLaunch } from '../../simulate/si
 export interface LayoutLines {
   readonly basis: Float64Array;
   readonly angles: Float64Array;
+}
+
+/** Layouts to drill into each core, spread over all that are asked about, and the fit over them. */
+export interface Sample {
+  readonly layouts: readonly Layout[];
+  readonly fit: LayoutFit;
 }
 
 /** Rows of features, for any of the layouts that are asked about, in one world. */
@@ -39,18 +45,16 @@ const NODES = 3;
  * (its core, its errors of marking) they say what each of the sample comes out as, and the features of those are
  * fitted in turn. The rest depends on the layout only through the angle of its line.
  *
- * @param sample   layouts to drill into each core, spread over all that are asked about
  * @param laydownX lateral position at the foul line, m
  */
 export function featureRows(
   engine: Simulator,
-  sample: readonly Layout[],
+  { layouts: sample, fit: fitOverLayouts }: Sample,
   { basis, angles }: LayoutLines,
   laydownX: number,
   pap_B: Parameters<typeof layoutBasis>[1],
   published: PublishedNumbers,
 ): (deviations: Deviations) => FeatureRows {
-  const fitOverLayouts = layoutFit(layoutBasis(sample, pap_B));
   const least = angles.reduce((a, b) => Math.min(a, b));
   const most = Math.max(
     least + LEAST_SPAN,

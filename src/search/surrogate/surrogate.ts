@@ -7,8 +7,7 @@ import { TARGETS, type TargetId } from '../../regression/targets.js';
 import type { Tensor } from '../../regression/tensor.js';
 import { tune } from '../../regression/tune.js';
 import type { Deviations } from '../../simulate/deviations.js';
-import { fitAngles } from '../../simulate/fit-angles.js';
-import { layoutBasis } from '../../simulate/layout-basis.js';
+import { fittedNumber, layoutBasis, layoutFit } from '../../simulate/layout-basis.js';
 import type { Reached } from '../../simulate/readings.js';
 import type { ShotProblem } from '../../simulate/shot-problem.js';
 import { type Outcome, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
@@ -67,15 +66,22 @@ export async function surrogate(
   const tuning = await tuningTo(known, features, model, card);
   const nominal = known.filter(({ deviations }) => deviations === problem.worlds[0]);
   const basis = layoutBasis(layouts, pap_B);
-  const angles = fitAngles(
-    nominal.map(({ layout, outcome }) => ({ layout, angle: outcome.launch.angle })),
-    pap_B,
-  )(basis);
   const sample = Array.from(
     { length: Math.min(sampled, nominal.length) },
-    (_, i) => nominal[Math.floor((i * nominal.length) / sampled)].layout,
+    (_, i) => nominal[Math.floor((i * nominal.length) / sampled)],
   );
-  const rowsIn = featureRows(engine, sample, { basis, angles }, problem.launch.x, pap_B, published);
+  const fit = layoutFit(
+    layoutBasis(
+      sample.map(({ layout }) => layout),
+      pap_B,
+    ),
+  );
+  const angles = fittedNumber(
+    sample.map(({ outcome }) => outcome.launch.angle),
+    fit,
+  )(basis);
+  const drilled = { layouts: sample.map(({ layout }) => layout), fit };
+  const rowsIn = featureRows(engine, drilled, { basis, angles }, problem.launch.x, pap_B, published);
   const reader = reachedReader();
   const { si, heldOut } = card.outputs[BREAKPOINT];
   const chance = (answers: Float32Array, row: number): number =>
