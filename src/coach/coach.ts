@@ -27,6 +27,7 @@ export async function coach(
   const pool = threadPool<CoachUnit, CoachLine[]>(
     new URL('./coach-worker.js', import.meta.url),
     workers,
+    1,
     told,
   );
   const done: (readonly CoachLine[])[] = [];

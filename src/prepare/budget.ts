@@ -14,8 +14,9 @@ export interface Round {
 
 /** How many layouts a race by physics takes up, and in how many worlds. */
 export interface RaceSize {
-  /** Layouts that start. */
+  /** Layouts that start, and how many of them are the best of the grid, whatever else is likely. */
   readonly starters: number;
+  readonly leastOfGrid: number;
   readonly rounds: readonly Round[];
   /** Besides, so many that differ stay, for an answer shows layouts that do. */
   readonly differing: number;
@@ -35,7 +36,10 @@ export interface Budget {
   readonly cores: number;
   /** Rays that stand for a hole: where layouts are ranked, and where numbers are shown. */
   readonly rays: { readonly ranking: RayRule; readonly report: RayRule };
-  /** Plausible worlds that each finalist meets. */
+  /**
+   * Plausible worlds that each finalist meets. Like all counts of worlds here a power of two: the first so many worlds are then
+   * spread most evenly.
+   */
   readonly worlds: number;
   /** The first grid over all layouts, whose outcomes also say what is attainable; and what a person can mark. */
   readonly grid: { readonly coarse: GridStep; readonly finest: GridStep };
@@ -46,6 +50,7 @@ export interface Budget {
     readonly shotsInWorlds: number;
     /** Layouts drilled in every world, from which the others' balls are interpolated. */
     readonly sample: number;
+    /** The last one keeps none. */
     readonly rounds: readonly Round[];
     /** So many of the best are rolled at a time, about so far apart, until enough of them may be drilled. */
     readonly looks: {
@@ -80,8 +85,8 @@ export const USUAL_BUDGET: Budget = {
   cores: 64,
   // within 1e-4 in and 1e-5 in of RG and differentials: see `ray-rule`
   rays: { ranking: RANKING_RAYS, report: REPORT_RAYS },
-  // a mean score errs by a fourteenth of its standard deviation from world to world
-  worlds: 200,
+  // evenly spread: a mean over so many is clearly surer than over 200 drawn at random
+  worlds: 128,
   grid: {
     // some 350 layouts: quantiles of what is attainable, and enough to tune to
     coarse: { arcIn: 0.5, angleDeg: 10 },
@@ -91,51 +96,53 @@ export const USUAL_BUDGET: Budget = {
   survey: {
     // less than a third of the coarse grid speaks for few layouts
     leastNominal: 100,
-    // two in each world
-    shotsInWorlds: 400,
+    // four in each world
+    shotsInWorlds: 256,
     // twice the functions of the layout that are fitted through them, and a few more
     sample: 60,
     // few worlds for the hopeless, all for the close
     rounds: [
-      { worlds: 16, keep: 2500 },
-      { worlds: 64, keep: 400 },
-      { worlds: Number.POSITIVE_INFINITY, keep: 0 },
+      { worlds: 8, keep: 1000 },
+      { worlds: 32, keep: 200 },
+      { worlds: 64, keep: 0 },
     ],
     // rings over holes bar some of each batch, so up to three are rolled
-    looks: { layouts: 50, apart: 0.4, enough: 30, times: 3 },
+    looks: { layouts: 24, apart: 0.4, enough: 20, times: 3 },
   },
   race: {
     // where the regression has named the likely ones, few need be tried
     surveyed: {
-      starters: 40,
+      starters: 32,
+      // where the regression is wrong about a problem, the grid's best still win
+      leastOfGrid: 12,
       rounds: [
-        { worlds: 4, keep: 14 },
-        { worlds: 12, keep: 8 },
-        { worlds: 24, keep: 5 },
+        { worlds: 4, keep: 12 },
+        { worlds: 8, keep: 6 },
+        { worlds: 16, keep: 4 },
       ],
       differing: 5,
       batches: 1,
-      batch: { layouts: 6, apart: 0.2, worlds: 12 },
-      best: { layouts: 5, worlds: 24 },
+      batch: { layouts: 6, apart: 0.2, worlds: 8 },
+      best: { layouts: 5, worlds: 16 },
     },
     alone: {
       starters: 100,
+      leastOfGrid: 100,
       rounds: [
         { worlds: 4, keep: 30 },
-        { worlds: 12, keep: 12 },
-        { worlds: 24, keep: 6 },
+        { worlds: 8, keep: 12 },
+        { worlds: 16, keep: 6 },
       ],
       differing: 6,
       batches: 2,
-      batch: { layouts: 8, apart: 0.2, worlds: 12 },
-      best: { layouts: 6, worlds: 24 },
+      batch: { layouts: 8, apart: 0.2, worlds: 8 },
+      best: { layouts: 6, worlds: 16 },
     },
   },
-  // the standard error of a mean falls by two fifths from the race's 24 worlds
-  semifinal: { worlds: 64, least: 4, most: 10, moreThanShown: 2 },
+  semifinal: { worlds: 32, least: 4, most: 10, moreThanShown: 2 },
   final: { least: 2, most: 4 },
-  // three in four then lies three standard errors from one in two
-  practiceWorlds: 40,
+  // three in four then lies two standard errors from one in two
+  practiceWorlds: 16,
   // finishes a shop gives a cover; four boards to the outside and to the inside
   levers: { grits: [500, 1000, 2000, 4000], movesBoards: [-4, 4] },
   // a table that fits a page

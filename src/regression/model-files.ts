@@ -3,7 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import type { RegressionNotice } from '../records/answers/statements/regression-notices.js';
 import { CARD_FILE, cardSchema, MODEL_FILE, type ModelCard } from './card.js';
-import { fingerprint, isSamePhysics } from './fingerprint.js';
+import { type Fingerprint, fingerprint, isSamePhysics } from './fingerprint.js';
 
 /** Where the package keeps its model, in source and in the build alike. */
 export const MODELS = fileURLToPath(new URL('../../models/', import.meta.url));
@@ -15,8 +15,13 @@ export type StoredModel =
 
 /**
  * Reads the model and makes sure of it: it is there, whole, and of the physics engine as it is now. Never throws.
+ *
+ * @param physics  what the engine does with the probe shots, where they need not be rolled anew
  */
-export async function readModel(directory = MODELS): Promise<StoredModel> {
+export async function readModel(
+  directory = MODELS,
+  physics: () => Promise<Fingerprint> = async () => fingerprint(),
+): Promise<StoredModel> {
   const unusable = (code: RegressionNotice['code']): StoredModel => ({
     kind: 'unusable',
     why: { code, params: {} },
@@ -28,7 +33,7 @@ export async function readModel(directory = MODELS): Promise<StoredModel> {
   if (!card || card.file.sha256 !== createHash('sha256').update(file).digest('hex'))
     return unusable('regression-damaged');
   const rmse = card.outputs.map(({ si, heldOut }) => si * heldOut.rmse);
-  if (!isSamePhysics(card.physics, fingerprint(), rmse)) return unusable('regression-of-earlier-engine');
+  if (!isSamePhysics(card.physics, await physics(), rmse)) return unusable('regression-of-earlier-engine');
   return { kind: 'ready', file, card };
 }
 

@@ -120,7 +120,13 @@ export async function search(
         nominalScore(b) - nominalScore(a) || byKey(a, b);
       const byGrid = [...rolled.allowed()].sort(nominally);
       const starters = bySurvey
-        ? union(await likeliest(bySurvey, rolled, budget.survey.looks), byGrid).slice(0, size.starters)
+        ? union(
+            (await likeliest(bySurvey, rolled, budget.survey.looks)).slice(
+              0,
+              size.starters - size.leastOfGrid,
+            ),
+            byGrid,
+          ).slice(0, size.starters)
         : byGrid.slice(0, size.starters);
       const expects =
         starters.length > 0
@@ -168,7 +174,7 @@ async function withRegression<T>(
 ): Promise<T> {
   if (nominal.length < setting.budget.survey.leastNominal)
     return use({ why: { code: 'too-few-layouts-to-tune', params: {} } });
-  const regression = await openRegression(setting.models);
+  const regression = await openRegression(setting.models, setting.fingerprint);
   if (regression.kind === 'unusable') return use(regression);
   const { model } = regression;
   try {

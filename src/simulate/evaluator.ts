@@ -2,7 +2,7 @@ import type { Layout } from '../layout/layout.js';
 import type { Launch } from '../motion/shot/release.js';
 import { BALANCED_DEVIATIONS, type Deviations } from './deviations.js';
 import type { ShotProblem } from './shot-problem.js';
-import { type Outcome, simulator } from './simulator.js';
+import { type Outcome, type Simulator, simulator } from './simulator.js';
 
 /** A layout to be tried in one of the problem's worlds. */
 export interface Trial {
@@ -11,6 +11,8 @@ export interface Trial {
   readonly world: number | 'balanced';
   /** The line played; the layout's own when left out. */
   readonly launch?: Launch;
+  /** A line near the layout's own, from which that is found sooner. */
+  readonly near?: Launch;
 }
 
 export function deviationsOf({ worlds, luck }: ShotProblem, { world }: Trial): Deviations {
@@ -25,11 +27,14 @@ export function deviationsOf({ worlds, luck }: ShotProblem, { world }: Trial): D
 export interface Evaluator {
   /** Outcomes in the order of the trials. */
   evaluate(trials: readonly Trial[], onDone?: (count: number) => void): Promise<readonly Outcome[]>;
-  close(): Promise<void>;
 }
 
-/** Trials answered between two looks at the event loop, and by a worker in one go. */
-export const CHUNK = 24;
+/** @param engine  of the same problem */
+export const outcomeOf = (trial: Trial, problem: ShotProblem, engine: Simulator): Outcome =>
+  engine.outcome(trial.layout, deviationsOf(problem, trial), trial.launch, trial.near);
+
+/** Trials answered between two looks at the event loop. */
+const CHUNK = 24;
 
 /** The physics engine in this thread. */
 export function localEvaluator(problem: ShotProblem): Evaluator {
@@ -38,7 +43,7 @@ export function localEvaluator(problem: ShotProblem): Evaluator {
     async evaluate(trials, onDone) {
       const outcomes: Outcome[] = [];
       for (const trial of trials) {
-        outcomes.push(engine.outcome(trial.layout, deviationsOf(problem, trial), trial.launch));
+        outcomes.push(outcomeOf(trial, problem, engine));
         if (outcomes.length % CHUNK === 0) {
           onDone?.(CHUNK);
           await new Promise((resume) => setImmediate(resume)); // lets ctrl-C and the progress bar through
@@ -47,6 +52,5 @@ export function localEvaluator(problem: ShotProblem): Evaluator {
       onDone?.(outcomes.length % CHUNK);
       return outcomes;
     },
-    async close() {},
   };
 }

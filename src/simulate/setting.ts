@@ -11,11 +11,13 @@ import type { Want } from '../records/schemas/want.js';
 import { USUAL_PRACTICE_WEIGHT } from '../records/shared/beliefs.js';
 import { loadRuleSet, type RuleSet } from '../records/shared/rules.js';
 import { loadPractice, type Practice } from '../records/shared/shared-data.js';
+import type { Fingerprint } from '../regression/fingerprint.js';
 import { drawDeviations, luckOf, NO_DEVIATIONS } from './deviations.js';
-import { type Evaluator, localEvaluator } from './evaluator.js';
+import type { Evaluator } from './evaluator.js';
 import { findLine, type Line } from './line.js';
+import { withNearLines } from './near-lines.js';
 import { type ShotProblem, unaimedProblem } from './shot-problem.js';
-import { pooledEvaluator } from './worker-pool.js';
+import { shotThreads } from './shot-threads.js';
 
 export interface RecommendInputs {
   readonly bowler: Bowler;
@@ -27,7 +29,7 @@ export interface RecommendInputs {
 export interface SettingOptions {
   /** The same seed gives the same answer, byte for byte. */
   readonly seed: number;
-  /** Worker threads; 1 stays in this thread. The answer does not depend on it. */
+  /** Threads that search, this one among them. The answer does not depend on it. */
   readonly workers: number;
   readonly pinSide: PinSide | 'both';
   readonly ruleSet?: string | undefined;
@@ -49,6 +51,8 @@ export interface Setting {
   /** The line of the usual middle layout. */
   readonly line: Line;
   readonly evaluator: Evaluator;
+  /** What the engine does with the probe shots, by which a regression says whether it is of this engine. */
+  readonly fingerprint: () => Promise<Fingerprint>;
   readonly rules: RuleSet;
   readonly practice: Practice;
   readonly seed: number;
@@ -70,33 +74,33 @@ export async function withSetting<T>(
   options: SettingOptions,
   use: (setting: Setting) => Promise<T>,
 ): Promise<T> {
-  const { budget = USUAL_BUDGET } = options;
   const rules = loadRuleSet(options.ruleSet);
-  const ball = ballProblem(record, bowler, 'moment', options.fitter, budget);
-  const { radius } = ball.published;
-  const unaimed = unaimedProblem(lane, bowler, record, ball);
-  const middle = toLayout(MIDDLE_LAYOUT, radius);
-  const line = findLine(unaimed, middle);
-  const worlds = drawDeviations({
-    seed: options.seed,
-    count: budget.worlds,
-    bowler,
-    radius,
-    bodyCount: ball.bodies.length,
-  });
-  const problem: ShotProblem = {
-    ...unaimed,
-    launch: line.launch,
-    worlds: [NO_DEVIATIONS, ...worlds],
-    luck: worlds.map(luckOf),
-  };
-  const evaluator = options.workers > 1 ? pooledEvaluator(problem, options.workers) : localEvaluator(problem);
+  const threads = shotThreads(options.workers - 1);
   try {
+    const { budget = USUAL_BUDGET } = options;
+    const ball = ballProblem(record, bowler, 'moment', options.fitter, budget);
+    const { radius } = ball.published;
+    const unaimed = unaimedProblem(lane, bowler, record, ball);
+    const line = findLine(unaimed, toLayout(MIDDLE_LAYOUT, radius));
+    const worlds = drawDeviations({
+      seed: options.seed,
+      count: budget.worlds,
+      bowler,
+      radius,
+      bodyCount: ball.bodies.length,
+    });
+    const problem: ShotProblem = {
+      ...unaimed,
+      launch: line.launch,
+      worlds: [NO_DEVIATIONS, ...worlds],
+      luck: worlds.map(luckOf),
+    };
     return await use({
       ball,
       problem,
       line,
-      evaluator,
+      evaluator: withNearLines(await threads.evaluator(problem), problem),
+      fingerprint: threads.fingerprint,
       rules,
       practice: loadPractice(),
       seed: options.seed,
@@ -107,6 +111,6 @@ export async function withSetting<T>(
       progress: (stage) => (done, total) => options.onProgress?.({ stage, done, total }),
     });
   } finally {
-    await evaluator.close();
+    await threads.close();
   }
 }

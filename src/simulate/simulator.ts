@@ -39,12 +39,12 @@ export interface Simulator {
   /** All that a shot with a layout in a world depends on, but the line. */
   inputs(layout: Layout, deviations: Deviations): WorldInputs;
   shot(layout: Layout, deviations: Deviations, launch: Launch): RolledShot;
-  /** A layout's nominal shot on its own line, the one that brings it to the pocket. */
-  ownShot(layout: Layout): RolledShot;
+  /** A layout's nominal shot on its own line, the one that brings it to the pocket. @param near  a line near it, if known */
+  ownShot(layout: Layout, near?: Launch): RolledShot;
   /** The numbers of a shot. */
   read(rolled: RolledShot): Outcome;
-  /** The numbers of a shot from a launch; on the layout's own line when none is given. */
-  outcome(layout: Layout, deviations: Deviations, launch?: Launch): Outcome;
+  /** The numbers of a shot from a launch; on the layout's own line when none is given. @param near  a line near that */
+  outcome(layout: Layout, deviations: Deviations, launch?: Launch, near?: Launch): Outcome;
 }
 
 /** What a shot depends on, but the line. SI. */
@@ -148,9 +148,9 @@ export function simulator(problem: ShotProblem): Simulator {
     ringClearance: radius * ringClearance(rolled.shot, problem),
   });
 
-  const outcome = (layout: Layout, deviations: Deviations, launch?: Launch): Outcome => {
+  const outcome = (layout: Layout, deviations: Deviations, launch?: Launch, near?: Launch): Outcome => {
     if (launch) return read(ready(layout, deviations, workspace)(launch));
-    const own = ownShot(layout);
+    const own = ownShot(layout, near);
     return read(deviations === problem.worlds[0] ? own : ready(layout, deviations, workspace)(own.launch));
   };
 

@@ -15,7 +15,6 @@ function recorder() {
         return { launch: trial.launch ?? { x: 0, angle: 0.01 }, shot: 'pins', reaction } as Outcome;
       });
     },
-    async close() {},
   };
   const problem = {
     ball: { published: { radius: 0.1085 } },

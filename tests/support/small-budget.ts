@@ -5,6 +5,7 @@ const ALL = 1000;
 
 const race: RaceSize = {
   starters: 10,
+  leastOfGrid: 4,
   rounds: [
     { worlds: 2, keep: 5 },
     { worlds: 4, keep: 3 },

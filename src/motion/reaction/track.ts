@@ -1,5 +1,4 @@
-import { arcAngle } from '../../math/sphere.js';
-import { cross, dot, norm, type Vec3 } from '../../math/vec3.js';
+import type { Vec3 } from '../../math/vec3.js';
 
 /**
  * Arc from a point of the unit sphere to the nearest point of a track on it, rad.
@@ -24,23 +23,33 @@ export function distanceToTrack(track: Float64Array, point: Vec3, ends: 'open' |
     }
   }
   if (nearest < 0) return Number.POSITIVE_INFINITY;
-  let arc = arcAngle(pointOf(track, nearest), point);
   const before = ends === 'closed' ? (nearest + count - 1) % count : nearest - 1;
   const after = ends === 'closed' ? (nearest + 1) % count : nearest + 1;
-  if (before >= 0) arc = Math.min(arc, arcToPiece(track, before, nearest, point));
-  if (after < count) arc = Math.min(arc, arcToPiece(track, nearest, after, point));
-  return arc;
+  const arc = arcToPoint(track, nearest, p0, p1, p2);
+  const left = before >= 0 ? arcToPiece(track, before, nearest, p0, p1, p2) : arc;
+  const right = after < count ? arcToPiece(track, nearest, after, p0, p1, p2) : arc;
+  return Math.min(arc, left, right);
 }
 
-const pointOf = (track: Float64Array, i: number): Vec3 => [track[3 * i], track[3 * i + 1], track[3 * i + 2]];
+/** Arc to a point of a track. */
+function arcToPoint(track: Float64Array, i: number, p0: number, p1: number, p2: number): number {
+  const [u0, u1, u2] = [track[3 * i], track[3 * i + 1], track[3 * i + 2]];
+  const [x, y, z] = [u1 * p2 - u2 * p1, u2 * p0 - u0 * p2, u0 * p1 - u1 * p0];
+  return Math.atan2(Math.sqrt(x * x + y * y + z * z), u0 * p0 + u1 * p1 + u2 * p2);
+}
 
-/** Arc to the great circle through two neighbouring points of a track; infinite where its foot lies outside the piece. */
-function arcToPiece(track: Float64Array, i: number, j: number, point: Vec3): number {
-  const from = pointOf(track, i);
-  const to = pointOf(track, j);
-  const normal = cross(from, to);
-  const isInside = dot(cross(normal, from), point) >= 0 && dot(cross(to, normal), point) >= 0;
-  return isInside && norm(normal) > 0
-    ? Math.abs(Math.asin(dot(normal, point) / norm(normal)))
+/**
+ * Arc to the great circle through two neighbouring points u and v of a track; infinite where its foot lies outside the piece, which is
+ * where (n×u)·p or (v×n)·p is negative, n = u×v.
+ */
+function arcToPiece(track: Float64Array, i: number, j: number, p0: number, p1: number, p2: number): number {
+  const [u0, u1, u2] = [track[3 * i], track[3 * i + 1], track[3 * i + 2]];
+  const [v0, v1, v2] = [track[3 * j], track[3 * j + 1], track[3 * j + 2]];
+  const [n0, n1, n2] = [u1 * v2 - u2 * v1, u2 * v0 - u0 * v2, u0 * v1 - u1 * v0];
+  const pastU = (n1 * u2 - n2 * u1) * p0 + (n2 * u0 - n0 * u2) * p1 + (n0 * u1 - n1 * u0) * p2;
+  const shortOfV = (v1 * n2 - v2 * n1) * p0 + (v2 * n0 - v0 * n2) * p1 + (v0 * n1 - v1 * n0) * p2;
+  const length = Math.sqrt(n0 * n0 + n1 * n1 + n2 * n2);
+  return pastU >= 0 && shortOfV >= 0 && length > 0
+    ? Math.abs(Math.asin((n0 * p0 + n1 * p1 + n2 * p2) / length))
     : Number.POSITIVE_INFINITY;
 }

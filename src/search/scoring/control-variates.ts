@@ -8,7 +8,7 @@ interface Met {
   readonly worlds: ScoredOutcomes;
 }
 
-/** A cheaper engine's scores of a layout in all worlds, in their order; undefined where it was not asked. */
+/** A cheaper engine's scores of a layout in the first so many worlds, in their order, as many of every layout; undefined where it was not asked. */
 export type ControlScores = (layout: LayoutNumbers) => readonly number[] | undefined;
 
 /** What a layout lacks that never reached the pins where the leader did: the whole score. */
@@ -37,8 +37,10 @@ export function controlVariates(
     .reduce((a, b) => (b.worlds.meanScore > a.worlds.meanScore ? b : a));
   const leaderControl = controlScores(leader.layout);
   const pairs = met.map(({ layout, worlds: { scores } }): Pair => {
-    const control = leaderControl && controlScores(layout);
-    const ahead = control ? control.map((score, i) => score - leaderControl[i]) : null;
+    // one that met more worlds than the cheaper engine needs none of its help
+    const control =
+      leaderControl && scores.length <= leaderControl.length ? controlScores(layout) : undefined;
+    const ahead = control && leaderControl ? control.map((score, i) => score - leaderControl[i]) : null;
     const both = scores.flatMap((score, i) => {
       const leading = leader.worlds.scores[i];
       return score === null || leading === null ? [] : [{ difference: score - leading, world: i }];

@@ -13,14 +13,20 @@ import {
   writeWorldFeatures,
 } from '../../regression/features.js';
 import { type Deviations, NO_DEVIATIONS } from '../../simulate/deviations.js';
+import { applyFit, type LayoutFit, layoutBasis } from '../../simulate/layout-basis.js';
 import { asMade } from '../../simulate/made-ball.js';
 import { markedLayout, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
-import { applyFit, BASIS_SIZE, layoutBasis, layoutFit } from '../candidates/layout-basis.js';
 
 /** Layouts, and the launch angle (rad) of each one's own line. */
 export interface LayoutLines {
   readonly basis: Float64Array;
   readonly angles: Float64Array;
+}
+
+/** Layouts to drill into each core, spread over all that are asked about, and the fit over them. */
+export interface Sample {
+  readonly layouts: readonly Layout[];
+  readonly fit: LayoutFit;
 }
 
 /** Rows of features, for any of the layouts that are asked about, in one world. */
@@ -39,18 +45,16 @@ const NODES = 3;
  * (its core, its errors of marking) they say what each of the sample comes out as, and the features of those are
  * fitted in turn. The rest depends on the layout only through the angle of its line.
  *
- * @param sample   layouts to drill into each core, spread over all that are asked about
  * @param laydownX lateral position at the foul line, m
  */
 export function featureRows(
   engine: Simulator,
-  sample: readonly Layout[],
+  { layouts: sample, fit: fitOverLayouts }: Sample,
   { basis, angles }: LayoutLines,
   laydownX: number,
   pap_B: Parameters<typeof layoutBasis>[1],
   published: PublishedNumbers,
 ): (deviations: Deviations) => FeatureRows {
-  const fitOverLayouts = layoutFit(layoutBasis(sample, pap_B));
   const least = angles.reduce((a, b) => Math.min(a, b));
   const most = Math.max(
     least + LEAST_SPAN,
@@ -132,24 +136,3 @@ const massPropertiesOf = ([mass, xx, xy, xz, yy, yz, zz, x, y, z]: Float64Array)
 
 /** Least span of launch angles over which features are fitted, rad. */
 const LEAST_SPAN = 1e-4;
-
-/** Fits the launch angles of layouts' own lines over the basis. */
-export function fitAngles(
-  known: readonly { readonly layout: Layout; readonly angle: number }[],
-  basis: Float64Array,
-  pap_B: Parameters<typeof layoutBasis>[1],
-): Float64Array {
-  const fitOver = layoutFit(
-    layoutBasis(
-      known.map(({ layout }) => layout),
-      pap_B,
-    ),
-  );
-  const weights = fitOver(
-    Float64Array.from(known, ({ angle }) => angle),
-    1,
-  );
-  const angles = new Float64Array(basis.length / BASIS_SIZE);
-  for (let i = 0; i < angles.length; i++) applyFit(angles, i, basis, i, weights, 1);
-  return angles;
-}

@@ -44,6 +44,10 @@ const ENOUGH_IN_RANGE = 0.9;
 const LAYOUT_STRIDE = 7919;
 const WORLD_STRIDE = 37;
 
+/** How many worlds the regression is asked about: the first of all, up to those of the survey's last round. */
+export const surveyWorlds = ({ problem, budget }: Pick<Setting, 'problem' | 'budget'>): number =>
+  Math.min(problem.luck.length, ...budget.survey.rounds.slice(-1).map(({ worlds }) => worlds));
+
 /**
  * Tunes the regression to shots of this very problem: nominal ones of layouts spread over all, and some in its worlds.
  *
@@ -54,11 +58,15 @@ const WORLD_STRIDE = 37;
 export async function problemScorer(
   layouts: readonly LayoutNumbers[],
   nominal: readonly NominalShot[],
-  { problem, evaluator, progress, budget: { survey } }: Setting,
+  setting: Setting,
   { model, card }: { readonly model: ReactionModel; readonly card: ModelCard },
 ): Promise<ProblemScorer | { readonly why: RegressionNotice }> {
+  const { problem, evaluator, progress, budget } = setting;
+  const { survey } = budget;
   const { radius } = problem.ball.published;
-  const [undisturbed, ...worlds] = problem.worlds;
+  const count = surveyWorlds(setting);
+  const undisturbed = problem.worlds[0];
+  const worlds = problem.worlds.slice(1, 1 + count);
   const trials = Array.from({ length: survey.shotsInWorlds }, (_, i): Trial => {
     const { layout, outcome } = nominal[(LAYOUT_STRIDE * i) % nominal.length];
     const world = 1 + ((WORLD_STRIDE * i) % worlds.length);
@@ -97,7 +105,7 @@ export async function problemScorer(
   const engine = await surrogate(model, card, problem, physics, known, features, marked, survey.sample);
   const middle = { layout: toLayout(MIDDLE_LAYOUT, radius), launch: problem.launch };
   const [middleNominal, ...luck] = await engine.answer(
-    [undisturbed, ...problem.luck].map((deviations) => ({ ...middle, deviations })),
+    [undisturbed, ...problem.luck.slice(0, count)].map((deviations) => ({ ...middle, deviations })),
   );
   const reachedIn = remembered(layouts.length, (world, which, tell) =>
     engine.inWorld(worlds[world], which, tell),

@@ -7,11 +7,11 @@ import { TARGETS, type TargetId } from '../../regression/targets.js';
 import type { Tensor } from '../../regression/tensor.js';
 import { tune } from '../../regression/tune.js';
 import type { Deviations } from '../../simulate/deviations.js';
+import { fittedNumber, layoutBasis, layoutFit } from '../../simulate/layout-basis.js';
 import type { Reached } from '../../simulate/readings.js';
 import type { ShotProblem } from '../../simulate/shot-problem.js';
 import { type Outcome, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
-import { layoutBasis } from '../candidates/layout-basis.js';
-import { type FeatureRows, featureRows, fitAngles } from './feature-rows.js';
+import { type FeatureRows, featureRows } from './feature-rows.js';
 
 /** A shot that physics rolled: what the regression is tuned to. */
 export interface Known {
@@ -66,16 +66,22 @@ export async function surrogate(
   const tuning = await tuningTo(known, features, model, card);
   const nominal = known.filter(({ deviations }) => deviations === problem.worlds[0]);
   const basis = layoutBasis(layouts, pap_B);
-  const angles = fitAngles(
-    nominal.map(({ layout, outcome }) => ({ layout, angle: outcome.launch.angle })),
-    basis,
-    pap_B,
-  );
   const sample = Array.from(
     { length: Math.min(sampled, nominal.length) },
-    (_, i) => nominal[Math.floor((i * nominal.length) / sampled)].layout,
+    (_, i) => nominal[Math.floor((i * nominal.length) / sampled)],
   );
-  const rowsIn = featureRows(engine, sample, { basis, angles }, problem.launch.x, pap_B, published);
+  const fit = layoutFit(
+    layoutBasis(
+      sample.map(({ layout }) => layout),
+      pap_B,
+    ),
+  );
+  const angles = fittedNumber(
+    sample.map(({ outcome }) => outcome.launch.angle),
+    fit,
+  )(basis);
+  const drilled = { layouts: sample.map(({ layout }) => layout), fit };
+  const rowsIn = featureRows(engine, drilled, { basis, angles }, problem.launch.x, pap_B, published);
   const reader = reachedReader();
   const { si, heldOut } = card.outputs[BREAKPOINT];
   const chance = (answers: Float32Array, row: number): number =>

@@ -6,7 +6,7 @@ import type { Setting } from '../../simulate/setting.js';
 import { keyOf } from '../candidates/candidates.js';
 import { successiveHalving } from '../scoring/successive-halving.js';
 import type { Voice } from '../voices/voice.js';
-import type { ProblemScorer, ScoreIn } from './problem-scorer.js';
+import { type ProblemScorer, type ScoreIn, surveyWorlds } from './problem-scorer.js';
 
 /** What the regression expects of every layout. */
 export interface Survey {
@@ -18,9 +18,9 @@ export interface Survey {
   expected(layout: LayoutNumbers): number | undefined;
   /** Mean chance over worlds that the ball stays on the lane; undefined for a layout that was not surveyed. */
   arrives(layout: LayoutNumbers): number | undefined;
-  /** Scores some layouts in every world that they have not met in the survey. */
+  /** Scores some layouts in every world of the survey. */
   look(layouts: readonly LayoutNumbers[]): Promise<void>;
-  /** Scores in all worlds in their order, of a layout that was looked at. */
+  /** Scores in the survey's worlds in their order, of a layout that was looked at. */
   scores(layout: LayoutNumbers): readonly number[] | undefined;
   readonly candidateWorlds: () => number;
   /** Shots of physics it was tuned to, and those among them that were rolled for it. */
@@ -44,7 +44,7 @@ export async function survey(
   setting: Setting,
   arithmetic: Arithmetic,
 ): Promise<Survey> {
-  const worlds = setting.problem.luck.length;
+  const worlds = surveyWorlds(setting);
   const report = setting.progress('worlds surveyed');
   let candidateWorlds = 0;
   const byVoice = scorer.by(voice);

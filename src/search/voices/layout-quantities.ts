@@ -8,8 +8,8 @@ import { toLayout } from '../../prepare/to-layout.js';
 import { LEAST_MASS_BIAS_IN } from '../../records/schemas/core-families.js';
 import type { BeliefQuantity } from '../../records/shared/beliefs.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
+import { applyFit, layoutBasis, layoutFit } from '../../simulate/layout-basis.js';
 import type { ShotProblem } from '../../simulate/shot-problem.js';
-import { applyFit, layoutBasis, layoutFit } from '../candidates/layout-basis.js';
 
 /** All that beliefs start from, of one layout on one ball. */
 export type LayoutQuantities = Readonly<Record<BeliefQuantity, number>>;

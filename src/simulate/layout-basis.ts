@@ -1,7 +1,7 @@
 import { Matrix, pseudoInverse } from 'ml-matrix';
-import type { Layout } from '../../layout/layout.js';
-import { placeLayout } from '../../layout/placement.js';
-import type { Vec3 } from '../../math/vec3.js';
+import type { Layout } from '../layout/layout.js';
+import { placeLayout } from '../layout/placement.js';
+import type { Vec3 } from '../math/vec3.js';
 
 /**
  * What a layout does to a ball is smooth in the two directions it sets, to the pin and toward the marker: turning a
@@ -24,17 +24,31 @@ export function layoutBasis(layouts: readonly Layout[], pap_B: Vec3): Float64Arr
   return out;
 }
 
+/** Values, `depth` a layout, row by row ↦ weights, one row a product. */
+export type LayoutFit = (values: Float64Array, depth: number) => Float64Array;
+
 /**
  * Prepares least squares on the basis: the same layouts serve for whatever is known of them. Some products depend on
  * others, so the smallest weights that fit are taken.
- *
- * @returns values, `depth` a layout, row by row ↦ weights, one row a product
  */
-export function layoutFit(basis: Float64Array): (values: Float64Array, depth: number) => Float64Array {
+export function layoutFit(basis: Float64Array): LayoutFit {
   const count = basis.length / BASIS_SIZE;
   const inverse = pseudoInverse(Matrix.from1DArray(count, BASIS_SIZE, Array.from(basis)));
   return (values, depth) =>
     Float64Array.from(inverse.mmul(Matrix.from1DArray(count, depth, Array.from(values))).to1DArray());
+}
+
+/** Basis rows ↦ a number for each, from the numbers of the layouts that a fit was prepared for. */
+export function fittedNumber(
+  known: readonly number[],
+  fitOver: LayoutFit,
+): (basis: Float64Array) => Float64Array {
+  const weights = fitOver(Float64Array.from(known), 1);
+  return (basis) => {
+    const numbers = new Float64Array(basis.length / BASIS_SIZE);
+    for (let i = 0; i < numbers.length; i++) applyFit(numbers, i, basis, i, weights, 1);
+    return numbers;
+  };
 }
 
 /** Basis row `row` times weights, into `out` from `at` on. */
