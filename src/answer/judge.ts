@@ -77,6 +77,7 @@ export const judge = (
       regression: regressionAnswer(result, [own, best], ball),
       confidence: { bestBeatsIt, beatsMiddle: shareAbove(own.worlds, middle.worlds), worlds: budget.worlds },
       shares: toBest.shares,
+      causes: toBest.causes,
       marking: await markingErrors(own, result.targets, setting),
       assumptions: allAssumptions(inputs, ball),
       cautions: cautionsFor(ball),

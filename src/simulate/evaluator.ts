@@ -1,22 +1,32 @@
 import type { Layout } from '../layout/layout.js';
 import type { Launch } from '../motion/shot/release.js';
-import { BALANCED_DEVIATIONS, type Deviations } from './deviations.js';
+import type { Deviations } from './deviations.js';
+import type { MixedBall } from './mixed-ball.js';
 import type { ShotProblem } from './shot-problem.js';
-import { type Outcome, simulator } from './simulator.js';
+import { type Outcome, type Simulator, simulator } from './simulator.js';
 
 /** A layout to be tried in one of the problem's worlds. */
 export interface Trial {
   readonly layout: Layout;
-  /** Index of one of the problem's worlds, going on into the luck alone past them; or the nominal one with a balanced ball. */
-  readonly world: number | 'balanced';
+  /** Index of one of the problem's worlds, going on into the luck alone past them. */
+  readonly world: number;
   /** The line played; the layout's own when left out. */
   readonly launch?: Launch;
 }
 
-export function deviationsOf({ worlds, luck }: ShotProblem, { world }: Trial): Deviations {
-  if (world === 'balanced') return BALANCED_DEVIATIONS;
-  return world < worlds.length ? worlds[world] : luck[world - worlds.length];
+/** A ball that never is, to be tried in the nominal world on its own line. */
+export interface MixedTrial {
+  readonly mixed: MixedBall;
 }
+
+export const deviationsOf = ({ worlds, luck }: ShotProblem, { world }: Trial): Deviations =>
+  world < worlds.length ? worlds[world] : luck[world - worlds.length];
+
+/** What comes of a trial. */
+export const outcomeOf = (engine: Simulator, problem: ShotProblem, trial: Trial | MixedTrial): Outcome =>
+  'mixed' in trial
+    ? engine.mixed(trial.mixed)
+    : engine.outcome(trial.layout, deviationsOf(problem, trial), trial.launch);
 
 /**
  * Answers what layouts do. The physics engine is behind it, in this thread or in workers; a cheaper
@@ -24,7 +34,10 @@ export function deviationsOf({ worlds, luck }: ShotProblem, { world }: Trial): D
  */
 export interface Evaluator {
   /** Outcomes in the order of the trials. */
-  evaluate(trials: readonly Trial[], onDone?: (count: number) => void): Promise<readonly Outcome[]>;
+  evaluate(
+    trials: readonly (Trial | MixedTrial)[],
+    onDone?: (count: number) => void,
+  ): Promise<readonly Outcome[]>;
   close(): Promise<void>;
 }
 
@@ -38,7 +51,7 @@ export function localEvaluator(problem: ShotProblem): Evaluator {
     async evaluate(trials, onDone) {
       const outcomes: Outcome[] = [];
       for (const trial of trials) {
-        outcomes.push(engine.outcome(trial.layout, deviationsOf(problem, trial), trial.launch));
+        outcomes.push(outcomeOf(engine, problem, trial));
         if (outcomes.length % CHUNK === 0) {
           onDone?.(CHUNK);
           await new Promise((resume) => setImmediate(resume)); // lets ctrl-C and the progress bar through

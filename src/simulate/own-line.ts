@@ -16,21 +16,22 @@ const PROBE = 0.002;
 const MOVES = [2, -2, 4, -4];
 
 /**
- * Rolls layouts on their own lines: each re-aimed from the problem's line, which was found for the usual middle
+ * Rolls balls on their own lines: each re-aimed from the problem's line, which was found for the usual middle
  * layout, until it reaches the pocket, as a bowler moves the target until the ball hits.
  *
  * The laydown stays, so that layouts differ in one thing; only where no direction from there reaches the
- * pocket, and the bowler named no laydown board, it moves too. A pure function of the layout, so that workers
- * agree. A layout that reaches the pocket on no line plays the nearest one found from the usual laydown. Where
+ * pocket, and the bowler named no laydown board, it moves too. A pure function of the ball, so that workers
+ * agree. A ball that reaches the pocket on no line plays the nearest one found from the usual laydown. Where
  * the middle layout itself reaches no pocket the search is short: what a few shots do not bring there plays the
  * middle layout's line.
  *
  * @param ready  makes a layout ready to roll its nominal shot from any launch
+ * @returns what rolls a ball from any launch ↦ its shot on its own line
  */
 export function ownLines<T extends { readonly shot: LeanShot; readonly launch: Launch }>(
   problem: ShotProblem,
   ready: (layout: Layout) => (launch: Launch) => T,
-): (layout: Layout) => T {
+): (roll: (launch: Launch) => T) => T {
   const pocketX = boardToX(POCKET_BOARD);
   const usual = problem.launch;
   const { steepest } = problem.play;
@@ -44,9 +45,8 @@ export function ownLines<T extends { readonly shot: LeanShot; readonly launch: L
   };
   let measured: ReturnType<typeof measure> | undefined;
 
-  return (layout) => {
+  return (roll) => {
     measured ??= measure();
-    const roll = ready(layout);
     const corrected = reAim(pocketX, steepest, usual, measured.response, roll);
     if (corrected) return corrected;
     if (!measured.isReachable) return roll(usual);

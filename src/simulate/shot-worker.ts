@@ -1,5 +1,5 @@
 import { workerData } from 'piscina';
-import { deviationsOf, type Trial } from './evaluator.js';
+import { type MixedTrial, outcomeOf, type Trial } from './evaluator.js';
 import type { ShotProblem } from './shot-problem.js';
 import { type Outcome, type Simulator, simulator } from './simulator.js';
 
@@ -7,8 +7,8 @@ import { type Outcome, type Simulator, simulator } from './simulator.js';
 const problem = workerData as ShotProblem;
 const engine: Simulator = simulator(problem);
 
-export function runTrials(trials: readonly Trial[]): Outcome[] {
-  return trials.map((trial) => engine.outcome(trial.layout, deviationsOf(problem, trial), trial.launch));
+export function runTrials(trials: readonly (Trial | MixedTrial)[]): Outcome[] {
+  return trials.map((trial) => outcomeOf(engine, problem, trial));
 }
 
 // the worker pool calls a module's default export

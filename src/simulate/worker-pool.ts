@@ -1,11 +1,11 @@
 import { threadPool } from '../threads/thread-pool.js';
-import { CHUNK, type Evaluator, type Trial } from './evaluator.js';
+import { CHUNK, type Evaluator, type MixedTrial, type Trial } from './evaluator.js';
 import type { ShotProblem } from './shot-problem.js';
 import type { Outcome } from './simulator.js';
 
 /** The physics engine in worker threads; the answers are the same as in one thread, in the same order. */
 export function pooledEvaluator(problem: ShotProblem, workers: number): Evaluator {
-  const pool = threadPool<readonly Trial[], Outcome[]>(
+  const pool = threadPool<readonly (Trial | MixedTrial)[], Outcome[]>(
     new URL('./shot-worker.js', import.meta.url),
     workers,
     problem,

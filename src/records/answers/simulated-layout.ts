@@ -56,7 +56,7 @@ export const simulatedLayoutSchema = layoutAnswerSchema
   .extend({
     score: n.meta({ description: '0 to 100: how near the wanted reaction; mean over all worlds.' }),
     nominalScore: n.meta({
-      description: 'The same in the nominal world alone; shares and steps are about it.',
+      description: 'The same in the nominal world alone; shares and causes are about it.',
     }),
     objections: z
       .array(objectionSchema)
