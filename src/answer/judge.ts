@@ -99,6 +99,7 @@ export const judge = (
       },
       scatter,
       shares: toBest.shares,
+      causes: toBest.causes,
       marking: await markingErrors(own, result.targets, setting),
       assumptions: allAssumptions(inputs, ball),
       cautions: cautionsFor(ball),

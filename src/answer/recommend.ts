@@ -7,6 +7,7 @@ import { limits } from '../explain/limits.js';
 import { noLine } from '../explain/no-line.js';
 import { otherLevers } from '../explain/other-levers.js';
 import { reasons } from '../explain/reasons.js';
+import { steps } from '../explain/steps.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
@@ -90,6 +91,8 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       overMiddle: isMiddle(row) ? null : difference(row.layout, MIDDLE_LAYOUT),
       overRunnerUp: next ? difference(row.layout, next.layout) : null,
     });
+    const shots = result.shots();
+    const stepped = await steps(ranked, result.cache, setting);
     const layouts: RankedLayout[] = answers.map(({ row, facts, simulated }, i) => ({
       rank: i + 1,
       ...simulated,
@@ -98,7 +101,8 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       marks: [...facts.marks],
       legality: facts.legality,
       shares: explained[i].shares,
-      steps: explained[i].steps,
+      causes: explained[i].causes,
+      steps: stepped[i],
       reasons: reasons({
         families: ball.families,
         hasMark: ball.marker !== null,
@@ -107,13 +111,25 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
         reaction: simulated.reaction,
         middle: middleAnswer,
         shares: explained[i].shares,
-        centre: explained[i].centre,
+        causes: explained[i].causes,
         targets,
         pinToPapIn: simulated.pinToPapIn,
         next: answers[i + 1]?.simulated ?? after,
         score: simulated.score,
       }),
     }));
+    const levers = otherLevers(
+      inputs,
+      ball,
+      first.layout,
+      answers[0].simulated.line.laydownBoard,
+      result.targets,
+      {
+        others: options.otherBalls ?? [],
+        fitter: options.fitter,
+        budget,
+      },
+    );
     const [best] = layouts;
     return {
       schema: 'flarewise/recommend/3',
@@ -127,7 +143,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       targets,
       search: {
         candidates: result.candidates,
-        shots: result.shots(),
+        shots,
         rejected: result.rejected.map(({ why, count }) => ({ reason: why, count })),
         regression: regressionAnswer(result, ranked, ball),
       },
@@ -155,19 +171,8 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       voices: choices && voicesAnswer(choices, voices, difference, setting),
       middle: middleAnswer,
       layouts,
-      limits: limits(result, first.nominal, targets, answers[0].simulated.bands.reaction),
-      levers: otherLevers(
-        inputs,
-        ball,
-        first.layout,
-        answers[0].simulated.line.laydownBoard,
-        result.targets,
-        {
-          others: options.otherBalls ?? [],
-          fitter: options.fitter,
-          budget,
-        },
-      ),
+      limits: limits(result, first.nominal, targets, answers[0].simulated.bands.reaction, levers),
+      levers,
       beliefs: beliefFindings(first.layout, setting),
       cautions: cautionsFor(ball),
     };

@@ -1,8 +1,10 @@
-import type { SimulatedLayout, TargetAnswer } from '../records/answers/answer.js';
+import type { LeverEffect, SimulatedLayout, TargetAnswer } from '../records/answers/answer.js';
+import { LEVER_KINDS } from '../records/answers/statements/changes.js';
 import type { Limit } from '../records/answers/statements/limits.js';
 import { NUMBER_OF_WISH } from '../records/schemas/reaction-numbers.js';
 import { wishMiss } from '../search/scoring/score.js';
 import type { SearchResult } from '../search/search.js';
+import { reader } from '../simulate/readings.js';
 import type { Outcome } from '../simulate/simulator.js';
 
 type ReactionBands = SimulatedLayout['bands']['reaction'];
@@ -13,14 +15,15 @@ const NOTABLE_MISS = 0.15;
 /** A reason that sets aside more than this share of the layouts looked at is said. */
 const NOTABLE_SHARE = 0.25;
 
-/** What holds the result back: the ball, the wishes together, a constraint. */
+/** What holds the result back: the ball, the wishes together, a constraint. @param levers  what else was tried with the best */
 export function limits(
   result: SearchResult,
   best: Outcome,
   targets: readonly TargetAnswer[],
   bands: ReactionBands,
+  levers: readonly LeverEffect[],
 ): Limit[] {
-  const lines = targets.flatMap((target) => movesLittle(target, bands));
+  const lines = targets.flatMap((target) => movesLittle(target, best, bands, levers));
   const missed = result.targets
     .map((target) => ({
       reading: NUMBER_OF_WISH[target.wish],
@@ -36,7 +39,19 @@ export function limits(
 }
 
 /** A number that layout moves by less than shots, lane and core vary it. */
-function movesLittle({ reading, attainable: { low, high } }: TargetAnswer, bands: ReactionBands): Limit[] {
+function movesLittle(
+  { reading, attainable: { low, high } }: TargetAnswer,
+  best: Outcome,
+  bands: ReactionBands,
+  levers: readonly LeverEffect[],
+): Limit[] {
   const spread = bands[reading].high - bands[reading].low;
-  return high - low < spread ? [{ code: 'layout-moves-little', params: { reading, low, high, spread } }] : [];
+  if (high - low >= spread) return [];
+  const movedMoreBy = LEVER_KINDS.map((kind) => {
+    const reached = levers.filter((lever) => lever.kind === kind).map(({ reaction }) => reaction[reading]);
+    return { kind, by: spanOf([reader(reading)(best), ...reached]) };
+  }).filter(({ by }) => by > high - low);
+  return [{ code: 'layout-moves-little', params: { reading, low, high, spread, movedMoreBy } }];
 }
+
+const spanOf = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);

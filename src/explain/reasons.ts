@@ -1,12 +1,15 @@
 import type { CoreKind } from '../prepare/cores-of.js';
 import type {
+  CausesAnswer,
   DrilledNumbersAnswer,
   ReactionAnswer,
   SharesAnswer,
   TargetAnswer,
 } from '../records/answers/answer.js';
 import type { Reason } from '../records/answers/statements/reasons.js';
-import type { CentreEffect } from './explain.js';
+import { SHARED_IDS } from '../records/schemas/reaction-numbers.js';
+import { causesOfDifference } from './cause-reasons.js';
+import { NOTICEABLE, NOTICEABLE_POINTS, type Noticeable } from './noticeable.js';
 
 /** What a layout's reasons draw on; answers already in the units people read. */
 export interface ReasonFacts {
@@ -18,7 +21,7 @@ export interface ReasonFacts {
   readonly reaction: ReactionAnswer;
   readonly middle: { readonly drilled: DrilledNumbersAnswer; readonly reaction: ReactionAnswer };
   readonly shares: SharesAnswer;
-  readonly centre: CentreEffect;
+  readonly causes: CausesAnswer | null;
   readonly targets: readonly TargetAnswer[];
   readonly pinToPapIn: number;
   readonly next: { readonly text: string; readonly score: number; readonly reaction: ReactionAnswer } | null;
@@ -26,12 +29,13 @@ export interface ReasonFacts {
 }
 
 /** Why a layout does what it does, from the wishes down to the core; each reason rests on a computed number. */
-export const reasons = (facts: ReasonFacts): Reason[] => [
+export const reasons = (facts: ReasonFacts, noticeable: Noticeable = NOTICEABLE): Reason[] => [
   ...facts.targets.map((target) => meetsWish(target, facts)),
-  flareAndDifferential(facts),
-  ...offsetOfCentre(facts.centre),
-  intermediate(facts),
+  ...(facts.causes ? causesOfDifference(facts.causes, facts.targets, noticeable) : []),
+  flareAndDifferential(facts, noticeable),
+  intermediate(facts, noticeable),
   sharesOfScore(facts),
+  ...drillingAngle(facts.causes),
   ...(facts.next ? [nextLayout(facts, facts.next)] : []),
 ];
 
@@ -44,22 +48,12 @@ const meetsWish = ({ reading, step, value }: TargetAnswer, { reaction, middle }:
 const PEAK_IN = 3.375;
 const NEAR_PEAK_IN = 0.5;
 
-/** A difference of flare from the usual layout's too small to have a cause, in. */
-const SLIGHT_FLARE_IN = 0.05;
-
-function flareAndDifferential({
-  drilled,
-  undrilled,
-  reaction,
-  middle,
-  pinToPapIn,
-  centre,
-}: ReasonFacts): Reason {
+function flareAndDifferential(
+  { drilled, undrilled, reaction, middle, pinToPapIn, causes }: ReasonFacts,
+  noticeable: Noticeable,
+): Reason {
   const than = reaction.flareIn - middle.reaction.flareIn;
-  // flare is named as a cause only where the ball, balanced, does what flare would have it do
-  const sooner = -centre.balanced.hookStartFt;
-  const isCause =
-    Math.abs(than) >= SLIGHT_FLARE_IN && Math.abs(sooner) >= SLIGHT.hookStartFt && than * sooner >= 0;
+  const isNearPeak = Math.abs(pinToPapIn - PEAK_IN) <= NEAR_PEAK_IN;
   return {
     code: 'flare-and-differential',
     params: {
@@ -67,42 +61,71 @@ function flareAndDifferential({
       drilledIn: drilled.differentialIn,
       flareIn: reaction.flareIn,
       usualFlareIn: middle.reaction.flareIn,
-      grips: isCause ? (than > 0 ? 'more' : 'less') : null,
-      peakIn: Math.abs(pinToPapIn - PEAK_IN) <= NEAR_PEAK_IN ? PEAK_IN : null,
+      grips: Math.abs(than) < noticeable.flareIn ? null : gripByFlare(causes, than > 0, noticeable),
+      peakIn: isNearPeak && than >= 0 ? PEAK_IN : null,
     },
   };
 }
 
-/** Differences from the middle layout too small to ask for their cause. */
-const SLIGHT = { hookStartFt: 0.15, totalHookBoards: 0.3 };
-
-/** Where most of a difference goes when the centre of mass is put at the ball's centre, the offset is its cause. */
-function offsetOfCentre({ asDrilled, balanced }: CentreEffect): Reason[] {
-  const both = (key: keyof typeof SLIGHT): { asDrilled: number; balanced: number } | null =>
-    Math.abs(asDrilled[key]) >= SLIGHT[key] && balanced[key] / asDrilled[key] < 0.5
-      ? { asDrilled: asDrilled[key], balanced: balanced[key] }
-      : null;
-  const params = { hookStartFt: both('hookStartFt'), totalHookBoards: both('totalHookBoards') };
-  return params.hookStartFt || params.totalHookBoards ? [{ code: 'offset-of-centre', params }] : [];
+/** What flare does to where the hook starts: said where it is noticeable, and sooner with more of it or later with less. */
+function gripByFlare(
+  causes: CausesAnswer | null,
+  isMore: boolean,
+  noticeable: Noticeable,
+): Extract<Reason, { code: 'flare-and-differential' }>['params']['grips'] {
+  const byFlare = causes?.hookStartFt.flare ?? 0;
+  const isAsExpected = isMore ? byFlare < 0 : byFlare > 0;
+  return isAsExpected && Math.abs(byFlare) >= noticeable.hookStartFt
+    ? { how: isMore ? 'more' : 'less', hookStartFt: byFlare }
+    : null;
 }
 
-function intermediate({ families, drilled, undrilled, shares, hasMark }: ReasonFacts): Reason {
+function intermediate(
+  { families, drilled, undrilled, shares, causes, hasMark }: ReasonFacts,
+  noticeable: Noticeable,
+): Reason {
   const differentials = {
     undrilledIn: undrilled.intermediateDifferentialIn,
     drilledIn: drilled.intermediateDifferentialIn,
   };
+  const [family] = families;
   if (!hasMark) return { code: 'intermediate-without-mark', params: differentials };
   if (families.length > 1) return { code: 'intermediate-of-many-cores', params: differentials };
+  if (family === 'plain') {
+    const points = [shares.score.drillingAngle, causes?.byDrillingAngle?.score ?? 0];
+    const markMatters =
+      points.some((each) => Math.abs(each) >= NOTICEABLE_POINTS) ||
+      SHARED_IDS.some((id) => Math.abs(shares[id].drillingAngle) >= noticeable[id]);
+    return { code: 'intermediate-of-plain-core', params: { ...differentials, markMatters } };
+  }
   return {
-    code: `intermediate-of-${families[0]}-core`,
+    code: `intermediate-of-${family}-core`,
     params: { ...differentials, byDrillingAngleIn: shares.intermediateDifferentialIn.drillingAngle },
   };
 }
 
-const sharesOfScore = ({ shares: { score }, hasMark }: ReasonFacts): Reason => ({
-  code: 'shares-of-score',
-  params: { ...score, drillingAngle: hasMark ? score.drillingAngle : null },
-});
+function sharesOfScore({ shares: { score }, causes, hasMark }: ReasonFacts): Reason {
+  const byCause = causes && {
+    centre: causes.score.centre,
+    flare: causes.score.flare,
+    inertia: causes.score.inertia,
+  };
+  return {
+    code: 'shares-of-score',
+    params: { ...score, drillingAngle: hasMark ? score.drillingAngle : null, byCause },
+  };
+}
+
+/** What the drilling angle brings by moving the centre of mass: said where at least half of it goes with that held. */
+function drillingAngle(causes: CausesAnswer | null): Reason[] {
+  if (!causes?.byDrillingAngle) return [];
+  const { score: points, withCentreHeld, movesOz } = causes.byDrillingAngle;
+  if (Math.abs(points) < NOTICEABLE_POINTS || withCentreHeld / points > 0.5) return [];
+  const { side: sideOz, finger: fingerOz, top: topOz } = movesOz;
+  return [
+    { code: 'drilling-angle-moves-centre', params: { points, withCentreHeld, sideOz, fingerOz, topOz } },
+  ];
+}
 
 /** How far behind the next layout is, and in which wish most of all. */
 function nextLayout(

@@ -71,6 +71,8 @@ export interface Budget {
     readonly moreThanShown: number;
   };
   readonly final: { readonly least: number; readonly most: number };
+  /** Worlds in which one more step in each layout number is tried. */
+  readonly stepWorlds: number;
   /** Worlds in which each belief of common practice is tried. */
   readonly practiceWorlds: number;
   /** Other finishes (grit) and moves of the feet (boards) that are tried with the best layout. */
@@ -141,6 +143,8 @@ export const USUAL_BUDGET: Budget = {
   },
   semifinal: { worlds: 32, least: 4, most: 10, moreThanShown: 2 },
   final: { least: 2, most: 4 },
+  // paired with the layout itself, so little is left of luck
+  stepWorlds: 16,
   // three in four then lies two standard errors from one in two
   practiceWorlds: 16,
   // finishes a shop gives a cover; four boards to the outside and to the inside

@@ -24,8 +24,6 @@ export interface Deviations {
   readonly body: number;
   /** How the ball was made beside its published numbers. */
   readonly made: Made;
-  /** Whether the drilled ball's centre of mass is put at its centre: never so, but it tells what the offset does. */
-  readonly isBalanced: boolean;
   readonly surface: AssumedSurface;
 }
 
@@ -44,12 +42,8 @@ export const NO_DEVIATIONS: Deviations = {
   valAngle: 0,
   body: 0,
   made: AS_PUBLISHED,
-  isBalanced: false,
   surface: NOMINAL_SURFACE,
 };
-
-/** The nominal world with the centre of mass at the ball's centre. */
-export const BALANCED_DEVIATIONS: Deviations = { ...NO_DEVIATIONS, isBalanced: true };
 
 /** A world as it would have been with the layout marked exactly, on the most typical core, the ball made as published. */
 export const luckOf = (deviations: Deviations): Deviations => ({
@@ -135,7 +129,6 @@ export function drawDeviations({
       valAngle: from(MARKING_DEG, DEGREE) * draw.normal('valAngle'),
       body: Math.min(bodyCount - 1, Math.floor(draw.within('body', 0, bodyCount))),
       made: drawMade(draw, radius),
-      isBalanced: false,
       surface: surface === 'nominal' ? NOMINAL_SURFACE : drawSurface(draw),
     };
   });

@@ -1,24 +1,36 @@
 import type { Layout } from '../layout/layout.js';
 import type { Launch } from '../motion/shot/release.js';
-import { BALANCED_DEVIATIONS, type Deviations } from './deviations.js';
+import type { Deviations } from './deviations.js';
+import type { MixedBall } from './mixed-ball.js';
 import type { ShotProblem } from './shot-problem.js';
 import { type Outcome, type Simulator, simulator } from './simulator.js';
 
 /** A layout to be tried in one of the problem's worlds. */
 export interface Trial {
   readonly layout: Layout;
-  /** Index of one of the problem's worlds, going on into the luck alone past them; or the nominal one with a balanced ball. */
-  readonly world: number | 'balanced';
+  /** Index of one of the problem's worlds, going on into the luck alone past them. */
+  readonly world: number;
   /** The line played; the layout's own when left out. */
   readonly launch?: Launch;
   /** A line near the layout's own, from which that is found sooner. */
   readonly near?: Launch;
 }
 
-export function deviationsOf({ worlds, luck }: ShotProblem, { world }: Trial): Deviations {
-  if (world === 'balanced') return BALANCED_DEVIATIONS;
-  return world < worlds.length ? worlds[world] : luck[world - worlds.length];
+/** A ball that never is, to be tried in the nominal world on its own line. */
+export interface MixedTrial {
+  readonly mixed: MixedBall;
 }
+
+export type AnyTrial = Trial | MixedTrial;
+
+export const deviationsOf = ({ worlds, luck }: ShotProblem, { world }: Trial): Deviations =>
+  world < worlds.length ? worlds[world] : luck[world - worlds.length];
+
+/** What comes of a trial. @param engine  of the same problem */
+export const outcomeOf = (trial: AnyTrial, problem: ShotProblem, engine: Simulator): Outcome =>
+  'mixed' in trial
+    ? engine.mixed(trial.mixed)
+    : engine.outcome(trial.layout, deviationsOf(problem, trial), trial.launch, trial.near);
 
 /**
  * Answers what layouts do. The physics engine is behind it, in this thread or in workers; a cheaper
@@ -26,12 +38,8 @@ export function deviationsOf({ worlds, luck }: ShotProblem, { world }: Trial): D
  */
 export interface Evaluator {
   /** Outcomes in the order of the trials. */
-  evaluate(trials: readonly Trial[], onDone?: (count: number) => void): Promise<readonly Outcome[]>;
+  evaluate(trials: readonly AnyTrial[], onDone?: (count: number) => void): Promise<readonly Outcome[]>;
 }
-
-/** @param engine  of the same problem */
-export const outcomeOf = (trial: Trial, problem: ShotProblem, engine: Simulator): Outcome =>
-  engine.outcome(trial.layout, deviationsOf(problem, trial), trial.launch, trial.near);
 
 /** Trials answered between two looks at the event loop. */
 const CHUNK = 24;

@@ -2,7 +2,7 @@ import type { Layout } from '../layout/layout.js';
 import type { Launch } from '../motion/shot/release.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
-import type { Evaluator, Trial } from './evaluator.js';
+import type { AnyTrial, Evaluator, Trial } from './evaluator.js';
 import { fittedNumber, layoutBasis, layoutFit } from './layout-basis.js';
 import { isAtPocket } from './pocket.js';
 import type { ShotProblem } from './shot-problem.js';
@@ -23,10 +23,10 @@ const ENOUGH = 45;
  * plays the same line.
  */
 export function withNearLines(evaluator: Evaluator, problem: ShotProblem): Evaluator {
-  let near: ((trials: readonly Trial[]) => readonly Trial[]) | null = null;
+  let near: ((trials: readonly AnyTrial[]) => readonly AnyTrial[]) | null = null;
   return {
     async evaluate(trials, onDone) {
-      const places = [...trials.keys()].filter((i) => trials[i].launch === undefined);
+      const places = [...trials.keys()].filter((i) => isOnOwnLine(trials[i]));
       if (near || places.length <= FIRST) return evaluator.evaluate(near ? near(trials) : trials, onDone);
       const first = Array.from({ length: FIRST }, (_, k) => places[Math.floor((k * places.length) / FIRST)]);
       const known = await evaluator.evaluate(
@@ -34,7 +34,7 @@ export function withNearLines(evaluator: Evaluator, problem: ShotProblem): Evalu
         onDone,
       );
       near = nearLines(
-        first.map((i) => trials[i].layout),
+        first.map((i) => (trials[i] as Trial).layout),
         known,
         problem,
       );
@@ -49,12 +49,14 @@ export function withNearLines(evaluator: Evaluator, problem: ShotProblem): Evalu
   };
 }
 
+const isOnOwnLine = (trial: AnyTrial): trial is Trial => 'layout' in trial && trial.launch === undefined;
+
 /** Gives trials on their own lines the lines near these, from what some layouts did on theirs. */
 function nearLines(
   layouts: readonly Layout[],
   outcomes: readonly Outcome[],
   { ball: { pap_B, published }, launch: { x } }: ShotProblem,
-): (trials: readonly Trial[]) => readonly Trial[] {
+): (trials: readonly AnyTrial[]) => readonly AnyTrial[] {
   const known = layouts
     .map((layout, i) => ({ layout, outcome: outcomes[i] }))
     .filter(({ outcome: { shot, launch, reaction } }) => launch.x === x && isAtPocket(shot, reaction.pinsX));
@@ -77,7 +79,9 @@ function nearLines(
   };
   return (trials) =>
     trials.map((trial) =>
-      trial.launch || fromUsual.has(keyOf(trial.layout)) ? trial : { ...trial, near: near(trial.layout) },
+      isOnOwnLine(trial) && !fromUsual.has(keyOf(trial.layout))
+        ? { ...trial, near: near(trial.layout) }
+        : trial,
     );
 }
 

@@ -16,21 +16,22 @@ const PROBE = 0.002;
 const MOVES = [2, -2, 4, -4];
 
 /**
- * Rolls layouts on their own lines: each re-aimed from a line near its own, or else from the problem's, which was found for the
+ * Rolls balls on their own lines: each re-aimed from a line near its own, or else from the problem's, which was found for the
  * usual middle layout, until it reaches the pocket, as a bowler moves the target until the ball hits.
  *
  * The laydown stays, so that layouts differ in one thing; only where no direction from there reaches the
- * pocket, and the bowler named no laydown board, it moves too. A pure function of the layout and the line near its own, so that
- * workers agree. A layout that reaches the pocket on no line plays the nearest one found from the usual laydown. Where
+ * pocket, and the bowler named no laydown board, it moves too. A pure function of the ball and the line near its own, so that
+ * workers agree. A ball that reaches the pocket on no line plays the nearest one found from the usual laydown. Where
  * the middle layout itself reaches no pocket the search is short: what a few shots do not bring there plays the
  * middle layout's line.
  *
  * @param ready  makes a layout ready to roll its nominal shot from any launch
+ * @returns what rolls a ball from any launch ↦ its shot on its own line
  */
 export function ownLines<T extends { readonly shot: LeanShot; readonly launch: Launch }>(
   problem: ShotProblem,
   ready: (layout: Layout) => (launch: Launch) => T,
-): (layout: Layout, near?: Launch) => T {
+): (roll: (launch: Launch) => T, near?: Launch) => T {
   const pocketX = boardToX(POCKET_BOARD);
   const usual = problem.launch;
   const { steepest } = problem.play;
@@ -44,10 +45,9 @@ export function ownLines<T extends { readonly shot: LeanShot; readonly launch: L
   };
   let measured: ReturnType<typeof measure> | undefined;
 
-  return (layout, near) => {
+  return (roll, near) => {
     measured ??= measure();
     const { response } = measured;
-    const roll = ready(layout);
     const from = (launch: Launch): T | null => reAim(pocketX, steepest, launch, response, roll);
     const corrected = (near && from(near)) ?? from(usual);
     if (corrected) return corrected;

@@ -1,6 +1,6 @@
 import { type Fingerprint, fingerprint } from '../regression/fingerprint.js';
 import { threadPool } from '../threads/thread-pool.js';
-import { type Evaluator, localEvaluator, outcomeOf, type Trial } from './evaluator.js';
+import { type AnyTrial, type Evaluator, localEvaluator, outcomeOf } from './evaluator.js';
 import type { ShotProblem } from './shot-problem.js';
 import type { ShotResult, ShotTask } from './shot-worker.js';
 import { type Outcome, simulator } from './simulator.js';
@@ -48,10 +48,10 @@ export function shotThreads(count: number): ShotThreads {
 /** Trials go to whoever is free, this thread among them. @param others  roll trials in other threads */
 function sharedEvaluator(
   problem: ShotProblem,
-  others: readonly ((trials: readonly Trial[]) => Promise<readonly Outcome[]>)[],
+  others: readonly ((trials: readonly AnyTrial[]) => Promise<readonly Outcome[]>)[],
 ): Evaluator {
   const engine = simulator(problem);
-  const here = async (trials: readonly Trial[]): Promise<readonly Outcome[]> => {
+  const here = async (trials: readonly AnyTrial[]): Promise<readonly Outcome[]> => {
     await new Promise((resume) => setImmediate(resume)); // what the other threads did is taken in first
     return trials.map((trial) => outcomeOf(trial, problem, engine));
   };

@@ -1,10 +1,10 @@
 import { type Fingerprint, fingerprint } from '../regression/fingerprint.js';
-import { outcomeOf, type Trial } from './evaluator.js';
+import { type AnyTrial, outcomeOf } from './evaluator.js';
 import type { ShotProblem } from './shot-problem.js';
 import { type Outcome, type Simulator, simulator } from './simulator.js';
 
 /** What a thread is asked: what its engine does with the probe shots; to make ready for a problem; to roll trials of that. */
-export type ShotTask = 'fingerprint' | ShotProblem | readonly Trial[];
+export type ShotTask = 'fingerprint' | ShotProblem | readonly AnyTrial[];
 export type ShotResult = Fingerprint | readonly Outcome[] | null;
 
 /** What this thread, which works on one problem all its life, was made ready for. */

@@ -5,7 +5,7 @@ import type { MassProperties } from '../ball/mass/mass-properties.js';
 import type { Layout } from '../layout/layout.js';
 import { placeLayout } from '../layout/placement.js';
 import { ballPoint, overAndUp } from '../math/ball-point.js';
-import { type Vec3, ZERO } from '../math/vec3.js';
+import type { Vec3 } from '../math/vec3.js';
 import type { FreshSurface } from '../motion/lane/fresh-surface.js';
 import { layOil } from '../motion/lane/oil.js';
 import { type Surface, surfaceOf } from '../motion/lane/surface.js';
@@ -16,9 +16,11 @@ import type { RollingBody } from '../motion/shot/body.js';
 import type { Launch, Release } from '../motion/shot/release.js';
 import { type LeanShot, rollLeanShot, rollShot, type Shot } from '../motion/shot/shot.js';
 import { Workspace } from '../motion/shot/workspace.js';
+import { USUAL_GRIT } from '../records/schemas/ball.js';
 import { type AssumedSurface, frictionOf } from './assumed-surface.js';
 import { type Deviations, NO_DEVIATIONS } from './deviations.js';
 import { asMade } from './made-ball.js';
+import type { MixedBall } from './mixed-ball.js';
 import { ownLines } from './own-line.js';
 import type { ShotProblem } from './shot-problem.js';
 
@@ -45,6 +47,8 @@ export interface Simulator {
   read(rolled: RolledShot): Outcome;
   /** The numbers of a shot from a launch; on the layout's own line when none is given. @param near  a line near that */
   outcome(layout: Layout, deviations: Deviations, launch?: Launch, near?: Launch): Outcome;
+  /** The numbers of the nominal shot of a ball that never is, on its own line. */
+  mixed(ball: MixedBall): Outcome;
 }
 
 /** What a shot depends on, but the line. SI. */
@@ -79,8 +83,7 @@ export function simulator(problem: ShotProblem): Simulator {
   const drilled = (layout: Layout, deviations: Deviations): MassProperties => {
     drillers[deviations.body] ??= driller(ball.bodies[deviations.body], ball.rankingRays);
     const { R_BC } = placeLayout(markedLayout(layout, deviations), ball.pap_B);
-    const made = asMade(drillers[deviations.body]!(R_BC), R_BC, ball.published, deviations.made);
-    return deviations.isBalanced ? { ...made, p_BoBcm_B: ZERO } : made;
+    return asMade(drillers[deviations.body]!(R_BC), R_BC, ball.published, deviations.made);
   };
 
   // the last one made: what games left of the oil takes as long to work out as a shot, and shots come world by world
@@ -106,13 +109,12 @@ export function simulator(problem: ShotProblem): Simulator {
     freshSurface: deviations.surface,
   });
 
-  /** Makes a layout ready to roll in a world, from any launch; each shot has columns of its own, or those lent. */
-  const ready = (
-    layout: Layout,
+  /** Makes a ball ready to roll in a world, from any launch; each shot has columns of its own, or those lent. */
+  const rolling = (
+    { body, release: scattered, surface, freshSurface }: WorldInputs,
     deviations: Deviations,
     lent?: Workspace,
   ): ((launch: Launch) => RolledShot) => {
-    const { body, release: scattered, surface, freshSurface } = inputs(layout, deviations);
     const settings = { step: ANSWER_STEP, freshSurface };
     return (launch) => {
       const played = scatteredLaunch(launch, deviations);
@@ -127,9 +129,26 @@ export function simulator(problem: ShotProblem): Simulator {
       };
     };
   };
+  const ready = (
+    layout: Layout,
+    deviations: Deviations,
+    lent?: Workspace,
+  ): ((launch: Launch) => RolledShot) => rolling(inputs(layout, deviations), deviations, lent);
   const shot = (layout: Layout, deviations: Deviations, launch: Launch): RolledShot =>
     ready(layout, deviations)(launch);
-  const ownShot = ownLines(problem, (layout) => ready(layout, NO_DEVIATIONS));
+  const onOwnLine = ownLines(problem, (layout) => ready(layout, NO_DEVIATIONS));
+  const ownShot = (layout: Layout, near?: Launch): RolledShot =>
+    onOwnLine(ready(layout, NO_DEVIATIONS), near);
+
+  const mixedInputs = ({ centreOf, inertiaOf, carriesOil, finish }: MixedBall): WorldInputs => {
+    const { body, surface, freshSurface, ...rest } = inputs(inertiaOf, NO_DEVIATIONS);
+    return {
+      ...rest,
+      body: { ...body, p_BoBcm_B: drilled(centreOf, NO_DEVIATIONS).p_BoBcm_B },
+      surface: finish === 'own' ? surface : surfaceIn(NO_DEVIATIONS, oilUnder, { pattern, grit: USUAL_GRIT }),
+      freshSurface: carriesOil ? freshSurface : { ...freshSurface, carriedShare: 0 },
+    };
+  };
 
   const reactionOf = ({ shot: rolled, opposite }: RolledShot): Reaction => {
     const reaction = reactionNumbers(rolled, radius);
@@ -154,7 +173,9 @@ export function simulator(problem: ShotProblem): Simulator {
     return read(deviations === problem.worlds[0] ? own : ready(layout, deviations, workspace)(own.launch));
   };
 
-  return { inputs, shot, ownShot, read, outcome };
+  const mixed = (ball: MixedBall): Outcome => read(onOwnLine(rolling(mixedInputs(ball), NO_DEVIATIONS)));
+
+  return { inputs, shot, ownShot, read, outcome, mixed };
 }
 
 /** The line as a world's scatter leaves it. */
@@ -180,7 +201,7 @@ export const markedLayout = (layout: Layout, deviations: Deviations): Layout => 
 function surfaceIn(
   { surface }: Deviations,
   oilUnder: ReturnType<typeof layOil>,
-  { pattern, grit }: ShotProblem,
+  { pattern, grit }: Pick<ShotProblem, 'pattern' | 'grit'>,
 ): Surface {
   return surfaceOf(oilUnder(surface), frictionOf(pattern, grit, surface));
 }

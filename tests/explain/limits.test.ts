@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { FOOT } from '../../src/base/units.js';
 import { limits } from '../../src/explain/limits.js';
-import type { TargetAnswer } from '../../src/records/answers/answer.js';
+import type { LeverEffect, TargetAnswer } from '../../src/records/answers/answer.js';
 import type { Limit } from '../../src/records/answers/statements/limits.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import { sayAll } from '../../src/report/wording/say.js';
@@ -55,13 +55,13 @@ const bands = (low: number, high: number): Arguments[3] => ({
 const NARROW = bands(37.9, 38.1);
 
 test('limits: nothing is said where nothing holds the result back', () => {
-  expect(limits(result({ targets: [target] }), best(38), [answered(30, 40)], NARROW)).toEqual([]);
+  expect(limits(result({ targets: [target] }), best(38), [answered(30, 40)], NARROW, [])).toEqual([]);
 });
 
 describe('limits: a wish missed by more than 15 % of the attainable range is told, in per cent', () => {
   // ten feet are attainable, so a foot is 10 %
   test.each([39.4, 38, 36.6])('%s ft for 38: no', (feet) => {
-    expect(limits(result({ targets: [target] }), best(feet), [], NARROW)).toEqual([]);
+    expect(limits(result({ targets: [target] }), best(feet), [], NARROW, [])).toEqual([]);
   });
   test.each([
     [39.6, 16],
@@ -69,7 +69,7 @@ describe('limits: a wish missed by more than 15 % of the attainable range is tol
     [40, 20],
     [34, 40],
   ])('%s ft for 38: yes, by %s %%', (feet, percent) => {
-    const lines = told(limits(result({ targets: [target] }), best(feet), [], NARROW));
+    const lines = told(limits(result({ targets: [target] }), best(feet), [], NARROW, []));
     expect(lines).toHaveLength(1);
     expect(lines[0]).toMatch(/hook ?start/i);
     const share = lines[0]!.match(/-?\d+(\.\d+)?/g)!.map((text) => Math.abs(Number(text)));
@@ -77,21 +77,46 @@ describe('limits: a wish missed by more than 15 % of the attainable range is tol
   });
   test('only those missed are named', () => {
     const met: Target = { wish: 'totalHook', step: 3, value: 0.4, low: 0.2, high: 0.7 };
-    const [line] = told(limits(result({ targets: [target, met] }), best(34), [], NARROW));
+    const [line] = told(limits(result({ targets: [target, met] }), best(34), [], NARROW, []));
     expect(line).not.toMatch(/total ?hook/i);
   });
 });
 
 describe('limits: layout that moves a number less than shots, lane and core do is told with both', () => {
   test('3 ft by layout, 3.2 ft by luck', () => {
-    const lines = told(limits(result(), best(38), [answered(36, 39)], bands(36.4, 39.6)));
+    const lines = told(limits(result(), best(38), [answered(36, 39)], bands(36.4, 39.6), []));
     expect(lines).toHaveLength(1);
     expect(lines[0]).toMatch(/hook ?start/i);
     expect(lines[0]).toMatch(/\b36\b|36\.0/);
     expect(lines[0]).toMatch(/\b39\b|39\.0/);
   });
   test('3 ft by layout, 2.8 ft by luck: no', () => {
-    expect(limits(result(), best(38), [answered(36, 39)], bands(36.6, 39.4))).toEqual([]);
+    expect(limits(result(), best(38), [answered(36, 39)], bands(36.6, 39.4), [])).toEqual([]);
+  });
+});
+
+describe('limits: what would move a number more than layout does is told only where this answer’s own trials say so', () => {
+  /** A lever that starts the hook there; the best layout does at 38 ft, and all layouts reach 36 to 39. */
+  const lever = (kind: LeverEffect['kind'], hookStartFt: number): LeverEffect => ({
+    kind,
+    change: { code: 'finish-at', params: { grit: 500, insteadOf: 2000 } },
+    score: 50,
+    reaction: { ...reaction, hookStartFt },
+  });
+  const lineOf = (...levers: readonly LeverEffect[]): string => {
+    const lines = told(limits(result(), best(38), [answered(36, 39)], bands(36.4, 39.6), levers));
+    expect(lines).toHaveLength(1);
+    return lines[0]!;
+  };
+  test('nothing where nothing was tried, or where all of it moves the number less', () => {
+    expect(lineOf()).not.toMatch(/would move it more/);
+    expect(lineOf(lever('surface', 36.6), lever('line', 40.9))).not.toMatch(/would move it more/);
+  });
+  test('each kind over all its trials and the layout as it is', () => {
+    const line = lineOf(lever('surface', 36.4), lever('surface', 39.6), lever('line', 40.9));
+    expect(line).toMatch(/finish \(3\.2 ft\) would move it more/);
+    expect(line).not.toMatch(/the line/);
+    expect(lineOf(lever('ball', 34.9))).toMatch(/Another ball \(3\.1 ft\) would move it more/);
   });
 });
 
@@ -107,6 +132,7 @@ describe('limits: what set aside more than a quarter of the layouts looked at is
         best(38),
         [],
         NARROW,
+        [],
       ),
     );
     expect(said).toHaveLength(lines);
@@ -118,10 +144,10 @@ describe('limits: what set aside more than a quarter of the layouts looked at is
       { why: { code: 'pin-near-hole', params: {} }, count: 20 },
     ];
     // 30 of 100 are more than a quarter, 20 are not
-    expect(limits(result({ found: 50, rejected }), best(38), [], NARROW)).toHaveLength(1);
+    expect(limits(result({ found: 50, rejected }), best(38), [], NARROW, [])).toHaveLength(1);
   });
 });
 
 test('limits: a ball that still slides at the pins is told', () => {
-  expect(limits(result(), best(38, false), [], NARROW)).toHaveLength(1);
+  expect(limits(result(), best(38, false), [], NARROW, [])).toHaveLength(1);
 });

@@ -1,13 +1,34 @@
 import { describe, expect, test } from 'vitest';
+import { fromKeys } from '../../src/base/from-keys.js';
+import { NOTICEABLE } from '../../src/explain/noticeable.js';
 import { type ReasonFacts, reasons } from '../../src/explain/reasons.js';
-import type { TargetAnswer } from '../../src/records/answers/answer.js';
+import type { CausesAnswer, CausesOf, TargetAnswer } from '../../src/records/answers/answer.js';
+import { CAUSES, type Cause } from '../../src/records/answers/statements/reasons.js';
+import { SHARED_IDS } from '../../src/records/schemas/reaction-numbers.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import { sayAll } from '../../src/report/wording/say.js';
 import { reaction, recommendAnswer } from '../support/recommend-answer.js';
 
-const { shares } = recommendAnswer.layouts[0]!;
+const { shares: madeUp } = recommendAnswer.layouts[0]!;
 const { drilled } = recommendAnswer.middle;
-const NO_CENTRE = { hookStartFt: 0, totalHookBoards: 0 };
+
+const NO_SHARES = { total: 0, drillingAngle: 0, pinToPap: 0, valAngle: 0 };
+/** Nothing is shared out. */
+const shares = fromKeys(Object.keys(madeUp) as readonly (keyof typeof madeUp)[], () => NO_SHARES);
+
+/** A difference all of which one cause makes, and that goes with it. */
+const allBy = (cause: Cause | null, total: number): CausesOf => ({
+  total,
+  ...fromKeys(CAUSES, (each) => (each === cause ? total : 0)),
+  without: fromKeys(CAUSES, (each) => (each === cause ? 0 : total)),
+});
+
+const NO_CAUSES: CausesAnswer = {
+  score: allBy(null, 0),
+  ...fromKeys(SHARED_IDS, () => allBy(null, 0)),
+  atUsualFinish: null,
+  byDrillingAngle: null,
+};
 
 const hookStart: TargetAnswer = {
   wish: 'hookStart',
@@ -33,7 +54,7 @@ const facts = (given: Partial<ReasonFacts> = {}): ReasonFacts => ({
   reaction,
   middle: { drilled, reaction },
   shares,
-  centre: { asDrilled: NO_CENTRE, balanced: NO_CENTRE },
+  causes: NO_CAUSES,
   targets: [],
   pinToPapIn: 5,
   next: null,
@@ -49,7 +70,7 @@ function reasonWith(given: Partial<ReasonFacts>, ...all: readonly RegExp[]): str
   return found[0]!;
 }
 
-const FLARES = /flare/i;
+const FLARES = /it flares/;
 
 describe('reasons: flare beside that of the usual middle layout', () => {
   const flaring = (flareIn: number, soonerFt = 0): string =>
@@ -57,7 +78,7 @@ describe('reasons: flare beside that of the usual middle layout', () => {
       {
         reaction: { ...reaction, flareIn },
         middle: { drilled, reaction: { ...reaction, flareIn: 4 } },
-        centre: { asDrilled: NO_CENTRE, balanced: { hookStartFt: -soonerFt, totalHookBoards: 0 } },
+        causes: { ...NO_CAUSES, hookStartFt: allBy('flare', -soonerFt) },
       },
       FLARES,
     );
@@ -74,9 +95,10 @@ describe('reasons: flare beside that of the usual middle layout', () => {
     expect(flaring(3.94)).toMatch(/less than/);
   });
 
-  test('is named as a cause only where the balanced ball hooks sooner with more of it, or later with less', () => {
+  test('grips more or less only where flare’s own part of the hook start is sooner with more of it, or later with less', () => {
     expect(flaring(4.6, 0.2)).toMatch(/More flare brings more clean cover/);
     expect(flaring(3.4, -0.2)).toMatch(/Less flare rolls more of each turn/);
+    expect(flaring(4.6, 0.2)).toMatch(/-0\.2 ft by this/);
     for (const [flareIn, soonerFt] of [
       [4.6, -0.2], // more, and yet later
       [3.4, 0.2], // less, and yet sooner
@@ -113,31 +135,120 @@ test.each([
   expect(/3 3\/8/.test(reasonWith({ pinToPapIn }, FLARES))).toBe(isNear);
 });
 
-describe('reasons: the offset of the centre of mass', () => {
-  const about = (asDrilled: number, balanced: number): string[] =>
-    sayAll(
-      reasons(
-        facts({
-          centre: {
-            asDrilled: { hookStartFt: asDrilled, totalHookBoards: 0 },
-            balanced: { hookStartFt: balanced, totalHookBoards: 0 },
-          },
-        }),
-      ),
-      UNITS.trade,
-    ).filter((line) => /cent(re|er).?of.?mass/i.test(line));
+test('reasons: a pin near 3 3/8 in never lies where flare is greatest beside less flare than usual', () => {
+  const near = (flareIn: number): string =>
+    reasonWith(
+      {
+        pinToPapIn: 3.375,
+        reaction: { ...reaction, flareIn },
+        middle: { drilled, reaction: { ...reaction, flareIn: 4 } },
+      },
+      FLARES,
+    );
+  expect(near(4.6)).toMatch(/3 3\/8/);
+  expect(near(3.4)).not.toMatch(/3 3\/8/);
+});
 
-  test('is the cause where less than half of a difference is left without it, and both are told', () => {
-    const [line] = about(-0.6, -0.2);
-    expect(line).toMatch(/-0\.6/);
-    expect(line).toMatch(/-0\.2/);
-    expect(about(0.6, 0.29)).toHaveLength(1);
-    expect(about(0.6, -0.3)).toHaveLength(1); // it even turns round
-    expect(about(0.6, 0.31)).toEqual([]);
+describe('reasons: what makes most of a difference', () => {
+  const about = (hookStartFt: CausesOf, given: Partial<ReasonFacts> = {}): string[] =>
+    sayAll(
+      reasons(facts({ targets: [hookStart], causes: { ...NO_CAUSES, hookStartFt }, ...given })),
+      UNITS.trade,
+    ).filter((line) => /Most of that/.test(line));
+  const part = (total: number, centre: number, without: number): CausesOf => ({
+    ...allBy(null, total),
+    centre,
+    without: { centre: without, flare: total, inertia: total },
   });
-  test('is not asked for where the difference is under 0.15 ft', () => {
-    expect(about(0.14, 0)).toEqual([]);
-    expect(about(0.16, 0)).toHaveLength(1);
+
+  test('is named with its size and with what would be left', () => {
+    const [line] = about(part(-0.6, -0.5, -0.1));
+    expect(line).toMatch(/0\.6 ft earlier than.*-0\.5 ft.*centre of mass.*static weight.*-0\.1 ft/);
+    expect(about(allBy('flare', 0.6))[0]).toMatch(/0\.6 ft later than.*\+0\.6 ft.*own oil.*0\.0 ft/);
+    expect(about(allBy('inertia', 0.6))[0]).toMatch(/RG and differentials/);
+  });
+  test('must be more than half of the difference, and at least half must go without it', () => {
+    expect(about(part(0.6, 0.31, 0.29))).toHaveLength(1);
+    expect(about(part(0.6, 0.29, 0.29))).toEqual([]);
+    expect(about(part(0.6, 0.31, 0.31))).toEqual([]);
+    expect(about(part(0.6, 0.8, -0.3))).toHaveLength(1); // it even turns round
+    expect(about(part(0.6, -0.8, -0.3))).toEqual([]); // it works against the difference
+  });
+  test('is not asked for where the difference is under 0.15 ft, 0.01 deg/ft, 0.3 boards, or in what was not wished for', () => {
+    expect(about(allBy('centre', 0.14))).toEqual([]);
+    expect(about(allBy('centre', 0.16))).toHaveLength(1);
+    const hook = (boards: number, targets: readonly TargetAnswer[]): string[] =>
+      about(allBy(null, 0), {
+        targets,
+        causes: { ...NO_CAUSES, totalHookBoards: allBy('centre', boards) },
+      });
+    expect(hook(0.29, [totalHook])).toEqual([]);
+    expect(hook(0.31, [totalHook])).toHaveLength(1);
+    expect(hook(0.31, [hookStart])).toEqual([]);
+    expect(hook(0.31, [])).toHaveLength(1); // no wish: hook start and total hook
+  });
+  test('least sizes are passed in', () => {
+    const causes = { ...NO_CAUSES, hookStartFt: allBy('centre', 0.6) };
+    const codes = (hookStartFt: number): string[] =>
+      reasons(facts({ targets: [hookStart], causes }), { ...NOTICEABLE, hookStartFt }).map(
+        ({ code }) => code,
+      );
+    expect(codes(0.59)).toContain('cause-of-difference');
+    expect(codes(0.61)).not.toContain('cause-of-difference');
+  });
+  test('the finish is named where most of the difference goes with the usual one', () => {
+    const said = (left: number): string[] =>
+      sayAll(
+        reasons(
+          facts({
+            targets: [hookStart],
+            causes: {
+              ...NO_CAUSES,
+              hookStartFt: allBy('centre', 0.6),
+              atUsualFinish: {
+                grit: 500,
+                usualGrit: 2000,
+                ...fromKeys(SHARED_IDS, () => 0),
+                hookStartFt: left,
+              },
+            },
+          }),
+        ),
+        UNITS.trade,
+      ).filter((line) => /finish/.test(line));
+    expect(said(0.2)).toHaveLength(1);
+    expect(said(0.2)[0]).toMatch(/2000 grit instead of 500.*\+0\.2 ft of \+0\.6 ft/);
+    expect(said(0.31)).toEqual([]);
+  });
+});
+
+describe('reasons: the drilling angle', () => {
+  const turned = (score: number, withCentreHeld: number): Partial<ReasonFacts> => ({
+    causes: {
+      ...NO_CAUSES,
+      byDrillingAngle: { score, withCentreHeld, movesOz: { top: 0.1, side: -0.4, finger: 0.3 } },
+    },
+  });
+  const said = (given: Partial<ReasonFacts>): string => sayAll(reasons(facts(given)), UNITS.trade).join('\n');
+
+  test('works through static weight where at least half of its two points or more goes with the centre of mass held', () => {
+    expect(said(turned(6, 2.9))).toMatch(/\+6\.0 points, and \+2\.9.*side weight by -0\.4 oz/);
+    expect(said(turned(-6, 1))).toMatch(/through static weight/);
+    expect(said(turned(6, 3.1))).not.toMatch(/through static weight/);
+    expect(said(turned(1.9, 0))).not.toMatch(/through static weight/);
+  });
+  test('on a plain core the mark hardly matters only where the drilling angle changes neither score nor shot', () => {
+    const HARDLY = /hardly matters/;
+    const byAngle = { ...NO_SHARES, drillingAngle: 2.1 };
+    expect(said({})).toMatch(HARDLY);
+    for (const given of [
+      turned(6, 2.9),
+      { shares: { ...shares, score: byAngle } },
+      { shares: { ...shares, totalHookBoards: { ...NO_SHARES, drillingAngle: -0.31 } } },
+    ]) {
+      expect(said(given)).not.toMatch(HARDLY);
+      expect(said(given)).toMatch(/moves the centre of mass/);
+    }
   });
 });
 
@@ -181,4 +292,12 @@ test('reasons: shares of the score are told by the number of the layout that bri
   const said = { shares: { ...shares, score } };
   expect(reasonWith(said, /points/)).toMatch(/9\.0.*pin-to-PAP.*5\.1.*VAL.*-1\.3.*drilling angle.*5\.2/);
   expect(reasonWith({ ...said, hasMark: false }, /points/)).not.toMatch(/drilling angle/);
+});
+
+test('reasons: the same points are told by cause', () => {
+  const score = { ...allBy(null, 9), centre: 7.2, flare: 2.1, inertia: -0.3 };
+  expect(reasonWith({ causes: { ...NO_CAUSES, score } }, /points/)).toMatch(
+    /by cause.*centre of mass lies \+7\.2.*flare \+2\.1.*-0\.3/,
+  );
+  expect(reasonWith({ causes: null }, /points/)).not.toMatch(/by cause/);
 });

@@ -8,10 +8,11 @@ import type { Outcome } from '../../src/simulate/simulator.js';
 function recorder() {
   const asked: Trial[] = [];
   const evaluator: Evaluator = {
-    async evaluate(trials) {
+    async evaluate(given) {
+      const trials = given as readonly Trial[];
       asked.push(...trials);
       return trials.map((trial): Outcome => {
-        const reaction = { totalHook: Number(trial.world) + trial.layout.drillingAngle, entryAngle: 0.08 };
+        const reaction = { totalHook: trial.world + trial.layout.drillingAngle, entryAngle: 0.08 };
         return { launch: trial.launch ?? { x: 0, angle: 0.01 }, shot: 'pins', reaction } as Outcome;
       });
     },

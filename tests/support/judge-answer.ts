@@ -8,6 +8,7 @@ const {
   steps: _steps,
   reasons: _reasons,
   shares,
+  causes,
   ...layout
 } = layouts[1];
 const {
@@ -35,6 +36,7 @@ export const judgeAnswer: JudgeAnswer = {
   best,
   confidence: { bestBeatsIt: 0.78, beatsMiddle: 0.6, worlds: 200 },
   shares,
+  causes,
   marking: [
     {
       error: { code: 'pin-to-pap-off', params: { byIn: 1 / 16 } },

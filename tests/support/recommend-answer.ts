@@ -154,6 +154,14 @@ const share = (total: number) => ({
   valAngle: total * -0.2,
 });
 
+const causes = (total: number) => ({
+  total,
+  centre: total * 0.8,
+  flare: total * 0.3,
+  inertia: total * -0.1,
+  without: { centre: total * 0.2, flare: total * 0.7, inertia: total * 0.8 },
+});
+
 const psa = { overIn: 6.1, upIn: -1.4, fromPapIn: 1.7, fromPinIn: 6.6, fromGripCentreIn: 6.2, certain: true };
 
 const marks = [
@@ -203,6 +211,19 @@ const ranked = (rank: number, at: LayoutAnswer, score: number, roll: ReactionAns
     differentialIn: share(-0.004),
     intermediateDifferentialIn: share(0.0002),
   },
+  causes: {
+    score: causes(34),
+    hookStartFt: causes(2.4),
+    sharpnessDegPerFt: causes(0.11),
+    totalHookBoards: causes(-1.6),
+    flareIn: causes(-0.6),
+    atUsualFinish: null,
+    byDrillingAngle: {
+      score: 12,
+      withCentreHeld: 2.5,
+      movesOz: { top: 0.1, side: -0.4, finger: 0.3 },
+    },
+  },
   steps: [
     {
       change: { code: 'drilling-angle-by', params: { byDeg: 5 } },
@@ -241,7 +262,7 @@ const ranked = (rank: number, at: LayoutAnswer, score: number, roll: ReactionAns
         drilledIn: 0.0412,
         flareIn: roll.flareIn,
         usualFlareIn: 4.2,
-        grips: 'less',
+        grips: { how: 'less', hookStartFt: 0.4 },
         peakIn: null,
       },
     },
@@ -371,7 +392,7 @@ export const recommendAnswer: RecommendAnswer = {
   limits: [
     {
       code: 'layout-moves-little',
-      params: { reading: 'hookStartFt', low: 34.1, high: 40.3, spread: 8.7 },
+      params: { reading: 'hookStartFt', low: 34.1, high: 40.3, spread: 8.7, movedMoreBy: [] },
     },
   ],
   cautions,

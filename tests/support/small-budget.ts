@@ -38,6 +38,7 @@ export const SMALL_BUDGET: Budget = {
   race: { surveyed: race, alone: race },
   semifinal: { worlds: 8, least: 2, most: 4, moreThanShown: 1 },
   final: { least: 2, most: 3 },
+  stepWorlds: 4,
   practiceWorlds: 4,
   levers: { grits: [500, 4000], movesBoards: [4] },
   pageMap: { arcIn: 1, angleDeg: 40 },

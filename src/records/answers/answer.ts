@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { causesOfSchema, causesSchema } from './causes-answer.js';
 import type { drilledAnswerSchema } from './drilled-answer.js';
 import type { drilledSchema, legalitySchema, markSchema, psaSchema } from './drilled-numbers.js';
 import type { judgeAnswerSchema } from './judge-answer.js';
@@ -56,6 +57,8 @@ export type SimulatedLayout = Data<typeof simulatedLayoutSchema>;
 export type RegressionAnswer = Data<typeof regressionSchema>;
 export type TargetAnswer = Data<typeof targetSchema>;
 export type SharesAnswer = Data<typeof sharesSchema>;
+export type CausesAnswer = Data<typeof causesSchema>;
+export type CausesOf = Data<typeof causesOfSchema>;
 
 export type LayoutDifference = Data<typeof differenceSchema>;
 export type VoicesAnswer = Data<typeof voicesSchema>;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { causesSchema } from './causes-answer.js';
 import { legalitySchema, markSchema, psaSchema } from './drilled-numbers.js';
 import { noLineSchema } from './shot-answer.js';
 import {
@@ -50,6 +51,9 @@ export const judgeAnswerSchema = z
       .meta({ description: 'Shares of the worlds in which both reach the pins, and differences.' }),
     scatter: scatterSchema,
     shares: sharesSchema.meta({ description: 'Of the change from this layout to the best one.' }),
+    causes: causesSchema.nullable().meta({
+      description: 'Of the same change; null where one of the balls tried does not reach the pins.',
+    }),
     marking: z
       .array(z.strictObject({ error: markingErrorSchema, score: n, flareIn: n, totalHookBoards: n }))
       .meta({ description: 'What the worse side of each marking error changes.' }),

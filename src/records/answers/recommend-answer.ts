@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { fromKeys } from '../../base/from-keys.js';
 import { SHARED_IDS } from '../schemas/reaction-numbers.js';
+import { causesSchema } from './causes-answer.js';
 import { legalitySchema, markSchema, psaSchema } from './drilled-numbers.js';
 import { noLineSchema, reactionSchema } from './shot-answer.js';
 import {
@@ -13,7 +14,7 @@ import {
 import { assumptionSchema } from './statements/assumptions.js';
 import { beliefSchema } from './statements/beliefs.js';
 import { cautionSchema } from './statements/cautions.js';
-import { leverSchema, stepSchema } from './statements/changes.js';
+import { LEVER_KINDS, leverSchema, stepSchema } from './statements/changes.js';
 import { differenceSchema, scatterSchema } from './statements/differences.js';
 import { headlineSchema } from './statements/headlines.js';
 import { limitSchema } from './statements/limits.js';
@@ -29,7 +30,10 @@ export const stepEffectSchema = z
     score: n,
     ...fromKeys(SHARED_IDS, () => n),
   })
-  .meta({ description: 'What one more step in one layout number would change.' });
+  .meta({
+    description:
+      'What one more step in one layout number would change, in the mean over the same worlds; only steps that can be marked and drilled.',
+  });
 
 const confidenceShares = {
   beatsRunnerUp: n.meta({
@@ -52,13 +56,17 @@ export const rankedLayoutSchema = simulatedLayoutSchema.extend({
   marks: z.array(markSchema),
   legality: legalitySchema,
   shares: sharesSchema,
+  causes: causesSchema.nullable().meta({
+    description:
+      'Against the usual middle layout; null where one of the balls tried does not reach the pins.',
+  }),
   steps: z.array(stepEffectSchema),
   reasons: z.array(reasonSchema),
 });
 
 export const leverEffectSchema = z
   .strictObject({
-    kind: z.enum(['surface', 'line', 'ball']),
+    kind: z.enum(LEVER_KINDS),
     change: leverSchema,
     score: n,
     reaction: reactionSchema,

@@ -60,7 +60,7 @@ export const simulatedLayoutSchema = layoutAnswerSchema
         'reaches the pins.',
     }),
     nominalScore: n.meta({
-      description: 'The same in the nominal world alone, by physics alone; shares are about it.',
+      description: 'The same in the nominal world alone, by physics alone; shares and causes are about it.',
     }),
     objections: z
       .array(objectionSchema)

@@ -1,6 +1,7 @@
 import type { JudgeAnswer } from '../../records/answers/answer.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
+import { causesTable } from '../tables/causes-table.js';
 import { comparisonTable } from '../tables/comparison-table.js';
 import { linesTable } from '../tables/lines-table.js';
 import { sharesTable } from '../tables/shares-table.js';
@@ -55,6 +56,11 @@ export function judgeReport(given: JudgeAnswer, page: Page): string {
     section(
       'What the best one gains, by number of the layout',
       sharesTable(answer.shares, page, 'from this one\nto the best'),
+      page,
+    ),
+    section(
+      'The same by cause in the drilled ball',
+      causesTable(answer.causes, page, 'from this one\nto the best'),
       page,
     ),
     section('What marking errors cost', gridLines(markingGrid(answer, page.units), page), page),

@@ -2,6 +2,7 @@ import type { JudgeAnswer } from '../../records/answers/answer.js';
 import type { WebReportData } from '../../records/answers/web-report-data.js';
 import type { Compared } from '../picture/compared.js';
 import { judgeSureness, markingGrid, verdictText } from '../screens/judge-report.js';
+import { causesGrid } from '../tables/causes-table.js';
 import { wishesGrid } from '../tables/wishes-table.js';
 import { givenWithUnit } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
@@ -66,7 +67,7 @@ function sections(
   facts: WebReportData,
   page: Page,
 ): PageSection[] {
-  const { layout, best, inputs, targets, shares, confidence } = answer;
+  const { layout, best, inputs, targets, shares, causes, confidence } = answer;
   const { units } = page;
   return [
     {
@@ -84,6 +85,14 @@ function sections(
           { from: { name: '1 this layout', layout }, to: { name: '2 best found', layout: best }, shares },
           units,
         ),
+        ...(causes
+          ? [
+              gridHtml(
+                causesGrid(causes, units, 'from this one to the best'),
+                'The same by cause in the drilled ball',
+              ),
+            ]
+          : []),
       ],
     },
     {

@@ -2,6 +2,7 @@ import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer
 import type { WebReportData } from '../../records/answers/web-report-data.js';
 import { comparedWithUsual, USUAL } from '../picture/compared.js';
 import { rankingNote, searchText, surenessText } from '../screens/recommendation-report.js';
+import { causesGrid } from '../tables/causes-table.js';
 import { leversGrid } from '../tables/levers-table.js';
 import { rankingGrid } from '../tables/ranking-table.js';
 import { sharesGrid } from '../tables/shares-table.js';
@@ -91,6 +92,14 @@ function sections(
           },
           units,
         ),
+        ...(best.causes
+          ? [
+              gridHtml(
+                causesGrid(best.causes, units, 'against the usual layout'),
+                'By cause in the drilled ball',
+              ),
+            ]
+          : []),
         othersHtml(
           'The same of the other layouts',
           others.map(

@@ -28,14 +28,22 @@ export function layoutOf(candidate: Candidate, practice: Practice, radius: numbe
   const valAngle = valAngleOf(arc(pinToPapIn), arc(pinBufferIn), side);
   if (valAngle === null) return null;
   const valAngleDeg = Math.round(to(valAngle, DEGREE));
-  const fromUpperOrLower = side === 'above' ? valAngleDeg : 180 - valAngleDeg;
+  const layout = { drillingAngleDeg, pinToPapIn, valAngleDeg };
+  return isDrilledByTrade(layout, practice) ? layout : null;
+}
+
+/** Whether the numbers of a layout lie in the ranges that the trade drills, on either side of the pin. */
+export function isDrilledByTrade(
+  { drillingAngleDeg, pinToPapIn, valAngleDeg }: LayoutNumbers,
+  practice: Practice,
+): boolean {
   const inside = (value: number, { least, most }: { least: number; most: number }): boolean =>
     value >= least && value <= most;
-  return inside(pinToPapIn, practice.pinToPapIn) &&
+  return (
+    inside(pinToPapIn, practice.pinToPapIn) &&
     inside(drillingAngleDeg, practice.drillingAngleDeg) &&
-    inside(fromUpperOrLower, practice.valAngleDeg)
-    ? { drillingAngleDeg, pinToPapIn, valAngleDeg }
-    : null;
+    inside(Math.min(valAngleDeg, 180 - valAngleDeg), practice.valAngleDeg)
+  );
 }
 
 /** Every candidate of a grid that the trade drills, without repeats of the same written layout. */

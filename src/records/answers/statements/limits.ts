@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { StatementOf } from '../../../base/statement.js';
+import { LEVER_KINDS } from './changes.js';
 import { objectionSchema } from './objections.js';
 import { n, wishReading } from './params.js';
 import { statementSchema, type TopicOf } from './statement-schema.js';
@@ -12,6 +13,8 @@ const shapes = {
     high: n,
     /** From the 5th to the 95th percentile over worlds. */
     spread: n,
+    /** What moves the number farther than all layouts do, by this answer's own trials, and how far. */
+    movedMoreBy: z.array(z.strictObject({ kind: z.enum(LEVER_KINDS), by: n })),
   },
   'wishes-do-not-join': {
     missed: z.array(z.strictObject({ reading: wishReading, shareOfRange: n })),

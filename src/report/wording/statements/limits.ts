@@ -1,17 +1,25 @@
+import type { LeverKind } from '../../../records/answers/statements/changes.js';
 import type { Limits } from '../../../records/answers/statements/limits.js';
 import { REACTION_NUMBERS } from '../../../records/schemas/reaction-numbers.js';
-import { withUnit } from '../../text/display-units.js';
+import { capital } from '../../../records/text/capital.js';
+import { type DisplayUnit, withUnit } from '../../text/display-units.js';
 import { percent } from '../../text/figures.js';
 import { OBJECTIONS } from './objections.js';
 import { sayIn } from './say-in.js';
 import type { Wording } from './wording.js';
 
+const LEVERS_NAMED: Readonly<Record<LeverKind, string>> = {
+  surface: 'the cover’s finish',
+  line: 'the line',
+  ball: 'another ball',
+};
+
 /** What holds a result back, as sentences. */
 export const LIMITS: Wording<Limits> = {
-  'layout-moves-little': ({ reading, low, high, spread }, units) => {
+  'layout-moves-little': ({ reading, low, high, spread, movedMoreBy }, units) => {
     const { name, compared } = REACTION_NUMBERS[reading];
     const unit = units[compared.quantity];
-    return `Layout moves ${name} by ${withUnit(high - low, unit)} in all (${unit.show(low)} to ${withUnit(high, unit)}), less than shots, lane and core vary (${withUnit(spread, unit)} from the 5th to the 95th percentile). Cover finish, line or another ball would move it more.`;
+    return `Layout moves ${name} by ${withUnit(high - low, unit)} in all (${unit.show(low)} to ${withUnit(high, unit)}), less than shots, lane and core vary (${withUnit(spread, unit)} from the 5th to the 95th percentile).${movesMore(movedMoreBy, unit)}`;
   },
   'wishes-do-not-join': ({ missed }) =>
     `No layout of this ball meets all your preferences: the best found misses ${missed
@@ -21,3 +29,10 @@ export const LIMITS: Wording<Limits> = {
     `${count} layouts were set aside because ${sayIn(OBJECTIONS, why, units)}.`,
   'slides-at-pins': () => 'The ball is still sliding at the pins: it does not reach its roll phase.',
 };
+
+/** What would move a number more than layout does; nothing where nothing tried does. */
+function movesMore(by: Limits['layout-moves-little']['movedMoreBy'], unit: DisplayUnit): string {
+  if (by.length === 0) return '';
+  const named = by.map((each) => `${LEVERS_NAMED[each.kind]} (${withUnit(each.by, unit)})`);
+  return ` ${capital(named.join(', '))} would move it more.`;
+}

@@ -1,4 +1,4 @@
-import type { Reasons } from '../../../records/answers/statements/reasons.js';
+import type { Cause, Reasons } from '../../../records/answers/statements/reasons.js';
 import { REACTION_NUMBERS } from '../../../records/schemas/reaction-numbers.js';
 import { capital } from '../../../records/text/capital.js';
 import { type DisplayUnit, type Units, withUnit } from '../../text/display-units.js';
@@ -12,8 +12,19 @@ export const REASONS: Wording<Reasons> = {
     const unit = units[compared.quantity];
     return `${capital(name)} ${withUnit(found, unit)}; wish ${step} of 5 is ${withUnit(wanted, unit)} here, and the usual middle layout gives ${withUnit(usual, unit)}.`;
   },
+  'cause-of-difference': ({ reading, total, cause, byCause, without }, units) => {
+    const { name, compared } = REACTION_NUMBERS[reading];
+    const unit = units[compared.quantity];
+    const { makes, leaves } = CAUSE_WORDS[cause];
+    return `${capital(name)}: ${sizeOf(total, unit)} ${total > 0 ? compared.more : compared.less} than with the usual middle layout. Most of that, ${changeWithUnit(byCause, unit)}, comes from ${makes}; ${leaves}, ${changeWithUnit(without, unit)} would be left.`;
+  },
+  'difference-by-finish': ({ reading, total, left, usualGrit, grit }, units) => {
+    const { name, compared } = REACTION_NUMBERS[reading];
+    const unit = units[compared.quantity];
+    return `The cover's finish makes most of this difference in ${name}: with ${usualGrit} grit instead of ${grit}, ${changeWithUnit(left, unit)} of ${changeWithUnit(total, unit)} would be left.`;
+  },
   'flare-and-differential': ({ undrilledIn, drilledIn, flareIn, usualFlareIn, grips, peakIn }, units) => {
-    const { gyration, flare, tape } = units;
+    const { gyration, flare, tape, lane } = units;
     const kept = drilledIn - undrilledIn;
     const keeps = isNothing(kept, gyration)
       ? 'Drilling keeps the total differential'
@@ -22,46 +33,40 @@ export const REASONS: Wording<Reasons> = {
     const flares = isNothing(than, flare)
       ? 'as much as the usual middle layout'
       : `${withUnit(Math.abs(than), flare)} ${than > 0 ? 'more' : 'less'} than the usual middle layout`;
-    const why = {
-      more: ' More flare brings more clean cover to the lane, so the ball grips more where the lane is dry.',
-      less: ' Less flare rolls more of each turn over its own oil, so the ball grips less where the lane is dry.',
-      none: '',
-    }[grips ?? 'none'];
+    const why = grips
+      ? ` ${GRIP_WORDS[grips.how]} (hook start ${changeWithUnit(grips.hookStartFt, lane)} by this).`
+      : '';
     const peak =
       peakIn === null
         ? ''
         : ` The pin lies near ${withUnit(peakIn, tape)} from the PAP, where flare is greatest.`;
     return `${keeps} (${gyration.show(undrilledIn)} to ${withUnit(drilledIn, gyration)}); it flares ${withUnit(flareIn, flare)}, ${flares}.${why}${peak}`;
   },
-  'offset-of-centre': ({ hookStartFt, totalHookBoards }, { lane, boards }) => {
-    const causes = (
-      [
-        ['hook start', hookStartFt, lane],
-        ['total hook', totalHookBoards, boards],
-      ] as const
-    ).flatMap(([name, both, unit]) =>
-      both
-        ? [
-            `${name} ${unit.change(both.asDrilled)} ${unit.name}, and ${unit.change(both.balanced)} with the centre of mass at the ball’s centre`,
-          ]
-        : [],
-    );
-    return `The offset of the centre of mass (static weight) makes most of the difference from the usual middle layout: ${causes.join('; ')}. Gravity on it turns the axis while the ball rolls down the lane.`;
-  },
   'intermediate-without-mark': (params, units) =>
     `${intermediate(params, units)}. The CG lies on the pin, so there is no mark to aim at and no drilling angle to choose.`,
   'intermediate-of-many-cores': (params, units) =>
-    `${intermediate(params, units)}, in the middle of all cores tried. Whether the mark matters depends on the core's shape, which is not known: on a plain one hardly, on a lobed one much.`,
-  'intermediate-of-plain-core': (params, units) =>
-    `${intermediate(params, units)}: the holes alone make it. On a plain core the mark hardly matters (the drilling angle accounts for ${byAngle(params, units)}).`,
+    `${intermediate(params, units)}, in the middle of all cores tried. How far the drilling angle changes it depends on the core's shape, which is not known: on a plain one hardly, on a lobed one much.`,
+  'intermediate-of-plain-core': ({ markMatters, ...params }, units) =>
+    `${intermediate(params, units)}: the holes alone make it. ${
+      markMatters
+        ? 'A plain core has no heavy side for the mark to show; the drilling angle turns the core, with the CG beside the pin, against the holes, and so moves the centre of mass.'
+        : 'On a plain core the mark hardly matters.'
+    }`,
   'intermediate-of-lobed-core': (params, units) =>
     `${intermediate(params, units)}. On a lobed core it matters what the thumb hole meets: a nose or the gap between two (the drilling angle accounts for ${byAngle(params, units)}).`,
   'intermediate-of-own-core': (params, units) =>
     `${intermediate(params, units)} with the ball's own core (the drilling angle accounts for ${byAngle(params, units)}).`,
   'intermediate-of-asymmetric-core': (params, units) =>
     `${intermediate(params, units)}. The drilling angle turns the core's mass bias against the holes (it accounts for ${byAngle(params, units)}).`,
-  'shares-of-score': ({ total, drillingAngle, pinToPap, valAngle }) =>
-    `Of ${signed(total, 1)} points against the usual middle layout in the nominal world, pin-to-PAP brings ${signed(pinToPap, 1)}, the VAL angle ${signed(valAngle, 1)}${drillingAngle === null ? '' : `, the drilling angle ${signed(drillingAngle, 1)}`}.`,
+  'shares-of-score': ({ total, drillingAngle, pinToPap, valAngle, byCause }) => {
+    const angle = drillingAngle === null ? '' : `, the drilling angle ${signed(drillingAngle, 1)}`;
+    const causes = byCause
+      ? ` The same points by cause: where the centre of mass lies ${signed(byCause.centre, 1)}, flare ${signed(byCause.flare, 1)}, RG and differentials themselves ${signed(byCause.inertia, 1)}.`
+      : '';
+    return `Of ${signed(total, 1)} points against the usual middle layout in the nominal world, pin-to-PAP brings ${signed(pinToPap, 1)}, the VAL angle ${signed(valAngle, 1)}${angle}.${causes}`;
+  },
+  'drilling-angle-moves-centre': ({ points, withCentreHeld, sideOz, fingerOz, topOz }, { ounce }) =>
+    `The drilling angle works mostly through static weight: changed last, it brings ${signed(points, 1)} points, and ${signed(withCentreHeld, 1)} with the centre of mass held where it was. It changes side weight by ${changeWithUnit(sideOz, ounce)}, finger weight by ${changeWithUnit(fingerOz, ounce)}, top weight by ${changeWithUnit(topOz, ounce)}.`,
   'next-layout': ({ layout, behind, mostOf }, units) => {
     const where = mostOf
       ? `, most of all in ${REACTION_NUMBERS[mostOf.reading].name} (${against(mostOf, units)})`
@@ -69,6 +74,33 @@ export const REASONS: Wording<Reasons> = {
     return `The next, ${layout}, scores ${Math.abs(behind).toFixed(1)} ${behind >= 0 ? 'lower' : 'higher'} over all worlds${where}.`;
   },
 };
+
+/** What a cause is called, and how it is taken away. */
+const CAUSE_WORDS: Readonly<Record<Cause, { readonly makes: string; readonly leaves: string }>> = {
+  centre: {
+    makes: 'where the centre of mass of the drilled ball lies (static weight)',
+    leaves: "with the usual layout's centre of mass",
+  },
+  flare: {
+    makes: 'flare, which decides how much of its own oil the ball rolls over',
+    leaves: 'if no oil stayed on the ball',
+  },
+  inertia: {
+    makes: "the drilled ball's RG and differentials themselves",
+    leaves: "with the usual layout's",
+  },
+};
+
+const GRIP_WORDS = {
+  more: 'More flare brings more clean cover to the lane, so the ball grips more where the lane is dry',
+  less: 'Less flare rolls more of each turn over its own oil, so the ball grips less where the lane is dry',
+} as const;
+
+const changeWithUnit = (value: number, { change, name }: DisplayUnit): string => `${change(value)} ${name}`;
+
+/** How large a difference is, as finely as differences are shown. */
+const sizeOf = (value: number, { change, name }: DisplayUnit): string =>
+  `${change(Math.abs(value)).replace('+', '')} ${name}`;
 
 /** Whether a number is shown as zero. */
 const isNothing = (value: number, { show }: DisplayUnit): boolean => Number(show(value)) === 0;
@@ -79,7 +111,7 @@ const intermediate = (
 ): string =>
   `Intermediate differential goes from ${gyration.show(undrilledIn)} to ${withUnit(drilledIn, gyration)}`;
 
-const byAngle = ({ byDrillingAngleIn }: Reasons['intermediate-of-plain-core'], { gyration }: Units): string =>
+const byAngle = ({ byDrillingAngleIn }: Reasons['intermediate-of-lobed-core'], { gyration }: Units): string =>
   `${gyration.change(byDrillingAngleIn)} ${gyration.name} of the difference from the middle layout`;
 
 function against(

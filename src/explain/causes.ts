@@ -1,0 +1,117 @@
+import { fromKeys } from '../base/from-keys.js';
+import { OUNCE, to } from '../base/units.js';
+import type { Layout } from '../layout/layout.js';
+import { toLayout } from '../prepare/to-layout.js';
+import type { CausesAnswer } from '../records/answers/answer.js';
+import { USUAL_GRIT } from '../records/schemas/ball.js';
+import { SHARED_IDS } from '../records/schemas/reaction-numbers.js';
+import type { LayoutNumbers } from '../records/text/layout-text.js';
+import { score } from '../search/scoring/score.js';
+import type { Target } from '../search/scoring/target.js';
+import type { MixedBall } from '../simulate/mixed-ball.js';
+import { reader } from '../simulate/readings.js';
+import type { Setting } from '../simulate/setting.js';
+import type { Outcome } from '../simulate/simulator.js';
+import { CENTRE, INERTIA, NO_OIL, splitCauses } from './split-causes.js';
+
+/**
+ * For each layout, what of the drilled ball makes its shot differ from a reference's: where its centre of mass lies, its flare, or its
+ * inertia itself. Computed, not guessed from what moved: balls that never are, with the centre of one layout and the inertia of the
+ * other, with and without oil on their rings, are rolled in the nominal world, each on its own line.
+ *
+ * @returns null for a layout where one of these balls does not reach the pins
+ */
+export async function causes(
+  layouts: readonly LayoutNumbers[],
+  reference: LayoutNumbers,
+  targets: readonly Target[],
+  { problem, evaluator }: Pick<Setting, 'problem' | 'evaluator'>,
+): Promise<readonly (CausesAnswer | null)[]> {
+  const { radius } = problem.ball.published;
+  const from = toLayout(reference, radius);
+  const perLayout = layouts.map((layout) => {
+    const own = toLayout(layout, radius);
+    return {
+      split: mixedBalls(from, own),
+      finished: problem.grit === USUAL_GRIT ? [] : [from, own].map(atUsualFinish),
+      turned:
+        problem.ball.marker === null ? [] : turnedBalls({ ...own, drillingAngle: from.drillingAngle }, own),
+    };
+  });
+  const asked = perLayout.flatMap(({ split, finished, turned }) => [...split, ...finished, ...turned]);
+  const outcomes = [...(await evaluator.evaluate(asked.map((mixed) => ({ mixed }))))];
+  return perLayout.map(({ split, finished, turned }) => {
+    const rolled = {
+      split: outcomes.splice(0, split.length),
+      finished: outcomes.splice(0, finished.length),
+      turned: outcomes.splice(0, turned.length),
+    };
+    return Object.values(rolled)
+      .flat()
+      .every(({ shot }) => shot === 'pins')
+      ? causesOf(rolled, targets, problem.grit)
+      : null;
+  });
+}
+
+/** The eight balls between two layouts, indexed as `splitCauses` wants them. */
+const mixedBalls = (from: Layout, own: Layout): readonly MixedBall[] =>
+  Array.from({ length: 8 }, (_, mask) => ({
+    centreOf: mask & CENTRE ? own : from,
+    inertiaOf: mask & INERTIA ? own : from,
+    carriesOil: (mask & NO_OIL) === 0,
+    finish: 'own',
+  }));
+
+const atUsualFinish = (layout: Layout): MixedBall => ({
+  centreOf: layout,
+  inertiaOf: layout,
+  carriesOil: true,
+  finish: 'usual',
+});
+
+/** A layout with the reference's drilling angle; then turned to its own with the centre of mass held; then whole. */
+const turnedBalls = (before: Layout, own: Layout): readonly MixedBall[] =>
+  [
+    [before, before],
+    [before, own],
+    [own, own],
+  ].map(([centreOf, inertiaOf]) => ({ centreOf, inertiaOf, carriesOil: true, finish: 'own' }));
+
+interface Rolled {
+  readonly split: readonly Outcome[];
+  readonly finished: readonly Outcome[];
+  readonly turned: readonly Outcome[];
+}
+
+function causesOf(
+  { split, finished, turned }: Rolled,
+  targets: readonly Target[],
+  grit: number,
+): CausesAnswer {
+  const scored = (outcome: Outcome): number => score(outcome, targets);
+  return {
+    score: splitCauses(split.map(scored)),
+    ...fromKeys(SHARED_IDS, (id) => splitCauses(split.map(reader(id)))),
+    atUsualFinish:
+      finished.length === 0
+        ? null
+        : { grit, usualGrit: USUAL_GRIT, ...fromKeys(SHARED_IDS, (id) => apart(finished, reader(id))) },
+    byDrillingAngle: turned.length === 0 ? null : byDrillingAngle(turned, scored),
+  };
+}
+
+const apart = ([a, b]: readonly Outcome[], read: (outcome: Outcome) => number): number => read(b) - read(a);
+
+function byDrillingAngle(
+  [before, held, own]: readonly Outcome[],
+  scored: (outcome: Outcome) => number,
+): CausesAnswer['byDrillingAngle'] {
+  return {
+    score: scored(own) - scored(before),
+    withCentreHeld: scored(held) - scored(before),
+    movesOz: fromKeys(['top', 'side', 'finger'] as const, (id) =>
+      to(own.statics[id] - before.statics[id], OUNCE),
+    ),
+  };
+}

@@ -1,0 +1,111 @@
+import { meanSimple } from 'simple-statistics';
+import { fromKeys } from '../base/from-keys.js';
+import { toLayout } from '../prepare/to-layout.js';
+import type { StepEffect } from '../records/answers/answer.js';
+import type { Step } from '../records/answers/statements/changes.js';
+import { SHARED_IDS } from '../records/schemas/reaction-numbers.js';
+import type { LayoutNumbers } from '../records/text/layout-text.js';
+import { isDrilledByTrade } from '../search/candidates/candidates.js';
+import { rejectByMarks, rejectByOutcome } from '../search/candidates/constraints.js';
+import type { NominalShot } from '../search/candidates/nominal-shots.js';
+import type { ScoredCache } from '../search/outcome-cache.js';
+import type { ScoredOutcomes } from '../search/scoring/world-statistics.js';
+import type { LayoutOutcomes } from '../search/simulate-layouts.js';
+import { reader } from '../simulate/readings.js';
+import type { Setting } from '../simulate/setting.js';
+
+interface OneStep {
+  readonly change: Step;
+  readonly number: keyof LayoutNumbers;
+  readonly by: number;
+}
+
+/** Steps a person can make in each number: what a tape and a protractor mark, a few times over. */
+const STEPS: readonly OneStep[] = [
+  ...[-10, 10].map(
+    (byDeg): OneStep => ({
+      change: { code: 'drilling-angle-by', params: { byDeg } },
+      number: 'drillingAngleDeg',
+      by: byDeg,
+    }),
+  ),
+  ...[-0.25, 0.25].map(
+    (byIn): OneStep => ({
+      change: { code: 'pin-to-pap-by', params: { byIn } },
+      number: 'pinToPapIn',
+      by: byIn,
+    }),
+  ),
+  ...[-10, 10].map(
+    (byDeg): OneStep => ({
+      change: { code: 'val-angle-by', params: { byDeg } },
+      number: 'valAngleDeg',
+      by: byDeg,
+    }),
+  ),
+];
+
+interface Tried extends NominalShot {
+  readonly change: Step;
+}
+
+/**
+ * What one more step in each number of a layout would change: the mean change over the budget's first worlds, each step paired with
+ * the layout itself, each on the line of its own nominal shot. Only steps to what the trade drills and the search would not set
+ * aside; one that reaches the pins in no world in which the layout does is left out.
+ */
+export async function steps(
+  rows: readonly LayoutOutcomes[],
+  cache: ScoredCache,
+  setting: Setting,
+): Promise<readonly StepEffect[][]> {
+  const { stepWorlds } = setting.budget;
+  const tried: (readonly Tried[])[] = [];
+  for (const { layout } of rows) tried.push(await drillableSteps(layout, setting));
+  await cache.roll(tried.flat(), stepWorlds);
+  return rows.map(({ worlds }, i) =>
+    tried[i].flatMap(({ change, layout }) => {
+      const after = cache.get(layout);
+      return after ? meanChange(change, worlds, after, stepWorlds) : [];
+    }),
+  );
+}
+
+async function drillableSteps(layout: LayoutNumbers, setting: Setting): Promise<readonly Tried[]> {
+  const { ball, practice, evaluator } = setting;
+  const wanted = STEPS.filter(({ number }) => ball.marker !== null || number !== 'drillingAngleDeg')
+    .map(({ change, number, by }) => ({ change, layout: { ...layout, [number]: layout[number] + by } }))
+    .filter((step) => isDrilledByTrade(step.layout, practice))
+    .filter((step) => rejectByMarks(step.layout, ball, practice) === null);
+  const { radius } = ball.published;
+  const outcomes = await evaluator.evaluate(
+    wanted.map((step) => ({ layout: toLayout(step.layout, radius), world: 0 })),
+  );
+  return wanted
+    .map((step, i) => ({ ...step, outcome: outcomes[i] }))
+    .filter(({ outcome }) => rejectByOutcome(outcome, setting) === null);
+}
+
+function meanChange(
+  change: Step,
+  own: ScoredOutcomes,
+  after: ScoredOutcomes,
+  worlds: number,
+): readonly StepEffect[] {
+  const scores = after.scores.slice(0, worlds).flatMap((score, k) => {
+    const before = own.scores[k];
+    return score === null || before === null ? [] : [score - before];
+  });
+  const played = after.outcomes
+    .slice(0, worlds)
+    .map((outcome, k) => [own.outcomes[k], outcome] as const)
+    .filter((pair) => pair.every(({ shot }) => shot === 'pins'));
+  if (played.length === 0) return [];
+  return [
+    {
+      change,
+      score: meanSimple(scores),
+      ...fromKeys(SHARED_IDS, (id) => meanSimple(played.map(([a, b]) => reader(id)(b) - reader(id)(a)))),
+    },
+  ];
+}
