@@ -1,3 +1,4 @@
+import { FOOT, to } from '../base/units.js';
 import { allAssumptions } from '../explain/assumptions.js';
 import { cautionsFor } from '../explain/cautions.js';
 import { commonPractice } from '../explain/common-practice.js';
@@ -10,14 +11,17 @@ import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
 import type { RankedLayout, RecommendAnswer } from '../records/answers/answer.js';
+import type { FirstLookAnswer } from '../records/answers/first-look.js';
 import { Refusal } from '../records/refusals/refusal.js';
 import { type Ball, ballRecord } from '../records/schemas/ball.js';
 import { VERSION } from '../records/shared/version.js';
+import { firstLook } from '../search/first-look.js';
 import { rankInWorlds } from '../search/rank.js';
 import { type SearchResult, search } from '../search/search.js';
 import type { LayoutOutcomes } from '../search/simulate-layouts.js';
-import { type RecommendInputs, type SettingOptions, withSetting } from '../simulate/setting.js';
+import { type RecommendInputs, type Setting, type SettingOptions, withSetting } from '../simulate/setting.js';
 import { drilledFacts } from './parts/drilled-facts.js';
+import { formatOn } from './parts/layout-answer.js';
 import { regressionAnswer } from './parts/regression-answer.js';
 import { answerer, targetAnswer } from './parts/simulated-answer.js';
 
@@ -26,6 +30,8 @@ export interface RecommendOptions extends SettingOptions {
   readonly top: number;
   /** Balls the person has besides this one, to try when layout is not enough. */
   readonly otherBalls?: readonly Ball[];
+  /** Called once, before anything is searched, where the regression alone can say something. */
+  readonly onFirstLook?: ((look: FirstLookAnswer) => void) | undefined;
 }
 
 /**
@@ -40,6 +46,7 @@ export interface RecommendOptions extends SettingOptions {
 export const recommend = (inputs: RecommendInputs, options: RecommendOptions): Promise<RecommendAnswer> =>
   withSetting(inputs, options, async (setting): Promise<RecommendAnswer> => {
     const { ball, line, rules, budget } = setting;
+    if (options.onFirstLook) await lookFirst(inputs, setting, options.onFirstLook);
     const result = await search(inputs.want, setting);
     if (result.found.length === 0) throw nothingAllowed(result);
     const { ranked, runnerUp, middle } = await rankInWorlds(result, options.top, setting);
@@ -119,6 +126,16 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       cautions: cautionsFor(ball),
     };
   });
+
+async function lookFirst(
+  { want }: RecommendInputs,
+  setting: Setting,
+  tell: (look: FirstLookAnswer) => void,
+): Promise<void> {
+  const regression = await setting.regression.glance();
+  const look = regression.kind === 'ready' ? await firstLook(want, setting, regression) : null;
+  if (look) tell({ text: formatOn(setting.ball, look.layout), hookStartFt: to(look.hookStart, FOOT) });
+}
 
 /** The refusal when no layout at all may be drilled, with what stood in the way. */
 export const nothingAllowed = ({ rejected }: SearchResult): Refusal =>

@@ -1,11 +1,11 @@
-import type { Budget, GridStep } from '../prepare/budget.js';
-import { NO_ANGLE_DEG } from '../prepare/mark-of.js';
+import type { Budget } from '../prepare/budget.js';
 import type { Want } from '../records/schemas/want.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import type { Setting } from '../simulate/setting.js';
 import type { Outcome } from '../simulate/simulator.js';
-import { gridCandidates, keyOf, layoutOf } from './candidates/candidates.js';
+import { keyOf } from './candidates/candidates.js';
 import { rejectByMarks } from './candidates/constraints.js';
+import { drilledGrid } from './candidates/drilled-grid.js';
 import {
   type NominalShot,
   type NominalShots,
@@ -17,7 +17,6 @@ import { cacheOutcomes, type OutcomeCache } from './outcome-cache.js';
 import { halveByPhysics, halvingShots } from './physics-halving.js';
 import { score } from './scoring/score.js';
 import { type Target, targetsOf } from './scoring/target.js';
-import { openRegression } from './surrogate/regression.js';
 import { type Surveyed, survey } from './surrogate/survey.js';
 
 /** A layout that was simulated in the nominal world and may be drilled. */
@@ -62,8 +61,8 @@ export async function search(
 ): Promise<SearchResult> {
   const { ball, budget } = setting;
   const rolled = nominalShots(setting);
-  const coarse = grid(budget.grid.coarse, setting);
-  const finest = grid(budget.grid.finest, setting);
+  const coarse = drilledGrid(budget.grid.coarse, setting);
+  const finest = drilledGrid(budget.grid.finest, setting);
   await rolled.roll(coarse, counted(setting.progress('layouts'), coarse.length));
   const attained = rolled.allowed().map(({ outcome }) => outcome);
   const targets = attained.length > 0 ? targetsOf(want, attained) : [];
@@ -112,7 +111,7 @@ export async function search(
   };
 }
 
-/** Asks the regression about every layout that may be marked, and keeps it open while `use` asks on. */
+/** Asks the regression about every layout that may be marked, and hands on what it says. */
 async function withSurvey<T>(
   layouts: readonly LayoutNumbers[],
   rolled: NominalShots,
@@ -123,13 +122,9 @@ async function withSurvey<T>(
   const nominal = rolled.allowed();
   if (nominal.length < setting.budget.survey.leastNominal)
     return use({ why: { code: 'too-few-layouts-to-tune', params: {} } });
-  const regression = await openRegression(setting.models);
+  const regression = await setting.regression.open();
   if (regression.kind === 'unusable') return use(regression);
-  try {
-    return await use(await survey(layouts, nominal, targets, setting, regression));
-  } finally {
-    await regression.model.close();
-  }
+  return use(await survey(layouts, nominal, targets, setting, regression));
 }
 
 /** The best of a survey that may be drilled: some are rolled at a time until there are enough. */
@@ -151,17 +146,6 @@ async function likeliest(
     likely.push(...batch.map((layout) => rolled.get(layout)).filter((shot) => shot !== undefined));
   }
   return likely;
-}
-
-/** The layouts of a grid that the trade drills. */
-function grid(step: GridStep, { ball, practice, sides }: Setting): readonly LayoutNumbers[] {
-  const drilled =
-    ball.marker === null
-      ? { ...practice, drillingAngleDeg: { least: NO_ANGLE_DEG, most: NO_ANGLE_DEG } }
-      : practice;
-  return gridCandidates(drilled, ball.published.radius, step, sides)
-    .map((candidate) => layoutOf(candidate, drilled, ball.published.radius))
-    .filter((layout) => layout !== null);
 }
 
 const union = (...lists: readonly (readonly NominalShot[])[]): NominalShot[] => [...new Set(lists.flat())];

@@ -3,6 +3,7 @@ import { type Budget, USUAL_BUDGET } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
+import type { Stage } from '../records/answers/stage.js';
 import type { Ball } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
@@ -10,6 +11,7 @@ import type { PinSide } from '../records/schemas/pin-side.js';
 import type { Want } from '../records/schemas/want.js';
 import { loadRuleSet, type RuleSet } from '../records/shared/rules.js';
 import { loadPractice, type Practice } from '../records/shared/shared-data.js';
+import { type SharedRegression, shareRegression } from '../regression/open-regression.js';
 import { drawDeviations, luckOf, NO_DEVIATIONS } from './deviations.js';
 import { type Evaluator, localEvaluator } from './evaluator.js';
 import { findLine, type Line } from './line.js';
@@ -32,11 +34,13 @@ export interface SettingOptions {
   readonly ruleSet?: string | undefined;
   /** Folder of the fitted regression: the package's own when left out, null to have physics alone. */
   readonly models?: string | null | undefined;
+  /** The fitted regression where others use it too, who close it; else it is opened for this setting alone. */
+  readonly regression?: SharedRegression | undefined;
   /** Fits cores to published numbers; the answer does not depend on whether it remembers them. */
   readonly fitter?: CoreFitter | undefined;
   /** How much is tried; the usual budget when left out. */
   readonly budget?: Budget | undefined;
-  readonly onProgress?: (progress: { stage: string; done: number; total: number }) => void;
+  readonly onProgress?: (progress: { stage: Stage; done: number; total: number }) => void;
 }
 
 /** One bowler, ball and lane made ready: cores fitted, line found, worlds drawn, engine started. */
@@ -49,10 +53,11 @@ export interface Setting {
   readonly rules: RuleSet;
   readonly practice: Practice;
   readonly sides: readonly PinSide[];
-  readonly models: string | null | undefined;
+  /** The fitted regression, opened when it is first asked for. */
+  readonly regression: Pick<SharedRegression, 'open' | 'glance'>;
   readonly budget: Budget;
   /** Reports how far a stage has come. */
-  readonly progress: (stage: string) => (done: number, total: number) => void;
+  readonly progress: (stage: Stage) => (done: number, total: number) => void;
 }
 
 /**
@@ -85,6 +90,7 @@ export async function withSetting<T>(
     worlds: [NO_DEVIATIONS, ...worlds],
     luck: worlds.map(luckOf),
   };
+  const regression = options.regression ?? shareRegression(options.models);
   const evaluator = options.workers > 1 ? pooledEvaluator(problem, options.workers) : localEvaluator(problem);
   try {
     return await use({
@@ -94,12 +100,13 @@ export async function withSetting<T>(
       evaluator,
       rules,
       practice: loadPractice(),
-      models: options.models,
+      regression,
       budget,
       sides: options.pinSide === 'both' ? ['above', 'below'] : [options.pinSide],
       progress: (stage) => (done, total) => options.onProgress?.({ stage, done, total }),
     });
   } finally {
     await evaluator.close();
+    if (!options.regression) await regression.close();
   }
 }

@@ -1,8 +1,7 @@
 import { quantileSorted } from 'simple-statistics';
 import { WISHES, type Wish } from '../../records/schemas/reaction-numbers.js';
 import type { Want } from '../../records/schemas/want.js';
-import { wishedNumber } from '../../simulate/readings.js';
-import type { Outcome } from '../../simulate/simulator.js';
+import { type Reached, wishedNumber } from '../../simulate/readings.js';
 
 /** What a wish aims for, in the reaction number's SI unit. */
 export interface Target {
@@ -22,7 +21,7 @@ const QUANTILE_OF_STEP = [0.02, 0.25, 0.5, 0.75, 0.98] as const;
  *
  * @param attainable  outcomes of a grid over all allowed layouts, at least one
  */
-export function targetsOf(want: Want, attainable: readonly Outcome[]): readonly Target[] {
+export function targetsOf(want: Want, attainable: readonly Reached[]): readonly Target[] {
   return WISHES.flatMap((wish) => {
     const step = want[wish];
     if (step === undefined) return [];
