@@ -1,3 +1,4 @@
+import { FOOT, to } from '../base/units.js';
 import { allAssumptions } from '../explain/assumptions.js';
 import { beliefFindings } from '../explain/belief-findings.js';
 import { cautionsFor } from '../explain/cautions.js';
@@ -12,11 +13,13 @@ import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
 import type { RankedLayout, RecommendAnswer } from '../records/answers/answer.js';
+import type { FirstLookAnswer } from '../records/answers/first-look.js';
 import { Refusal } from '../records/refusals/refusal.js';
 import { type Ball, ballRecord } from '../records/schemas/ball.js';
 import { VERSION } from '../records/shared/version.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { keyOf } from '../search/candidates/candidates.js';
+import { firstLook } from '../search/first-look.js';
 import type { OrderRules } from '../search/order.js';
 import { orderRules } from '../search/order-rules.js';
 import { rankInWorlds } from '../search/rank.js';
@@ -28,6 +31,7 @@ import { type RecommendInputs, type Setting, type SettingOptions, withSetting } 
 import { shotScatter } from '../simulate/shot-scatter.js';
 import { differences } from './parts/difference-answer.js';
 import { drilledFacts } from './parts/drilled-facts.js';
+import { formatOn } from './parts/layout-answer.js';
 import { regressionAnswer } from './parts/regression-answer.js';
 import { answerer, targetAnswer } from './parts/simulated-answer.js';
 import { voicesAnswer } from './parts/voices-answer.js';
@@ -37,6 +41,8 @@ export interface RecommendOptions extends SettingOptions {
   readonly top: number;
   /** Balls the person has besides this one, to try when layout is not enough. */
   readonly otherBalls?: readonly Ball[];
+  /** Called once, before anything is searched, where the regression alone can say something. */
+  readonly onFirstLook?: ((look: FirstLookAnswer) => void) | undefined;
 }
 
 /**
@@ -51,6 +57,7 @@ export interface RecommendOptions extends SettingOptions {
 export const recommend = (inputs: RecommendInputs, options: RecommendOptions): Promise<RecommendAnswer> =>
   withSetting(inputs, options, async (setting): Promise<RecommendAnswer> => {
     const { ball, problem, line, rules, budget, seed } = setting;
+    if (options.onFirstLook) await lookFirst(inputs, setting, options.onFirstLook);
     const voices = await search(inputs.want, setting);
     const result = voices.weighed;
     if (result.found.length === 0) throw nothingAllowed(result);
@@ -190,6 +197,16 @@ async function choicesOf(
   const byPhysics = await rankInWorlds(physics, top, setting, { ...rules, byPractice: () => 0 });
   await simulateLayouts([practice], weighed.cache, setting);
   return { weighed: first.layout, physics: byPhysics.ranked[0].layout, practice: practice.layout };
+}
+
+async function lookFirst(
+  { want }: RecommendInputs,
+  setting: Setting,
+  tell: (look: FirstLookAnswer) => void,
+): Promise<void> {
+  const regression = await setting.regression.glance();
+  const look = regression.kind === 'ready' ? await firstLook(want, setting, regression) : null;
+  if (look) tell({ text: formatOn(setting.ball, look.layout), hookStartFt: to(look.hookStart, FOOT) });
 }
 
 /** The refusal when no layout at all may be drilled, with what stood in the way. */

@@ -15,10 +15,13 @@ for (const stream of [process.stdout, process.stderr])
     process.exit(EXIT.system);
   });
 
-process.exitCode = await run(process.argv.slice(2), {
+const code = await run(process.argv.slice(2), {
   stdin: process.stdin,
   stdout: process.stdout,
   stderr: process.stderr,
   env: process.env,
   cores: availableParallelism(),
 });
+// who leaves does not wait for what was being made ready
+if (code === EXIT.cancelled) process.exit(code);
+process.exitCode = code;

@@ -21,6 +21,7 @@ import {
   type Interviewed,
   interviewed,
   isFault,
+  justDescribed,
   nextQuestion,
   progress,
   resumed,
@@ -51,6 +52,8 @@ export interface Memory {
   readonly shelf: Shelf;
   /** An interview that was left before its end. */
   readonly draft: InterviewDraft | null;
+  /** Called when bowler and ball are described, while other questions are still to come. */
+  readonly onDescribed?: (records: Pick<Interviewed, 'bowler' | 'ball'>) => void;
   /** Called after every answer with the interview so far. When to forget it is the caller's business. */
   readonly remember: (draft: InterviewDraft) => void;
 }
@@ -61,7 +64,7 @@ export interface Memory {
  * @throws {Cancelled} when the person leaves (ctrl-C, or the input ends); what was answered was remembered
  */
 export async function runInterview(streams: AskStreams, memory: Memory): Promise<Interviewed> {
-  const { shelf, remember } = memory;
+  const { shelf, remember, onDescribed } = memory;
   const keys = `Enter takes the value shown; ${UNKNOWN} if you don't know. Escape or ${BACK_KEY}: back. Ctrl-C: leave.`;
   streams.output.write(`${wrap(keys, widthOf(streams.output)).join('\n')}\n`);
   let state = await begun(streams, memory);
@@ -78,6 +81,8 @@ export async function runInterview(streams: AskStreams, memory: Memory): Promise
       if (told) streams.output.write(`${wrap(visible(told), widthOf(streams.output), '  ').join('\n')}\n`);
       state = ballChecked(next, shelf, streams);
       remember(draftOf(state));
+      const described = justDescribed(state, shelf);
+      if (described) onDescribed?.(described);
     }
   }
   return interviewed(state, shelf);

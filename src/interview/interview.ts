@@ -112,6 +112,18 @@ export function backTo(interview: Interview, id: QuestionId): Interview {
   return at < 0 ? interview : { ...interview, answered: interview.answered.slice(0, at) };
 }
 
+/** The question that comes once bowler and ball are described. */
+const AFTER_BALL: QuestionId = 'lane';
+
+/** Bowler and ball when the last question about them has just been answered, else null. They have no names of their own yet. */
+export const justDescribed = (
+  interview: Interview,
+  shelf: Shelf,
+): Pick<Interviewed, 'bowler' | 'ball'> | null =>
+  nextQuestion(interview)?.id === AFTER_BALL
+    ? { bowler: bowlerOf(interview.answers, shelf), ball: ballOf(interview.answers, shelf) }
+    : null;
+
 /** The first question about the ball, once the latest answer is the last one that describes it; else null. */
 export function ballJustDescribed({ answered, answers }: Interview): QuestionId | null {
   const last = answered[answered.length - 1];

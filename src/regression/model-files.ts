@@ -13,6 +13,13 @@ export type StoredModel =
   | { readonly kind: 'ready'; readonly file: Uint8Array; readonly card: ModelCard }
   | { readonly kind: 'unusable'; readonly why: RegressionNotice };
 
+/** What the engine does with the probe shots. */
+export type ProbedPhysics = () => Promise<Fingerprint>;
+
+/** Why a model may not be used. */
+export const unusable = (code: RegressionNotice['code']) =>
+  ({ kind: 'unusable', why: { code, params: {} } }) as const;
+
 /**
  * Reads the model and makes sure of it: it is there, whole, and of the physics engine as it is now. Never throws.
  *
@@ -20,20 +27,31 @@ export type StoredModel =
  */
 export async function readModel(
   directory = MODELS,
-  physics: () => Promise<Fingerprint> = async () => fingerprint(),
+  physics: ProbedPhysics = async () => fingerprint(),
 ): Promise<StoredModel> {
-  const unusable = (code: RegressionNotice['code']): StoredModel => ({
-    kind: 'unusable',
-    why: { code, params: {} },
-  });
+  const stored = await readWholeModel(directory);
+  return stored.kind === 'ready' && !(await isOfThisEngine(stored.card, physics))
+    ? unusable('regression-of-earlier-engine')
+    : stored;
+}
+
+/** Whether a model was fitted to the physics engine as it is now. It takes some shots to tell. */
+export async function isOfThisEngine(
+  { outputs, physics }: ModelCard,
+  now: ProbedPhysics = async () => fingerprint(),
+): Promise<boolean> {
+  const rmse = outputs.map(({ si, heldOut }) => si * heldOut.rmse);
+  return isSamePhysics(physics, await now(), rmse);
+}
+
+/** Reads the model and makes sure that it is there and whole. Never throws. */
+export async function readWholeModel(directory: string): Promise<StoredModel> {
   const content = await readFile(`${directory}/${CARD_FILE}`, 'utf8').catch(() => null);
   const file = await readFile(`${directory}/${MODEL_FILE}`).catch(() => null);
   if (content === null || file === null) return unusable('regression-missing');
   const card = parseCard(content);
   if (!card || card.file.sha256 !== createHash('sha256').update(file).digest('hex'))
     return unusable('regression-damaged');
-  const rmse = card.outputs.map(({ si, heldOut }) => si * heldOut.rmse);
-  if (!isSamePhysics(card.physics, await physics(), rmse)) return unusable('regression-of-earlier-engine');
   return { kind: 'ready', file, card };
 }
 

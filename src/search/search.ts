@@ -1,13 +1,13 @@
-import type { Budget, GridStep } from '../prepare/budget.js';
-import { NO_ANGLE_DEG } from '../prepare/mark-of.js';
+import type { Budget } from '../prepare/budget.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import type { RegressionNotice } from '../records/answers/statements/regression-notices.js';
 import type { Want } from '../records/schemas/want.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import type { Setting } from '../simulate/setting.js';
 import type { Outcome } from '../simulate/simulator.js';
-import { gridCandidates, keyOf, layoutOf } from './candidates/candidates.js';
+import { keyOf } from './candidates/candidates.js';
 import { rejectByMarks } from './candidates/constraints.js';
+import { drilledGrid } from './candidates/drilled-grid.js';
 import {
   type NominalShot,
   type NominalShots,
@@ -20,7 +20,6 @@ import { halveByPhysics, halvingShots } from './physics-halving.js';
 import { score } from './scoring/score.js';
 import { type Target, targetsOf } from './scoring/target.js';
 import { problemScorer } from './surrogate/problem-scorer.js';
-import { openRegression } from './surrogate/regression.js';
 import { type Survey, type Surveyed, survey } from './surrogate/survey.js';
 import { physicsVoice } from './voices/physics-voice.js';
 import { type ProblemBeliefs, problemBeliefs } from './voices/problem-beliefs.js';
@@ -88,8 +87,8 @@ export async function search(
 ): Promise<VoicesResult> {
   const { ball, budget, problem, practiceWeight, seed } = setting;
   const rolled = nominalShots(setting);
-  const coarse = grid(budget.grid.coarse, setting);
-  const finest = grid(budget.grid.finest, setting);
+  const coarse = drilledGrid(budget.grid.coarse, setting);
+  const finest = drilledGrid(budget.grid.finest, setting);
   await rolled.roll(coarse, counted(setting.progress('layouts'), coarse.length));
   const even = rolled.allowed();
   const targets =
@@ -163,7 +162,7 @@ export async function search(
   });
 }
 
-/** Opens the regression, tunes it, and keeps it open while `use` asks on. */
+/** Tunes the regression to this problem, and hands it on. */
 async function withRegression<T>(
   layouts: readonly LayoutNumbers[],
   nominal: readonly NominalShot[],
@@ -174,16 +173,12 @@ async function withRegression<T>(
 ): Promise<T> {
   if (nominal.length < setting.budget.survey.leastNominal)
     return use({ why: { code: 'too-few-layouts-to-tune', params: {} } });
-  const regression = await openRegression(setting.models, setting.fingerprint);
+  const regression = await setting.regression.open();
   if (regression.kind === 'unusable') return use(regression);
-  const { model } = regression;
-  try {
-    const scorer = await problemScorer(layouts, nominal, setting, regression);
-    if ('why' in scorer) return await use(scorer);
-    return await use({ survey: (voice) => survey(layouts, scorer, voice, setting, model.arithmetic) });
-  } finally {
-    await model.close();
-  }
+  const scorer = await problemScorer(layouts, nominal, setting, regression);
+  if ('why' in scorer) return use(scorer);
+  const { arithmetic } = regression.model;
+  return use({ survey: (voice) => survey(layouts, scorer, voice, setting, arithmetic) });
 }
 
 /** Layouts that reach the pins less often than the usual middle one by more than this share of worlds come after the others. */
@@ -233,17 +228,6 @@ async function bestByPractice(
     if (allowed) return allowed;
   }
   return null;
-}
-
-/** The layouts of a grid that the trade drills. */
-function grid(step: GridStep, { ball, practice, sides }: Setting): readonly LayoutNumbers[] {
-  const drilled =
-    ball.marker === null
-      ? { ...practice, drillingAngleDeg: { least: NO_ANGLE_DEG, most: NO_ANGLE_DEG } }
-      : practice;
-  return gridCandidates(drilled, ball.published.radius, step, sides)
-    .map((candidate) => layoutOf(candidate, drilled, ball.published.radius))
-    .filter((layout) => layout !== null);
 }
 
 const union = (...lists: readonly (readonly NominalShot[])[]): NominalShot[] => [...new Set(lists.flat())];

@@ -3,6 +3,7 @@ import { type Budget, USUAL_BUDGET } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
+import type { Stage } from '../records/answers/stage.js';
 import type { Ball } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
@@ -11,7 +12,7 @@ import type { Want } from '../records/schemas/want.js';
 import { USUAL_PRACTICE_WEIGHT } from '../records/shared/beliefs.js';
 import { loadRuleSet, type RuleSet } from '../records/shared/rules.js';
 import { loadPractice, type Practice } from '../records/shared/shared-data.js';
-import type { Fingerprint } from '../regression/fingerprint.js';
+import { type SharedRegression, shareRegression } from '../regression/open-regression.js';
 import { drawDeviations, luckOf, NO_DEVIATIONS } from './deviations.js';
 import type { Evaluator } from './evaluator.js';
 import { findLine, type Line } from './line.js';
@@ -35,13 +36,15 @@ export interface SettingOptions {
   readonly ruleSet?: string | undefined;
   /** Folder of the fitted regression: the package's own when left out, null to have physics alone. */
   readonly models?: string | null | undefined;
+  /** The fitted regression where others use it too, who close it; else it is opened for this setting alone. */
+  readonly regression?: SharedRegression | undefined;
   /** Fits cores to published numbers; the answer does not depend on whether it remembers them. */
   readonly fitter?: CoreFitter | undefined;
   /** What practice's beliefs weigh beside physics: the chance, 0 to 1, that one holds; `USUAL_PRACTICE_WEIGHT` when left out. */
   readonly practiceWeight?: number | undefined;
   /** How much is tried; the usual budget when left out. */
   readonly budget?: Budget | undefined;
-  readonly onProgress?: (progress: { stage: string; done: number; total: number }) => void;
+  readonly onProgress?: (progress: { stage: Stage; done: number; total: number }) => void;
 }
 
 /** One bowler, ball and lane made ready: cores fitted, line found, worlds drawn, engine started. */
@@ -51,17 +54,16 @@ export interface Setting {
   /** The line of the usual middle layout. */
   readonly line: Line;
   readonly evaluator: Evaluator;
-  /** What the engine does with the probe shots, by which a regression says whether it is of this engine. */
-  readonly fingerprint: () => Promise<Fingerprint>;
   readonly rules: RuleSet;
   readonly practice: Practice;
   readonly seed: number;
   readonly practiceWeight: number;
   readonly sides: readonly PinSide[];
-  readonly models: string | null | undefined;
+  /** The fitted regression, opened when it is first asked for. */
+  readonly regression: Pick<SharedRegression, 'open' | 'glance'>;
   readonly budget: Budget;
   /** Reports how far a stage has come. */
-  readonly progress: (stage: string) => (done: number, total: number) => void;
+  readonly progress: (stage: Stage) => (done: number, total: number) => void;
 }
 
 /**
@@ -75,6 +77,7 @@ export async function withSetting<T>(
   use: (setting: Setting) => Promise<T>,
 ): Promise<T> {
   const rules = loadRuleSet(options.ruleSet);
+  const regression = options.regression ?? shareRegression(options.models);
   const threads = shotThreads(options.workers - 1);
   try {
     const { budget = USUAL_BUDGET } = options;
@@ -100,17 +103,17 @@ export async function withSetting<T>(
       problem,
       line,
       evaluator: withNearLines(await threads.evaluator(problem), problem),
-      fingerprint: threads.fingerprint,
       rules,
       practice: loadPractice(),
       seed: options.seed,
       practiceWeight: options.practiceWeight ?? USUAL_PRACTICE_WEIGHT,
-      models: options.models,
+      regression: { glance: regression.glance, open: () => regression.open(threads.fingerprint) },
       budget,
       sides: options.pinSide === 'both' ? ['above', 'below'] : [options.pinSide],
       progress: (stage) => (done, total) => options.onProgress?.({ stage, done, total }),
     });
   } finally {
     await threads.close();
+    if (!options.regression) await regression.close();
   }
 }

@@ -20,8 +20,8 @@ const { problemScorer } = await built<typeof import('../../src/search/surrogate/
   'search/surrogate/problem-scorer',
 );
 const { rankInWorlds } = await built<typeof import('../../src/search/rank.js')>('search/rank');
-const { openRegression } = await built<typeof import('../../src/search/surrogate/regression.js')>(
-  'search/surrogate/regression',
+const { openRegression } = await built<typeof import('../../src/regression/open-regression.js')>(
+  'regression/open-regression',
 );
 const { MODELS, readModel } =
   await built<typeof import('../../src/regression/model-files.js')>('regression/model-files');

@@ -1,11 +1,14 @@
 import { constants } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { afterEach, expect, test } from 'vitest';
 import { scratchFolder } from '../support/demo-files.js';
 import { CTRL_C, ENTER, openSession } from '../support/pty-session.js';
-import { runCli, smallMain } from '../support/run-cli.js';
+import { MAIN, runCli, smallMain } from '../support/run-cli.js';
 
 /* The built program in a real pseudo-terminal, with keys as a person presses them. */
+
+const STTY_AROUND = fileURLToPath(new URL('../support/stty-around.mjs', import.meta.url));
 
 /** Of answers that are waited for only their form is looked at. */
 const main = smallMain();
@@ -128,9 +131,51 @@ test('where nothing can be kept the answer is shown all the same, and then what 
   folder.remove();
 });
 
+test('a first look stands before anything was tried, and is gone when the answer stands', async () => {
+  session = openSession(['--no-input'], { main });
+  await session.waitFor(/Layout for/);
+  const shown = session.text();
+  expect(shown).toMatch(
+    /First look, by the regression alone: about [\d /x]+, hook start near \d+ ft\.\s+Working it out…\s+[#.]+ {2}Trying/,
+  );
+  const look = session.raw().slice(session.raw().indexOf('First look'));
+  // lines that it took are gone up again and cleared before the answer is written
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: what is looked for moves the cursor
+  expect(look).toMatch(/^[^\u001b]*\r\n[^\u001b]*\r\n\u001b[\s\S]*\u001b\[2F\u001b\[J[\s\S]*Layout for/);
+  expect(look.match(/First look/g)).toHaveLength(1);
+  expect(await session.exit).toMatchObject({ exitCode: 0 });
+});
+
+test('with --json nothing of a first look is shown, on a terminal neither', async () => {
+  session = openSession(['--no-input', '--json'], { main });
+  await session.waitFor(/"schema": "flarewise\/recommend/);
+  await session.exit;
+  expect(session.text()).not.toContain('First look');
+});
+
+test.each([
+  { when: 'at the first question', until: /1\/\d+ {2}/, answers: 0, ends: '130' },
+  { when: 'while the engine is made ready', until: /Which oil pattern/, answers: 99, ends: '130' },
+  { when: 'while it searches', until: /Trying layouts/, args: ['--no-input'], answers: 0, ends: 'SIGINT' },
+])('ctrl-C $when leaves the terminal as it was', async ({ until, args = [], answers, ends }) => {
+  session = openSession(args, { main: [STTY_AROUND, MAIN] });
+  for (let place = 1; place <= answers; place += 1) {
+    const shown = await session.waitFor(new RegExp(`\\b${place}/\\d+ {2}([^\\n]*)`));
+    if (until.test(shown[1])) break;
+    session.type(ENTER);
+  }
+  await session.waitFor(until);
+  session.type(CTRL_C);
+  const [, before] = await session.waitFor(/before (\S+)/);
+  const [, after, how] = await session.waitFor(/after (\S+) (\S+)/);
+  expect(after).toBe(before);
+  expect(how).toBe(ends);
+  expect(session.raw().lastIndexOf('[?25l')).toBeLessThanOrEqual(session.raw().lastIndexOf('[?25h')); // the cursor is seen
+});
+
 test('ctrl-C during the search ends the program quietly, by the signal', async () => {
   session = openSession(['--no-input']);
-  await session.waitFor(/\d+\/\d+/); // the progress bar
+  await session.waitFor(/\d+ %/); // the progress bar
   session.type(CTRL_C);
   expect(await session.exit).toMatchObject({ signal: 2 });
   expect(session.text()).not.toMatch(/Error|\n {4}at |Layout for/);

@@ -11,7 +11,6 @@ import { type Ranked, rankInWorlds } from '../../src/search/rank.js';
 import { bandAtPins, shareAbove } from '../../src/search/scoring/world-statistics.js';
 import { type SearchResult, search } from '../../src/search/search.js';
 import { problemScorer } from '../../src/search/surrogate/problem-scorer.js';
-import { openRegression } from '../../src/search/surrogate/regression.js';
 import type { Reached } from '../../src/simulate/readings.js';
 import { type Setting, withSetting } from '../../src/simulate/setting.js';
 import { type BruteForce, blindLayouts, bruteForce, remembered, WORLDS } from '../oracles/brute-force.js';
@@ -160,7 +159,7 @@ async function alone(
   { found }: SearchResult,
   setting: Setting,
 ): Promise<RegressionProof> {
-  const regression = await openRegression(setting.models);
+  const regression = await setting.regression.open();
   if (regression.kind === 'unusable') throw new Error(regression.why.code);
   const shots = new Map(found.map(({ layout, outcome }) => [keyOf(layout), { layout, outcome }]));
   const nominal = layouts.map((layout): NominalShot => shots.get(keyOf(layout))!);
@@ -175,7 +174,6 @@ async function alone(
       if (world < WORLDS) expected[place] += score / WORLDS;
       reached.get(place)?.push({ shot, reaction: { ...reaction } });
     });
-  await regression.model.close();
   const within = (name: keyof Reached['reaction']): Share =>
     [...some]
       .map((place, i) => {

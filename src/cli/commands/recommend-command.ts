@@ -8,13 +8,15 @@ import { keptBalls } from '../files/whole-shelf.js';
 import { WANTED_PIN_SIDES } from '../flags/flag-table.js';
 import { oneOf, wholeNumber } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
-import type { RecommendCommandOptions } from '../flags/options.js';
+import type { GlobalOptions, RecommendCommandOptions } from '../flags/options.js';
 import { rulesFlag } from '../flags/rules-flag.js';
 import { wantFlags } from '../flags/want-flags.js';
+import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
+import type { MadeReady } from './make-ready.js';
 
 export const USUAL_TOP = 4;
 export const USUAL_SEED = 1;
@@ -31,7 +33,7 @@ export async function recommendCommand(options: RecommendCommandOptions, termina
     report: () => reportFlag(options.report),
     ...searchFlags(options, terminal),
   });
-  await answerRecommendation({ bowler, ball, lane, want }, search, options, terminal, report);
+  await answerRecommendation({ bowler, ball, lane, want }, search, options, terminal, { report });
 }
 
 /** Readers of the flags that say how to search. */
@@ -67,24 +69,34 @@ export const searchFlags = (options: RecommendCommandOptions, terminal: Terminal
 
 type Search = { [K in keyof ReturnType<typeof searchFlags>]: ReturnType<ReturnType<typeof searchFlags>[K]> };
 
+/** A person who waits for an answer on the screen is shown what can be said at once; a program is not. */
+const showsFirstLook = ({ json }: GlobalOptions, { stdout, stderr }: Terminal): boolean =>
+  !json && Boolean(stdout.isTTY && stderr.isTTY);
+
 /** Searches, with progress on stderr, prints the answer and, where a file is named for it, writes its web page. */
 export async function answerRecommendation(
   inputs: RecommendInputs,
   search: Search,
   options: RecommendCommandOptions,
   terminal: Terminal,
-  report: string | null = null,
+  { report = null, ready }: { readonly report?: string | null; readonly ready?: MadeReady | undefined } = {},
 ): Promise<void> {
+  const { fitter = coreFitter(terminal) } = ready ?? {};
+  const isShown = showsFirstLook(options, terminal);
+  const { shareRegression } = await import('../../regression/open-regression.js');
+  const regression = ready?.regression ?? shareRegression();
+  if (isShown) regression.glance(); // while the rest is loaded
   const { recommend } = await import('../../answer/recommend.js');
-  const fitter = coreFitter(terminal);
-  const answer = await withProgress(terminal, (onProgress) =>
+  const answer = await withProgress(terminal, (onProgress, line) =>
     recommend(inputs, {
       ...search,
       fitter,
+      regression,
       otherBalls: keptBalls(terminal).filter(({ name }) => name !== inputs.ball.name),
       onProgress,
+      onFirstLook: isShown ? (look) => line.look(look, pageFor(options, terminal)) : undefined,
     }),
-  );
+  ).finally(regression.close);
   const { recommendationReport } = await import('../../report/screens/recommendation-report.js');
   printAnswer(answer, (page) => recommendationReport(answer, page), options, terminal);
   if (report === null) return;

@@ -1,53 +1,87 @@
+import type { FirstLookAnswer } from '../../records/answers/first-look.js';
+import type { Stage } from '../../records/answers/stage.js';
+import type { Page } from '../../report/text/page.js';
 import type { Terminal } from '../terminal/terminal.js';
 
 /** How far a search has come. */
 export interface Progress {
-  readonly stage: string;
+  /** One of the engine's, or words to be shown as they are. */
+  readonly stage: Stage | (string & {});
   readonly done: number;
   readonly total: number;
 }
 
 export interface ProgressLine {
   show(progress: Progress): void;
+  /** Shows a first look above the bar. */
+  look(look: FirstLookAnswer, page: Pick<Page, 'units' | 'ascii'>): void;
+  /** Takes away all that was shown. */
   end(): void;
 }
 
-/** A bar on stderr for people; nothing in pipes and logs. */
-export async function progressLine({ stderr }: Terminal): Promise<ProgressLine> {
-  if (!stderr.isTTY) return { show() {}, end() {} };
-  const { SingleBar } = (await import('cli-progress')).default;
+const SILENT: ProgressLine = { show() {}, look() {}, end() {} };
+
+/** Columns of the longest words beside the bar with their counts, and the widest bar. */
+const WORDS = 62;
+const WIDEST_BAR = 24;
+const NARROWEST_BAR = 4;
+
+/** A bar on stderr for people; nothing in pipes and logs. It changes no setting of the terminal, so an interrupt has nothing to restore. */
+export async function progressLine({ stderr, budget }: Terminal): Promise<ProgressLine> {
+  if (!stderr.isTTY) return SILENT;
+  const [{ SingleBar }, { stageText }, { firstLookText }, { wrap }, { plainText }, { USUAL_BUDGET }] =
+    await Promise.all([
+      import('cli-progress').then((module) => module.default),
+      import('../../report/wording/stages.js'),
+      import('../../report/wording/first-look-text.js'),
+      import('../../report/text/wrap.js'),
+      import('../../report/text/plain-text.js'),
+      import('../../prepare/budget.js'),
+    ]);
+  const columns = stderr.columns ?? 80;
+  const { worlds } = budget ?? USUAL_BUDGET;
   const bar = new SingleBar({
     stream: stderr,
-    format: '  {bar}  {stage} {value}/{total}',
-    barsize: 24,
+    format: '  {bar}  {words} {percentage} %',
+    barsize: Math.max(NARROWEST_BAR, Math.min(WIDEST_BAR, columns - WORDS)),
     barCompleteChar: '#',
     barIncompleteChar: '.',
     clearOnComplete: true,
     hideCursor: false,
-    linewrap: true, // changes no terminal setting, so an interrupt has nothing to restore
+    linewrap: true,
   });
   let stage: string | undefined;
+  let linesAbove = 0;
   return {
     show(progress) {
       if (progress.stage !== stage) {
         stage = progress.stage;
-        bar.start(progress.total, progress.done, { stage });
+        bar.start(progress.total, progress.done, { words: stageText(stage, worlds) });
       } else bar.update(progress.done);
+    },
+    look(look, { units, ascii }) {
+      const lines = wrap(plainText(firstLookText(look, units), ascii), columns - 1);
+      stderr.write(lines.map((line) => `${line}\n`).join(''));
+      linesAbove += lines.length;
     },
     end() {
       if (stage !== undefined) bar.stop();
+      if (linesAbove > 0) stderr.write(upAndClear(linesAbove));
     },
   };
 }
 
-/** Runs something long with its progress shown, and takes the bar away however it ends. */
+/** Moves so many lines up, to their beginning, and clears the screen from there on (ECMA-48: CPL, ED). */
+const upAndClear = (lines: number): string => `\u001b[${lines}F\u001b[J`;
+
+/** Runs something long with its progress shown, and takes it away however it ends. */
 export async function withProgress<T>(
   terminal: Terminal,
-  run: (onProgress: (progress: Progress) => void) => Promise<T>,
+  run: (onProgress: (progress: Progress) => void, line: ProgressLine) => Promise<T>,
 ): Promise<T> {
   const line = await progressLine(terminal);
   try {
-    return await run(line.show);
+    return await run(line.show, line);
   } finally {
     line.end();
   }

@@ -7,12 +7,12 @@ import { regressionAnswer } from '../../../src/answer/parts/regression-answer.js
 import type { RegressionNotice } from '../../../src/records/answers/statements/regression-notices.js';
 import { CARD_FILE, MODEL_FILE } from '../../../src/regression/card.js';
 import { MODELS } from '../../../src/regression/model-files.js';
+import { openRegression, type Regression } from '../../../src/regression/open-regression.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
 import { regressionText } from '../../../src/report/wording/regression-text.js';
 import { gridCandidates, layoutOf } from '../../../src/search/candidates/candidates.js';
 import { nominalShots } from '../../../src/search/candidates/nominal-shots.js';
 import { targetsOf } from '../../../src/search/scoring/target.js';
-import { openRegression, type Regression } from '../../../src/search/surrogate/regression.js';
 import { survey } from '../../../src/search/surrogate/survey.js';
 import { withSetting } from '../../../src/simulate/setting.js';
 import { averageBowler, houseLane, plainBall } from '../../support/problems.js';

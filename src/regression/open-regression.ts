@@ -1,0 +1,76 @@
+import type { RegressionNotice } from '../records/answers/statements/regression-notices.js';
+import type { ModelCard } from './card.js';
+import {
+  isOfThisEngine,
+  MODELS,
+  type ProbedPhysics,
+  readModel,
+  readWholeModel,
+  unusable,
+} from './model-files.js';
+import { openModel, type ReactionModel } from './reaction-model.js';
+
+/** The fitted regression, open, or why there is none to use. */
+export type Regression =
+  | { readonly kind: 'ready'; readonly model: ReactionModel; readonly card: ModelCard }
+  | { readonly kind: 'unusable'; readonly why: RegressionNotice };
+
+/**
+ * Opens the fitted regression. Never throws: without its runtime it is worked out by plain arithmetic, and without a file that
+ * can be used physics searches alone; both take longer.
+ *
+ * @param folder  where model and card lie; the package's own when left out, null to do without
+ */
+export const openRegression = (folder: string | null = MODELS): Promise<Regression> =>
+  openFrom(folder, (directory) => readModel(directory));
+
+async function openFrom(folder: string | null, read: typeof readWholeModel): Promise<Regression> {
+  if (folder === null) return unusable('regression-not-wanted');
+  const stored = await read(folder);
+  if (stored.kind === 'unusable') return stored;
+  const { file, card } = stored;
+  try {
+    return { kind: 'ready', card, model: await openModel(file, card.fit.basis, card.outputs.length) };
+  } catch {
+    return unusable('regression-unreadable');
+  }
+}
+
+/** The fitted regression, opened once, when it is first asked for, for all that share it. */
+export interface SharedRegression {
+  /** @param physics  where probe shots need not be rolled anew */
+  open(physics?: ProbedPhysics): Promise<Regression>;
+  /** The same without making sure that it is of the physics engine as it is now, which takes longer than a glance should. */
+  glance(): Promise<Regression>;
+  /** Lets go of it; it opens anew when asked for again. */
+  close(): Promise<void>;
+}
+
+/** @param folder  as in `openRegression` */
+export function shareRegression(folder: string | null = MODELS): SharedRegression {
+  let opened: Promise<Regression> | undefined;
+  let checked: Promise<Regression> | undefined;
+  const glance = (): Promise<Regression> => {
+    opened ??= openFrom(folder, readWholeModel);
+    return opened;
+  };
+  const check = async (physics?: ProbedPhysics): Promise<Regression> => {
+    const regression = await glance();
+    return regression.kind === 'unusable' || (await isOfThisEngine(regression.card, physics))
+      ? regression
+      : unusable('regression-of-earlier-engine');
+  };
+  return {
+    glance,
+    open(physics) {
+      checked ??= check(physics);
+      return checked;
+    },
+    async close() {
+      const regression = await opened;
+      opened = undefined;
+      checked = undefined;
+      if (regression?.kind === 'ready') await regression.model.close();
+    },
+  };
+}
