@@ -3,6 +3,7 @@ import type { Bowler } from '../records/schemas/bowler.js';
 import type { CoreFamily } from '../records/schemas/core-families.js';
 import type { Lane } from '../records/schemas/lane.js';
 import type { Wish } from '../records/schemas/reaction-numbers.js';
+import type { UncertainKey } from '../records/shared/about-deviation.js';
 
 /** The answer to a number that a person does not know; other questions then find it out. */
 export const UNKNOWN = '?';
@@ -77,7 +78,10 @@ export type QuestionId = keyof AnswerTypes;
 export type IdOf<T> = { [Id in QuestionId]: AnswerTypes[Id] extends T ? Id : never }[QuestionId];
 
 /** What a person has answered so far, by question; undefined stands for a choice of "I do not know". */
-export type Answers = { readonly [Id in QuestionId]?: AnswerTypes[Id] | undefined };
+export type Answers = { readonly [Id in QuestionId]?: AnswerTypes[Id] | undefined } & {
+  /** How far off numbers may be that were answered by a range or by about so much (one standard deviation, record units). */
+  readonly deviations?: { readonly [K in UncertainKey]?: number };
+};
 
 /**
  * An answer that must be there, since others imply it.
@@ -85,7 +89,9 @@ export type Answers = { readonly [Id in QuestionId]?: AnswerTypes[Id] | undefine
  * @throws {Error} when it is not: then a question was put, or skipped, wrongly
  */
 export function answered<Id extends QuestionId>(answers: Answers, id: Id): AnswerTypes[Id] {
-  const answer = answers[id];
+  const answer: AnswerTypes[Id] | undefined = (answers as { readonly [I in QuestionId]?: AnswerTypes[I] })[
+    id
+  ];
   if (answer === undefined) throw new Error(`no answer to ${id}`);
   return answer;
 }
