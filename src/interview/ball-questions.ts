@@ -63,7 +63,7 @@ function ballNumbers(): readonly QuestionEntry[] {
       when,
       text: 'Weight before drilling, in {unit}?',
       quantity: 'weight',
-      help: '{range}, such as 15 lb or 6.8 kg.',
+      help: '{range}; another unit may follow the number.',
       schema: ball.weightLb,
       usual: () => '15',
     },
