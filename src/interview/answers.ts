@@ -8,11 +8,16 @@ import type { UncertainKey } from '../records/shared/about-deviation.js';
 /** The answer to a number that a person does not know; other questions then find it out. */
 export const UNKNOWN = '?';
 
+/** The answer to a wish that another question asks as a number. */
+export const AS_NUMBER = 'number';
+
 /** A number of the release, which further questions can measure. */
 type Measurable = number | typeof UNKNOWN;
 
 /** What each question is answered with, by its id; numbers in the records' own units. */
-export interface AnswerTypes extends Readonly<Record<Wish, number>> {
+export interface AnswerTypes
+  extends Readonly<Record<Wish, number | typeof AS_NUMBER>>,
+    Readonly<Record<`${Wish}Number`, number>> {
   /** Id of a record on the shelf, or one of the words that stand for another way. */
   readonly bowler: string;
   readonly bowlerFile: Bowler;

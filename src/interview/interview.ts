@@ -7,10 +7,11 @@ import type { Shelf } from '../records/read/shelf.js';
 import { type Ball, publishedBallSchema } from '../records/schemas/ball.js';
 import { type Bowler, bowlerSchema } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
-import { WISHES } from '../records/schemas/reaction-numbers.js';
+import { WISHES, type Wish } from '../records/schemas/reaction-numbers.js';
+import { formatWishedNumber } from '../records/schemas/read-wish.js';
 import { type Want, wantSchema } from '../records/schemas/want.js';
 import { isUnread, readNumber } from '../records/text/read-number.js';
-import { type Answers, answered as answerTo, type QuestionId, UNKNOWN } from './answers.js';
+import { type Answers, AS_NUMBER, answered as answerTo, type QuestionId, UNKNOWN } from './answers.js';
 import { BALL_FILE, BY_NUMBERS, FIRST_BALL_NUMBER, LAST_BALL_NUMBER } from './ball-questions.js';
 import { answeredFamily } from './core-family.js';
 import { lobesOf } from './lobe-questions.js';
@@ -155,10 +156,20 @@ export function interviewed({ answers }: Interview, shelf: Shelf): Interviewed {
     bowler: bowlerOf(answers, shelf),
     ball: ballOf(answers, shelf),
     lane: answers.lane === FROM_FILE ? answerTo(answers, 'laneFile') : found(shelf.lanes, answers.lane),
-    want: parseRecord(wantSchema, withoutUndefined(fromKeys(WISHES, (wish) => answers[wish])), 'interview'),
+    want: parseRecord(
+      wantSchema,
+      withoutUndefined(fromKeys(WISHES, (wish) => wished(wish, answers))),
+      'interview',
+    ),
     keep: { bowler: keepBowler, ball: keepBall },
   };
 }
+
+/** A wish by its step, or by the number that was asked for, with its unit. */
+const wished = (wish: Wish, answers: Answers): number | string | undefined => {
+  const step = answers[wish];
+  return step === AS_NUMBER ? formatWishedNumber(wish, answerTo(answers, `${wish}Number`)) : step;
+};
 
 function bowlerOf(answers: Answers, shelf: Shelf): Bowler {
   if (answers.bowler === FROM_FILE) return answerTo(answers, 'bowlerFile');

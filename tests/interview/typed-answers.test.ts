@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { z } from 'zod';
 import { BY_NUMBERS } from '../../src/interview/ball-questions.js';
 import {
   answer,
@@ -90,16 +89,40 @@ describe('what a person types at a question', () => {
   );
 });
 
+test('a wish may be a number of one’s own, in the units of the questions', () => {
+  const wishes = {
+    hookStart: 'number',
+    hookStartNumber: '41 ft',
+    totalHook: 'number',
+    totalHookNumber: '22',
+    sharpness: 4,
+  };
+  expect(interviewed(walkTo(null, wishes).interview, shelf).want).toEqual({
+    hookStart: '41 ft',
+    sharpness: 4,
+    totalHook: '22 boards',
+  });
+  const metric = startInterview(questionsFor(shelf, UNITS.metric));
+  const { want } = interviewed(
+    walkTo(null, { hookStart: 'number', hookStartNumber: '12.192' }, metric).interview,
+    shelf,
+  );
+  expect(want).toEqual({ hookStart: '40 ft' });
+});
+
 test.each(['trade', 'metric'] as const)(
   'in %s units help and fault of a number name the same range',
   (system) => {
-    for (const question of questionsFor(shelf, UNITS[system])) {
-      if (question.kind !== 'number' || !(question.schema instanceof z.ZodNumber)) continue;
-      const help = /\b(-?[\d.]+ to -?[\d.]+( [a-z/]+)?)/.exec(question.help)?.[1];
-      if (!help || question.id === 'framesPerSecond') continue; // what phones have, no range
-      const fault = question.schema.safeParse(1e9).error?.issues[0]?.message;
-      if (question.help.startsWith('Up')) continue; // from up to down
-      expect(fault, question.id).toContain(help.trim().split(' ').slice(0, 3).join(' '));
-    }
+    const range = /(-?\d+(?:\.\d+)?) to (-?\d+(?:\.\d+)?)/;
+    const told = questionsFor(shelf, UNITS[system]).flatMap((question) => {
+      const isTold = question.kind === 'number' && !question.id.endsWith('UpIn'); // from up to down
+      const ends = isTold ? range.exec(question.help)?.[0] : undefined;
+      return isTold && ends !== undefined ? [{ ends, question }] : [];
+    });
+    expect(told.length).toBeGreaterThan(15);
+    for (const { ends, question } of told)
+      expect(question.schema.safeParse(1e9).error?.issues[0]?.message, question.id).toContain(
+        `must be ${ends}`,
+      );
   },
 );

@@ -9,7 +9,7 @@ const twoWays = z.strictObject({ asDrilled: n, balanced: n });
 
 /** Why a layout does what it does. */
 const shapes = {
-  'meets-wish': { reading: wishReading, step: n, found: n, wanted: n, usual: n },
+  'meets-wish': { reading: wishReading, step: n.nullable(), found: n, wanted: n, usual: n },
   'flare-and-differential': {
     ...differentials,
     flareIn: n,
