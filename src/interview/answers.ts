@@ -3,15 +3,21 @@ import type { Bowler } from '../records/schemas/bowler.js';
 import type { CoreFamily } from '../records/schemas/core-families.js';
 import type { Lane } from '../records/schemas/lane.js';
 import type { Wish } from '../records/schemas/reaction-numbers.js';
+import type { UncertainKey } from '../records/shared/about-deviation.js';
 
 /** The answer to a number that a person does not know; other questions then find it out. */
 export const UNKNOWN = '?';
+
+/** The answer to a wish that another question asks as a number. */
+export const AS_NUMBER = 'number';
 
 /** A number of the release, which further questions can measure. */
 type Measurable = number | typeof UNKNOWN;
 
 /** What each question is answered with, by its id; numbers in the records' own units. */
-export interface AnswerTypes extends Readonly<Record<Wish, number>> {
+export interface AnswerTypes
+  extends Readonly<Record<Wish, number | typeof AS_NUMBER>>,
+    Readonly<Record<`${Wish}Number`, number>> {
   /** Id of a record on the shelf, or one of the words that stand for another way. */
   readonly bowler: string;
   readonly bowlerFile: Bowler;
@@ -77,7 +83,10 @@ export type QuestionId = keyof AnswerTypes;
 export type IdOf<T> = { [Id in QuestionId]: AnswerTypes[Id] extends T ? Id : never }[QuestionId];
 
 /** What a person has answered so far, by question; undefined stands for a choice of "I do not know". */
-export type Answers = { readonly [Id in QuestionId]?: AnswerTypes[Id] | undefined };
+export type Answers = { readonly [Id in QuestionId]?: AnswerTypes[Id] | undefined } & {
+  /** How far off numbers may be that were answered by a range or by about so much (one standard deviation, record units). */
+  readonly deviations?: { readonly [K in UncertainKey]?: number };
+};
 
 /**
  * An answer that must be there, since others imply it.
@@ -85,7 +94,9 @@ export type Answers = { readonly [Id in QuestionId]?: AnswerTypes[Id] | undefine
  * @throws {Error} when it is not: then a question was put, or skipped, wrongly
  */
 export function answered<Id extends QuestionId>(answers: Answers, id: Id): AnswerTypes[Id] {
-  const answer = answers[id];
+  const answer: AnswerTypes[Id] | undefined = (answers as { readonly [I in QuestionId]?: AnswerTypes[I] })[
+    id
+  ];
   if (answer === undefined) throw new Error(`no answer to ${id}`);
   return answer;
 }

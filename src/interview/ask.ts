@@ -26,6 +26,7 @@ import {
   progress,
   resumed,
   startInterview,
+  toldOf,
 } from './interview.js';
 import { promptTheme } from './prompt-theme.js';
 import { BACK_KEY, type Question } from './question.js';
@@ -77,8 +78,8 @@ export async function runInterview(streams: AskStreams, memory: Memory): Promise
     const next = answer(state, reply.given);
     if (isFault(next)) streams.output.write(`${formatFault(next)}\n`);
     else {
-      const told = question.tell?.(next.answers);
-      if (told) streams.output.write(`${wrap(visible(told), widthOf(streams.output), '  ').join('\n')}\n`);
+      for (const told of toldOf(next))
+        streams.output.write(`${wrap(visible(told), widthOf(streams.output), '  ').join('\n')}\n`);
       state = ballChecked(next, shelf, streams);
       remember(draftOf(state));
       const described = justDescribed(state, shelf);

@@ -8,6 +8,12 @@ export const markedRange = (schema: z.ZodType, quantity: Quantity): string => {
   return `{${minValue} to ${maxValue} ${quantity}}`;
 };
 
+/** The range of a number's schema as its help tells it; a number without a quantity says its unit in the question. */
+export function rangeText(schema: z.ZodType, quantity: Quantity | undefined): string {
+  const { minValue, maxValue } = schema as z.ZodNumber;
+  return quantity ? markedRange(schema, quantity) : `${minValue} to ${maxValue}`;
+}
+
 /** The same schema, with its rule in some units. */
 export function inRange(schema: z.ZodType, quantity: Quantity, units: Units): z.ZodType {
   const { minValue, maxValue } = schema as z.ZodNumber;

@@ -7,14 +7,15 @@ import type { Shelf } from '../records/read/shelf.js';
 import { type Ball, publishedBallSchema } from '../records/schemas/ball.js';
 import { type Bowler, bowlerSchema } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
-import { WISHES } from '../records/schemas/reaction-numbers.js';
+import { WISHES, type Wish } from '../records/schemas/reaction-numbers.js';
+import { formatWishedNumber } from '../records/schemas/read-wish.js';
 import { type Want, wantSchema } from '../records/schemas/want.js';
-import { numberHint } from '../records/text/number-hint.js';
-import { parseSigned } from '../records/text/parse-signed.js';
-import { type Answers, answered as answerTo, type QuestionId, UNKNOWN } from './answers.js';
+import { isUnread, readNumber } from '../records/text/read-number.js';
+import { type Answers, AS_NUMBER, answered as answerTo, type QuestionId, UNKNOWN } from './answers.js';
 import { BALL_FILE, BY_NUMBERS, FIRST_BALL_NUMBER, LAST_BALL_NUMBER } from './ball-questions.js';
 import { answeredFamily } from './core-family.js';
 import { lobesOf } from './lobe-questions.js';
+import { formatTaken, numberGiven } from './number-given.js';
 import { type Clash, FROM_FILE, type Question } from './question.js';
 import { releaseNumbers } from './release-numbers.js';
 import { BY_QUESTIONS } from './release-questions.js';
@@ -89,7 +90,13 @@ export function answer(interview: Interview, given: unknown): Interview | Fault 
   if (!question) return interview;
   const value = valueGiven(question, given);
   if (isFault(value)) return value;
-  const answers = { ...interview.answers, [question.id]: value.value };
+  const answers = {
+    ...interview.answers,
+    [question.id]: value.value,
+    ...(question.kind === 'number'
+      ? { deviations: { ...interview.answers.deviations, [question.id]: value.deviation } }
+      : {}),
+  };
   const clash = question.check?.(answers);
   if (clash) return refusal(question, given, clash);
   return {
@@ -140,6 +147,14 @@ export function ballJustDescribed({ answered, answers }: Interview): QuestionId 
 export const describedBall = ({ answered, answers }: Interview, shelf: Shelf): Ball =>
   ballOf(answered.includes(FIRST_USED) ? answers : { ...answers, [FIRST_USED]: false }, shelf);
 
+/** What is to be told of the latest answer: how a number was taken, and what readings amount to; nothing of most. */
+export function toldOf({ questions, answered, answers, given }: Interview): readonly string[] {
+  const question = questions.find(({ id }) => id === answered[answered.length - 1]);
+  if (!question) return [];
+  const taken = question.kind === 'number' ? formatTaken(question, given[question.id]) : null;
+  return [taken, question.tell?.(answers)].filter((text) => text != null);
+}
+
 export const isFault = (result: object): result is Fault => 'rule' in result;
 
 /**
@@ -153,10 +168,20 @@ export function interviewed({ answers }: Interview, shelf: Shelf): Interviewed {
     bowler: bowlerOf(answers, shelf),
     ball: ballOf(answers, shelf),
     lane: answers.lane === FROM_FILE ? answerTo(answers, 'laneFile') : found(shelf.lanes, answers.lane),
-    want: parseRecord(wantSchema, withoutUndefined(fromKeys(WISHES, (wish) => answers[wish])), 'interview'),
+    want: parseRecord(
+      wantSchema,
+      withoutUndefined(fromKeys(WISHES, (wish) => wished(wish, answers))),
+      'interview',
+    ),
     keep: { bowler: keepBowler, ball: keepBall },
   };
 }
+
+/** A wish by its step, or by the number that was asked for, with its unit. */
+const wished = (wish: Wish, answers: Answers): number | string | undefined => {
+  const step = answers[wish];
+  return step === AS_NUMBER ? formatWishedNumber(wish, answerTo(answers, `${wish}Number`)) : step;
+};
 
 function bowlerOf(answers: Answers, shelf: Shelf): Bowler {
   if (answers.bowler === FROM_FILE) return answerTo(answers, 'bowlerFile');
@@ -211,8 +236,13 @@ function numberedBall(answers: Answers, shelf: Shelf): Ball {
 
 /** A number as it was typed, with the unit it was typed in: the next time questions may be put in others. */
 function withItsUnit(question: Question | undefined, given: unknown): unknown {
-  const isBare = typeof given === 'string' && /^[\d\s./+-]+$/.test(given);
-  return isBare && question?.kind === 'number' && question.typed ? `${given} ${question.typed.unit}` : given;
+  if (typeof given !== 'string' || question?.kind !== 'number' || !question.quantity || !question.typed)
+    return given;
+  const { kind } = question.typed;
+  const withUnit = given.trimEnd().replace(/( ?(?:up|down))?$/i, ` ${kind.bare}$1`);
+  const [bare, same] = [readNumber(given, kind), readNumber(withUnit, kind)];
+  const isSame = !isUnread(bare) && !isUnread(same) && bare.value === same.value;
+  return isSame ? withUnit : given; // one that has a unit cannot be read with another behind it
 }
 
 const isPut = (question: Question, answers: Answers): boolean => question.when?.(answers) ?? true;
@@ -233,7 +263,13 @@ const refusal = (question: Question, given: unknown, clash: Clash): Fault => ({
   ...clash,
 });
 
-function valueGiven(question: Question, given: unknown): { value: unknown } | Fault {
+/** A sound answer; of a number, also how far off it may be where that was said. */
+interface Value {
+  readonly value: unknown;
+  readonly deviation?: number | undefined;
+}
+
+function valueGiven(question: Question, given: unknown): Value | Fault {
   const wrong = (rule: string, hint?: string): Fault =>
     refusal(question, given, { rule, ...(hint ? { hint } : {}) });
   switch (question.kind) {
@@ -243,17 +279,14 @@ function valueGiven(question: Question, given: unknown): { value: unknown } | Fa
         : wrong('must be one of the answers shown');
     case 'number': {
       if (question.mayBeUnknown && String(given).trim() === UNKNOWN) return { value: UNKNOWN };
-      const read = question.typed?.read ?? parseSigned;
-      const value = typeof given === 'number' ? given : read(String(given));
-      const result = question.schema.safeParse(Number.isNaN(value) ? given : value);
+      const { value, deviation, hint } = numberGiven(question, given);
+      const result = question.schema.safeParse(value ?? given);
       if (!result.success)
         return wrong(
           result.error.issues[0]?.message ?? 'cannot be used',
-          (Number.isNaN(value) ? numberHint(String(given)) : null) ??
-            question.typed?.hint ??
-            (question.schema.meta() as { hint?: string } | undefined)?.hint,
+          hint ?? question.typed?.hint ?? (question.schema.meta() as { hint?: string } | undefined)?.hint,
         );
-      return { value };
+      return { value, deviation };
     }
     case 'text': {
       const text = String(given ?? '').trim();

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ANY_UNIT } from '../records/text/read-number.js';
 import type { Quantity } from '../report/text/display-units.js';
 import { type Answers, type AnswerTypes, type IdOf, UNKNOWN } from './answers.js';
 import { formatFound, type MeasuredKey, measuredClash } from './measured-numbers.js';
@@ -10,7 +11,8 @@ const between = (low: number, high: number, unit: string): z.ZodType =>
   z
     .number({ error: `must be a number, ${low} to ${high} ${unit}` })
     .min(low, `must be ${low} to ${high} ${unit}`)
-    .max(high, `must be ${low} to ${high} ${unit}`);
+    .max(high, `must be ${low} to ${high} ${unit}`)
+    .meta({ unit });
 
 const GUESS = {
   value: 'guess' as const,
@@ -87,7 +89,7 @@ export const SPEED_MEASURED: readonly QuestionEntry[] = [
       id: 'displayMph',
       text: 'What does the screen show, in {unit}?',
       quantity: 'speed',
-      help: 'The mean of a few good shots, {6 to 25 speed}.',
+      help: 'The mean of a few good shots, {range}.',
       schema: between(6, 25, 'mph'),
       usual: '16',
     },
@@ -103,7 +105,7 @@ export const SPEED_MEASURED: readonly QuestionEntry[] = [
     {
       id: 'timings',
       text: 'How many shots did you time?',
-      help: 'More timings make it surer: 1 to 50.',
+      help: 'More timings make it surer: {range}.',
       schema: between(1, 50, 'shots'),
       usual: '3',
     },
@@ -124,14 +126,14 @@ export const REV_RATE_MEASURED: readonly QuestionEntry[] = [
     {
       id: 'turns',
       text: 'How many turns of the tape did you count?',
-      help: 'From the release on: 1/4 to 20, halves and quarters count.',
+      help: 'From the release on: {range}, halves and quarters count.',
       schema: between(0.25, 20, 'turns'),
       usual: '2',
     },
     {
       id: 'frames',
       text: 'How many frames did they take?',
-      help: 'Step through the video and count: 1 to 5000.',
+      help: 'Step through the video and count: {range}.',
       schema: between(1, 5000, 'frames'),
       usual: '24',
     },
@@ -164,7 +166,7 @@ export const TILT_MEASURED: readonly QuestionEntry[] = [
       id: 'ringArcIn',
       text: 'Tape from edge to edge over the PAP side, in {unit}?',
       quantity: 'tape',
-      help: 'Along the ball, across the middle of the ring: {4 to 13 1/2 tape}. {13 1/2 tape} is no tilt, {11 1/2 tape} is 13 degrees.',
+      help: 'Along the ball, across the middle of the ring: {range}. {13 1/2 tape} is no tilt, {11 1/2 tape} is 13 degrees.',
       schema: between(4, 13.5, 'in'),
       usual: '11 1/2',
     },
@@ -174,7 +176,7 @@ export const TILT_MEASURED: readonly QuestionEntry[] = [
       id: 'ringDiameterIn',
       text: 'How wide is the ring, straight across, in {unit}?',
       quantity: 'tape',
-      help: 'Between two rulers: {3 to 8.6 tape}. Near {8.6 tape} it is far less exact than a tape.',
+      help: 'Between two rulers: {range}. Near {8.6 tape} it is far less exact than a tape.',
       schema: between(3, 8.6, 'in'),
       usual: '8 3/8',
     },
@@ -196,14 +198,14 @@ export const ROTATION_MEASURED: readonly QuestionEntry[] = [
       id: 'markAside',
       text: 'How far aside from the ball’s centre is the mark?',
       help: 'In the picture, in any unit; 0 when it is in the middle.',
-      schema: between(0, 10000, 'in any unit'),
+      schema: between(0, 10000, ANY_UNIT),
       usual: '2',
     },
     {
       id: 'ballWidth',
       text: 'And how wide is the ball in the picture?',
       help: 'In the same unit.',
-      schema: between(0.01, 10000, 'in any unit'),
+      schema: between(0.01, 10000, ANY_UNIT),
       usual: '6',
     },
   ]),

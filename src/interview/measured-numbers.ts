@@ -31,6 +31,12 @@ export function measuredClash(key: MeasuredKey, answers: Answers): Clash | null 
   return numberClash(key, answers) ?? (key === 'papOverIn' ? numberClash('papUpIn', answers) : null);
 }
 
+/** Why a number that was typed as a range cannot go into a bowler's record; null when it can. */
+export function rangeClash(key: ReleaseKey, answers: Answers): Clash | null {
+  const clash = answers.deviations?.[key] === undefined ? null : numberClash(key, answers);
+  return clash && { ...clash, hint: 'Give a narrower range, or one number.' };
+}
+
 function numberClash(key: ReleaseKey, answers: Answers): Clash | null {
   const { value, deviation } = releaseNumber(key, answers);
   const { name } = NAMES[key];

@@ -10,6 +10,7 @@ type Format = Parameters<typeof styleText>[0];
 export function promptTheme(isColoured: boolean) {
   const paint = (format: Format, text: string): string => (isColoured ? styleText(format, text) : text);
   return {
+    validationFailureMode: 'clear' as const, // a text that was refused is not in the way of the next one
     prefix: { idle: paint('cyan', '?'), done: paint('green', '-') },
     style: {
       message: (text: string, status: string): string => {

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { NumberKind } from '../records/text/read-number.js';
 import type { Quantity } from '../report/text/display-units.js';
 import type { Answers, AnswerTypes, IdOf, QuestionId, UNKNOWN } from './answers.js';
 
@@ -12,7 +13,10 @@ interface Asked<Id extends QuestionId> {
   readonly id: Id;
   /** The question in plain words. */
   readonly text: string;
-  /** One line of help: the trade's term, how it is measured, the range; quantities marked as `withQuantities` has it, as in all texts. */
+  /**
+   * One line of help: the trade's term, how it is measured, the range; quantities marked as `withQuantities` has it, as in all
+   * texts. `{range}` stands for the range that a number's schema allows.
+   */
   readonly help: string;
   /** Whether the question is put at all, given the answers so far. */
   readonly when?: (answers: Answers) => boolean;
@@ -42,10 +46,12 @@ interface Option<T> {
   readonly note?: string;
 }
 
-/** How a number is typed: the unit of a bare one, and how text is read into the record's unit. */
-export interface TypedNumber {
-  readonly unit: string;
-  readonly read: (text: string) => number;
+/** How a number is typed and told. */
+export interface TypedAs {
+  /** The unit of a bare one, and the record's own, which it is read into. */
+  readonly kind: NumberKind;
+  /** A number of the record with the unit the person uses. */
+  readonly show: (value: number) => string;
   /** In place of the record's own hint. */
   readonly hint?: string;
 }
@@ -57,7 +63,7 @@ export interface NumberQuestion extends Asked<IdOf<number | typeof UNKNOWN>> {
   /** What is asked for, where it has a unit that depends on the person; `{unit}` stands for it in the text. */
   readonly quantity?: Quantity;
   /** How it is typed, once the unit is settled. */
-  readonly typed?: TypedNumber;
+  readonly typed?: TypedAs;
   /** What Enter alone answers. */
   readonly usual: (answers: Answers) => string;
   /** Whether `?` is an answer: further questions measure it, or it is left out. */

@@ -1,11 +1,18 @@
 import { readRecord } from '../records/read/read-record.js';
 import type { Shelf } from '../records/read/shelf.js';
 import { laneSchema } from '../records/schemas/lane.js';
-import { nameField } from '../records/schemas/quantity.js';
-import { WISHES, type Wish, wishWords } from '../records/schemas/reaction-numbers.js';
+import { nameField, quantity } from '../records/schemas/quantity.js';
+import {
+  NUMBER_OF_WISH,
+  REACTION_NUMBERS,
+  WISHES,
+  type Wish,
+  wishWords,
+} from '../records/schemas/reaction-numbers.js';
+import { MOST_WISHED, wishUnit } from '../records/schemas/read-wish.js';
 import { capital } from '../records/text/capital.js';
 import { UNITS, type Units } from '../report/text/display-units.js';
-import type { Answers } from './answers.js';
+import { type Answers, AS_NUMBER } from './answers.js';
 import { BY_NUMBERS, ballQuestions } from './ball-questions.js';
 import { FROM_FILE, type Question, type QuestionEntry } from './question.js';
 import { questionIn } from './question-in.js';
@@ -48,7 +55,7 @@ const allQuestions = (shelf: Shelf): readonly QuestionEntry[] => [
     when: (answers) => answers.lane === FROM_FILE,
     read: (path) => readRecord(laneSchema, path),
   },
-  ...WISHES.map(wishQuestion),
+  ...WISHES.flatMap(wishQuestions),
   keep(
     'keepBowler',
     'Under which name should this bowler be saved?',
@@ -74,9 +81,10 @@ const keep = (
   schema: nameField,
 });
 
-const wishQuestion = (wish: Wish): QuestionEntry => {
+const wishQuestions = (wish: Wish): readonly QuestionEntry[] => {
   const { question, steps } = wishWords(wish);
-  return {
+  const { name, compared } = REACTION_NUMBERS[NUMBER_OF_WISH[wish]];
+  const asked: QuestionEntry = {
     id: wish,
     kind: 'choice',
     text: question,
@@ -88,6 +96,21 @@ const wishQuestion = (wish: Wish): QuestionEntry => {
         label: step === 'middle' ? 'In between' : capital(step),
         note: `${i + 1} of 5`,
       })),
+      { value: AS_NUMBER, label: 'A number of my own' },
     ],
   };
+  const number: QuestionEntry = {
+    id: `${wish}Number`,
+    kind: 'number',
+    text: `Which ${name}, in {unit}?`,
+    help: `${capital(wishWords(wish).about)}, {range}. Where this ball cannot, the nearest it can is the target.`,
+    quantity: compared.quantity,
+    schema: quantity(0, MOST_WISHED[wish], { unit: wishUnit(wish), what: capital(name) }),
+    usual: () => USUAL_NUMBER[wish],
+    when: (answers) => answers[wish] === AS_NUMBER,
+  };
+  return [asked, number];
 };
+
+/** Numbers that everyday shots have, in the unit of answers. */
+const USUAL_NUMBER: Readonly<Record<Wish, string>> = { hookStart: '38', sharpness: '0.35', totalHook: '20' };

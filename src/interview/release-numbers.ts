@@ -39,7 +39,7 @@ export function releaseNumbers(answers: Answers): ReleaseNumbers {
 /** One of them; NaN while readings are missing. */
 export function releaseNumber(key: ReleaseKey, answers: Answers): Measured {
   const typed = answers[key];
-  if (typeof typed === 'number') return { value: typed, deviation: 0 };
+  if (typeof typed === 'number') return { value: typed, deviation: answers.deviations?.[key] ?? 0 };
   const measured = MEASURED[key](answers);
   return measured
     ? { value: rounded(measured.value), deviation: rounded(measured.deviation) }

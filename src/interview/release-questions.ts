@@ -11,6 +11,7 @@ import {
   SPEED_MEASURED,
   TILT_MEASURED,
 } from './measure-questions.js';
+import { rangeClash } from './measured-numbers.js';
 import { FROM_FILE, type QuestionEntry } from './question.js';
 
 /** Stands for a bowler who is asked, not read. */
@@ -103,9 +104,10 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     {
       id: 'speedMph',
       kind: 'number',
+      check: (answers) => rangeClash('speedMph', answers),
       text: 'How fast does the ball leave your hand, in {unit}?',
       quantity: 'speed',
-      help: 'Ball speed at release, {8 to 26 speed}. Only know the overhead display? Type ?',
+      help: 'Ball speed at release, {range}. Only know the overhead display? Type ?',
       schema: bowler.speedMph,
       usual: (answers) => String(guessFor(answers).speedMph),
       mayBeUnknown: true,
@@ -114,8 +116,9 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     {
       id: 'revRateRpm',
       kind: 'number',
+      check: (answers) => rangeClash('revRateRpm', answers),
       text: 'What is your rev rate, in rpm?',
-      help: 'Rev rate at release, 30 to 700. 150 is few, 300 usual, 450 many.',
+      help: 'Rev rate at release, {range}. 150 is few, 300 usual, 450 many.',
       schema: bowler.revRateRpm,
       usual: (answers) => String(guessFor(answers).revRateRpm),
       mayBeUnknown: true,
@@ -124,8 +127,9 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     {
       id: 'axisTiltDeg',
       kind: 'number',
+      check: (answers) => rangeClash('axisTiltDeg', answers),
       text: 'How much axis tilt do you have, in degrees?',
-      help: 'Axis tilt, 0 to 75. 10 to 20 is usual; a spinner has 40 and more.',
+      help: 'Axis tilt, {range}. 10 to 20 is usual; a spinner has 40 and more.',
       schema: bowler.axisTiltDeg,
       usual: (answers) => String(guessFor(answers).axisTiltDeg),
       mayBeUnknown: true,
@@ -134,8 +138,9 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     {
       id: 'axisRotationDeg',
       kind: 'number',
+      check: (answers) => rangeClash('axisRotationDeg', answers),
       text: 'How much axis rotation (side turn), in degrees?',
-      help: 'Axis rotation, 0 to 110. 0 rolls straight down the lane, 45 is usual, 90 turns all sideways.',
+      help: 'Axis rotation, {range}. 0 rolls straight down the lane, 45 is usual, 90 turns all sideways.',
       schema: bowler.axisRotationDeg,
       usual: (answers) => String(guessFor(answers).axisRotationDeg),
       mayBeUnknown: true,
@@ -144,9 +149,10 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     {
       id: 'papOverIn',
       kind: 'number',
+      check: (answers) => rangeClash('papOverIn', answers),
       text: 'PAP: how far over from the grip centre, in {unit}?',
       quantity: 'tape',
-      help: 'Positive axis point along the midline, by tape, {2 to 7 1/2 tape}, such as {4 7/8 tape}.',
+      help: 'Positive axis point along the midline, by tape, {range}, such as {4 7/8 tape}.',
       schema: pap.overIn,
       usual: (answers) => formatSixteenths(guessFor(answers).papOverIn),
       mayBeUnknown: true,
@@ -155,6 +161,7 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     {
       id: 'papUpIn',
       kind: 'number',
+      check: (answers) => rangeClash('papUpIn', answers),
       text: 'PAP: how far up from the midline, in {unit}?',
       quantity: 'tape',
       help: 'Up {3 tape} to down {3 tape}, by tape. Down is written "{1/4 tape} down" or with a minus.',

@@ -110,7 +110,7 @@ export const usedBallQuestions: readonly QuestionEntry[] = [
     when: isOthers,
     text: 'That PAP: how far over, in {unit}?',
     quantity: 'tape',
-    help: 'Along the midline from the old grip centre, by tape, {2 to 7 1/2 tape}.',
+    help: 'Along the midline from the old grip centre, by tape, {range}.',
     schema: pap.overIn,
     usual: () => '4 7/8',
   },

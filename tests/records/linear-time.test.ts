@@ -9,7 +9,7 @@ import { laneSchema } from '../../src/records/schemas/lane.js';
 import { parseDistances } from '../../src/records/text/distances-text.js';
 import { parseLayout } from '../../src/records/text/layout-text.js';
 import { parseQuantity } from '../../src/records/text/parse-quantity.js';
-import { parseSigned } from '../../src/records/text/parse-signed.js';
+import { kindOfUnit, readNumber } from '../../src/records/text/read-number.js';
 import { readLayout } from '../../src/records/text/written-layout.js';
 import { inputErrorOf } from '../support/faults-of.js';
 import { ball, bowler, lane } from '../support/plain-records.js';
@@ -28,13 +28,16 @@ const longTexts = {
   'names of marks': ` to the${' to'.repeat(MB / 3)}`,
   commas: `4${' ,'.repeat(MB / 2)}above`,
   units: 'in'.repeat(MB / 2),
+  hyphens: '4-'.repeat(MB / 2),
+  halves: '½'.repeat(MB),
+  'words of a range': '4 to '.repeat(MB / 5),
 };
 
 const readers: Record<string, (text: string) => unknown> = {
   readLayout,
   parseLayout,
   parseDistances,
-  parseSigned,
+  'readNumber of degrees': (text) => readNumber(text, kindOfUnit('degrees')),
   'parseQuantity in mm': (text) => parseQuantity(text, 'mm', 'in'),
   'a cell of a list': (text) =>
     readBowlerList(

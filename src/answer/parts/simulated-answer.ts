@@ -56,9 +56,10 @@ export function answerer(targets: readonly Target[], setting: Setting) {
 
 const hitsPocket = ({ shot, reaction }: Outcome): boolean => isAtPocket(shot, reaction.pinsX);
 
-export const targetAnswer = ({ wish, step, value, low, high }: Target): TargetAnswer => ({
+export const targetAnswer = ({ wish, step, asked, value, low, high }: Target): TargetAnswer => ({
   wish,
   step,
+  ...(asked === undefined ? {} : { asked: wishedInUnit(wish, asked) }),
   reading: NUMBER_OF_WISH[wish],
   value: wishedInUnit(wish, value),
   attainable: { low: wishedInUnit(wish, low), high: wishedInUnit(wish, high) },

@@ -1,5 +1,6 @@
 import { PIN_SIDES } from '../../records/schemas/pin-side.js';
-import { WISHES, type Wish, wishEnds, wishWords } from '../../records/schemas/reaction-numbers.js';
+import { WISHES, type Wish, wishWords } from '../../records/schemas/reaction-numbers.js';
+import { wishForms } from '../../records/schemas/read-wish.js';
 
 /** A flag as commander writes it, what it is for, and the words it takes where these are few. */
 export type Flag = readonly [flag: string, what: string, words?: readonly string[]];
@@ -31,9 +32,9 @@ export const LAYOUT: Flag = [
 export const wishFlag = (wish: Wish): string => `--${wish.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`)}`;
 
 export const WANT: readonly Flag[] = WISHES.map((wish) => [
-  `${wishFlag(wish)} <1..5>`,
-  `${wishWords(wish).about}: ${wishEnds(wish)}`,
-  STEPS,
+  `${wishFlag(wish)} <wish>`,
+  `${wishWords(wish).about}: ${wishForms(wish)}`,
+  [...STEPS, ...wishWords(wish).steps],
 ]);
 export const SEED: Flag = [
   '--seed <n>',

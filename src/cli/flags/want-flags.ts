@@ -1,25 +1,27 @@
+import { InputError } from '../../base/errors.js';
 import { fromKeys } from '../../base/from-keys.js';
-import { WISHES, type Wish, wishWords } from '../../records/schemas/reaction-numbers.js';
+import { WISHES, type Wish } from '../../records/schemas/reaction-numbers.js';
+import { formatWishedNumber, isNoWish, readWish } from '../../records/schemas/read-wish.js';
 import type { Want } from '../../records/schemas/want.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import { wishFlag } from './flag-table.js';
-import { wholeNumber } from './flags.js';
 import type { RecommendCommandOptions } from './options.js';
-
-const STEPS = [1, 5] as const;
 
 /**
  * The wanted reaction from its flags; one left out is ignored.
  *
- * @throws {InputErrors} every step that is none
+ * @throws {InputErrors} every wish that is none
  */
 export function wantFlags(options: RecommendCommandOptions): Want {
-  const read = collectFaults(fromKeys(WISHES, (wish) => () => step(wish, options[wish])));
+  const read = collectFaults(fromKeys(WISHES, (wish) => () => wished(wish, options[wish])));
   return Object.fromEntries(Object.entries(read).filter(([, value]) => value !== undefined));
 }
 
-function step(wish: Wish, text: string | undefined): number | undefined {
-  const { steps } = wishWords(wish);
-  const hint = `1 is ${steps[0]}, 5 is ${steps[4]}.`;
-  return text === undefined ? undefined : wholeNumber(wishFlag(wish), text, STEPS, hint);
+/** A wish as typed: a step or its word as the step, a number with the unit that answers have. */
+function wished(wish: Wish, text: string | undefined): number | string | undefined {
+  if (text === undefined) return undefined;
+  const asked = readWish(wish, text);
+  if (isNoWish(asked))
+    throw new InputError('flag', { field: wishFlag(wish), got: JSON.stringify(text), ...asked });
+  return asked.step ?? formatWishedNumber(wish, asked.number);
 }

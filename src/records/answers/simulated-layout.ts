@@ -111,9 +111,13 @@ export const regressionSchema = z
 
 export const targetSchema = z.strictObject({
   wish: z.enum(WISHES),
-  step: n,
+  step: n.nullable().meta({ description: 'Of five; null where a number was asked for.' }),
+  asked: n.optional().meta({ description: 'The number that was asked for, where one was.' }),
   reading: wishReading.meta({ description: 'The reaction number it is about; its name carries the unit.' }),
-  value: n.meta({ description: 'Aimed for: a quantile of what the layouts of this ball attain.' }),
+  value: n.meta({
+    description:
+      'Aimed for: a quantile of what the layouts of this ball attain, or the number asked for as far as they attain it.',
+  }),
   attainable: bandSchema,
 });
 

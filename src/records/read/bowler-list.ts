@@ -5,8 +5,8 @@ import { shortened } from '../../base/visible.js';
 import { type Bowler, bowlerSchema } from '../schemas/bowler.js';
 import { guardedCell, unguardedCell } from '../text/csv-cell.js';
 import { nearestWord } from '../text/nearest-word.js';
-import { parseSigned } from '../text/parse-signed.js';
 import { faultCount, faultsOf } from './faults.js';
+import { withTypedNumbers } from './typed-numbers.js';
 
 /* A coach's list: bowlers as comma-separated values, one a row, with the names of the record's fields as heads. */
 
@@ -26,7 +26,8 @@ const NEEDED = HEADS.filter((head) => !['laydownBoard', 'skill', 'note'].include
 /**
  * Reads a list of bowlers.
  *
- * Cells are typed as a person writes them: `4 7/8`, `1/4 down`, `yes`. An empty cell is a field left out.
+ * Cells are typed as a person writes them: `4 7/8`, `1/4 down`, `17,5`, `28 km/h`, `40-50`, `yes`. An empty cell is a field
+ * left out.
  * Grips and scatters have no column: they take a JSON record.
  *
  * @param source  the file's name, for the error
@@ -55,7 +56,7 @@ export function readBowlerList(text: string, source: string): readonly Bowler[] 
   const faults: Fault[] = [];
   let count = 0;
   const bowlers = rows.flatMap((row, i): Bowler[] => {
-    const record = recordOf(row);
+    const record = withTypedNumbers(bowlerSchema, recordOf(row));
     const result = bowlerSchema.safeParse(record);
     if (result.success) return [result.data];
     const { issues } = result.error;
@@ -70,15 +71,20 @@ export function readBowlerList(text: string, source: string): readonly Bowler[] 
   return bowlers;
 }
 
-/** The list of these bowlers; what has no column (grip, scatter) is left out. */
+/**
+ * The list of these bowlers; what has no column (grip, scatter) is left out. A number that is not known exactly says how far
+ * off it may be: `17.5 +/- 1.2`.
+ */
 export const formatBowlerList = (bowlers: readonly Bowler[]): string =>
   stringify(
-    bowlers.map(({ pap, thumbHole, ...bowler }) => ({
-      ...bowler,
-      thumbHole: thumbHole ? 'yes' : 'no',
-      papOverIn: pap.overIn,
-      papUpIn: pap.upIn,
-    })),
+    bowlers.map(({ pap, thumbHole, uncertainty = {}, ...bowler }) => {
+      const numbers = { ...bowler, papOverIn: pap.overIn, papUpIn: pap.upIn };
+      const unsure = Object.entries(uncertainty).map(([key, deviation]) => [
+        key,
+        `${numbers[key as keyof typeof uncertainty]} +/- ${deviation}`,
+      ]);
+      return { ...numbers, ...Object.fromEntries(unsure), thumbHole: thumbHole ? 'yes' : 'no' };
+    }),
     { header: true, columns: [...HEADS], record_delimiter: 'windows', cast: { string: guardedCell } },
   );
 
@@ -159,18 +165,14 @@ function checkHeads(heads: readonly string[], source: string): void {
   throw new InputError('bad-list', faults, source, count);
 }
 
-/** A row as a record; a cell that is no number stays text, for the schema to refuse it by name. */
+/** A row as a record whose numbers stand as they were typed. */
 function recordOf(row: Row): unknown {
   const given = (head: string): boolean => row[head] !== undefined && row[head] !== '';
-  const number = (head: string): unknown => {
-    if (!given(head)) return undefined;
-    const value = parseSigned(row[head]);
-    return Number.isNaN(value) ? row[head] : value;
-  };
-  const { papOverIn, papUpIn, ...numbers } = Object.fromEntries(NUMBERS.map((head) => [head, number(head)]));
+  const typed = (head: string): string | undefined => (given(head) ? row[head] : undefined);
+  const { papOverIn, papUpIn, ...numbers } = Object.fromEntries(NUMBERS.map((head) => [head, typed(head)]));
   const record = {
     schema: 'flarewise/bowler/1',
-    ...Object.fromEntries(TEXTS.map((head) => [head, given(head) ? row[head] : undefined])),
+    ...Object.fromEntries(TEXTS.map((head) => [head, typed(head)])),
     thumbHole: given('thumbHole') ? (YES_NO[row.thumbHole.toLowerCase()] ?? row.thumbHole) : undefined,
     ...numbers,
     pap: { overIn: papOverIn, upIn: papUpIn },

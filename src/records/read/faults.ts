@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { type Fault, MOST_FAULTS } from '../../base/errors.js';
 import { shortened } from '../../base/visible.js';
+import { unitOf } from '../schemas/quantity.js';
 import { nearestWord } from '../text/nearest-word.js';
 import { numberHint } from '../text/number-hint.js';
 
@@ -25,7 +26,7 @@ function faultOf(issue: Issue, schema: z.ZodType, value: unknown): Fault {
   const given = valueAt(value, issue.path);
   const nearNumber =
     typeof given === 'string' && issue.code === 'invalid_type' && issue.expected === 'number'
-      ? numberHint(given)
+      ? numberHint(given, unitAt(schema, issue.path, value))
       : null;
   const hint = nearNumber ?? hintOf(issue) ?? hintAt(schema, issue.path, value);
   const missing = given === undefined;
@@ -66,6 +67,12 @@ const hintOf = (issue: Issue): string | undefined =>
 function hintAt(schema: z.ZodType, path: readonly PropertyKey[], value: unknown): string | undefined {
   const hint = (schemaAt(schema, path, value)?.meta() as { hint?: unknown } | undefined)?.hint;
   return typeof hint === 'string' ? hint : undefined;
+}
+
+/** The unit of the number at a path; '' where its schema names none. */
+function unitAt(schema: z.ZodType, path: readonly PropertyKey[], value: unknown): string {
+  const at = schemaAt(schema, path, value);
+  return (at && unitOf(at)) ?? '';
 }
 
 /**

@@ -6,6 +6,7 @@ import { faultCount, faultsOf } from './faults.js';
 import { type JsonFault, jsonFault, MOST_DEPTH } from './json-fault.js';
 import { migrated } from './migrate.js';
 import { type FileKind, JSON_FILE, readBytes } from './read-file.js';
+import { withTypedNumbers } from './typed-numbers.js';
 
 /** A record's schema, or how to tell from the value which of several it should meet. */
 export type RecordSchema<T> = z.ZodType<T> | ((value: unknown) => z.ZodType<T>);
@@ -30,14 +31,15 @@ export const readJson = (path: string, kind = JSON_FILE, remedy?: string): unkno
   parseJson(readText(path, kind, remedy), path);
 
 /**
- * Checks a value against a record's schema, once it is brought to the current version.
+ * Checks a value against a record's schema, once it is brought to the current version and its typed numbers are read.
  *
  * @param source  where it comes from, for the error: a file, a question, a flag
  * @throws {InputError} `bad-record` with all faults at once; `wrong-kind` for a record of another kind or version
  */
 export function parseRecord<T>(wanted: RecordSchema<T>, given: unknown, source: string): T {
-  const value = migrated(given);
-  const schema = typeof wanted === 'function' ? wanted(value) : wanted;
+  const whole = migrated(given);
+  const schema = typeof wanted === 'function' ? wanted(whole) : wanted;
+  const value = withTypedNumbers(schema, whole);
   const result = schema.safeParse(value);
   if (result.success) return result.data;
   const kind = kindInTag(value);

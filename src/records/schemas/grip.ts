@@ -13,7 +13,7 @@ const pitch = (what: string) =>
   });
 
 const diameter = (what: string) =>
-  quantity(0.5, 1.5, { unit: 'in', what, hint: 'Inches: 31/32 is written 0.969.' });
+  quantity(0.5, 1.5, { unit: 'in', what, hint: 'Inches, such as 0.969 or "31/32".' });
 
 const depth = (what: string) =>
   quantity(0.5, 4, { unit: 'in', what, hint: 'Depth of the straight wall in inches.' });
@@ -54,7 +54,7 @@ const ventSchema = z
     diameterIn: quantity(0.0625, 0.5, {
       unit: 'in',
       what: 'Diameter of the vent',
-      hint: 'The sport allows up to 1/4 in: 0.25.',
+      hint: 'The sport allows up to 1/4 in.',
     }),
     overIn: surfacePlace('Its mouth: arc from the grip centre over along the midline, toward the PAP side'),
     upIn: surfacePlace('Its mouth: arc up (negative: down) from the midline'),

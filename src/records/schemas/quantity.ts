@@ -20,8 +20,12 @@ export function quantity(min: number, max: number, { unit, what, hint }: Quantit
     .number({ error: `must be a number, ${min} to ${max} ${unit}` })
     .min(min, rule)
     .max(max, rule)
-    .meta({ description: `${what}, ${unit}`, ...(hint ? { hint } : {}) });
+    .meta({ description: `${what}, ${unit}`, unit, ...(hint ? { hint } : {}) });
 }
+
+/** The unit of a number's schema; undefined for one that is no quantity. */
+export const unitOf = (schema: z.ZodType): string | undefined =>
+  (schema.meta() as { unit?: string } | undefined)?.unit;
 
 /** One of a few words; the message lists them. */
 export function choice<const T extends readonly [string, ...string[]]>(options: T, what: string) {

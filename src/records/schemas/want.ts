@@ -10,18 +10,21 @@ import {
   wishEnds,
   wishWords,
 } from './reaction-numbers.js';
+import { isNoWish, readWish, wishForms } from './read-wish.js';
 
-const step = (wish: Wish) =>
-  z
-    .int({ error: 'must be a whole number, 1 to 5' })
-    .min(1, 'must be 1 to 5')
-    .max(5, 'must be 1 to 5')
-    .meta({ description: `${capital(wishWords(wish).about)}: ${wishEnds(wish)}` })
+function wishField(wish: Wish) {
+  const rule = `must be ${wishForms(wish)}`;
+  const step = z.int({ error: rule }).min(1, rule).max(5, rule);
+  const text = z.string().refine((typed) => !isNoWish(readWish(wish, typed)), { error: rule });
+  return z
+    .union([step, text], { error: rule })
+    .meta({ description: `${capital(wishWords(wish).about)}: ${wishEnds(wish)}; ${wishForms(wish)}` })
     .optional();
+}
 
-/** The wanted reaction: plain wishes of five steps; a wish left out is no wish. */
+/** The wanted reaction: each wish a step of five, its word, or a number with its unit; a wish left out is no wish. */
 export const wantSchema = z
-  .strictObject(fromKeys(WISHES, step))
+  .strictObject(fromKeys(WISHES, wishField))
   .meta({ id: 'want', title: 'Wanted reaction' });
 
 export type Want = z.infer<typeof wantSchema>;

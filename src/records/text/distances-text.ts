@@ -1,7 +1,7 @@
 import { type Fault, InputError } from '../../base/errors.js';
-import { parseFraction } from './layout-text.js';
 import { numberHint } from './number-hint.js';
-import { singleBlanks } from './single-blanks.js';
+import { parseFraction } from './parse-fraction.js';
+import { splitLayout } from './split-layout.js';
 
 /** A layout in the distances notation, as people write it; all three are arcs on the ball. */
 export interface DistanceNumbers {
@@ -25,7 +25,7 @@ const LIMITS = {
  * @throws {InputError} `layout-text` when it cannot be read or a number is out of range
  */
 export function parseDistances(text: string, field = 'layoutDistances'): DistanceNumbers {
-  const written = text.split(/[x×*]/i);
+  const written = splitLayout(text);
   if (written.length !== 3)
     throw new InputError('layout-text', {
       field,
@@ -33,7 +33,7 @@ export function parseDistances(text: string, field = 'layoutDistances'): Distanc
       got: JSON.stringify(text),
       hint: ORDER,
     });
-  const parts = written.map((part) => singleBlanks(part).replace(/ ?(in|")$/i, ''));
+  const parts = written.map((part) => part.replace(/ ?(in|inch|inches|")$/i, ''));
   const [pinToPapIn, markerToPapIn, pinBufferIn] = parts.map(parseFraction) as [number, number, number];
   const numbers: DistanceNumbers = { pinToPapIn, markerToPapIn, pinBufferIn };
   const faults = (['pinToPapIn', 'markerToPapIn', 'pinBufferIn'] as const).flatMap((key, i): Fault[] => {
@@ -45,7 +45,7 @@ export function parseDistances(text: string, field = 'layoutDistances'): Distanc
             field: `${field}: ${name}`,
             rule: `must be ${low} to ${high} in`,
             got: JSON.stringify(parts[i]),
-            hint: numberHint(parts[i]) ?? ORDER,
+            hint: numberHint(parts[i], 'in') ?? ORDER,
           },
         ];
   });

@@ -1,6 +1,7 @@
 import { type Fault, InputError } from '../../base/errors.js';
 import { numberHint } from './number-hint.js';
-import { singleBlanks } from './single-blanks.js';
+import { parseFraction } from './parse-fraction.js';
+import { splitLayout } from './split-layout.js';
 
 /** A layout in the angles notation, as people write it. */
 export interface LayoutNumbers {
@@ -16,15 +17,6 @@ const LIMITS = {
   pinToPapIn: [0, 6.75, 'pin-to-PAP', 'in'],
   valAngleDeg: [0, 180, 'VAL angle', 'degrees'],
 } as const;
-
-/** A number as typed at a counter: `4`, `4.5`, `4 1/2`, `1/2`; NaN when it is none. */
-export function parseFraction(text: string): number {
-  const match = /^(\d+(?:\.\d*)?|\.\d+)?(?:(?:^|[ -])(\d+)\/(\d+))?$/.exec(singleBlanks(text));
-  if (!match || (match[1] === undefined && match[2] === undefined)) return Number.NaN;
-  const whole = match[1] === undefined ? 0 : Number(match[1]);
-  const part = match[2] === undefined ? 0 : Number(match[2]) / Number(match[3]);
-  return Number.isFinite(part) ? whole + part : Number.NaN;
-}
 
 /** Inches to the nearest sixteenth, as on a tape: `4 1/2`, `3 3/8`, `0`. */
 export const formatSixteenths = (inches: number): string => formatFraction(inches, 16);
@@ -61,7 +53,7 @@ export const formatPinPlace = ({
  * @throws {InputError} `layout-text` when it cannot be read or a number is out of range
  */
 export function parseLayout(text: string): LayoutNumbers {
-  const written = text.split(/[x×*]/i);
+  const written = splitLayout(text);
   if (written.length !== 3)
     throw new InputError('layout-text', {
       field: 'layout',
@@ -69,7 +61,7 @@ export function parseLayout(text: string): LayoutNumbers {
       got: JSON.stringify(text),
       hint: 'Write it like "70 x 4 1/2 x 30".',
     });
-  const parts = written.map((part) => singleBlanks(part).replace(/(°|deg|in|")$/i, ''));
+  const parts = written.map((part) => part.replace(/ ?(°|deg|degrees?|in|inch|inches|")$/i, ''));
   const keys = ['drillingAngleDeg', 'pinToPapIn', 'valAngleDeg'] as const;
   const values = parts.map(parseFraction);
   const faults: Fault[] = [];
@@ -81,7 +73,7 @@ export function parseLayout(text: string): LayoutNumbers {
         field: `layout: ${name}`,
         rule: `must be ${low} to ${high} ${unit}`,
         got: JSON.stringify(parts[i]),
-        hint: numberHint(parts[i]) ?? ORDER,
+        hint: numberHint(parts[i], unit) ?? ORDER,
       });
   });
   if (faults.length > 0) throw new InputError('layout-text', faults);

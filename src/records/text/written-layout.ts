@@ -2,7 +2,8 @@ import { InputError } from '../../base/errors.js';
 import { type DistanceNumbers, parseDistances } from './distances-text.js';
 import { type LayoutNumbers, parseLayout } from './layout-text.js';
 import { parseQuantity } from './parse-quantity.js';
-import { singleBlanks } from './single-blanks.js';
+import { plainSigns } from './plain-signs.js';
+import { splitLayout } from './split-layout.js';
 
 /** The mark a drilling angle is measured to. */
 export type Mark = 'cg' | 'mass-bias';
@@ -26,6 +27,9 @@ export const BOTH_NOTATIONS =
 /** Greatest arc that the first or the last of three distances can have, in; angles that small are not drilled. */
 const MOST_ARC_IN = 6.75;
 
+/** Far longer than any layout that a person types. */
+const MOST_SIGNS = 2000;
+
 const SIDE = /(?: ?, ?| )(?:pin )?(above|below)$/i;
 const MARKED = / ?(?:to (?:the )?)?(cg|mb|mass[ -]bias)(?: mark)?$/i;
 
@@ -40,18 +44,17 @@ const MARKED = / ?(?:to (?:the )?)?(cg|mb|mass[ -]bias)(?: mark)?$/i;
  * @throws {InputError} `layout-text` when it cannot be read either way, or a number is out of range
  */
 export function readLayout(text: string): WrittenLayout {
-  const spaced = singleBlanks(text);
+  const spaced = text.length > MOST_SIGNS ? '' : plainSigns(text);
   const side = SIDE.exec(spaced);
-  const written = spaced.replace(SIDE, '').split(/[x×*]/i);
-  if (written.length !== 3)
+  const parts = splitLayout(spaced.replace(SIDE, ''));
+  if (parts.length !== 3)
     throw new InputError('layout-text', {
       field: 'layout',
       rule: 'must be three numbers with x between, angles or distances',
       got: JSON.stringify(text),
       hint: BOTH_NOTATIONS,
     });
-  const parts = written.map(singleBlanks);
-  const marked = MARKED.exec(parts[0]);
+  const marked = MARKED.exec(parts[0] as string);
   const plain = parts.map((part, i) => inInches(i === 0 ? part.replace(MARKED, '') : part));
   const ends = [parts[0], parts[2]] as [string, string];
   if (marked || isAngles(ends, plain)) {
@@ -73,8 +76,8 @@ export function readLayout(text: string): WrittenLayout {
 }
 
 function isAngles(ends: readonly [string, string], plain: readonly string[]): boolean {
-  if (ends.some((end) => /(°|deg|degrees)$/i.test(end))) return true;
-  if (ends.some((end) => /(in|inches|"|mm|cm)$/i.test(end))) return false;
+  if (ends.some((end) => /(°|deg|degrees?)$/i.test(end))) return true;
+  if (ends.some((end) => /(in|inch|inches|"|mm|cm)$/i.test(end))) return false;
   return !([plain[0], plain[2]] as [string, string]).every(
     (end) => parseQuantity(end, 'in', 'in') <= MOST_ARC_IN,
   );

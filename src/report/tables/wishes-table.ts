@@ -1,4 +1,4 @@
-import type { ReactionAnswer, TargetAnswer } from '../../records/answers/answer.js';
+import type { Band, ReactionAnswer, TargetAnswer } from '../../records/answers/answer.js';
 import { NUMBER_OF_WISH, REACTION_NUMBERS, wishWords } from '../../records/schemas/reaction-numbers.js';
 import { band } from '../text/figures.js';
 import type { Page } from '../text/page.js';
@@ -26,15 +26,21 @@ export const wishesGrid = (
     { head: whose },
     { head: 'range with\nthis ball' },
   ],
-  rows: targets.map(({ wish, step, value, attainable }) => {
+  rows: targets.map(({ wish, step, asked, value, attainable }) => {
     const id = NUMBER_OF_WISH[wish];
     const { name, show } = unitOf(id, page.units);
     return [
       `${REACTION_NUMBERS[id].compared.row}, ${name}`,
-      `${wishWords(wish).steps[step - 1]} (${step})`,
+      step === null
+        ? numberAsked(asked ?? value, attainable, show)
+        : `${wishWords(wish).steps[step - 1]} (${step})`,
       show(value),
       show(reaction[id]),
       band(attainable, show, page),
     ];
   }),
 });
+
+/** A number that was asked for, and that it is out of reach where it is. */
+const numberAsked = (asked: number, { low, high }: Band, show: (value: number) => string): string =>
+  asked < low || asked > high ? `${show(asked)}, out of reach` : show(asked);

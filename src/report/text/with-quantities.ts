@@ -1,4 +1,4 @@
-import { parseFraction } from '../../records/text/layout-text.js';
+import { parseFraction } from '../../records/text/parse-fraction.js';
 import { given, type Quantity, UNITS, type Units } from './display-units.js';
 
 /** Digits of a converted range: an end of it must not be said to lie beyond itself. */

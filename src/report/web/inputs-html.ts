@@ -1,5 +1,11 @@
 import type { RecommendAnswer } from '../../records/answers/answer.js';
-import { NUMBER_OF_WISH, REACTION_NUMBERS, WISHES } from '../../records/schemas/reaction-numbers.js';
+import {
+  NUMBER_OF_WISH,
+  REACTION_NUMBERS,
+  WISHES,
+  type Wish,
+} from '../../records/schemas/reaction-numbers.js';
+import { isNoWish, readWish } from '../../records/schemas/read-wish.js';
 import { escapeXml } from '../scene/escape-xml.js';
 import { type Units, withUnit } from '../text/display-units.js';
 import { decimals } from '../text/figures.js';
@@ -15,6 +21,14 @@ export const inputsHtml = (inputs: Inputs, units: Units): string[] => [
 
 const escapeLines = (text: string): string => text.split('\n').map(escapeXml).join('\n');
 
+/** A wish as it was given: `hook start 4 of 5`, `hook start 41.0 ft`. */
+function formatWish(wish: Wish, given: number | string, units: Units): string {
+  const { name, compared } = REACTION_NUMBERS[NUMBER_OF_WISH[wish]];
+  const asked = readWish(wish, given);
+  if (isNoWish(asked)) return `${name} ${given}`;
+  return `${name} ${asked.step === null ? withUnit(asked.number, units[compared.quantity]) : `${asked.step} of 5`}`;
+}
+
 function chiefRows({ bowler, ball, lane, want }: Inputs, units: Units): string[][] {
   const { speed, tape, weight, gyration, laneMark } = units;
   const { overIn, upIn } = bowler.pap;
@@ -25,7 +39,7 @@ function chiefRows({ bowler, ball, lane, want }: Inputs, units: Units): string[]
       : `RG ${withUnit(ball.rgIn, gyration)}, differential ${withUnit(ball.differentialIn, gyration)}, ` +
         `intermediate differential ${withUnit(ball.intermediateDifferentialIn, gyration)}`;
   const wishes = WISHES.flatMap((wish) =>
-    want[wish] === undefined ? [] : [`${REACTION_NUMBERS[NUMBER_OF_WISH[wish]].name} ${want[wish]} of 5`],
+    want[wish] === undefined ? [] : [formatWish(wish, want[wish], units)],
   );
   return [
     ['bowler', `${bowler.name}${bowler.note ? `. ${bowler.note}` : ''}`],

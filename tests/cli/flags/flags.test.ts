@@ -46,8 +46,19 @@ test('wantFlags: a preference left out is ignored', () => {
   expect(wantFlags(options)).toEqual({});
 });
 
+test('wantFlags: a word is its step, a number stands with the unit of answers', () => {
+  expect(
+    wantFlags({ ...options, hookStart: 'late', sharpness: '0,35 °/ft', totalHook: '22 boards' }),
+  ).toEqual({
+    hookStart: 4,
+    sharpness: '0.35 deg/ft',
+    totalHook: '22 boards',
+  });
+  expect(wantFlags({ ...options, hookStart: '12.192 m' })).toEqual({ hookStart: '40 ft' });
+});
+
 test('wantFlags: tells all bad steps at once', () => {
-  expect(() => wantFlags({ ...options, hookStart: '0', totalHook: 'much' })).toThrow(
+  expect(() => wantFlags({ ...options, hookStart: '0', totalHook: 'lots' })).toThrow(
     /--hook-start must be[^\n]*\n--total-hook must be/,
   );
 });

@@ -7,10 +7,10 @@ import { ball, bowler, lane } from '../../support/plain-records.js';
 const SCHEMAS = new URL('../../../shared/schemas/', import.meta.url);
 const committed = (name: string): string => readFileSync(new URL(name, SCHEMAS), 'utf8');
 
-/** ajv in its strict mode, which knows the draft's keywords and our annotation `hint` only. */
+/** ajv in its strict mode, which knows the draft's keywords and our annotations `hint` and `unit` only. */
 function validator(name: string): ValidateFunction {
   const ajv = new Ajv2020({ strict: true, allErrors: true, strictTuples: false });
-  ajv.addKeyword('hint');
+  ajv.addVocabulary(['hint', 'unit']);
   ajv.addSchema(JSON.parse(committed('parts.schema.json')), 'parts.schema.json');
   return ajv.getSchema(`${name}.schema.json`) ?? ajv.compile(JSON.parse(committed(`${name}.schema.json`)));
 }

@@ -32,8 +32,8 @@ describe('parseRecord', () => {
   test.each([
     { name: '4500 rpm for 450', schema: bowlerSchema, record: { ...bowler, revRateRpm: 4500 }, field: 'revRateRpm', rule: '30 to 700 rpm', got: '4500', hint: 'per minute' },
     { name: 'a speed in km/h', schema: bowlerSchema, record: { ...bowler, speedMph: 28 }, field: 'speedMph', rule: '8 to 26 mph', got: '28', hint: 'km/h' },
-    { name: 'a PAP of 45 in for 4 1/2', schema: bowlerSchema, record: { ...bowler, pap: { overIn: 45, upIn: 0 } }, field: 'pap.overIn', rule: '2 to 7.5 in', got: '45', hint: '5.125' },
-    { name: 'a number in quotes', schema: bowlerSchema, record: { ...bowler, speedMph: '17' }, field: 'speedMph', rule: 'must be a number', got: '"17"', hint: 'miles per hour' },
+    { name: 'a PAP of 45 in for 4 1/2', schema: bowlerSchema, record: { ...bowler, pap: { overIn: 45, upIn: 0 } }, field: 'pap.overIn', rule: '2 to 7.5 in', got: '45', hint: '5 1/8' },
+    { name: 'a word for a number', schema: bowlerSchema, record: { ...bowler, speedMph: 'fast' }, field: 'speedMph', rule: 'must be a number', got: '"fast"', hint: 'miles per hour' },
     { name: 'a number too great for a computer', schema: bowlerSchema, record: { ...bowler, speedMph: JSON.parse('1e999') }, field: 'speedMph', rule: 'must be a number', got: 'Infinity', hint: '' },
     { name: 'a hand nobody has', schema: bowlerSchema, record: { ...bowler, hand: 'both' }, field: 'hand', rule: '"right" or "left"', got: '"both"', hint: '' },
     { name: 'yes for true', schema: bowlerSchema, record: { ...bowler, thumbHole: 'yes' }, field: 'thumbHole', rule: 'true or false', got: '"yes"', hint: '' },

@@ -49,7 +49,7 @@ describe('the wishes', () => {
 
   test('a step is a whole number from 1 to 5', () => {
     expect(wantSchema.safeParse({ sharpness: 5, totalHook: 1 }).success).toBe(true);
-    for (const step of [0, 6, 2.5, '3'])
+    for (const step of [0, 6, 2.5, '6', '3.5'])
       expect(wantSchema.safeParse({ sharpness: step }).success).toBe(false);
     expect(wantSchema.safeParse({ flare: 3 }).success).toBe(false);
   });

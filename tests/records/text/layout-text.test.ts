@@ -1,12 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import '../../support/arbitraries.js'; // its seed
-import {
-  formatLayout,
-  formatSixteenths,
-  parseFraction,
-  parseLayout,
-} from '../../../src/records/text/layout-text.js';
+import { formatLayout, formatSixteenths, parseLayout } from '../../../src/records/text/layout-text.js';
+import { parseFraction } from '../../../src/records/text/parse-fraction.js';
 import { inputErrorOf } from '../../support/faults-of.js';
 
 describe('parseFraction', () => {
@@ -19,11 +15,13 @@ describe('parseFraction', () => {
     ['1/2', 0.5],
     ['11/16', 0.6875],
     [' 5  1/8 ', 5.125],
+    ['4,5', 4.5],
+    ['4½', 4.5],
   ])('%j is %d', (text, want) => {
     expect(parseFraction(text)).toBe(want);
   });
 
-  test.each(['', ' ', '.', 'x', '4 1', '1/', '/2', '-4', '4,5', '4 1/2 1/2', '1e3', '0x10'])(
+  test.each(['', ' ', '.', 'x', '4 1', '1/', '/2', '-4', '4 1/2 1/2', '1e3', '0x10'])(
     '%j is no number',
     (text) => {
       expect(parseFraction(text)).toBeNaN();
@@ -77,17 +75,29 @@ describe('parseLayout', () => {
     '70 X 4-1/2 X 30',
     '70° × 4 1/2" × 30°',
     ' 70 deg * 4.50 in * 30 deg ',
+    '70 x 4½ x 30',
+    '70 x 4,5 x 30',
+    '70 by 4 1/2 by 30',
+    '70by4.5by30',
+    '70 / 4 1/2 / 30',
+    '70/4½/30',
+    '70/4.5/30',
+    '70 degrees x 4 1/2 inch x 30 degrees',
+    "70° x 4 1/2'' x 30°",
   ])('%j is the same layout', (text) => {
     expect(parseLayout(text)).toEqual({ drillingAngleDeg: 70, pinToPapIn: 4.5, valAngleDeg: 30 });
   });
 
-  test.each(['', '70', '70 x 4 1/2', '70 x 4 x 30 x 2', '70 4.5 30'])('%j is not three numbers', (text) => {
-    const { code, faults } = inputErrorOf(() => parseLayout(text));
-    expect(code).toBe('layout-text');
-    expect(faults).toMatchObject([
-      { field: 'layout', got: JSON.stringify(text), hint: expect.stringContaining('70 x 4 1/2 x 30') },
-    ]);
-  });
+  test.each(['', '70', '70 x 4 1/2', '70 x 4 x 30 x 2', '70 4.5 30', '70/4/1/2/30', '70/30'])(
+    '%j is not three numbers',
+    (text) => {
+      const { code, faults } = inputErrorOf(() => parseLayout(text));
+      expect(code).toBe('layout-text');
+      expect(faults).toMatchObject([
+        { field: 'layout', got: JSON.stringify(text), hint: expect.stringContaining('70 x 4 1/2 x 30') },
+      ]);
+    },
+  );
 
   test('each number that cannot be used is named, all at once', () => {
     const { faults } = inputErrorOf(() => parseLayout('seventy x 45 x -30'));

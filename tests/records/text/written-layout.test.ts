@@ -28,6 +28,15 @@ describe('readLayout', () => {
     ['70 cg x 4 1/2 x 30', angles(70, 4.5, 30, 'cg')],
     ['70 to the mass bias x 4 1/2 x 30', angles(70, 4.5, 30, 'mass-bias')],
     ['5 mb x 4 1/2 x 5', angles(5, 4.5, 5, 'mass-bias')],
+    ['70 x 4½ x 30', angles(70, 4.5, 30)],
+    ['70 x 4,5 x 30', angles(70, 4.5, 30)],
+    ['70 by 4-1/2 by 30', angles(70, 4.5, 30)],
+    ['70 cg / 4 1/2 / 30', angles(70, 4.5, 30, 'cg')],
+    ['70/4.5/30', angles(70, 4.5, 30)],
+    ['4 1/2 / 3 3/8 / 2 below', distances(4.5, 3.375, 2, 'below')],
+    ['4½ × 3⅜ × 2', distances(4.5, 3.375, 2)],
+    ["4 1/2'' by 3 3/8'' by 2''", distances(4.5, 3.375, 2)],
+    ['11,43 cm x 8,5725 cm x 5,08 cm', distances(4.5, 3.375, 2)],
     ['4 1/2 x 3 3/8 x 2', distances(4.5, 3.375, 2)],
     ['4 1/2 in x 3 3/8 in x 2 in', distances(4.5, 3.375, 2)],
     ['127 mm x 76.2 mm x 50.8 mm', distances(5, 3, 2)],
@@ -41,7 +50,7 @@ describe('readLayout', () => {
     expect(read).toMatchObject('mark' in want ? { mark: want.mark } : { pinSide: want.pinSide });
   });
 
-  test.each(['70', '70 x 4', '70 x 4 1/2 x 30 x 2', ''])(
+  test.each(['70', '70 x 4', '70 x 4 1/2 x 30 x 2', '', '70/4/1/2/30'])(
     '%j is neither; both notations are shown',
     (text) => {
       const [fault] = inputErrorOf(() => readLayout(text)).faults;

@@ -12,7 +12,7 @@ export type Cause = (typeof CAUSES)[number];
 
 /** Why a layout does what it does. */
 const shapes = {
-  'meets-wish': { reading: wishReading, step: n, found: n, wanted: n, usual: n },
+  'meets-wish': { reading: wishReading, step: n.nullable(), found: n, wanted: n, usual: n },
   'cause-of-difference': {
     reading: wishReading,
     /** Difference from the usual middle layout in the nominal world. */

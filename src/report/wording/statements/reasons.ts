@@ -10,7 +10,8 @@ export const REASONS: Wording<Reasons> = {
   'meets-wish': ({ reading, step, found, wanted, usual }, units) => {
     const { name, compared } = REACTION_NUMBERS[reading];
     const unit = units[compared.quantity];
-    return `${capital(name)} ${withUnit(found, unit)}; wish ${step} of 5 is ${withUnit(wanted, unit)} here, and the usual middle layout gives ${withUnit(usual, unit)}.`;
+    const wish = step === null ? 'the target' : `wish ${step} of 5`;
+    return `${capital(name)} ${withUnit(found, unit)}; ${wish} is ${withUnit(wanted, unit)} here, and the usual middle layout gives ${withUnit(usual, unit)}.`;
   },
   'cause-of-difference': ({ reading, total, cause, byCause, without }, units) => {
     const { name, compared } = REACTION_NUMBERS[reading];

@@ -1,0 +1,88 @@
+import { z } from 'zod';
+import { unitOf } from '../schemas/quantity.js';
+import { ABOUT_DEVIATION, type UncertainKey } from '../shared/about-deviation.js';
+import { isUnread, kindOfUnit, readNumber } from '../text/read-number.js';
+
+/** The fields of a bowler that may be a range or `about` so much, by their paths. */
+const UNCERTAIN: Readonly<Record<string, UncertainKey>> = {
+  speedMph: 'speedMph',
+  revRateRpm: 'revRateRpm',
+  axisTiltDeg: 'axisTiltDeg',
+  axisRotationDeg: 'axisRotationDeg',
+  'pap.overIn': 'papOverIn',
+  'pap.upIn': 'papUpIn',
+};
+
+/**
+ * A record whose numbers may be typed as text, `"4 7/8"`, `"27,5 km/h"`, with those texts as numbers in the fields' own units.
+ *
+ * A range or `about` so much in the release of a bowler goes into its `uncertainty`, unless that says already how sure the
+ * number is. A text that is no single number elsewhere stays as it is, for the schema to refuse it by name.
+ */
+export function withTypedNumbers(schema: z.ZodType, value: unknown): unknown {
+  const found: Partial<Record<UncertainKey, number>> = {};
+  const own = (value as { uncertainty?: object } | null)?.uncertainty ?? {};
+  const keyAt = (path: string): UncertainKey | undefined =>
+    isBowler(value) && Object.hasOwn(UNCERTAIN, path) ? UNCERTAIN[path] : undefined;
+
+  const number = (text: string, unit: string, path: string): unknown => {
+    const read = readNumber(text, kindOfUnit(unit));
+    if (isUnread(read)) return text;
+    const key = keyAt(path);
+    if (key === undefined) return read.halfRange === null ? read.value : text;
+    const deviation = deviationOf(read, key);
+    if (deviation === null) return read.value;
+    if (Object.hasOwn(own, key)) return text;
+    found[key] = deviation;
+    return read.value;
+  };
+
+  const read = walked(schema, value, '', number);
+  return Object.keys(found).length === 0
+    ? read
+    : { ...(read as object), uncertainty: { ...(own as object), ...found } };
+}
+
+/** How far off a number may be by the way it was typed (one standard deviation); null for one that counts as known. */
+export const deviationOf = (
+  { halfRange, isAbout }: { readonly halfRange: number | null; readonly isAbout: boolean },
+  key: UncertainKey,
+): number | null =>
+  halfRange === null
+    ? isAbout
+      ? ABOUT_DEVIATION[key]
+      : null
+    : Math.max(halfRange, isAbout ? ABOUT_DEVIATION[key] : 0);
+
+const isBowler = (value: unknown): boolean =>
+  (value as { schema?: unknown } | null)?.schema === 'flarewise/bowler/1';
+
+type ReadNumber = (text: string, unit: string, path: string) => unknown;
+
+/** A value with each text in the place of a number read by `number`; the same value where there is none. */
+function walked(schema: z.ZodType, value: unknown, path: string, number: ReadNumber): unknown {
+  const inner = bare(schema);
+  if (inner instanceof z.ZodNumber) {
+    const unit = unitOf(inner);
+    return typeof value === 'string' && unit !== undefined ? number(value, unit, path) : value;
+  }
+  if (inner instanceof z.ZodArray && Array.isArray(value)) {
+    const items = value.map((item) => walked(inner.element as z.ZodType, item, path, number));
+    return items.some((item, i) => item !== value[i]) ? items : value;
+  }
+  if (!(inner instanceof z.ZodObject) || typeof value !== 'object' || value === null) return value;
+  const changed: Record<string, unknown> = {};
+  for (const [key, field] of Object.entries(inner.shape)) {
+    if (!Object.hasOwn(value, key)) continue;
+    const before = (value as Record<string, unknown>)[key];
+    const after = walked(field as z.ZodType, before, path ? `${path}.${key}` : key, number);
+    if (after !== before) changed[key] = after;
+  }
+  return Object.keys(changed).length === 0 ? value : { ...value, ...changed };
+}
+
+function bare(schema: z.ZodType): z.ZodType {
+  return schema instanceof z.ZodOptional || schema instanceof z.ZodNullable
+    ? bare(schema.unwrap() as z.ZodType)
+    : schema;
+}

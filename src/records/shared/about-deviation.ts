@@ -1,0 +1,21 @@
+import { z } from 'zod';
+import { readShared } from './shared-data.js';
+
+const deviationsSchema = z.strictObject({
+  speedMph: z.number().positive(),
+  revRateRpm: z.number().positive(),
+  axisTiltDeg: z.number().positive(),
+  axisRotationDeg: z.number().positive(),
+  papOverIn: z.number().positive(),
+  papUpIn: z.number().positive(),
+});
+
+const aboutSchema = z.strictObject({ about: z.string(), deviation: deviationsSchema });
+
+/** The numbers of a bowler that may be known as a range or as `about` so much. */
+export type UncertainKey = keyof z.infer<typeof deviationsSchema>;
+
+/** How far off each may be that was typed with `about` (one standard deviation; assumed, no source), in its own unit. */
+export const ABOUT_DEVIATION: Readonly<Record<UncertainKey, number>> = aboutSchema.parse(
+  readShared('about.json'),
+).deviation;
