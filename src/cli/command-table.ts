@@ -5,6 +5,7 @@ import type { CommandEntry } from './flags/command-entry.js';
 import {
   BALL,
   BOWLER,
+  FULL,
   HANDS,
   LANE,
   LAYOUT,
@@ -16,6 +17,7 @@ import {
   SEED,
   SHELF_ACTIONS,
   SHELLS,
+  SHOW,
   WANT,
   WANTED_PIN_SIDES,
 } from './flags/flag-table.js';
@@ -35,6 +37,8 @@ export const COMMANDS: readonly CommandEntry[] = [
       SEED,
       ['--pin-side <side>', 'where the pin may lie: above, below or both (default: above)', WANTED_PIN_SIDES],
       RULES,
+      FULL,
+      SHOW,
       REPORT,
     ],
     examples: [
@@ -48,7 +52,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     summary: 'second opinion on one layout',
     description:
       'Judges one layout: a verdict, its place among all, what the best one does differently, what marking errors cost.',
-    flags: [BOWLER, BALL, LANE, LAYOUT, ...WANT, PRACTICE, SEED, RULES, REPORT],
+    flags: [BOWLER, BALL, LANE, LAYOUT, ...WANT, PRACTICE, SEED, RULES, FULL, REPORT],
     examples: [
       'flarewise judge --bowler average-right --ball plain-high --lane house-easy --sharpness 4 --layout "70 x 4 1/2 x 30"',
     ],

@@ -1,6 +1,7 @@
 import { PIN_SIDES } from '../../records/schemas/pin-side.js';
 import { WISHES, type Wish, wishWords } from '../../records/schemas/reaction-numbers.js';
 import { wishForms } from '../../records/schemas/read-wish.js';
+import { RECOMMEND_SECTIONS } from '../../report/screens/section-ids.js';
 
 /** A flag as commander writes it, what it is for, and the words it takes where these are few. */
 export type Flag = readonly [flag: string, what: string, words?: readonly string[]];
@@ -48,6 +49,11 @@ export const OUNCE_KIND: Flag = [
 export const PRACTICE: Flag = [
   '--practice <0..100>',
   'chance in a hundred that a belief of practice holds beside physics (default: 50; 0: physics alone)',
+];
+export const FULL: Flag = ['--full', 'print all sections behind the first screen'];
+export const SHOW: Flag = [
+  '--show <sections>',
+  `print some of them, with commas between: ${Object.keys(RECOMMEND_SECTIONS).join(', ')}`,
 ];
 export const REPORT: Flag = [
   '--report <file>',

@@ -25,6 +25,8 @@ export interface RecommendCommandOptions extends GlobalOptions, WishOptions {
   readonly pinSide?: string;
   readonly rules?: string;
   readonly report?: string;
+  readonly full?: boolean;
+  readonly show?: string;
 }
 
 export interface DrilledOptions extends GlobalOptions {

@@ -4,6 +4,7 @@ import { withSentences } from '../../report/wording/with-sentences.js';
 import type { GlobalOptions } from '../flags/options.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { pageFor } from './page-for.js';
+import { writePaged } from './pager.js';
 
 /** Writes an answer to stdout: one JSON document with `--json`, its sentences beside their codes; else its report. */
 export function printAnswer(
@@ -12,7 +13,6 @@ export function printAnswer(
   options: GlobalOptions,
   terminal: Terminal,
 ): void {
-  terminal.stdout.write(
-    options.json ? `${visibleJson(withSentences(answer), 2)}\n` : report(pageFor(options, terminal)),
-  );
+  if (options.json) terminal.stdout.write(`${visibleJson(withSentences(answer), 2)}\n`);
+  else writePaged(report(pageFor(options, terminal)), terminal);
 }

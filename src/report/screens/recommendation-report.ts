@@ -8,87 +8,128 @@ import { sharesTable } from '../tables/shares-table.js';
 import { stepsTable } from '../tables/steps-table.js';
 import { voicesLines } from '../tables/voices-table.js';
 import { wishesTable } from '../tables/wishes-table.js';
-import { givenWithUnit, type Units } from '../text/display-units.js';
+import type { Units } from '../text/display-units.js';
 import { percent } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
-import { beside, bullets, joinSections, paragraph, section } from '../text/section.js';
-import { wrap } from '../text/wrap.js';
-import { layoutHeadline } from '../wording/layout-headline.js';
+import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { noLineText } from '../wording/no-line-text.js';
 import { regressionText } from '../wording/regression-text.js';
 import { say, sayAll } from '../wording/say.js';
 import { verdict } from '../wording/verdict.js';
 import { afterDrilling, marksTable } from '../wording/workshop.js';
+import { firstScreen } from './first-screen.js';
+import type { SectionId } from './section-ids.js';
 
 /** Layouts drawn on the lane, besides the usual one. */
 const MOST_DRAWN = 4;
 
-/**
- * The recommendation as a screen of text: what to drill first, then how the ball will roll, why, how sure,
- * what to mark, and last what to beware of.
- */
-export function recommendationReport(given: RecommendAnswer, page: Page): string {
-  const answer = withPlainText(given, page.ascii);
-  const best = answer.layouts[0] as RankedLayout;
-  const { bowler, ball, lane } = answer.inputs;
-  const opening = [
-    ...wrap(`Layout for ${bowler.name}`, page.width).map(page.paint.heading),
-    ...paragraph(`${ball.name}, ${givenWithUnit(ball.weightLb, page.units.weight)}, on ${lane.name}`, page),
-  ];
-
-  const shots = [
-    ...answer.layouts.slice(0, MOST_DRAWN).map((layout) => ({ ...layout, sign: `${layout.rank}` })),
-    { ...answer.middle, sign: '*', text: `${answer.middle.text}, usual` },
-  ];
-  return joinSections([
-    opening,
-    [...layoutHeadline(best, page), ...paragraph(surenessText(answer, best, page.units), page)],
-    wishesTable(answer.targets, best.reaction, page),
-    section('Physics, practice, and both weighed', voicesLines(answer, page), page),
-    section(
-      'Ranked',
-      [
-        ...rankingTable(answer.layouts, answer.middle, page),
-        ...paragraph(rankingNote(answer.middle, page.units), page, page.paint.quiet),
-      ],
-      page,
-    ),
-    beside(
+/** The sections behind the first screen. */
+const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page) => readonly string[][]>> = {
+  compare: (answer, page) => {
+    const best = bestOf(answer);
+    return [
+      wishesTable(answer.targets, best.reaction, page),
       section(
-        `How ${best.text} and the others roll`,
-        laneDrawing({ hand: bowler.hand, lane, shots }, page),
+        'Ranked',
+        [
+          ...rankingTable(answer.layouts, answer.middle, page),
+          ...paragraph(rankingNote(answer.middle, page.units), page, page.paint.quiet),
+        ],
         page,
       ),
       section('Key numbers with their 90 % ranges', comparisonTable(best, answer.middle, page), page),
+    ];
+  },
+  practice: (answer, page) => [
+    section('Physics, practice, and both weighed', voicesLines(answer, page), page),
+    section(
+      'What practice believes, and what physics finds',
+      bullets(sayAll(answer.beliefs, page.units), page),
       page,
     ),
+  ],
+  path: (answer, page) => {
+    const shots = [
+      ...answer.layouts.slice(0, MOST_DRAWN).map((layout) => ({ ...layout, sign: `${layout.rank}` })),
+      { ...answer.middle, sign: '*', text: `${answer.middle.text}, usual` },
+    ];
+    const { bowler, lane } = answer.inputs;
+    return [
+      section(
+        `How ${bestOf(answer).text} and the others roll`,
+        laneDrawing({ hand: bowler.hand, lane, shots }, page),
+        page,
+      ),
+    ];
+  },
+  line: (answer, page) => [
     section('No line to the pocket', noLineText(answer.noLine, page), page),
     section(
       'The line to play, and the margin for error',
       linesTable([...answer.layouts, answer.middle], page),
       page,
     ),
-    section('Why it won', bullets(sayAll(best.reasons, page.units), page), page),
-    section('Contribution of each layout number (one steady shot)', sharesTable(best.shares, page), page),
-    section('Sensitivity to one step', stepsTable(best.steps, page), page),
-    section('What holds the result back', bullets(sayAll(answer.limits, page.units), page), page),
-    section('When layout is not enough: what else would do', leversTable(best, answer.levers, page), page),
+  ],
+  why: (answer, page) => {
+    const best = bestOf(answer);
+    return [
+      section('Why it won', bullets(sayAll(best.reasons, page.units), page), page),
+      section('Contribution of each layout number (one steady shot)', sharesTable(best.shares, page), page),
+      section('Sensitivity to one step', stepsTable(best.steps, page), page),
+      section('What holds the result back', bullets(sayAll(answer.limits, page.units), page), page),
+    ];
+  },
+  levers: (answer, page) => [
     section(
-      'What practice believes, and what physics finds',
-      bullets(sayAll(answer.beliefs, page.units), page),
+      'When layout is not enough: what else would do',
+      leversTable(bestOf(answer), answer.levers, page),
       page,
     ),
-    section('Marks to lay out', marksTable(best.marks, page), page),
-    section('After drilling', afterDrilling(best, page), page),
-    section('Searched', paragraph(searchText(answer, page.units), page), page),
+  ],
+  marks: (answer, page) => {
+    const best = bestOf(answer);
+    return [
+      section('Marks to lay out', marksTable(best.marks, page), page),
+      section('After drilling', afterDrilling(best, page), page),
+    ];
+  },
+  searched: (answer, page) => [section('Searched', paragraph(searchText(answer, page.units), page), page)],
+  assumed: (answer, page) => [
     section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
+  ],
+  cautions: (answer, page) => [
     section(
       'Before drilling',
       bullets(sayAll(answer.cautions, page.units), page).map(page.paint.caution),
       page,
     ),
-  ]);
+  ],
+};
+
+const bestOf = (answer: RecommendAnswer): RankedLayout => answer.layouts[0] as RankedLayout;
+
+/** Some sections of a recommendation. */
+export function recommendationSections(
+  given: RecommendAnswer,
+  ids: readonly SectionId[],
+  page: Page,
+): string {
+  const answer = withPlainText(given, page.ascii);
+  return joinSections(ids.flatMap((id) => SECTIONS[id](answer, page)));
+}
+
+/** The recommendation: its first screen, and as many sections as are asked for. */
+export function recommendationReport(
+  answer: RecommendAnswer,
+  page: Page,
+  {
+    sections = [],
+    next = [],
+  }: { readonly sections?: readonly SectionId[]; readonly next?: readonly string[] } = {},
+): string {
+  const first = `${firstScreen(answer, next, page).join('\n')}\n`;
+  return sections.length === 0 ? first : `${first}\n${recommendationSections(answer, sections, page)}`;
 }
 
 /** How much of a difference the best layout makes, and how sure that is. */

@@ -1,0 +1,170 @@
+import type { LeverEffect, RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
+import type { Cause } from '../../records/answers/statements/reasons.js';
+import {
+  NUMBER_OF_WISH,
+  REACTION_NUMBERS,
+  type WishedId,
+  wishWords,
+} from '../../records/schemas/reaction-numbers.js';
+import { wishedIds } from '../../records/schemas/want.js';
+import { capital } from '../../records/text/capital.js';
+import { givenWithUnit, type Units, withUnit } from '../text/display-units.js';
+import { fittedLines, type Labelled } from '../text/labelled.js';
+import type { Page } from '../text/page.js';
+import { withPlainText } from '../text/plain-text.js';
+import { wrap } from '../text/wrap.js';
+import { layoutWords } from '../wording/layout-headline.js';
+import { say } from '../wording/say.js';
+import { sizeText } from '../wording/statements/size-text.js';
+
+/** Lines of a usual terminal, less one for what is typed next. */
+const SCREEN = 23;
+
+/**
+ * The recommendation on one screen: what to drill, what must be known first, how sure it is and how much it matters, why, and what to
+ * do next.
+ *
+ * @param next  commands, ready to paste, a line each
+ */
+export function firstScreen(given: RecommendAnswer, next: readonly string[], page: Page): string[] {
+  const answer = withPlainText(given, page.ascii);
+  const { bowler, ball, lane } = answer.inputs;
+  const title = wrap(
+    `Layout for ${bowler.name}: ${ball.name}, ${givenWithUnit(ball.weightLb, page.units.weight)}, on ${lane.name}`,
+    page.width,
+  );
+  const asked = wrap(askedText(answer, page.units), page.width);
+  const foot = next.length > 0 ? ['', ...next.map((line) => page.paint.quiet(line))] : [];
+  const room = SCREEN - title.length - asked.length - foot.length - 1;
+  return [
+    ...title.map(page.paint.heading),
+    ...asked,
+    '',
+    ...fittedLines(blocks(answer, page), room, page),
+    ...foot,
+  ];
+}
+
+function blocks(answer: RecommendAnswer, page: Page): Labelled[] {
+  const { units, paint } = page;
+  const [best, ...others] = answer.layouts as [RankedLayout, ...RankedLayout[]];
+  const [words, ...moreWords] = sentences(layoutWords(best, page));
+  const vital = vitalTexts(answer);
+  const fit = answer.inputs.bowler.grip
+    ? []
+    : ['Span, pitches and hole sizes are assumed: the shop fits them.'];
+  return [
+    { label: 'DRILL', texts: [best.text], keep: 1, yields: 0, paint: paint.title },
+    { label: '', texts: [words, legalText(best), ...moreWords], keep: 2, yields: 4 },
+    { label: 'FIRST', texts: [...vital, ...fit], keep: vital.length, yields: 9, paint: paint.caution },
+    { label: 'HOW SURE', texts: sentences(say(answer.headline, units)), keep: 2, yields: 3 },
+    { label: 'WHY', texts: whyTexts(answer, best, units), keep: 1, yields: 6 },
+    { label: 'PRACTICE', texts: practiceTexts(answer, units), keep: 1, yields: 7 },
+    { label: 'STRONGER', texts: strongerTexts(answer, best, units), keep: 1, yields: 8 },
+    {
+      label: 'ALSO GOOD',
+      texts: others.slice(0, MOST_OTHERS).map(({ text }) => text),
+      keep: 1,
+      yields: 5,
+      between: ', ',
+    },
+  ];
+}
+
+/** Other layouts named on the first screen. */
+const MOST_OTHERS = 3;
+
+/** What was wished for, as it was said. */
+function askedText({ targets }: RecommendAnswer, units: Units): string {
+  if (targets.length === 0) return 'Asked for: no particular reaction';
+  const wishes = targets.map(({ wish, step, reading, value }) => {
+    const { name, compared } = REACTION_NUMBERS[reading];
+    const asked = step === null ? withUnit(value, units[compared.quantity]) : wishWords(wish).steps[step - 1];
+    return `${name} ${asked}`;
+  });
+  return `Asked for: ${wishes.join(', ')}`;
+}
+
+const legalText = ({ legality }: RankedLayout): string =>
+  legality.legal ? 'Legal, as far as checked.' : 'NOT LEGAL: see --show marks.';
+
+/** A PAP known no better than this is a guess, in (one standard deviation). */
+const GUESSED_PAP_IN = 0.25;
+
+/** What has to be known or mended before drilling. */
+function vitalTexts({ inputs: { bowler }, noLine }: RecommendAnswer): string[] {
+  const { papOverIn = 0, papUpIn = 0 } = bowler.uncertainty ?? {};
+  const off = Math.max(papOverIn, papUpIn);
+  return [
+    ...(off >= GUESSED_PAP_IN
+      ? [`Your PAP is a guess (± ${off} in). Have it measured before drilling.`]
+      : []),
+    ...(noLine ? ['No line brings this ball to the pocket on this lane: see --show line.'] : []),
+  ];
+}
+
+/** A text in its sentences; a full stop within a number ends none. */
+const sentences = (text: string): string[] => text.split(/(?<=[.!?]) (?=[A-Z0-9])/);
+
+/** What the layout does beside what was wished for, and the true cause where one makes most of a difference. */
+function whyTexts({ targets }: RecommendAnswer, best: RankedLayout, units: Units): string[] {
+  const met = targets.map(({ reading, value }) => {
+    const { name, compared } = REACTION_NUMBERS[reading];
+    const unit = units[compared.quantity];
+    return `${name} ${withUnit(best.reaction[reading], unit)} (wanted ${unit.show(value)})`;
+  });
+  const causes = best.reasons.flatMap((reason) => {
+    if (reason.code !== 'cause-of-difference') return [];
+    const { reading, total, cause, byCause } = reason.params;
+    const { name, compared } = REACTION_NUMBERS[reading];
+    const { change, name: unit } = units[compared.quantity];
+    return [
+      `${CAUSE_NAMES[cause]} makes ${change(byCause)} of the ${change(total)} ${unit} of ${name} from the usual.`,
+    ];
+  });
+  return [...(met.length > 0 ? [`${capital(met.join(', '))}.`] : []), ...causes];
+}
+
+const CAUSE_NAMES: Readonly<Record<Cause, string>> = {
+  centre: 'The centre of mass (static weight)',
+  flare: 'Flare',
+  inertia: 'RG and differentials',
+};
+
+/** What physics and practice each would choose, where they differ. */
+function practiceTexts({ voices, inputs }: RecommendAnswer, units: Units): string[] {
+  if (!voices) return [];
+  if (!voices.apart) return ['Physics and practice choose alike.'];
+  const ids = wishedIds(inputs.want);
+  const { difference, belief } = voices.apart;
+  return [
+    `Physics alone: ${voices.physics.text}. Practice alone: ${voices.practice.text}.`,
+    `The latter is ${sizeText(difference.physics.size, ids, units)} by physics, ${sizeText(difference.practice.size, ids, units)} by practice.`,
+    ...(belief ? [`What counts most: “${belief.says}”`] : []),
+  ];
+}
+
+/** Levers named on the first screen. */
+const MOST_LEVERS = 2;
+
+/** Other changes that move what is wished for most, and by more than the bowler's shots vary. */
+function strongerTexts(
+  { levers, scatter, inputs }: RecommendAnswer,
+  best: RankedLayout,
+  units: Units,
+): string[] {
+  const ids = wishedIds(inputs.want);
+  const sizeOf = ({ reaction }: LeverEffect, id: WishedId): number => reaction[id] - best.reaction[id];
+  const strength = (lever: LeverEffect): number =>
+    Math.max(...ids.map((id) => Math.abs(sizeOf(lever, id)) / scatter[id]));
+  return levers
+    .filter((lever) => strength(lever) >= 1)
+    .sort((a, b) => strength(b) - strength(a))
+    .slice(0, MOST_LEVERS)
+    .map((lever) => {
+      const size = Object.fromEntries(
+        Object.values(NUMBER_OF_WISH).map((id) => [id, sizeOf(lever, id)]),
+      ) as Record<WishedId, number>;
+      return `${say(lever.change, units)}: ${sizeText(size, ids, units)}.`;
+    });
+}
