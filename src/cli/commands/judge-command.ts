@@ -38,7 +38,7 @@ export async function judgeCommand(options: JudgeOptions, terminal: Terminal): P
     judge({ ...inputs, layout }, { ...search, fitter, onProgress }),
   );
   const { judgeReport } = await import('../../report/screens/judge-report.js');
-  printAnswer(answer, (page) => judgeReport(answer, page), options, terminal);
+  printAnswer(answer, (page) => judgeReport(answer, page, options.full), options, terminal);
   if (report === null) return;
   const [{ writeReport }, { judgeHtml }] = await Promise.all([
     import('../files/report-file.js'),

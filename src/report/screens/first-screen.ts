@@ -1,5 +1,4 @@
 import type { LeverEffect, RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
-import type { Cause } from '../../records/answers/statements/reasons.js';
 import {
   NUMBER_OF_WISH,
   REACTION_NUMBERS,
@@ -13,6 +12,7 @@ import { fittedLines, type Labelled } from '../text/labelled.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { wrap } from '../text/wrap.js';
+import { CAUSE_NAMES } from '../wording/cause-names.js';
 import { layoutWords } from '../wording/layout-headline.js';
 import { say } from '../wording/say.js';
 import { sizeText } from '../wording/statements/size-text.js';
@@ -124,12 +124,6 @@ function whyTexts({ targets }: RecommendAnswer, best: RankedLayout, units: Units
   });
   return [...(met.length > 0 ? [`${capital(met.join(', '))}.`] : []), ...causes];
 }
-
-const CAUSE_NAMES: Readonly<Record<Cause, string>> = {
-  centre: 'The centre of mass (static weight)',
-  flare: 'Flare',
-  inertia: 'RG and differentials',
-};
 
 /** What physics and practice each would choose, where they differ. */
 function practiceTexts({ voices, inputs }: RecommendAnswer, units: Units): string[] {

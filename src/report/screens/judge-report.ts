@@ -1,4 +1,6 @@
 import type { JudgeAnswer } from '../../records/answers/answer.js';
+import { CAUSES } from '../../records/answers/statements/reasons.js';
+import { REACTION_NUMBERS } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
 import { causesTable } from '../tables/causes-table.js';
@@ -7,13 +9,15 @@ import { linesTable } from '../tables/lines-table.js';
 import { sharesTable } from '../tables/shares-table.js';
 import { wishesTable } from '../tables/wishes-table.js';
 import type { Units } from '../text/display-units.js';
-import { givenWithUnit } from '../text/display-units.js';
+import { givenWithUnit, withUnit } from '../text/display-units.js';
 import { percent, points, signed } from '../text/figures.js';
+import { type Labelled, labelledLines } from '../text/labelled.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { beside, bullets, joinSections, paragraph, section, sentence } from '../text/section.js';
 import { type Grid, gridLines } from '../text/table.js';
 import { wrap } from '../text/wrap.js';
+import { CAUSE_NAMES } from '../wording/cause-names.js';
 import { layoutHeadline } from '../wording/layout-headline.js';
 import { noLineText } from '../wording/no-line-text.js';
 import { regressionText } from '../wording/regression-text.js';
@@ -21,25 +25,84 @@ import { say, sayAll } from '../wording/say.js';
 import { scatterText, sizeText } from '../wording/statements/size-text.js';
 import { afterDrilling, marksTable } from '../wording/workshop.js';
 
-/** A second opinion as a screen of text: the verdict first, then what it rests on. */
-export function judgeReport(given: JudgeAnswer, page: Page): string {
+/** A second opinion in a few lines: the verdict, how much it matters and why, whether it may be drilled. */
+export function judgeReport(given: JudgeAnswer, page: Page, isFull = false): string {
   const answer = withPlainText(given, page.ascii);
+  const { bowler, ball, lane } = answer.inputs;
+  const title = wrap(
+    `Second opinion for ${bowler.name}: ${ball.name}, ${givenWithUnit(ball.weightLb, page.units.weight)}, on ${lane.name}`,
+    page.width,
+  );
+  const lines = [...title.map(page.paint.heading), ...labelledLines(blocks(answer, page), page)];
+  return isFull ? joinSections([lines, ...sections(answer, page)]) : `${lines.join('\n')}\n`;
+}
+
+const blocks = (answer: JudgeAnswer, page: Page): Labelled[] => [
+  { ...ALWAYS, label: 'VERDICT', texts: [verdictText(answer)], paint: page.paint.strong },
+  { ...ALWAYS, label: 'SIZE', texts: isBest(answer) ? [] : [sizeOfGain(answer, page.units)] },
+  { ...ALWAYS, label: 'CAUSE', texts: isBest(answer) ? [] : causeTexts(answer, page.units) },
+  { ...ALWAYS, label: 'LEGAL', texts: [legalityText(answer, page.units)] },
+];
+
+const ALWAYS = { keep: 1, yields: 0 };
+
+const isBest = ({ layout, best }: JudgeAnswer): boolean => layout.text === best.text;
+
+/** What the best found does otherwise, beside the scatter of the bowler's shots. */
+function sizeOfGain({ best, confidence, scatter, inputs }: JudgeAnswer, units: Units): string {
+  const ids = wishedIds(inputs.want);
+  const { bestOverIt, bestBeatsIt } = confidence;
+  const size = (by: 'physics' | 'practice'): string => sizeText(bestOverIt[by].size, ids, units);
+  return (
+    `${best.text}, the best found, is ${size('physics')} by physics, ${size('practice')} by practice; both weighed, it is ahead in ` +
+    `${percent(bestBeatsIt)} of 100 simulated tries. The bowler's shots vary by ${scatterText(scatter, ids, units)}.`
+  );
+}
+
+/** From which share of the scatter of shots on a difference is worth a cause, and from which share of it on one is named. */
+const WORTH_A_CAUSE = 0.25;
+const MOST_OF_IT = 0.5;
+
+/** What makes most of each wished number's difference, where one cause does and the difference is not slight. */
+function causeTexts({ causes, scatter, inputs }: JudgeAnswer, units: Units): string[] {
+  if (!causes) return [];
+  const ids = wishedIds(inputs.want).filter(
+    (id) => Math.abs(causes[id].total) >= WORTH_A_CAUSE * scatter[id],
+  );
+  return CAUSES.flatMap((cause) => {
+    const made = ids
+      .filter((id) => causes[id][cause] / causes[id].total >= MOST_OF_IT)
+      .map((id) => {
+        const { name, compared } = REACTION_NUMBERS[id];
+        const { change, name: unit } = units[compared.quantity];
+        return `${change(causes[id][cause])} of the ${change(causes[id].total)} ${unit} of ${name}`;
+      });
+    return made.length > 0 ? [`${CAUSE_NAMES[cause]} makes ${made.join(' and ')}.`] : [];
+  });
+}
+
+/** Whether the layout may be drilled, and how near an oil ring comes to a hole. */
+function legalityText({ layout }: JudgeAnswer, units: Units): string {
+  const { tape } = units;
+  const near = layout.reaction.ringClearanceIn;
+  const ring =
+    near < 0
+      ? `An oil ring runs over a hole by ${withUnit(-near, tape)}.`
+      : `The nearest oil ring to a hole: ${withUnit(near, tape)}.`;
+  const legal = layout.legality.legal ? 'Legal, as far as checked.' : 'NOT LEGAL: see --full.';
+  return [legal, ring, ...sayAll(layout.objections, units).map(sentence)].join(' ');
+}
+
+/** All that stands behind the verdict. */
+function sections(answer: JudgeAnswer, page: Page): readonly (readonly string[])[] {
   const { layout, best, inputs } = answer;
-  const { bowler, ball, lane } = inputs;
+  const { bowler, lane } = inputs;
   const shots = [
     { ...layout, sign: '1' },
     { ...best, sign: '2', text: `${best.text}, the best found` },
   ];
-  return joinSections([
-    [
-      ...wrap(`Second opinion for ${bowler.name}`, page.width).map(page.paint.heading),
-      ...paragraph(`${ball.name}, ${givenWithUnit(ball.weightLb, page.units.weight)}, on ${lane.name}`, page),
-    ],
-    [
-      ...wrap(verdictText(answer), page.width).map(page.paint.strong),
-      ...paragraph(judgeSureness(answer, page.units), page),
-    ],
-    section('Problems', bullets(sayAll(layout.objections, page.units).map(sentence), page), page),
+  return [
+    paragraph(judgePlace(answer), page),
     layoutHeadline(layout, page),
     wishesTable(answer.targets, layout.reaction, page, 'this\nlayout'),
     beside(
@@ -73,21 +136,22 @@ export function judgeReport(given: JudgeAnswer, page: Page): string {
       bullets(sayAll(answer.cautions, page.units), page).map(page.paint.caution),
       page,
     ),
-  ]);
+  ];
 }
 
+/** The verdict in a sentence. */
 export function verdictText({ verdict, layout, best }: JudgeAnswer): string {
   switch (verdict) {
     case 'not-allowed':
-      return `Verdict: do not drill ${layout.text} as it stands; ${best.text} is the best found.`;
+      return `Do not drill ${layout.text} as it stands; ${best.text} is the best found.`;
     case 'clearly-worse':
-      return `Verdict: there is a clearly better layout, ${best.text}.`;
+      return `${best.text} is clearly better, and you would see it.`;
     case 'probably-worse':
-      return `Verdict: ${best.text} is probably better.`;
+      return `${best.text} is probably better.`;
     case 'no-difference-seen':
-      return `Verdict: fine to drill. ${best.text} comes slightly nearer to your wish, but you would not see the difference.`;
+      return `${layout.text} is fine to drill. ${best.text} comes slightly nearer to the wish, but you would not see the difference.`;
     case 'as-good':
-      return `Verdict: ${layout.text} is about as good as any for this wish.`;
+      return `${layout.text} is fine to drill: about as good as any for this wish.`;
   }
 }
 
@@ -96,16 +160,15 @@ const PLACED_AMONG: Record<JudgeAnswer['place']['by'], string> = {
   regression: 'layouts that may be marked, by the regression',
 };
 
-export const judgeSureness = (
-  { layout, best, place, confidence, scatter, inputs }: JudgeAnswer,
-  units: Units,
-): string =>
-  `${best.text} is ${sizeText(confidence.bestOverIt.physics.size, wishedIds(inputs.want), units)} by physics, ` +
-  `${sizeText(confidence.bestOverIt.practice.size, wishedIds(inputs.want), units)} by practice; your own shots vary by ${scatterText(scatter, wishedIds(inputs.want), units)}. ` +
-  `It scores ${points(layout.score)} of 100 over ${confidence.worlds} plausible worlds, the best found ${points(best.score)}, ` +
-  `which comes out ahead in ${percent(confidence.bestBeatsIt)} % of them. ` +
+/** Where the layout stands among all. */
+export const judgePlace = ({ layout, best, place, confidence }: JudgeAnswer): string =>
+  `It scores ${points(layout.score)} of 100 over ${confidence.worlds} simulated tries, the best found ${points(best.score)}. ` +
   `It is better than ${percent(place.betterThan / place.of)} % of the ${PLACED_AMONG[place.by]}, and than the usual middle layout in ` +
-  `${percent(confidence.beatsMiddle)} % of worlds.`;
+  `${percent(confidence.beatsMiddle)} % of tries.`;
+
+/** What the best found does otherwise, and where the layout stands among all. */
+export const judgeSureness = (answer: JudgeAnswer, units: Units): string =>
+  `${isBest(answer) ? '' : `${sizeOfGain(answer, units)} `}${judgePlace(answer)}`;
 
 export function markingGrid({ marking }: JudgeAnswer, units: Units): Grid {
   const { fineTape } = units;
