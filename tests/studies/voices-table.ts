@@ -4,6 +4,7 @@ import { tableOf } from './text.js';
 import {
   CHOOSERS,
   meanRegret,
+  type Regret,
   type Regrets,
   TRUTHS,
   type Truth,
