@@ -4,7 +4,6 @@ import { cautionsFor } from '../explain/cautions.js';
 import { ballProblem } from '../prepare/ball-problem.js';
 import { type Budget, USUAL_BUDGET } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
-import { gripOf } from '../prepare/grip-holes.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
 import type { SheetAnswer } from '../records/answers/sheet-answer.js';
 import { ballRecord } from '../records/schemas/ball.js';
@@ -20,6 +19,7 @@ import { faceAnswer } from './parts/face-answer.js';
 import { layoutAnswer } from './parts/layout-answer.js';
 import { sheetRings } from './parts/sheet-rings.js';
 import { tapePlan } from './parts/tape-plan.js';
+import { undrilledStatics } from './parts/undrilled-statics.js';
 
 export interface SheetOptions {
   /** YYYY-MM-DD */
@@ -54,11 +54,11 @@ export async function sheetAnswer(
   const rolled =
     lane && (await sheetRings({ bowler, ball: record, lane, layout }, seed, ball, budget, onProgress));
   return {
-    schema: 'flarewise/sheet/2',
+    schema: 'flarewise/sheet/3',
     version: VERSION,
     date,
     bowler,
-    grip: gripOf(bowler),
+    grip: bowler.grip ?? null,
     ball: ballRecord(record),
     layout: layoutAnswer(layout, ball),
     face: faceAnswer(layout, psa, bowler.hand, ball),
@@ -66,6 +66,7 @@ export async function sheetAnswer(
     drilled,
     bands,
     undrilled: undrilledAnswer(record, ball),
+    undrilledOz: undrilledStatics(layout, ball),
     psa,
     legality: facts.map(({ legality }) => legality),
     rings: rolled?.rings ?? null,

@@ -18,7 +18,7 @@ const GRIP_CENTRE: Vec3 = [0, 0, 1];
  * How to lay out a ball with a tape, and what comes of rounding every arc to a sixteenth.
  *
  * An undrilled ball has its pin and its marker. From them comes the PAP, from these the grip centre, from both
- * the point where the VAL meets the midline, and each hole from the grip centre and one more mark, so
+ * the point where the VAL meets the midline, and each hole of a known fit from the grip centre and one more mark, so
  * that the grip keeps its size. An angle that two arcs would miss by a degree is laid off with a protractor. The layout is
  * then read back off the marks as the rounded arcs place them,
  * each from the others as placed: errors add up as they do on a ball.
@@ -59,7 +59,8 @@ export function tapePlan(numbers: LayoutNumbers, bowler: Bowler, ball: BallProbl
   );
   if (Math.abs(bowler.pap.upIn) >= SIXTEENTH)
     place('VAL on the midline', ballPoint(arc(bowler.pap.overIn), 0), [[gripCentre, pap]]);
-  for (const hole of ball.holes)
+  // where no fit is known its holes are not marked: the shop does so by the fit it measures
+  for (const hole of bowler.grip ? ball.holes : [])
     place(
       hole.into ? holeName(hole) : `${hole.name} hole`,
       hole.mouth_B,

@@ -75,11 +75,14 @@ const sheetRingsSchema = z.strictObject({
 
 export const sheetAnswerSchema = z
   .strictObject({
-    schema: z.literal('flarewise/sheet/2'),
+    schema: z.literal('flarewise/sheet/3'),
     version: z.string(),
     date: z.string().meta({ description: 'YYYY-MM-DD' }),
     bowler: bowlerSchema,
-    grip: gripSchema,
+    grip: gripSchema.nullable().meta({
+      description:
+        'Null where the bowler’s is not known: the shop measures it, and the drilled numbers are those of a usual one.',
+    }),
     ball: ballSchema,
     layout: layoutAnswerSchema,
     face: ballFaceSchema,
@@ -87,6 +90,9 @@ export const sheetAnswerSchema = z
     drilled: drilledSchema,
     bands: drilledBandsSchema,
     undrilled: undrilledSchema,
+    undrilledOz: z
+      .strictObject({ top: n, side: n, finger: n })
+      .meta({ description: 'Static weights before drilling, laid out as this.' }),
     psa: psaSchema,
     legality: z.array(legalitySchema).min(1),
     rings: sheetRingsSchema.nullable().meta({ description: 'Null when no lane was given.' }),

@@ -87,3 +87,10 @@ export const bowlerSchema = z
 
 export type Bowler = z.infer<typeof bowlerSchema>;
 export type Scatter = z.infer<typeof scatterSchema>;
+
+/** A PAP known no better than this (one standard deviation) is a guess, in. */
+export const GUESSED_PAP_IN = 0.25;
+
+/** How far a bowler's PAP may be off, one standard deviation, in. */
+export const papUncertaintyIn = ({ uncertainty }: Pick<Bowler, 'uncertainty'>): number =>
+  Math.max(uncertainty?.papOverIn ?? 0, uncertainty?.papUpIn ?? 0);

@@ -1,4 +1,5 @@
 import type { LeverEffect, RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
+import { GUESSED_PAP_IN, papUncertaintyIn } from '../../records/schemas/bowler.js';
 import {
   NUMBER_OF_WISH,
   REACTION_NUMBERS,
@@ -88,13 +89,9 @@ function askedText({ targets }: RecommendAnswer, units: Units): string {
 const legalText = ({ legality }: RankedLayout): string =>
   legality.legal ? 'Legal, as far as checked.' : 'NOT LEGAL: see --show marks.';
 
-/** A PAP known no better than this is a guess, in (one standard deviation). */
-const GUESSED_PAP_IN = 0.25;
-
 /** What has to be known or mended before drilling. */
 function vitalTexts({ inputs: { bowler }, noLine }: RecommendAnswer): string[] {
-  const { papOverIn = 0, papUpIn = 0 } = bowler.uncertainty ?? {};
-  const off = Math.max(papOverIn, papUpIn);
+  const off = papUncertaintyIn(bowler);
   return [
     ...(off >= GUESSED_PAP_IN
       ? [`Your PAP is a guess (± ${off} in). Have it measured before drilling.`]

@@ -2,11 +2,14 @@ import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { DRILLED_ROWS } from '../tables/drilled-rows.js';
 import type { Units } from '../text/display-units.js';
 import { isOneCore } from '../text/figures.js';
-import { psaText, staticsText } from '../wording/workshop.js';
+import { psaText, staticsWords } from '../wording/workshop.js';
 import { type Block, rowsOf, text } from './blocks.js';
 
 /** What drilling makes of the ball: numbers with their bands, static weights, the strong axis. */
-export function drilledBlock({ undrilled, drilled, bands, psa }: SheetAnswer, units: Units): Block {
+export function drilledBlock(
+  { undrilled, undrilledOz, drilled, bands, psa }: SheetAnswer,
+  units: Units,
+): Block {
   const { gyration, weight } = units;
   const cores = isOneCore(bands) ? [] : ['9 of 10 cores'];
   return {
@@ -29,7 +32,8 @@ export function drilledBlock({ undrilled, drilled, bands, psa }: SheetAnswer, un
           ],
         ],
       ),
-      text(staticsText(drilled.staticOz, units)),
+      text(`Static weights before drilling: ${staticsWords(undrilledOz, units)}.`),
+      text(`Static weights after drilling: ${staticsWords(drilled.staticOz, units)}.`),
       text(psaText(psa, units)),
     ],
   };

@@ -3,8 +3,14 @@ import type { HoleRecord } from '../../records/schemas/grip.js';
 import { type DisplayUnit, type Units, withUnit } from '../text/display-units.js';
 import { type Block, rowsOf } from './blocks.js';
 
+const HEADS = ['', 'bore', 'its depth', 'inside', 'its depth', 'pitch, palm', 'pitch, side'];
+
+/** Room to write a number on. */
+export const BLANK = '______';
+
 /** What is drilled: bores, depths, pitches. */
-export function holesBlock({ grip }: SheetAnswer, { bore }: Units): Block {
+export function holesBlock({ bowler, grip }: SheetAnswer, { bore }: Units): Block {
+  if (!grip) return blankHoles(bowler.thumbHole, bore);
   const holes: [string, HoleRecord][] = [
     ...(grip.thumb ? [['thumb', grip.thumb] as [string, HoleRecord]] : []),
     ['middle', grip.middle],
@@ -14,7 +20,7 @@ export function holesBlock({ grip }: SheetAnswer, { bore }: Units): Block {
     heading: `Holes, ${bore.name}`,
     parts: [
       rowsOf(
-        ['', 'bore', 'its depth', 'inside', 'its depth', 'pitch, palm', 'pitch, side'],
+        HEADS,
         holes.map(([name, hole]) => [
           name,
           hole.sleeve ? bore.show(hole.sleeve.boreIn) : '',
@@ -35,6 +41,20 @@ export function holesBlock({ grip }: SheetAnswer, { bore }: Units): Block {
     ],
   };
 }
+
+/** The same to be filled in by the shop, where the fit is not known. */
+const blankHoles = (hasThumb: boolean, { name }: DisplayUnit): Block => ({
+  heading: `Holes, ${name}: not given, to be measured and written in`,
+  parts: [
+    rowsOf(
+      HEADS,
+      [...(hasThumb ? ['thumb'] : []), 'middle', 'ring'].map((hole) => [
+        hole,
+        ...HEADS.slice(1).map(() => BLANK),
+      ]),
+    ),
+  ],
+});
 
 /** A pitch with its direction in words; 0 needs none. */
 const pitchText = (inches: number, plus: string, minus: string, { show }: DisplayUnit): string =>

@@ -1,4 +1,5 @@
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
+import { GUESSED_PAP_IN, papUncertaintyIn } from '../../records/schemas/bowler.js';
 import { givenWithUnit, UNITS, type Units, withUnit } from '../text/display-units.js';
 import { sentence } from '../text/section.js';
 import { sayAll } from '../wording/say.js';
@@ -14,6 +15,8 @@ import { tapeBlock } from './tape-block.js';
 export interface SheetText {
   readonly title: string;
   readonly layout: string;
+  /** What has to be measured or mended before the ball is marked. */
+  readonly first: readonly string[];
   readonly notations: readonly string[];
   readonly bowler: string;
   readonly ball: string;
@@ -57,6 +60,7 @@ export function sheetText(answer: SheetAnswer, units: Units = UNITS.trade): Shee
   return {
     title: 'Marking sheet',
     layout: layout.text,
+    first: firstTexts(answer, units),
     notations: notationsOf(answer, units),
     bowler: bowler.name,
     ball: `${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}`,
@@ -66,6 +70,24 @@ export function sheetText(answer: SheetAnswer, units: Units = UNITS.trade): Shee
     notes: notes.map(filled).filter(({ parts }) => parts.length > 0),
     foot: `flarewise ${version}, ${date}${rings ? `, seed ${rings.seed}` : ''}. Measure along the surface; pictures are not to scale.`,
   };
+}
+
+/** What has to be measured before the ball is marked: the sheet invents nothing. */
+function firstTexts({ bowler, grip, legality }: SheetAnswer, { tape }: Units): string[] {
+  const off = papUncertaintyIn(bowler);
+  return [
+    ...(off >= GUESSED_PAP_IN
+      ? [
+          `FIRST: the PAP is a guess (± ${withUnit(off, tape)}). Measure it on the bowler’s ball; the whole layout is marked from it.`,
+        ]
+      : []),
+    ...(grip
+      ? []
+      : [
+          'FIRST: no fit was given. Spans, pitches and hole sizes are left blank; pictures, drilled numbers and static weights are those of a usual fit.',
+        ]),
+    ...(legality.every(({ legal }) => legal) ? [] : ['STOP: not legal as laid out here. See Rules.']),
+  ];
 }
 
 /** The layout in both notations, in words. */

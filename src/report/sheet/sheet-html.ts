@@ -52,6 +52,7 @@ export async function sheetHtml(
 <p class="over">${htmlText(`${words.title}, ${words.date}`)}</p>
 <h1>${htmlText(words.layout)}</h1>
 <p><strong>${htmlText(words.bowler)}</strong>, ${htmlText(words.ball)}</p>
+${words.first.map((text) => `<p><strong>${htmlText(text)}</strong></p>`).join('\n')}
 ${words.notations.map((text) => `<p>${htmlText(text)}</p>`).join('\n')}
 </header>
 <div class="pictures">

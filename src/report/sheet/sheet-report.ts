@@ -19,6 +19,7 @@ export function sheetReport(given: SheetAnswer, page: Page): string {
     [page.paint.heading(words.title), ...paragraph(`${words.bowler}, ${words.ball}`, page)],
     [
       `  ${page.paint.title(words.layout)}`,
+      ...words.first.flatMap((text) => paragraph(text, page, page.paint.caution)),
       ...words.notations.flatMap((text) => paragraph(`${text}.`, page)),
     ],
     section('The ball from the grip side', ballDrawing(face, rings, page), page),

@@ -93,7 +93,15 @@ function heading(words: SheetText, width: number, style: TextStyle): Typeset {
     ],
     height: Math.max(24, who.height),
   };
-  return stack([title, named, ...words.notations.map((text) => typesetText(text, width, style))], 1);
+  return stack(
+    [
+      title,
+      named,
+      ...words.first.map((text) => typesetText(text, width, style, { weight: 'bold' })),
+      ...words.notations.map((text) => typesetText(text, width, style)),
+    ],
+    1,
+  );
 }
 
 /** The ball from both sides, each with a line below that says which. */

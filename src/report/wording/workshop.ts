@@ -15,8 +15,12 @@ import { sayAll } from './say.js';
  * ends up, and whether the rules allow it.
  */
 
-/** Static weights in words, by which side is the heavier. */
-export function staticsText(
+/** Static weights in a sentence, by which side is the heavier. */
+export const staticsText = (statics: DrilledNumbersAnswer['staticOz'], units: Units): string =>
+  `Static weights: ${staticsWords(statics, units)}.`;
+
+/** The same as words within a sentence. */
+export function staticsWords(
   { top, side, finger }: DrilledNumbersAnswer['staticOz'],
   { ounce }: Units,
 ): string {
@@ -25,7 +29,7 @@ export function staticsText(
     heavier(side, 'PAP side', 'side away from the PAP'),
     heavier(finger, 'finger side', 'thumb side'),
   ];
-  return `Static weights: ${parts.join('; ')}.`;
+  return parts.join('; ');
 
   function heavier(ounces: number, plus: string, minus: string): string {
     const isEven = Number(ounce.show(ounces)) === 0;
