@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { causesSchema } from './causes-answer.js';
+import { causesSchema, NO_CAUSES } from './causes-answer.js';
 import { legalitySchema, markSchema, psaSchema } from './drilled-numbers.js';
 import { noLineSchema } from './shot-answer.js';
 import {
@@ -40,9 +40,7 @@ export const judgeAnswerSchema = z
       .strictObject({ bestBeatsIt: n, beatsMiddle: n, worlds: n })
       .meta({ description: 'Shares of worlds.' }),
     shares: sharesSchema.meta({ description: 'Of the change from this layout to the best one.' }),
-    causes: causesSchema.nullable().meta({
-      description: 'Of the same change; null where one of the balls tried does not reach the pins.',
-    }),
+    causes: causesSchema.nullable().meta({ description: `Of the same change; ${NO_CAUSES}.` }),
     marking: z
       .array(z.strictObject({ error: markingErrorSchema, score: n, flareIn: n, totalHookBoards: n }))
       .meta({ description: 'What the worse side of each marking error changes.' }),
