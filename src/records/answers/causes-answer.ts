@@ -19,7 +19,7 @@ export const causesOfSchema = z
   .meta({ id: 'causes', description: 'A difference split by what of the drilled ball makes it; exact.' });
 
 /** When there are no causes, in the descriptions of schemas. */
-export const NO_CAUSES =
+export const WHEN_NO_CAUSES =
   'null where the balls tried cannot be compared: one does not reach the pins, or is laid down on another board than the others';
 
 /** What of the drilled ball makes its shot differ from the reference's, each on its own line in the nominal world. */

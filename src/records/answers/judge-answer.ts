@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { causesSchema, NO_CAUSES } from './causes-answer.js';
+import { causesSchema, WHEN_NO_CAUSES } from './causes-answer.js';
 import { legalitySchema, markSchema, psaSchema } from './drilled-numbers.js';
 import { noLineSchema } from './shot-answer.js';
 import {
@@ -40,7 +40,7 @@ export const judgeAnswerSchema = z
       .strictObject({ bestBeatsIt: n, beatsMiddle: n, worlds: n })
       .meta({ description: 'Shares of worlds.' }),
     shares: sharesSchema.meta({ description: 'Of the change from this layout to the best one.' }),
-    causes: causesSchema.nullable().meta({ description: `Of the same change; ${NO_CAUSES}.` }),
+    causes: causesSchema.nullable().meta({ description: `Of the same change; ${WHEN_NO_CAUSES}.` }),
     marking: z
       .array(z.strictObject({ error: markingErrorSchema, score: n, flareIn: n, totalHookBoards: n }))
       .meta({ description: 'What the worse side of each marking error changes.' }),

@@ -1,6 +1,6 @@
 import { mean } from 'simple-statistics';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { steps } from '../../src/explain/steps.js';
+import { oneMoreStep } from '../../src/explain/one-more-step.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
 import type { StepEffect } from '../../src/records/answers/answer.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
@@ -58,7 +58,7 @@ describe('one more step in each number of a layout', () => {
         cache,
         setting,
       );
-      found = await steps(rows, cache, setting);
+      found = await oneMoreStep(rows, cache, setting);
       for (const layout of layouts) {
         const near = all(layout).filter(({ drillingAngleDeg, pinToPapIn, valAngleDeg }) =>
           [drillingAngleDeg >= 10 && drillingAngleDeg <= 90, pinToPapIn <= 6, valAngleDeg >= 20].every(
