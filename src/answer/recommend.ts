@@ -6,9 +6,9 @@ import { explain } from '../explain/explain.js';
 import { headline } from '../explain/headline.js';
 import { limits } from '../explain/limits.js';
 import { noLine } from '../explain/no-line.js';
+import { oneMoreStep } from '../explain/one-more-step.js';
 import { otherLevers } from '../explain/other-levers.js';
 import { reasons } from '../explain/reasons.js';
-import { steps } from '../explain/steps.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
@@ -99,7 +99,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       overRunnerUp: next ? difference(row.layout, next.layout) : null,
     });
     const shots = result.shots();
-    const stepped = await steps(ranked, result.cache, setting);
+    const stepped = await oneMoreStep(ranked, result.cache, setting);
     const layouts: RankedLayout[] = answers.map(({ row, facts, simulated }, i) => ({
       rank: i + 1,
       ...simulated,

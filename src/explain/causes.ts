@@ -19,7 +19,8 @@ import { CENTRE, INERTIA, NO_OIL, splitCauses } from './split-causes.js';
  * inertia itself. Computed, not guessed from what moved: balls that never are, with the centre of one layout and the inertia of the
  * other, with and without oil on their rings, are rolled in the nominal world, each on its own line.
  *
- * @returns null for a layout where one of these balls does not reach the pins
+ * @returns null for a layout where these balls cannot be compared: one does not reach the pins, or has to be laid down elsewhere than
+ *   the others to reach the pocket
  */
 export async function causes(
   layouts: readonly LayoutNumbers[],
@@ -46,11 +47,9 @@ export async function causes(
       finished: outcomes.splice(0, finished.length),
       turned: outcomes.splice(0, turned.length),
     };
-    return Object.values(rolled)
-      .flat()
-      .every(({ shot }) => shot === 'pins')
-      ? causesOf(rolled, targets, problem.grit)
-      : null;
+    // oil or none, the laydown may be another; what is compared are balls with the same
+    const isSplit = [rolled.split.slice(0, NO_OIL), rolled.split.slice(NO_OIL)].every(areComparable);
+    return isSplit ? causesOf(rolled, targets, problem.grit) : null;
   });
 }
 
@@ -78,6 +77,11 @@ const turnedBalls = (before: Layout, own: Layout): readonly MixedBall[] =>
     [own, own],
   ].map(([centreOf, inertiaOf]) => ({ centreOf, inertiaOf, carriesOil: true, finish: 'own' }));
 
+/** Whether shots reach the pins from one laydown, so that they differ by the ball alone; there must be some. */
+const areComparable = (outcomes: readonly Outcome[]): boolean =>
+  outcomes.length > 0 &&
+  outcomes.every(({ shot, launch }) => shot === 'pins' && launch.x === outcomes[0].launch.x);
+
 interface Rolled {
   readonly split: readonly Outcome[];
   readonly finished: readonly Outcome[];
@@ -93,11 +97,10 @@ function causesOf(
   return {
     score: splitCauses(split.map(scored)),
     ...fromKeys(SHARED_IDS, (id) => splitCauses(split.map(reader(id)))),
-    atUsualFinish:
-      finished.length === 0
-        ? null
-        : { grit, usualGrit: USUAL_GRIT, ...fromKeys(SHARED_IDS, (id) => apart(finished, reader(id))) },
-    byDrillingAngle: turned.length === 0 ? null : byDrillingAngle(turned, scored),
+    atUsualFinish: areComparable(finished)
+      ? { grit, usualGrit: USUAL_GRIT, ...fromKeys(SHARED_IDS, (id) => apart(finished, reader(id))) }
+      : null,
+    byDrillingAngle: areComparable(turned) ? byDrillingAngle(turned, scored) : null,
   };
 }
 

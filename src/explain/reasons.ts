@@ -36,7 +36,7 @@ export const reasons = (facts: ReasonFacts, noticeable: Noticeable = NOTICEABLE)
   intermediate(facts, noticeable),
   sharesOfScore(facts),
   ...drillingAngle(facts.causes),
-  ...(facts.next ? [nextLayout(facts, facts.next)] : []),
+  ...(facts.next ? [nextLayout(facts, facts.next, noticeable)] : []),
 ];
 
 const meetsWish = ({ reading, step, value }: TargetAnswer, { reaction, middle }: ReasonFacts): Reason => ({
@@ -127,12 +127,14 @@ function drillingAngle(causes: CausesAnswer | null): Reason[] {
   ];
 }
 
-/** How far behind the next layout is, and in which wish most of all. */
+/** How far behind the next layout is, and in which wish most of all, of those in which the two differ noticeably. */
 function nextLayout(
   { reaction, score, targets }: ReasonFacts,
   next: NonNullable<ReasonFacts['next']>,
+  noticeable: Noticeable,
 ): Reason {
   const [widest] = targets
+    .filter(({ reading }) => Math.abs(next.reaction[reading] - reaction[reading]) >= noticeable[reading])
     .map(({ reading, value, attainable }) => {
       const range = Math.max(attainable.high - attainable.low, Number.EPSILON);
       const off = (r: ReactionAnswer): number => Math.abs(r[reading] - value) / range;

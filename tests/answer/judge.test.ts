@@ -63,6 +63,7 @@ describe('judge', () => {
     const { score } = poor.shares;
     expect(score.drillingAngle + score.pinToPap + score.valAngle).toBeCloseTo(score.total, 9);
     expect(score.total).toBeCloseTo(poor.best.nominalScore - poor.layout.nominalScore, 9);
+    expect(poor.causes!.score.total).toBeCloseTo(score.total, 9);
     expect(poor.marking.map(({ error }) => error)).toEqual([
       { code: 'pin-to-pap-off', params: { byIn: 1 / 16 } },
       { code: 'drilling-angle-off', params: { byDeg: 2 } },

@@ -5,6 +5,7 @@ import { USUAL_TOP } from '../../src/cli/commands/recommend-command.js';
 import type { RecommendAnswer } from '../../src/records/answers/answer.js';
 import { recommendAnswerSchema } from '../../src/records/answers/recommend-answer.js';
 import { Refusal } from '../../src/records/refusals/refusal.js';
+import { SHARED_IDS } from '../../src/records/schemas/reaction-numbers.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import { formatRefusal } from '../../src/report/wording/refusals/word-refusal.js';
 import { withSentences } from '../../src/report/wording/with-sentences.js';
@@ -102,6 +103,16 @@ describe('recommend', () => {
         for (const key of ['differentialIn', 'intermediateDifferentialIn'] as const)
           expect(shares[key].total).toBeCloseTo(drilled[key] - middle.drilled[key], 9);
       }
+  });
+
+  test('causes add up to the same differences, in this thread and in workers', () => {
+    for (const { layouts } of [answer, whole])
+      for (const { shares, causes } of layouts)
+        for (const id of ['score', ...SHARED_IDS] as const) {
+          const { total, centre, flare, inertia } = causes![id];
+          expect(total).toBeCloseTo(shares[id].total, 9);
+          expect(centre + flare + inertia).toBeCloseTo(total, 9);
+        }
   });
 
   test('a left-hander on the mirrored lane gets the same answer to the last digit', async () => {

@@ -275,6 +275,9 @@ describe('reasons: the next layout', () => {
     expect(next(77.5, { hookStartFt: 37.7, totalHookBoards: 13.3 })).toMatch(/hook ?start.*37\.7.*38\.6/i);
     expect(next(77.5, { hookStartFt: 37.7, totalHookBoards: 13.7 })).toMatch(/total ?hook.*13\.7.*12/i);
     expect(next(77.5, {})).not.toMatch(/hook ?start|total ?hook/i);
+    // no number is named that two layouts share as far as anyone would notice
+    expect(next(77.5, { hookStartFt: 38.5 })).not.toMatch(/hook ?start/i);
+    expect(next(77.5, { hookStartFt: 38.4 })).toMatch(/hook ?start/i);
   });
 });
 

@@ -69,6 +69,7 @@ export const FORMULAS: Readonly<Record<string, readonly Formula[]>> = {
     score: 'how near a shot comes to the targets',
     krige: 'scores smoothed over layouts',
     shapleyShares: 'what each number of the layout brings: mean over all orders',
+    splitCauses: 'a difference by centre of mass, flare and inertia; they sum to it',
     missRoom: 'how far one shot may miss',
   }),
 };

@@ -256,6 +256,10 @@ const ranked = (rank: number, at: LayoutAnswer, score: number, roll: ReactionAns
       params: { reading: 'hookStartFt', step: 4, found: roll.hookStartFt, wanted: 38.6, usual: 35.8 },
     },
     {
+      code: 'cause-of-difference',
+      params: { reading: 'hookStartFt', total: 2.4, cause: 'centre', byCause: 1.9, without: 0.5 },
+    },
+    {
       code: 'flare-and-differential',
       params: {
         undrilledIn: 0.048,
@@ -392,7 +396,13 @@ export const recommendAnswer: RecommendAnswer = {
   limits: [
     {
       code: 'layout-moves-little',
-      params: { reading: 'hookStartFt', low: 34.1, high: 40.3, spread: 8.7, movedMoreBy: [] },
+      params: {
+        reading: 'hookStartFt',
+        low: 34.1,
+        high: 40.3,
+        spread: 8.7,
+        movedMoreBy: [{ kind: 'surface', by: 9.1 }],
+      },
     },
   ],
   cautions,

@@ -18,6 +18,10 @@ export const causesOfSchema = z
   })
   .meta({ id: 'causes', description: 'A difference split by what of the drilled ball makes it; exact.' });
 
+/** When there are no causes, in the descriptions of schemas. */
+export const WHEN_NO_CAUSES =
+  'null where the balls tried cannot be compared: one does not reach the pins, or is laid down on another board than the others';
+
 /** What of the drilled ball makes its shot differ from the reference's, each on its own line in the nominal world. */
 export const causesSchema = z.strictObject({
   score: causesOfSchema,
@@ -25,7 +29,10 @@ export const causesSchema = z.strictObject({
   atUsualFinish: z
     .strictObject({ grit: n, usualGrit: n, ...fromKeys(SHARED_IDS, () => n) })
     .nullable()
-    .meta({ description: 'The differences with the usual finish; null where the ball has it.' }),
+    .meta({
+      description:
+        'The differences with the usual finish; null where the ball has it, or with it plays the layouts from different boards.',
+    }),
   byDrillingAngle: z
     .strictObject({
       score: n,
@@ -36,6 +43,6 @@ export const causesSchema = z.strictObject({
     .meta({
       description:
         'What the drilling angle brings last, after the other two numbers: points, those left with the centre of mass held where it ' +
-        'was, and what it changes of the static weights. Null for a ball without a mark.',
+        'was, and what it changes of the static weights. Null for a ball without a mark, or where these balls are played from different boards.',
     }),
 });

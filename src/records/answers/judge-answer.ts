@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { causesSchema } from './causes-answer.js';
+import { causesSchema, WHEN_NO_CAUSES } from './causes-answer.js';
 import { legalitySchema, markSchema, psaSchema } from './drilled-numbers.js';
 import { noLineSchema } from './shot-answer.js';
 import {
@@ -51,9 +51,7 @@ export const judgeAnswerSchema = z
       .meta({ description: 'Shares of the worlds in which both reach the pins, and differences.' }),
     scatter: scatterSchema,
     shares: sharesSchema.meta({ description: 'Of the change from this layout to the best one.' }),
-    causes: causesSchema.nullable().meta({
-      description: 'Of the same change; null where one of the balls tried does not reach the pins.',
-    }),
+    causes: causesSchema.nullable().meta({ description: `Of the same change; ${WHEN_NO_CAUSES}.` }),
     marking: z
       .array(z.strictObject({ error: markingErrorSchema, score: n, flareIn: n, totalHookBoards: n }))
       .meta({ description: 'What the worse side of each marking error changes.' }),

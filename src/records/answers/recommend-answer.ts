@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { fromKeys } from '../../base/from-keys.js';
 import { SHARED_IDS } from '../schemas/reaction-numbers.js';
-import { causesSchema } from './causes-answer.js';
+import { causesSchema, WHEN_NO_CAUSES } from './causes-answer.js';
 import { legalitySchema, markSchema, psaSchema } from './drilled-numbers.js';
 import { noLineSchema, reactionSchema } from './shot-answer.js';
 import {
@@ -56,10 +56,9 @@ export const rankedLayoutSchema = simulatedLayoutSchema.extend({
   marks: z.array(markSchema),
   legality: legalitySchema,
   shares: sharesSchema,
-  causes: causesSchema.nullable().meta({
-    description:
-      'Against the usual middle layout; null where one of the balls tried does not reach the pins.',
-  }),
+  causes: causesSchema
+    .nullable()
+    .meta({ description: `Against the usual middle layout; ${WHEN_NO_CAUSES}.` }),
   steps: z.array(stepEffectSchema),
   reasons: z.array(reasonSchema),
 });

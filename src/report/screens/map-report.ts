@@ -76,8 +76,8 @@ function verdictText({ over, undrilled, reach, rows }: MapAnswer, page: Page): s
   const mark =
     over === 'drilling-angle'
       ? matters
-        ? 'The mark matters for this ball'
-        : 'The mark hardly matters for this ball'
+        ? 'The mark matters for this ball’s differentials'
+        : 'The mark hardly matters for this ball’s differentials'
       : matters
         ? 'This number matters for this ball'
         : 'This number hardly matters for this ball';

@@ -20,7 +20,7 @@ describe('mapReport', () => {
     expect(text).toContain('The CG lies on the pin');
     expect(text).toContain('The rules of your local body decide');
     const still = { ...answer, reach: { ...answer.reach, matters: false } };
-    expect(mapReport(still, pageOf(80))).toContain('The mark hardly matters for this ball');
+    expect(mapReport(still, pageOf(80))).toContain('The mark hardly matters for this ball’s differentials');
   });
 
   test('each row’s mark stands where its number lies between the ends of the scale', () => {

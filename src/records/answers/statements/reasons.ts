@@ -54,7 +54,7 @@ const shapes = {
     drillingAngle: n.nullable(),
     pinToPap: n,
     valAngle: n,
-    /** The same total by cause; null where a ball tried for it did not reach the pins. */
+    /** The same total by cause; null where the balls tried for it cannot be compared. */
     byCause: z.strictObject({ centre: n, flare: n, inertia: n }).nullable(),
   },
   'drilling-angle-moves-centre': {

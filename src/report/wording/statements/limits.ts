@@ -1,7 +1,6 @@
 import type { LeverKind } from '../../../records/answers/statements/changes.js';
 import type { Limits } from '../../../records/answers/statements/limits.js';
 import { REACTION_NUMBERS } from '../../../records/schemas/reaction-numbers.js';
-import { capital } from '../../../records/text/capital.js';
 import { type DisplayUnit, withUnit } from '../../text/display-units.js';
 import { percent } from '../../text/figures.js';
 import { OBJECTIONS } from './objections.js';
@@ -30,9 +29,10 @@ export const LIMITS: Wording<Limits> = {
   'slides-at-pins': () => 'The ball is still sliding at the pins: it does not reach its roll phase.',
 };
 
-/** What would move a number more than layout does; nothing where nothing tried does. */
-function movesMore(by: Limits['layout-moves-little']['movedMoreBy'], unit: DisplayUnit): string {
-  if (by.length === 0) return '';
-  const named = by.map((each) => `${LEVERS_NAMED[each.kind]} (${withUnit(each.by, unit)})`);
-  return ` ${capital(named.join(', '))} would move it more.`;
-}
+/** What moves a number more than layout does, and by how much; nothing where nothing tried does. */
+const movesMore = (by: Limits['layout-moves-little']['movedMoreBy'], unit: DisplayUnit): string =>
+  by.length === 0
+    ? ''
+    : ` Other things tried with the first layout move it more: ${by
+        .map((each) => `${LEVERS_NAMED[each.kind]} by ${withUnit(each.by, unit)}`)
+        .join(', ')}.`;

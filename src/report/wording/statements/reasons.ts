@@ -88,7 +88,7 @@ const CAUSE_WORDS: Readonly<Record<Cause, { readonly makes: string; readonly lea
   },
   inertia: {
     makes: "the drilled ball's RG and differentials themselves",
-    leaves: "with the usual layout's",
+    leaves: 'with those of the usual layout',
   },
 };
 

@@ -54,7 +54,7 @@ interface Tried extends NominalShot {
  * the layout itself, each on the line of its own nominal shot. Only steps to what the trade drills and the search would not set
  * aside; one that reaches the pins in no world in which the layout does is left out.
  */
-export async function steps(
+export async function oneMoreStep(
   rows: readonly LayoutOutcomes[],
   cache: ScoredCache,
   setting: Setting,
