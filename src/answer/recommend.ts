@@ -44,6 +44,16 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
     if (result.found.length === 0) throw nothingAllowed(result);
     const { ranked, runnerUp, middle } = await rankInWorlds(result, options.top, setting);
 
+    // rolled by the other threads while this one puts into words
+    const rolling = Promise.all([
+      explain(
+        ranked.map(({ layout }) => layout),
+        MIDDLE_LAYOUT,
+        result.targets,
+        setting,
+      ),
+      commonPractice(ranked[0].layout, setting),
+    ]);
     const inWords = answerer(result.targets, setting);
     const drilled = drilledFacts(ball, rules);
     const factsOf = ({ layout }: LayoutOutcomes) => drilled(layout);
@@ -54,12 +64,19 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       return { row, facts, simulated: inWords(row, facts) };
     });
     const after = runnerUp && inWords(runnerUp, factsOf(runnerUp));
-    const explained = await explain(
-      ranked.map(({ layout }) => layout),
-      MIDDLE_LAYOUT,
+    const levers = otherLevers(
+      inputs,
+      ball,
+      ranked[0].layout,
+      answers[0].simulated.line.laydownBoard,
       result.targets,
-      setting,
+      {
+        others: options.otherBalls ?? [],
+        fitter: options.fitter,
+        budget,
+      },
     );
+    const [explained, practice] = await rolling;
     const layouts: RankedLayout[] = answers.map(({ row, facts, simulated }, i) => ({
       rank: i + 1,
       ...simulated,
@@ -103,19 +120,8 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       middle: middleAnswer,
       layouts,
       limits: limits(result, ranked[0].nominal, targets, answers[0].simulated.bands.reaction),
-      levers: otherLevers(
-        inputs,
-        ball,
-        ranked[0].layout,
-        answers[0].simulated.line.laydownBoard,
-        result.targets,
-        {
-          others: options.otherBalls ?? [],
-          fitter: options.fitter,
-          budget,
-        },
-      ),
-      practice: await commonPractice(ranked[0].layout, setting),
+      levers,
+      practice,
       cautions: cautionsFor(ball),
     };
   });
