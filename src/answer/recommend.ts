@@ -70,6 +70,13 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
     const aheadByPhysics = (a: LayoutNumbers, b: LayoutNumbers): number =>
       shareAbove(voices.byPhysics.get(a)!, voices.byPhysics.get(b)!);
 
+    // rolled by the other threads while this one puts into words
+    const rolling = explain(
+      ranked.map(({ layout }) => layout),
+      MIDDLE_LAYOUT,
+      result.targets,
+      setting,
+    );
     const inWords = answerer(result.targets, setting);
     const drilled = drilledFacts(ball, rules);
     const factsOf = ({ layout }: LayoutOutcomes) => drilled(layout);
@@ -80,11 +87,17 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       return { row, facts, simulated: inWords(row, facts) };
     });
     const after = runnerUp && inWords(runnerUp, factsOf(runnerUp));
-    const explained = await explain(
-      ranked.map(({ layout }) => layout),
-      MIDDLE_LAYOUT,
+    const levers = otherLevers(
+      inputs,
+      ball,
+      first.layout,
+      answers[0].simulated.line.laydownBoard,
       result.targets,
-      setting,
+      {
+        others: options.otherBalls ?? [],
+        fitter: options.fitter,
+        budget,
+      },
     );
     const isMiddle = ({ layout }: LayoutOutcomes): boolean => keyOf(layout) === keyOf(MIDDLE_LAYOUT);
     const confidenceOf = (row: LayoutOutcomes, next: LayoutOutcomes | null): RankedLayout['confidence'] => ({
@@ -100,6 +113,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
     });
     const shots = result.shots();
     const stepped = await oneMoreStep(ranked, result.cache, setting);
+    const explained = await rolling;
     const layouts: RankedLayout[] = answers.map(({ row, facts, simulated }, i) => ({
       rank: i + 1,
       ...simulated,
@@ -125,18 +139,6 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
         score: simulated.score,
       }),
     }));
-    const levers = otherLevers(
-      inputs,
-      ball,
-      first.layout,
-      answers[0].simulated.line.laydownBoard,
-      result.targets,
-      {
-        others: options.otherBalls ?? [],
-        fitter: options.fitter,
-        budget,
-      },
-    );
     const [best] = layouts;
     return {
       schema: 'flarewise/recommend/3',

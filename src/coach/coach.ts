@@ -27,7 +27,6 @@ export async function coach(
   const pool = threadPool<CoachUnit, CoachLine[]>(
     new URL('./coach-worker.js', import.meta.url),
     workers,
-    1,
     told,
   );
   const done: (readonly CoachLine[])[] = [];

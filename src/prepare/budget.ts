@@ -114,9 +114,9 @@ export const USUAL_BUDGET: Budget = {
   race: {
     // where the regression has named the likely ones, few need be tried
     surveyed: {
-      starters: 32,
+      starters: 40,
       // where the regression is wrong about a problem, the grid's best still win
-      leastOfGrid: 12,
+      leastOfGrid: 16,
       rounds: [
         { worlds: 4, keep: 12 },
         { worlds: 8, keep: 6 },
@@ -125,7 +125,7 @@ export const USUAL_BUDGET: Budget = {
       differing: 5,
       batches: 1,
       batch: { layouts: 6, apart: 0.2, worlds: 8 },
-      best: { layouts: 5, worlds: 16 },
+      best: { layouts: 5, worlds: 32 },
     },
     alone: {
       starters: 100,
@@ -138,7 +138,7 @@ export const USUAL_BUDGET: Budget = {
       differing: 6,
       batches: 2,
       batch: { layouts: 8, apart: 0.2, worlds: 8 },
-      best: { layouts: 6, worlds: 16 },
+      best: { layouts: 6, worlds: 32 },
     },
   },
   semifinal: { worlds: 32, least: 4, most: 10, moreThanShown: 2 },

@@ -1,6 +1,7 @@
 import { type Fingerprint, fingerprint } from '../regression/fingerprint.js';
 import { threadPool } from '../threads/thread-pool.js';
-import { type AnyTrial, type Evaluator, localEvaluator, outcomeOf } from './evaluator.js';
+import { type Evaluator, localEvaluator, outcomeOf } from './evaluator.js';
+import { type RolledShare, SHARE, type SharedTrials, takeShare } from './shares.js';
 import type { ShotProblem } from './shot-problem.js';
 import type { ShotResult, ShotTask } from './shot-worker.js';
 import { type Outcome, simulator } from './simulator.js';
@@ -14,16 +15,10 @@ export interface ShotThreads {
   close(): Promise<void>;
 }
 
-/** Trials taken up in one go: few enough that no thread waits long for the last ones. */
-const SHARE = 8;
-
-/** Shares that a thread has at a time, so that it never waits for this one to hand it the next. */
-const AT_ONCE = 2;
-
 /** Starts threads, which make themselves ready while the problem is still prepared. @param count  none is fine */
 export function shotThreads(count: number): ShotThreads {
   const threads = Array.from({ length: count }, () =>
-    threadPool<ShotTask, ShotResult>(new URL('./shot-worker.js', import.meta.url), 1, AT_ONCE),
+    threadPool<ShotTask, ShotResult>(new URL('./shot-worker.js', import.meta.url), 1),
   );
   const run = async <T extends ShotResult>(thread: (typeof threads)[number], task: ShotTask): Promise<T> =>
     (await thread.run(task)) as T;
@@ -32,10 +27,14 @@ export function shotThreads(count: number): ShotThreads {
   return {
     async evaluator(problem) {
       if (threads.length === 0) return localEvaluator(problem);
-      await Promise.all(threads.map((thread) => run(thread, problem)));
+      const told = Promise.all(threads.map((thread) => run<null>(thread, problem)));
+      told.catch(() => undefined); // said when the first shots are asked for
       return sharedEvaluator(
         problem,
-        threads.map((thread) => (trials) => run<Outcome[]>(thread, trials)),
+        threads.map((thread) => async (task) => {
+          await told;
+          return run<readonly RolledShare[]>(thread, task);
+        }),
       );
     },
     fingerprint: async () => probed[0] ?? fingerprint(),
@@ -45,36 +44,38 @@ export function shotThreads(count: number): ShotThreads {
   };
 }
 
-/** Trials go to whoever is free, this thread among them. @param others  roll trials in other threads */
+/** Trials go to whoever is free, this thread among them. @param others  take shares of trials in other threads */
 function sharedEvaluator(
   problem: ShotProblem,
-  others: readonly ((trials: readonly AnyTrial[]) => Promise<readonly Outcome[]>)[],
+  others: readonly ((task: SharedTrials) => Promise<readonly RolledShare[]>)[],
 ): Evaluator {
   const engine = simulator(problem);
-  const here = async (trials: readonly AnyTrial[]): Promise<readonly Outcome[]> => {
-    await new Promise((resume) => setImmediate(resume)); // what the other threads did is taken in first
-    return trials.map((trial) => outcomeOf(trial, problem, engine));
-  };
-  const takers = [here, ...others.flatMap((other) => Array.from({ length: AT_ONCE }, () => other))];
   return {
     async evaluate(trials, onDone) {
-      const answers: Outcome[] = [];
-      let next = 0;
-      const take = async (roll: (typeof takers)[number]): Promise<void> => {
-        while (next < trials.length) {
-          const from = next;
-          next += SHARE;
-          const outcomes = await roll(trials.slice(from, from + SHARE));
-          for (const [i, outcome] of outcomes.entries()) answers[from + i] = outcome;
-          onDone?.(outcomes.length);
+      const outcomes: Outcome[] = [];
+      const keep = ({ from, outcomes: rolled }: RolledShare): void => {
+        for (const [i, outcome] of rolled.entries()) outcomes[from + i] = outcome;
+        onDone?.(rolled.length);
+      };
+      const taken = new Int32Array(new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT));
+      const here = async (): Promise<void> => {
+        for (;;) {
+          await new Promise((resume) => setImmediate(resume)); // lets ctrl-C and the progress bar through
+          const share = takeShare({ trials, taken }, (trial) => outcomeOf(trial, problem, engine));
+          if (!share) return;
+          keep(share);
         }
       };
+      const beside = trials.length > SHARE ? others : [];
       try {
-        await Promise.all(takers.map(take));
+        await Promise.all([
+          ...beside.map(async (take) => (await take({ trials, taken })).forEach(keep)),
+          here(),
+        ]);
       } finally {
-        next = trials.length; // after a failure none goes on
+        Atomics.store(taken, 0, trials.length); // after a failure none goes on
       }
-      return answers;
+      return outcomes;
     },
   };
 }

@@ -1,11 +1,12 @@
 import { type Fingerprint, fingerprint } from '../regression/fingerprint.js';
-import { type AnyTrial, outcomeOf } from './evaluator.js';
+import { outcomeOf } from './evaluator.js';
+import { type RolledShare, type SharedTrials, takeShare } from './shares.js';
 import type { ShotProblem } from './shot-problem.js';
-import { type Outcome, type Simulator, simulator } from './simulator.js';
+import { type Simulator, simulator } from './simulator.js';
 
 /** What a thread is asked: what its engine does with the probe shots; to make ready for a problem; to roll trials of that. */
-export type ShotTask = 'fingerprint' | ShotProblem | readonly AnyTrial[];
-export type ShotResult = Fingerprint | readonly Outcome[] | null;
+export type ShotTask = 'fingerprint' | ShotProblem | SharedTrials;
+export type ShotResult = Fingerprint | null | readonly RolledShare[];
 
 /** What this thread, which works on one problem all its life, was made ready for. */
 const ready: { for?: { readonly problem: ShotProblem; readonly engine: Simulator } } = {};
@@ -18,7 +19,12 @@ export function workOn(task: ShotTask): ShotResult {
     return null;
   }
   const { problem, engine } = ready.for!; // told before any trial
-  return task.map((trial) => outcomeOf(trial, problem, engine));
+  const rolled: RolledShare[] = [];
+  for (;;) {
+    const share = takeShare(task, (trial) => outcomeOf(trial, problem, engine));
+    if (!share) return rolled;
+    rolled.push(share);
+  }
 }
 
 // the worker pool calls a module's default export

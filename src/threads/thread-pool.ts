@@ -15,13 +15,11 @@ export interface ThreadPool<Task, Result> {
  * then wait for ever, so none is left open.
  *
  * @param module  its default export answers a task
- * @param atOnce  tasks that a thread is handed at a time; it works on one after the other
  * @param data    what every thread is told once
  */
 export function threadPool<Task, Result>(
   module: URL,
   threads: number,
-  atOnce = 1,
   data?: unknown,
 ): ThreadPool<Task, Result> {
   const pool = new Piscina<Task, Result>({
@@ -29,7 +27,6 @@ export function threadPool<Task, Result>(
     workerData: data,
     minThreads: threads,
     maxThreads: threads,
-    concurrentTasksPerWorker: atOnce,
   });
   let isClosing = false;
   const died = new Promise<never>((_, reject) => {

@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { recommend } from '../../src/answer/recommend.js';
 import { rollAnswer } from '../../src/answer/roll-answer.js';
 import { USUAL_TOP } from '../../src/cli/commands/recommend-command.js';
+import { USUAL_BUDGET } from '../../src/prepare/budget.js';
 import type { RecommendAnswer } from '../../src/records/answers/answer.js';
 import { recommendAnswerSchema } from '../../src/records/answers/recommend-answer.js';
 import { Refusal } from '../../src/records/refusals/refusal.js';
@@ -42,7 +43,9 @@ describe('recommend', () => {
     const { regression, candidates } = whole.search;
     expect(regression.notice).toBe(null);
     expect(regression.arithmetic).toBe('runtime');
-    expect(regression.candidateWorlds).toBeGreaterThan(10 * candidates);
+    // most candidates may be marked; those that may meet the worlds of the first round, the better ones more
+    const [first] = USUAL_BUDGET.survey.rounds;
+    expect(regression.candidateWorlds).toBeGreaterThan(0.9 * first.worlds * candidates);
     expect(regression.listed.length).toBeGreaterThan(0);
     for (const { layout, byRegression, byPhysics } of regression.listed) {
       expect(byPhysics).toBe(whole.layouts.find(({ text }) => text === layout)?.score);
@@ -90,7 +93,7 @@ describe('recommend', () => {
     const [best] = whole.layouts;
     expect(best.score).toBeGreaterThan(whole.middle.score);
     expect(best.confidence.beatsMiddle).toBeGreaterThan(0.5);
-    expect(best.confidence.worlds).toBe(200);
+    expect(best.confidence.worlds).toBe(USUAL_BUDGET.worlds);
     expect(answer.layouts[0].confidence.worlds).toBe(SMALL_BUDGET.worlds);
   });
 

@@ -1,3 +1,4 @@
+import { answerBench } from './answer.bench.js';
 import { coachBench } from './coach.bench.js';
 import { drillBench } from './drill.bench.js';
 import { ensembleBench } from './ensemble.bench.js';
@@ -7,6 +8,7 @@ import { shotBench } from './shot.bench.js';
 import { startBench } from './start.bench.js';
 
 startBench();
+answerBench();
 await drillBench();
 ensembleBench();
 meshBench();

@@ -38,7 +38,7 @@ export interface BruteForce {
 /**
  * Rolls every allowed layout of a grid in plausible worlds. Some ten thousand shots.
  *
- * @param setting  of the worlds that the recommendation sees too
+ * @param setting  of the worlds in which it is compared with a recommendation
  * @param blind    the same with worlds of another seed
  */
 export async function bruteForce(want: Want, setting: Setting, blind: Setting): Promise<BruteForce> {

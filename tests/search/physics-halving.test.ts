@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { scrambledSobol } from '../../src/math/scrambled-sobol.js';
 import { USUAL_BUDGET } from '../../src/prepare/budget.js';
 import { loadPractice } from '../../src/records/shared/shared-data.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
@@ -13,7 +14,7 @@ import type { Outcome } from '../../src/simulate/simulator.js';
  */
 
 const RADIUS = 0.1085;
-const WORLDS = 200;
+const WORLDS = USUAL_BUDGET.worlds;
 const practice = loadPractice();
 const grid = (arcIn: number, angleDeg: number): LayoutNumbers[] =>
   gridCandidates(practice, RADIUS, { arcIn, angleDeg }, ['above'])
@@ -35,8 +36,12 @@ const noise = (a: number, b: number): number => {
   const x = Math.sin(12.9898 * a + 78.233 * b) * 43758.5453;
   return 2 * (x - Math.floor(x)) - 1;
 };
+/** Evenly spread, as the worlds of an answer are; three numbers from −1 to 1 a world. */
+const LUCK = Array.from({ length: WORLDS }, (_, world) =>
+  [0, 1, 2].map((coordinate) => 2 * scrambledSobol(world, coordinate, 1) - 1),
+);
 const scoreIn = (l: LayoutNumbers, world: number): number => {
-  const [move, lift, tilt] = [noise(world, 1), noise(world, 2), noise(world, 3)];
+  const [move, lift, tilt] = LUCK[world];
   const place = l.drillingAngleDeg + 100 * l.pinToPapIn + 7 * l.valAngleDeg;
   return (
     20 +

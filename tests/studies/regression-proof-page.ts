@@ -1,8 +1,16 @@
 import { quantile } from 'simple-statistics';
+import { USUAL_BUDGET } from '../../src/prepare/budget.js';
 import type { Want } from '../../src/records/schemas/want.js';
 import { WORLDS } from '../oracles/brute-force.js';
 import type { ProofCase } from './proof-cases.js';
-import { addShares, NUMBERS, type Proof, type RegressionProof, type Share } from './regression-proof.js';
+import {
+  addShares,
+  NUMBERS,
+  PROOF_WORLDS,
+  type Proof,
+  type RegressionProof,
+  type Share,
+} from './regression-proof.js';
 import { tableOf } from './text.js';
 
 interface Row {
@@ -23,8 +31,8 @@ export const proofPage = (
 
 ${rows.length} random cases (seed ${seed}): bowlers near the demo bowlers, balls and lanes of the demo shelf, random wants.
 For each, physics rolls every allowed layout of a grid (1/2 in by 10°) in the first ${WORLDS} worlds, and the sixteen best
-of them in all 200. _Regret_ is what the recommended layout's mean score in those 200 worlds lacks to the best of brute
-force, as a share of the range of mean scores over the grid. It is negative where the recommended layout is better than any
+of them in ${PROOF_WORLDS}. _Regret_ is what the recommended layout's mean score in those ${PROOF_WORLDS} worlds lacks to the best of brute
+force, as a share of the range of mean scores over the grid; an answer sees the first ${USUAL_BUDGET.worlds} of them. It is negative where the recommended layout is better than any
 of the grid, since the search also looks between. Brute force picks the best of the very worlds that it is measured in,
 so where luck is great a regret holds luck too. _Alone_ marks cases that lie outside what the regression was fitted on:
 there physics searched alone. _Ranks_ is the rank correlation of mean scores by the regression and by physics over the

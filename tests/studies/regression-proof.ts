@@ -1,5 +1,6 @@
 import { quantile, sampleRankCorrelation } from 'simple-statistics';
 import { rollAnswer } from '../../src/answer/roll-answer.js';
+import { USUAL_BUDGET } from '../../src/prepare/budget.js';
 import { cachedFitter } from '../../src/prepare/cached-fitter.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { DEMO, demoBalls, demoBowlers, demoLanes, type Shelved } from '../../src/records/read/shelf.js';
@@ -19,10 +20,13 @@ import type { ProofCase } from './proof-cases.js';
 const SEED = 1;
 const BLIND_SEED = 4242;
 const BLIND_WORLDS = 40;
+
+/** Worlds in which brute force and what is recommended are compared, whatever an answer is made with: the answer's own, and more. */
+export const PROOF_WORLDS = 256;
 const SHOWN = 3;
 
 /** Worlds over which the regression's bands are taken. */
-const BAND_WORLDS = 100;
+const BAND_WORLDS = 64;
 
 /** How many values lay in a band, of how many. */
 export interface Share {
@@ -57,6 +61,12 @@ export interface RegressionProof {
   readonly bands: Readonly<Record<keyof Reached['reaction'], Share>>;
 }
 
+interface Settings {
+  readonly setting: Setting;
+  readonly proof: Setting;
+  readonly blind: Setting;
+}
+
 /** What the engine does now with the demo shot: numbers that are remembered depend on it. */
 export function physicsNow(): string {
   const record = <T>(list: readonly Shelved<T>[], id: string): T =>
@@ -71,14 +81,15 @@ export function physicsNow(): string {
 }
 
 /**
- * Brute force of one case beside the setting that it was made in.
+ * Brute force of one case beside the setting of its answer and two others: with the worlds they are compared in, and with worlds of
+ * another seed.
  *
  * @param folder  where brute force is remembered between runs; null to work it out anew
  */
 export const withBruteForce = <T>(
   { inputs }: ProofCase,
   folder: string | null,
-  use: (brute: BruteForce, setting: Setting, blind: Setting) => Promise<T>,
+  use: (brute: BruteForce, settings: Settings) => Promise<T>,
   models?: string | null,
 ): Promise<T> => {
   const options = {
@@ -87,11 +98,15 @@ export const withBruteForce = <T>(
     models,
     fitter: folder === null ? undefined : cachedFitter(`${folder}/cores`),
   };
+  const budget = { ...USUAL_BUDGET, worlds: PROOF_WORLDS };
   return withSetting(inputs, { ...options, seed: SEED }, (setting) =>
-    withSetting(inputs, { ...options, seed: BLIND_SEED }, async (blind) => {
-      const of = { inputs, physics: physicsNow(), seeds: [SEED, BLIND_SEED] };
-      return use(await remembered(folder, of, () => bruteForce(inputs.want, setting, blind)), setting, blind);
-    }),
+    withSetting(inputs, { ...options, seed: SEED, budget }, (proof) =>
+      withSetting(inputs, { ...options, seed: BLIND_SEED }, async (blind) => {
+        const of = { inputs, physics: physicsNow(), seeds: [SEED, BLIND_SEED], worlds: PROOF_WORLDS };
+        const brute = await remembered(folder, of, () => bruteForce(inputs.want, proof, blind));
+        return use(brute, { setting, proof, blind });
+      }),
+    ),
   );
 };
 
@@ -113,15 +128,16 @@ export async function prove(
     withBruteForce(
       proofCase,
       folder,
-      async (brute, setting, blind) => {
+      async (brute, { setting, proof, blind }) => {
         const result = await search(proofCase.inputs.want, setting);
         const { ranked } = await rankInWorlds(result, SHOWN, setting);
         const range = Math.max(...brute.means) - Math.min(...brute.means);
+        const best = await inProofWorlds(ranked[0], result, proof);
         const { surveyed } = result;
         return {
           layouts: brute.layouts.length,
           range,
-          regret: (brute.best - ranked[0].worlds.meanScore) / range,
+          regret: (brute.best - best) / range,
           shots: result.shots(),
           ...(await blindly(ranked[0], result, blind)),
           regression: 'why' in surveyed ? null : await alone(brute, result, setting),
@@ -131,6 +147,13 @@ export async function prove(
       models,
     ),
   );
+}
+
+/** Mean score of what is recommended in the worlds it is compared in. */
+async function inProofWorlds(best: Ranked, { targets }: SearchResult, proof: Setting): Promise<number> {
+  const cache = await cacheOutcomes(targets, proof);
+  await cache.roll([{ layout: best.layout, outcome: best.nominal }], PROOF_WORLDS);
+  return cache.get(best.layout)!.meanScore;
 }
 
 /** Tries bands and confidence of an answer in worlds of another seed. */

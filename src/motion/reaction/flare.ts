@@ -1,6 +1,6 @@
 import { peak } from '../../math/peak.js';
 import type { LeanShot } from '../shot/shot.js';
-import { ringFrom, turnsOf } from './rings.js';
+import { ringTrack, turnsOf } from './rings.js';
 import { distanceToTrack } from './track.js';
 
 /** Points on each of the two rings that are compared. */
@@ -19,9 +19,12 @@ export const FAINT = 0.5;
 export function flareOf(shot: LeanShot, radius: number): number {
   const turns = visibleTurns(shot);
   if (!(turns >= 1)) return 0;
-  const first = Float64Array.from(ringFrom(shot, 0, POINTS).slice(0, -1).flat()); // its end lies beside its beginning
-  const last = ringFrom(shot, 2 * Math.PI * (turns - 1), POINTS);
-  return radius * peak(last.map((point) => distanceToTrack(first, point, 'closed')));
+  const first = ringTrack(shot, 0, POINTS).subarray(0, 3 * (POINTS - 1)); // its end lies beside its beginning
+  const last = ringTrack(shot, 2 * Math.PI * (turns - 1), POINTS);
+  const apart: number[] = [];
+  for (let n = 0; n < POINTS; n++)
+    apart.push(distanceToTrack(first, [last[3 * n], last[3 * n + 1], last[3 * n + 2]], 'closed'));
+  return radius * peak(apart);
 }
 
 /**

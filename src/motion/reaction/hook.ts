@@ -69,7 +69,7 @@ interface Headings {
 }
 
 function headingsOf(shot: LeanShot): Headings {
-  const { x, y, launch } = shot;
+  const { x, y, phase, launch } = shot;
   const end = y.length - 1;
   const places = new Float64Array(end + 1);
   const headings = new Float64Array(end + 1);
@@ -78,8 +78,8 @@ function headingsOf(shot: LeanShot): Headings {
   let count = 1;
   let behind = 0;
   for (let i = 1; i <= end; i++) {
-    while (isOutside(shot, behind + 1, i)) behind += 1;
-    const isFull = isOutside(shot, behind, i);
+    while (isOutside(phase, y, behind + 1, i)) behind += 1;
+    const isFull = isOutside(phase, y, behind, i);
     if (!isFull && i < end) continue; // less than a window from the release; a path that never gets farther counts whole
     const share = isFull ? windowShare(shot, behind, i) : 0;
     const fromX = x[behind] + share * (x[behind + 1] - x[behind]);
@@ -110,7 +110,7 @@ function sharpnessOf(places: Float64Array, headings: Float64Array): number {
 }
 
 /** Whether a sample lies a window or more before the one at which the window ends. */
-const isOutside = ({ phase, y }: LeanShot, i: number, end: number): boolean =>
+const isOutside = (phase: Float64Array, y: Float64Array, i: number, end: number): boolean =>
   phase[end] - phase[i] >= 2 * Math.PI || y[end] - y[i] >= LONGEST_WINDOW;
 
 /** Where between a sample outside the window and the next, inside it, the window begins: share of the gap. */

@@ -39,20 +39,31 @@ export const leastClearance = (shot: LeanShot, mouth_B: Vec3, angularRadius: num
 export const turnsOf = ({ phase }: Pick<LeanShot, 'phase'>): number =>
   (phase[phase.length - 1] ?? 0) / (2 * Math.PI);
 
-/** Contact points over one turn from a given angle turned on, at equal angles, unit vectors in B. */
-export function ringFrom(shot: LeanShot, fromPhase: number, points: number): readonly Vec3[] {
-  return Array.from({ length: points }, (_, k) =>
-    contactAt(shot, fromPhase + (2 * Math.PI * k) / (points - 1)),
-  );
+/** Contact points over one turn from a given angle turned on, at equal angles, unit vectors in B, three numbers a point. */
+export function ringTrack(
+  { contact_B, phase }: LeanShot,
+  fromPhase: number,
+  points: number,
+): Float64Array<ArrayBuffer> {
+  const ring = new Float64Array(3 * points);
+  for (let n = 0; n < points; n++) {
+    const { index, share } = locate(phase, fromPhase + (2 * Math.PI * n) / (points - 1));
+    const i = 3 * index;
+    const x = contact_B[i] + share * (contact_B[i + 3] - contact_B[i]);
+    const y = contact_B[i + 1] + share * (contact_B[i + 4] - contact_B[i + 1]);
+    const z = contact_B[i + 2] + share * (contact_B[i + 5] - contact_B[i + 2]);
+    const k = 1 / Math.sqrt(x * x + y * y + z * z);
+    ring[3 * n] = k * x;
+    ring[3 * n + 1] = k * y;
+    ring[3 * n + 2] = k * z;
+  }
+  return ring;
 }
 
-function contactAt({ contact_B, phase }: LeanShot, at: number): Vec3 {
-  const { index, share } = locate(phase, at);
-  const part = (j: number): number =>
-    contact_B[3 * index + j] + share * (contact_B[3 * index + 3 + j] - contact_B[3 * index + j]);
-  const [x, y, z] = [part(0), part(1), part(2)];
-  const k = 1 / Math.sqrt(x * x + y * y + z * z);
-  return [k * x, k * y, k * z];
+/** The same, point by point. */
+export function ringFrom(shot: LeanShot, fromPhase: number, points: number): readonly Vec3[] {
+  const track = ringTrack(shot, fromPhase, points);
+  return Array.from({ length: points }, (_, n) => [track[3 * n], track[3 * n + 1], track[3 * n + 2]]);
 }
 
 /** A place between two samples: after the sample of this index by this share of the gap. */

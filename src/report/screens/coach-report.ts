@@ -21,7 +21,7 @@ export function coachReport(given: readonly CoachLine[], page: Page): string {
     ...[...groups].map(([heading, group]) => section(heading, groupLines(group, page), page)),
     paragraph(
       'score: how near the reaction asked for, 100 at best, in one undisturbed shot; usual: of the usual middle layout; ' +
-        'sure: share of 200 plausible worlds in which the layout scores above it.',
+        'sure: share of plausible worlds in which the layout scores above it.',
       page,
       page.paint.quiet,
     ),

@@ -1,4 +1,3 @@
-import { quantileSorted } from 'simple-statistics';
 import type { Band } from '../../records/answers/answer.js';
 import { TWENTIETHS } from '../../records/answers/simulated-layout.js';
 import { type Reached, wishedNumber } from '../../simulate/readings.js';
@@ -62,13 +61,27 @@ export function meanDifference(
 /** 5th to 95th percentile. */
 export function bandOf(values: readonly number[]): Band {
   const sorted = [...values].sort((a, b) => a - b);
-  return { low: quantileSorted(sorted, 0.05), high: quantileSorted(sorted, 0.95) };
+  return { low: quantileOf(sorted, 0.05), high: quantileOf(sorted, 0.95) };
+}
+
+/**
+ * The value below which a fresh one lies with a chance of `share`, whatever it is drawn from: the n-th of N values in order has n/(N + 1)
+ * below it on the mean, and between them it goes on straight (Hyndman & Fan, Am. Stat. 50, 361, 1996, definition 6).
+ *
+ * @param sorted  ascending
+ */
+function quantileOf(sorted: readonly number[], share: number): number {
+  const place = share * (sorted.length + 1) - 1;
+  const below = Math.max(0, Math.min(sorted.length - 1, Math.floor(place)));
+  const above = Math.min(sorted.length - 1, below + 1);
+  const part = Math.max(0, Math.min(1, place - below));
+  return sorted[below] + part * (sorted[above] - sorted[below]);
 }
 
 /** Quantiles in the middle of each twentieth, ascending. */
 export function twentiethsOf(values: readonly number[]): number[] {
   const sorted = [...values].sort((a, b) => a - b);
-  return Array.from({ length: TWENTIETHS }, (_, i) => quantileSorted(sorted, (i + 0.5) / TWENTIETHS));
+  return Array.from({ length: TWENTIETHS }, (_, i) => quantileOf(sorted, (i + 0.5) / TWENTIETHS));
 }
 
 /** Band of a reaction number over the worlds in which the ball reached the pins; all of them when none did. */

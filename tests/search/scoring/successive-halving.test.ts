@@ -4,12 +4,12 @@ import { USUAL_BUDGET } from '../../../src/prepare/budget.js';
 import { successiveHalving } from '../../../src/search/scoring/successive-halving.js';
 
 const COUNT = 3000;
-const WORLDS = 100;
+const WORLDS = 64;
 const skill = (index: number): number => 50 + 40 * Math.sin(index); // all differ
 const luck = (world: number): number => 30 * Math.cos(1.3 * world + 0.5);
 
 describe('successiveHalving', () => {
-  test('where luck takes all alike, the order and every mean are those of all worlds, though most met sixteen', async () => {
+  test('where luck takes all alike, the order and every mean are those of all worlds, though most met eight', async () => {
     let asked = 0;
     const results = await successiveHalving(
       COUNT,
@@ -25,9 +25,9 @@ describe('successiveHalving', () => {
     const lucky = mean(Array.from({ length: WORLDS }, (_, world) => luck(world)));
     for (const { index, meanScore } of results) expect(meanScore).toBeCloseTo(skill(index) + lucky, 9);
     expect(results.map(({ worlds }) => worlds)).toEqual(
-      best.map((_, i) => (i < 400 ? 100 : i < 2500 ? 64 : 16)),
+      best.map((_, i) => (i < 200 ? 64 : i < 1000 ? 32 : 8)),
     );
-    expect(asked).toBe(3000 * 16 + 2500 * 48 + 400 * 36);
+    expect(asked).toBe(3000 * 8 + 1000 * 24 + 200 * 32);
   });
 
   test('with few worlds or few layouts, all meet all', async () => {
