@@ -3,9 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { controlVariates } from '../../../src/search/scoring/control-variates.js';
 
 const layout = (drillingAngleDeg: number) => ({ drillingAngleDeg, pinToPapIn: 4, valAngleDeg: 40 });
-const met = (angle: number, scores: readonly number[]) => ({
+/** Over the worlds in which it reached the pins. */
+const meanOf = (scores: readonly (number | null)[]): number => mean(scores.filter((score) => score !== null));
+const met = (angle: number, scores: readonly (number | null)[]) => ({
   layout: layout(angle),
-  worlds: { outcomes: [], scores, meanScore: mean([...scores]) },
+  worlds: { outcomes: [], scores, meanScore: meanOf(scores), arrives: 1 },
 });
 const luck = (world: number): number => 20 * Math.sin(3.7 * world);
 const worlds = (count: number, score: (world: number) => number): number[] =>
