@@ -40,7 +40,8 @@ const NEARNESS_ALIKE = 0.25;
  * Those that reach the pins about as often as the usual middle layout come before those that do not. Then the mean score decides,
  * but for layouts that tie with the leader, for nobody would see the difference: among them first what is ahead of most of
  * the others in most worlds, then what is good under practice, then what lies nearest to the usual, then what keeps
- * farther from holes. The first is behind neither the usual nor its runner-up in most worlds.
+ * farther from holes. The first is behind neither the usual nor, of those that reach the pins about
+ * as often, its runner-up in most worlds.
  *
  * @returns those that differ from one another
  */
@@ -89,8 +90,8 @@ const differing = (order: readonly LayoutOutcomes[]): readonly LayoutOutcomes[] 
 
 /**
  * Of an order those that differ from one another, with the first candidate in front that is behind neither the usual nor its runner-up
- * in most worlds. Where worlds go round in a circle and there is none: one that is not behind the usual, followed by what it is
- * not behind.
+ * in most worlds, unless that is no candidate. Where worlds go round in a circle and there is none: one that is not behind the usual,
+ * followed by what it is not behind.
  */
 function withSureFirst(
   order: readonly LayoutOutcomes[],
@@ -101,7 +102,7 @@ function withSureFirst(
   const lists = order
     .filter((row) => candidates.includes(row) && !isBehind(row, middle))
     .map((first) => differing([first, ...order.filter((row) => row !== first)]));
-  const sure = lists.find(([first, second]) => !second || !isBehind(first, second));
+  const sure = lists.find(([first, second]) => !candidates.includes(second) || !isBehind(first, second));
   if (sure) return sure;
   if (lists.length === 0) return differing(order);
   const [[first, ...rest]] = lists;

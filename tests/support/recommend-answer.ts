@@ -198,7 +198,6 @@ export const differs = (
     hookStartFt,
     sharpnessDegPerFt: hookStartFt / 50,
     totalHookBoards: -hookStartFt / 2,
-    entryAngleDeg: 0,
   });
   return {
     weighed: { size: size(laterFt + believedFt / 2), visibility: weighed },
