@@ -10,17 +10,17 @@ import { toLayout } from '../prepare/to-layout.js';
 import type { BeliefFinding } from '../records/answers/statements/beliefs.js';
 import { BELIEFS, type Belief, type BeliefQuantity } from '../records/shared/beliefs.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
+import { goesByMark } from '../search/voices/layout-quantities.js';
 import { type Readable, reader } from '../simulate/readings.js';
 import type { Setting } from '../simulate/setting.js';
 import { scatteredLaunch, simulator } from '../simulate/simulator.js';
-
-/** A change of a reaction number smaller than this share of what practice would notice does not show. */
-const SHOWS = 0.2;
+import { beliefVerdict } from './belief-verdict.js';
 
 /**
  * Sets beside each belief of practice what physics finds when the belief's quantity alone goes from one end of its range to the
  * other: a number of the layout; a radius of gyration of the drilled ball, its axes staying; the finish. Mean over worlds in which
- * both balls reach the pins, each shot sent along the layout's own line. Where a mark lies cannot be moved alone.
+ * both balls reach the pins, each shot sent along the layout's own line. Where a mark lies cannot be moved alone. Beliefs about a drilling
+ * angle, or about a mass-bias mark, are left out for a ball that has none.
  */
 export function beliefFindings(
   layout: LayoutNumbers,
@@ -50,8 +50,7 @@ export function beliefFindings(
     return rolled;
   };
   const byPhysics = ({ quantity, from: start, to: end, reading }: Belief): number | null => {
-    if (quantity === 'markToPapIn' || (quantity === 'drillingAngleDeg' && problem.ball.marker === null))
-      return null;
+    if (quantity === 'markToPapIn') return null;
     const [before, after] = [shotsAt(quantity, start), shotsAt(quantity, end)];
     const read = reader(reading);
     const changes = before.flatMap((a, k) =>
@@ -59,21 +58,19 @@ export function beliefFindings(
     );
     return changes.length > 0 ? meanSimple(changes) : null;
   };
-  return BELIEFS.map((belief): BeliefFinding => {
+  const isAbout = ({ quantity }: Belief): boolean => {
+    if (quantity === 'drillingAngleDeg') return problem.ball.marker !== null;
+    return quantity !== 'markToPapIn' || goesByMark(problem.ball);
+  };
+  return BELIEFS.filter(isAbout).map((belief): BeliefFinding => {
     const { id, says, quantity, from: start, to: end, reading, least, most, standing } = belief;
     const change = byPhysics(belief);
     const params = { id, says, quantity, from: start, to: end, reading, least, most, standing };
     return {
       code: 'belief-beside-physics',
-      params: { ...params, byPhysics: change, verdict: verdictOn(change, most), worlds: worlds.length },
+      params: { ...params, byPhysics: change, verdict: beliefVerdict(change, most), worlds: worlds.length },
     };
   });
-}
-
-function verdictOn(change: number | null, most: number): BeliefFinding['params']['verdict'] {
-  if (change === null) return 'not-tried';
-  if (Math.abs(change) < SHOWS * Math.abs(most)) return 'hardly-shows';
-  return Math.sign(change) === Math.sign(most) ? 'agrees' : 'disagrees';
 }
 
 const isOfLayout = (quantity: BeliefQuantity): quantity is keyof LayoutNumbers & BeliefQuantity =>

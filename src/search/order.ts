@@ -3,7 +3,7 @@ import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { WISHED_IDS, type WishedId } from '../records/schemas/reaction-numbers.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { reader } from '../simulate/readings.js';
-import { layoutsApart } from './candidates/pick-differing.js';
+import { layoutsApart, pickDiffering } from './candidates/pick-differing.js';
 import { meanDifference, shareAbove } from './scoring/world-statistics.js';
 import { ARRIVES_ALIKE } from './search.js';
 import type { LayoutOutcomes } from './simulate-layouts.js';
@@ -40,7 +40,10 @@ const NEARNESS_ALIKE = 0.25;
  * Those that reach the pins about as often as the usual middle layout come before those that do not. Then the mean score decides,
  * but for layouts that tie with the leader, for nobody would see the difference: among them first what is ahead of most of
  * the others in most worlds, then what is good under practice, then what lies nearest to the usual, then what keeps
- * farther from holes. The first is never behind the usual or its runner-up in most worlds.
+ * farther from holes. The first is behind neither the usual nor, of those that reach the pins about
+ * as often, its runner-up in most worlds.
+ *
+ * @returns those that differ from one another
  */
 export function inOrder(
   rows: readonly LayoutOutcomes[],
@@ -51,7 +54,7 @@ export function inOrder(
   const arriving = byScore(rows.filter(({ worlds }) => worlds.arrives >= least));
   const others = byScore(rows.filter(({ worlds }) => worlds.arrives < least));
   const [leader] = arriving;
-  if (!leader) return others;
+  if (!leader) return differing(others);
   const tied = arriving.filter(
     (row) => visibility(sizeBetween(row, leader), rules.scatter, rules.ids) === 'unseen',
   );
@@ -60,7 +63,7 @@ export function inOrder(
     ...arriving.filter((row) => !tied.includes(row)),
     ...others,
   ];
-  return withSureFirst(order, middle);
+  return withSureFirst(order, arriving, middle);
 }
 
 const byScore = (rows: readonly LayoutOutcomes[]): LayoutOutcomes[] =>
@@ -81,14 +84,31 @@ function tieBreak(a: LayoutOutcomes, b: LayoutOutcomes, { byPractice, clearanceI
   return clearanceIn(b) - clearanceIn(a) || b.worlds.meanScore - a.worlds.meanScore;
 }
 
-/** Moves to the front the first layout that is behind neither the usual nor the one that follows in most worlds. */
-function withSureFirst(order: readonly LayoutOutcomes[], middle: LayoutOutcomes): readonly LayoutOutcomes[] {
+/** Of an order, best first, those that differ from one another. */
+const differing = (order: readonly LayoutOutcomes[]): readonly LayoutOutcomes[] =>
+  pickDiffering(order, order.length);
+
+/**
+ * Of an order those that differ from one another, with the first candidate in front that is behind neither the usual nor its runner-up
+ * in most worlds, unless that is no candidate. Where worlds go round in a circle and there is none: one that is not behind the usual,
+ * followed by what it is not behind.
+ */
+function withSureFirst(
+  order: readonly LayoutOutcomes[],
+  candidates: readonly LayoutOutcomes[],
+  middle: LayoutOutcomes,
+): readonly LayoutOutcomes[] {
   const isBehind = (a: LayoutOutcomes, b: LayoutOutcomes): boolean => shareAbove(a.worlds, b.worlds) < 0.5;
-  const [first] = order.filter((row) => !isBehind(row, middle));
-  if (!first) return order;
-  const rest = order.filter((row) => row !== first);
-  const [second] = rest;
-  return second && isBehind(first, second) && !isBehind(second, middle)
-    ? [second, first, ...rest.slice(1)]
-    : [first, ...rest];
+  const lists = order
+    .filter((row) => candidates.includes(row) && !isBehind(row, middle))
+    .map((first) => differing([first, ...order.filter((row) => row !== first)]));
+  const sure = lists.find(([first, second]) => !candidates.includes(second) || !isBehind(first, second));
+  if (sure) return sure;
+  if (lists.length === 0) return differing(order);
+  const [[first, ...rest]] = lists;
+  return [
+    first,
+    ...rest.filter((row) => !isBehind(first, row)),
+    ...rest.filter((row) => isBehind(first, row)),
+  ];
 }

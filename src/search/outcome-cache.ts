@@ -13,8 +13,10 @@ import type { Voice } from './voices/voice.js';
 
 /** Rolls layouts in plausible worlds by physics, each in each world at most once, and keeps what comes out. */
 export interface OutcomeCache {
-  /** The same shots, read and scored by a voice. */
+  /** All shots, read and scored by a voice. */
   by(voice: Voice): ScoredCache;
+  /** The same of the shots alone that are asked for here: what others have rolled besides does not show. */
+  alone(voice: Voice): ScoredCache;
   /** The usual middle layout, whose luck moves the targets. */
   readonly middle: NominalShot;
   readonly shots: () => number;
@@ -76,27 +78,51 @@ export async function cacheOutcomes({
     for (const [i, { row }] of asked.entries()) row.outcomes.push(outcomes[i]);
   };
 
+  const read = (voice: Voice): ((layout: LayoutNumbers, worlds?: number) => ScoredOutcomes | undefined) => {
+    const aimed = luck.map((here, world) => shiftTargets(voice.targetsIn(world), here, atNominal));
+    return (layout, worlds) => {
+      const row = known.get(keyOf(layout));
+      if (!row) return undefined;
+      const effects = voice.effectsOf(layout);
+      const outcomes = row.outcomes
+        .slice(0, worlds)
+        .map((outcome, world) => voice.outcome(effects, world, outcome));
+      const scores = outcomes.map((outcome, world) =>
+        outcome.shot === 'pins' ? score(outcome, aimed[world]) : null,
+      );
+      const reached = scoresAtPins({ scores });
+      const arrives = outcomes.filter(({ shot }) => shot === 'pins').length / outcomes.length;
+      return { outcomes, scores, meanScore: meanSimple(reached), arrives };
+    };
+  };
+
   return {
     by(voice) {
-      const aimed = luck.map((here, world) => shiftTargets(voice.targetsIn(world), here, atNominal));
-      const scored = (layout: LayoutNumbers, byPhysics: readonly Outcome[]): ScoredOutcomes => {
-        const effects = voice.effectsOf(layout);
-        const outcomes = byPhysics.map((outcome, world) => voice.outcome(effects, world, outcome));
-        const scores = outcomes.map((outcome, world) =>
-          outcome.shot === 'pins' ? score(outcome, aimed[world]) : null,
-        );
-        const reached = scoresAtPins({ scores });
-        const arrives = outcomes.filter(({ shot }) => shot === 'pins').length / outcomes.length;
-        return { outcomes, scores, meanScore: meanSimple(reached), arrives };
-      };
+      const get = read(voice);
       return {
         roll,
+        get,
+        known: () => [...known.values()].map(({ layout }) => ({ layout, worlds: get(layout)! })),
+        middle,
+      };
+    },
+    alone(voice) {
+      const scored = read(voice);
+      const asked = new Map<string, { readonly layout: LayoutNumbers; readonly worlds: number }>();
+      return {
+        async roll(rows, worlds, onDone) {
+          await roll(rows, worlds, onDone);
+          for (const { layout } of rows) {
+            const before = asked.get(keyOf(layout))?.worlds ?? 0;
+            asked.set(keyOf(layout), { layout, worlds: Math.max(before, worlds) });
+          }
+        },
         get(layout) {
-          const row = known.get(keyOf(layout));
-          return row && scored(layout, row.outcomes);
+          const own = asked.get(keyOf(layout));
+          return own && scored(layout, own.worlds);
         },
         known: () =>
-          [...known.values()].map(({ layout, outcomes }) => ({ layout, worlds: scored(layout, outcomes) })),
+          [...asked.values()].map(({ layout, worlds }) => ({ layout, worlds: scored(layout, worlds)! })),
         middle,
       };
     },

@@ -107,13 +107,12 @@ export async function rankInWorlds(
 ): Promise<Ranking> {
   const { rows, middle } = await finals(result, top + 1, setting);
   const isAllowed = objections(MIDDLE_LAYOUT, middle.nominal, setting).length === 0;
-  const contenders = inOrder(
+  const order = inOrder(
     isAllowed && !rows.some(({ layout }) => keyOf(layout) === keyOf(MIDDLE_LAYOUT))
       ? [...rows, middle]
       : rows,
     middle,
     rules,
   );
-  const order = pickDiffering(contenders, contenders.length);
   return { ranked: order.slice(0, top), runnerUp: order[top] ?? null, middle };
 }

@@ -106,8 +106,7 @@ export async function search(
   );
 
   return withRegression([...markable, ...surveyable], even, setting, async (opened) => {
-    const searchBy = async (voice: Voice): Promise<SearchResult> => {
-      const cache = outcomes.by(voice);
+    const searchBy = async (voice: Voice, cache: ScoredCache): Promise<SearchResult> => {
       const surveyed = 'why' in opened ? opened : await opened.survey(voice);
       const bySurvey = 'why' in surveyed ? null : surveyed;
       const size = budget.race[bySurvey ? 'surveyed' : 'alone'];
@@ -150,13 +149,16 @@ export async function search(
         byRegression: (layout) => bySurvey?.expected(layout) ?? null,
       };
     };
-    const byPhysics = outcomes.by(physicsVoice(targets));
+    const plain = physicsVoice(targets);
+    const byPhysics = outcomes.by(plain);
+    // what others roll must not move what physics finds, not even when it is ranked
+    const searchByPhysics = (): Promise<SearchResult> => searchBy(plain, outcomes.alone(plain));
     if (even.length === 0 || practiceWeight === 0) {
-      const physics = await searchBy(physicsVoice(targets));
+      const physics = await searchByPhysics();
       return { weighed: physics, physics, practice: null, beliefs, byPhysics };
     }
-    const physics = alone ? await searchBy(physicsVoice(targets)) : null;
-    const weighed = await searchBy(beliefs.voice);
+    const physics = alone ? await searchByPhysics() : null;
+    const weighed = await searchBy(beliefs.voice, outcomes.by(beliefs.voice));
     const practice = alone ? await bestByPractice(markable, beliefs, rolled) : null;
     return { weighed, physics, practice, beliefs, byPhysics };
   });

@@ -5,9 +5,10 @@ import { toLayout } from '../../src/prepare/to-layout.js';
 import type { StepEffect } from '../../src/records/answers/answer.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
 import { objections } from '../../src/search/candidates/constraints.js';
-import { cacheOutcomes, type OutcomeCache } from '../../src/search/outcome-cache.js';
+import { cacheOutcomes, type ScoredCache } from '../../src/search/outcome-cache.js';
 import type { Target } from '../../src/search/scoring/target.js';
 import { simulateLayouts } from '../../src/search/simulate-layouts.js';
+import { physicsVoice } from '../../src/search/voices/physics-voice.js';
 import { reader } from '../../src/simulate/readings.js';
 import { type Setting, withSetting } from '../../src/simulate/setting.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
@@ -39,7 +40,7 @@ const all = ({ drillingAngleDeg, pinToPapIn, valAngleDeg }: LayoutNumbers): Layo
 describe('one more step in each number of a layout', () => {
   const inside: LayoutNumbers = { drillingAngleDeg: 50, pinToPapIn: 4.5, valAngleDeg: 40 };
   const corner: LayoutNumbers = { drillingAngleDeg: 90, pinToPapIn: 6, valAngleDeg: 20 };
-  let cache: OutcomeCache;
+  let cache: ScoredCache;
   let found: readonly StepEffect[][];
   let kept: Setting;
   const layouts = [inside, corner];
@@ -48,7 +49,7 @@ describe('one more step in each number of a layout', () => {
   beforeAll(() =>
     withSetting(inputs, { seed: 1, workers: 1, pinSide: 'above', budget: SMALL_BUDGET }, async (setting) => {
       kept = setting;
-      cache = await cacheOutcomes([target], setting);
+      cache = (await cacheOutcomes(setting)).by(physicsVoice([target]));
       const { radius } = setting.ball.published;
       const nominal = (list: readonly LayoutNumbers[]) =>
         setting.evaluator.evaluate(list.map((each) => ({ layout: toLayout(each, radius), world: 0 })));
@@ -86,7 +87,11 @@ describe('one more step in each number of a layout', () => {
       for (const step of found[i]!) {
         const there = cache.get(stepped(layout, step))!;
         expect(there.outcomes).toHaveLength(kept.budget.stepWorlds);
-        expect(step.score).toBeCloseTo(mean(there.scores.map((score, k) => score - own.scores[k]!)), 9);
+        const changes = there.scores.flatMap((score, k) => {
+          const before = own.scores[k]!;
+          return score === null || before === null ? [] : [score - before];
+        });
+        expect(step.score).toBeCloseTo(mean(changes), 9);
         const pairs = there.outcomes
           .map((outcome, k) => [own.outcomes[k]!, outcome] as const)
           .filter(([a, b]) => a.shot === 'pins' && b.shot === 'pins');

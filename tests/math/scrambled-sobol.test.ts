@@ -9,7 +9,7 @@ const coordinates = Array.from({ length: MOST_COORDINATES }, (_, i) => i);
 
 describe('scrambledSobol', () => {
   test.each(Object.entries(scipy.points))(
-    'before scrambling, point %s is that of scipy in 32 coordinates',
+    'before scrambling, point %s is that of scipy in 48 coordinates',
     (n, point) => {
       expect(coordinates.map((coordinate) => sobolBits(Number(n), coordinate))).toEqual(point);
     },

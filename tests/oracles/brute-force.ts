@@ -9,6 +9,7 @@ import { type NominalShot, nominalShots } from '../../src/search/candidates/nomi
 import { score } from '../../src/search/scoring/score.js';
 import { type Target, targetsOf } from '../../src/search/scoring/target.js';
 import { shiftTargets } from '../../src/search/scoring/world-statistics.js';
+import { ARRIVES_ALIKE } from '../../src/search/search.js';
 import type { Reached } from '../../src/simulate/readings.js';
 import type { Setting } from '../../src/simulate/setting.js';
 import type { Outcome } from '../../src/simulate/simulator.js';
@@ -29,7 +30,7 @@ export interface BruteForce {
   readonly layouts: readonly LayoutNumbers[];
   /** Mean scores of the layouts in the first `WORLDS` worlds. */
   readonly means: readonly number[];
-  /** Highest mean score in all worlds among those that did best in the first. */
+  /** Highest mean score in all worlds among those that did best in the first and reach the pins about as often as the usual layout. */
   readonly best: number;
   /** What some of the layouts do in worlds of another seed, one row a layout. */
   readonly blind: readonly (readonly Reached[])[];
@@ -67,16 +68,24 @@ export async function bruteForce(want: Want, setting: Setting, blind: Setting): 
         launch: outcome.launch,
       })),
     );
-  const meanScore = async (shot: NominalShot, count: number): Promise<number> => {
+  /** Mean score over the worlds in which the ball reaches the pins, and the share of those. */
+  const inAll = async (shot: NominalShot, count: number): Promise<{ mean: number; arrives: number }> => {
     const outcomes = await inWorlds(shot, count, setting);
-    const scores = outcomes.map((outcome, k) => score(outcome, shiftTargets(targets, luck[k], atNominal)));
-    return scores.reduce((sum, each) => sum + each, 0) / count;
+    const scores = outcomes.flatMap((outcome, k) =>
+      outcome.shot === 'pins' ? [score(outcome, shiftTargets(targets, luck[k], atNominal))] : [],
+    );
+    const mean = scores.reduce((sum, each) => sum + each, 0) / Math.max(1, scores.length);
+    return { mean, arrives: scores.length / count };
   };
   const means: number[] = [];
-  for (const shot of nominal) means.push(await meanScore(shot, WORLDS));
+  for (const shot of nominal) means.push((await inAll(shot, WORLDS)).mean);
   const order = [...nominal.keys()].sort((a, b) => means[b] - means[a]).slice(0, BEST);
+  const usual = await inAll({ layout: MIDDLE_LAYOUT, outcome: atNominal }, luck.length);
   let best = Number.NEGATIVE_INFINITY;
-  for (const i of order) best = Math.max(best, await meanScore(nominal[i], luck.length));
+  for (const i of order) {
+    const { mean, arrives } = await inAll(nominal[i], luck.length);
+    if (arrives >= usual.arrives - ARRIVES_ALIKE) best = Math.max(best, mean);
+  }
   const blindly: Reached[][] = [];
   for (const i of blindLayouts(nominal.length))
     blindly.push((await inWorlds(nominal[i], BLIND_WORLDS, blind)).map(reached));

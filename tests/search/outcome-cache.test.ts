@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { cacheOutcomes } from '../../src/search/outcome-cache.js';
+import { physicsVoice } from '../../src/search/voices/physics-voice.js';
 import type { Evaluator, Trial } from '../../src/simulate/evaluator.js';
 import type { Setting } from '../../src/simulate/setting.js';
 import type { Outcome } from '../../src/simulate/simulator.js';
@@ -33,7 +34,8 @@ const shot = (drillingAngleDeg: number) => ({
 describe('cacheOutcomes', () => {
   test('each layout meets each world once, on its own line, however often and from whichever list it is asked for', async () => {
     const { asked, setting } = recorder();
-    const cache = await cacheOutcomes([], setting);
+    const outcomes = await cacheOutcomes(setting);
+    const cache = outcomes.by(physicsVoice([]));
     const before = asked.length;
     expect(before).toBe(1 + 5); // the middle layout, and its luck
     await cache.roll([shot(10), shot(20), shot(10)], 2);
@@ -43,14 +45,15 @@ describe('cacheOutcomes', () => {
     expect(rolled.every(({ launch }) => launch?.angle === 0.02)).toBe(true);
     const seen = rolled.map(({ layout, world }) => `${Math.round(57.3 * layout.drillingAngle)} ${world}`);
     expect([...seen].sort()).toEqual([10, 20].flatMap((a) => [1, 2, 3, 4, 5].map((w) => `${a} ${w}`)).sort());
-    expect(cache.shots()).toBe(5 + 10);
+    expect(outcomes.shots()).toBe(5 + 10);
     expect(cache.get(shot(20).layout)?.scores).toHaveLength(5);
     expect(cache.get(shot(30).layout)).toBeUndefined();
   });
 
   test('outcomes stand in the order of worlds, those of the problem after the nominal one', async () => {
     const { setting } = recorder();
-    const cache = await cacheOutcomes([], setting);
+    const outcomes = await cacheOutcomes(setting);
+    const cache = outcomes.by(physicsVoice([]));
     await cache.roll([shot(30), shot(40)], 3);
     await cache.roll([shot(40)], 5);
     const hooks = cache.get(shot(40).layout)!.outcomes.map(({ reaction }) => reaction.totalHook);

@@ -71,6 +71,7 @@ function engine() {
     outcomes: [],
     scores: row.scores,
     meanScore: row.scores.reduce((sum, score) => sum + score, 0) / row.scores.length,
+    arrives: 1,
   });
   return {
     shots: () => shots,
@@ -111,6 +112,7 @@ const surveyBy = (cheap: (layout: LayoutNumbers, world: number) => number): Surv
   ranked: layouts,
   expected: (layout) =>
     Array.from({ length: WORLDS }, (_, world) => cheap(layout, world)).reduce((a, b) => a + b) / WORLDS,
+  arrives: () => 1,
   look: async () => {},
   scores: (layout) => Array.from({ length: WORLDS }, (_, world) => cheap(layout, world)),
   candidateWorlds: () => 0,

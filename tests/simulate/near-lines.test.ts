@@ -36,7 +36,7 @@ describe('layouts rolled on their own lines, from a fit over the first of them',
     evaluator = withNearLines(
       {
         evaluate: (some, onDone) => {
-          asked.push([...some]);
+          asked.push([...some] as Trial[]);
           return local.evaluate(some, onDone);
         },
       },

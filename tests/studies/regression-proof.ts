@@ -4,16 +4,23 @@ import { USUAL_BUDGET } from '../../src/prepare/budget.js';
 import { cachedFitter } from '../../src/prepare/cached-fitter.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { DEMO, demoBalls, demoBowlers, demoLanes, type Shelved } from '../../src/records/read/shelf.js';
+import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
 import { readModel } from '../../src/regression/model-files.js';
 import { keyOf } from '../../src/search/candidates/candidates.js';
 import type { NominalShot } from '../../src/search/candidates/nominal-shots.js';
+import { orderRules } from '../../src/search/order-rules.js';
 import { cacheOutcomes } from '../../src/search/outcome-cache.js';
-import { type Ranked, rankInWorlds } from '../../src/search/rank.js';
+import { rankInWorlds } from '../../src/search/rank.js';
 import { bandAtPins, shareAbove } from '../../src/search/scoring/world-statistics.js';
 import { type SearchResult, search } from '../../src/search/search.js';
+import type { LayoutOutcomes } from '../../src/search/simulate-layouts.js';
 import { problemScorer } from '../../src/search/surrogate/problem-scorer.js';
+import type { BeliefEffects } from '../../src/search/voices/belief-effects.js';
+import { physicsVoice } from '../../src/search/voices/physics-voice.js';
+import type { Voice } from '../../src/search/voices/voice.js';
 import type { Reached } from '../../src/simulate/readings.js';
 import { type Setting, withSetting } from '../../src/simulate/setting.js';
+import { shotScatter } from '../../src/simulate/shot-scatter.js';
 import { type BruteForce, blindLayouts, bruteForce, remembered, WORLDS } from '../oracles/brute-force.js';
 import type { ProofCase } from './proof-cases.js';
 
@@ -96,6 +103,7 @@ export const withBruteForce = <T>(
     workers: 1,
     pinSide: 'above' as const,
     models,
+    practiceWeight: 0, // brute force knows physics alone
     fitter: folder === null ? undefined : cachedFitter(`${folder}/cores`),
   };
   const budget = { ...USUAL_BUDGET, worlds: PROOF_WORLDS };
@@ -129,8 +137,11 @@ export async function prove(
       proofCase,
       folder,
       async (brute, { setting, proof, blind }) => {
-        const result = await search(proofCase.inputs.want, setting);
-        const { ranked } = await rankInWorlds(result, SHOWN, setting);
+        const { bowler, want } = proofCase.inputs;
+        const voices = await search(want, setting);
+        const result = voices.weighed;
+        const order = orderRules(want, shotScatter(setting.problem, bowler, SEED), voices, setting);
+        const { ranked, middle } = await rankInWorlds(result, SHOWN, setting, order);
         const range = Math.max(...brute.means) - Math.min(...brute.means);
         const best = await inProofWorlds(ranked[0], result, proof);
         const { surveyed } = result;
@@ -139,7 +150,7 @@ export async function prove(
           range,
           regret: (brute.best - best) / range,
           shots: result.shots(),
-          ...(await blindly(ranked[0], result, blind)),
+          ...(await blindly(ranked[0], middle, result, blind)),
           regression: 'why' in surveyed ? null : await alone(brute, result, setting),
           why: 'why' in surveyed ? surveyed.why.code : null,
         };
@@ -150,19 +161,24 @@ export async function prove(
 }
 
 /** Mean score of what is recommended in the worlds it is compared in. */
-async function inProofWorlds(best: Ranked, { targets }: SearchResult, proof: Setting): Promise<number> {
-  const cache = await cacheOutcomes(targets, proof);
+async function inProofWorlds(
+  best: LayoutOutcomes,
+  { targets }: SearchResult,
+  proof: Setting,
+): Promise<number> {
+  const cache = (await cacheOutcomes(proof)).by(physicsVoice(targets));
   await cache.roll([{ layout: best.layout, outcome: best.nominal }], PROOF_WORLDS);
   return cache.get(best.layout)!.meanScore;
 }
 
 /** Tries bands and confidence of an answer in worlds of another seed. */
 async function blindly(
-  best: Ranked,
+  best: LayoutOutcomes,
+  usual: LayoutOutcomes,
   { targets }: SearchResult,
   blind: Setting,
 ): Promise<Pick<Proof, 'bands' | 'beatsMiddle'>> {
-  const cache = await cacheOutcomes(targets, blind);
+  const cache = (await cacheOutcomes(blind)).by(physicsVoice(targets));
   await cache.roll([{ layout: best.layout, outcome: best.nominal }, cache.middle], BLIND_WORLDS);
   const own = cache.get(best.layout)!;
   const shares = NUMBERS.map((name) => {
@@ -172,7 +188,7 @@ async function blindly(
   const middle = cache.get(cache.middle.layout)!;
   return {
     bands: shares.reduce(addShares),
-    beatsMiddle: { claimed: best.beatsMiddle, blind: shareAbove(own, middle) },
+    beatsMiddle: { claimed: shareAbove(best.worlds, usual.worlds), blind: shareAbove(own, middle) },
   };
 }
 
@@ -186,16 +202,20 @@ async function alone(
   if (regression.kind === 'unusable') throw new Error(regression.why.code);
   const shots = new Map(found.map(({ layout, outcome }) => [keyOf(layout), { layout, outcome }]));
   const nominal = layouts.map((layout): NominalShot => shots.get(keyOf(layout))!);
-  const scorer = await problemScorer(layouts, nominal, targets, setting, regression);
+  const scorer = await problemScorer(layouts, nominal, setting, regression);
   if ('why' in scorer) throw new Error(scorer.why.code);
   const all = Int32Array.from(layouts.keys());
   const some = Int32Array.from(blindLayouts(layouts.length));
   const expected = layouts.map(() => 0);
   const reached = new Map([...some].map((place): [number, Reached[]] => [place, []]));
+  const scoreIn = scorer.by(
+    overheard(physicsVoice(targets), layouts, (place, { shot, reaction }) =>
+      reached.get(place)?.push({ shot, reaction: { ...reaction } }),
+    ),
+  );
   for (let world = 0; world < BAND_WORLDS; world++)
-    await scorer.scoreIn(world, world < WORLDS ? all : some, (place, score, { shot, reaction }) => {
+    await scoreIn(world, world < WORLDS ? all : some, (place, score) => {
       if (world < WORLDS) expected[place] += score / WORLDS;
-      reached.get(place)?.push({ shot, reaction: { ...reaction } });
     });
   const within = (name: keyof Reached['reaction']): Share =>
     [...some]
@@ -213,6 +233,27 @@ async function alone(
       sharpness: within('sharpness'),
       totalHook: within('totalHook'),
       entryAngle: within('entryAngle'),
+    },
+  };
+}
+
+/** A voice that tells what it is asked to score, beside the place of its layout. */
+function overheard(
+  voice: Voice,
+  layouts: readonly LayoutNumbers[],
+  tell: (place: number, reached: Reached) => void,
+): Voice {
+  const places = new Map<BeliefEffects, number>();
+  return {
+    ...voice,
+    effectsOf(layout) {
+      const own = Float64Array.from(voice.effectsOf(layout));
+      places.set(own, layouts.indexOf(layout));
+      return own;
+    },
+    reached(effects, world, byPhysics) {
+      tell(places.get(effects)!, byPhysics);
+      return voice.reached(effects, world, byPhysics);
     },
   };
 }

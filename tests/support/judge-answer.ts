@@ -1,7 +1,7 @@
 import type { JudgeAnswer } from '../../src/records/answers/answer.js';
-import { recommendAnswer } from './recommend-answer.js';
+import { differs, recommendAnswer } from './recommend-answer.js';
 
-const { layouts, seed, version, inputs, search, targets, assumptions, cautions } = recommendAnswer;
+const { layouts, seed, version, inputs, search, targets, scatter, assumptions, cautions } = recommendAnswer;
 const {
   rank: _rank,
   confidence: _confidence,
@@ -23,7 +23,7 @@ const {
 };
 /** A made-up second opinion on the second layout of the made-up recommendation. */
 export const judgeAnswer: JudgeAnswer = {
-  schema: 'flarewise/judge/2',
+  schema: 'flarewise/judge/3',
   version,
   seed,
   inputs,
@@ -34,7 +34,15 @@ export const judgeAnswer: JudgeAnswer = {
   place: { betterThan: 180, of: 240, by: 'physics' },
   regression: search.regression,
   best,
-  confidence: { bestBeatsIt: 0.78, beatsMiddle: 0.6, worlds: 200 },
+  confidence: {
+    bestBeatsIt: 0.78,
+    beatsMiddle: 0.6,
+    worlds: 200,
+    byPhysics: { bestBeatsIt: 0.74, beatsMiddle: 0.57 },
+    bestOverIt: differs(0.6, 'barely'),
+    overMiddle: differs(1.1, 'barely'),
+  },
+  scatter,
   shares,
   causes,
   marking: [

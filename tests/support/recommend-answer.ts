@@ -1,6 +1,7 @@
 import type {
   DrilledAnswer,
   LayoutAnswer,
+  LayoutDifference,
   LegalityAnswer,
   LineAnswer,
   MissRoomAnswer,
@@ -142,6 +143,7 @@ export const simulated = (at: LayoutAnswer, score: number, roll: ReactionAnswer)
   },
   line,
   missRoom,
+  gutterShare: 0.02,
   pocketShare: 0.31,
   reaction: roll,
   path: pathOf(7.5),
@@ -194,11 +196,44 @@ const legality: LegalityAnswer = {
   findings: [{ code: 'hole-cuts-pin', params: {} }],
 };
 
+/** Starts hooking so much later by physics; in half of the worlds practice adds what it believes. */
+export const differs = (
+  laterFt: number,
+  weighed: LayoutDifference['weighed']['visibility'],
+  believedFt = 0.6 * laterFt,
+): LayoutDifference => {
+  const size = (hookStartFt: number) => ({
+    hookStartFt,
+    sharpnessDegPerFt: hookStartFt / 50,
+    totalHookBoards: -hookStartFt / 2,
+  });
+  return {
+    weighed: { size: size(laterFt + believedFt / 2), visibility: weighed },
+    physics: { size: size(laterFt), visibility: 'barely' },
+    practice: { size: size(believedFt), visibility: 'unseen' },
+  };
+};
+
+export const scatter: RecommendAnswer['scatter'] = {
+  hookStartFt: 1.46,
+  sharpnessDegPerFt: 0.052,
+  totalHookBoards: 2.14,
+  entryAngleDeg: 0.61,
+  flareIn: 0.21,
+};
+
 const ranked = (rank: number, at: LayoutAnswer, score: number, roll: ReactionAnswer): RankedLayout => ({
   ...simulated(at, score, roll),
   path: pathOf(8.8 - 1.3 * rank), // 7.5, 6.2, 4.9: they part
   rank,
-  confidence: { beatsRunnerUp: 0.83 - rank * 0.1, beatsMiddle: 0.97 - rank * 0.1, worlds: 200 },
+  confidence: {
+    beatsRunnerUp: 0.83 - rank * 0.1,
+    beatsMiddle: 0.97 - rank * 0.1,
+    worlds: 200,
+    byPhysics: { beatsRunnerUp: 0.79 - rank * 0.1, beatsMiddle: 0.93 - rank * 0.1 },
+    overMiddle: differs(2.6 - 0.5 * rank, 'seen'),
+    overRunnerUp: differs(0.8 - 0.2 * rank, 'barely'),
+  },
   psa,
   marks,
   legality,
@@ -304,8 +339,11 @@ const assumptions: Assumption[] = [
   { code: 'usual-grip', params: { fingerBoreIn: 0.969, thumbBoreIn: 1.25 } },
 ];
 
+const physicsLayout = other('85 x 3 3/4 x 45', 85, 3.75, 45);
+const practiceLayout = other('90 x 5 1/2 x 20', 90, 5.5, 20);
+
 export const recommendAnswer: RecommendAnswer = {
-  schema: 'flarewise/recommend/2',
+  schema: 'flarewise/recommend/3',
   version: '0.1.0',
   seed: 1,
   inputs: {
@@ -378,18 +416,63 @@ export const recommendAnswer: RecommendAnswer = {
     ranked(3, other('55 x 5 1/4 x 35', 55, 5.25, 35), 71.2, { ...reaction, hookStartFt: 37.1 }),
   ],
   levers: [],
-  practice: [
+  headline: {
+    code: 'seen-not-sure',
+    params: {
+      layout: layout.text,
+      usual: middleLayout.text,
+      ahead: 0.87,
+      worlds: 200,
+      readings: ['hookStartFt', 'sharpnessDegPerFt'],
+      difference: differs(2.1, 'seen'),
+      scatter,
+      ties: 14,
+      of: 212,
+    },
+  },
+  scatter,
+  voices: {
+    practicePercent: 50,
+    weighed: {
+      ...layout,
+      scores: { weighed: 82.3, physics: 80.6, practice: 71.4 },
+      overMiddle: differs(2.1, 'seen'),
+    },
+    physics: {
+      ...physicsLayout,
+      scores: { weighed: 78.1, physics: 83.9, practice: 58.2 },
+      overMiddle: differs(1.7, 'barely'),
+    },
+    practice: {
+      ...practiceLayout,
+      scores: { weighed: 66.5, physics: 52.8, practice: 97.3 },
+      overMiddle: differs(0.4, 'unseen'),
+    },
+    apart: {
+      difference: differs(-1.3, 'unseen', 1.4),
+      belief: {
+        id: 'drilling-angle-later',
+        says: 'A larger drilling angle makes the hook start later.',
+        share: 0.58,
+      },
+    },
+  },
+  beliefs: [
     {
-      code: 'drilling-angle-hooks-later',
+      code: 'belief-beside-physics',
       params: {
-        number: 'drillingAngleDeg',
+        id: 'drilling-angle-later',
+        says: 'A larger drilling angle makes the hook start later.',
+        quantity: 'drillingAngleDeg',
         from: 20,
         to: 80,
         reading: 'hookStartFt',
-        change: 0.42,
-        holdsIn: 0.91,
-        worlds: 32,
+        least: 0,
+        most: 1.15,
+        standing: 'common-practice',
+        byPhysics: 0.42,
         verdict: 'agrees',
+        worlds: 40,
       },
     },
   ],

@@ -43,3 +43,14 @@ export const SMALL_BUDGET: Budget = {
   levers: { grits: [500, 4000], movesBoards: [4] },
   pageMap: { arcIn: 1, angleDeg: 40 },
 };
+
+/** Smaller still, for many whole answers in a row of which nothing is asked but that they keep their word. */
+export const TINY_BUDGET: Budget = {
+  ...SMALL_BUDGET,
+  cores: 2,
+  worlds: 8,
+  grid: { coarse: { arcIn: 1.5, angleDeg: 40 }, finest: { arcIn: 0.75, angleDeg: 20 } },
+  semifinal: { worlds: 4, least: 2, most: 4, moreThanShown: 1 },
+  practiceWorlds: 1,
+  levers: { grits: [500], movesBoards: [] },
+};

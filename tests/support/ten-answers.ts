@@ -128,11 +128,7 @@ const CASES: Record<string, readonly string[]> = {
 };
 
 /** Where a number stands now, by where it stood before; both as patterns of paths with `*` for an index. */
-const MOVED: Record<string, string> = {
-  '$.practice[*].change': '$.practice[*].params.change',
-  '$.practice[*].holdsIn': '$.practice[*].params.holdsIn',
-  '$.practice[*].worlds': '$.practice[*].params.worlds',
-};
+const MOVED: Record<string, string> = {};
 
 /** Names that stand in paths. */
 const RENAMED: readonly (readonly [was: string, is: string])[] = [

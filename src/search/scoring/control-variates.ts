@@ -14,6 +14,9 @@ export type ControlScores = (layout: LayoutNumbers) => readonly number[] | undef
 /** What a layout lacks that never reached the pins where the leader did: the whole score. */
 const NEVER_BOTH = -100;
 
+/** Share of the worlds in which any layout reaches the pins from which one may lead: the others are compared in those that it shares. */
+const LEADS_FROM = 0.9;
+
 /** Worlds that the variance usual among layouts counts for beside a layout's own. */
 const USUAL_COUNTS_FOR = 4;
 
@@ -25,15 +28,18 @@ const USUAL_COUNTS_FOR = 4;
  * factor that leaves least variance (Glasserman, Monte Carlo Methods in Financial Engineering, §4.1).
  *
  * @param met  at least one
- * @returns the leader, the best of those that met most worlds, and each one's difference from it
+ * @returns the leader, the best of those that met most worlds and reach the pins in nearly all that any does, and each one's difference
+ *          from it
  */
 export function controlVariates(
   met: readonly Met[],
   controlScores: ControlScores = () => undefined,
 ): { leader: Met; rows: readonly KnownValue[] } {
   const most = Math.max(...met.map(({ worlds }) => worlds.scores.length));
-  const leader = met
-    .filter(({ worlds }) => worlds.scores.length === most)
+  const longest = met.filter(({ worlds }) => worlds.scores.length === most);
+  const arrives = Math.max(...longest.map(({ worlds }) => worlds.arrives));
+  const leader = longest
+    .filter(({ worlds }) => worlds.arrives >= LEADS_FROM * arrives)
     .reduce((a, b) => (b.worlds.meanScore > a.worlds.meanScore ? b : a));
   const leaderControl = controlScores(leader.layout);
   const pairs = met.map(({ layout, worlds: { scores } }): Pair => {

@@ -3,6 +3,7 @@ import { inertiaNumbers } from '../../ball/drill/drilled-numbers.js';
 import { from, INCH, to } from '../../base/units.js';
 import { placeLayout } from '../../layout/placement.js';
 import { dot } from '../../math/vec3.js';
+import type { BallProblem } from '../../prepare/ball-problem.js';
 import { MIDDLE_LAYOUT } from '../../prepare/middle-layout.js';
 import { toLayout } from '../../prepare/to-layout.js';
 import { LEAST_MASS_BIAS_IN } from '../../records/schemas/core-families.js';
@@ -13,6 +14,10 @@ import type { ShotProblem } from '../../simulate/shot-problem.js';
 
 /** All that beliefs start from, of one layout on one ball. */
 export type LayoutQuantities = Readonly<Record<BeliefQuantity, number>>;
+
+/** Whether practice goes by where a ball's mark lies: one without a mass bias has no such mark. */
+export const goesByMark = ({ published }: Pick<BallProblem, 'published'>): boolean =>
+  published.intermediateDifferential > from(LEAST_MASS_BIAS_IN, INCH);
 
 /** Layouts that are drilled; what the drilled ball of any other comes to is fitted through them: twice the basis and a few more. */
 const SAMPLE = 60;
@@ -44,7 +49,7 @@ export function layoutQuantities(
     return [mass, ...I[0], I[1][1], I[1][2], I[2][2]];
   });
   const weights = layoutFit(layoutBasis(sample, ball.pap_B))(Float64Array.from(drilled), NUMBERS);
-  const hasMassBias = ball.published.intermediateDifferential > from(LEAST_MASS_BIAS_IN, INCH);
+  const hasMark = goesByMark(ball);
   const numbers = new Float64Array(NUMBERS);
   return (layout) => {
     const marked = toLayout(layout, radius);
@@ -64,8 +69,8 @@ export function layoutQuantities(
       drillingAngleDeg: layout.drillingAngleDeg,
       valAngleDeg: layout.valAngleDeg,
       pinToPapIn: layout.pinToPapIn,
-      // a ball without a mass bias has no mark that practice goes by: the same for every layout
-      markToPapIn: hasMassBias
+      // the same for every layout where practice does not go by it
+      markToPapIn: hasMark
         ? to(radius * Math.acos(Math.min(1, Math.abs(dot(marker_B, ball.pap_B)))), INCH)
         : 0,
       differentialIn: to(rg.differential, INCH),

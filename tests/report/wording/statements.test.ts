@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { z } from 'zod';
 import { assumptionSchema } from '../../../src/records/answers/statements/assumptions.js';
+import { beliefSchema } from '../../../src/records/answers/statements/beliefs.js';
 import { cautionSchema } from '../../../src/records/answers/statements/cautions.js';
 import {
   leverSchema,
@@ -9,12 +10,12 @@ import {
   stepSchema,
 } from '../../../src/records/answers/statements/changes.js';
 import { bagRemarkSchema, pairRemarkSchema } from '../../../src/records/answers/statements/coach-remarks.js';
+import { headlineSchema } from '../../../src/records/answers/statements/headlines.js';
 import { laneRemarkSchema } from '../../../src/records/answers/statements/lane-remarks.js';
 import { legalityFindingSchema } from '../../../src/records/answers/statements/legality-findings.js';
 import { limitSchema } from '../../../src/records/answers/statements/limits.js';
 import { noLineReasonSchema, remedySchema } from '../../../src/records/answers/statements/no-line.js';
 import { objectionSchema } from '../../../src/records/answers/statements/objections.js';
-import { practiceSchema } from '../../../src/records/answers/statements/practice.js';
 import { reasonSchema } from '../../../src/records/answers/statements/reasons.js';
 import { regressionNoticeSchema } from '../../../src/records/answers/statements/regression-notices.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
@@ -38,7 +39,8 @@ const TOPICS = {
   NO_LINE_REASONS: [noLineReasonSchema, true],
   REMEDIES: [remedySchema, true],
   OBJECTIONS: [objectionSchema, false],
-  PRACTICES: [practiceSchema, true],
+  BELIEF_FINDINGS: [beliefSchema, true],
+  HEADLINES: [headlineSchema, true],
   REASONS: [reasonSchema, true],
   REGRESSION_NOTICES: [regressionNoticeSchema, true],
 } as const satisfies Record<keyof typeof TABLES, readonly [z.ZodType, boolean]>;

@@ -3,9 +3,13 @@ import { describe, expect, test } from 'vitest';
 import { controlVariates } from '../../../src/search/scoring/control-variates.js';
 
 const layout = (drillingAngleDeg: number) => ({ drillingAngleDeg, pinToPapIn: 4, valAngleDeg: 40 });
-const met = (angle: number, scores: readonly number[]) => ({
+/** Over the worlds in which it reached the pins. */
+const meanOf = (scores: readonly (number | null)[]): number => mean(scores.filter((score) => score !== null));
+const arrivesOf = (scores: readonly (number | null)[]): number =>
+  scores.filter((score) => score !== null).length / scores.length;
+const met = (angle: number, scores: readonly (number | null)[]) => ({
   layout: layout(angle),
-  worlds: { outcomes: [], scores, meanScore: mean([...scores]) },
+  worlds: { outcomes: [], scores, meanScore: meanOf(scores), arrives: arrivesOf(scores) },
 });
 const luck = (world: number): number => 20 * Math.sin(3.7 * world);
 const worlds = (count: number, score: (world: number) => number): number[] =>
@@ -86,5 +90,59 @@ describe('controlVariates', () => {
     const usual = (squares[0] + squares[1]) / 9;
     expect(rows[0].variance).toBeCloseTo((4 * usual + squares[0]) / 7 / 4, 12);
     expect(rows[1].variance).toBeCloseTo((4 * usual + squares[1]) / 7 / 4, 12);
+  });
+
+  test('worlds in which either ball misses the pins do not count', () => {
+    const { leader, rows } = controlVariates([met(10, [50, null, 30, 70]), met(20, [60, 90, null, 70])]);
+    expect(leader.layout).toEqual(layout(20)); // 73 1/3 against 50
+    expect(rows.map(({ value }) => value)).toEqual([-5, 0]); // −10 and 0 in the first and the last
+    // squares of 50 about the mean over two worlds; three worlds in all are free to vary, the leader's two among them
+    expect(rows[0].variance).toBeCloseTo((4 * (50 / 3) + 50) / 5 / 2, 12);
+  });
+
+  test('the leader is none that got to the pins in few worlds, however well it did there', () => {
+    const { leader } = controlVariates([met(10, [null, 99, null, null]), met(20, [60, 62, 61, 60])]);
+    expect(leader.layout).toEqual(layout(20));
+  });
+
+  test('a layout that never reaches the pins where the leader does lacks the whole score, and is no nearer for its luck', () => {
+    const { rows } = controlVariates([
+      met(10, [null, null, 90]),
+      met(20, [60, 62, null]),
+      met(30, [50, 52, null]),
+    ]);
+    expect(rows[0].value).toBe(-100);
+    expect(Number.isFinite(rows[0].variance)).toBe(true);
+    expect(rows[2].value).toBeCloseTo(-10, 12);
+  });
+
+  test('the cheaper engine is compared in the worlds that count, and stands for all of them', () => {
+    const own = worlds(12, (w) => 5 * Math.cos(2.1 * w));
+    const cheap = new Map([
+      [10, own.map((value) => 30 + value / 2)],
+      [20, own.map(() => 30)],
+    ]);
+    const lost = (list: readonly number[], ...at: number[]): (number | null)[] =>
+      list.map((value, w) => (at.includes(w) ? null : value));
+    const rolled = [
+      met(
+        10,
+        lost(
+          own.slice(0, 7).map((value) => 40 + 0.4 * value),
+          1,
+          4,
+        ),
+      ),
+      met(
+        20,
+        lost(
+          own.map(() => 50),
+          2,
+        ),
+      ),
+    ];
+    const [row] = controlVariates(rolled, ({ drillingAngleDeg }) => cheap.get(drillingAngleDeg)).rows;
+    expect(row.value).toBeCloseTo(-10 + 0.4 * mean(own), 10);
+    expect(row.variance).toBeLessThan(1e-12);
   });
 });

@@ -1,8 +1,86 @@
+import fc from 'fast-check';
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
-import { mean } from 'simple-statistics';
+import { mean as meanOf } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
-import { bandOf, twentiethsOf } from '../../../src/search/scoring/world-statistics.js';
+import {
+  bandOf,
+  meanDifference,
+  scoresAtPins,
+  shareAbove,
+  twentiethsOf,
+  valuesAtPins,
+} from '../../../src/search/scoring/world-statistics.js';
+import { reader } from '../../../src/simulate/readings.js';
+import { layoutAt, outcomeOf, rowOf } from '../../support/outcomes.js';
+
+const scored = (scores: readonly (number | null)[]) => rowOf(layoutAt(50), scores).worlds;
+const some = fc.array(fc.option(fc.integer({ min: 0, max: 5 }), { nil: null }), {
+  minLength: 8,
+  maxLength: 8,
+});
+
+describe('shareAbove', () => {
+  test.each([
+    { a: [3, 3, 3, 3], b: [1, 5, 3, 1], share: 2.5 / 4 },
+    { a: [3, null, 3, 3], b: [1, 0, 3, null], share: 1.5 / 2 }, // only the first and the third count
+    { a: [0, 9, null], b: [null, null, 9], share: 0.5 }, // never both: no telling
+    { a: [null, 1], b: [100, 2], share: 0 },
+  ])('$a over $b: $share', ({ a, b, share }) => {
+    expect(shareAbove(scored(a), scored(b))).toBeCloseTo(share, 12);
+  });
+
+  test('either way round the two shares make one', () => {
+    fc.assert(
+      fc.property(some, some, (a, b) => {
+        expect(shareAbove(scored(a), scored(b)) + shareAbove(scored(b), scored(a))).toBeCloseTo(1, 12);
+      }),
+    );
+  });
+});
+
+describe('meanDifference', () => {
+  const worlds = (hooks: readonly (number | null)[]) => ({
+    ...scored(hooks),
+    outcomes: hooks.map((hook) =>
+      outcomeOf(hook === null ? { shot: 'gutter', hookStartFt: 999 } : { hookStartFt: hook }),
+    ),
+  });
+  const read = reader('hookStartFt');
+
+  test('worlds in which either ball misses the pins do not count, whatever its numbers', () => {
+    expect(meanDifference(worlds([38, 40, null, 36]), worlds([37, null, 30, 38]), read)).toBeCloseTo(
+      -0.5,
+      12,
+    );
+    expect(meanDifference(worlds([38, null]), worlds([null, 30]), read)).toBe(0);
+  });
+
+  test('where both always reach the pins it is the difference of their means, and the opposite the other way round', () => {
+    const hooks = fc.array(fc.integer({ min: 30, max: 50 }), { minLength: 5, maxLength: 5 });
+    const mean = (list: readonly number[]): number => list.reduce((sum, x) => sum + x, 0) / list.length;
+    fc.assert(
+      fc.property(hooks, hooks, (a, b) => {
+        const difference = meanDifference(worlds(a), worlds(b), read);
+        expect(difference).toBeCloseTo(mean(a) - mean(b), 9);
+        expect(meanDifference(worlds(b), worlds(a), read)).toBeCloseTo(-difference, 12);
+      }),
+    );
+  });
+});
+
+describe('what is read at the pins', () => {
+  test('scores: those of worlds in which the ball gets there; a single 0 where it never does', () => {
+    expect(scoresAtPins({ scores: [3, null, 0, 5] })).toEqual([3, 0, 5]);
+    expect(scoresAtPins({ scores: [null, null] })).toEqual([0]);
+  });
+
+  test('numbers: the same worlds; all of them where it never gets there', () => {
+    const rows = [outcomeOf({ flareIn: 3 }), outcomeOf({ flareIn: 9, shot: 'gutter' })];
+    expect(valuesAtPins(rows, reader('flareIn'))).toEqual([expect.closeTo(3, 9)]);
+    expect(valuesAtPins(rows.slice(1), reader('flareIn'))).toEqual([expect.closeTo(9, 9)]);
+  });
+});
 
 describe('bandOf', () => {
   const generator = xoroshiro128plus(1);
@@ -18,7 +96,7 @@ describe('bandOf', () => {
       });
       // the share within a band of count values is beta distributed: its variance is below 0.1 * 0.9 / count
       const standardError = Math.sqrt((0.1 * 0.9) / count / REPEATS);
-      expect(Math.abs(mean(shares) - 0.9)).toBeLessThan(4 * standardError);
+      expect(Math.abs(meanOf(shares) - 0.9)).toBeLessThan(4 * standardError);
     },
   );
 

@@ -13,7 +13,9 @@ import { regressionText } from '../../../src/report/wording/regression-text.js';
 import { gridCandidates, layoutOf } from '../../../src/search/candidates/candidates.js';
 import { nominalShots } from '../../../src/search/candidates/nominal-shots.js';
 import { targetsOf } from '../../../src/search/scoring/target.js';
+import { problemScorer } from '../../../src/search/surrogate/problem-scorer.js';
 import { survey } from '../../../src/search/surrogate/survey.js';
+import { physicsVoice } from '../../../src/search/voices/physics-voice.js';
 import { withSetting } from '../../../src/simulate/setting.js';
 import { averageBowler, houseLane, plainBall } from '../../support/problems.js';
 import { SMALL_BUDGET } from '../../support/small-budget.js';
@@ -97,10 +99,12 @@ describe('a regression that cannot be used is told in one line, and nothing is t
         inputs.want,
         nominal.map(({ outcome }) => outcome),
       );
-      const outside = await survey(layouts, nominal, targets, setting, { ...regression, card: elsewhere });
+      const outside = await problemScorer(layouts, nominal, setting, { ...regression, card: elsewhere });
       expect(outside).toEqual({ why: { code: 'outside-what-was-fitted', params: {} } });
-      const inside = await survey(layouts, nominal, targets, setting, regression);
-      expect('ranked' in inside).toBe(true);
+      const inside = await problemScorer(layouts, nominal, setting, regression);
+      if ('why' in inside) throw new Error(inside.why.code);
+      const surveyed = await survey(layouts, inside, physicsVoice(targets), setting, 'runtime');
+      expect(surveyed.ranked).toHaveLength(layouts.length);
     });
     await regression.model.close();
   });

@@ -1,0 +1,16 @@
+import type { BeliefFinding } from '../records/answers/statements/beliefs.js';
+
+/** A change of a reaction number smaller than this share of what practice would notice does not show. */
+const SHOWS = 0.2;
+
+/**
+ * Whether physics finds what a belief says.
+ *
+ * @param change  by physics; null where it could not be tried
+ * @param most    what the belief adds at most, in the same unit
+ */
+export function beliefVerdict(change: number | null, most: number): BeliefFinding['params']['verdict'] {
+  if (change === null) return 'not-tried';
+  if (Math.abs(change) < SHOWS * Math.abs(most)) return 'hardly-shows';
+  return Math.sign(change) === Math.sign(most) ? 'agrees' : 'disagrees';
+}
