@@ -3,7 +3,6 @@ import { nothingAllowed } from '../answer/recommend.js';
 import { otherLevers } from '../explain/other-levers.js';
 import { xToBoard } from '../motion/lane/boards.js';
 import type { Budget } from '../prepare/budget.js';
-import type { CoreFitter } from '../prepare/fit-cores.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import type { LeverEffect } from '../records/answers/answer.js';
 import type { CoachPair } from '../records/answers/coach-answer.js';
@@ -15,11 +14,11 @@ import { search } from '../search/search.js';
 import { reactionAnswer } from '../simulate/reaction-answer.js';
 import { type RecommendInputs, withSetting } from '../simulate/setting.js';
 import type { Outcome } from '../simulate/simulator.js';
+import type { PairsShare } from './pairs-share.js';
 
-export interface CoachOptions {
+export interface CoachOptions extends Partial<PairsShare> {
   readonly seed: number;
   readonly ruleSet?: string | undefined;
-  readonly fitter?: CoreFitter | undefined;
   readonly budget?: Budget | undefined;
 }
 
@@ -39,9 +38,9 @@ const NOTABLE_GAIN = 3;
 export const coachPair = (
   inputs: RecommendInputs,
   others: readonly Ball[],
-  { seed, ruleSet, fitter, budget }: CoachOptions,
+  options: CoachOptions,
 ): Promise<CoachPair> =>
-  withSetting(inputs, { seed, ruleSet, fitter, budget, workers: 1, pinSide: 'above' }, async (setting) => {
+  withSetting(inputs, { ...options, workers: 1, pinSide: 'above' }, async (setting) => {
     const result = await search(inputs.want, setting);
     if (result.found.length === 0) throw nothingAllowed(result);
     const { ranked, middle } = await rankInWorlds(result, 1, setting);
@@ -55,8 +54,8 @@ export const coachPair = (
     const found = rolled(best.layout, best.nominal);
     const laydownBoard = xToBoard(middle.nominal.launch.x);
     const levers = otherLevers(inputs, setting.ball, MIDDLE_LAYOUT, laydownBoard, result.targets, {
+      ...options,
       others,
-      fitter,
       budget: setting.budget,
     });
     return {

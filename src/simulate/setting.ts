@@ -38,6 +38,8 @@ export interface SettingOptions {
   readonly regression?: SharedRegression | undefined;
   /** Fits cores to published numbers; the answer does not depend on whether it remembers them. */
   readonly fitter?: CoreFitter | undefined;
+  /** Makes balls ready to drill; one that remembers them answers as one that does not. */
+  readonly readyBall?: typeof ballProblem | undefined;
   /** How much is tried; the usual budget when left out. */
   readonly budget?: Budget | undefined;
   readonly onProgress?: (progress: { stage: Stage; done: number; total: number }) => void;
@@ -70,9 +72,9 @@ export async function withSetting<T>(
   options: SettingOptions,
   use: (setting: Setting) => Promise<T>,
 ): Promise<T> {
-  const { budget = USUAL_BUDGET } = options;
+  const { budget = USUAL_BUDGET, readyBall = ballProblem } = options;
   const rules = loadRuleSet(options.ruleSet);
-  const ball = ballProblem(record, bowler, 'moment', options.fitter, budget);
+  const ball = readyBall(record, bowler, 'moment', options.fitter, budget);
   const { radius } = ball.published;
   const unaimed = unaimedProblem(lane, bowler, record, ball);
   const middle = toLayout(MIDDLE_LAYOUT, radius);
