@@ -1,6 +1,5 @@
 import { PAPER_NAMES } from '../base/paper.js';
-import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
-import { formatLayout } from '../records/text/layout-text.js';
+import { MIDDLE_LAYOUT_TEXT } from '../prepare/middle-layout.js';
 import type { CommandEntry } from './flags/command-entry.js';
 import {
   BALL,
@@ -121,7 +120,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       BOWLER,
       BALL,
       ['--over <number>', 'drilling-angle, pin-to-pap or buffer (default: drilling-angle)', OVERS],
-      ['--layout <text>', `keeps its other two numbers (default: "${formatLayout(MIDDLE_LAYOUT)}")`],
+      ['--layout <text>', `keeps its other two numbers (default: "${MIDDLE_LAYOUT_TEXT}")`],
       ['--csv', 'print comma-separated values'],
     ],
     examples: [

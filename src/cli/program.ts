@@ -9,8 +9,12 @@ import type { Terminal } from './terminal/terminal.js';
 const AFTER_ERROR =
   '(--help shows every flag with examples; a layout needs quotes:\n--layout "70 x 4 1/2 x 30")';
 
-/** The commands of the table with their flags and helps, ready to parse a command line. */
-export function buildProgram(terminal: Terminal): Command {
+/**
+ * The commands of the table with their flags and helps, ready to parse a command line.
+ *
+ * @param args  the command line: what it does not name is listed in the help, and needs no flags of its own
+ */
+export function buildProgram(terminal: Terminal, args: readonly string[]): Command {
   const program = new Command('flarewise')
     .exitOverride()
     .configureOutput({
@@ -36,15 +40,17 @@ export function buildProgram(terminal: Terminal): Command {
     'flarewise',
     'flarewise recommend --bowler average-right --ball plain-medium --lane house-easy --hook-start 4',
   ]);
-  for (const entry of COMMANDS) addCommand(program, entry, terminal);
+  for (const entry of COMMANDS) addCommand(program, entry, terminal, args.includes(entry.name));
   refuseOthers(program);
   return program;
 }
 
-function addCommand(program: Command, entry: CommandEntry, terminal: Terminal): void {
+function addCommand(program: Command, entry: CommandEntry, terminal: Terminal, isNamed: boolean): void {
   const command = program.command(entry.name).summary(entry.summary).description(entry.description);
   if (entry.words) command.argument(entry.words[0], entry.words[1]);
-  withFlags(command, entry.flags);
+  // the list of commands shows whether a command takes flags: one is enough for that
+  withFlags(command, isNamed ? entry.flags : entry.flags.slice(0, 1));
+  if (!isNamed) return;
   withExamples(command, entry.examples);
   command.action(async () => {
     const runCommand = await entry.load();

@@ -11,7 +11,7 @@ import type { Terminal } from './terminal/terminal.js';
  * @param args  as typed after the program's name
  */
 export async function run(args: readonly string[], terminal: Terminal): Promise<number> {
-  const program = buildProgram(terminal);
+  const program = buildProgram(terminal, args);
   try {
     const { operands, unknown } = program.parseOptions([...args]);
     if (operands.length + unknown.length > 0) await program.parseAsync([...args], { from: 'user' });

@@ -3,7 +3,6 @@ import { nothingAllowed } from '../answer/recommend.js';
 import { otherLevers } from '../explain/other-levers.js';
 import { xToBoard } from '../motion/lane/boards.js';
 import type { Budget } from '../prepare/budget.js';
-import type { CoreFitter } from '../prepare/fit-cores.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import type { LeverEffect } from '../records/answers/answer.js';
 import type { CoachPair } from '../records/answers/coach-answer.js';
@@ -18,13 +17,13 @@ import { reactionAnswer } from '../simulate/reaction-answer.js';
 import { type RecommendInputs, withSetting } from '../simulate/setting.js';
 import { shotScatter } from '../simulate/shot-scatter.js';
 import type { Outcome } from '../simulate/simulator.js';
+import type { PairsShare } from './pairs-share.js';
 
-export interface CoachOptions {
+export interface CoachOptions extends Partial<PairsShare> {
   readonly seed: number;
   readonly ruleSet?: string | undefined;
   /** The chance that a belief of practice holds. */
   readonly practiceWeight?: number | undefined;
-  readonly fitter?: CoreFitter | undefined;
   readonly budget?: Budget | undefined;
 }
 
@@ -44,49 +43,45 @@ const NOTABLE_GAIN = 3;
 export const coachPair = (
   inputs: RecommendInputs,
   others: readonly Ball[],
-  { seed, ruleSet, practiceWeight, fitter, budget }: CoachOptions,
+  options: CoachOptions,
 ): Promise<CoachPair> =>
-  withSetting(
-    inputs,
-    { seed, ruleSet, practiceWeight, fitter, budget, workers: 1, pinSide: 'above' },
-    async (setting) => {
-      const voices = await search(inputs.want, setting, { alone: false });
-      const result = voices.weighed;
-      if (result.found.length === 0) throw nothingAllowed(result);
-      const scatter = shotScatter(setting.problem, inputs.bowler, seed);
-      const order = orderRules(inputs.want, scatter, voices, setting);
-      const { ranked, middle } = await rankInWorlds(result, 1, setting, order);
-      const [best] = ranked;
-      const rolled = (layout: LayoutNumbers, outcome: Outcome) => ({
-        layout: formatOn(setting.ball, layout),
-        score: score(outcome, result.targets),
-        reaction: reactionAnswer(outcome),
-      });
-      const usual = rolled(MIDDLE_LAYOUT, middle.nominal);
-      const found = rolled(best.layout, best.nominal);
-      const laydownBoard = xToBoard(middle.nominal.launch.x);
-      const levers = otherLevers(inputs, setting.ball, MIDDLE_LAYOUT, laydownBoard, result.targets, {
-        others,
-        fitter,
-        budget: setting.budget,
-      });
-      return {
-        schema: 'flarewise/coach-pair/2',
-        bowler: inputs.bowler.name,
-        ball: inputs.ball.name,
-        lane: inputs.lane.name,
-        want: inputs.want,
-        best: {
-          ...found,
-          beatsMiddle: shareAbove(best.worlds, middle.worlds),
-          meanScore: best.worlds.meanScore,
-        },
-        middle: usual,
-        levers,
-        ...advise(found, usual, levers),
-      };
-    },
-  );
+  withSetting(inputs, { ...options, workers: 1, pinSide: 'above' }, async (setting) => {
+    const voices = await search(inputs.want, setting, { alone: false });
+    const result = voices.weighed;
+    if (result.found.length === 0) throw nothingAllowed(result);
+    const scatter = shotScatter(setting.problem, inputs.bowler, options.seed);
+    const order = orderRules(inputs.want, scatter, voices, setting);
+    const { ranked, middle } = await rankInWorlds(result, 1, setting, order);
+    const [best] = ranked;
+    const rolled = (layout: LayoutNumbers, outcome: Outcome) => ({
+      layout: formatOn(setting.ball, layout),
+      score: score(outcome, result.targets),
+      reaction: reactionAnswer(outcome),
+    });
+    const usual = rolled(MIDDLE_LAYOUT, middle.nominal);
+    const found = rolled(best.layout, best.nominal);
+    const laydownBoard = xToBoard(middle.nominal.launch.x);
+    const levers = otherLevers(inputs, setting.ball, MIDDLE_LAYOUT, laydownBoard, result.targets, {
+      ...options,
+      others,
+      budget: setting.budget,
+    });
+    return {
+      schema: 'flarewise/coach-pair/2',
+      bowler: inputs.bowler.name,
+      ball: inputs.ball.name,
+      lane: inputs.lane.name,
+      want: inputs.want,
+      best: {
+        ...found,
+        beatsMiddle: shareAbove(best.worlds, middle.worlds),
+        meanScore: best.worlds.meanScore,
+      },
+      middle: usual,
+      levers,
+      ...advise(found, usual, levers),
+    };
+  });
 
 /** Which of layout, surface and another ball brings most, and by how much. */
 function advise(

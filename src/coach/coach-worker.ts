@@ -1,8 +1,8 @@
 import { workerData } from 'piscina';
 import type { Budget } from '../prepare/budget.js';
-import { cachedFitter } from '../prepare/cached-fitter.js';
 import type { CoachLine } from '../records/answers/coach-answer.js';
 import { type CoachUnit, coachUnit } from './coach-unit.js';
+import { pairsShare } from './pairs-share.js';
 
 /** What a worker is told once. */
 export interface CoachWorkerData {
@@ -15,11 +15,11 @@ export interface CoachWorkerData {
 }
 
 const { seed, ruleSet, practiceWeight, cache, budget } = workerData as CoachWorkerData;
-const fitter = cache === undefined ? undefined : cachedFitter(cache);
+const share = pairsShare(cache);
 
 /** Entry of a worker thread: a unit as it comes. */
 export const workUnit = (unit: CoachUnit): Promise<CoachLine[]> =>
-  coachUnit(unit, { seed, ruleSet, practiceWeight, fitter, budget });
+  coachUnit(unit, { seed, ruleSet, practiceWeight, budget, ...share });
 
 // the worker pool calls a module's default export
 export default workUnit;

@@ -1,8 +1,7 @@
-import { cachedFitter } from '../prepare/cached-fitter.js';
 import type { CoachLine } from '../records/answers/coach-answer.js';
-import { threadPool } from '../threads/thread-pool.js';
 import { type CoachUnit, coachUnit } from './coach-unit.js';
 import type { CoachWorkerData } from './coach-worker.js';
+import { pairsShare } from './pairs-share.js';
 
 /**
  * Works out units, several at a time, and hands each one's lines on in the order of the units.
@@ -19,11 +18,16 @@ export async function coach(
 ): Promise<void> {
   if (workers <= 1) {
     const { seed, ruleSet, practiceWeight, cache, budget } = told;
-    const fitter = cache === undefined ? undefined : cachedFitter(cache);
-    for (const [i, unit] of units.entries())
-      onUnit(await coachUnit(unit, { seed, ruleSet, practiceWeight, fitter, budget }), i);
+    const share = pairsShare(cache);
+    try {
+      for (const [i, unit] of units.entries())
+        onUnit(await coachUnit(unit, { seed, ruleSet, practiceWeight, budget, ...share }), i);
+    } finally {
+      await share.regression.close();
+    }
     return;
   }
+  const { threadPool } = await import('../threads/thread-pool.js');
   const pool = threadPool<CoachUnit, CoachLine[]>(
     new URL('./coach-worker.js', import.meta.url),
     workers,

@@ -1,4 +1,5 @@
 import { INCH, to } from '../base/units.js';
+import { power } from '../math/power.js';
 import type { Assumption } from '../records/answers/statements/assumptions.js';
 import type { Lane } from '../records/schemas/lane.js';
 import {
@@ -52,7 +53,7 @@ function wearAssumption(games: number, side: 'right' | 'left'): Assumption {
     params: {
       games,
       side,
-      goneShare: 1 - (1 - burnPerGame) ** games,
+      goneShare: 1 - power(1 - burnPerGame, games),
       burnPerGame,
       burnRange: { least: LOW_SURFACE.burnPerGame, most: HIGH_SURFACE.burnPerGame },
       carriedDown,

@@ -35,10 +35,12 @@ export function otherLevers(
   {
     others,
     fitter,
+    readyBall = ballProblem,
     budget,
   }: {
     readonly others: readonly Ball[];
     readonly fitter?: CoreFitter | undefined;
+    readonly readyBall?: typeof ballProblem | undefined;
     readonly budget: Budget;
   },
 ): LeverEffect[] {
@@ -89,7 +91,7 @@ export function otherLevers(
       ),
     ...others.flatMap((other) => {
       try {
-        const drillable = ballProblem(other, bowler, 'moment', fitter, budget);
+        const drillable = readyBall(other, bowler, 'moment', fitter, budget);
         return effect(
           'ball',
           { code: 'another-ball', params: { ball: other.name } },

@@ -1,5 +1,6 @@
 import { GRAVITY, LANE_LENGTH } from '../base/constants.js';
 import { FOOT } from '../base/units.js';
+import { power } from '../math/power.js';
 import { filmAt } from '../motion/kernel/film.js';
 import { frictionUnder, type Surface, stretchAt } from '../motion/lane/surface.js';
 import type { Launch, Release } from '../motion/shot/release.js';
@@ -78,7 +79,7 @@ export function plainRoll(
     heading[foot] = Math.atan2(-vx, vy);
     if (foot === FEET) break;
     const turns = foot > 0 ? (turned[foot] - turned[foot - 1]) / (2 * Math.PI) : 0;
-    mostFilm = Math.max(mostFilm * (1 - wornPerPass) ** turns, film[foot]);
+    mostFilm = Math.max(mostFilm * power(1 - wornPerPass, turns), film[foot]);
     const met = frictionUnder(law, film[foot] + carried * mostFilm);
     const time = FOOT / vy;
     const left = toRoll > 0 ? 1 - takenOff / toRoll : 0;

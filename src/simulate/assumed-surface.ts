@@ -1,5 +1,6 @@
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { from, INCH } from '../base/units.js';
+import { power } from '../math/power.js';
 import { FRICTION_PRIOR } from '../records/shared/friction-prior.js';
 import type { Drawn, Draws } from './draws.js';
 
@@ -134,7 +135,7 @@ export function frictionOf(
   grit: number,
   { frictionOiledFactor, frictionDryFactor, filmScale, finishExponent }: AssumedSurface,
 ): { readonly oiled: number; readonly dry: number; readonly filmScale: number } {
-  const finish = (REFERENCE_GRIT / grit) ** finishExponent;
+  const finish = power(REFERENCE_GRIT / grit, finishExponent);
   const dry = Math.min(GREATEST_FRICTION, lane.frictionDry * frictionDryFactor * finish);
   const oiled = Math.min(dry, Math.max(LEAST_FRICTION, lane.frictionOiled * frictionOiledFactor * finish));
   return { oiled, dry, filmScale };

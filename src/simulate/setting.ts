@@ -42,6 +42,8 @@ export interface SettingOptions {
   readonly fitter?: CoreFitter | undefined;
   /** What practice's beliefs weigh beside physics: the chance, 0 to 1, that one holds; `USUAL_PRACTICE_WEIGHT` when left out. */
   readonly practiceWeight?: number | undefined;
+  /** Makes balls ready to drill; one that remembers them answers as one that does not. */
+  readonly readyBall?: typeof ballProblem | undefined;
   /** How much is tried; the usual budget when left out. */
   readonly budget?: Budget | undefined;
   readonly onProgress?: (progress: { stage: Stage; done: number; total: number }) => void;
@@ -80,8 +82,8 @@ export async function withSetting<T>(
   const regression = options.regression ?? shareRegression(options.models);
   const threads = shotThreads(options.workers - 1);
   try {
-    const { budget = USUAL_BUDGET } = options;
-    const ball = ballProblem(record, bowler, 'moment', options.fitter, budget);
+    const { budget = USUAL_BUDGET, readyBall = ballProblem } = options;
+    const ball = readyBall(record, bowler, 'moment', options.fitter, budget);
     const { radius } = ball.published;
     const unaimed = unaimedProblem(lane, bowler, record, ball);
     const line = findLine(unaimed, toLayout(MIDDLE_LAYOUT, radius));

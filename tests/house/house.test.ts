@@ -91,6 +91,24 @@ describe('the house', () => {
     },
   );
 
+  test('no power is the language’s own but squares and powers of two, which alone are the same in all its versions', () => {
+    const powersIn = (text: string): string[] =>
+      text
+        .split('\n')
+        .filter((line) => !/^\s*(\/?\*|\/\/)/.test(line))
+        .flatMap((line) => [...line.matchAll(/(\S+) \*\* (\S+)|Math\.(pow|cbrt)\b/g)])
+        .filter(([, base, exponent]) => base !== '2' && base !== '(2' && !/^2(?![\d.])/.test(exponent ?? ''))
+        .map(([all]) => all);
+    expect(
+      powersIn('a = x ** 2 + 2 ** n;\nb = (x ** 3) / y ** k; // c\nMath.pow(2, 3);\n * of x ** 3'),
+    ).toEqual(['(x ** 3)', 'y ** k;', 'Math.pow']);
+    expect(
+      files.flatMap((file) =>
+        powersIn(readFileSync(join(SRC, file), 'utf8')).map((power) => `${file}: ${power}`),
+      ),
+    ).toEqual([]);
+  });
+
   test('the linter’s rules, the map and the index of formulas are as written', () => {
     const settings = readFileSync(join(ROOT, '.biome.jsonc'), 'utf8');
     const page = readFileSync(join(ROOT, 'DEVELOPERS.md'), 'utf8');

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { exp } from '../../src/math/exp.js';
+import { cube, fifth, power } from '../../src/math/power.js';
 import { cos, cosNear, sin, sinNear } from '../../src/math/sin-cos.js';
 import { seeded } from '../support/bodies.js';
 
@@ -62,6 +63,31 @@ describe('own elementary functions agree with the engine’s to the last place',
 
   test('the exponential function below the smallest normal number', () => {
     expect(worstUlp(exp, Math.exp, -745, -708)).toBeLessThanOrEqual(ONE_APART);
+  });
+});
+
+describe('own powers agree with the engine’s', () => {
+  // the engine's power and our products of two and of four roundings err by half a unit a rounding and half a unit
+  test.each([
+    { what: 'cubes', ours: cube, exponent: 3, apart: 2 },
+    { what: 'fifth powers', ours: fifth, exponent: 5, apart: 3 },
+  ])('$what of lengths, to $apart units in the last place', ({ ours, exponent, apart }) => {
+    expect(worstUlp(ours, (x) => x ** exponent, 0.01, 10)).toBeLessThanOrEqual(apart);
+    expect(ours(2)).toBe(2 ** exponent);
+  });
+
+  test.each([
+    { what: 'finishes, of 200 to 8000 grit', x: (u: number) => 2000 / (200 + 7800 * u), exponent: 0.35 },
+    { what: 'oil left after games', x: (u: number) => 1 - 0.02 * u, exponent: 40 },
+    { what: 'oil left after part of a turn', x: (u: number) => 1 - 0.6 * u, exponent: 0.7 },
+    { what: 'a root', x: (u: number) => 1 + u, exponent: 1 / 14 },
+  ])('$what: to 2 units in the last place', ({ x, exponent }) => {
+    const ours = (u: number): number => power(x(u), exponent);
+    expect(worstUlp(ours, (u) => x(u) ** exponent, 0, 1)).toBeLessThanOrEqual(2);
+  });
+
+  test('the ends of their ranges', () => {
+    expect([power(0, 0), power(0, 3), power(1, 1e9), power(7, 0)]).toEqual([1, 0, 1, 1]);
   });
 });
 

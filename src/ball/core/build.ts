@@ -1,3 +1,4 @@
+import { cube } from '../../math/power.js';
 import type { Cover } from './wanted-core.js';
 
 /** What a core is put into: a cover, and filler no lighter than a bound. SI. */
@@ -42,7 +43,7 @@ export const UNUSUAL_BUILDS: BuildKind = {
   at: ({ thickness, density, filler }, mass) => ({
     coverThickness: 0.0155 + 0.0095 * thickness,
     coverDensity: 1100 + 300 * density,
-    lightestFiller: usualFiller(mass) * (1 - 0.25 * (1 - filler) ** 3),
+    lightestFiller: usualFiller(mass) * (1 - 0.25 * cube(1 - filler)),
   }),
 };
 

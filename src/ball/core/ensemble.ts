@@ -1,3 +1,4 @@
+import { power } from '../../math/power.js';
 import type { BallBody } from '../drill/ball-body.js';
 import { SHAPE_DIMENSIONS, startingShape } from './core-families.js';
 import { differ } from './differ.js';
@@ -88,6 +89,6 @@ const startingPoint = (n: number): readonly number[] => STEPS.map((step) => (0.5
 const STEPS: readonly number[] = (() => {
   const dimensions = 1 + BUILD_DIMENSIONS + SHAPE_DIMENSIONS; // the first is the filler's share
   let phi = 2;
-  for (let i = 0; i < 60; i++) phi = (1 + phi) ** (1 / (dimensions + 1));
-  return Array.from({ length: dimensions }, (_, i) => phi ** -(i + 1) % 1);
+  for (let i = 0; i < 60; i++) phi = power(1 + phi, 1 / (dimensions + 1));
+  return Array.from({ length: dimensions }, (_, i) => power(phi, -(i + 1)) % 1);
 })();

@@ -105,6 +105,6 @@ function misfitAt(
   const [x, y, z] = second;
   if (mass <= 0 || x <= 0 || y <= 0 || z <= 0) return 'filler-too-light';
   if (!isAligned) return 'low-axis-off-pin'; // NaN (no real x and z) among them
-  const excess = (peakDensityFactor * mass ** 2.5) / Math.sqrt(x * y * z);
+  const excess = (peakDensityFactor * mass * mass * Math.sqrt(mass)) / Math.sqrt(x * y * z);
   return filler + excess <= GREATEST_DENSITY ? null : 'core-too-dense';
 }

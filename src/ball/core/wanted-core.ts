@@ -1,3 +1,4 @@
+import { cube, fifth } from '../../math/power.js';
 import type { Vec3 } from '../../math/vec3.js';
 import { hasMassBias } from '../../records/schemas/core-families.js';
 import { coreLean, type PublishedNumbers, wantedMoments } from './published.js';
@@ -46,14 +47,14 @@ const OFF_MARK = (8 * Math.PI) / 180;
 export function wantedCore(published: PublishedNumbers, cover: Cover): (fillerDensity: number) => WantedCore {
   const { mass: ballMass, radius, topMoment, pinToCg } = published;
   const inner = radius - cover.coverThickness;
-  const coverMass = BALL_VOLUME * cover.coverDensity * (radius ** 3 - inner ** 3);
-  const coverSecond = BALL_SECOND * cover.coverDensity * (radius ** 5 - inner ** 5);
+  const coverMass = BALL_VOLUME * cover.coverDensity * (cube(radius) - cube(inner));
+  const coverSecond = BALL_SECOND * cover.coverDensity * (fifth(radius) - fifth(inner));
   const toCg = pinToCg - coreLean(published); // from the core's axis
   const [wx, wz] = [topMoment * Math.sin(toCg), topMoment * Math.cos(toCg)];
   const diagonal = hasMassBias(published.family) ? unequal(published) : equalAcross(published);
   return (fillerDensity) => {
-    const mass = ballMass - coverMass - BALL_VOLUME * inner ** 3 * fillerDensity;
-    const round = coverSecond + BALL_SECOND * inner ** 5 * fillerDensity;
+    const mass = ballMass - coverMass - BALL_VOLUME * cube(inner) * fillerDensity;
+    const round = coverSecond + BALL_SECOND * fifth(inner) * fillerDensity;
     const k = 1 / mass - 1 / ballMass;
     const [x, y, z] = diagonal(k, wx, wz);
     // twice the angle from z to the low-RG axis has tangent across/along; NaN (no real x and z) is not aligned

@@ -1,4 +1,5 @@
 import { IDENTITY, scaleMat } from '../../math/mat3.js';
+import { cube, fifth } from '../../math/power.js';
 import { addMoments, type Moments, NO_MOMENTS } from '../mass/mass-properties.js';
 import type { LayeredCore } from '../solid/layered-core.js';
 import { type Part, partMoments } from '../solid/part.js';
@@ -20,9 +21,9 @@ export interface BallBody {
 
 /** Moments about the centre of a uniform sphere (kg, kg·m, kg·m²): second moment 4πρR⁵/15 along each axis. */
 export const sphereMoments = (radius: number, density: number): Moments => ({
-  mass: (4 / 3) * Math.PI * radius ** 3 * density,
+  mass: (4 / 3) * Math.PI * cube(radius) * density,
   first: [0, 0, 0],
-  second: scaleMat((4 / 15) * Math.PI * radius ** 5 * density, IDENTITY),
+  second: scaleMat((4 / 15) * Math.PI * fifth(radius) * density, IDENTITY),
 });
 
 /** Moments of the cover's shell and of the filler's sphere, core not counted. */

@@ -1,4 +1,5 @@
 import { determinant, type Mat3, mulMat, mulVec } from '../../math/mat3.js';
+import { cube } from '../../math/power.js';
 import { add, scale, type Vec3 } from '../../math/vec3.js';
 import type { Moments } from '../mass/mass-properties.js';
 
@@ -45,7 +46,7 @@ function unitMoments(shape: UnitShape): { volume: number; z: number; xx: number;
       return {
         volume: 2 * Math.PI * (m * m + (s * s) / 3),
         z: (4 / 3) * Math.PI * m * s,
-        xx: (Math.PI / 2) * (m ** 4 + 2 * m * m * s * s + s ** 4 / 5),
+        xx: (Math.PI / 2) * (m * m * m * m + 2 * m * m * s * s + (s * s * s * s) / 5),
         zz: 2 * Math.PI * ((m * m) / 3 + (s * s) / 5),
       };
     }
@@ -56,7 +57,7 @@ function unitMoments(shape: UnitShape): { volume: number; z: number; xx: number;
         volume: 2 * Math.PI * h + (4 / 3) * Math.PI,
         z: 0,
         xx: (Math.PI * h) / 2 + (4 * Math.PI) / 15,
-        zz: Math.PI * ((2 / 3) * h ** 3 + (4 / 3) * h * h + h + 4 / 15),
+        zz: Math.PI * ((2 / 3) * cube(h) + (4 / 3) * h * h + h + 4 / 15),
       };
     }
   }

@@ -1,4 +1,5 @@
 import { LANE_LENGTH, LANE_WIDTH } from '../../base/constants.js';
+import { power } from '../../math/power.js';
 
 /** Where balls have run on an oil pattern, and how often; m in W. */
 export interface Traffic {
@@ -47,7 +48,7 @@ export function wearOf(fresh: Field, traffic: Traffic): { readonly taken: Field;
 
 /** Share of the film in the middle of the track that some games have taken: each takes as much of what is left. */
 export const burnt = ({ games }: Traffic, { burnPerGame }: WearRates): number =>
-  1 - (1 - burnPerGame) ** games;
+  1 - power(1 - burnPerGame, games);
 
 /** Amount of oil of a film on the whole lane, units·m²: midpoints of a fine grid. */
 export function amountOf(film: Field): number {
