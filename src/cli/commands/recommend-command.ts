@@ -1,4 +1,4 @@
-import type { RankedLayout } from '../../records/answers/answer.js';
+import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
 import { coreFitter } from '../files/core-fitter.js';
 import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
@@ -10,6 +10,7 @@ import { globalFlags } from '../flags/global-flags.js';
 import type { RecommendCommandOptions } from '../flags/options.js';
 import { rulesFlag } from '../flags/rules-flag.js';
 import { wantFlags } from '../flags/want-flags.js';
+import { nextCommands, SAVED } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
@@ -76,7 +77,8 @@ export async function answerRecommendation(
     }),
   );
   const { recommendationReport } = await import('../../report/screens/recommendation-report.js');
-  printAnswer(answer, (page) => recommendationReport(answer, page), options, terminal);
+  const next = commandsAfter(answer, options);
+  printAnswer(answer, (page) => recommendationReport(answer, page), options, terminal, next);
   if (report === null) return;
   const [{ writeReport }, { recommendHtml }] = await Promise.all([
     import('../files/report-file.js'),
@@ -84,4 +86,16 @@ export async function answerRecommendation(
   ]);
   const [best] = answer.layouts as [RankedLayout];
   writeReport(report, recommendHtml, { answer, layout: best, inputs, fitter }, options, terminal);
+}
+
+/** The sheet of the first layout, a second opinion on the next or the usual one, and where to keep what was drilled. */
+function commandsAfter({ layouts, middle }: RecommendAnswer, options: RecommendCommandOptions) {
+  if (options.bowler === undefined || options.ball === undefined) return [SAVED];
+  const [best, other = middle] = layouts;
+  const first = { ...options, layout: best?.text };
+  return [
+    ...nextCommands(first, ['sheet']),
+    ...nextCommands({ ...options, layout: other.text }, ['judge']),
+    ...nextCommands(first, ['keep']),
+  ];
 }
