@@ -45,12 +45,12 @@ export class InputError extends Error {
     super([...named.map(formatFault), ...(more > 0 ? [formatMore(more)] : [])].join('\n'));
     this.faults = named;
     this.more = more;
-    if (source !== undefined) this.source = short(source, MOST_SIGNS.field);
+    if (source !== undefined) this.source = short(source, isPath(source) ? MOST_SIGNS.field : MOST_SIGNS.got);
   }
 }
 
 /** How much of each part of a fault is shown: what was given may be a whole pasted file. */
-const MOST_SIGNS = { field: 300, rule: 1000, got: 200, hint: 2000 } as const;
+const MOST_SIGNS = { field: 300, rule: 1000, got: 100, hint: 2000 } as const;
 
 function printable({ field, rule, got, hint }: Fault): Fault {
   return {
@@ -60,6 +60,13 @@ function printable({ field, rule, got, hint }: Fault): Fault {
     ...(hint === undefined ? {} : { hint: short(hint, MOST_SIGNS.hint) }),
   };
 }
+
+/** Whether a text can be a file's name with its folders; what is longer, or on several lines, was pasted. */
+const isPath = (text: string): boolean =>
+  !text.includes('\n') && text.split(/[/\\]/).every((part) => part.length <= LONGEST_NAME);
+
+/** Most signs of one file's name on the systems in use. */
+const LONGEST_NAME = 255;
 
 const short = (text: string, most: number): string => visible(shortened(text, most));
 

@@ -20,7 +20,7 @@ import { missingFlag, oneOf } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import { oneFormat } from '../flags/one-format.js';
 import type { ShelfOptions } from '../flags/options.js';
-import { isColoured } from '../print/page-for.js';
+import { isAscii, isColoured } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { collectFaults, InputErrors } from '../terminal/collect-faults.js';
 import { canAsk, type Terminal } from '../terminal/terminal.js';
@@ -204,7 +204,12 @@ async function isSure(question: string, options: ShelfOptions, terminal: Termina
     throw missingFlag('--yes', 'Without a terminal there is no one to ask; --yes removes without asking.');
   const { askYesNo } = await import('../../interview/ask.js');
   const { stdin, stderr } = terminal;
-  return askYesNo(question, { input: stdin, output: stderr, color: isColoured(options, terminal) });
+  return askYesNo(question, {
+    input: stdin,
+    output: stderr,
+    color: isColoured(options, terminal),
+    ascii: isAscii(options, terminal),
+  });
 }
 
 const json = (value: unknown): string => `${visibleJson(value, 2)}\n`;
