@@ -45,12 +45,18 @@ export class InputError extends Error {
     super([...named.map(formatFault), ...(more > 0 ? [formatMore(more)] : [])].join('\n'));
     this.faults = named;
     this.more = more;
-    if (source !== undefined) this.source = short(source, isPath(source) ? MOST_SIGNS.field : MOST_SIGNS.got);
+    if (source !== undefined) this.source = short(source, isPath(source) ? MOST_SIGNS.field : MOST_TYPED);
   }
 }
 
+/** Most signs that are shown of what a person typed: it may be a whole pasted file. */
+export const MOST_TYPED = 60;
+
+/** What a person typed, in quotes, as a fault shows it. */
+export const quotedTyped = (text: string): string => shortened(JSON.stringify(text), MOST_TYPED);
+
 /** How much of each part of a fault is shown: what was given may be a whole pasted file. */
-const MOST_SIGNS = { field: 300, rule: 1000, got: 100, hint: 2000 } as const;
+const MOST_SIGNS = { field: 300, rule: 1000, got: 200, hint: 2000 } as const;
 
 function printable({ field, rule, got, hint }: Fault): Fault {
   return {

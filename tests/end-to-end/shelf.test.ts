@@ -70,7 +70,7 @@ test('shelf: removing asks first; where nobody can be asked it takes --yes', asy
 });
 
 test.each([
-  { args: ['sell'], says: 'must be list or show or rename' },
+  { args: ['sell'], says: 'must be one of list, show, rename' },
   { args: ['lst'], says: 'Did you mean list?' },
   { args: ['show', 'kin'], says: 'Did you mean kim?' },
   { args: ['show'], says: 'the record is missing; got nothing. Such as: flarewise shelf show kim' },
