@@ -10,7 +10,11 @@ export interface Fault {
 
 /** A fault as one sentence: `ball.rgIn must be 2.46 to 2.80 in; got 25.4. Was it typed in …?` */
 export const formatFault = (fault: Fault): string =>
-  `${fault.field} ${fault.rule}; got ${fault.got}.${fault.hint ? ` ${fault.hint}` : ''}`;
+  `${fault.field} ${fault.rule}${gotOf(fault)}.${fault.hint ? ` ${fault.hint}` : ''}`;
+
+/** What was given: `; got 25.4`; of what is missing there is nothing to show. */
+const gotOf = ({ rule, got }: Fault): string =>
+  got === 'nothing' && /^(is|are) missing$/.test(rule) ? '' : `; got ${got}`;
 
 /** Most faults that one error names; the others are counted. */
 export const MOST_FAULTS = 20;

@@ -122,6 +122,7 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
     const wanted = options.csv ? kept.filter(({ kind }) => kind === 'bowler') : kept;
     const { entries, damaged } = bundledAmong(home, wanted);
     if (damaged.length > 0 && entries.length === 0) throw new InputErrors(damaged);
+    if (options.csv) terminal.stderr.write(leftOut(entries));
     terminal.stdout.write(
       options.csv
         ? formatBowlerList(entries.map(({ record }) => record as RecordOf['bowler']))
@@ -184,6 +185,17 @@ function bundleText(entries: readonly Bundled[]): string {
     got: `${Math.ceil(text.length / 1e6)} MB`,
     hint: 'Name some of the records, and export the others after them.',
   });
+}
+
+/** What a list of bowlers has no columns for: whose grip or scatter it leaves out; empty where it holds all. */
+function leftOut(entries: readonly Bundled[]): string {
+  const without = (['grip', 'scatter'] as const).flatMap((field) => {
+    const ids = entries.flatMap(({ id, record }) => (field in (record as object) ? [id] : []));
+    return ids.length === 0 ? [] : [`${field} of ${ids.join(', ')}`];
+  });
+  return without.length === 0
+    ? ''
+    : `A list has no columns for these, so they are left out: ${visible(without.join('; '))}. Without --csv they go along.\n`;
 }
 
 /** A kept record, with its core where it names one. */
