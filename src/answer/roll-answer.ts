@@ -22,6 +22,7 @@ import { pathAnswer, reactionAnswer } from '../simulate/reaction-answer.js';
 import { bowTieAnswer } from './parts/bow-tie-answer.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { faceAnswer } from './parts/face-answer.js';
+import { withNearestHole } from './parts/hole-clearances.js';
 import { layoutAnswer } from './parts/layout-answer.js';
 import { lineAnswer } from './parts/line-answer.js';
 import { ringsAnswer, ringsInOil } from './parts/rings-answer.js';
@@ -50,7 +51,11 @@ export function rollAnswer(inputs: ShotRecords, fitter?: CoreFitter, budget?: Bu
     noLine: line.reachesPocket ? null : noLine(inputs, ball, marked),
     missRoom: missRoom(launch, (from) => engine.shot(marked, NO_DEVIATIONS, from).shot),
     reaction: reactionAnswer(outcome),
-    objections: objections(layout, outcome, { ball, rules, practice: loadPractice(), line: usual }),
+    objections: withNearestHole(
+      objections(layout, outcome, { ball, rules, practice: loadPractice(), line: usual }),
+      shot,
+      ball,
+    ),
     drilled: facts.drilled,
     face: faceAnswer(layout, facts.psa, bowler.hand, ball),
     path,

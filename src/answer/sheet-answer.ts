@@ -16,6 +16,7 @@ import type { ShotRecords } from '../simulate/aimed-shot.js';
 import type { SettingOptions } from '../simulate/setting.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { faceAnswer } from './parts/face-answer.js';
+import { withNearestHole } from './parts/hole-clearances.js';
 import { layoutAnswer } from './parts/layout-answer.js';
 import { sheetRings } from './parts/sheet-rings.js';
 import { tapePlan } from './parts/tape-plan.js';
@@ -71,7 +72,11 @@ export async function sheetAnswer(
     legality: facts.map(({ legality }) => legality),
     rings: rolled?.rings ?? null,
     objections: rolled
-      ? objections(layout, rolled.shot.outcome, { ball, rules, practice, line: rolled.shot.line })
+      ? withNearestHole(
+          objections(layout, rolled.shot.outcome, { ball, rules, practice, line: rolled.shot.line }),
+          rolled.shot.rolled.shot,
+          ball,
+        )
       : [rejectByMarks(layout, ball, practice)].filter((why) => why !== null),
     assumptions: [
       ...drillingAssumptions(record, bowler, ball),

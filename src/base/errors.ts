@@ -10,7 +10,11 @@ export interface Fault {
 
 /** A fault as one sentence: `ball.rgIn must be 2.46 to 2.80 in; got 25.4. Was it typed in …?` */
 export const formatFault = (fault: Fault): string =>
-  `${fault.field} ${fault.rule}; got ${fault.got}.${fault.hint ? ` ${fault.hint}` : ''}`;
+  `${fault.field} ${fault.rule}${gotOf(fault)}.${fault.hint ? ` ${fault.hint}` : ''}`;
+
+/** What was given: `; got 25.4`; of what is missing there is nothing to show. */
+const gotOf = ({ rule, got }: Fault): string =>
+  got === 'nothing' && /^(is|are) missing$/.test(rule) ? '' : `; got ${got}`;
 
 /** Most faults that one error names; the others are counted. */
 export const MOST_FAULTS = 20;
@@ -45,9 +49,15 @@ export class InputError extends Error {
     super([...named.map(formatFault), ...(more > 0 ? [formatMore(more)] : [])].join('\n'));
     this.faults = named;
     this.more = more;
-    if (source !== undefined) this.source = short(source, MOST_SIGNS.field);
+    if (source !== undefined) this.source = short(source, isPath(source) ? MOST_SIGNS.field : MOST_TYPED);
   }
 }
+
+/** Most signs that are shown of what a person typed: it may be a whole pasted file. */
+export const MOST_TYPED = 60;
+
+/** What a person typed, in quotes, as a fault shows it. */
+export const quotedTyped = (text: string): string => shortened(JSON.stringify(text), MOST_TYPED);
 
 /** How much of each part of a fault is shown: what was given may be a whole pasted file. */
 const MOST_SIGNS = { field: 300, rule: 1000, got: 200, hint: 2000 } as const;
@@ -60,6 +70,13 @@ function printable({ field, rule, got, hint }: Fault): Fault {
     ...(hint === undefined ? {} : { hint: short(hint, MOST_SIGNS.hint) }),
   };
 }
+
+/** Whether a text can be a file's name with its folders; what is longer, or on several lines, was pasted. */
+const isPath = (text: string): boolean =>
+  !text.includes('\n') && text.split(/[/\\]/).every((part) => part.length <= LONGEST_NAME);
+
+/** Most signs of one file's name on the systems in use. */
+const LONGEST_NAME = 255;
 
 const short = (text: string, most: number): string => visible(shortened(text, most));
 

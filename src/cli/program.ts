@@ -1,5 +1,5 @@
 import { Command } from 'commander';
-import { visibleLines } from '../base/visible.js';
+import { shortened, visibleLines } from '../base/visible.js';
 import { VERSION } from '../records/shared/version.js';
 import { COMMANDS } from './command-table.js';
 import type { CommandEntry } from './flags/command-entry.js';
@@ -8,6 +8,10 @@ import type { Terminal } from './terminal/terminal.js';
 
 const AFTER_ERROR =
   '(--help shows every flag with examples; a layout needs quotes:\n--layout "70 x 4 1/2 x 30")';
+
+/** What was typed stands in single quotes in commander's errors; it may be a whole pasted text. */
+const QUOTED = /'[^']*'/g;
+const shortQuoted = (quoted: string): string => `'${shortened(quoted.slice(1, -1), 60)}'`;
 
 /**
  * The commands of the table with their flags and helps, ready to parse a command line.
@@ -19,7 +23,7 @@ export function buildProgram(terminal: Terminal, args: readonly string[]): Comma
     .exitOverride()
     .configureOutput({
       writeOut: (text) => terminal.stdout.write(visibleLines(text)),
-      writeErr: (text) => terminal.stderr.write(visibleLines(text)),
+      writeErr: (text) => terminal.stderr.write(visibleLines(text.replace(QUOTED, shortQuoted))),
       getOutHelpWidth: () => terminal.stdout.columns ?? 80,
       getErrHelpWidth: () => terminal.stderr.columns ?? 80,
       getOutHasColors: () => false,

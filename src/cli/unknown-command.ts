@@ -1,3 +1,4 @@
+import { shortened } from '../base/visible.js';
 import { nearestWord } from '../records/text/nearest-word.js';
 import { COMMANDS } from './command-table.js';
 import { SHELF_ACTIONS } from './flags/flag-table.js';
@@ -7,5 +8,5 @@ export function formatUnknownCommand(word: string): string {
   const commands = COMMANDS.map(({ name }) => name);
   const near = nearestWord(word, [...commands, ...SHELF_ACTIONS]);
   const meant = near === null || commands.includes(near) ? near : `shelf ${near}`;
-  return `error: unknown command '${word}'${meant ? `\n(Did you mean ${meant}?)` : ''}`;
+  return `error: unknown command '${shortened(word, 60)}'${meant ? `\n(Did you mean ${meant}?)` : ''}`;
 }

@@ -39,6 +39,8 @@ export interface AskStreams {
   readonly output: Writable;
   /** False for prompts without colour. */
   readonly color?: boolean;
+  /** True where only ASCII signs can be shown. */
+  readonly ascii?: boolean;
   /** In which numbers are asked for and told; the trade's own when left out. */
   readonly units?: Units;
   /** Throws a `Refusal` of a ball whose numbers cannot be; asked as soon as they are all given. */
@@ -111,7 +113,7 @@ async function begun(streams: AskStreams, { shelf, draft }: Memory): Promise<Int
 /** A plain yes or no. @throws {Cancelled} */
 export async function askYesNo(message: string, streams: AskStreams, usual = false): Promise<boolean> {
   try {
-    const theme = promptTheme(streams.color ?? true);
+    const theme = promptTheme(streams.color ?? true, streams.ascii);
     const { given } = await createPromptModule(streams)<{ given: boolean }>([
       { type: 'confirm', name: 'given', message, default: usual, theme },
     ]);
@@ -157,7 +159,7 @@ async function put(question: Question, state: Interview, streams: AskStreams): P
   };
   streams.input.on('keypress', onKey);
   const context = { input: streams.input, output: streams.output, signal: goBack.signal };
-  const theme = promptTheme(streams.color ?? true);
+  const theme = promptTheme(streams.color ?? true, streams.ascii);
   try {
     if (question.kind === 'choice') return await putChoice(question, { message, theme }, earlier, context);
     const usual = usualText(question, state);

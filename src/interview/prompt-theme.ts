@@ -5,13 +5,16 @@ type Format = Parameters<typeof styleText>[0];
 /**
  * How prompts look: a question stands with its help while it is open, with its answer alone once answered.
  *
+ * @param isAscii  whether only ASCII signs can be shown
+ *
  * `styleText` leaves colour out by itself where NO_COLOR is set; `isColoured` false leaves it out always.
  */
-export function promptTheme(isColoured: boolean) {
+export function promptTheme(isColoured: boolean, isAscii = false) {
   const paint = (format: Format, text: string): string => (isColoured ? styleText(format, text) : text);
   return {
     validationFailureMode: 'clear' as const, // a text that was refused is not in the way of the next one
     prefix: { idle: paint('cyan', '?'), done: paint('green', '-') },
+    ...(isAscii ? { icon: { cursor: '>' } } : {}),
     style: {
       message: (text: string, status: string): string => {
         const [question, ...help] = text.split('\n');

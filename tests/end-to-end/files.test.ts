@@ -226,5 +226,8 @@ test('numbers are decimal: a total hook of 0x10 is not 16', async () => {
   for (const boards of ['0x10', '1e1', '0b11', 'Infinity'])
     expectRefused(await log(boards), new RegExp(`--total-hook.*${boards}`));
   expect(await log('7.5')).toMatchObject({ code: 0 });
-  expect(readFileSync(at('numbers', 'layouts', 'one.json'), 'utf8')).toContain('"totalHookBoards": 7.5');
+  expect(await log('7,25 boards')).toMatchObject({ code: 0 });
+  const kept = readFileSync(at('numbers', 'layouts', 'one.json'), 'utf8');
+  expect(kept).toContain('"totalHookBoards": 7.5');
+  expect(kept).toContain('"totalHookBoards": 7.25');
 });

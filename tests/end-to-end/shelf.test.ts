@@ -38,6 +38,35 @@ test("shelf: a coach's list goes out and comes in", async () => {
   expect((await shelf('import', 'list.csv')).out).toBe('bowler/lee\n');
 });
 
+test('shelf: a list says whose grip and scatter it leaves out, and keeps how sure numbers are', async () => {
+  const home = { FLAREWISE_HOME: join(folder.path, 'lists') };
+  const run = (...words: string[]) => runCli(['shelf', ...words], { env: home, cwd: folder.path });
+  const scatter = { speedMph: 1, revRateRpm: 9, axisTiltDeg: 2, axisRotationDeg: 3, launchAngleDeg: 0.5 };
+  folder.write('ann.json', { ...demo.bowler(), name: 'Ann', scatter, axisTiltDeg: '12-16', speedMph: '~17' });
+  await run('import', 'ann.json');
+  const { out, err } = await run('export', '--csv');
+  expect(err).toContain('scatter of ann');
+  expect(out).toContain('14 +/- 2');
+  expect(JSON.parse((await run('export')).out).records[0].record).toMatchObject({
+    scatter,
+    uncertainty: { axisTiltDeg: 2, speedMph: 0.6 },
+  });
+});
+
+test('shelf: a list imported once more with --replace replaces', async () => {
+  const home = { FLAREWISE_HOME: join(folder.path, 'again') };
+  const run = (...words: string[]) => runCli(['shelf', ...words], { env: home, cwd: folder.path });
+  const heads = 'name;hand;thumbHole;speedMph;revRateRpm;axisTiltDeg;axisRotationDeg;papOverIn;papUpIn';
+  for (const speed of ['17,5', '27 km/h']) {
+    folder.write('club.csv', `${heads}\nAnna;right;yes;${speed};~320;13;40-50;4⅞;1/4 down`);
+    expect((await run('import', 'club.csv', '--replace')).out).toBe('bowler/anna\n');
+  }
+  const { records } = JSON.parse((await run('export')).out);
+  expect(records).toHaveLength(1);
+  expect(records[0].record.speedMph).toBeCloseTo(27 / 1.609344, 9);
+  expect(records[0].record).toMatchObject({ axisRotationDeg: 45, pap: { overIn: 4.875, upIn: -0.25 } });
+});
+
 test('shelf: a layout calls a kept record and a demo by id, a record in a file by its name', async () => {
   folder.write('reserve.json', { ...demo.ball(), name: 'My reserve' });
   const layout = ['--layout', '70 x 4 1/2 x 30'];
@@ -70,15 +99,15 @@ test('shelf: removing asks first; where nobody can be asked it takes --yes', asy
 });
 
 test.each([
-  { args: ['sell'], says: 'must be list or show or rename' },
+  { args: ['sell'], says: 'must be one of list, show, rename' },
   { args: ['lst'], says: 'Did you mean list?' },
   { args: ['show', 'kin'], says: 'Did you mean kim?' },
-  { args: ['show'], says: 'the record is missing; got nothing. Such as: flarewise shelf show kim' },
+  { args: ['show'], says: 'the record is missing. Such as: flarewise shelf show kim' },
   { args: ['show', 'kim', 'lee'], says: 'the record must be one; got 2: kim lee.' },
-  { args: ['rename'], says: 'the old id and the new one are missing; got nothing.' },
+  { args: ['rename'], says: 'the old id and the new one are missing. Such as' },
   { args: ['rename', 'kim'], says: 'the new id is missing; got only the old one, "kim".' },
   { args: ['rename', 'a', 'b', 'c'], says: 'rename takes the old id and the new one; got 3: a b c.' },
-  { args: ['log', 'first'], says: '--lane is missing; got nothing. Such as: flarewise shelf log' },
+  { args: ['log', 'first'], says: '--lane is missing. Such as: flarewise shelf log' },
   { args: ['log', 'first', '--lane', 'dry', '--total-hook', 'much'], says: '--total-hook must be' },
   { args: ['export', '--csv', '--json'], says: '--csv must not stand beside --json' },
   {

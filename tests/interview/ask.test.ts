@@ -282,14 +282,14 @@ test('a ball that no core can have is refused in the units of the questions, and
       [/far up/, ENTER],
       [/Which ball/, ENTER],
       [/Weight[\s\S]*kg/, `16 lb${ENTER}`],
-      [/RG, in mm/, `69.85${ENTER}`], // 2.75 in
-      [/Total differential/, `1.143${ENTER}`],
+      [/RG, in inches/, `69.85 mm${ENTER}`], // 2.75 in
+      [/Total differential/, `0.045${ENTER}`],
       [/Intermediate/, `0${ENTER}`],
       [/bumps or flats/, ENTER],
       [/CG mark/, ENTER],
       [/Top weight/, ENTER],
       [/Finish/, ENTER],
-      [/ball\.rgIn must go with[\s\S]*got 69\.85 mm,[\s\S]*RG 6\d\.\d+ mm[\s\S]*13\/\d+ {2}Weight/, CTRL_C],
+      [/ball\.rgIn must go with[\s\S]*got 2\.75 in,[\s\S]*RG 2\.\d+ in[\s\S]*13\/\d+ {2}Weight/, CTRL_C],
     ],
     { columns: 100, args: ['--metric', '--check-ball'] },
   );
@@ -311,7 +311,7 @@ test('a left-handed two-hander without a thumb hole, in metric units on a narrow
       [/axis tilt do you/, ENTER],
       [/side turn/, ENTER],
       [/far over from the grip centre, in mm/, `300${ENTER}`],
-      [/Must be 50.8 to 190.5 mm; got "300"/, `${ERASE.repeat(3)}127${ENTER}`],
+      [/Must be 50.8 to 190.5 mm; got "300"/, `127${ENTER}`], // what was refused is gone,
       [/far up from the midline, in mm/, `6.35 down${ENTER}`],
       [/Which ball/, DOWN.repeat(2)],
       [/6.8 kg/, ENTER],

@@ -23,8 +23,12 @@ import { give, shelf, start, usualAnswer, walkTo } from '../support/interview/wa
 function waysTo(id: string): Record<string, unknown> {
   for (const [number, how, way, readings] of WAYS)
     if (readings.split(' ').includes(id)) return { [number]: UNKNOWN, [how]: way };
+  if (id.endsWith('Number')) return { [id.replace('Number', '')]: 'number' };
   return USED.includes(id) ? { drilledBefore: true, oldPap: 'other' } : {};
 }
+
+/** Layouts are as the trade writes them, RG and differentials as makers publish them. */
+const AS_PUBLISHED: readonly string[] = ['oldLayout', 'rgIn', 'differentialIn', 'intermediateDifferentialIn'];
 
 const USED: readonly string[] = ['oldPapOverIn', 'oldPapUpIn'];
 
@@ -248,7 +252,7 @@ describe('in metric units', () => {
   const startMetric = () => startInterview(questions);
 
   test('no question names a unit of the other system, and every usual answer may be given', () => {
-    for (const { text, help } of questions.filter(({ id }) => id !== 'oldLayout')) // layouts stay as the trade writes them
+    for (const { text, help } of questions.filter(({ id }) => !AS_PUBLISHED.includes(id)))
       expect(`${text} ${help}`).not.toMatch(/mph|inches|pounds|ounces|\d (in|lb|oz)\b/);
     const { interview } = walkTo(null, { ball: BY_NUMBERS }, startMetric());
     const { bowler, ball } = interviewed(interview, shelf);

@@ -9,6 +9,7 @@ import {
   startInterview,
   toldOf,
 } from '../../src/interview/interview.js';
+import { promptTheme } from '../../src/interview/prompt-theme.js';
 import { questionsFor } from '../../src/interview/questions.js';
 import { ABOUT_DEVIATION } from '../../src/records/shared/about-deviation.js';
 import { UNITS } from '../../src/report/text/display-units.js';
@@ -126,3 +127,8 @@ test.each(['trade', 'metric'] as const)(
       );
   },
 );
+
+test('a cursor that ASCII does not have is shown only where it can be', () => {
+  expect(promptTheme(false, true)).toMatchObject({ icon: { cursor: '>' } });
+  expect(promptTheme(false)).not.toHaveProperty('icon');
+});

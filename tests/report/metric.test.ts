@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { drilledReport } from '../../src/report/screens/drilled-report.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
 import { rollReport } from '../../src/report/screens/roll-report.js';
-import { UNITS } from '../../src/report/text/display-units.js';
 import type { Page } from '../../src/report/text/page.js';
 import { columnsOf } from '../../src/report/text/wrap.js';
+import { METRIC_BUT_PUBLISHED } from '../support/metric-units.js';
 import { pageOf } from '../support/page.js';
 import { drilledAnswer, lane, recommendAnswer, rollAnswer } from '../support/recommend-answer.js';
 
@@ -13,7 +13,7 @@ const reports: readonly [string, (page: Page) => string][] = [
   ['drilled', (page) => drilledReport(drilledAnswer, page)],
   ['roll', (page) => rollReport(rollAnswer, 'right', lane, page)],
 ];
-const metric = (width: number): Page => pageOf(width, { units: UNITS.metric });
+const metric = (width: number): Page => pageOf(width, { units: METRIC_BUT_PUBLISHED });
 
 describe.each(reports)('%s report in metric units', (_name, report) => {
   test('names no unit of the other system; layouts stay as the trade writes them', () => {

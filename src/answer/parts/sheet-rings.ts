@@ -1,5 +1,3 @@
-import { INCH, to } from '../../base/units.js';
-import { leastClearance } from '../../motion/reaction/rings.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import type { Budget } from '../../prepare/budget.js';
 import { toLayout } from '../../prepare/to-layout.js';
@@ -10,7 +8,7 @@ import { drawDeviations } from '../../simulate/deviations.js';
 import { localEvaluator } from '../../simulate/evaluator.js';
 import { reader } from '../../simulate/readings.js';
 import type { SettingOptions } from '../../simulate/setting.js';
-import { holeName } from './face-answer.js';
+import { holeClearances } from './hole-clearances.js';
 import { ringsAnswer, ringsInOil } from './rings-answer.js';
 
 /** The rings one layout lays on the ball, how near they come to each hole, and how far worlds differ in both. */
@@ -47,13 +45,7 @@ export async function sheetRings(
       rings: ringsAnswer(rolled.shot, radius),
       ringsInOil: ringsInOil(rolled.shot),
       flareIn: reader('flareIn')(outcome),
-      clearances: ball.holes.map((hole) => ({
-        hole: holeName(hole),
-        clearanceIn: to(
-          radius * leastClearance(rolled.shot, hole.mouth_B, Math.asin(hole.open.radius / radius)),
-          INCH,
-        ),
-      })),
+      clearances: holeClearances(rolled.shot, ball),
       bands: {
         flareIn: bandAtPins(outcomes, reader('flareIn')),
         ringClearanceIn: bandAtPins(outcomes, reader('ringClearanceIn')),

@@ -16,6 +16,7 @@ import { reader, wishedInUnit } from '../../simulate/readings.js';
 import type { Setting } from '../../simulate/setting.js';
 import { type Outcome, simulator } from '../../simulate/simulator.js';
 import type { DrilledFacts } from './drilled-facts.js';
+import { withNearestHole } from './hole-clearances.js';
 import { layoutAnswer } from './layout-answer.js';
 import { lineAnswer } from './line-answer.js';
 
@@ -29,14 +30,15 @@ export function answerer(targets: readonly Target[], setting: Setting) {
   return ({ layout, nominal, worlds }: LayoutOutcomes, facts: DrilledFacts): SimulatedLayout => {
     const marked = toLayout(layout, ball.published.radius);
     const roll = (launch: Launch) => engine.shot(marked, NO_DEVIATIONS, launch).shot;
-    const path = pathAnswer(engine.shot(marked, NO_DEVIATIONS, nominal.launch).full());
+    const rolled = engine.shot(marked, NO_DEVIATIONS, nominal.launch);
+    const path = pathAnswer(rolled.full());
     const inWorlds = <T>(of: (values: readonly number[]) => T) =>
       fromKeys(COMPARED_IDS, (id) => of(valuesAtPins(worlds.outcomes, reader(id))));
     return {
       ...layoutAnswer(layout, ball),
       score: worlds.meanScore,
       nominalScore: score(nominal, targets),
-      objections: objections(layout, nominal, setting),
+      objections: withNearestHole(objections(layout, nominal, setting), rolled.shot, ball),
       drilled: facts.drilled,
       bands: {
         drilled: facts.bands,

@@ -1,4 +1,4 @@
-import { InputError } from '../../base/errors.js';
+import { InputError, quotedTyped } from '../../base/errors.js';
 import { visibleJson } from '../../base/visible.js';
 import { coach } from '../../coach/coach.js';
 import type { CoachUnit } from '../../coach/coach-unit.js';
@@ -85,7 +85,7 @@ function partFlag(text = '1/1'): { readonly number: number; readonly of: number 
     throw new InputError('flag', {
       field: '--part',
       rule: 'must be K/N with K from 1 to N',
-      got: JSON.stringify(text),
+      got: quotedTyped(text),
       hint: '2/5 works out the second of five parts.',
     });
   return { number, of };

@@ -29,6 +29,9 @@ export const completionsCommand =
       '--bowler': ids(bowlers),
       '--ball': ids(balls),
       '--lane': ids(lanes),
+      '--bowlers': ids(bowlers),
+      '--balls': ids(balls),
+      '--lanes': ids(lanes),
       '--rules': ids(loadRuleSets()),
     };
     terminal.stdout.write(

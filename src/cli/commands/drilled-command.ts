@@ -8,6 +8,7 @@ import { globalFlags } from '../flags/global-flags.js';
 import type { DrilledOptions } from '../flags/options.js';
 import { ounceFlag } from '../flags/ounce-flag.js';
 import { rulesFlag } from '../flags/rules-flag.js';
+import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
@@ -34,5 +35,11 @@ export async function drilledCommand(options: DrilledOptions, terminal: Terminal
     fitter: coreFitter(terminal),
     budget: terminal.budget,
   });
-  printAnswer(answer, (page) => drilledReport(answer, page), options, terminal);
+  printAnswer(
+    answer,
+    (page) => drilledReport(answer, page),
+    options,
+    terminal,
+    nextCommands(options, ['sheet', 'map']),
+  );
 }

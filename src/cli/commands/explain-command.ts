@@ -1,4 +1,4 @@
-import { InputError } from '../../base/errors.js';
+import { InputError, quotedTyped } from '../../base/errors.js';
 import { findTerm, loadGlossary } from '../../records/shared/glossary.js';
 import { glossaryReport, termReport } from '../../report/screens/glossary-report.js';
 import { UNITS } from '../../report/text/display-units.js';
@@ -34,7 +34,7 @@ export async function explainCommand(
     throw new InputError('no-such-term', {
       field: 'the term',
       rule: 'must be one that the glossary has',
-      got: JSON.stringify(asked),
+      got: quotedTyped(asked),
       hint: `${found.near ? `Did you mean ${found.near}? ` : ''}flarewise explain lists all terms.`,
     });
   printAnswer(wordedTerm(found.term, UNITS.trade), (page) => termReport(found.term, page), options, terminal);

@@ -7,7 +7,7 @@ import { readInterviewDraft, writeInterviewDraft } from '../files/interview-draf
 import { keepNamed } from '../files/keep-named.js';
 import { wholeShelf } from '../files/whole-shelf.js';
 import type { GlobalOptions } from '../flags/options.js';
-import { isColoured } from '../print/page-for.js';
+import { isAscii, isColoured } from '../print/page-for.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import { endOnSignals } from '../terminal/signals.js';
 import { canAsk, type Terminal } from '../terminal/terminal.js';
@@ -48,7 +48,14 @@ async function asked(
   const { stdin, stderr } = terminal;
   const home = homeOf(terminal);
   return runInterview(
-    { input: stdin, output: stderr, color: isColoured(options, terminal), units, checkBall },
+    {
+      input: stdin,
+      output: stderr,
+      color: isColoured(options, terminal),
+      ascii: isAscii(options, terminal),
+      units,
+      checkBall,
+    },
     {
       shelf: wholeShelf(terminal),
       draft: readInterviewDraft(home),

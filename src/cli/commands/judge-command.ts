@@ -5,6 +5,7 @@ import { reportFlag } from '../files/report-flag.js';
 import { layoutFlag } from '../flags/flags.js';
 import type { JudgeOptions } from '../flags/options.js';
 import { wantFlags } from '../flags/want-flags.js';
+import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
@@ -38,7 +39,13 @@ export async function judgeCommand(options: JudgeOptions, terminal: Terminal): P
     judge({ ...inputs, layout }, { ...search, fitter, onProgress }),
   );
   const { judgeReport } = await import('../../report/screens/judge-report.js');
-  printAnswer(answer, (page) => judgeReport(answer, page, options.full), options, terminal);
+  printAnswer(
+    answer,
+    (page) => judgeReport(answer, page, options.full),
+    options,
+    terminal,
+    nextCommands(options, ['sheet', 'recommend']),
+  );
   if (report === null) return;
   const [{ writeReport }, { judgeHtml }] = await Promise.all([
     import('../files/report-file.js'),

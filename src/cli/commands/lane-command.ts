@@ -5,6 +5,7 @@ import { HANDS } from '../flags/flag-table.js';
 import { oneOf } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import type { LaneOptions } from '../flags/options.js';
+import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
@@ -17,5 +18,5 @@ export async function laneCommand(options: LaneOptions, terminal: Terminal): Pro
     hand: () => oneOf('--hand', options.hand ?? 'right', HANDS, 'The side from which boards are counted.'),
   });
   const answer = laneAnswer(lane, hand);
-  printAnswer(answer, (page) => laneReport(answer, page), options, terminal);
+  printAnswer(answer, (page) => laneReport(answer, page), options, terminal, nextCommands(options, ['lane']));
 }

@@ -1,11 +1,9 @@
 import type { RankedLayout } from '../../records/answers/answer.js';
 import { USUAL_PRACTICE_WEIGHT } from '../../records/shared/beliefs.js';
 import type { SectionId } from '../../report/screens/section-ids.js';
-import type { Page } from '../../report/text/page.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
 import { coreFitter } from '../files/core-fitter.js';
 import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
-import { type Called, nextCommands } from '../files/next-commands.js';
 import { reportFlag } from '../files/report-flag.js';
 import { keptBalls } from '../files/whole-shelf.js';
 import { WANTED_PIN_SIDES } from '../flags/flag-table.js';
@@ -15,6 +13,7 @@ import type { GlobalOptions, RecommendCommandOptions } from '../flags/options.js
 import { rulesFlag } from '../flags/rules-flag.js';
 import { showFlag } from '../flags/show-flag.js';
 import { wantFlags } from '../flags/want-flags.js';
+import { nextCommands, SAVED } from '../print/next-commands.js';
 import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
@@ -39,10 +38,8 @@ export async function recommendCommand(options: RecommendCommandOptions, termina
     sections: () => showFlag(options),
     ...searchFlags(options, terminal),
   });
-  // all three flags were given, or there would be no records
-  const called = { bowler: options.bowler!, ball: options.ball!, lane: options.lane! };
   const inputs = { bowler, ball, lane, want };
-  await answerRecommendation(inputs, search, options, terminal, { report, sections, called });
+  await answerRecommendation(inputs, search, options, terminal, { report, sections });
 }
 
 /** Readers of the flags that say how to search. */
@@ -88,8 +85,6 @@ export interface AnswerOptions {
   readonly report?: string | null;
   /** What is printed behind the first screen. */
   readonly sections?: readonly SectionId[];
-  /** What the records are called on a command line. */
-  readonly called?: Called | null;
   readonly ready?: MadeReady | undefined;
 }
 
@@ -99,7 +94,7 @@ export async function answerRecommendation(
   search: Search,
   options: RecommendCommandOptions,
   terminal: Terminal,
-  { report = null, sections = [], called = null, ready }: AnswerOptions = {},
+  { report = null, sections = [], ready }: AnswerOptions = {},
 ): Promise<void> {
   const { fitter = coreFitter(terminal) } = ready ?? {};
   const isShown = showsFirstLook(options, terminal);
@@ -119,13 +114,12 @@ export async function answerRecommendation(
   ).finally(regression.close);
   const { recommendationReport } = await import('../../report/screens/recommendation-report.js');
   const [best] = answer.layouts as [RankedLayout];
-  const next = (page: Page): string[] => nextCommands(called, best.text, page.width);
-  printAnswer(
-    answer,
-    (page) => recommendationReport(answer, page, { sections, next: next(page) }),
-    options,
-    terminal,
-  );
+  // behind the first screen alone: one that is shown beside sections ends with them
+  const next =
+    options.bowler === undefined || options.ball === undefined
+      ? [SAVED]
+      : nextCommands({ ...options, layout: best.text }, ['sheet']);
+  printAnswer(answer, (page) => recommendationReport(answer, page, { sections, next }), options, terminal);
   await openSections(answer, options, terminal);
   if (report === null) return;
   const [{ writeReport }, { recommendHtml }] = await Promise.all([

@@ -6,6 +6,7 @@ import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
 import { layoutFlag } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import type { RollOptions } from '../flags/options.js';
+import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
@@ -21,5 +22,11 @@ export async function rollCommand(options: RollOptions, terminal: Terminal): Pro
   });
   const inputs = { ...records, layout: layoutOnBall(written, records.ball) };
   const answer = rollAnswer(inputs, coreFitter(terminal), terminal.budget);
-  printAnswer(answer, (page) => rollReport(answer, inputs.bowler.hand, inputs.lane, page), options, terminal);
+  printAnswer(
+    answer,
+    (page) => rollReport(answer, inputs.bowler.hand, inputs.lane, page),
+    options,
+    terminal,
+    nextCommands(options, ['recommend', 'sheet']),
+  );
 }

@@ -14,6 +14,7 @@ import { globalFlags } from '../flags/global-flags.js';
 import type { SheetCommandOptions } from '../flags/options.js';
 import { ounceFlag } from '../flags/ounce-flag.js';
 import { rulesFlag } from '../flags/rules-flag.js';
+import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
@@ -55,7 +56,13 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
     sheetAnswer(inputs, { date, seed, ruleSet, ounce, fitter, budget: terminal.budget, onProgress }),
   );
   if (!out) {
-    printAnswer(answer, (page) => sheetReport(answer, page), options, terminal);
+    printAnswer(
+      answer,
+      (page) => sheetReport(answer, page),
+      options,
+      terminal,
+      nextCommands(options, ['keep']),
+    );
     return;
   }
   writeOut(out.path, await sheetFile(answer, out.kind, paper, UNITS[units]));

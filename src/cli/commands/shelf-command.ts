@@ -20,7 +20,7 @@ import { missingFlag, oneOf } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import { oneFormat } from '../flags/one-format.js';
 import type { ShelfOptions } from '../flags/options.js';
-import { isColoured } from '../print/page-for.js';
+import { isAscii, isColoured } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { collectFaults, InputErrors } from '../terminal/collect-faults.js';
 import { canAsk, type Terminal } from '../terminal/terminal.js';
@@ -122,6 +122,7 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
     const wanted = options.csv ? kept.filter(({ kind }) => kind === 'bowler') : kept;
     const { entries, damaged } = bundledAmong(home, wanted);
     if (damaged.length > 0 && entries.length === 0) throw new InputErrors(damaged);
+    if (options.csv) terminal.stderr.write(leftOut(entries));
     terminal.stdout.write(
       options.csv
         ? formatBowlerList(entries.map(({ record }) => record as RecordOf['bowler']))
@@ -186,6 +187,17 @@ function bundleText(entries: readonly Bundled[]): string {
   });
 }
 
+/** What a list of bowlers has no columns for: whose grip or scatter it leaves out; empty where it holds all. */
+function leftOut(entries: readonly Bundled[]): string {
+  const without = (['grip', 'scatter'] as const).flatMap((field) => {
+    const ids = entries.flatMap(({ id, record }) => (field in (record as object) ? [id] : []));
+    return ids.length === 0 ? [] : [`${field} of ${ids.join(', ')}`];
+  });
+  return without.length === 0
+    ? ''
+    : `A list has no columns for these, so they are left out: ${visible(without.join('; '))}. Without --csv they go along.\n`;
+}
+
 /** A kept record, with its core where it names one. */
 function withCore(home: string, { kind, id, record }: Extract<KeptRecord, { record: unknown }>): Imported {
   return 'core' in record
@@ -204,7 +216,12 @@ async function isSure(question: string, options: ShelfOptions, terminal: Termina
     throw missingFlag('--yes', 'Without a terminal there is no one to ask; --yes removes without asking.');
   const { askYesNo } = await import('../../interview/ask.js');
   const { stdin, stderr } = terminal;
-  return askYesNo(question, { input: stdin, output: stderr, color: isColoured(options, terminal) });
+  return askYesNo(question, {
+    input: stdin,
+    output: stderr,
+    color: isColoured(options, terminal),
+    ascii: isAscii(options, terminal),
+  });
 }
 
 const json = (value: unknown): string => `${visibleJson(value, 2)}\n`;

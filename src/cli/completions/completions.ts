@@ -57,4 +57,7 @@ const KEPT_BY: Readonly<Record<string, string>> = {
   '--bowler': folderOf('bowler'),
   '--ball': folderOf('ball'),
   '--lane': folderOf('lane'),
+  '--bowlers': folderOf('bowler'),
+  '--balls': folderOf('ball'),
+  '--lanes': folderOf('lane'),
 };

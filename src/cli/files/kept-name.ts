@@ -1,4 +1,4 @@
-import { InputError } from '../../base/errors.js';
+import { InputError, quotedTyped } from '../../base/errors.js';
 import { keptIds, type RecordName } from '../../records/home/saved-records.js';
 import { RECORD_KINDS } from '../../records/read/record-kinds.js';
 import { didYouMean } from '../terminal/did-you-mean.js';
@@ -18,13 +18,13 @@ export function keptName(home: string, given: string): RecordName {
     ? new InputError('which-record', {
         field: 'the record',
         rule: 'must be named with its kind',
-        got: JSON.stringify(given),
+        got: quotedTyped(given),
         hint: `Say ${named.join(' or ')}.`,
       })
     : new InputError('no-such-record', {
         field: 'the record',
         rule: 'must be one that is kept',
-        got: JSON.stringify(given),
+        got: quotedTyped(given),
         hint: `${didYouMean(given, ids)}flarewise shelf lists them.`,
       });
 }

@@ -6,7 +6,6 @@ import {
   drilledLayoutSchema,
   resultSchema,
 } from '../../records/schemas/drilled-layout.js';
-import { parseQuantity } from '../../records/text/parse-quantity.js';
 import { layoutFlag, missingFlag } from '../flags/flags.js';
 import type { ShelfOptions } from '../flags/options.js';
 import { collectFaults } from '../terminal/collect-faults.js';
@@ -49,11 +48,11 @@ export function resultFromFlags(options: ShelfOptions): DrilledLayout['results']
         resultSchema.omit({ lane: true }),
         given({
           on: options.on,
-          hookStartFt: length(options.hookStartFt, 'ft'),
-          totalHookBoards: number(options.totalHook),
-          breakpointBoard: number(options.breakpoint),
-          entryAngleDeg: number(options.entryAngle),
-          flareIn: length(options.flareIn, 'in'),
+          hookStartFt: options.hookStartFt,
+          totalHookBoards: options.totalHook,
+          breakpointBoard: options.breakpoint,
+          entryAngleDeg: options.entryAngle,
+          flareIn: options.flareIn,
           note: options.note,
         }),
       ),
@@ -78,7 +77,7 @@ const FLAG_OF: Readonly<Record<string, string>> = {
   note: '--note',
 };
 
-/** Checks fields that came from flags; a fault names the flag, which is what was typed. */
+/** Checks fields that came from flags, their numbers as they were typed; a fault names the flag, which is what was typed. */
 function byFlag<T>(schema: z.ZodType<T>, fields: object): T {
   try {
     return parseRecord(schema, fields, TYPED);
@@ -91,13 +90,3 @@ function byFlag<T>(schema: z.ZodType<T>, fields: object): T {
 
 const given = (fields: Readonly<Record<string, unknown>>): object =>
   Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
-
-/** A length in the unit its flag names, or with one behind it; what is none stays text, for the schema to refuse it by name. */
-function length(text: string | undefined, unit: string): unknown {
-  const value = parseQuantity(text ?? '', unit, unit);
-  return Number.isNaN(value) ? text : value;
-}
-
-/** What is not a decimal number stays text, for the schema to refuse it by name. */
-const number = (text: string | undefined): unknown =>
-  /^\s*[+-]?(\d+\.?\d*|\.\d+)\s*$/.test(text ?? '') ? Number(text) : text;

@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { InputError } from '../../base/errors.js';
+import { InputError, quotedTyped } from '../../base/errors.js';
 import { keptIds, pathOf } from '../../records/home/saved-records.js';
 import { readBall } from '../../records/read/read-ball.js';
 import { readRecord } from '../../records/read/read-record.js';
@@ -80,7 +80,7 @@ function find<T extends { readonly name: string }>(
   throw new InputError('no-such-record', {
     field: flag,
     rule: `must be a file, or the id of a ${kind}`,
-    got: JSON.stringify(given),
+    got: quotedTyped(given),
     hint: `${didYouMean(given, ids)}${remedy}`,
   });
 }

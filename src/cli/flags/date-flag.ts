@@ -1,4 +1,4 @@
-import { InputError } from '../../base/errors.js';
+import { InputError, quotedTyped } from '../../base/errors.js';
 
 /**
  * The date of `--date`, as YYYY-MM-DD; today's where the program runs when none is given.
@@ -13,7 +13,7 @@ export function dateFlag(given: string | undefined, now: Date): string {
   throw new InputError('flag', {
     field: '--date',
     rule: 'must be a day as YYYY-MM-DD',
-    got: JSON.stringify(given),
+    got: quotedTyped(given),
     hint: 'Such as 2026-03-01; left out, today.',
   });
 }

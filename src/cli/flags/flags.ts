@@ -1,4 +1,4 @@
-import { InputError } from '../../base/errors.js';
+import { InputError, quotedTyped } from '../../base/errors.js';
 import { BOTH_NOTATIONS, readLayout, type WrittenLayout } from '../../records/text/written-layout.js';
 import { didYouMean } from '../terminal/did-you-mean.js';
 
@@ -22,7 +22,7 @@ export function wholeNumber(
     throw new InputError('flag', {
       field: flag,
       rule: `must be a whole number, ${low} to ${high}`,
-      got: JSON.stringify(text),
+      got: quotedTyped(text),
       hint,
     });
   return value;
@@ -43,8 +43,8 @@ export function oneOf<const T extends string>(
   if (found === undefined)
     throw new InputError('flag', {
       field: flag,
-      rule: `must be ${words.join(' or ')}`,
-      got: JSON.stringify(text),
+      rule: words.length > 3 ? `must be one of ${words.join(', ')}` : `must be ${words.join(' or ')}`,
+      got: quotedTyped(text),
       hint: `${didYouMean(text, words)}${hint}`,
     });
   return found;

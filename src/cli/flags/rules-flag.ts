@@ -1,4 +1,4 @@
-import { InputError } from '../../base/errors.js';
+import { InputError, quotedTyped } from '../../base/errors.js';
 import { loadRuleSets } from '../../records/shared/rules.js';
 
 /**
@@ -13,7 +13,7 @@ export function rulesFlag(given: string | undefined): string | undefined {
     throw new InputError('flag', {
       field: '--rules',
       rule: 'must be the id of a rule set',
-      got: JSON.stringify(given),
+      got: quotedTyped(given),
       hint: `Known: ${ids.join(', ')}.`,
     });
   return given;

@@ -1,4 +1,4 @@
-import { InputError } from '../../base/errors.js';
+import { InputError, quotedTyped } from '../../base/errors.js';
 import { fromKeys } from '../../base/from-keys.js';
 import { WISHES, type Wish } from '../../records/schemas/reaction-numbers.js';
 import { formatWishedNumber, isNoWish, readWish } from '../../records/schemas/read-wish.js';
@@ -22,6 +22,6 @@ function wished(wish: Wish, text: string | undefined): number | string | undefin
   if (text === undefined) return undefined;
   const asked = readWish(wish, text);
   if (isNoWish(asked))
-    throw new InputError('flag', { field: wishFlag(wish), got: JSON.stringify(text), ...asked });
+    throw new InputError('flag', { field: wishFlag(wish), got: quotedTyped(text), ...asked });
   return asked.step ?? formatWishedNumber(wish, asked.number);
 }

@@ -11,7 +11,7 @@ const USUAL_WIDTH = 80;
 /** How answers are set on this terminal, by what it is, by its environment, and by the flags. */
 export const pageFor = (options: GlobalOptions, terminal: Terminal): Page => ({
   width: Math.min(WIDEST, Math.max(NARROWEST, columns(terminal))),
-  ascii: options.ascii ?? !speaksUnicode(terminal.env),
+  ascii: isAscii(options, terminal),
   paint: paintWith(new Chalk({ level: isColoured(options, terminal) ? 1 : 0 })),
   units: UNITS[unitsFlag(options.units)],
 });
@@ -22,6 +22,10 @@ const columns = ({ stdout, env }: Terminal): number =>
 /** Colour for people only, and not against their will (the NO_COLOR convention: any value but none). */
 export const isColoured = ({ color }: Pick<GlobalOptions, 'color'>, { stdout, env }: Terminal): boolean =>
   color && Boolean(stdout.isTTY) && !env.NO_COLOR && env.TERM !== 'dumb';
+
+/** Whether only ASCII signs are to be shown: by the flag, else by the locale. */
+export const isAscii = ({ ascii }: Pick<GlobalOptions, 'ascii'>, { env }: Terminal): boolean =>
+  ascii ?? !speaksUnicode(env);
 
 /** False only when the locale names another character set (POSIX: LC_ALL, then LC_CTYPE, then LANG). */
 function speaksUnicode(env: Terminal['env']): boolean {

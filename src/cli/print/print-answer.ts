@@ -1,4 +1,5 @@
 import { visibleJson } from '../../base/visible.js';
+import { type NextStep, nextSteps } from '../../report/screens/next-steps.js';
 import type { Page } from '../../report/text/page.js';
 import { withSentences } from '../../report/wording/with-sentences.js';
 import type { GlobalOptions } from '../flags/options.js';
@@ -6,13 +7,21 @@ import type { Terminal } from '../terminal/terminal.js';
 import { pageFor } from './page-for.js';
 import { writePaged } from './pager.js';
 
-/** Writes an answer to stdout: one JSON document with `--json`, its sentences beside their codes; else its report. */
+/**
+ * Writes an answer to stdout: one JSON document with `--json`, its sentences beside their codes; else its report, and behind it
+ * the commands that may follow.
+ */
 export function printAnswer(
   answer: unknown,
   report: (page: Page) => string,
   options: GlobalOptions,
   terminal: Terminal,
+  next: readonly NextStep[] = [],
 ): void {
-  if (options.json) terminal.stdout.write(`${visibleJson(withSentences(answer), 2)}\n`);
-  else writePaged(report(pageFor(options, terminal)), terminal);
+  if (options.json) {
+    terminal.stdout.write(`${visibleJson(withSentences(answer), 2)}\n`);
+    return;
+  }
+  const page = pageFor(options, terminal);
+  writePaged(`${report(page)}${next.length === 0 ? '' : `\n${nextSteps(next, page)}`}`, terminal);
 }

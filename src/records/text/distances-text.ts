@@ -1,4 +1,4 @@
-import { type Fault, InputError } from '../../base/errors.js';
+import { type Fault, InputError, quotedTyped } from '../../base/errors.js';
 import { numberHint } from './number-hint.js';
 import { parseFraction } from './parse-fraction.js';
 import { splitLayout } from './split-layout.js';
@@ -30,7 +30,7 @@ export function parseDistances(text: string, field = 'layoutDistances'): Distanc
     throw new InputError('layout-text', {
       field,
       rule: 'must be pin-to-PAP x marker-to-PAP x pin buffer',
-      got: JSON.stringify(text),
+      got: quotedTyped(text),
       hint: ORDER,
     });
   const parts = written.map((part) => part.replace(/ ?(in|inch|inches|")$/i, ''));
@@ -44,7 +44,7 @@ export function parseDistances(text: string, field = 'layoutDistances'): Distanc
           {
             field: `${field}: ${name}`,
             rule: `must be ${low} to ${high} in`,
-            got: JSON.stringify(parts[i]),
+            got: quotedTyped(parts[i]),
             hint: numberHint(parts[i], 'in') ?? ORDER,
           },
         ];

@@ -1,4 +1,4 @@
-import { type Fault, InputError } from '../../base/errors.js';
+import { type Fault, InputError, quotedTyped } from '../../base/errors.js';
 import { numberHint } from './number-hint.js';
 import { parseFraction } from './parse-fraction.js';
 import { splitLayout } from './split-layout.js';
@@ -58,7 +58,7 @@ export function parseLayout(text: string): LayoutNumbers {
     throw new InputError('layout-text', {
       field: 'layout',
       rule: 'must be drilling angle x pin-to-PAP x VAL angle',
-      got: JSON.stringify(text),
+      got: quotedTyped(text),
       hint: 'Write it like "70 x 4 1/2 x 30".',
     });
   const parts = written.map((part) => part.replace(/ ?(°|deg|degrees?|in|inch|inches|")$/i, ''));
@@ -72,7 +72,7 @@ export function parseLayout(text: string): LayoutNumbers {
       faults.push({
         field: `layout: ${name}`,
         rule: `must be ${low} to ${high} ${unit}`,
-        got: JSON.stringify(parts[i]),
+        got: quotedTyped(parts[i]),
         hint: numberHint(parts[i], unit) ?? ORDER,
       });
   });

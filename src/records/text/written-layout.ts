@@ -1,4 +1,4 @@
-import { InputError } from '../../base/errors.js';
+import { InputError, quotedTyped } from '../../base/errors.js';
 import { type DistanceNumbers, parseDistances } from './distances-text.js';
 import { type LayoutNumbers, parseLayout } from './layout-text.js';
 import { parseQuantity } from './parse-quantity.js';
@@ -51,7 +51,7 @@ export function readLayout(text: string): WrittenLayout {
     throw new InputError('layout-text', {
       field: 'layout',
       rule: 'must be three numbers with x between, angles or distances',
-      got: JSON.stringify(text),
+      got: quotedTyped(text),
       hint: BOTH_NOTATIONS,
     });
   const marked = MARKED.exec(parts[0] as string);
@@ -62,7 +62,7 @@ export function readLayout(text: string): WrittenLayout {
       throw new InputError('layout-text', {
         field: 'layout',
         rule: 'must not say above or below in angles',
-        got: JSON.stringify(text),
+        got: quotedTyped(text),
         hint: 'A VAL angle above 90 puts the pin below the PAP.',
       });
     const mark = marked ? (/cg/i.test(marked[1] as string) ? 'cg' : 'mass-bias') : null;

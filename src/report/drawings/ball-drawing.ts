@@ -4,7 +4,7 @@ import type { BallFace, RingAnswer } from '../../records/answers/ball-face.js';
 import { tapePoint } from '../../records/answers/tape-point.js';
 import { ballLines } from '../picture/ball-lines.js';
 import { gripView, project, type View } from '../picture/view.js';
-import { measure, type Page } from '../text/page.js';
+import type { Page } from '../text/page.js';
 import { flow } from '../text/wrap.js';
 import { DotCanvas } from './dot-canvas.js';
 
@@ -87,7 +87,7 @@ export function ballDrawing(face: BallFace, rings: readonly RingAnswer[], page: 
           : []),
         ...unique(all.filter((sign) => !near.includes(sign)).map(({ name }) => `${name} on the far side`)),
       ],
-      Math.min(page.width, measure(page)),
+      page.width,
       INDENT,
     ),
   ];

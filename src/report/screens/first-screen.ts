@@ -17,6 +17,10 @@ import { CAUSE_NAMES } from '../wording/cause-names.js';
 import { layoutWords } from '../wording/layout-headline.js';
 import { say } from '../wording/say.js';
 import { sizeText } from '../wording/statements/size-text.js';
+import { commandsOf, type NextStep } from './next-steps.js';
+
+/** How to see what stands behind it. */
+const MORE = 'More: --full, or --show why,compare,path,marks (see --help)';
 
 /** Lines of a usual terminal, less one for what is typed next. */
 const SCREEN = 23;
@@ -25,9 +29,9 @@ const SCREEN = 23;
  * The recommendation on one screen: what to drill, what must be known first, how sure it is and how much it matters, why, and what to
  * do next.
  *
- * @param next  commands, ready to paste, a line each
+ * @param next  commands that may follow
  */
-export function firstScreen(given: RecommendAnswer, next: readonly string[], page: Page): string[] {
+export function firstScreen(given: RecommendAnswer, next: readonly NextStep[], page: Page): string[] {
   const answer = withPlainText(given, page.ascii);
   const { bowler, ball, lane } = answer.inputs;
   const title = wrap(
@@ -35,7 +39,7 @@ export function firstScreen(given: RecommendAnswer, next: readonly string[], pag
     page.width,
   );
   const asked = wrap(askedText(answer, page.units), page.width);
-  const foot = next.length > 0 ? ['', ...next.map((line) => page.paint.quiet(line))] : [];
+  const foot = ['', ...[...commandsOf(next, page.width), MORE].map(page.paint.quiet)];
   const room = SCREEN - title.length - asked.length - foot.length - 1;
   return [
     ...title.map(page.paint.heading),

@@ -1,5 +1,5 @@
 import type { Glossary, Term } from '../../records/shared/glossary.js';
-import { measure, type Page } from '../text/page.js';
+import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { joinSections, paragraph, section } from '../text/section.js';
 import { wrap } from '../text/wrap.js';
@@ -22,7 +22,7 @@ export function termReport(given: Term, page: Page): string {
 export const glossaryReport = (given: Glossary, page: Page): string =>
   joinSections([
     ...withPlainText(given, page.ascii).groups.map(({ title, terms }) =>
-      section(title, wrap(terms.map(({ term }) => term).join(', '), measure(page), '  '), page),
+      section(title, wrap(terms.map(({ term }) => term).join(', '), page.width, '  '), page),
     ),
     wrap('One of them: flarewise explain "pin buffer"', page.width),
   ]);

@@ -19,6 +19,7 @@ import { say, sayAll } from '../wording/say.js';
 import { verdict } from '../wording/verdict.js';
 import { afterDrilling, marksTable } from '../wording/workshop.js';
 import { firstScreen } from './first-screen.js';
+import type { NextStep } from './next-steps.js';
 import type { SectionId } from './section-ids.js';
 
 /** Layouts drawn on the lane, besides the usual one. */
@@ -126,7 +127,7 @@ export function recommendationReport(
   {
     sections = [],
     next = [],
-  }: { readonly sections?: readonly SectionId[]; readonly next?: readonly string[] } = {},
+  }: { readonly sections?: readonly SectionId[]; readonly next?: readonly NextStep[] } = {},
 ): string {
   const first = `${firstScreen(answer, next, page).join('\n')}\n`;
   return sections.length === 0 ? first : `${first}\n${recommendationSections(answer, sections, page)}`;

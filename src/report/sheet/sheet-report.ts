@@ -1,6 +1,6 @@
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { ballDrawing } from '../drawings/ball-drawing.js';
-import { measure, type Page } from '../text/page.js';
+import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { table } from '../text/table.js';
@@ -56,6 +56,6 @@ function tableLines(heads: readonly string[], rows: readonly (readonly string[])
     const said = cells.flatMap((cell, i) =>
       cell === '' ? [] : [heads[i + 1] ? `${heads[i + 1]} ${cell}` : cell],
     );
-    return wrap(`${key}: ${said.join('; ')}.`, measure(page), '     ', '  ');
+    return wrap(`${key}: ${said.join('; ')}.`, page.width, '     ', '  ');
   });
 }

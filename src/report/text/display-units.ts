@@ -77,7 +77,7 @@ export const UNITS: { readonly [S in UnitSystem]: Units } = {
     bore: unit('mm', INCH / MM, 1),
     arc: unit('mm', INCH / MM, 0),
     flare: unit('mm', INCH / MM, 0),
-    gyration: unit('mm', INCH / MM, 2),
+    gyration: unit('in', 1, 3), // no maker publishes it otherwise
     sharpness: unit('deg/m', 1 / FOOT, 2),
     weight: unit('kg', POUND, 2),
     ounce: unit('g', OUNCE / GRAM, 0),

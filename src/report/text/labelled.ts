@@ -1,5 +1,4 @@
 import type { Page } from './page.js';
-import { measure } from './page.js';
 import { plainText } from './plain-text.js';
 import { wrap } from './wrap.js';
 
@@ -25,7 +24,7 @@ export const labelledLines = (blocks: readonly Labelled[], page: Page): string[]
     if (texts.length === 0) return [];
     const [first, ...others] = wrap(
       plainText(texts.join(between), page.ascii),
-      measure(page),
+      page.width,
       ' '.repeat(MARGIN),
       label.padEnd(MARGIN),
     );

@@ -12,11 +12,6 @@ export interface Page {
 export const NARROWEST = 60;
 export const WIDEST = 200;
 
-/** Running text is easiest to read below about this many columns (common practice in typesetting, no source). */
-const MEASURE = 96;
-
-export const measure = (page: Page): number => Math.min(page.width, MEASURE);
-
 /** The signs a report draws with. */
 export interface Glyphs {
   readonly degree: string;

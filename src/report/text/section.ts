@@ -1,4 +1,4 @@
-import { glyphs, measure, type Page } from './page.js';
+import { glyphs, type Page } from './page.js';
 import { plainText } from './plain-text.js';
 import { columnsOf, wrap } from './wrap.js';
 
@@ -8,13 +8,11 @@ export const section = (heading: string, lines: readonly string[], page: Page): 
 
 /** A paragraph, indented below its heading. */
 export const paragraph = (text: string, page: Page, paint = (line: string) => line): string[] =>
-  wrap(plainText(text, page.ascii), measure(page), '  ').map(paint);
+  wrap(plainText(text, page.ascii), page.width, '  ').map(paint);
 
 /** Texts one below the other, each behind a bullet. */
 export const bullets = (texts: readonly string[], page: Page): string[] =>
-  texts.flatMap((text) =>
-    wrap(plainText(text, page.ascii), measure(page), '    ', `  ${glyphs(page).bullet} `),
-  );
+  texts.flatMap((text) => wrap(plainText(text, page.ascii), page.width, '    ', `  ${glyphs(page).bullet} `));
 
 /** Two blocks next to each other when the page is wide enough, else one below the other. */
 export function beside(left: readonly string[], right: readonly string[], page: Page): string[] {

@@ -15,7 +15,7 @@ export const withQuantities = (text: string, units: Units): string =>
   text.replace(MARKED, (_, least: string, most: string | undefined, quantity: Quantity) => {
     const { name, per } = units[quantity];
     const inUnit = (number: string): string => {
-      if (units === UNITS.trade) return number;
+      if (per === UNITS.trade[quantity].per) return number;
       const value = number.startsWith('-') ? -parseFraction(number.slice(1)) : parseFraction(number);
       return given(value, { per }, most === undefined ? undefined : RANGE_DIGITS);
     };

@@ -62,6 +62,8 @@ test('completions: bash completes the ids of records that are kept when the key 
   expect(offered(ball, HOME)).toEqual(['plain-high', 'plain-low', 'plain-own']);
   expect(offered(ball, '/nowhere', { FLAREWISE_HOME: HOME })).toContain('plain-own');
   expect(offered(['flarewise', 'roll', '--bowler', ''], HOME)).toEqual(['kim']);
+  expect(offered(['flarewise', 'coach', '--bowlers', ''], HOME)).toEqual(['kim']);
+  expect(offered(['flarewise', 'coach', '--balls', 'pl'], HOME)).toEqual(['plain-own']);
 });
 
 test('completions: bash completes kept ids after the actions of the shelf that take them', () => {

@@ -21,6 +21,12 @@ test.each([
   ['pin-buffer', 'pin buffer'],
   ['mass bias', 'intermediate differential'],
   ['revs', 'rev rate'],
+  ['sure', 'sure'],
+  ['pin up', 'pin up'],
+  ['Pin-down', 'pin down'],
+  ['weight hole', 'weight hole'],
+  ['rev-dominant', 'rev dominant'],
+  ['speed dominant', 'speed dominant'],
 ])('findTerm: %j is %j', (asked, term) => {
   expect(findTerm(glossary, asked)).toMatchObject({ term: { term } });
 });

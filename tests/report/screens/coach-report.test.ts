@@ -71,7 +71,7 @@ test('coachCsv: a row for each ball, commas in names kept', () => {
 
 test('coachReport: a fault is told in the units of the page, to programs in those of the trade', () => {
   const flat = coachReport(lines, { ...pageOf(80), units: UNITS.metric }).replace(/\s+/g, ' ');
-  expect(flat).toContain('got 60.96 mm'); // 2.4 in of 25.4 mm
+  expect(flat).toContain('got 2.4 in'); // an RG, as it is published
   expect(flat).toContain('weight 7.03 kg'); // 15.5 lb of 0.45359237 kg
   const printed = lines.map(printedCoachLine);
   expect(printed[1]).toMatchObject(lines[1] as object);

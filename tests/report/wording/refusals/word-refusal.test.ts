@@ -3,6 +3,7 @@ import type { InputError } from '../../../../src/base/errors.js';
 import type { RefusalStatement, Refusals } from '../../../../src/records/refusals/refusal.js';
 import { UNITS, type UnitSystem } from '../../../../src/report/text/display-units.js';
 import { formatRefusal } from '../../../../src/report/wording/refusals/word-refusal.js';
+import { METRIC_BUT_PUBLISHED } from '../../../support/metric-units.js';
 import { BALL, SAMPLES } from './refusal-samples.js';
 
 const STATEMENTS = Object.entries(SAMPLES).flatMap(([code, samples]) =>
@@ -33,7 +34,10 @@ describe('formatRefusal', () => {
 
   test('in metric nothing but a layout and a person’s own name has a unit of the trade', () => {
     for (const statement of STATEMENTS)
-      expect(said(statement, 'metric').message.replaceAll(BALL, ''), statement.code).not.toMatch(TRADE_UNIT);
+      expect(
+        formatRefusal({ statements: [statement] }, METRIC_BUT_PUBLISHED).message.replaceAll(BALL, ''),
+        statement.code,
+      ).not.toMatch(TRADE_UNIT);
     expect(of('no-such-core', 'trade')).toMatch(TRADE_UNIT); // else nothing was looked for
   });
 
@@ -53,13 +57,13 @@ describe('formatRefusal', () => {
 
 // inch 25.4 mm, pound 0.45359237 kg, ounce a sixteenth of it (1959 agreement)
 test.each<{ code: keyof Refusals; sample?: number; trade: string; metric: string }>([
-  { code: 'no-such-core', trade: 'got 2.4 in, with which', metric: 'got 60.96 mm, with which' },
+  { code: 'no-such-core', trade: 'got 2.4 in, with which', metric: 'got 2.4 in, with which' },
   {
     code: 'no-such-core',
     trade:
       'kept: RG 2.46 in; or differential 0.048 in; or intermediate differential 0.012 in; or weight 15.5 lb; or top weight 3.25 oz; or pin to CG 3.50 in. The RG has the least to change',
     metric:
-      'kept: RG 62.48 mm; or differential 1.22 mm; or intermediate differential 0.30 mm; or weight 7.03 kg; or top weight 92 g; or pin to CG 88.9 mm. The RG has the least to change',
+      'kept: RG 2.46 in; or differential 0.048 in; or intermediate differential 0.012 in; or weight 7.03 kg; or top weight 92 g; or pin to CG 88.9 mm. The RG has the least to change',
   },
   {
     code: 'no-such-core',
