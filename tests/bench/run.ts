@@ -4,9 +4,11 @@ import { ensembleBench } from './ensemble.bench.js';
 import { meshBench } from './mesh.bench.js';
 import { regressionBench } from './regression.bench.js';
 import { shotBench } from './shot.bench.js';
+import { stagesBench } from './stages.bench.js';
 import { startBench } from './start.bench.js';
 
-startBench();
+await startBench();
+stagesBench();
 await drillBench();
 ensembleBench();
 meshBench();
