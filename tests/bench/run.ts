@@ -5,10 +5,12 @@ import { ensembleBench } from './ensemble.bench.js';
 import { meshBench } from './mesh.bench.js';
 import { regressionBench } from './regression.bench.js';
 import { shotBench } from './shot.bench.js';
+import { stagesBench } from './stages.bench.js';
 import { startBench } from './start.bench.js';
 
-startBench();
+await startBench();
 answerBench();
+stagesBench();
 await drillBench();
 ensembleBench();
 meshBench();

@@ -1,18 +1,23 @@
 import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { spawn as spawnTerminal } from '@lydell/node-pty';
 import { machine } from './timing.js';
 
-const MAIN = fileURLToPath(new URL('../../dist/cli/main.js', import.meta.url));
+const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+const MAIN = join(ROOT, 'dist/cli/main.js');
 const RUNS = 20;
+const FEW_RUNS = 5;
 
-/** Times how long `flarewise --help` takes beside a bare start of Node, turn by turn. Prints the ratio of medians. */
-export function startBench(print: (line: string) => void = console.log): void {
-  const start = (args: readonly string[]): number => {
-    const from = performance.now();
-    const { status } = spawnSync(process.execPath, args, { stdio: 'ignore' });
-    if (status !== 0) throw new Error(`node ${args.join(' ')} ended with ${status}`);
-    return performance.now() - from;
-  };
+const RECORDS = ['--bowler', 'average-right', '--ball', 'plain-medium', '--lane', 'house-easy'];
+
+/**
+ * Times what a person waits for at the start, turn by turn with a bare start of Node: `--help`, the first
+ * question of `npm start` on a tree in which nothing has changed, and the first look of `recommend`. Prints ratios of medians.
+ */
+export async function startBench(print: (line: string) => void = console.log): Promise<void> {
   const bare: number[] = [];
   const help: number[] = [];
   start([MAIN, '--help']); // warm the disk
@@ -21,9 +26,59 @@ export function startBench(print: (line: string) => void = console.log): void {
     help.push(start([MAIN, '--help']));
   }
   print(`start: ${machine()}`);
-  print(
-    `  --help ${median(help).toFixed(0)} ms, bare node ${median(bare).toFixed(0)} ms: ${(median(help) / median(bare)).toFixed(2)} times (medians of ${RUNS})`,
-  );
+  const beside = (times: readonly number[]): string =>
+    `${median(times).toFixed(0)} ms, ${(median(times) / median(bare)).toFixed(2)} times bare Node's ${median(bare).toFixed(0)} ms`;
+  print(`  --help ${beside(help)} (medians of ${RUNS})`);
+
+  const folder = mkdtempSync(join(tmpdir(), 'flarewise-'));
+  const env = {
+    PATH: process.env.PATH ?? '',
+    LANG: 'C.UTF-8',
+    FLAREWISE_HOME: folder,
+    FLAREWISE_CACHE: folder,
+  };
+  await seen('npm', ['start'], /1\/\d+ {2}/, env);
+  const question: number[] = [];
+  const look: number[] = [];
+  for (let run = 0; run < FEW_RUNS; run++) {
+    question.push(await seen('npm', ['start'], /1\/\d+ {2}/, env));
+    look.push(await seen('node', [MAIN, 'recommend', ...RECORDS, '--hook-start', '4'], /First look/, env));
+  }
+  print(`  first question of npm start ${beside(question)} (medians of ${FEW_RUNS})`);
+  print(`  first look of recommend ${beside(look)}`);
+  rmSync(folder, { recursive: true });
+}
+
+/** Wall time from start to end, ms. */
+function start(args: readonly string[]): number {
+  const from = performance.now();
+  const { status } = spawnSync(process.execPath, args, { stdio: 'ignore' });
+  if (status !== 0) throw new Error(`node ${args.join(' ')} ended with ${status}`);
+  return performance.now() - from;
+}
+
+/** Wall time until a terminal shows something, ms; the program is then ended. */
+function seen(
+  command: string,
+  args: readonly string[],
+  what: RegExp,
+  env: Record<string, string>,
+): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const from = performance.now();
+    const pty = spawnTerminal(command, [...args], { cols: 80, rows: 50, cwd: ROOT, env });
+    let shown = '';
+    let time: number | undefined;
+    pty.onData((data) => {
+      shown += data;
+      if (time !== undefined || !what.test(shown)) return;
+      time = performance.now() - from;
+      pty.write('\u0003');
+    });
+    pty.onExit(() =>
+      time === undefined ? reject(new Error(`never seen: ${what} in ${shown}`)) : resolve(time),
+    );
+  });
 }
 
 const median = (times: readonly number[]): number =>
