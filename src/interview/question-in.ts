@@ -1,4 +1,4 @@
-import { unitOf } from '../records/schemas/quantity.js';
+import { recordUnit } from '../records/schemas/quantity.js';
 import { parseFraction } from '../records/text/parse-fraction.js';
 import { kindOfUnit } from '../records/text/read-number.js';
 import { UNITS, type Units, withUnit } from '../report/text/display-units.js';
@@ -49,7 +49,7 @@ export function questionIn(question: Question, units: Units): Question {
 }
 
 function numberIn({ quantity, text, usual, schema }: NumberQuestion, units: Units): Partial<NumberQuestion> {
-  const unit = unitOf(schema) ?? '';
+  const unit = recordUnit(schema) ?? '';
   if (!quantity) return { typed: { kind: kindOfUnit(unit), show: (value) => `${shown(value)} ${unit}` } };
   const [asked, kept] = [units[quantity], UNITS.trade[quantity]];
   return {

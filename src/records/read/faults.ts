@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { type Fault, MOST_FAULTS } from '../../base/errors.js';
 import { shortened } from '../../base/visible.js';
-import { unitOf } from '../schemas/quantity.js';
+import { recordUnit } from '../schemas/quantity.js';
 import { nearestWord } from '../text/nearest-word.js';
 import { numberHint } from '../text/number-hint.js';
 
@@ -72,7 +72,7 @@ function hintAt(schema: z.ZodType, path: readonly PropertyKey[], value: unknown)
 /** The unit of the number at a path; '' where its schema names none. */
 function unitAt(schema: z.ZodType, path: readonly PropertyKey[], value: unknown): string {
   const at = schemaAt(schema, path, value);
-  return (at && unitOf(at)) ?? '';
+  return (at && recordUnit(at)) ?? '';
 }
 
 /**

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { unitOf } from '../schemas/quantity.js';
+import { recordUnit } from '../schemas/quantity.js';
 import { ABOUT_DEVIATION, type UncertainKey } from '../shared/about-deviation.js';
 import { isUnread, kindOfUnit, readNumber } from '../text/read-number.js';
 
@@ -63,7 +63,7 @@ type ReadNumber = (text: string, unit: string, path: string) => unknown;
 function walked(schema: z.ZodType, value: unknown, path: string, number: ReadNumber): unknown {
   const inner = bare(schema);
   if (inner instanceof z.ZodNumber) {
-    const unit = unitOf(inner);
+    const unit = recordUnit(inner);
     return typeof value === 'string' && unit !== undefined ? number(value, unit, path) : value;
   }
   if (inner instanceof z.ZodArray && Array.isArray(value)) {

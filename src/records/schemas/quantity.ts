@@ -24,7 +24,7 @@ export function quantity(min: number, max: number, { unit, what, hint }: Quantit
 }
 
 /** The unit of a number's schema; undefined for one that is no quantity. */
-export const unitOf = (schema: z.ZodType): string | undefined =>
+export const recordUnit = (schema: z.ZodType): string | undefined =>
   (schema.meta() as { unit?: string } | undefined)?.unit;
 
 /** One of a few words; the message lists them. */
