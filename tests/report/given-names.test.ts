@@ -8,6 +8,7 @@ import { judgeReport } from '../../src/report/screens/judge-report.js';
 import { mapReport } from '../../src/report/screens/map-report.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
 import { rollReport } from '../../src/report/screens/roll-report.js';
+import { SECTION_IDS } from '../../src/report/screens/section-ids.js';
 import { sheetHtml } from '../../src/report/sheet/sheet-html.js';
 import { sheetReport } from '../../src/report/sheet/sheet-report.js';
 import { UNITS } from '../../src/report/text/display-units.js';
@@ -62,10 +63,10 @@ const oneLine = (text: string): string => text.replace(/[\s\u00a0]+/g, ' ');
 describe.each([
   [
     'recommend',
-    recommendationReport(recommended, page),
+    recommendationReport(recommended, page, { sections: SECTION_IDS }),
     [BALL, BOWLER, 'Lane of 60 ft', `another ball: ${BALL}`],
   ],
-  ['judge', judgeReport(judged, page), [BALL, BOWLER, 'Lane of 60 ft']],
+  ['judge', judgeReport(judged, page, true), [BALL, BOWLER, 'Lane of 60 ft']],
   ['drilled', drilledReport({ ...drilledAnswer, ball: BALL, bowler: BOWLER }, page), [BALL, BOWLER]],
   [
     'roll',

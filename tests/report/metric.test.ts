@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { drilledReport } from '../../src/report/screens/drilled-report.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
 import { rollReport } from '../../src/report/screens/roll-report.js';
+import { SECTION_IDS } from '../../src/report/screens/section-ids.js';
 import type { Page } from '../../src/report/text/page.js';
 import { columnsOf } from '../../src/report/text/wrap.js';
 import { METRIC_BUT_PUBLISHED } from '../support/metric-units.js';
@@ -9,7 +10,7 @@ import { pageOf } from '../support/page.js';
 import { drilledAnswer, lane, recommendAnswer, rollAnswer } from '../support/recommend-answer.js';
 
 const reports: readonly [string, (page: Page) => string][] = [
-  ['recommendation', (page) => recommendationReport(recommendAnswer, page)],
+  ['recommendation', (page) => recommendationReport(recommendAnswer, page, { sections: SECTION_IDS })],
   ['drilled', (page) => drilledReport(drilledAnswer, page)],
   ['roll', (page) => rollReport(rollAnswer, 'right', lane, page)],
 ];

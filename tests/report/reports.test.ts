@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Objection } from '../../src/records/answers/statements/objections.js';
 import { drilledReport } from '../../src/report/screens/drilled-report.js';
+import type { NextStep } from '../../src/report/screens/next-steps.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
 import { rollReport } from '../../src/report/screens/roll-report.js';
+import { SECTION_IDS } from '../../src/report/screens/section-ids.js';
 import type { Page } from '../../src/report/text/page.js';
 import { columnsOf } from '../../src/report/text/wrap.js';
 import { pageOf } from '../support/page.js';
@@ -10,7 +12,7 @@ import { drilledAnswer, lane, recommendAnswer, rollAnswer } from '../support/rec
 import { said } from '../support/said.js';
 
 const reports: readonly [string, (page: Page) => string][] = [
-  ['recommendation', (page) => recommendationReport(recommendAnswer, page)],
+  ['recommendation', (page) => recommendationReport(recommendAnswer, page, { sections: SECTION_IDS })],
   ['drilled', (page) => drilledReport(drilledAnswer, page)],
   ['roll', (page) => rollReport(rollAnswer, 'right', lane, page)],
 ];
@@ -53,14 +55,27 @@ describe.each(reports)('%s report', (_name, report) => {
   });
 });
 
+const next: readonly NextStep[] = [
+  {
+    code: 'sheet',
+    words: [
+      ['sheet'],
+      ['--bowler', 'me'],
+      ['--ball', 'new'],
+      ['--lane', 'house'],
+      ['--layout', '70 x 4 1/2 x 30'],
+    ],
+  },
+];
+
 describe('recommendation report', () => {
-  const text = recommendationReport(recommendAnswer, pageOf(80));
+  const text = recommendationReport(recommendAnswer, pageOf(80), { sections: SECTION_IDS });
 
   test('the best layout stands in the first screenful, in words as well', () => {
     const top = oneLine(text.split('\n').slice(0, 8).join('\n'));
     expect(top).toContain('70 x 4 1/2 x 30');
-    expect(top).toContain('Drilling angle 70°, pin 4 1/2 in from the PAP, VAL angle 30°. Pin buffer 2 in.');
-    expect(top).toContain('in 73 % of worlds (probably better)');
+    expect(top).toContain('Drilling angle 70°, pin 4 1/2 in from the PAP, VAL angle 30°.');
+    expect(top).toContain('HOW SURE Against the usual 45 x 4 x 45: 2.7 ft later');
   });
 
   test('the ranking lists every layout with its numbers and the usual one last', () => {
@@ -78,15 +93,33 @@ describe('recommendation report', () => {
       '87',
     ]);
     const table = lines.slice(
-      0,
+      lines.indexOf('Ranked'),
       lines.findIndex((line) => line.startsWith('How ')),
     );
     const ranked = table.flatMap((line) => /^ {2}(\d|\*) (\d.*?) {2}/.exec(line)?.[2] ?? []);
     expect(ranked).toEqual(['70 x 4 1/2 x 30', '85 x 3 3/4 x 45', '55 x 5 1/4 x 35', '45 x 4 x 45']);
   });
 
-  test('wishes, ranking and path take at most 60 lines before the details begin', () => {
-    expect(text.split('\n').findIndex((line) => line.startsWith('Numbers'))).toBeLessThanOrEqual(60);
+  test.each([60, 80, 120, 200])(
+    'without sections it is one screen of at most 23 lines at %i columns',
+    (width) => {
+      const lines = recommendationReport(recommendAnswer, pageOf(width), { next }).trimEnd().split('\n');
+      expect(lines.length).toBeLessThanOrEqual(23);
+      const first = lines.join('\n');
+      for (const label of ['DRILL', 'HOW SURE', 'WHY', 'PRACTICE', 'ALSO GOOD'])
+        expect(first).toMatch(new RegExp(`^${label} `, 'm'));
+      expect(oneLine(first.replaceAll('\\\n', ''))).toContain('flarewise sheet --bowler me');
+    },
+  );
+
+  test('a guessed PAP is told before how sure the answer is', () => {
+    const bowler = { ...recommendAnswer.inputs.bowler, uncertainty: { papOverIn: 0.4, papUpIn: 0.4 } };
+    const guessed = { ...recommendAnswer, inputs: { ...recommendAnswer.inputs, bowler } };
+    for (const width of [60, 80]) {
+      const text = oneLine(recommendationReport(guessed, pageOf(width)));
+      expect(text).toContain('FIRST Your PAP is a guess (± 0.4 in). Have it measured before drilling.');
+      expect(text.indexOf('FIRST')).toBeLessThan(text.indexOf('HOW SURE'));
+    }
   });
 
   test('marks are given to a sixteenth, and a distance that has no meaning is left out', () => {
@@ -99,16 +132,21 @@ describe('recommendation report', () => {
     expect(score.trim().split(/ {2,}/).slice(1)).toEqual(['+17', '+24', '-7', '+34']);
   });
 
-  test('says so when the usual layout itself comes out best, and compares it with nothing but the next', () => {
+  test('says so when the usual layout itself comes out best', () => {
     const [first, ...others] = recommendAnswer.layouts;
     const usual = { ...first, text: recommendAnswer.middle.text };
+    const headline = {
+      code: 'is-the-usual' as const,
+      params: { usual: recommendAnswer.middle.text, ties: 12, of: 300 },
+    };
     const text = oneLine(
-      recommendationReport({ ...recommendAnswer, layouts: [usual, ...others] }, pageOf(80)),
+      recommendationReport({ ...recommendAnswer, headline, layouts: [usual, ...others] }, pageOf(80)),
     );
-    expect(text).toContain('It is the usual middle layout itself');
-    expect(text).not.toContain(`against the usual ${usual.text}`);
-    const alone = oneLine(recommendationReport({ ...recommendAnswer, layouts: [usual] }, pageOf(80)));
-    expect(alone).toMatch(/over \d+ plausible worlds\. It is the usual/);
+    expect(text).toContain(
+      'Drill the usual 45 x 4 x 45: no other layout is ahead of it in most simulated tries.',
+    );
+    expect(text).toContain('12 of 300 layouts tie.');
+    expect(text).not.toContain('Against the usual');
   });
 
   test('says when the usual layout it compares with would itself be set aside', () => {
@@ -117,6 +155,7 @@ describe('recommendation report', () => {
       recommendationReport(
         { ...recommendAnswer, middle: { ...recommendAnswer.middle, objections } },
         pageOf(80),
+        { sections: ['compare'] },
       ),
     );
     expect(text).toContain(

@@ -4,6 +4,7 @@ import { drilledReport } from '../../src/report/screens/drilled-report.js';
 import { judgeReport } from '../../src/report/screens/judge-report.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
 import { rollReport } from '../../src/report/screens/roll-report.js';
+import { SECTION_IDS } from '../../src/report/screens/section-ids.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import type { Page } from '../../src/report/text/page.js';
 import { coachPairOf } from '../support/coach-answer.js';
@@ -30,7 +31,13 @@ const SCREENS: readonly (readonly [string, (page: Page) => string, readonly (key
     (page) => recommendationReport(recommendAnswer, page),
     ['60 columns', '80 columns', '80 columns, ASCII', '80 columns, metric', '200 columns'],
   ],
-  ['judge', (page) => judgeReport(judgeAnswer, page), ['80 columns', '200 columns']],
+  [
+    'recommend in full',
+    (page) => recommendationReport(recommendAnswer, page, { sections: SECTION_IDS }),
+    ['60 columns', '80 columns', '80 columns, ASCII', '80 columns, metric', '200 columns'],
+  ],
+  ['judge', (page) => judgeReport(judgeAnswer, page), ['60 columns', '80 columns']],
+  ['judge in full', (page) => judgeReport(judgeAnswer, page, true), ['80 columns', '200 columns']],
   ['drilled', (page) => drilledReport(drilledAnswer, page), ['60 columns', '80 columns, metric']],
   ['roll', (page) => rollReport(rollAnswer, 'right', lane, page), ['60 columns', '80 columns']],
   [

@@ -13,26 +13,39 @@ const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
 
 describe('judgeReport', () => {
   test.each([60, 80, 120, 200])('keeps within %i columns', (width) => {
-    for (const each of judgeReport(answer, pageOf(width)).split('\n'))
+    for (const each of judgeReport(answer, pageOf(width), true).split('\n'))
       expect(columnsOf(each), each).toBeLessThanOrEqual(width);
   });
 
   test('the verdict comes before all numbers, in words', () => {
-    const lines = judgeReport(answer, pageOf(80)).split('\n');
-    expect(lines.findIndex((each) => each.startsWith('Verdict:'))).toBe(3);
+    for (const isFull of [false, true]) {
+      const lines = judgeReport(answer, pageOf(80), isFull).split('\n');
+      expect(lines.findIndex((each) => each.startsWith('VERDICT '))).toBe(1);
+    }
     const said = (verdict: JudgeAnswer['verdict']) =>
       oneLine(judgeReport({ ...answer, verdict }, pageOf(80)));
-    expect(said('as-good')).toContain(`${layout.text} is about as good as any`);
-    expect(said('clearly-worse')).toContain(`clearly better layout, ${best.text}`);
-    expect(said('not-allowed')).toContain(`do not drill ${layout.text}`);
+    expect(said('as-good')).toContain(`${layout.text} is fine to drill: about as good as any`);
+    expect(said('clearly-worse')).toContain(`${best.text} is clearly better, and you would see it.`);
+    expect(said('not-allowed')).toContain(`Do not drill ${layout.text}`);
   });
 
   test('what speaks against a layout, its place and its marking errors are said', () => {
     const barred = { ...answer, layout: { ...layout, objections: [RING_NEAR_HOLE] } };
-    const text = oneLine(judgeReport(barred, pageOf(80)));
+    const text = oneLine(judgeReport(barred, pageOf(80), true));
     expect(text).toContain('An oil ring would run over or too near to a hole.');
     expect(text).toContain('better than 75 % of the allowed layouts');
     expect(text).toContain('1/16 in of pin-to-PAP -1.2 +0.05 -0.10');
     expect(text).toContain(sentencesOf(cautions.slice(0, 1)));
   });
+
+  test.each([80, 120])(
+    'without more asked for it is a few lines at %i columns: verdict, size, legality',
+    (width) => {
+      const lines = judgeReport(answer, pageOf(width)).trimEnd().split('\n');
+      expect(lines.length).toBeLessThanOrEqual(9);
+      const text = oneLine(lines.join(' '));
+      for (const label of ['VERDICT', 'SIZE', 'LEGAL']) expect(text).toContain(` ${label} `);
+      expect(text).toContain(`${best.text}, the best found, is`);
+    },
+  );
 });

@@ -21,7 +21,7 @@ const figures = readFigures(html);
 
 test('the verdict stands first, in bold, below the layout', () => {
   expect(html).toMatch(
-    /<h1>85 x 3 3\/4 x 45<\/h1>\n<p><strong>Verdict: 70 x 4 1\/2 x 30 is probably better\.<\/strong>/,
+    /<h1>85 x 3 3\/4 x 45<\/h1>\n<p><strong>70 x 4 1\/2 x 30 is probably better\.<\/strong>/,
   );
   const barred = {
     ...answer,

@@ -5,7 +5,7 @@ import { boardAt } from '../../../src/report/lane/board-at.js';
 import { ballLines } from '../../../src/report/picture/ball-lines.js';
 import type { Point } from '../../../src/report/scene/shapes.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
-import { sayAll } from '../../../src/report/wording/say.js';
+import { say, sayAll } from '../../../src/report/wording/say.js';
 import { facts, pageOfAnswer } from '../../support/pages/page-fixture.js';
 import { type ReadFigure, readFigures } from '../../support/pages/read-page.js';
 import { type Drawn, middleOf } from '../../support/pages/read-svg.js';
@@ -375,7 +375,7 @@ describe('the page as a text', () => {
     for (const words of [
       first.text,
       'Drilling angle 70°',
-      'How sure',
+      say(answer.headline, UNITS.trade),
       ...sayAll(answer.cautions, UNITS.trade),
     ])
       expect(top).toContain(words);

@@ -1,4 +1,5 @@
 import type { Headlines } from '../../../records/answers/statements/headlines.js';
+import { PROBABLY } from '../../../records/schemas/sureness.js';
 import type { Units } from '../../text/display-units.js';
 import { percent } from '../../text/figures.js';
 import { scatterText, sizeText } from './size-text.js';
@@ -21,7 +22,7 @@ export const HEADLINES: Wording<Headlines> = {
   'seen-and-sure': (found, units) =>
     `Ahead of the usual ${found.usual} in ${tries(found)}: ${ofBoth(found, units)}. A game with each shows it: ${shotsText(found, units)}.`,
   'seen-not-sure': (found, units) =>
-    `Against the usual ${found.usual}: ${ofBoth(found, units)}, which a game with each shows; but it is ahead in only ${tries(found)}. Your shots vary by ${scatterText(found.scatter, found.readings, units)}.`,
+    `Against the usual ${found.usual}: ${ofBoth(found, units)}, which a game with each shows. It is ahead in ${found.ahead < PROBABLY ? 'only ' : ''}${tries(found)}. Your shots vary by ${scatterText(found.scatter, found.readings, units)}.`,
 };
 
 const tries = ({ ahead }: Found): string => `${percent(ahead)} of 100 simulated tries`;
