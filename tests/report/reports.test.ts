@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Headline } from '../../src/records/answers/statements/headlines.js';
 import type { Objection } from '../../src/records/answers/statements/objections.js';
 import { drilledReport } from '../../src/report/screens/drilled-report.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
@@ -57,10 +58,13 @@ describe('recommendation report', () => {
   const text = recommendationReport(recommendAnswer, pageOf(80));
 
   test('the best layout stands in the first screenful, in words as well', () => {
-    const top = oneLine(text.split('\n').slice(0, 8).join('\n'));
+    const top = oneLine(text.split('\n').slice(0, 11).join('\n'));
     expect(top).toContain('70 x 4 1/2 x 30');
     expect(top).toContain('Drilling angle 70°, pin 4 1/2 in from the PAP, VAL angle 30°. Pin buffer 2 in.');
-    expect(top).toContain('in 73 % of worlds (probably better)');
+    // how much comes before how sure
+    expect(top).toMatch(/2\.7 ft later, .* than the usual 45 x 4 x 45, .* in only 87 % of worlds/);
+    expect(top).toContain('Your own shots vary by ±1.5 ft and ±0.052 deg/ft.');
+    expect(top).toContain('Against the next, 85 x 3 3/4 x 45: probably better (73 % of worlds).');
   });
 
   test('the ranking lists every layout with its numbers and the usual one last', () => {
@@ -102,13 +106,16 @@ describe('recommendation report', () => {
   test('says so when the usual layout itself comes out best, and compares it with nothing but the next', () => {
     const [first, ...others] = recommendAnswer.layouts;
     const usual = { ...first, text: recommendAnswer.middle.text };
-    const text = oneLine(
-      recommendationReport({ ...recommendAnswer, layouts: [usual, ...others] }, pageOf(80)),
-    );
-    expect(text).toContain('It is the usual middle layout itself');
-    expect(text).not.toContain(`against the usual ${usual.text}`);
-    const alone = oneLine(recommendationReport({ ...recommendAnswer, layouts: [usual] }, pageOf(80)));
-    expect(alone).toMatch(/over \d+ plausible worlds\. It is the usual/);
+    const headline: Headline = {
+      code: 'is-the-usual',
+      params: { usual: usual.text, ties: 14, of: 212 },
+    };
+    const said = (layouts: typeof recommendAnswer.layouts): string =>
+      oneLine(recommendationReport({ ...recommendAnswer, headline, layouts }, pageOf(80)));
+    expect(said([usual, ...others])).toContain(`Drill the usual ${usual.text}: no other layout is ahead`);
+    expect(said([usual, ...others])).toContain('Against the next, ');
+    expect(said([usual, ...others])).not.toContain(`than the usual ${usual.text}`);
+    expect(said([usual])).not.toContain('Against the next, ');
   });
 
   test('says when the usual layout it compares with would itself be set aside', () => {
