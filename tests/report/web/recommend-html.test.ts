@@ -5,7 +5,7 @@ import { boardAt } from '../../../src/report/lane/board-at.js';
 import { ballLines } from '../../../src/report/picture/ball-lines.js';
 import type { Point } from '../../../src/report/scene/shapes.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
-import { sayAll } from '../../../src/report/wording/say.js';
+import { say, sayAll } from '../../../src/report/wording/say.js';
 import { facts, pageOfAnswer } from '../../support/pages/page-fixture.js';
 import { type ReadFigure, readFigures } from '../../support/pages/read-page.js';
 import { type Drawn, middleOf } from '../../support/pages/read-svg.js';
@@ -370,12 +370,13 @@ describe('the page as a text', () => {
     }
   });
 
-  test('the first layout, how sure it is and the cautions stand before everything else', () => {
+  test('the first layout, what it makes of a difference, how sure that is and the cautions stand before everything else', () => {
     const top = html.slice(0, html.indexOf('<nav')).replaceAll('\u00a0', ' ');
     for (const words of [
       first.text,
       'Drilling angle 70°',
-      'How sure',
+      say(answer.headline, UNITS.trade),
+      'Against the next, 85 x 3 3/4 x 45: probably better (73 % of worlds).',
       ...sayAll(answer.cautions, UNITS.trade),
     ])
       expect(top).toContain(words);
