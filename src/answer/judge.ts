@@ -5,10 +5,9 @@ import { explain } from '../explain/explain.js';
 import { noLine } from '../explain/no-line.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
-import type { JudgeAnswer, LayoutDifference } from '../records/answers/answer.js';
+import type { JudgeAnswer } from '../records/answers/answer.js';
 import type { MarkingError } from '../records/answers/statements/changes.js';
 import { ballRecord } from '../records/schemas/ball.js';
-import { CLEARLY, PROBABLY } from '../records/schemas/sureness.js';
 import { VERSION } from '../records/shared/version.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { keyOf } from '../search/candidates/candidates.js';
@@ -25,6 +24,7 @@ import { type RecommendInputs, type Setting, type SettingOptions, withSetting } 
 import { shotScatter } from '../simulate/shot-scatter.js';
 import { differences } from './parts/difference-answer.js';
 import { drilledFacts } from './parts/drilled-facts.js';
+import { judgeVerdict } from './parts/judge-verdict.js';
 import { regressionAnswer } from './parts/regression-answer.js';
 import { answerer, targetAnswer } from './parts/simulated-answer.js';
 import { nothingAllowed } from './recommend.js';
@@ -77,7 +77,11 @@ export const judge = (
       version: VERSION,
       seed: options.seed,
       inputs: { ...given, ball: ballRecord(given.ball) },
-      verdict: verdictOf(simulated.objections.length > 0 || !facts.legality.legal, bestBeatsIt, bestOverIt),
+      verdict: judgeVerdict(
+        simulated.objections.length > 0 || !facts.legality.legal,
+        bestBeatsIt,
+        bestOverIt,
+      ),
       noLine: simulated.line.reachesPocket
         ? null
         : noLine(inputs, ball, toLayout(layout, ball.published.radius)),
@@ -119,18 +123,6 @@ function placeOf(
   const own = score(nominal, targets);
   const below = attained.filter(({ outcome }) => score(outcome, targets) < own).length;
   return { betterThan: below, of: attained.length, by: 'physics' };
-}
-
-/** Whether it may be drilled comes first, then whether a difference could be seen, then how sure it is. */
-function verdictOf(
-  isBarred: boolean,
-  bestBeatsIt: number,
-  { weighed, physics }: LayoutDifference,
-): JudgeAnswer['verdict'] {
-  if (isBarred) return 'not-allowed';
-  if (bestBeatsIt < PROBABLY) return 'as-good';
-  if (weighed.visibility === 'unseen' && physics.visibility === 'unseen') return 'no-difference-seen';
-  return bestBeatsIt >= CLEARLY && weighed.visibility === 'seen' ? 'clearly-worse' : 'probably-worse';
 }
 
 async function markingErrors(

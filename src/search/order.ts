@@ -38,7 +38,7 @@ const NEARNESS_ALIKE = 0.25;
  * Orders layouts that met the same worlds.
  *
  * Those that reach the pins about as often as the usual middle layout come before those that do not. Then the mean score decides,
- * but for layouts that tie with the leader, for nobody would see the difference: among them first what is ahead of most of
+ * but for layouts that tie with the leader, whose difference a person would not see: among them first what is ahead of most of
  * the others in most worlds, then what is good under practice, then what lies nearest to the usual, then what keeps
  * farther from holes. The first is behind neither the usual nor, of those that reach the pins about
  * as often, its runner-up in most worlds.

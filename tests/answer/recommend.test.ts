@@ -69,13 +69,21 @@ describe('recommend', () => {
   });
 
   test.each(['small', 'usual'])(
-    '%s budget: layouts are ranked by score, differ from one another, and are allowed',
+    '%s budget: layouts are ranked by score but where they tie, differ from one another, and are allowed',
     (budget) => {
       const { layouts } = budget === 'small' ? answer : whole;
       expect(layouts).toHaveLength(budget === 'small' ? options.top : USUAL_TOP);
       layouts.forEach((layout, i) => {
         expect(layout.rank).toBe(i + 1);
-        if (i > 0) expect(layout.score).toBeLessThanOrEqual(layouts[i - 1].score);
+        const before = layouts[i - 1];
+        // a higher score stands behind only where a game would not show the difference, or for a layout that is behind the usual
+        if (before && layout.score > before.score) {
+          const { overRunnerUp, beatsRunnerUp } = before.confidence;
+          expect(
+            overRunnerUp!.weighed.visibility !== 'seen' || layout.confidence.beatsMiddle < 0.5,
+            `${before.text} before ${layout.text}, ahead in ${beatsRunnerUp}`,
+          ).toBe(true);
+        }
         expect(layout.legality.legal).toBe(true);
         expect(layout.reaction.outcome).toBe('pins');
         expect(layout.reaction.ringClearanceIn).toBeGreaterThanOrEqual(0.125);
@@ -93,6 +101,10 @@ describe('recommend', () => {
     const [best] = whole.layouts;
     expect(best.score).toBeGreaterThan(whole.middle.score);
     expect(best.confidence.beatsMiddle).toBeGreaterThan(0.5);
+    for (const { layouts } of [answer, whole]) {
+      expect(layouts[0].confidence.beatsMiddle).toBeGreaterThanOrEqual(0.5);
+      expect(layouts[0].confidence.beatsRunnerUp).toBeGreaterThanOrEqual(0.5);
+    }
     expect(best.confidence.worlds).toBe(USUAL_BUDGET.worlds);
     expect(answer.layouts[0].confidence.worlds).toBe(SMALL_BUDGET.worlds);
   });

@@ -15,6 +15,7 @@ import { WISHED_IDS, type WishedId } from '../../src/records/schemas/reaction-nu
 import { wishedIds } from '../../src/records/schemas/want.js';
 import { BELIEFS } from '../../src/records/shared/beliefs.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
+import { layoutsApart } from '../../src/search/candidates/pick-differing.js';
 import { score } from '../../src/search/scoring/score.js';
 import type { Target } from '../../src/search/scoring/target.js';
 import { shiftTargets } from '../../src/search/scoring/world-statistics.js';
@@ -194,6 +195,26 @@ describe.each(CASES)('$bowler with $ball on $lane', ({ bowler, ball, lane, want 
     expect(weighed.voices!.practicePercent).toBe(100 * WEIGHT);
     expect(weighed.voices!.weighed.text).toBe(weighed.layouts[0].text);
     expect(weighed.voices!.weighed.scores.weighed).toBe(weighed.layouts[0].score);
+  });
+
+  test('practice’s choice is set against physics’ where they differ, and what decides is about something wished for', () => {
+    const { physics, practice, apart } = weighed.voices!;
+    expect(apart === null).toBe(layoutsApart(numbersOf(physics), numbersOf(practice)) < 1);
+    if (!apart) return;
+    for (const id of WISHED_IDS)
+      expect(apart.difference.practice.size[id]).toBeCloseTo(
+        practice.overMiddle.practice.size[id] - physics.overMiddle.practice.size[id],
+        9,
+      );
+    if (!apart.belief) {
+      expect(practice.scores.practice).toBeLessThanOrEqual(physics.scores.practice);
+      return;
+    }
+    const { id, share, says } = apart.belief;
+    const belief = BELIEFS.find((each) => each.id === id)!;
+    expect(says).toBe(belief.says);
+    expect(wishedIds(want)).toContain(belief.reading);
+    expect(share).toBeGreaterThan(0);
   });
 
   test('headline and beliefs are of the first layout', () => {

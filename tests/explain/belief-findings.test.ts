@@ -12,14 +12,14 @@ import { withSetting } from '../../src/simulate/setting.js';
 import type { ShotProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
 import { said } from '../support/said.js';
-import { SMALL_BUDGET } from '../support/small-budget.js';
+import { TINY_BUDGET } from '../support/small-budget.js';
 
 const { bowlers, balls, lanes } = demoShelf();
 const byId = <T>(list: readonly { id: string; record: T }[], id: string): T =>
   list.find((each) => each.id === id)!.record;
 
-const WORLDS = 8;
-const budget = { ...SMALL_BUDGET, practiceWorlds: WORLDS };
+const WORLDS = 6;
+const budget = { ...TINY_BUDGET, practiceWorlds: WORLDS };
 
 /** A world in which the ball goes into the gutter, whatever it is. */
 const wide = (problem: ShotProblem): ShotProblem['worlds'][number] => ({

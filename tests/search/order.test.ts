@@ -180,7 +180,7 @@ describe('inOrder', () => {
         if (second && comesThrough(second))
           expect(shareAbove(first.worlds, second.worlds)).toBeGreaterThanOrEqual(0.5);
       }),
-      { numRuns: 600, seed: 1 },
+      { numRuns: 400, seed: 1 },
     );
   });
 

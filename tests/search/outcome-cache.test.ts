@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { cacheOutcomes } from '../../src/search/outcome-cache.js';
 import { physicsVoice } from '../../src/search/voices/physics-voice.js';
+import type { Voice } from '../../src/search/voices/voice.js';
 import type { Evaluator, Trial } from '../../src/simulate/evaluator.js';
 import type { Setting } from '../../src/simulate/setting.js';
 import type { Outcome } from '../../src/simulate/simulator.js';
@@ -61,5 +62,68 @@ describe('cacheOutcomes', () => {
       expect(hook - hooks[0]).toBeCloseTo(i, 12);
     });
     expect(hooks).toHaveLength(5);
+  });
+});
+
+describe('voices over the same shots', () => {
+  /** Adds a board of hook to every layout whose drilling angle is over 25°, in odd worlds. */
+  const believing: Voice = {
+    ...physicsVoice([]),
+    effectsOf: ({ drillingAngleDeg }) => Float64Array.of(drillingAngleDeg > 25 ? 1 : 0),
+    outcome: ([added], world, { reaction, ...rest }) => ({
+      ...rest,
+      reaction: { ...reaction, totalHook: reaction.totalHook + (world % 2) * added },
+    }),
+  };
+
+  test('a shot that one voice has asked for is not rolled again for another, which reads it its own way', async () => {
+    const { asked, setting } = recorder();
+    const outcomes = await cacheOutcomes(setting);
+    const [plain, moved] = [outcomes.by(physicsVoice([])), outcomes.by(believing)];
+    await plain.roll([shot(20), shot(30)], 4);
+    const before = asked.length;
+    await moved.roll([shot(20), shot(30)], 4);
+    expect(asked).toHaveLength(before);
+    const hooks = (cache: typeof plain, angle: number): number[] =>
+      cache.get(shot(angle).layout)!.outcomes.map(({ reaction }) => reaction.totalHook);
+    expect(hooks(moved, 20)).toEqual(hooks(plain, 20));
+    expect(hooks(moved, 30).map((hook, i) => hook - hooks(plain, 30)[i])).toEqual([0, 1, 0, 1]);
+  });
+
+  test('a ball that misses the pins has no score in that world; the mean is over the others, and it says how often it arrives', async () => {
+    const { setting } = recorder();
+    const lost: Voice = {
+      ...physicsVoice([]),
+      outcome: (_, world, outcome) => ({ ...outcome, shot: world === 1 ? 'gutter' : 'pins' }),
+    };
+    const cache = (await cacheOutcomes(setting)).by(lost);
+    await cache.roll([shot(20)], 4);
+    const { scores, meanScore, arrives } = cache.get(shot(20).layout)!;
+    expect(scores[1]).toBeNull();
+    expect(scores.filter((score) => score !== null)).toHaveLength(3);
+    expect(meanScore).toBeCloseTo(scores[0]!, 12); // all alike but the one that is not there: no zero in the mean
+    expect(meanScore).toBeGreaterThan(0);
+    expect(arrives).toBeCloseTo(3 / 4, 12);
+  });
+
+  test('alone, a voice sees the shots it asked for and nothing of what others rolled', async () => {
+    const { asked, setting } = recorder();
+    const outcomes = await cacheOutcomes(setting);
+    const all = outcomes.by(believing);
+    const own = outcomes.alone(physicsVoice([]));
+    await all.roll([shot(20), shot(30)], 5);
+    expect(own.known()).toEqual([]);
+    expect(own.get(shot(20).layout)).toBeUndefined();
+    const before = asked.length;
+    await own.roll([shot(20)], 2);
+    expect(asked).toHaveLength(before);
+    expect(own.get(shot(20).layout)!.scores).toHaveLength(2);
+    await own.roll([shot(20), shot(40)], 3);
+    await own.roll([shot(20)], 1);
+    expect(own.known().map(({ layout, worlds }) => [layout.drillingAngleDeg, worlds.scores.length])).toEqual([
+      [20, 3],
+      [40, 3],
+    ]);
+    expect(all.known()).toHaveLength(3);
   });
 });

@@ -1,0 +1,148 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Headline } from '../../../src/records/answers/statements/headlines.js';
+import { judgeSureness, verdictText } from '../../../src/report/screens/judge-report.js';
+import { UNITS } from '../../../src/report/text/display-units.js';
+import { say } from '../../../src/report/wording/say.js';
+import { scatterText, sizeText } from '../../../src/report/wording/statements/size-text.js';
+import { verdict } from '../../../src/report/wording/verdict.js';
+import { judgeAnswer } from '../../support/judge-answer.js';
+import { differs, scatter } from '../../support/recommend-answer.js';
+
+const params = {
+  layout: '70 x 4 1/2 x 30',
+  usual: '50 x 4 1/2 x 35',
+  ahead: 0.87,
+  worlds: 200,
+  readings: ['hookStartFt' as const, 'totalHookBoards' as const],
+  difference: differs(1, 'barely', 0.6), // weighed 1.3 ft, practice 0.6 ft
+  scatter,
+  ties: 14,
+  of: 212,
+};
+const sentence = (code: Exclude<Headline['code'], 'is-the-usual'>, units = UNITS.trade): string =>
+  say({ code, params }, units);
+
+describe('headlines: the size before the certainty, in the units asked for', () => {
+  test('as good as the usual: by how little, beside the bowler’s own scatter, and what may decide', () => {
+    expect(sentence('usual-as-good')).toBe(
+      'The usual 50 x 4 1/2 x 35 is as good here. 70 x 4 1/2 x 30 is ahead of it in 87 % of worlds, but by little: ' +
+        '1.0 ft later, 0.5 boards less. You would not see the difference: your own shots vary by ±1.5 ft and ±2.1 boards. ' +
+        '14 of 212 layouts spread over all tie with it: what is easy to mark, clear of the holes and proven for you may decide.',
+    );
+  });
+
+  test('seen by practice alone: both sizes, each under its name', () => {
+    expect(sentence('practice-sees-more')).toBe(
+      'By physics you would not see 70 x 4 1/2 x 30 from the usual 50 x 4 1/2 x 35 (1.0 ft later, 0.5 boards less; ' +
+        'your own shots vary by ±1.5 ft and ±2.1 boards). If practice is right, it is 0.6 ft later, 0.3 boards less. ' +
+        'With both weighed it is ahead in 87 % of worlds.',
+    );
+  });
+
+  test('barely seen, seen and sure, seen and not sure: the size with both weighed', () => {
+    expect(sentence('barely-seen')).toContain('1.3 ft later');
+    expect(sentence('barely-seen')).toContain('It takes a night of shots with each to see it');
+    expect(sentence('seen-and-sure')).toMatch(/a game shows it: 1\.3 ft later/);
+    expect(sentence('seen-not-sure')).toMatch(
+      /should be 1\.3 ft later, .* than the usual .*; but it is ahead in only 87 % of worlds/,
+    );
+  });
+
+  test('in metres where a person reads metres', () => {
+    for (const code of [
+      'usual-as-good',
+      'practice-sees-more',
+      'barely-seen',
+      'seen-and-sure',
+      'seen-not-sure',
+    ] as const) {
+      const text = sentence(code, UNITS.metric);
+      expect(text).toMatch(/0\.\d+ m later/);
+      expect(text).toMatch(/±0\.\d+ m/);
+      expect(text).not.toMatch(/\bft\b/);
+    }
+  });
+
+  test('the usual layout itself', () => {
+    const text = say(
+      { code: 'is-the-usual', params: { usual: '50 x 4 1/2 x 35', ties: 14, of: 212 } },
+      UNITS.trade,
+    );
+    expect(text).toMatch(
+      /^Drill the usual 50 x 4 1\/2 x 35: no other layout is ahead of it in most worlds\. 14 of 212/,
+    );
+  });
+});
+
+describe('sizeText and scatterText', () => {
+  const size = { hookStartFt: -0.44, sharpnessDegPerFt: 0.0004, totalHookBoards: 1.26 };
+
+  test('names what is more and what is less, and leaves out what would be shown as 0', () => {
+    expect(sizeText(size, ['hookStartFt', 'sharpnessDegPerFt', 'totalHookBoards'], UNITS.trade)).toBe(
+      '0.4 ft earlier, 1.3 boards more',
+    );
+    expect(sizeText(size, ['totalHookBoards'], UNITS.trade)).toBe('1.3 boards more');
+    expect(sizeText(size, ['sharpnessDegPerFt'], UNITS.trade)).toBe('nothing that could be measured');
+    expect(sizeText({ ...size, hookStartFt: 0 }, ['hookStartFt'], UNITS.metric)).toBe(
+      'nothing that could be measured',
+    );
+  });
+
+  test('lists how far shots vary, the last behind an and', () => {
+    expect(scatterText(scatter, ['hookStartFt'], UNITS.trade)).toBe('±1.5 ft');
+    expect(scatterText(scatter, ['hookStartFt', 'sharpnessDegPerFt', 'totalHookBoards'], UNITS.trade)).toBe(
+      '±1.5 ft, ±0.052 deg/ft and ±2.1 boards',
+    );
+  });
+});
+
+describe('verdict on two layouts', () => {
+  test.each([
+    { share: 0.95, seen: 'seen', words: 'clearly better' },
+    { share: 0.95, seen: 'barely', words: 'better, by little' },
+    { share: 0.95, seen: 'unseen', words: 'ahead, but you would not see the difference' },
+    { share: 0.9, seen: 'seen', words: 'clearly better' },
+    { share: 0.89, seen: 'seen', words: 'probably better' },
+    { share: 0.7, seen: 'barely', words: 'probably better' },
+    { share: 0.69, seen: 'seen', words: 'slightly better' },
+    { share: 0.55, seen: 'seen', words: 'slightly better' },
+    { share: 0.55, seen: 'unseen', words: 'ahead, but you would not see the difference' },
+    { share: 0.54, seen: 'seen', words: 'no real difference' },
+    { share: 0.5, seen: 'unseen', words: 'no real difference' },
+    { share: 0.46, seen: 'seen', words: 'no real difference' },
+    { share: 0.44, seen: 'seen', words: 'behind in most worlds' },
+    { share: 0, seen: 'unseen', words: 'behind in most worlds' },
+  ] as const)('$share, $seen: $words', ({ share, seen, words }) => {
+    expect(verdict(share, seen)).toBe(words);
+  });
+
+  test('what you would not see is never clearly anything', () => {
+    const seen = fc.constantFrom('unseen' as const, 'barely' as const, 'seen' as const);
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 1, noNaN: true }), seen, (share, visibility) => {
+        const words = verdict(share, visibility);
+        if (visibility === 'unseen') expect(words).not.toMatch(/clearly|probably/);
+        expect(/clearly/.test(words) && /not see/.test(words)).toBe(false);
+      }),
+    );
+    for (const each of [
+      'not-allowed',
+      'clearly-worse',
+      'probably-worse',
+      'no-difference-seen',
+      'as-good',
+    ] as const) {
+      const text = verdictText({ ...judgeAnswer, verdict: each });
+      expect(/clearly/.test(text) && /not see/.test(text)).toBe(false);
+    }
+  });
+
+  test('a second opinion says the sizes by physics and by practice before the scores', () => {
+    const text = judgeSureness(judgeAnswer, UNITS.trade);
+    expect(text).toMatch(
+      /^70 x 4 1\/2 x 30 is 0\.6 ft later, .* by physics, 0\.4 ft later, .* by practice; your own shots vary by ±1\.5 ft/,
+    );
+    expect(text.indexOf('by physics')).toBeLessThan(text.indexOf('of 100'));
+  });
+});
