@@ -17,6 +17,7 @@ export function headline({ difference, ...facts }: HeadlineFacts, practiceWeight
   const isUnseen = practiceWeight === 0 || practice.visibility === 'unseen';
   if (physics.visibility === 'unseen' && isUnseen) return { code: 'usual-as-good', params };
   if (physics.visibility === 'unseen') return { code: 'practice-sees-more', params };
-  if (weighed.visibility !== 'seen') return { code: 'barely-seen', params };
+  if (weighed.visibility === 'unseen') return { code: 'pull-apart', params };
+  if (weighed.visibility === 'barely') return { code: 'barely-seen', params };
   return { code: facts.ahead >= CLEARLY ? 'seen-and-sure' : 'seen-not-sure', params };
 }

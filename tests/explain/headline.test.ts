@@ -37,6 +37,8 @@ describe('headline', () => {
     { weighed: 'barely', physics: 'unseen', practice: 'barely', ahead: 0.99, weight: 0.5, code: 'practice-sees-more' },
     { weighed: 'seen', physics: 'unseen', practice: 'seen', ahead: 0.6, weight: 0.5, code: 'practice-sees-more' },
     { weighed: 'unseen', physics: 'unseen', practice: 'seen', ahead: 0.99, weight: 0, code: 'usual-as-good' },
+    { weighed: 'unseen', physics: 'barely', practice: 'seen', ahead: 0.99, weight: 0.5, code: 'pull-apart' },
+    { weighed: 'unseen', physics: 'seen', practice: 'unseen', ahead: 0.6, weight: 0.5, code: 'pull-apart' },
     { weighed: 'barely', physics: 'barely', practice: 'seen', ahead: 0.99, weight: 0.5, code: 'barely-seen' },
     { weighed: 'barely', physics: 'seen', practice: 'unseen', ahead: 0.6, weight: 0.5, code: 'barely-seen' },
     { weighed: 'seen', physics: 'barely', practice: 'barely', ahead: 0.9, weight: 0.5, code: 'seen-and-sure' },

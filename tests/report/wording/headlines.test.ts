@@ -26,33 +26,43 @@ const sentence = (code: Exclude<Headline['code'], 'is-the-usual'>, units = UNITS
 describe('headlines: the size before the certainty, in the units asked for', () => {
   test('as good as the usual: by how little, beside the bowler’s own scatter, and what may decide', () => {
     expect(sentence('usual-as-good')).toBe(
-      'The usual 50 x 4 1/2 x 35 is as good here. 70 x 4 1/2 x 30 is ahead of it in 87 % of worlds, but by little: ' +
-        '1.0 ft later, 0.5 boards less. You would not see the difference: your own shots vary by ±1.5 ft and ±2.1 boards. ' +
-        '14 of 212 layouts spread over all tie with it: what is easy to mark, clear of the holes and proven for you may decide.',
+      'The usual 50 x 4 1/2 x 35 is as good: you would not see the difference. This one is ahead of it in 87 of 100 simulated tries, but ' +
+        'only 1.0 ft later, 0.5 boards less; your shots vary by ±1.5 ft and ±2.1 boards. ' +
+        '14 of 212 layouts tie. What is easy to mark, clear of the holes and proven for you may decide.',
     );
   });
 
   test('seen by practice alone: both sizes, each under its name', () => {
     expect(sentence('practice-sees-more')).toBe(
-      'By physics you would not see 70 x 4 1/2 x 30 from the usual 50 x 4 1/2 x 35 (1.0 ft later, 0.5 boards less; ' +
-        'your own shots vary by ±1.5 ft and ±2.1 boards). If practice is right, it is 0.6 ft later, 0.3 boards less. ' +
-        'With both weighed it is ahead in 87 % of worlds.',
+      'Ahead of the usual 50 x 4 1/2 x 35 in 87 of 100 simulated tries. By physics you would not see the difference (1.0 ft later, ' +
+        '0.5 boards less; your shots vary by ±1.5 ft and ±2.1 boards). If practice is right, it is 0.6 ft later, 0.3 boards less.',
+    );
+  });
+
+  test('physics and practice that pull apart: both sizes, and that the sum could not be seen', () => {
+    expect(sentence('pull-apart')).toBe(
+      'Physics and practice pull apart. Against the usual 50 x 4 1/2 x 35 it is 1.0 ft later, 0.5 boards less by physics, 0.6 ft later, ' +
+        '0.3 boards less by practice; with both weighed you would not see the difference. ' +
+        'It is ahead in 87 of 100 simulated tries; your shots vary by ±1.5 ft and ±2.1 boards.',
     );
   });
 
   test('barely seen, seen and sure, seen and not sure: the size with both weighed', () => {
-    expect(sentence('barely-seen')).toContain('1.3 ft later');
-    expect(sentence('barely-seen')).toContain('It takes a night of shots with each to see it');
-    expect(sentence('seen-and-sure')).toMatch(/a game shows it: 1\.3 ft later/);
+    expect(sentence('barely-seen')).toMatch(/87 of 100 simulated tries: 1\.3 ft later/);
+    expect(sentence('barely-seen')).toContain('It takes a night of shots with each to see that');
+    expect(sentence('seen-and-sure')).toMatch(/: 1\.3 ft later.*\. A game with each shows it/);
     expect(sentence('seen-not-sure')).toMatch(
-      /should be 1\.3 ft later, .* than the usual .*; but it is ahead in only 87 % of worlds/,
+      /^Against the usual .*: 1\.3 ft later, .*, which a game with each shows\. It is ahead in 87 of 100/,
     );
+    const seldom = say({ code: 'seen-not-sure', params: { ...params, ahead: 0.6 } }, UNITS.trade);
+    expect(seldom).toContain('It is ahead in only 60 of 100');
   });
 
   test('in metres where a person reads metres', () => {
     for (const code of [
       'usual-as-good',
       'practice-sees-more',
+      'pull-apart',
       'barely-seen',
       'seen-and-sure',
       'seen-not-sure',
@@ -70,7 +80,7 @@ describe('headlines: the size before the certainty, in the units asked for', () 
       UNITS.trade,
     );
     expect(text).toMatch(
-      /^Drill the usual 50 x 4 1\/2 x 35: no other layout is ahead of it in most worlds\. 14 of 212/,
+      /^Drill the usual 50 x 4 1\/2 x 35: no other layout is ahead of it in most simulated tries\. 14 of 212/,
     );
   });
 });
@@ -141,8 +151,8 @@ describe('verdict on two layouts', () => {
   test('a second opinion says the sizes by physics and by practice before the scores', () => {
     const text = judgeSureness(judgeAnswer, UNITS.trade);
     expect(text).toMatch(
-      /^70 x 4 1\/2 x 30 is 0\.6 ft later, .* by physics, 0\.4 ft later, .* by practice; your own shots vary by ±1\.5 ft/,
+      /^70 x 4 1\/2 x 30, the best found, is 0\.6 ft later, .* by physics, 0\.4 ft later, .* by practice; .*shots vary by ±1\.5 ft/,
     );
-    expect(text.indexOf('by physics')).toBeLessThan(text.indexOf('of 100'));
+    expect(text.indexOf('by physics')).toBeLessThan(text.indexOf('It scores'));
   });
 });

@@ -26,6 +26,7 @@ const shapes = {
   'is-the-usual': { usual: z.string(), ties: n, of: n },
   'usual-as-good': found,
   'practice-sees-more': found,
+  'pull-apart': found,
   'barely-seen': found,
   'seen-and-sure': found,
   'seen-not-sure': found,

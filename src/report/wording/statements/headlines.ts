@@ -17,6 +17,10 @@ export const HEADLINES: Wording<Headlines> = {
   'practice-sees-more': (found, units) =>
     `Ahead of the usual ${found.usual} in ${tries(found)}. By physics you would not see the difference (${ofPhysics(found, units)}; ` +
     `${shotsText(found, units)}). If practice is right, it is ${sizeText(found.difference.practice.size, found.readings, units)}.`,
+  'pull-apart': (found, units) =>
+    `Physics and practice pull apart. Against the usual ${found.usual} it is ${ofPhysics(found, units)} by physics, ` +
+    `${sizeText(found.difference.practice.size, found.readings, units)} by practice; with both weighed you would not see the difference. ` +
+    `It is ahead in ${tries(found)}; ${shotsText(found, units)}.`,
   'barely-seen': (found, units) =>
     `Ahead of the usual ${found.usual} in ${tries(found)}: ${ofBoth(found, units)}. It takes a night of shots with each to see that: ${shotsText(found, units)}.`,
   'seen-and-sure': (found, units) =>
