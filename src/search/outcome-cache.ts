@@ -8,6 +8,7 @@ import type { Outcome } from '../simulate/simulator.js';
 import { keyOf } from './candidates/candidates.js';
 import type { NominalShot } from './candidates/nominal-shots.js';
 import { score } from './scoring/score.js';
+import type { Target } from './scoring/target.js';
 import { type ScoredOutcomes, scoresAtPins, shiftTargets } from './scoring/world-statistics.js';
 import type { Voice } from './voices/voice.js';
 
@@ -28,6 +29,8 @@ export interface ScoredCache {
   get(layout: LayoutNumbers): ScoredOutcomes | undefined;
   readonly known: () => readonly { readonly layout: LayoutNumbers; readonly worlds: ScoredOutcomes }[];
   readonly middle: NominalShot;
+  /** What the wishes aim for, world by world, moved along with luck. */
+  readonly targets: readonly (readonly Target[])[];
 }
 
 /**
@@ -98,6 +101,7 @@ export async function cacheOutcomes({
         known: () =>
           [...known.values()].map(({ layout, outcomes }) => ({ layout, worlds: scored(layout, outcomes) })),
         middle,
+        targets: aimed,
       };
     },
     middle,

@@ -1,0 +1,90 @@
+import { cumulativeStdNormalProbability, mean, sampleStandardDeviation } from 'simple-statistics';
+import { describe, expect, test } from 'vitest';
+import { smoothColumns } from '../../../src/explain/surer/smooth-columns.js';
+import { valueOfKnowing } from '../../../src/explain/surer/value-of-knowing.js';
+import { normalNumbers } from '../../support/normal-numbers.js';
+
+/** Two choices whose difference is −behind + slope·x + noise, x and noise standard normal. */
+function twoChoices(seed: number, count: number, { behind = 0, slope = 0, noise = 0 }) {
+  const draw = normalNumbers(seed);
+  const x = draw(count);
+  const e = draw(count);
+  return { x, difference: x.map((each, i) => -behind + slope * each + noise * e[i]) };
+}
+
+const density = (z: number): number => Math.exp(-(z ** 2) / 2) / Math.sqrt(2 * Math.PI);
+
+/** Unit normal loss integral: E max(0, z − u) of a standard normal z (Raiffa & Schlaifer, Applied Statistical Decision Theory, 1961, §5.13). */
+const normalLoss = (u: number): number => density(u) - u * cumulativeStdNormalProbability(-u);
+
+const MANY = 20_000;
+
+describe('valueOfKnowing: two choices, linear and normal, against the closed form', () => {
+  test.each([
+    { behind: 0, slope: 4, noise: 3, knownShare: 1 },
+    { behind: 2, slope: 4, noise: 3, knownShare: 1 },
+    { behind: 6, slope: 4, noise: 0, knownShare: 1 },
+    { behind: 1, slope: 4, noise: 3, knownShare: 0.6 },
+  ])('behind $behind, slope $slope, noise $noise, known share $knownShare', ({ knownShare, ...made }) => {
+    const { x, difference } = twoChoices(11, MANY, made);
+    const { gain, chance } = valueOfKnowing(smoothColumns([{ values: x, knownShare }]), [difference], 0.5);
+    const spread = made.slope * knownShare;
+    const wanted = spread * normalLoss(made.behind / spread);
+    // four standard errors: of the mean of the differences, and of the mean over draws of what is known
+    const error = (4 * Math.hypot(sampleStandardDeviation(difference), spread)) / Math.sqrt(MANY);
+    expect(Math.abs(gain - wanted)).toBeLessThan(error);
+    const often = cumulativeStdNormalProbability(-(made.behind + 0.5) / spread);
+    expect(Math.abs(chance - often)).toBeLessThan(
+      (4 * (Math.sqrt(often * (1 - often)) + 0.5)) / Math.sqrt(MANY),
+    );
+  });
+
+  test('over as few worlds as an answer has it is not too much on the mean, and not much too little', () => {
+    const made = { behind: 2, slope: 4, noise: 5 };
+    const gains = Array.from({ length: 100 }, (_, seed) => {
+      const { x, difference } = twoChoices(100 + seed, 128, made);
+      return valueOfKnowing(smoothColumns([{ values: x, knownShare: 1 }]), [difference], 0.5).gain;
+    });
+    const wanted = made.slope * normalLoss(made.behind / made.slope);
+    const error = (3 * sampleStandardDeviation(gains)) / Math.sqrt(gains.length);
+    expect(mean(gains)).toBeLessThan(wanted + error);
+    expect(mean(gains)).toBeGreaterThan(0.85 * wanted - error);
+  });
+});
+
+describe('valueOfKnowing: what has to do with nothing', () => {
+  const RUNS = 300;
+  /** Twelve choices about as good as the first, worlds an answer has, and numbers that have nothing to do with them. */
+  const runs = Array.from({ length: RUNS }, (_, seed) => {
+    const draw = normalNumbers(1000 + seed);
+    const luck = draw(128);
+    const differences = Array.from({ length: 12 }, (_, c) => {
+      const own = draw(128);
+      return luck.map((each, i) => -0.2 * c + 3 * each + 4 * own[i]);
+    });
+    const numbers = Array.from({ length: 1 + (seed % 3) }, () => ({ values: draw(128), knownShare: 1 }));
+    return valueOfKnowing(smoothColumns(numbers), differences, 0.5);
+  });
+
+  test('is worth nothing in nearly all runs', () => {
+    const shown = runs.filter(({ chance }) => chance >= 0.05).length;
+    expect(shown / RUNS).toBeLessThan(0.04);
+    expect(mean(runs.map(({ gain }) => gain))).toBeLessThan(0.03);
+    expect(mean(runs.map(({ chance }) => chance))).toBeLessThan(0.01);
+  });
+
+  test('no trust is nothing gained, whatever the fit', () => {
+    for (const { trust, gain, chance, chosen } of runs)
+      if (trust === 0)
+        expect({ gain, chance, stays: chosen.every((c) => c === -1) }).toEqual({
+          gain: 0,
+          chance: 0,
+          stays: true,
+        });
+  });
+});
+
+test('valueOfKnowing: of no other choice is nothing', () => {
+  const columns = smoothColumns([{ values: [1, 2, 3, 4], knownShare: 1 }]);
+  expect(valueOfKnowing(columns, [], 0.5)).toEqual({ chance: 0, gain: 0, chosen: [], trust: 0 });
+});
