@@ -70,6 +70,6 @@ export const FORMULAS: Readonly<Record<string, readonly Formula[]>> = {
     krige: 'scores smoothed over layouts',
     shapleyShares: 'what each number of the layout brings: mean over all orders',
     missRoom: 'how far one shot may miss',
-    valueOfKnowing: 'what knowing a thing would be worth: mean of the best fit, less the best mean',
+    valueOfKnowing: 'what knowing a thing would be worth: mean of the best local means, less the best mean',
   }),
 };

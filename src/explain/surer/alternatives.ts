@@ -12,9 +12,9 @@ export interface Alternatives {
   /** The worlds in which all of them reach the pins, counted from the first that is not nominal. */
   readonly worlds: readonly number[];
   /** Score of each less the first's, world by world. */
-  readonly ahead: readonly (readonly number[])[];
+  readonly ahead: readonly Float64Array[];
   /** How much nearer each comes to what is wished for, in the units of answers, world by world. */
-  readonly nearer: Readonly<Partial<Record<WishedId, readonly (readonly number[])[]>>>;
+  readonly nearer: Readonly<Partial<Record<WishedId, readonly Float64Array[]>>>;
 }
 
 /**
@@ -45,17 +45,21 @@ export function alternativesTo(
     .map((_, world) => world)
     .filter((world) => [best, ...others].every(({ scores }) => scores[world] !== null));
   const wishes = cache.targets[0] ?? [];
-  const nearer = wishes.map(({ wish }, t): [WishedId, number[][]] => {
+  const nearer = wishes.map(({ wish }, t): [WishedId, Float64Array[]] => {
     const offIn = ({ outcomes }: typeof best, world: number): number => {
       const target = cache.targets[world][t];
       return wishedInUnit(wish, Math.abs(wishMiss(outcomes[world], target)) * (target.high - target.low));
     };
-    const rows = others.map((other) => worlds.map((world) => offIn(best, world) - offIn(other, world)));
+    const rows = others.map((other) =>
+      Float64Array.from(worlds, (world) => offIn(best, world) - offIn(other, world)),
+    );
     return [NUMBER_OF_WISH[wish], rows];
   });
   return {
     worlds,
-    ahead: others.map(({ scores }) => worlds.map((world) => scores[world]! - best.scores[world]!)),
+    ahead: others.map(({ scores }) =>
+      Float64Array.from(worlds, (world) => scores[world]! - best.scores[world]!),
+    ),
     nearer: Object.fromEntries(nearer),
   };
 }

