@@ -35,7 +35,14 @@ const MANY = 1024;
 /** Layouts from which the wish's target is taken. */
 const EVEN = { arcIn: 1, angleDeg: 30 };
 
-const OFF = { axisRotationDeg: 11, papOverIn: 0.4, papUpIn: 0.45 };
+/** How far off numbers may be: one standard deviation. */
+interface Off {
+  readonly axisRotationDeg: number;
+  readonly papOverIn: number;
+  readonly papUpIn: number;
+}
+
+const GUESSED: Off = { axisRotationDeg: 11, papOverIn: 0.4, papUpIn: 0.45 };
 
 type Numbers = readonly [drillingAngleDeg: number, pinToPapIn: number, valAngleDeg: number];
 
@@ -45,6 +52,7 @@ interface Case {
   readonly ball: string;
   readonly lane: string;
   readonly want: Want;
+  readonly off: Off;
   /** Some that are good in this case. */
   readonly layouts: readonly Numbers[];
   /** Whether knowing is worth something there, points of score. */
@@ -55,8 +63,8 @@ const { bowlers, balls, lanes } = demoShelf();
 const recordOf = <T>(list: readonly { id: string; record: T }[], id: string): T =>
   list.find((each) => each.id === id)!.record;
 
-const inputsOf = ({ bowler, ball, lane, want }: Case): RecommendInputs => ({
-  bowler: { ...recordOf(bowlers, bowler), uncertainty: OFF },
+const inputsOf = ({ bowler, ball, lane, want, off }: Case): RecommendInputs => ({
+  bowler: { ...recordOf(bowlers, bowler), uncertainty: off },
   ball: recordOf(balls, ball),
   lane: recordOf(lanes, lane),
   want,
@@ -93,20 +101,21 @@ function meansIn(cache: ScoredCache, layouts: readonly LayoutNumbers[]): number[
 
 /** A world with a value of what could be known put in; values in standard deviations of how far off the numbers may be. */
 function withValue(
-  { field, ...made }: Case,
+  each: Case,
   world: Deviations,
   [a, b]: readonly [number, number],
   radius: number,
 ): Deviations {
+  const { field, off } = each;
   if (field === 'pap')
     return {
       ...world,
-      papOver: (from(OFF.papOverIn, INCH) / radius) * a,
-      papUp: (from(OFF.papUpIn, INCH) / radius) * b,
+      papOver: (from(off.papOverIn, INCH) / radius) * a,
+      papUp: (from(off.papUpIn, INCH) / radius) * b,
     };
-  const scatter = scatterOf(inputsOf({ field, ...made }).bowler).axisRotationDeg;
-  const repeated = scatter / Math.hypot(scatter, OFF.axisRotationDeg); // the scatter of shots stays
-  return { ...world, axisRotation: repeated * world.axisRotation + from(OFF.axisRotationDeg, DEGREE) * a };
+  const scatter = scatterOf(inputsOf(each).bowler).axisRotationDeg;
+  const repeated = scatter / Math.hypot(scatter, off.axisRotationDeg); // the scatter of shots stays
+  return { ...world, axisRotation: repeated * world.axisRotation + from(off.axisRotationDeg, DEGREE) * a };
 }
 
 test.each<Case>([
@@ -116,11 +125,31 @@ test.each<Case>([
     ball: 'plain-medium',
     lane: 'house-easy',
     want: { hookStart: 4, sharpness: 4 },
+    off: { ...GUESSED, axisRotationDeg: 20 },
     layouts: [
       [50, 4.75, 64],
       [45, 5, 60],
       [30, 4.5, 70],
       [60, 4, 50],
+      [45, 4, 45],
+      [80, 4.5, 30],
+    ],
+    isWorth: true,
+  },
+  {
+    field: 'pap',
+    bowler: 'average-right',
+    ball: 'plain-medium',
+    lane: 'house-easy',
+    want: { hookStart: 4, sharpness: 4 },
+    off: { ...GUESSED, papOverIn: 1, papUpIn: 1 },
+    layouts: [
+      [50, 4.75, 64],
+      [45, 5, 60],
+      [30, 4.5, 70],
+      [60, 4, 50],
+      [45, 4, 45],
+      [80, 4.5, 30],
     ],
     isWorth: true,
   },
@@ -130,6 +159,7 @@ test.each<Case>([
     ball: 'asymmetric-strong',
     lane: 'long',
     want: { totalHook: 5 },
+    off: GUESSED,
     layouts: [
       [75, 5.375, 25],
       [85, 5.5, 21],
@@ -182,7 +212,8 @@ test.each<Case>([
     // three standard errors of the nested mean, and what a tenth of a point of luck in which layout is first on the mean makes
     const error = (3 * sampleStandardDeviation(gains)) / Math.sqrt(VALUES) + 0.1;
     expect(Math.abs(gain - mean(gains))).toBeLessThan(error);
-    expect(Math.abs(chance - changes)).toBeLessThan(2 / Math.sqrt(VALUES));
+    // two standard errors of a share, at most √(¼/n) each
+    expect(Math.abs(chance - changes)).toBeLessThan(1 / Math.sqrt(VALUES));
     expect(mean(gains) > 0.05).toBe(each.isWorth);
     expect(gain > 0.05).toBe(each.isWorth);
   });
