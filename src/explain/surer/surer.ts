@@ -26,8 +26,8 @@ const LEAST_WORLDS = 32;
  * What would make a recommendation surer: for each thing that was not known, the chance that knowing it would change the first layout, and
  * what the answer would gain, most chance first. Only what is worth saying.
  *
- * From the shots that were rolled for the ranking, no others: only layouts that met all worlds can take the place of the
- * first, so the chances and gains are at least so great.
+ * From the shots that were rolled for the ranking, no others: only layouts that met all worlds can take the place of the first. With all
+ * layouts chance and gain could only be greater.
  *
  * @param ranked  that met every world and may be drilled, the first first
  */

@@ -1,5 +1,5 @@
 import { aboutMean, localMeans, meanOf } from './local-means.js';
-import { WIDTH, type WorldsAlike } from './worlds-alike.js';
+import { ALIKE_WITHIN, type WorldsAlike } from './worlds-alike.js';
 
 /** What knowing something would be worth to a choice. */
 export interface ValueOfKnowing {
@@ -14,7 +14,7 @@ export interface ValueOfKnowing {
 }
 
 /** Local means of a normal number lie so much nearer to its mean than the number they follow (closed form). */
-const FLATTENED = 1 + WIDTH ** 2;
+const FLATTENED = 1 + ALIKE_WITHIN ** 2;
 
 /**
  * Share of what local means say that is not luck, as far as worlds left out tell, below which it counts as luck alone: of things that

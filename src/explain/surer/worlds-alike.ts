@@ -23,7 +23,7 @@ export interface WorldsAlike {
 }
 
 /** How far apart worlds are still alike, in standard deviations of a number. */
-export const WIDTH = 0.6;
+export const ALIKE_WITHIN = 0.6;
 
 /**
  * Weights of normal shape. Of a normal number of which a share can be known, the part that is known lies, where the whole is x standard
@@ -52,7 +52,7 @@ function weights(
   return Array.from({ length: count }, (_, here) => {
     const off = new Float64Array(count);
     for (const { z, knownShare } of numbers) {
-      const variance = 1 - knownShare ** 2 + WIDTH ** 2;
+      const variance = 1 - knownShare ** 2 + ALIKE_WITHIN ** 2;
       for (let there = 0; there < count; there++)
         off[there] += (knownShare * z[there] - z[here]) ** 2 / variance;
     }

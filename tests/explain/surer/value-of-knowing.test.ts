@@ -73,6 +73,20 @@ describe('valueOfKnowing: what has to do with nothing', () => {
     expect(mean(runs.map(({ chance }) => chance))).toBeLessThan(0.01);
   });
 
+  test('is worth nothing once its values are dealt out anew among the worlds, whatever it was worth before', () => {
+    const { x, difference } = twoChoices(31, 128, { behind: 1, slope: 4, noise: 4 });
+    const worthOf = (values: readonly number[]) =>
+      valueOfKnowing(worldsAlike([{ values, knownShare: 1 }]), [difference], 0.5);
+    expect(worthOf(x).chance).toBeGreaterThan(0.2);
+    const dealt = Array.from({ length: 200 }, (_, n) => {
+      const keys = normalNumbers(500 + n)(x.length);
+      const order = x.map((_, i) => i).sort((a, b) => keys[a] - keys[b]);
+      return worthOf(order.map((i) => x[i]));
+    });
+    expect(dealt.filter(({ chance }) => chance >= 0.05).length / dealt.length).toBeLessThan(0.04);
+    expect(mean(dealt.map(({ gain }) => gain))).toBeLessThan(0.02 * worthOf(x).gain);
+  });
+
   test('no trust is nothing gained, whatever the fit', () => {
     for (const { trust, gain, chance, chosen } of runs)
       if (trust === 0)

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { localMeans } from '../../../src/explain/surer/local-means.js';
-import { WIDTH, worldsAlike } from '../../../src/explain/surer/worlds-alike.js';
+import { ALIKE_WITHIN, worldsAlike } from '../../../src/explain/surer/worlds-alike.js';
 import { normalNumbers } from '../../support/normal-numbers.js';
 
 const COUNT = 1500;
@@ -29,7 +29,7 @@ describe('worldsAlike', () => {
       const { known } = worldsAlike([{ values: x, knownShare: share }]);
       const means = localMeans(known, Float64Array.from(x));
       const within = x.map((_, i) => i).filter((i) => Math.abs(x[i]) < 2);
-      const off = within.map((i) => means[i] - (share * x[i]) / (1 + WIDTH ** 2));
+      const off = within.map((i) => means[i] - (share * x[i]) / (1 + ALIKE_WITHIN ** 2));
       const typical = Math.sqrt(off.reduce((sum, each) => sum + each ** 2, 0) / off.length);
       // a local mean over some third of the worlds errs by 0.6/√500; standardising by as much again
       expect(typical).toBeLessThan(0.06);
