@@ -9,6 +9,7 @@ import { noLine } from '../explain/no-line.js';
 import { oneMoreStep } from '../explain/one-more-step.js';
 import { otherLevers } from '../explain/other-levers.js';
 import { reasons } from '../explain/reasons.js';
+import { surer } from '../explain/surer/surer.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
@@ -183,6 +184,12 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       limits: limits(result, first.nominal, targets, answers[0].simulated.bands.reaction, levers),
       levers,
       beliefs: beliefFindings(first.layout, setting),
+      surer: surer(
+        ranked.map(({ layout }) => layout),
+        voices,
+        inputs,
+        setting,
+      ),
       cautions: cautionsFor(ball),
     };
   });

@@ -8,6 +8,7 @@ import type { Outcome } from '../simulate/simulator.js';
 import { keyOf } from './candidates/candidates.js';
 import type { NominalShot } from './candidates/nominal-shots.js';
 import { score } from './scoring/score.js';
+import type { Target } from './scoring/target.js';
 import { type ScoredOutcomes, scoresAtPins, shiftTargets } from './scoring/world-statistics.js';
 import type { Voice } from './voices/voice.js';
 
@@ -30,6 +31,8 @@ export interface ScoredCache {
   get(layout: LayoutNumbers): ScoredOutcomes | undefined;
   readonly known: () => readonly { readonly layout: LayoutNumbers; readonly worlds: ScoredOutcomes }[];
   readonly middle: NominalShot;
+  /** What the wishes aim for, world by world, moved along with luck. */
+  readonly targets: readonly (readonly Target[])[];
 }
 
 /**
@@ -78,9 +81,9 @@ export async function cacheOutcomes({
     for (const [i, { row }] of asked.entries()) row.outcomes.push(outcomes[i]);
   };
 
-  const read = (voice: Voice): ((layout: LayoutNumbers, worlds?: number) => ScoredOutcomes | undefined) => {
+  const read = (voice: Voice) => {
     const aimed = luck.map((here, world) => shiftTargets(voice.targetsIn(world), here, atNominal));
-    return (layout, worlds) => {
+    const scored = (layout: LayoutNumbers, worlds?: number): ScoredOutcomes | undefined => {
       const row = known.get(keyOf(layout));
       if (!row) return undefined;
       const effects = voice.effectsOf(layout);
@@ -94,20 +97,22 @@ export async function cacheOutcomes({
       const arrives = outcomes.filter(({ shot }) => shot === 'pins').length / outcomes.length;
       return { outcomes, scores, meanScore: meanSimple(reached), arrives };
     };
+    return { scored, targets: aimed };
   };
 
   return {
     by(voice) {
-      const get = read(voice);
+      const { scored, targets } = read(voice);
       return {
         roll,
-        get,
-        known: () => [...known.values()].map(({ layout }) => ({ layout, worlds: get(layout)! })),
+        get: (layout) => scored(layout),
+        known: () => [...known.values()].map(({ layout }) => ({ layout, worlds: scored(layout)! })),
         middle,
+        targets,
       };
     },
     alone(voice) {
-      const scored = read(voice);
+      const { scored, targets } = read(voice);
       const asked = new Map<string, { readonly layout: LayoutNumbers; readonly worlds: number }>();
       return {
         async roll(rows, worlds, onDone) {
@@ -124,6 +129,7 @@ export async function cacheOutcomes({
         known: () =>
           [...asked.values()].map(({ layout, worlds }) => ({ layout, worlds: scored(layout, worlds)! })),
         middle,
+        targets,
       };
     },
     middle,

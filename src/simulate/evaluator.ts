@@ -19,6 +19,8 @@ export interface Trial {
 /** A ball that never is, to be tried in the nominal world on its own line. */
 export interface MixedTrial {
   readonly mixed: MixedBall;
+  /** A line near its own, from which that is found sooner. */
+  readonly near?: Launch;
 }
 
 export type AnyTrial = Trial | MixedTrial;
@@ -29,7 +31,7 @@ export const deviationsOf = ({ worlds, luck }: ShotProblem, { world }: Trial): D
 /** What comes of a trial. @param engine  of the same problem */
 export const outcomeOf = (trial: AnyTrial, problem: ShotProblem, engine: Simulator): Outcome =>
   'mixed' in trial
-    ? engine.mixed(trial.mixed)
+    ? engine.mixed(trial.mixed, trial.near)
     : engine.outcome(trial.layout, deviationsOf(problem, trial), trial.launch, trial.near);
 
 /**

@@ -51,6 +51,9 @@ export function withNearLines(evaluator: Evaluator, problem: ShotProblem): Evalu
 
 const isOnOwnLine = (trial: AnyTrial): trial is Trial => 'layout' in trial && trial.launch === undefined;
 
+/** The layout near whose line a ball's own lies: of one that never is, the layout it has the inertia of. */
+const layoutNear = (trial: AnyTrial): Layout => ('layout' in trial ? trial.layout : trial.mixed.inertiaOf);
+
 /** Gives trials on their own lines the lines near these, from what some layouts did on theirs. */
 function nearLines(
   layouts: readonly Layout[],
@@ -79,8 +82,8 @@ function nearLines(
   };
   return (trials) =>
     trials.map((trial) =>
-      isOnOwnLine(trial) && !fromUsual.has(keyOf(trial.layout))
-        ? { ...trial, near: near(trial.layout) }
+      (isOnOwnLine(trial) || 'mixed' in trial) && !fromUsual.has(keyOf(layoutNear(trial)))
+        ? { ...trial, near: near(layoutNear(trial)) }
         : trial,
     );
 }

@@ -48,7 +48,7 @@ export interface Simulator {
   /** The numbers of a shot from a launch; on the layout's own line when none is given. @param near  a line near that */
   outcome(layout: Layout, deviations: Deviations, launch?: Launch, near?: Launch): Outcome;
   /** The numbers of the nominal shot of a ball that never is, on its own line. */
-  mixed(ball: MixedBall): Outcome;
+  mixed(ball: MixedBall, near?: Launch): Outcome;
 }
 
 /** What a shot depends on, but the line. SI. */
@@ -173,7 +173,8 @@ export function simulator(problem: ShotProblem): Simulator {
     return read(deviations === problem.worlds[0] ? own : ready(layout, deviations, workspace)(own.launch));
   };
 
-  const mixed = (ball: MixedBall): Outcome => read(onOwnLine(rolling(mixedInputs(ball), NO_DEVIATIONS)));
+  const mixed = (ball: MixedBall, near?: Launch): Outcome =>
+    read(onOwnLine(rolling(mixedInputs(ball), NO_DEVIATIONS), near));
 
   return { inputs, shot, ownShot, read, outcome, mixed };
 }

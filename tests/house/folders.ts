@@ -37,6 +37,7 @@ export const FOLDERS: readonly Folder[] = [
     answer: 'one file for each answer: inputs in, data in the units people read out',
     'answer/parts': 'what several answers hold: drilled numbers, marks, lines, rings, tape plan',
     explain: 'why, and how sure: shares, counterfactuals, limits, assumptions, other levers',
+    'explain/surer': 'what knowing each thing that is not known would be worth',
     search: 'from wishes to ranked layouts: grid, successive halving, ranking over worlds',
     'search/surrogate': 'the fitted regression as a cheaper engine',
     'search/voices': 'physics alone, practice alone, and both weighed: what each makes of the same shots',

@@ -71,5 +71,6 @@ export const FORMULAS: Readonly<Record<string, readonly Formula[]>> = {
     shapleyShares: 'what each number of the layout brings: mean over all orders',
     splitCauses: 'a difference by centre of mass, flare and inertia; they sum to it',
     missRoom: 'how far one shot may miss',
+    valueOfKnowing: 'what knowing a thing would be worth: mean of the best local means, less the best mean',
   }),
 };

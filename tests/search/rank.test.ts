@@ -31,6 +31,7 @@ function fakeCache(scoreIn: (layout: LayoutNumbers, world: number) => number) {
     },
     known: () => [...met.values()].map((row) => ({ layout: row.layout, worlds: worldsOf(row) })),
     middle: { layout: MIDDLE_LAYOUT, outcome },
+    targets: [],
   };
   return { cache, worldsMet: (layout: LayoutNumbers) => met.get(keyOf(layout))?.scores.length ?? 0 };
 }

@@ -410,6 +410,28 @@ export const recommendAnswer: RecommendAnswer = {
     ...simulated(middleLayout, 48, { ...reaction, hookStartFt: 35.8, totalHookBoards: 13.9 }),
     path: pathOf(10.25),
   },
+  surer: [
+    {
+      unknown: { code: 'release-number', params: { number: 'revRateRpm', offBy: 50 } },
+      field: 'revRateRpm',
+      chance: 0.12,
+      gain: 0.4,
+      size: { hookStartFt: 0.31, sharpnessDegPerFt: -0.004, totalHookBoards: 0 },
+    },
+    {
+      unknown: {
+        code: 'belief-of-practice',
+        params: {
+          id: 'drilling-angle-later',
+          says: 'A larger drilling angle makes the hook start later.',
+        },
+      },
+      field: null,
+      chance: 0.07,
+      gain: 0.2,
+      size: { hookStartFt: 0.18, sharpnessDegPerFt: 0, totalHookBoards: 0 },
+    },
+  ],
   layouts: [
     ranked(1, layout, 82.3, reaction),
     ranked(2, other('85 x 3 3/4 x 45', 85, 3.75, 45), 77.8, { ...reaction, hookStartFt: 37.6 }),

@@ -15,6 +15,7 @@ const KEYS: Readonly<Record<string, SectionId>> = {
   l: 'line',
   b: 'practice',
   o: 'levers',
+  u: 'surer',
   m: 'marks',
   s: 'searched',
   a: 'assumed',

@@ -28,6 +28,7 @@ import type {
 } from './simulated-layout.js';
 import type { differenceSchema } from './statements/differences.js';
 import type { Unworded } from './statements/statement-schema.js';
+import type { surerSchema } from './surer-answer.js';
 
 import type { voicesSchema } from './voices.js';
 
@@ -61,6 +62,7 @@ export type CausesAnswer = Data<typeof causesSchema>;
 export type CausesOf = Data<typeof causesOfSchema>;
 
 export type LayoutDifference = Data<typeof differenceSchema>;
+export type SurerAnswer = Data<typeof surerSchema>;
 export type VoicesAnswer = Data<typeof voicesSchema>;
 
 export type RankedLayout = Data<typeof rankedLayoutSchema>;

@@ -20,6 +20,7 @@ import { headlineSchema } from './statements/headlines.js';
 import { limitSchema } from './statements/limits.js';
 import { objectionSchema } from './statements/objections.js';
 import { reasonSchema } from './statements/reasons.js';
+import { surerSchema } from './surer-answer.js';
 import { voicesSchema } from './voices.js';
 
 const n = z.number();
@@ -103,6 +104,10 @@ export const recommendAnswerSchema = z
     voices: voicesSchema.nullable().meta({ description: 'Null where practice has no weight.' }),
     beliefs: z.array(beliefSchema).meta({
       description: 'What practice believes beside what physics finds with the first layout.',
+    }),
+    surer: z.array(surerSchema).meta({
+      description:
+        'What would make the recommendation surer: things not known whose knowledge may change it, most chance first.',
     }),
     cautions: z.array(cautionSchema),
   })

@@ -17,6 +17,7 @@ import { CAUSE_NAMES } from '../wording/cause-names.js';
 import { layoutWords } from '../wording/layout-headline.js';
 import { say } from '../wording/say.js';
 import { sizeText } from '../wording/statements/size-text.js';
+import { surerShortly } from '../wording/surer-text.js';
 import { commandsOf, type NextStep } from './next-steps.js';
 
 /** How to see what stands behind it. */
@@ -66,6 +67,7 @@ function blocks(answer: RecommendAnswer, page: Page): Labelled[] {
     { label: 'WHY', texts: whyTexts(answer, best, units), keep: 1, yields: 6 },
     { label: 'PRACTICE', texts: practiceTexts(answer, units), keep: 1, yields: 7 },
     { label: 'STRONGER', texts: strongerTexts(answer, best, units), keep: 1, yields: 8 },
+    { label: 'SURER', texts: surerTexts(answer, units), keep: 0, yields: 10 },
     {
       label: 'ALSO GOOD',
       texts: others.slice(0, MOST_OTHERS).map(({ text }) => text),
@@ -137,6 +139,15 @@ function practiceTexts({ voices, inputs }: RecommendAnswer, units: Units): strin
     `The latter is ${sizeText(difference.physics.size, ids, units)} by physics, ${sizeText(difference.practice.size, ids, units)} by practice.`,
     ...(belief ? [`What counts most: “${belief.says}”`] : []),
   ];
+}
+
+/** From this share of tries on what would make the answer surer stands on the first screen. */
+const SURER_FROM = 0.1;
+
+/** What a person can tell or measure and would change the layout most often. */
+function surerTexts({ surer }: RecommendAnswer, units: Units): string[] {
+  const best = surer.find(({ field }) => field !== null);
+  return best && best.chance >= SURER_FROM ? [surerShortly(best, units)] : [];
 }
 
 /** Levers named on the first screen. */

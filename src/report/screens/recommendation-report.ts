@@ -1,4 +1,5 @@
 import type { RankedLayout, RecommendAnswer, SimulatedLayout } from '../../records/answers/answer.js';
+import { wishedIds } from '../../records/schemas/want.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
 import { comparisonTable } from '../tables/comparison-table.js';
 import { leversTable } from '../tables/levers-table.js';
@@ -16,6 +17,7 @@ import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { noLineText } from '../wording/no-line-text.js';
 import { regressionText } from '../wording/regression-text.js';
 import { say, sayAll } from '../wording/say.js';
+import { NOTHING_SURER, surerText } from '../wording/surer-text.js';
 import { verdict } from '../wording/verdict.js';
 import { afterDrilling, marksTable } from '../wording/workshop.js';
 import { firstScreen } from './first-screen.js';
@@ -88,6 +90,7 @@ const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page)
       page,
     ),
   ],
+  surer: (answer, page) => [section('What would make this surer', paragraphsOfSurer(answer, page), page)],
   marks: (answer, page) => {
     const best = bestOf(answer);
     return [
@@ -107,6 +110,15 @@ const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page)
     ),
   ],
 };
+
+/** What knowing more would be worth, or that nothing would change the layout. */
+const paragraphsOfSurer = ({ surer, inputs }: RecommendAnswer, page: Page): string[] =>
+  surer.length > 0
+    ? bullets(
+        surer.map((each) => surerText(each, wishedIds(inputs.want), page.units)),
+        page,
+      )
+    : paragraph(NOTHING_SURER, page);
 
 const bestOf = (answer: RecommendAnswer): RankedLayout => answer.layouts[0] as RankedLayout;
 

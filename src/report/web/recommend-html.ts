@@ -1,5 +1,6 @@
 import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
 import type { WebReportData } from '../../records/answers/web-report-data.js';
+import { wishedIds } from '../../records/schemas/want.js';
 import { comparedWithUsual, USUAL } from '../picture/compared.js';
 import { rankingNote, searchText, surenessText } from '../screens/recommendation-report.js';
 import { causesGrid } from '../tables/causes-table.js';
@@ -14,6 +15,7 @@ import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { layoutWords } from '../wording/layout-headline.js';
 import { sayAll } from '../wording/say.js';
+import { surerText } from '../wording/surer-text.js';
 import { arcsGrid } from '../wording/workshop.js';
 import { ballFigure } from './ball-figure.js';
 import { drilledSection, laneSection, linesSection, worldsSection } from './common-sections.js';
@@ -131,6 +133,15 @@ function sections(
         gridHtml(leversGrid(best, answer.levers, units), 'Other things than the layout'),
       ],
     },
+    ...(answer.surer.length > 0
+      ? [
+          {
+            id: 'surer',
+            heading: 'What would make this surer',
+            parts: [listHtml(answer.surer.map((each) => surerText(each, wishedIds(inputs.want), units)))],
+          },
+        ]
+      : []),
     {
       id: 'practice',
       heading: 'Physics and practice',

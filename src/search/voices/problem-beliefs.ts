@@ -14,6 +14,8 @@ import { weighedVoice } from './weighed-voice.js';
 export interface ProblemBeliefs {
   /** What each belief, held in full size, adds beside the usual middle layout. */
   effectsOf(layout: LayoutNumbers): BeliefEffects;
+  /** Of the beliefs, world by world. */
+  readonly sizes: readonly BeliefSizes[];
   /** Physics and practice weighed. */
   readonly voice: Voice;
   /** Score by practice alone, its beliefs in the middle of their sizes. */
@@ -51,6 +53,7 @@ export function problemBeliefs(
     practiceScore(want, usual.outcome, layouts, effectsOf, sizes);
   return {
     effectsOf,
+    sizes,
     voice: weighedVoice(want, even, effectsOf, sizes, expectedSizes(chanceOf)),
     byPractice: practice(MIDDLE_SIZES),
     byPracticeWithout: (belief) => practice(MIDDLE_SIZES.map((size, b) => (b === belief ? 0 : size))),

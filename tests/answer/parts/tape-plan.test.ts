@@ -8,6 +8,7 @@ import { cross, dot, type Vec3 } from '../../../src/math/vec3.js';
 import { type BallProblem, ballProblem } from '../../../src/prepare/ball-problem.js';
 import type { TapeStep } from '../../../src/records/answers/sheet-answer.js';
 import type { Bowler } from '../../../src/records/schemas/bowler.js';
+import { usualGrip } from '../../../src/records/schemas/grip.js';
 import { parseLayout } from '../../../src/records/text/layout-text.js';
 import { angleOfArcs, d3Arc } from '../../oracles/great-circle.js';
 import { courseTo, markedByHand } from '../../oracles/tape-by-hand.js';
@@ -17,7 +18,13 @@ import { averageBowler, plainBall } from '../../support/problems.js';
 
 const noPsa = { overIn: 0, upIn: 0, fromPapIn: 0, fromPinIn: 0, fromGripCentreIn: 0, certain: false };
 const asymmetric = { ...plainBall, coreShape: 'asymmetric', intermediateDifferentialIn: 0.015 } as const;
-const twoHanded: Bowler = { ...averageBowler, thumbHole: false, pap: { overIn: 5.375, upIn: 1 } };
+const measured: Bowler = { ...averageBowler, grip: usualGrip(true) };
+const twoHanded: Bowler = {
+  ...averageBowler,
+  thumbHole: false,
+  grip: usualGrip(false),
+  pap: { overIn: 5.375, upIn: 1 },
+};
 
 /** A plan with the places of all its marks, by name. */
 function planOf(bowler: Bowler, ballRecord: typeof plainBall | typeof asymmetric, text: string) {
@@ -36,9 +43,9 @@ function planOf(bowler: Bowler, ballRecord: typeof plainBall | typeof asymmetric
 }
 
 const cases = [
-  { name: 'a plain ball', bowler: averageBowler, ball: plainBall, text: '70 x 4 1/2 x 30' },
-  { name: 'a mass bias', bowler: averageBowler, ball: asymmetric, text: '50 x 4 x 45' },
-  { name: 'the pin below', bowler: averageBowler, ball: plainBall, text: '35 x 5 1/8 x 110' },
+  { name: 'a plain ball', bowler: measured, ball: plainBall, text: '70 x 4 1/2 x 30' },
+  { name: 'a mass bias', bowler: measured, ball: asymmetric, text: '50 x 4 x 45' },
+  { name: 'the pin below', bowler: measured, ball: plainBall, text: '35 x 5 1/8 x 110' },
   { name: 'two hands', bowler: twoHanded, ball: asymmetric, text: '60 x 5 x 40' },
 ] as const;
 
@@ -54,6 +61,13 @@ describe.each(cases)('tapePlan: $name', ({ bowler, ball, text }) => {
       known.add(mark);
     }
     expect([...known].sort()).toEqual([...places.keys()].sort());
+  });
+
+  test('where no fit is known no hole is marked, and all else as with one', () => {
+    const { grip: _, ...unmeasured } = bowler;
+    const blank = planOf(unmeasured, ball, text).plan;
+    expect(blank.steps).toEqual(plan.steps.filter(({ mark }) => !mark.endsWith(' hole')));
+    expect(blank.readBack).toEqual(plan.readBack);
   });
 
   test('each arc is the way between the two marks, to the sixteenth of a tape (arcs by d3-geo 3.1.2)', () => {
@@ -120,8 +134,8 @@ describe.each(cases)('tapePlan: $name', ({ bowler, ball, text }) => {
 const valToGrip = (arc: number, up: number): number => Math.PI - Math.acos(Math.tan(up) / Math.tan(arc));
 
 test('tapePlan: a left-hander’s ball has the same arcs on the other side of every way', () => {
-  const right = planOf(averageBowler, plainBall, '70 x 4 1/2 x 30').plan;
-  const left = planOf({ ...averageBowler, hand: 'left' }, plainBall, '70 x 4 1/2 x 30').plan;
+  const right = planOf(measured, plainBall, '70 x 4 1/2 x 30').plan;
+  const left = planOf({ ...measured, hand: 'left' }, plainBall, '70 x 4 1/2 x 30').plan;
   const other = { left: 'right', right: 'left' } as const;
   const mirror = (step: TapeStep): TapeStep => ({ ...step, side: step.side && other[step.side] });
   expect(left.steps).toEqual(right.steps.map(mirror));
@@ -129,7 +143,7 @@ test('tapePlan: a left-hander’s ball has the same arcs on the other side of ev
 });
 
 test('tapePlan: a pin on the PAP is said to be the same point, and no angle is made up', () => {
-  const { plan } = planOf(averageBowler, plainBall, '50 x 0 x 35');
+  const { plan } = planOf(measured, plainBall, '50 x 0 x 35');
   expect(plan.steps[0]).toMatchObject({
     mark: 'PAP',
     arcs: [{ from: 'pin', inches: 0 }],
@@ -140,7 +154,7 @@ test('tapePlan: a pin on the PAP is said to be the same point, and no angle is m
 });
 
 test('tapePlan: with the CG on the pin the PAP may lie in any direction from it', () => {
-  const { plan } = planOf(averageBowler, { ...plainBall, pinToCgIn: 0 }, '50 x 4 x 35');
+  const { plan } = planOf(measured, { ...plainBall, pinToCgIn: 0 }, '50 x 4 x 35');
   expect(plan.given).toEqual(['pin']);
   expect(plan.steps[0]).toMatchObject({
     arcs: [{ from: 'pin', inches: 4 }],
@@ -159,7 +173,7 @@ test('tapePlan: without a thumb hole none is marked', () => {
 });
 
 test('tapePlan: a PAP on the midline needs no further point for the midline', () => {
-  const level = { ...averageBowler, pap: { overIn: 5, upIn: 0 } };
+  const level = { ...measured, pap: { overIn: 5, upIn: 0 } };
   const { plan } = planOf(level, plainBall, '60 x 4 x 40');
   expect(plan.steps.map(({ mark }) => mark)).not.toContain('VAL on the midline');
 });
@@ -177,7 +191,7 @@ test('tapePlan: the layout comes back from the printed steps within 1/16 in and 
       fc.boolean(),
       (layout, pap, pinToCgIn, hasMassBias) => {
         const ballRecord = { ...(hasMassBias ? asymmetric : plainBall), pinToCgIn };
-        const bowler = { ...averageBowler, pap };
+        const bowler = { ...measured, pap };
         const problem = { ...readyBall(hasMassBias), ...marked(ballRecord, bowler) };
         const plan = tapePlan(layout, bowler, problem);
         const radiusIn = to(problem.published.radius, INCH);
@@ -218,7 +232,7 @@ const lessTurn = (deg: number): number => ((((deg + 180) % 360) + 360) % 360) - 
 const ready = new Map<boolean, BallProblem>();
 function readyBall(hasMassBias: boolean): BallProblem {
   const known =
-    ready.get(hasMassBias) ?? ballProblem(hasMassBias ? asymmetric : plainBall, averageBowler, 'moment');
+    ready.get(hasMassBias) ?? ballProblem(hasMassBias ? asymmetric : plainBall, measured, 'moment');
   ready.set(hasMassBias, known);
   return known;
 }

@@ -18,6 +18,7 @@ import { noLineReasonSchema, remedySchema } from '../../../src/records/answers/s
 import { objectionSchema } from '../../../src/records/answers/statements/objections.js';
 import { reasonSchema } from '../../../src/records/answers/statements/reasons.js';
 import { regressionNoticeSchema } from '../../../src/records/answers/statements/regression-notices.js';
+import { unknownSchema } from '../../../src/records/answers/statements/unknowns.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
 import { type Statement, say } from '../../../src/report/wording/say.js';
 import { SENTENCES, TABLES } from '../../../src/report/wording/statements/sentences.js';
@@ -44,6 +45,7 @@ const TOPICS = {
   HEADLINES: [headlineSchema, true],
   REASONS: [reasonSchema, true],
   REGRESSION_NOTICES: [regressionNoticeSchema, true],
+  UNKNOWNS: [unknownSchema, false],
 } as const satisfies Record<keyof typeof TABLES, readonly [z.ZodType, boolean]>;
 
 /** The schemas of the statements of a topic, one a code. */

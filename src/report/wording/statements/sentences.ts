@@ -11,6 +11,7 @@ import { NO_LINE_REASONS, REMEDIES } from './no-line.js';
 import { OBJECTIONS } from './objections.js';
 import { REASONS } from './reasons.js';
 import { REGRESSION_NOTICES } from './regression-notices.js';
+import { UNKNOWNS } from './unknowns.js';
 
 /** The tables of all topics; no code stands in two of them. */
 export const TABLES = {
@@ -31,6 +32,7 @@ export const TABLES = {
   HEADLINES,
   REASONS,
   REGRESSION_NOTICES,
+  UNKNOWNS,
 } as const;
 
 /** A sentence for every code there is. */
@@ -52,6 +54,7 @@ export const SENTENCES = {
   ...HEADLINES,
   ...REASONS,
   ...REGRESSION_NOTICES,
+  ...UNKNOWNS,
 };
 
 /** All topics in one: what each code is about. */

@@ -1,0 +1,32 @@
+import type { SurerAnswer } from '../../records/answers/answer.js';
+import { REACTION_NUMBERS, type WishedId } from '../../records/schemas/reaction-numbers.js';
+import { capital } from '../../records/text/capital.js';
+import type { Units } from '../text/display-units.js';
+import { decimals, percent } from '../text/figures.js';
+import { say } from './say.js';
+
+/** What knowing one thing would change, and by how much. @param ids  the numbers that are wished for */
+export const surerText = (entry: SurerAnswer, ids: readonly WishedId[], units: Units): string =>
+  `${surerShortly(entry, units)}${nearerText(entry.size, ids, units)} The gain over all tries: ${decimals(entry.gain, 1)} points of score on average.`;
+
+/** The same without the size. */
+export const surerShortly = (
+  { unknown, chance }: Pick<SurerAnswer, 'unknown' | 'chance'>,
+  units: Units,
+): string =>
+  `${capital(say(unknown, units))}: knowing this would change the layout in ${percent(chance)} of 100 tries.`;
+
+/** How much nearer to what is wished for the other layout comes; nothing where that is shown as 0. */
+function nearerText(size: SurerAnswer['size'], ids: readonly WishedId[], units: Units): string {
+  const parts = ids.flatMap((id) => {
+    const { name, compared } = REACTION_NUMBERS[id];
+    const { change, name: unit } = units[compared.quantity];
+    const shown = change(Math.abs(size[id])).replace('+', '');
+    if (Number(shown) === 0) return [];
+    return [`${shown} ${unit} ${size[id] > 0 ? 'nearer to' : 'farther from'} the ${name} you asked for`];
+  });
+  return parts.length > 0 ? ` The other layout is then ${parts.join(' and ')}.` : '';
+}
+
+/** Where no single thing is worth knowing first. */
+export const NOTHING_SURER = 'Knowing any single thing better would hardly change the layout.';

@@ -1,0 +1,82 @@
+import { describe, expect, test } from 'vitest';
+import { variedUnknowns } from '../../../src/explain/surer/unknowns.js';
+import type { Bowler } from '../../../src/records/schemas/bowler.js';
+import type { Lane } from '../../../src/records/schemas/lane.js';
+import { BELIEFS } from '../../../src/records/shared/beliefs.js';
+import { REFERENCE_GRIT } from '../../../src/simulate/assumed-surface.js';
+import { drawDeviations, SCATTER_BY_SKILL } from '../../../src/simulate/deviations.js';
+import { RADIUS } from '../../support/balls.js';
+import { averageBowler, houseLane, plainBall } from '../../support/problems.js';
+
+const unsure: Bowler = {
+  ...averageBowler,
+  uncertainty: {
+    speedMph: 1.2,
+    revRateRpm: 50,
+    axisTiltDeg: 5,
+    axisRotationDeg: 11,
+    papOverIn: 0.4,
+    papUpIn: 0.45,
+  },
+};
+
+function unknownsOf(bowler: Bowler, lane: Lane = houseLane, surfaceGrit = 1000, belief = 0.5, cores = 3) {
+  const drawn = drawDeviations({ seed: 1, count: 16, bowler, radius: RADIUS, bodyCount: cores });
+  const worlds = drawn.map((deviations, n) => ({
+    deviations,
+    beliefs: BELIEFS.map((_, b) => ((n + b) % 2) * belief),
+  }));
+  const coreNumbers = Array.from({ length: cores }, (_, c) => [c, c ** 2]);
+  const inputs = { bowler, ball: { ...plainBall, surfaceGrit }, lane, want: {} };
+  return variedUnknowns(inputs, worlds, cores > 1 ? coreNumbers : []);
+}
+
+const codes = (unknowns: ReturnType<typeof unknownsOf>): string[] =>
+  unknowns
+    .filter(({ unknown }) => unknown.code !== 'belief-of-practice')
+    .map(({ unknown, field }) => `${unknown.code} ${field}`);
+
+describe('variedUnknowns', () => {
+  test('all that a guessed bowler, a worn lane and a fitted core leave open, each with its place in the records', () => {
+    const all = unknownsOf(unsure, { ...houseLane, games: 15 });
+    expect(codes(all)).toEqual([
+      'release-number speedMph',
+      'release-number revRateRpm',
+      'release-number axisTiltDeg',
+      'release-number axisRotationDeg',
+      'pap-place pap',
+      'which-core ball',
+      'ball-as-made ball',
+      'lane-friction lane',
+      'lane-friction lane',
+      'lane-friction lane',
+      'lane-friction null',
+      'oil-on-rings null',
+      'wear-of-games lane',
+    ]);
+    const beliefs = all.filter(({ unknown }) => unknown.code === 'belief-of-practice');
+    expect(beliefs).toHaveLength(BELIEFS.length);
+    expect(beliefs.every(({ field }) => field === null)).toBe(true);
+  });
+
+  test('what is known or has no part is left out', () => {
+    const few = unknownsOf(averageBowler, houseLane, REFERENCE_GRIT, 0, 1);
+    expect(codes(few)).toEqual([
+      'ball-as-made ball',
+      'lane-friction lane',
+      'lane-friction lane',
+      'lane-friction lane',
+      'oil-on-rings null',
+    ]);
+    expect(few).toHaveLength(5); // beliefs have no weight
+  });
+
+  test('of a release number only what is not scatter can be known; of the PAP all', () => {
+    const [speed, , , , pap] = unknownsOf(unsure);
+    expect(speed.numbers[0].knownShare).toBeCloseTo(
+      1.2 / Math.hypot(1.2, SCATTER_BY_SKILL.league.speedMph),
+      12,
+    );
+    expect(pap.numbers.map(({ knownShare }) => knownShare)).toEqual([1, 1]);
+  });
+});

@@ -1,0 +1,79 @@
+import { describe, expect, test } from 'vitest';
+import type { SurerAnswer } from '../../../src/records/answers/answer.js';
+import type { Unknown } from '../../../src/records/answers/statements/unknowns.js';
+import { UNITS } from '../../../src/report/text/display-units.js';
+import { say } from '../../../src/report/wording/say.js';
+import { surerShortly, surerText } from '../../../src/report/wording/surer-text.js';
+
+const revRate: SurerAnswer = {
+  unknown: { code: 'release-number', params: { number: 'revRateRpm', offBy: 50 } },
+  field: 'revRateRpm',
+  chance: 0.12,
+  gain: 0.42,
+  size: { hookStartFt: 0.31, sharpnessDegPerFt: -0.004, totalHookBoards: 0.2 },
+};
+
+describe('surerText', () => {
+  test('says how often the layout would change and how much nearer to what was asked for', () => {
+    expect(surerText(revRate, ['hookStartFt'], UNITS.trade)).toBe(
+      'Rev rate (±50 rpm): knowing this would change the layout in 12 of 100 tries. ' +
+        'The other layout is then 0.3 ft nearer to the hook start you asked for. ' +
+        'The gain over all tries: 0.4 points of score on average.',
+    );
+  });
+
+  test('what comes off worse is said, what does not show is not', () => {
+    const text = surerText(revRate, ['hookStartFt', 'sharpnessDegPerFt'], UNITS.trade);
+    expect(text).toContain(
+      '0.3 ft nearer to the hook start you asked for and 0.004 deg/ft farther from the sharpness',
+    );
+    const none = { ...revRate, size: { hookStartFt: 0.02, sharpnessDegPerFt: 0, totalHookBoards: 0 } };
+    expect(surerText(none, ['hookStartFt'], UNITS.trade)).not.toContain('other layout');
+    expect(surerText(revRate, [], UNITS.trade)).not.toContain('other layout');
+  });
+
+  test('metres and kilometres an hour where the page has them', () => {
+    const speed: Unknown = { code: 'release-number', params: { number: 'speedMph', offBy: 1.2 } };
+    expect(surerText({ ...revRate, unknown: speed }, ['hookStartFt'], UNITS.metric)).toContain(
+      'Ball speed (±1.93 km/h): knowing this would change the layout in 12 of 100 tries. The other layout is then 0.09 m nearer',
+    );
+  });
+
+  test('a belief of practice is quoted', () => {
+    const unknown: Unknown = {
+      code: 'belief-of-practice',
+      params: { id: 'rg-later', says: 'A higher RG makes the hook start later.' },
+    };
+    expect(surerShortly({ unknown, chance: 0.07 }, UNITS.trade)).toBe(
+      'Whether practice is right: “A higher RG makes the hook start later”: knowing this would change the layout in 7 of 100 tries.',
+    );
+  });
+});
+
+test('each thing that is not known has a name of its own', () => {
+  const unknowns: Unknown[] = [
+    { code: 'release-number', params: { number: 'axisTiltDeg', offBy: 5 } },
+    { code: 'release-number', params: { number: 'axisRotationDeg', offBy: 11 } },
+    { code: 'pap-place', params: { overOffByIn: 0.4, upOffByIn: 0.45 } },
+    { code: 'which-core', params: { cores: 64 } },
+    { code: 'ball-as-made', params: {} },
+    ...(['oiled', 'dry', 'film', 'finish'] as const).map(
+      (of): Unknown => ({ code: 'lane-friction', params: { of } }),
+    ),
+    { code: 'oil-on-rings', params: {} },
+    { code: 'wear-of-games', params: { games: 15 } },
+  ];
+  expect(unknowns.map((unknown) => say(unknown, UNITS.trade))).toEqual([
+    'axis tilt (±5°)',
+    'axis rotation (±11°)',
+    'the PAP (±0.4 in over, ±0.45 in up)',
+    'which core the ball has',
+    'how the ball was made beside its published numbers',
+    'the lane’s friction on heavy oil',
+    'the lane’s friction on dry boards',
+    'how thin the oil must be before the ball grips',
+    'how much the cover’s finish changes friction',
+    'how much oil the ball carries on its rings',
+    'how much oil 15 games have taken',
+  ]);
+});
