@@ -2,38 +2,38 @@ import type { RankedLayout } from '../../records/answers/answer.js';
 import { USUAL_PRACTICE_WEIGHT } from '../../records/shared/beliefs.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
 import { coreFitter } from '../files/core-fitter.js';
-import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
 import { reportFlag } from '../files/report-flag.js';
 import { keptBalls } from '../files/whole-shelf.js';
+import { askedFlags } from '../flags/asked-flags.js';
 import { WANTED_PIN_SIDES } from '../flags/flag-table.js';
 import { oneOf, wholeNumber } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import type { GlobalOptions, RecommendCommandOptions } from '../flags/options.js';
 import { rulesFlag } from '../flags/rules-flag.js';
-import { wantFlags } from '../flags/want-flags.js';
 import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import type { MadeReady } from './make-ready.js';
+import { recordReaders, withLane, withRecords } from './with-records.js';
 
 export const USUAL_TOP = 4;
 export const USUAL_SEED = 1;
 const MOST_TOP = 10;
 const GREATEST_SEED = 2 ** 31 - 1;
 
-/** `flarewise recommend`: everything by flags. */
+/** `flarewise recommend`: everything by flags; in a terminal, what they leave out is asked for. */
 export async function recommendCommand(options: RecommendCommandOptions, terminal: Terminal): Promise<void> {
-  const { bowler, ball, lane, want, report, ...search } = collectFaults({
-    bowler: () => loadBowler(options.bowler, terminal),
-    ball: () => loadBall(options.ball, terminal),
-    lane: () => loadLane(options.lane, terminal),
-    want: () => wantFlags(options),
+  const needs = askedFlags(options, ['bowler', 'ball', 'lane', 'want'], terminal);
+  const { report, records, ...search } = collectFaults({
+    records: () => collectFaults(recordReaders(options, needs, terminal)),
     report: () => reportFlag(options.report),
     ...searchFlags(options, terminal),
   });
-  await answerRecommendation({ bowler, ball, lane, want }, search, options, terminal, { report });
+  await withRecords({ needs, given: records, isSimulated: true }, options, terminal, (found, ready) =>
+    answerRecommendation(withLane(found), search, options, terminal, { report, ready }),
+  );
 }
 
 /** Readers of the flags that say how to search. */
@@ -67,7 +67,10 @@ export const searchFlags = (options: RecommendCommandOptions, terminal: Terminal
   ...globalFlags(options, terminal),
 });
 
-type Search = { [K in keyof ReturnType<typeof searchFlags>]: ReturnType<ReturnType<typeof searchFlags>[K]> };
+/** What the flags say about how to search. */
+export type Search = {
+  [K in keyof ReturnType<typeof searchFlags>]: ReturnType<ReturnType<typeof searchFlags>[K]>;
+};
 
 /** A person who waits for an answer on the screen is shown what can be said at once; a program is not. */
 const showsFirstLook = ({ json }: GlobalOptions, { stdout, stderr }: Terminal): boolean =>

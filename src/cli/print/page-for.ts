@@ -11,10 +11,14 @@ const USUAL_WIDTH = 80;
 /** How answers are set on this terminal, by what it is, by its environment, and by the flags. */
 export const pageFor = (options: GlobalOptions, terminal: Terminal): Page => ({
   width: Math.min(WIDEST, Math.max(NARROWEST, columns(terminal))),
-  ascii: options.ascii ?? !speaksUnicode(terminal.env),
+  ascii: isAscii(options, terminal),
   paint: paintWith(new Chalk({ level: isColoured(options, terminal) ? 1 : 0 })),
   units: UNITS[unitsFlag(options.units)],
 });
+
+/** Whether only signs of ASCII may be shown. */
+export const isAscii = ({ ascii }: Pick<GlobalOptions, 'ascii'>, { env }: Terminal): boolean =>
+  ascii ?? !speaksUnicode(env);
 
 const columns = ({ stdout, env }: Terminal): number =>
   stdout.columns ?? (Number.parseInt(env.COLUMNS ?? '', 10) || USUAL_WIDTH);
