@@ -12,14 +12,17 @@ export function faultPlace({ field }: Fault, questions: readonly Question[]): Qu
       .at(-1)
       ?.trim() ?? '';
   const exact = questions.find(({ id }) => id === last)?.id;
-  if (exact) return exact;
+  if (exact && !EARLIER.test(field)) return exact;
   const [, place] = PLACES.find(([part, id]) => part.test(field) && has(id)) ?? [];
   return place ?? questions[0]?.id ?? 'bowler';
 }
 
+/** A fault of an earlier drilling: its layout and PAP are not those that are wanted now. */
+const EARLIER = /drilledBefore/i;
+
 /** What a fault's field may be called, by the line of the review that it belongs to; the first that fits. */
 const PLACES: readonly (readonly [part: RegExp, id: QuestionId])[] = [
-  [/drilledBefore/i, 'oldLayout'],
+  [EARLIER, 'oldLayout'],
   [/grip|thumb/i, 'hand'],
   [/\bpap\b/i, 'papHow'],
   [/layout|drilling angle/i, 'layout'],
