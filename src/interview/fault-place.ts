@@ -2,8 +2,8 @@ import type { Fault } from '../base/errors.js';
 import type { QuestionId } from './questions/answers.js';
 import type { Question } from './questions/question.js';
 
-/** The question whose answer a fault is about, that was found in the records an interview made. */
-export function faultPlace({ field }: Fault, questions: readonly Question[]): QuestionId {
+/** The question whose answer a fault is about, that was found in the records an interview made; null where none is. */
+export function faultPlace({ field }: Fault, questions: readonly Question[]): QuestionId | null {
   const has = (id: QuestionId): boolean => questions.some((question) => question.id === id);
   const last =
     field
@@ -14,7 +14,7 @@ export function faultPlace({ field }: Fault, questions: readonly Question[]): Qu
   const exact = questions.find(({ id }) => id === last)?.id;
   if (exact && !EARLIER.test(field)) return exact;
   const [, place] = PLACES.find(([part, id]) => part.test(field) && has(id)) ?? [];
-  return place ?? questions[0]?.id ?? 'bowler';
+  return place ?? null;
 }
 
 /** A fault of an earlier drilling: its layout and PAP are not those that are wanted now. */

@@ -2,7 +2,8 @@ import { constants } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, expect, test } from 'vitest';
-import { scratchFolder } from '../support/demo-files.js';
+import { usualGrip } from '../../src/records/schemas/grip.js';
+import { demo, scratchFolder } from '../support/demo-files.js';
 import { CTRL_C, ENTER, ESCAPE, openSession } from '../support/pty-session.js';
 import { MAIN, runCli, smallMain } from '../support/run-cli.js';
 
@@ -257,4 +258,41 @@ test('a layout that this ball cannot have opens the review at its line with the 
   await turn(/All answers[\s\S]*Layout +70 x 4 1\/2 x 30/, `go${ENTER}`);
   await turn(/What next/, ENTER);
   expect(await session.exit).toMatchObject({ exitCode: 0 });
+});
+
+test('a grip that cannot be placed opens the review at the bowler with the message, and no answer is lost', async () => {
+  const folder = scratchFolder();
+  const grip = {
+    ...usualGrip(true),
+    vents: [{ into: 'thumb' as const, diameterIn: 0.25, overIn: 0.2, upIn: -2.7 }],
+  };
+  const file = folder.write('vent.json', JSON.stringify({ ...demo.bowler(), grip }));
+  session = openSession(['sheet', '--layout', '70 x 4 1/2 x 30'], { main });
+  const turn = turnsOf(session);
+  await turn(/Who bowls/, 'From');
+  await turn(/> From a file/, ENTER);
+  await turn(/Which file/, `${file}${ENTER}`);
+  await turn(/Which ball/, 'Plain');
+  await turn(/> Plain core/, ENTER);
+  await turn(/> Go on/, ENTER);
+  await turn(/> Bowler +Average right-hander[\s\S]*Plain core[\s\S]*bowler\.grip\.vents\[0\]/, ENTER);
+  await turn(/Who bowls/, 'Average r');
+  await turn(/> Average right-hander/, ENTER);
+  await turn(/Bowler +Average right-hander/, `go${ENTER}`);
+  await turn(/What next/, ENTER);
+  expect(await session.exit).toMatchObject({ exitCode: 0 });
+  folder.remove();
+});
+
+test('what is wrong with a record that a flag names ends the command with its message', async () => {
+  const folder = scratchFolder();
+  const file = folder.write('ball.json', JSON.stringify({ ...demo.ball(), rgIn: 2.75 }));
+  session = openSession(['sheet', '--ball', file, '--layout', '70 x 4 1/2 x 30'], { main });
+  const turn = turnsOf(session);
+  await turn(/Who bowls/, 'Average r');
+  await turn(/> Average right-hander/, ENTER);
+  await turn(/> Go on/, ENTER);
+  await turn(/ball\.rgIn must go with/);
+  expect(await session.exit).toMatchObject({ exitCode: 2 });
+  folder.remove();
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { InputError } from '../../src/base/errors.js';
 import { faultPlace } from '../../src/interview/fault-place.js';
 import { change, clashes, startInterview } from '../../src/interview/interview.js';
 import { UNKNOWN } from '../../src/interview/questions/answers.js';
@@ -7,6 +8,7 @@ import { questionsFor } from '../../src/interview/questions/questions.js';
 import { recap } from '../../src/interview/recap.js';
 import { lineFor, reviewLines } from '../../src/interview/review-lines.js';
 import { unknownFields } from '../../src/interview/unknown-fields.js';
+import { wrongAnswer } from '../../src/interview/wrong-answer.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import { give, shelf, walkTo } from '../support/interview/walk.js';
 
@@ -110,9 +112,21 @@ describe('faultPlace', () => {
     ['drilledBefore[0].layout', 'oldLayout'],
     ['pap.overIn', 'papHow'],
     ['cover.thickness', 'ball'],
-    ['something', 'layout'],
+    ['something', null],
   ])('%s is at %s', (field, id) => {
     expect(faultPlace({ field, rule: 'must be', got: '1' }, questions)).toBe(id);
+  });
+
+  test('of a record the fault is at the record, and of one that was not asked for nowhere', () => {
+    const { interview } = walkTo(null, { bowler: 'two-handed', ball: 'plain-low' });
+    const placeOf = (field: string, from = interview) =>
+      wrongAnswer(new InputError('bad', { field, rule: 'must be', got: '1' }), from, UNITS.trade)?.at;
+    expect(placeOf('bowler.grip.thumb')).toBe('bowler');
+    expect(placeOf('ball.rgIn')).toBe('ball');
+    const laneOnly = startInterview(
+      questionsFor(shelf, UNITS.trade, { ...ALL_NEEDS, bowler: false, ball: false }),
+    );
+    expect(placeOf('ball.rgIn', laneOnly)).toBeUndefined();
   });
 });
 
@@ -152,6 +166,7 @@ test('a recap names what was answered, not what was guessed', () => {
   const text = recap(interview, UNITS.trade);
   expect(text).toContain('Ball speed 18 mph; Rev rate 310 rpm.');
   expect(text).not.toContain('tilt');
+  expect(recap(interview, UNITS.trade, 60)).toMatch(/^So far: Bowler [^;]*; and 3 more\.$/);
   expect(recap(walkTo('hand', { bowler: UNKNOWN }).interview, UNITS.trade)).toBe(
     'So far nothing but guesses.',
   );

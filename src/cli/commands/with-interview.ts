@@ -36,7 +36,11 @@ export async function withInterview(
 ): Promise<void> {
   const home = homeOf(terminal);
   const streams = askStreams(options, terminal);
-  const { draftOf } = await import('../../interview/draft.js');
+  const [{ draftOf }, { wrongAnswer }] = await Promise.all([
+    import('../../interview/draft.js'),
+    import('../../interview/wrong-answer.js'),
+  ]);
+  const units = UNITS[unitsFlag(options.units)];
   let draft = readInterviewDraft(home);
   let goOn: GoOn | null = null;
   let making: Promise<MadeReady> | undefined;
@@ -51,7 +55,7 @@ export async function withInterview(
     try {
       await answerFor(ended, await making);
     } catch (error) {
-      if (!isMendable(error)) throw error;
+      if (!isMendable(error) || !wrongAnswer(error, ended.interview, units)) throw error;
       goOn = { misfit: error };
       continue;
     } finally {

@@ -1,16 +1,10 @@
 import { visible } from '../../base/visible.js';
 import { back, change, type Interview } from '../interview.js';
 import { askChoice } from '../prompt/ask-choice.js';
-import type { QuestionId } from '../questions/answers.js';
 import { BACK_KEY } from '../questions/question.js';
 import { lineFor, type ReviewLine, type ReviewPage, reviewLines } from '../review-lines.js';
+import type { WrongAnswer } from '../wrong-answer.js';
 import type { Desk } from './desk.js';
-
-/** What is wrong with an answer, found when all are there, and whose line it belongs to. */
-export interface Misfit {
-  readonly at: QuestionId;
-  readonly message: string;
-}
 
 /** Where a review stands: the page and the line that is marked. */
 export interface ReviewPlace {
@@ -33,7 +27,7 @@ export type Reviewed =
  */
 export async function putReview(
   interview: Interview,
-  misfit: Misfit | null,
+  misfit: WrongAnswer | null,
   from: ReviewPlace,
   { screen, keys, units }: Desk,
 ): Promise<Reviewed> {

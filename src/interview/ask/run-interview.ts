@@ -3,9 +3,7 @@ import type { Shelf } from '../../records/read/shelf.js';
 import { Refusal } from '../../records/refusals/refusal.js';
 import type { Ball } from '../../records/schemas/ball.js';
 import { UNITS, type Units } from '../../report/text/display-units.js';
-import { formatRefusal } from '../../report/wording/refusals/word-refusal.js';
 import { answerCount, draftOf, type InterviewDraft, resumed } from '../draft.js';
-import { faultPlace } from '../fault-place.js';
 import { answersOf, change, clashes, type Interview, nextQuestion, startInterview } from '../interview.js';
 import { type Given, type Interviewed, madeRecords } from '../made-records.js';
 import { askYesNo } from '../prompt/ask-yes-no.js';
@@ -15,9 +13,10 @@ import { ALL_NEEDS, type Needs } from '../questions/needs.js';
 import { BACK_KEY } from '../questions/question.js';
 import { questionsFor } from '../questions/questions.js';
 import { recap } from '../recap.js';
+import { type WrongAnswer, wrongAnswer } from '../wrong-answer.js';
 import { type AskStreams, atDesk, type Desk } from './desk.js';
 import { putQuestion } from './put-question.js';
-import { type Misfit, putReview, REVIEW_TOP } from './put-review.js';
+import { putReview, REVIEW_TOP } from './put-review.js';
 
 /** What an interview is to find out, and with what. */
 export interface Assignment {
@@ -64,7 +63,7 @@ async function interviewAt(desk: Desk, assignment: Assignment): Promise<Ended> {
   const sources = { shelf, given };
   let interview = await begun(desk, assignment);
   const { goOn } = assignment;
-  let misfit = goOn && 'misfit' in goOn ? misfitOf(goOn.misfit, interview, units) : null;
+  let misfit = goOn && 'misfit' in goOn ? wrongAnswer(goOn.misfit, interview, units) : null;
   let place = REVIEW_TOP;
   let isKept = false;
   const keep = (): void => {
@@ -105,7 +104,7 @@ async function begun(desk: Desk, { shelf, needs = ALL_NEEDS, draft, goOn }: Assi
   if (goOn) return 'change' in goOn ? change(earlier, goOn.change) : earlier;
   if (count > 0) {
     screen.say(
-      `You stopped after ${count} answer${count === 1 ? '' : 's'}. ${shortRecap(earlier, units, screen.width)}`,
+      `You stopped after ${count} answer${count === 1 ? '' : 's'}. ${recap(earlier, units, 3 * screen.width - ENDS)}`,
     );
     if (await askYesNo('Continue from there?', true, screen, keys)) return earlier;
   }
@@ -113,14 +112,10 @@ async function begun(desk: Desk, { shelf, needs = ALL_NEEDS, draft, goOn }: Assi
   return startInterview(questions);
 }
 
-const KEYS = `Enter takes the value shown; ? if you don’t know. Escape or ${BACK_KEY}: back. Ctrl-C: leave.`;
+/** Signs that a recap of three lines leaves free: for what stands before it, and where lines end early. */
+const ENDS = 60;
 
-/** A recap of at most three lines. */
-function shortRecap(interview: Interview, units: Units, width: number): string {
-  const text = recap(interview, units);
-  const most = 3 * width - 60;
-  return text.length > most ? `${text.slice(0, most)} ...` : text;
-}
+const KEYS = `Enter takes the value shown; ? if you don’t know. Escape or ${BACK_KEY}: back. Ctrl-C: leave.`;
 
 /** Says that bowler and ball stand, where nothing about them is open: once the lane is asked for, or the review. */
 function announce(interview: Interview, { shelf, given, onDescribed }: Assignment): void {
@@ -139,7 +134,7 @@ function wrongWith(
   interview: Interview,
   { shelf, given, checkBall }: Assignment,
   units: Units,
-): Misfit | null {
+): WrongAnswer | null {
   const [clash] = clashes(interview);
   if (clash) {
     const { rule, got, hint } = clash.fault;
@@ -150,15 +145,9 @@ function wrongWith(
     if (given?.ball === undefined) checkBall?.(ball);
     return null;
   } catch (error) {
-    if (error instanceof Refusal || error instanceof InputError) return misfitOf(error, interview, units);
+    if (error instanceof Refusal || error instanceof InputError) return wrongAnswer(error, interview, units);
     throw error;
   }
-}
-
-function misfitOf(error: InputError | Refusal, { questions }: Interview, units: Units): Misfit {
-  const { faults, message } = error instanceof Refusal ? formatRefusal(error, units) : error;
-  const [first] = faults;
-  return { at: first ? faultPlace(first, questions) : 'bowler', message };
 }
 
 const keptText = (count: number): string =>

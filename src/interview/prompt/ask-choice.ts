@@ -1,7 +1,7 @@
 import { wrap } from '../../report/text/wrap.js';
 import type { Key } from './keys.js';
 import type { Keys } from './open-keys.js';
-import type { Line, Screen, Shown } from './open-screen.js';
+import type { Screen, ScreenLine, Shown } from './open-screen.js';
 import type { Pressed } from './pressed.js';
 
 /** A question that is answered by choosing a line. */
@@ -89,16 +89,18 @@ function shownChoice(
   at: number,
   { width, rows }: Screen,
 ): Shown {
-  const dim = (text: string): readonly Line[] =>
+  const dim = (text: string): readonly ScreenLine[] =>
     wrap(text, width, '  ').map((line) => ({ text: line, style: 'dim' }));
-  const above: readonly Line[] = [
-    ...wrap(question, width).map((text): Line => ({ text, style: 'bold' })),
+  const above: readonly ScreenLine[] = [
+    ...wrap(question, width).map((text): ScreenLine => ({ text, style: 'bold' })),
     ...(help === '' ? [] : dim(help)),
   ];
   const note = options[at]?.note;
-  const below: readonly Line[] = [
-    ...(fault === undefined ? [] : wrap(fault, width, '  ').map((text): Line => ({ text, style: 'yellow' }))),
-    ...(note === undefined ? [] : wrap(note, width, '    ').map((text): Line => ({ text }))),
+  const below: readonly ScreenLine[] = [
+    ...(fault === undefined
+      ? []
+      : wrap(fault, width, '  ').map((text): ScreenLine => ({ text, style: 'yellow' }))),
+    ...(note === undefined ? [] : wrap(note, width, '    ').map((text): ScreenLine => ({ text }))),
     ...dim(keysHelp),
   ];
   const room = Math.max(3, Math.min(MOST_LINES, rows - above.length - below.length));
@@ -106,7 +108,7 @@ function shownChoice(
   const listed = options
     .slice(from, from + room)
     .map(
-      ({ label }, i): Line =>
+      ({ label }, i): ScreenLine =>
         from + i === at ? { text: `> ${label}`, style: 'cyan' } : { text: `  ${label}` },
     );
   return { lines: [...above, ...listed, ...below], focus: above.length + at - from, column: 0 };

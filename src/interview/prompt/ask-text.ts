@@ -2,7 +2,7 @@ import { visible } from '../../base/visible.js';
 import { columnsOf, wrap } from '../../report/text/wrap.js';
 import { EMPTY, edited, type Typed } from './edited.js';
 import type { Keys } from './open-keys.js';
-import type { Line, Screen } from './open-screen.js';
+import type { Screen, ScreenLine } from './open-screen.js';
 import type { Pressed } from './pressed.js';
 
 /** A question that is answered by typing. */
@@ -55,7 +55,7 @@ function shownText(
   fault: string | null,
   width: number,
 ) {
-  const above: Line[] = [
+  const above: ScreenLine[] = [
     ...wrap(question, width).map((text) => ({ text, style: 'bold' as const })),
     ...wrap(help, width, INDENT).map((text) => ({ text, style: 'dim' as const })),
     ...(fault === null ? [] : wrap(fault, width, INDENT).map((text) => ({ text, style: 'yellow' as const }))),

@@ -32,7 +32,7 @@ export function openKeys(input: KeyInput, onResumed: () => void): Keys {
 
   const press = (key: Key): void => {
     if (key.name === 'suspend') {
-      stop();
+      if (process.platform !== 'win32') stop();
       return;
     }
     const resolve = waiting.shift();

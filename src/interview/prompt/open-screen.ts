@@ -16,14 +16,14 @@ export interface Look {
 }
 
 /** A line with how it is painted. */
-export interface Line {
+export interface ScreenLine {
   readonly text: string;
   readonly style?: 'bold' | 'dim' | 'cyan' | 'yellow';
 }
 
 /** A question as it stands on the screen. */
 export interface Shown {
-  readonly lines: readonly Line[];
+  readonly lines: readonly ScreenLine[];
   /** The line that the cursor stands on, and before which of its columns. */
   readonly focus: number;
   readonly column: number;
@@ -38,9 +38,9 @@ export interface Screen {
   /** Shows a question, in place of what was shown before it. */
   show(shown: Shown): void;
   /** What stays of a question that was answered, in place of it. */
-  close(lines: readonly Line[]): void;
+  close(lines: readonly ScreenLine[]): void;
   /** Writes lines that stay, wrapped. */
-  say(text: string, style?: Line['style'], indent?: string): void;
+  say(text: string, style?: ScreenLine['style'], indent?: string): void;
   /** Shows the same once more, below what may have been written since. */
   again(): void;
 }
@@ -52,7 +52,7 @@ export function openScreen(output: ScreenOutput, { hasColour, ascii, canMove }: 
   let last: Shown | null = null;
   let spoken = '';
   const plain = (text: string): string => plainText(text, ascii);
-  const painted = ({ text, style }: Line): string => {
+  const painted = ({ text, style }: ScreenLine): string => {
     const cut = fitting(plain(text), screen.width);
     return hasColour && style && cut !== '' ? styleText(style, cut, { validateStream: false }) : cut;
   };
