@@ -321,6 +321,23 @@ test('what was answered before ctrl-C is remembered and recapped, and can be gon
   );
 });
 
+test('answers to what only another command asks for are kept along', async () => {
+  const draft = [
+    ['bowler', 'two-handed'],
+    ['layout', '70 x 4 1/2 x 30'],
+  ];
+  const shown = await talk(
+    [
+      [/stopped after 1 answer\.[\s\S]*Continue from there/, ENTER],
+      [/2\/6 Which ball/, ENTER],
+      [/3\/6/, CTRL_C],
+    ],
+    { env: { INTERVIEW_DRAFT: JSON.stringify(draft) } },
+  );
+  const [, remembered = ''] = /remembered: (.*)/.exec(stripVTControlCharacters(shown)) ?? [];
+  expect(JSON.parse(remembered)).toEqual([draft[0], ['ball', 'new:symmetric'], draft[1]]);
+});
+
 test('a bowler who knows all, with a used ball by its numbers', async () => {
   const shown = await talk([
     who,

@@ -66,8 +66,11 @@ async function interviewAt(desk: Desk, assignment: Assignment): Promise<Ended> {
   let misfit = goOn && 'misfit' in goOn ? wrongAnswer(goOn.misfit, interview, units) : null;
   let place = REVIEW_TOP;
   let isKept = false;
+  const others = (assignment.draft ?? []).filter(
+    ([id]) => !interview.questions.some((question) => question.id === id),
+  );
   const keep = (): void => {
-    isKept = remember(draftOf(interview));
+    isKept = remember([...draftOf(interview), ...others]); // what another command asks for is not lost by this one
   };
   const left = (): never => {
     const count = draftOf(interview).length;
