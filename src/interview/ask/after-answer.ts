@@ -30,6 +30,7 @@ export const afterAnswer = (
       ...offered.map(({ ask }) => ({ label: labelOf(interview, ask, units), goOn: { change: ask } })),
       { label: 'Look at all answers, and change any', goOn: { review: true as const } },
     ];
+    streams.output.write('\n'); // apart from the answer
     const pressed = await askChoice(
       {
         question: 'What next?',

@@ -8,7 +8,7 @@ import type { Pressed } from './pressed.js';
 export interface ChoiceAsked {
   readonly question: string;
   readonly help: string;
-  readonly options: readonly { readonly label: string; readonly note?: string | undefined }[];
+  readonly options: readonly Option[];
   /** Which is marked at first. */
   readonly start: number;
   readonly backSign: string;
@@ -16,6 +16,12 @@ export interface ChoiceAsked {
   readonly fault?: string | undefined;
   /** Which keys do what; said below the options. */
   readonly keysHelp: string;
+}
+
+interface Option {
+  readonly label: string;
+  /** Said below the list while the line is marked. */
+  readonly note?: string | undefined;
 }
 
 /** Lines that a list takes at most, where the terminal has more. */
@@ -50,11 +56,7 @@ interface Marked {
 }
 
 /** Which line is marked after a key. */
-export function marked(
-  { at, typed }: Marked,
-  key: Key,
-  options: readonly { readonly label: string }[],
-): Marked {
+export function marked({ at, typed }: Marked, key: Key, options: readonly Option[]): Marked {
   const last = options.length - 1;
   const move = (to: number): Marked => ({ at: Math.min(last, Math.max(0, to)), typed: '' });
   switch (key.name) {
@@ -71,17 +73,23 @@ export function marked(
     case 'end':
       return move(last);
     case 'text': {
-      const found = [typed + key.text, key.text].flatMap((letters) => {
-        const place = options.findIndex(({ label }) => label.toLowerCase().startsWith(letters.toLowerCase()));
-        if (place >= 0) return [{ at: place, typed: letters }];
-        const number = /^\d+$/.test(letters) ? Number(letters) - 1 : -1;
-        return options[number] ? [{ at: number, typed: letters }] : [];
-      });
-      return found[0] ?? { at, typed: '' };
+      for (const letters of [typed + key.text, key.text]) {
+        const place = placeOf(letters, options);
+        if (place >= 0) return { at: place, typed: letters };
+      }
+      return { at, typed: '' };
     }
     default:
       return { at, typed };
   }
+}
+
+/** The line that begins with some letters; by a number, the one whose note begins with it (`4 of 5`), else the one of that place. */
+function placeOf(letters: string, options: readonly Option[]): number {
+  const named = options.findIndex(({ label }) => label.toLowerCase().startsWith(letters.toLowerCase()));
+  if (named >= 0 || !/^\d+$/.test(letters)) return named;
+  const noted = options.findIndex(({ note }) => note?.startsWith(`${letters} `));
+  return noted >= 0 ? noted : Number(letters) <= options.length ? Number(letters) - 1 : -1;
 }
 
 function shownChoice(

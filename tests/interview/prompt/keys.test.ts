@@ -81,5 +81,17 @@ describe('marked', () => {
     expect(at(keysIn('2'))).toBe(1);
     expect(at(keysIn('3'))).toBe(4);
     expect(at(keysIn('9'), 2)).toBe(2);
+    expect(at(keysIn('0'), 2)).toBe(2);
+  });
+
+  test('a step’s number finds that step, not the line of that place', () => {
+    const steps = [
+      { label: 'No preference' },
+      { label: 'Early', note: '2 of 5' },
+      { label: 'Late', note: '4 of 5' },
+    ];
+    expect(marked({ at: 0, typed: '' }, { name: 'text', text: '4' }, steps).at).toBe(2);
+    expect(marked({ at: 0, typed: '' }, { name: 'text', text: '3' }, steps).at).toBe(2);
+    expect(marked({ at: 0, typed: '' }, { name: 'text', text: '2' }, steps).at).toBe(1);
   });
 });
