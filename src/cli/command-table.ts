@@ -21,11 +21,14 @@ import {
   WANTED_PIN_SIDES,
 } from './flags/flag-table.js';
 
+/** Said of each command that asks. */
+const ASKS = 'In a terminal it asks for what its flags leave out.';
+
 export const COMMANDS: readonly CommandEntry[] = [
   {
     name: 'recommend',
     summary: 'rank layouts for a wanted reaction',
-    description: 'Ranks layouts of a ball by how near they come to the reaction you want, and explains.',
+    description: `Ranks layouts of a ball by how near they come to the reaction you want, and explains. ${ASKS}`,
     flags: [
       BOWLER,
       BALL,
@@ -49,8 +52,7 @@ export const COMMANDS: readonly CommandEntry[] = [
   {
     name: 'judge',
     summary: 'second opinion on one layout',
-    description:
-      'Judges one layout: a verdict, its place among all, what the best one does differently, what marking errors cost.',
+    description: `Judges one layout: a verdict, its place among all, what the best one does differently, what marking errors cost. ${ASKS}`,
     flags: [BOWLER, BALL, LANE, LAYOUT, ...WANT, PRACTICE, SEED, RULES, FULL, REPORT],
     examples: [
       'flarewise judge --bowler average-right --ball plain-high --lane house-easy --sharpness 4 --layout "70 x 4 1/2 x 30"',
@@ -92,7 +94,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     summary: 'a marking sheet for the shop',
     description:
       'Says how to lay one layout out with a tape, with pictures of the ball, drilled numbers, rules and, on a lane, the oil ' +
-      'rings: on the screen, or with --out as one page of paper.',
+      `rings: on the screen, or with --out as one page of paper. ${ASKS}`,
     flags: [
       BOWLER,
       BALL,

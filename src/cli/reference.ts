@@ -21,7 +21,7 @@ const ENVIRONMENT: readonly (readonly [name: string, what: string])[] = [
     'folder of fitted cores, in place of the platform’s cache folder; `off` remembers none',
   ],
   ['NO_COLOR', 'any value: no colours'],
-  ['TERM', '`dumb`: no colours'],
+  ['TERM', '`dumb`: no colours, and questions are written line by line'],
   ['COLUMNS', 'width of an answer that goes to a pipe or a file (80 when not set), 60 to 200'],
   ['LC_ALL, LC_CTYPE, LANG', 'a locale that names another character set than UTF-8: ASCII signs only'],
 ];

@@ -2,7 +2,7 @@ import { deviationOf } from '../records/read/typed-numbers.js';
 import { ABOUT_DEVIATION, type UncertainKey } from '../records/shared/about-deviation.js';
 import { numberHint } from '../records/text/number-hint.js';
 import { isUnread, readNumber } from '../records/text/read-number.js';
-import type { NumberQuestion } from './question.js';
+import type { NumberQuestion } from './questions/question.js';
 
 /** A number as it was given to a question, in the record's unit. */
 interface NumberGiven {

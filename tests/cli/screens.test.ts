@@ -27,7 +27,7 @@ test.each([
 test.each([
   { name: 'a flag misspelt', args: ['roll', '--bowlr', 'average-right'] },
   { name: 'a command misspelt', args: ['recomend'] },
-  { name: 'several faults', args: ['judge', '--bowler', 'average-rigth', '--ball', 'plain-medium', '--layout', '70 x 4', '--hook-start', '6', '--units', 'feet'] },
+  { name: 'several faults', args: ['judge', '--bowler', 'average-rigth', '--ball', 'plain-medium', '--layout', '70 x 4', '--hook-start', '6', '--units', 'feet', '--no-input'] },
   { name: 'a layout of the wrong mark', args: ['drilled', '--bowler', 'average-right', '--ball', 'asymmetric-mild', '--layout', '70 cg x 4 x 30'] },
   { name: 'distances that do not go together', args: ['drilled', '--bowler', 'average-right', '--ball', 'asymmetric-mild', '--layout', '2 x 3 x 4'] },
 ])('the screen of $name; exit 2', async ({ name, args }) => {

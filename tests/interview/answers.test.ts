@@ -1,16 +1,21 @@
 import { describe, expect, test } from 'vitest';
-import { type Answers, answered, numberAnswered, UNKNOWN } from '../../src/interview/answers.js';
-import type { QuestionEntry } from '../../src/interview/question.js';
+import { type Answers, answered, isGuessed, numberAnswered } from '../../src/interview/questions/answers.js';
+import type { QuestionEntry } from '../../src/interview/questions/question.js';
 
 describe('answers', () => {
-  const answers: Answers = { weightLb: 15, speedMph: UNKNOWN, hand: 'left' };
+  const answers: Answers = { weightLb: 15, hand: 'left', guessed: ['hand'] };
 
   test('one that must be there is handed out, or its lack is our own mistake', () => {
     expect(answered(answers, 'hand')).toBe('left');
     expect(() => answered(answers, 'rgIn')).toThrow('no answer to rgIn');
   });
 
-  test('a number that is not known, or not yet, is NaN', () => {
+  test('a guess is told from an answer', () => {
+    expect(isGuessed(answers, 'hand')).toBe(true);
+    expect(isGuessed(answers, 'weightLb')).toBe(false);
+  });
+
+  test('a number that is not there is NaN', () => {
     expect(numberAnswered(answers, 'weightLb')).toBe(15);
     expect(numberAnswered(answers, 'speedMph')).toBeNaN();
     expect(numberAnswered(answers, 'rgIn')).toBeNaN();
@@ -24,13 +29,14 @@ describe('answers', () => {
     const middle: QuestionEntry = {
       id: 'hand',
       kind: 'choice',
+      name: 'Hand',
       text: '?',
       help: '.',
       // @ts-expect-error: it is neither hand
       options: [{ value: 'middle', label: 'Middle' }],
     };
-    // @ts-expect-error: a hand is chosen, not typed
-    const typed: QuestionEntry = { id: 'hand', kind: 'text', text: '?', help: '.' };
+    // @ts-expect-error: a speed is a number, not a text
+    const typed: QuestionEntry = { id: 'speedMph', kind: 'text', name: 'Speed', text: '?', help: '.' };
     expect([heavy, middle, typed]).toHaveLength(3);
   });
 });

@@ -1,25 +1,19 @@
 import { describe, expect, test } from 'vitest';
-import { BY_NUMBERS } from '../../src/interview/ball-questions.js';
-import {
-  answer,
-  draftOf,
-  interviewed,
-  isFault,
-  resumed,
-  startInterview,
-  toldOf,
-} from '../../src/interview/interview.js';
-import { promptTheme } from '../../src/interview/prompt-theme.js';
-import { questionsFor } from '../../src/interview/questions.js';
+import { draftOf, resumed } from '../../src/interview/draft.js';
+import { isFault } from '../../src/interview/given-value.js';
+import { answer, answersOf, change, startInterview, toldOf } from '../../src/interview/interview.js';
+import { questionsFor } from '../../src/interview/questions/questions.js';
 import { ABOUT_DEVIATION } from '../../src/records/shared/about-deviation.js';
 import { UNITS } from '../../src/report/text/display-units.js';
-import { shelf, walkTo } from '../support/interview/walk.js';
+import { give, recordsOf, shelf, walkTo } from '../support/interview/walk.js';
+
+const NEW_BALL = { ball: 'new:symmetric' };
 
 /** What is told after an answer. */
 function told(id: string, given: string, answers: Record<string, unknown> = {}): string {
   const next = answer(walkTo(id as never, answers).interview, given);
   if (isFault(next)) throw new Error(next.rule);
-  return toldOf(next).join(' ');
+  return toldOf(next, id as never).join(' ');
 }
 
 describe('what a person types at a question', () => {
@@ -37,15 +31,15 @@ describe('what a person types at a question', () => {
     ['weightLb', '6,8 kg', 'weightLb', 14.9914],
     ['surfaceGrit', '2,000', 'surfaceGrit', 2000],
   ] as const)('at %s %j is understood', (id, given, key, value) => {
-    const { interview } = walkTo(id, { ball: BY_NUMBERS });
+    const { interview } = walkTo(id, NEW_BALL);
     const next = answer(interview, given);
     if (isFault(next)) throw new Error(next.rule);
-    expect(next.answers[key]).toBeCloseTo(value, 3);
+    expect(answersOf(next)[key]).toBeCloseTo(value, 3);
   });
 
   test('a range and about so much become uncertainty, and it is told', () => {
     const unsure = { axisRotationDeg: '40-50', revRateRpm: '~325', papUpIn: '1/4-1/2 down' };
-    expect(interviewed(walkTo(null, unsure).interview, shelf).bowler).toMatchObject({
+    expect(recordsOf(walkTo(null, unsure).interview).bowler).toMatchObject({
       axisRotationDeg: 45,
       revRateRpm: 325,
       pap: { upIn: -0.375 },
@@ -59,11 +53,15 @@ describe('what a person types at a question', () => {
 
   test('an exact number given after a range is exact', () => {
     const { interview } = walkTo('axisTiltDeg', { revRateRpm: '300-340' });
-    expect(interview.answers.deviations?.revRateRpm).toBe(20);
-    const again = walkTo(null, { revRateRpm: '320' }, interview).interview;
-    expect(interviewed(again, shelf).bowler.uncertainty).toEqual({ revRateRpm: 20 });
-    const exact = walkTo(null, { revRateRpm: '320' }).interview;
-    expect(interviewed(exact, shelf).bowler).not.toHaveProperty('uncertainty');
+    expect(answersOf(interview).deviations?.revRateRpm).toBe(20);
+    const pap = { papOverIn: '5', papUpIn: '0' };
+    const again = walkTo(null, pap, interview).interview;
+    expect(recordsOf(again).bowler.uncertainty).toEqual({ revRateRpm: 20 });
+    const changed = give(change(again, 'revRateRpm'), '320');
+    expect(recordsOf(changed).bowler).not.toHaveProperty('uncertainty');
+    const exact = walkTo(null, { ...pap, revRateRpm: '320' }).interview;
+    expect(recordsOf(exact).bowler).not.toHaveProperty('uncertainty');
+    expect(recordsOf(changed)).toEqual(recordsOf(exact));
   });
 
   // biome-ignore format: one answer a line
@@ -74,7 +72,7 @@ describe('what a person types at a question', () => {
     ['speedMph', '17 lb', 'lb is no unit of a speed'],
     ['speedMph', '9-25', 'narrower range'],
   ] as const)('at %s %j is refused, and why', (id, given, hint) => {
-    const fault = answer(walkTo(id, { ball: BY_NUMBERS }).interview, given);
+    const fault = answer(walkTo(id, NEW_BALL).interview, given);
     expect(isFault(fault) && fault.hint).toContain(hint);
   });
 
@@ -82,10 +80,10 @@ describe('what a person types at a question', () => {
     'an interview left in millimetres after %j goes on in inches with the same number',
     (given) => {
       const metric = startInterview(questionsFor(shelf, UNITS.metric));
-      const { interview } = walkTo('ball', { papUpIn: given }, metric);
+      const { interview } = walkTo(null, { papUpIn: given }, metric);
       const again = resumed(questionsFor(shelf), JSON.parse(JSON.stringify(draftOf(interview))));
-      expect(again.answers.papUpIn).toBeCloseTo(interview.answers.papUpIn as number, 12);
-      expect(again.answers.deviations?.papUpIn).toBe(interview.answers.deviations?.papUpIn);
+      expect(answersOf(again).papUpIn).toBeCloseTo(answersOf(interview).papUpIn as number, 12);
+      expect(answersOf(again).deviations?.papUpIn).toBe(answersOf(interview).deviations?.papUpIn);
     },
   );
 });
@@ -98,15 +96,14 @@ test('a wish may be a number of one’s own, in the units of the questions', () 
     totalHookNumber: '22',
     sharpness: 4,
   };
-  expect(interviewed(walkTo(null, wishes).interview, shelf).want).toEqual({
+  expect(recordsOf(walkTo(null, wishes).interview).want).toEqual({
     hookStart: '41 ft',
     sharpness: 4,
     totalHook: '22 boards',
   });
   const metric = startInterview(questionsFor(shelf, UNITS.metric));
-  const { want } = interviewed(
+  const { want } = recordsOf(
     walkTo(null, { hookStart: 'number', hookStartNumber: '12.192' }, metric).interview,
-    shelf,
   );
   expect(want).toEqual({ hookStart: '40 ft' });
 });
@@ -127,8 +124,3 @@ test.each(['trade', 'metric'] as const)(
       );
   },
 );
-
-test('a cursor that ASCII does not have is shown only where it can be', () => {
-  expect(promptTheme(false, true)).toMatchObject({ icon: { cursor: '>' } });
-  expect(promptTheme(false)).not.toHaveProperty('icon');
-});

@@ -79,4 +79,5 @@ export function openSession(
 }
 
 export const ENTER = '\r';
+export const ESCAPE = '\u001b';
 export const CTRL_C = '\u0003';

@@ -1,40 +1,58 @@
+import type { CoreFitter } from '../../prepare/fit-cores.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
+import { readLayout, type WrittenLayout } from '../../records/text/written-layout.js';
+import type { RecommendInputs } from '../../simulate/setting.js';
 import { coreFitter } from '../files/core-fitter.js';
-import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
 import { reportFlag } from '../files/report-flag.js';
+import { askedFlags } from '../flags/asked-flags.js';
 import { layoutFlag } from '../flags/flags.js';
 import type { JudgeOptions } from '../flags/options.js';
-import { wantFlags } from '../flags/want-flags.js';
 import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
-import { searchFlags } from './recommend-command.js';
+import { GOES_ON } from './answered.js';
+import { type Search, searchFlags } from './recommend-command.js';
+import { recordReaders, withLane, withRecords } from './with-records.js';
 
-/** `flarewise judge`: a second opinion on one layout. */
+/** `flarewise judge`: a second opinion on one layout; in a terminal, what the flags leave out is asked for. */
 export async function judgeCommand(options: JudgeOptions, terminal: Terminal): Promise<void> {
-  const {
-    bowler,
-    ball,
-    lane,
-    want,
-    layout: written,
-    report,
-    ...search
-  } = collectFaults({
-    bowler: () => loadBowler(options.bowler, terminal),
-    ball: () => loadBall(options.ball, terminal),
-    lane: () => loadLane(options.lane, terminal),
-    want: () => wantFlags(options),
-    layout: () => layoutFlag(options.layout),
+  const needs = askedFlags(options, ['layout', 'bowler', 'ball', 'lane', 'want'], terminal);
+  const { layout, report, records, ...search } = collectFaults({
+    records: () => collectFaults(recordReaders(options, needs, terminal)),
+    layout: () => (needs.layout ? null : layoutFlag(options.layout)),
     report: () => reportFlag(options.report),
     ...searchFlags(options, terminal),
   });
-  const layout = layoutOnBall(written, ball);
+  await withRecords({ needs, given: records, isSimulated: true }, options, terminal, async (found, ready) => {
+    await answerJudgement(withLane(found), layout ?? readLayout(found.layout), {
+      search,
+      report,
+      options,
+      terminal,
+      fitter: ready?.fitter ?? coreFitter(terminal),
+    });
+    return GOES_ON;
+  });
+}
+
+interface Judging {
+  readonly search: Search;
+  readonly report: string | null;
+  readonly options: JudgeOptions;
+  readonly terminal: Terminal;
+  readonly fitter: CoreFitter | undefined;
+}
+
+/** Judges, with progress on stderr, prints the answer and, where a file is named for it, writes its web page. */
+async function answerJudgement(
+  inputs: RecommendInputs,
+  written: WrittenLayout,
+  { search, report, options, terminal, fitter }: Judging,
+): Promise<void> {
+  const layout = layoutOnBall(written, inputs.ball);
   const { judge } = await import('../../answer/judge.js');
-  const inputs = { bowler, ball, lane, want };
-  const fitter = coreFitter(terminal);
   const answer = await withProgress(terminal, (onProgress) =>
     judge({ ...inputs, layout }, { ...search, fitter, onProgress }),
   );

@@ -22,13 +22,22 @@ const KEYS: Readonly<Record<string, SectionId>> = {
   d: 'cautions',
 };
 
-/** After an answer on a terminal: a key opens a section, until Enter, q, Escape or ctrl-C is pressed. */
+/** The key with which a person who was asked goes on: to give what was guessed, or to change an answer. */
+const CHANGE_KEY = 'g';
+
+/**
+ * After an answer on a terminal: a key opens a section, until Enter, q, Escape or ctrl-C is pressed.
+ *
+ * @param canChange  whether answers of an interview can still be changed
+ * @returns whether a person wants to
+ */
 export async function openSections(
   answer: RecommendAnswer,
   options: GlobalOptions,
   terminal: Terminal,
-): Promise<void> {
-  if (options.json || !options.input || !terminal.stdout.isTTY || !canAsk(terminal)) return;
+  canChange: boolean,
+): Promise<boolean> {
+  if (options.json || !options.input || !terminal.stdout.isTTY || !canAsk(terminal)) return false;
   const { recommendationSections } = await import('../../report/screens/recommendation-report.js');
   const page = pageFor(options, terminal);
   const menu = flow(
@@ -38,8 +47,10 @@ export async function openSections(
   for (;;) {
     terminal.stderr.write(`\n${menu.map(page.paint.quiet).join('\n')}\n`);
     const key = await nextKey(terminal.stdin);
-    const id = key?.ctrl ? undefined : KEYS[key?.name ?? ''];
-    if (id === undefined) return;
+    const name = key?.ctrl ? '' : (key?.name ?? '');
+    if (canChange && name === CHANGE_KEY) return true;
+    const id = KEYS[name];
+    if (id === undefined) return false;
     writePaged(`\n${recommendationSections(answer, [id], page)}`, terminal);
   }
 }

@@ -1,45 +1,51 @@
-import type { RankedLayout } from '../../records/answers/answer.js';
+import type { CoreFitter } from '../../prepare/fit-cores.js';
+import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
 import { USUAL_PRACTICE_WEIGHT } from '../../records/shared/beliefs.js';
 import type { SectionId } from '../../report/screens/section-ids.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
 import { coreFitter } from '../files/core-fitter.js';
-import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
 import { reportFlag } from '../files/report-flag.js';
 import { keptBalls } from '../files/whole-shelf.js';
+import { askedFlags, isAnyAsked } from '../flags/asked-flags.js';
 import { WANTED_PIN_SIDES } from '../flags/flag-table.js';
 import { oneOf, wholeNumber } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import type { GlobalOptions, RecommendCommandOptions } from '../flags/options.js';
 import { rulesFlag } from '../flags/rules-flag.js';
 import { showFlag } from '../flags/show-flag.js';
-import { wantFlags } from '../flags/want-flags.js';
 import { nextCommands, SAVED } from '../print/next-commands.js';
 import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
+import type { Answered } from './answered.js';
 import type { MadeReady } from './make-ready.js';
 import { openSections } from './open-sections.js';
+import { recordReaders, withLane, withRecords } from './with-records.js';
 
 export const USUAL_TOP = 4;
 export const USUAL_SEED = 1;
 const MOST_TOP = 10;
 const GREATEST_SEED = 2 ** 31 - 1;
 
-/** `flarewise recommend`: everything by flags. */
+/** `flarewise recommend`: everything by flags; in a terminal, what they leave out is asked for. */
 export async function recommendCommand(options: RecommendCommandOptions, terminal: Terminal): Promise<void> {
-  const { bowler, ball, lane, want, report, sections, ...search } = collectFaults({
-    bowler: () => loadBowler(options.bowler, terminal),
-    ball: () => loadBall(options.ball, terminal),
-    lane: () => loadLane(options.lane, terminal),
-    want: () => wantFlags(options),
+  const needs = askedFlags(options, ['bowler', 'ball', 'lane', 'want'], terminal);
+  const { report, sections, records, ...search } = collectFaults({
+    records: () => collectFaults(recordReaders(options, needs, terminal)),
     report: () => reportFlag(options.report),
     sections: () => showFlag(options),
     ...searchFlags(options, terminal),
   });
-  const inputs = { bowler, ball, lane, want };
-  await answerRecommendation(inputs, search, options, terminal, { report, sections });
+  await withRecords({ needs, given: records, isSimulated: true }, options, terminal, (found, ready) =>
+    answerRecommendation(withLane(found), search, options, terminal, {
+      report,
+      sections,
+      ready,
+      isAsked: isAnyAsked(needs),
+    }),
+  );
 }
 
 /** Readers of the flags that say how to search. */
@@ -73,7 +79,10 @@ export const searchFlags = (options: RecommendCommandOptions, terminal: Terminal
   ...globalFlags(options, terminal),
 });
 
-type Search = { [K in keyof ReturnType<typeof searchFlags>]: ReturnType<ReturnType<typeof searchFlags>[K]> };
+/** What the flags say about how to search. */
+export type Search = {
+  [K in keyof ReturnType<typeof searchFlags>]: ReturnType<ReturnType<typeof searchFlags>[K]>;
+};
 
 /** A person who waits for an answer on the screen is shown what can be said at once; a program is not. */
 const showsFirstLook = ({ json }: GlobalOptions, { stdout, stderr }: Terminal): boolean =>
@@ -85,6 +94,8 @@ export interface AnswerOptions {
   readonly report?: string | null;
   /** What is printed behind the first screen. */
   readonly sections?: readonly SectionId[];
+  /** Whether the inputs were asked for, and so can still be changed. */
+  readonly isAsked?: boolean;
   readonly ready?: MadeReady | undefined;
 }
 
@@ -94,8 +105,8 @@ export async function answerRecommendation(
   search: Search,
   options: RecommendCommandOptions,
   terminal: Terminal,
-  { report = null, sections = [], ready }: AnswerOptions = {},
-): Promise<void> {
+  { report = null, sections = [], isAsked = false, ready }: AnswerOptions = {},
+): Promise<Answered> {
   const { fitter = coreFitter(terminal) } = ready ?? {};
   const isShown = showsFirstLook(options, terminal);
   const { shareRegression } = await import('../../regression/open-regression.js');
@@ -120,11 +131,24 @@ export async function answerRecommendation(
       ? [SAVED]
       : nextCommands({ ...options, layout: best.text }, ['sheet']);
   printAnswer(answer, (page) => recommendationReport(answer, page, { sections, next }), options, terminal);
-  await openSections(answer, options, terminal);
-  if (report === null) return;
+  if (report !== null) await writePage(report, answer, inputs, fitter, options, terminal);
+  const goesOn = await openSections(answer, options, terminal, isAsked);
+  return { goesOn, surer: answer.surer.flatMap(({ field }) => (field === null ? [] : [field])) };
+}
+
+/** Writes the answer's web page. */
+async function writePage(
+  report: string,
+  answer: RecommendAnswer,
+  inputs: RecommendInputs,
+  fitter: CoreFitter | undefined,
+  options: RecommendCommandOptions,
+  terminal: Terminal,
+): Promise<void> {
   const [{ writeReport }, { recommendHtml }] = await Promise.all([
     import('../files/report-file.js'),
     import('../../report/web/recommend-html.js'),
   ]);
-  writeReport(report, recommendHtml, { answer, layout: best, inputs, fitter }, options, terminal);
+  const [layout] = answer.layouts as [RankedLayout];
+  writeReport(report, recommendHtml, { answer, layout, inputs, fitter }, options, terminal);
 }

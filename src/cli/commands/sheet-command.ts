@@ -2,12 +2,14 @@ import { sheetAnswer } from '../../answer/sheet-answer.js';
 import { PAPER_NAMES } from '../../base/paper.js';
 import { visible } from '../../base/visible.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
+import { readLayout } from '../../records/text/written-layout.js';
 import { SHEET_KINDS, sheetFile } from '../../report/sheet/sheet-file.js';
 import { sheetReport } from '../../report/sheet/sheet-report.js';
-import { UNITS } from '../../report/text/display-units.js';
+import { UNITS, type UnitSystem } from '../../report/text/display-units.js';
 import { coreFitter } from '../files/core-fitter.js';
-import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
+import { loadLane } from '../files/load-record.js';
 import { checkedOut, kindOfFile, writeOut } from '../files/out-file.js';
+import { askedFlags } from '../flags/asked-flags.js';
 import { dateFlag } from '../flags/date-flag.js';
 import { layoutFlag, oneOf } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
@@ -19,25 +21,20 @@ import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
+import { GOES_ON } from './answered.js';
 import { searchFlags } from './recommend-command.js';
+import { recordReaders, withRecords } from './with-records.js';
 
-/** `flarewise sheet`: a page for the person at the drill, on screen or as a file. */
+/** `flarewise sheet`: a page for the person at the drill, on screen or as a file; in a terminal, what the flags leave out is asked for. */
 export async function sheetCommand(options: SheetCommandOptions, terminal: Terminal): Promise<void> {
-  const {
-    out,
-    paper,
-    date,
-    seed,
-    ruleSet,
-    ounce,
-    units,
-    layout: written,
-    ...records
-  } = collectFaults({
-    bowler: () => loadBowler(options.bowler, terminal),
-    ball: () => loadBall(options.ball, terminal),
-    lane: () => (options.lane === undefined ? null : loadLane(options.lane, terminal)),
-    layout: () => layoutFlag(options.layout),
+  const needs = askedFlags(options, ['layout', 'bowler', 'ball'], terminal);
+  const { records, layout, ...made } = collectFaults({
+    records: () =>
+      collectFaults({
+        ...recordReaders(options, needs, terminal),
+        lane: () => (options.lane === undefined ? undefined : loadLane(options.lane, terminal)),
+      }),
+    layout: () => (needs.layout ? null : layoutFlag(options.layout)),
     out: () =>
       options.out === undefined
         ? null
@@ -50,7 +47,32 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
     ounce: () => ounceFlag(options.ounce),
     ...globalFlags(options, terminal),
   });
-  const inputs = { ...records, layout: layoutOnBall(written, records.ball) };
+  await withRecords({ needs, given: records, isSimulated: false }, options, terminal, async (found) => {
+    const { bowler, ball, lane } = found;
+    const placed = layoutOnBall(layout ?? readLayout(found.layout), ball);
+    await answerSheet({ bowler, ball, lane, layout: placed }, made, options, terminal);
+    return GOES_ON;
+  });
+}
+
+/** What the flags say about the page. */
+interface Page {
+  readonly out: { readonly kind: (typeof SHEET_KINDS)[number]; readonly path: string } | null;
+  readonly paper: (typeof PAPER_NAMES)[number];
+  readonly date: string;
+  readonly seed: number;
+  readonly ruleSet: Parameters<typeof sheetAnswer>[1]['ruleSet'];
+  readonly ounce: Parameters<typeof sheetAnswer>[1]['ounce'];
+  readonly units: UnitSystem;
+}
+
+/** Works the sheet out and prints it, or writes it to the file that is named for it. */
+async function answerSheet(
+  inputs: Parameters<typeof sheetAnswer>[0],
+  { out, paper, units, date, seed, ruleSet, ounce }: Page,
+  options: SheetCommandOptions,
+  terminal: Terminal,
+): Promise<void> {
   const fitter = coreFitter(terminal);
   const answer = await withProgress(terminal, (onProgress) =>
     sheetAnswer(inputs, { date, seed, ruleSet, ounce, fitter, budget: terminal.budget, onProgress }),

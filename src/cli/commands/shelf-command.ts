@@ -12,6 +12,7 @@ import { demoShelf } from '../../records/read/shelf.js';
 import { ballRecord } from '../../records/schemas/ball.js';
 import { checkedId, idFrom } from '../../records/text/record-id.js';
 import { shelfReport } from '../../report/screens/shelf-report.js';
+import { UNITS } from '../../report/text/display-units.js';
 import { homeOf } from '../files/home.js';
 import { keptName } from '../files/kept-name.js';
 import { layoutFromFlags, resultFromFlags, withResult } from '../files/layout-flags.js';
@@ -20,7 +21,7 @@ import { missingFlag, oneOf } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import { oneFormat } from '../flags/one-format.js';
 import type { ShelfOptions } from '../flags/options.js';
-import { isAscii, isColoured } from '../print/page-for.js';
+import { askStreams } from '../print/ask-streams.js';
 import { printAnswer } from '../print/print-answer.js';
 import { collectFaults, InputErrors } from '../terminal/collect-faults.js';
 import { canAsk, type Terminal } from '../terminal/terminal.js';
@@ -214,14 +215,13 @@ function theOne(words: readonly string[], example: string): string {
 async function isSure(question: string, options: ShelfOptions, terminal: Terminal): Promise<boolean> {
   if (!options.input || !canAsk(terminal))
     throw missingFlag('--yes', 'Without a terminal there is no one to ask; --yes removes without asking.');
-  const { askYesNo } = await import('../../interview/ask.js');
-  const { stdin, stderr } = terminal;
-  return askYesNo(question, {
-    input: stdin,
-    output: stderr,
-    color: isColoured(options, terminal),
-    ascii: isAscii(options, terminal),
-  });
+  const [{ atDesk }, { askYesNo }] = await Promise.all([
+    import('../../interview/ask/desk.js'),
+    import('../../interview/prompt/ask-yes-no.js'),
+  ]);
+  return atDesk(askStreams(options, terminal), UNITS.trade, ({ screen, keys }) =>
+    askYesNo(question, false, screen, keys),
+  );
 }
 
 const json = (value: unknown): string => `${visibleJson(value, 2)}\n`;

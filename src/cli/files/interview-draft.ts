@@ -1,7 +1,7 @@
 import { existsSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { putFile } from '../../files/put-file.js';
-import type { InterviewDraft } from '../../interview/interview.js';
+import type { InterviewDraft } from '../../interview/draft.js';
 import { OWN_FILE, ownFolder } from '../../records/home/home-folder.js';
 import { JSON_FILE } from '../../records/read/read-file.js';
 import { readText } from '../../records/read/read-record.js';
@@ -23,15 +23,16 @@ export function readInterviewDraft(home: string): InterviewDraft | null {
   }
 }
 
-/** Keeps the answers so far, or forgets them with null. Where the folder cannot be written nothing is kept. */
-export function writeInterviewDraft(home: string, draft: InterviewDraft | null): void {
+/** Keeps the answers so far, or forgets them with null. @returns whether it could: a folder may not be writable */
+export function writeInterviewDraft(home: string, draft: InterviewDraft | null): boolean {
   try {
     if (draft === null) rmSync(fileIn(home), { force: true });
     else {
       ownFolder(home);
       putFile(fileIn(home), JSON.stringify(draft), { mode: OWN_FILE });
     }
+    return true;
   } catch {
-    // a full or read-only disk is no reason to stop asking
+    return false; // a full or read-only disk is no reason to stop asking
   }
 }

@@ -1,5 +1,5 @@
 import { isDeepStrictEqual } from 'node:util';
-import type { Interviewed } from '../../interview/interview.js';
+import type { Interviewed } from '../../interview/made-records.js';
 import { keepAll, type NewRecord } from '../../records/home/change-records.js';
 import { keepCore } from '../../records/home/kept-core.js';
 import { allKept } from '../../records/home/saved-records.js';

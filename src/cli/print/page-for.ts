@@ -16,16 +16,16 @@ export const pageFor = (options: GlobalOptions, terminal: Terminal): Page => ({
   units: UNITS[unitsFlag(options.units)],
 });
 
+/** Whether only signs of ASCII may be shown. */
+export const isAscii = ({ ascii }: Pick<GlobalOptions, 'ascii'>, { env }: Terminal): boolean =>
+  ascii ?? !speaksUnicode(env);
+
 const columns = ({ stdout, env }: Terminal): number =>
   stdout.columns ?? (Number.parseInt(env.COLUMNS ?? '', 10) || USUAL_WIDTH);
 
 /** Colour for people only, and not against their will (the NO_COLOR convention: any value but none). */
 export const isColoured = ({ color }: Pick<GlobalOptions, 'color'>, { stdout, env }: Terminal): boolean =>
   color && Boolean(stdout.isTTY) && !env.NO_COLOR && env.TERM !== 'dumb';
-
-/** Whether only ASCII signs are to be shown: by the flag, else by the locale. */
-export const isAscii = ({ ascii }: Pick<GlobalOptions, 'ascii'>, { env }: Terminal): boolean =>
-  ascii ?? !speaksUnicode(env);
 
 /** False only when the locale names another character set (POSIX: LC_ALL, then LC_CTYPE, then LANG). */
 function speaksUnicode(env: Terminal['env']): boolean {

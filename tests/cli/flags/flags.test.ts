@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
 import { layoutFlag, oneOf, wholeNumber } from '../../../src/cli/flags/flags.js';
+import type { RecommendCommandOptions } from '../../../src/cli/flags/options.js';
 import { wantFlags } from '../../../src/cli/flags/want-flags.js';
 import { workersFlag } from '../../../src/cli/flags/workers-flag.js';
 
-const options = { color: true, input: true };
+const options: RecommendCommandOptions = { color: true, input: true };
 
 test.each(['0', '6', '-1', '1.5', '1e0', '0x1', '', ' 3', 'three', '3 '])(
   'wholeNumber: refuses %j for 1 to 5',

@@ -11,7 +11,7 @@ import {
 } from '../../../src/interview/measure/first-ring.js';
 import { speedFromAverage, speedFromTime } from '../../../src/interview/measure/release-speed.js';
 import { spinFromFrames } from '../../../src/interview/measure/rev-rate.js';
-import { SPEED_MEASURED } from '../../../src/interview/measure-questions.js';
+import { SPEED_MEASURED } from '../../../src/interview/questions/measure-questions.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
 import { rollShot } from '../../../src/motion/shot/shot.js';
 import { drilledBall, usualRelease } from '../../support/bodies.js';

@@ -9,6 +9,7 @@ export const DOWN = '\u001b[B';
 export const ESCAPE = '\u001b';
 export const ERASE = '\u007f';
 export const CTRL_C = '\u0003';
+export const CTRL_Z = '\u001a';
 
 /** Far longer than a busy machine needs, ms: a talk that hangs fails here, and shows where. */
 const PATIENCE = 300_000;
@@ -19,18 +20,29 @@ export type Turn = readonly [see: RegExp, type: string];
 /**
  * Runs the interview in a real pseudo-terminal and answers it turn by turn.
  *
+ * With `shell`, a shell with job control runs it, and stays when it ends.
+ *
  * @returns all that was shown, raw; fails with it when what must be seen does not come
  */
 export function talk(
   turns: readonly Turn[],
-  { columns = 80, env = {}, args = [] as readonly string[] } = {},
+  {
+    columns = 80,
+    rows = 50,
+    env = {} as Readonly<Record<string, string>>,
+    args = [] as readonly string[],
+    shell = false,
+  } = {},
 ): Promise<string> {
-  const pty = spawn(process.execPath, ['--import', 'tsx', SCRIPT, ...args], {
-    name: 'xterm-256color',
+  const command = [process.execPath, '--import', 'tsx', SCRIPT, ...args];
+  const [file, ...rest] = shell ? ['bash', '--norc', '--noprofile', '-i'] : command;
+  const pty = spawn(file as string, rest, {
+    name: env.TERM ?? 'xterm-256color',
     cols: columns,
-    rows: 50,
-    env: { PATH: process.env.PATH ?? '', LANG: 'C.UTF-8', ...env },
+    rows,
+    env: { PATH: process.env.PATH ?? '', LANG: 'C.UTF-8', PS1: '$ ', ...env },
   });
+  if (shell) pty.write(`${command.map((word) => `'${word}'`).join(' ')}\r`);
   return new Promise((resolve, reject) => {
     let shown = '';
     let since = 0;
@@ -49,6 +61,7 @@ export function talk(
       since = shown.length;
       turn += 1;
       pty.write(next[1]);
+      if (shell && turn === turns.length) pty.write('exit\r');
     });
     pty.onExit(() => {
       clearTimeout(timer);

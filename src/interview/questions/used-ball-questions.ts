@@ -1,23 +1,21 @@
 import { z } from 'zod';
-import { InputError } from '../base/errors.js';
-import type { Bowler } from '../records/schemas/bowler.js';
-import { hasMassBias } from '../records/schemas/core-families.js';
-import type { EarlierDrilling } from '../records/schemas/earlier-drilling.js';
-import { usualGrip } from '../records/schemas/grip.js';
-import { papSchema } from '../records/schemas/pap.js';
-import { BOTH_NOTATIONS, readLayout } from '../records/text/written-layout.js';
-import { type Answers, answered, type QuestionId } from './answers.js';
-import { BY_NUMBERS } from './ball-questions.js';
+import { InputError } from '../../base/errors.js';
+import type { Bowler } from '../../records/schemas/bowler.js';
+import { hasMassBias } from '../../records/schemas/core-families.js';
+import type { EarlierDrilling } from '../../records/schemas/earlier-drilling.js';
+import { usualGrip } from '../../records/schemas/grip.js';
+import { papSchema } from '../../records/schemas/pap.js';
+import { BOTH_NOTATIONS, readLayout } from '../../records/text/written-layout.js';
+import { type Answers, answered, isGuessed } from './answers.js';
+import { isNewBall } from './ball-kinds.js';
 import { answeredFamily } from './core-family.js';
 import type { Clash, QuestionEntry } from './question.js';
-
-/** The first question about an earlier drilling. */
-export const FIRST_USED = 'drilledBefore';
 
 /** Taken when it is not known how a ball was laid out: the usual middle layout (common practice, no source). */
 const GUESSED_LAYOUT = '50 x 4 1/2 x 35';
 
-const layoutField = z.string().superRefine((text, ctx) => {
+/** A layout in either notation, as text. */
+export const layoutField = z.string().superRefine((text, ctx) => {
   try {
     readLayout(text);
   } catch (error) {
@@ -30,36 +28,38 @@ const layoutField = z.string().superRefine((text, ctx) => {
 });
 
 const pap = papSchema.shape;
-const isUsed = (answers: Answers): boolean => answers.ball === BY_NUMBERS && answers[FIRST_USED] === true;
+const isUsed = (answers: Answers): boolean => isNewBall(answers) && answers.drilledBefore === true;
 const isOthers = (answers: Answers): boolean => isUsed(answers) && answers.oldPap === 'other';
 
 /** What the record of a used ball needs, each with a way not to know it. */
 export const usedBallQuestions: readonly QuestionEntry[] = [
   {
-    id: FIRST_USED,
+    id: 'drilledBefore',
     kind: 'choice',
-    when: (answers) => answers.ball === BY_NUMBERS,
+    stage: 'more',
+    name: 'New or used',
+    term: 'plug',
+    when: isNewBall,
     text: 'Is the ball new, or was it drilled before?',
     help: 'Old holes are plugged before new ones are drilled; what fills them counts. The numbers above are those it had new.',
     options: [
       { value: false, label: 'New' },
       { value: true, label: 'Drilled before', note: 'its holes are plugged, or will be' },
-      {
-        value: undefined,
-        label: 'I do not know',
-        note: 'taken as new; plugs show as round spots on the cover',
-      },
     ],
-    usual: false,
   },
   {
     id: 'oldLayout',
     kind: 'text',
+    stage: 'more',
+    follows: 'drilledBefore',
+    name: 'Old layout',
+    term: 'layout',
     when: isUsed,
     text: 'How was it laid out then?',
-    help: `${BOTH_NOTATIONS} By tape from pin, mark and old PAP; Enter alone: I do not know.`,
+    help: `${BOTH_NOTATIONS} By tape from pin, mark and old PAP; Press ? if you don’t know.`,
     schema: layoutField,
-    check: markFault,
+    none: GUESSED_LAYOUT,
+    check: markClash,
     tell: ({ oldLayout }) =>
       oldLayout === undefined
         ? `Taken as ${GUESSED_LAYOUT}, the usual middle layout. The old holes may lie elsewhere: trust the drilled numbers less.`
@@ -68,45 +68,54 @@ export const usedBallQuestions: readonly QuestionEntry[] = [
   {
     id: 'oldHand',
     kind: 'choice',
+    stage: 'more',
+    follows: 'drilledBefore',
+    name: 'Old hand',
     when: isUsed,
     text: 'For which hand was it drilled?',
     help: 'Of the one who bowled with it then.',
     options: [
       { value: 'right', label: 'Right' },
       { value: 'left', label: 'Left' },
-      { value: undefined, label: 'I do not know', note: 'taken as the hand of this bowler' },
     ],
-    usual: 'right',
+    guessIsOpen: 'the hand of this bowler',
   },
   {
     id: 'oldThumbHole',
     kind: 'choice',
+    stage: 'more',
+    follows: 'drilledBefore',
+    name: 'Old thumb hole',
     when: isUsed,
     text: 'Did it have a thumb hole?',
     help: 'Common sizes are assumed of the old holes; a ball file can give them.',
     options: [
       { value: true, label: 'Yes' },
       { value: false, label: 'No' },
-      { value: undefined, label: 'I do not know', note: 'taken as yes' },
     ],
-    usual: true,
   },
   {
     id: 'oldPap',
     kind: 'choice',
+    stage: 'more',
+    follows: 'drilledBefore',
+    name: 'Old PAP',
+    term: 'PAP',
     when: isUsed,
     text: 'For whose PAP was it laid out?',
     help: 'The layout was measured from it.',
     options: [
-      { value: 'same', label: 'That of this bowler' },
-      { value: 'other', label: 'Another one, which I can tell' },
-      { value: undefined, label: 'I do not know', note: 'taken as that of this bowler' },
+      { value: 'same', label: 'This bowler’s' },
+      { value: 'other', label: 'Another one, which I know' },
     ],
-    usual: 'same',
   },
   {
     id: 'oldPapOverIn',
     kind: 'number',
+    stage: 'more',
+    follows: 'oldPap',
+    name: 'Old PAP over',
+    term: 'PAP',
     when: isOthers,
     text: 'That PAP: how far over, in {unit}?',
     quantity: 'tape',
@@ -117,6 +126,10 @@ export const usedBallQuestions: readonly QuestionEntry[] = [
   {
     id: 'oldPapUpIn',
     kind: 'number',
+    stage: 'more',
+    follows: 'oldPap',
+    name: 'Old PAP up',
+    term: 'PAP',
     when: isOthers,
     text: 'And how far up from the midline, in {unit}?',
     quantity: 'tape',
@@ -127,7 +140,7 @@ export const usedBallQuestions: readonly QuestionEntry[] = [
 ];
 
 /** A drilling angle goes to the mass-bias mark of a ball that has one, else to the CG mark. */
-function markFault(answers: Answers): Clash | null {
+function markClash(answers: Answers): Clash | null {
   if (answers.oldLayout === undefined) return null;
   const written = readLayout(answers.oldLayout);
   const family = answeredFamily(answers);
@@ -138,23 +151,15 @@ function markFault(answers: Answers): Clash | null {
   };
 }
 
-/** Whether the question just answered was the last one about an earlier drilling. */
-export const endsUsedBall = (id: QuestionId | undefined, answers: Answers): boolean =>
-  id === 'oldPapUpIn' || (id === 'oldPap' && answers.oldPap !== 'other');
-
-/** What was not known of an earlier drilling, for the record's note. */
-export function guessedNote(answers: Answers): string | undefined {
-  const guessed = GUESSABLE.filter(([id]) => answers[id] === undefined).map(([, name]) => name);
-  return isUsed(answers) && guessed.length > 0
-    ? `Not known of its earlier drilling, and guessed: ${guessed.join(', ')}.`
-    : undefined;
-}
+/** What was not known of an earlier drilling, by name. */
+export const guessedOfUsed = (answers: Answers): readonly string[] =>
+  isUsed(answers) ? GUESSABLE.filter(([id]) => isGuessed(answers, id)).map(([, name]) => name) : [];
 
 const GUESSABLE = [
-  ['oldLayout', 'layout'],
-  ['oldHand', 'hand'],
-  ['oldThumbHole', 'thumb hole'],
-  ['oldPap', 'PAP'],
+  ['oldLayout', 'old layout'],
+  ['oldHand', 'old hand'],
+  ['oldThumbHole', 'old thumb hole'],
+  ['oldPap', 'old PAP'],
 ] as const;
 
 /** The earlier drilling that answers amount to; what is not known is that of the bowler, or usual. */

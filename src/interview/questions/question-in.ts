@@ -1,8 +1,8 @@
-import { recordUnit } from '../records/schemas/quantity.js';
-import { parseFraction } from '../records/text/parse-fraction.js';
-import { kindOfUnit } from '../records/text/read-number.js';
-import { UNITS, type Units, withUnit } from '../report/text/display-units.js';
-import { withQuantities } from '../report/text/with-quantities.js';
+import { recordUnit } from '../../records/schemas/quantity.js';
+import { parseFraction } from '../../records/text/parse-fraction.js';
+import { kindOfUnit } from '../../records/text/read-number.js';
+import { UNITS, type Units, withUnit } from '../../report/text/display-units.js';
+import { withQuantities } from '../../report/text/with-quantities.js';
 import type { Answers } from './answers.js';
 import { inRange, rangeText } from './in-range.js';
 import type { Clash, NumberQuestion, Question } from './question.js';
@@ -42,11 +42,15 @@ export function questionIn(question: Question, units: Units): Question {
       return { ...question, ...told, options };
     }
     case 'number':
-      return { ...question, ...told, ...numberIn(question, units) };
+      return { ...question, ...told, guess: guessFor(question), ...numberIn(question, units) };
     default:
       return { ...question, ...told };
   }
 }
+
+/** What is taken where a number is not known: the usual one in the record's unit; nothing for a reading. */
+const guessFor = ({ guess, givesUp, usual }: NumberQuestion): NonNullable<NumberQuestion['guess']> =>
+  guess ?? ((answers) => (givesUp === undefined ? { value: parseFraction(usual(answers)) } : null));
 
 function numberIn({ quantity, text, usual, schema }: NumberQuestion, units: Units): Partial<NumberQuestion> {
   const unit = recordUnit(schema) ?? '';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { bowlerSchema } from '../records/schemas/bowler.js';
-import { capital } from '../records/text/capital.js';
-import type { Quantity } from '../report/text/display-units.js';
+import { bowlerSchema } from '../../records/schemas/bowler.js';
+import { capital } from '../../records/text/capital.js';
+import type { Quantity } from '../../report/text/display-units.js';
 import type { Answers } from './answers.js';
 import { markedRange } from './in-range.js';
 import { BACK_KEY, type Clash } from './question.js';
@@ -92,9 +92,9 @@ const SCHEMAS: Readonly<Record<ReleaseKey, z.ZodType>> = {
 
 const DEVIATIONS: Readonly<Record<ReleaseKey, z.ZodType>> = uncertainty.unwrap().shape;
 
-const AGAIN = `Measure again, or type ${BACK_KEY} to go back to an earlier reading or to a guess.`;
+const AGAIN = `Measure again, or press ${BACK_KEY} to go back to an earlier reading or to a guess.`;
 
 /** How a number becomes surer, where measuring again alone does not help. */
 const SURER: Partial<Record<ReleaseKey, string>> = {
-  revRateRpm: `Count more turns: type ${BACK_KEY} to go back.`,
+  revRateRpm: `Count more turns: press ${BACK_KEY} to go back.`,
 };

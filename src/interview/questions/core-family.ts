@@ -1,4 +1,4 @@
-import { type CoreFamily, familiesWith } from '../records/schemas/core-families.js';
+import { type CoreFamily, familiesWith } from '../../records/schemas/core-families.js';
 import type { Answers } from './answers.js';
 
 /** The families that a ball's intermediate differential leaves open; as if it were 0 before it is answered. */

@@ -1,13 +1,13 @@
-import { fromKeys } from '../base/from-keys.js';
-import { DEGREE, from, INCH, MPH, RPM, to } from '../base/units.js';
-import { USUAL_CIRCUMFERENCE_IN } from '../records/schemas/ball.js';
-import { type Answers, numberAnswered, UNKNOWN } from './answers.js';
+import { fromKeys } from '../../base/from-keys.js';
+import { DEGREE, from, INCH, MPH, RPM, to } from '../../base/units.js';
+import { USUAL_CIRCUMFERENCE_IN } from '../../records/schemas/ball.js';
+import { rotationFromPicture } from '../measure/axis-picture.js';
+import { type PapPlace, papFromRing, tiltFromArc, tiltFromDiameter } from '../measure/first-ring.js';
+import type { Measured } from '../measure/measured.js';
+import { speedFromAverage, speedFromTime } from '../measure/release-speed.js';
+import { spinFromFrames } from '../measure/rev-rate.js';
+import { type Answers, numberAnswered } from './answers.js';
 import { GUESS_DEVIATION, guessFor, type ReleaseGuess } from './bowler-kinds.js';
-import { rotationFromPicture } from './measure/axis-picture.js';
-import { type PapPlace, papFromRing, tiltFromArc, tiltFromDiameter } from './measure/first-ring.js';
-import type { Measured } from './measure/measured.js';
-import { speedFromAverage, speedFromTime } from './measure/release-speed.js';
-import { spinFromFrames } from './measure/rev-rate.js';
 
 export type ReleaseKey = keyof ReleaseGuess;
 
@@ -26,7 +26,7 @@ const KEYS = [
   'papUpIn',
 ] as const satisfies readonly ReleaseKey[];
 
-/** The release that answers amount to: as typed, else as measured, else guessed by the kind of bowler. */
+/** The release that answers amount to: as measured, else as typed, else guessed by the kind of bowler. */
 export function releaseNumbers(answers: Answers): ReleaseNumbers {
   const found = fromKeys(KEYS, (key) => releaseNumber(key, answers));
   const unsure = KEYS.filter((key) => found[key].deviation > 0);
@@ -38,13 +38,23 @@ export function releaseNumbers(answers: Answers): ReleaseNumbers {
 
 /** One of them; NaN while readings are missing. */
 export function releaseNumber(key: ReleaseKey, answers: Answers): Measured {
-  const typed = answers[key];
-  if (typeof typed === 'number') return { value: typed, deviation: answers.deviations?.[key] ?? 0 };
   const measured = MEASURED[key](answers);
-  return measured
-    ? { value: rounded(measured.value), deviation: rounded(measured.deviation) }
-    : { value: guessFor(answers)[key], deviation: GUESS_DEVIATION[key] };
+  if (measured) return { value: rounded(measured.value), deviation: rounded(measured.deviation) };
+  const typed = answers[HOW_OF[key]] === 'guess' ? undefined : answers[key];
+  return typed === undefined
+    ? { value: guessFor(answers)[key], deviation: GUESS_DEVIATION[key] }
+    : { value: typed, deviation: answers.deviations?.[key] ?? 0 };
 }
+
+/** The question how each number was found. */
+export const HOW_OF = {
+  speedMph: 'speedHow',
+  revRateRpm: 'revRateHow',
+  axisTiltDeg: 'tiltHow',
+  axisRotationDeg: 'rotationHow',
+  papOverIn: 'papHow',
+  papUpIn: 'papHow',
+} as const satisfies { readonly [K in ReleaseKey]: keyof Answers };
 
 /** The PAP by the first oil ring, m; null when no ring of this tilt crosses where it was read. */
 export function papOfRing(answers: Answers): PapPlace | null {
@@ -52,7 +62,7 @@ export function papOfRing(answers: Answers): PapPlace | null {
   return papFromRing(
     { value: from(tilt.value, DEGREE), deviation: from(tilt.deviation, DEGREE) },
     from(numberAnswered(answers, 'ringAsideIn'), INCH),
-    answers.ringBelowIn === UNKNOWN ? null : from(numberAnswered(answers, 'ringBelowIn'), INCH),
+    answers.ringBelowIn === undefined ? null : from(answers.ringBelowIn, INCH),
     RADIUS,
   );
 }
@@ -107,7 +117,7 @@ const MEASURED: { readonly [K in ReleaseKey]: (answers: Answers) => Measured | n
 
 /** Where the ring puts the PAP, when that is how it was to be found. */
 const ringPlace = (answers: Answers): PapPlace | null =>
-  answers.papOverIn === UNKNOWN && answers.papHow === 'ring' ? papOfRing(answers) : null;
+  answers.papHow === 'ring' ? papOfRing(answers) : null;
 
 const inInches = (measured: Measured | undefined): Measured | null =>
   measured ? inUnit(measured, INCH) : null;

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import type { Quantity, Units } from '../report/text/display-units.js';
-import { withQuantities } from '../report/text/with-quantities.js';
+import type { Quantity, Units } from '../../report/text/display-units.js';
+import { withQuantities } from '../../report/text/with-quantities.js';
 
 /** The range of a number's schema, marked with its quantity: `{8 to 26 speed}`. */
 export const markedRange = (schema: z.ZodType, quantity: Quantity): string => {

@@ -1,11 +1,12 @@
 import { z } from 'zod';
-import { ANY_UNIT } from '../records/text/read-number.js';
-import type { Quantity } from '../report/text/display-units.js';
-import { type Answers, type AnswerTypes, type IdOf, UNKNOWN } from './answers.js';
+import { ANY_UNIT } from '../../records/text/read-number.js';
+import type { Quantity } from '../../report/text/display-units.js';
+import type { Answers, AnswerTypes, IdOf } from './answers.js';
+import { isDescribed } from './bowler-kinds.js';
 import { formatFound, type MeasuredKey, measuredClash } from './measured-numbers.js';
 import type { NumberQuestion, QuestionEntry } from './question.js';
 
-/* What is asked of a person who does not know a number of the release: how it can be measured, and what was read. */
+/* What is asked from the review about a number of the release: how it can be measured, and what was read. */
 
 const between = (low: number, high: number, unit: string): z.ZodType =>
   z
@@ -16,14 +17,11 @@ const between = (low: number, high: number, unit: string): z.ZodType =>
 
 const GUESS = {
   value: 'guess' as const,
-  label: 'I can’t measure it: guess',
-  note: 'by your kind of bowler; the answer gets less sure',
+  label: 'Guess it',
+  note: 'by the kind of bowler; the answer becomes less certain',
 };
 
-const isUnknown =
-  (id: MeasuredKey) =>
-  (answers: Answers): boolean =>
-    answers[id] === UNKNOWN;
+const TYPED = { value: 'typed' as const, label: 'Type it' };
 
 /** The ways of measuring, each with the number it is for. */
 const OF = {
@@ -35,13 +33,14 @@ const OF = {
 } as const satisfies { readonly [Id in keyof AnswerTypes]?: MeasuredKey };
 
 interface Reading {
-  readonly id: IdOf<number | typeof UNKNOWN>;
+  readonly id: IdOf<number>;
   readonly text: string;
   readonly help: string;
   readonly schema: z.ZodType;
   readonly quantity?: Quantity;
   readonly usual: string;
-  readonly mayBeUnknown?: boolean;
+  /** Whether there may be none: `?` then leaves it out, and is no reason to guess. */
+  readonly mayBeNone?: true;
 }
 
 /** The readings that one way of measuring takes; with the last, what they amount to must be a number a bowler can have. */
@@ -50,11 +49,14 @@ const readings = <How extends keyof typeof OF>(
   way: AnswerTypes[How],
   list: readonly Reading[],
 ): readonly NumberQuestion[] =>
-  list.map((each, i) => ({
+  list.map(({ mayBeNone, ...each }, i) => ({
     ...each,
     kind: 'number',
+    name: each.text,
+    follows: how,
+    ...(mayBeNone ? { guess: () => null } : { givesUp: how }),
     usual: () => each.usual,
-    when: (answers) => answers[how] === way && answers[OF[how]] === UNKNOWN,
+    when: (answers) => isDescribed(answers) && answers[how] === way,
     ...(i === list.length - 1 ? resultOf(OF[how]) : {}),
   }));
 
@@ -64,23 +66,30 @@ const resultOf = (key: MeasuredKey): Pick<NumberQuestion, 'check' | 'tell'> => (
   tell: (answers) => formatFound(key, answers),
 });
 
-/** Told when a number is guessed. */
-const guessed =
-  (how: keyof typeof OF) =>
-  (answers: Answers): string | null =>
-    answers[how] === GUESS.value ? formatFound(OF[how], answers) : null;
+/** What all questions share that ask how a number was found. */
+const asHow = <Id extends keyof typeof OF>(id: Id) => ({
+  id,
+  kind: 'choice' as const,
+  stage: 'more' as const,
+  givesUp: id,
+  when: isDescribed,
+  tell: (answers: Answers): string | null =>
+    answers[id] === GUESS.value ? formatFound(OF[id], answers) : null,
+  /** Typed where nothing else was chosen: then the number's own question counts. */
+  usual: () => TYPED.value,
+});
 
 export const SPEED_MEASURED: readonly QuestionEntry[] = [
   {
-    id: 'speedHow',
-    kind: 'choice',
-    tell: guessed('speedHow'),
-    text: 'How can your ball speed be found?',
+    ...asHow('speedHow'),
+    name: 'Ball speed',
+    term: 'ball speed',
+    text: 'How do you want to give your ball speed?',
     help: 'What a screen over the lane shows is an average, below release speed; it is corrected by {1.6 speed}, give or take {0.4 speed}.',
-    when: isUnknown('speedMph'),
     options: [
-      { value: 'display', label: 'From the screen over the lane' },
-      { value: 'watch', label: 'With a stopwatch, foul line to head pin' },
+      TYPED,
+      { value: 'display', label: 'Measure it: the screen over the lane' },
+      { value: 'watch', label: 'Measure it: a stopwatch, foul line to head pin' },
       GUESS,
     ],
   },
@@ -114,13 +123,12 @@ export const SPEED_MEASURED: readonly QuestionEntry[] = [
 
 export const REV_RATE_MEASURED: readonly QuestionEntry[] = [
   {
-    id: 'revRateHow',
-    kind: 'choice',
-    tell: guessed('revRateHow'),
-    text: 'How can your rev rate be found?',
+    ...asHow('revRateHow'),
+    name: 'Rev rate',
+    term: 'rev rate',
+    text: 'How do you want to give your rev rate?',
     help: 'Put a strip of tape on the ball and film the first turns after the release from behind; slow motion is best.',
-    when: isUnknown('revRateRpm'),
-    options: [{ value: 'video', label: 'From a video' }, GUESS],
+    options: [TYPED, { value: 'video', label: 'Measure it from a video' }, GUESS],
   },
   ...readings('revRateHow', 'video', [
     {
@@ -149,15 +157,15 @@ export const REV_RATE_MEASURED: readonly QuestionEntry[] = [
 
 export const TILT_MEASURED: readonly QuestionEntry[] = [
   {
-    id: 'tiltHow',
-    kind: 'choice',
-    tell: guessed('tiltHow'),
-    text: 'How can your axis tilt be found?',
+    ...asHow('tiltHow'),
+    name: 'Axis tilt',
+    term: 'axis tilt',
+    text: 'How do you want to give your axis tilt?',
     help: 'From the first oil ring on the ball, the one nearest the thumb. A ring around the ball’s middle means no tilt; a smaller ring, more tilt.',
-    when: isUnknown('axisTiltDeg'),
     options: [
-      { value: 'arc', label: 'With a tape across the ring' },
-      { value: 'diameter', label: 'By the ring’s straight diameter' },
+      TYPED,
+      { value: 'arc', label: 'Measure it: a tape across the ring' },
+      { value: 'diameter', label: 'Measure it: the ring’s straight diameter' },
       GUESS,
     ],
   },
@@ -185,13 +193,12 @@ export const TILT_MEASURED: readonly QuestionEntry[] = [
 
 export const ROTATION_MEASURED: readonly QuestionEntry[] = [
   {
-    id: 'rotationHow',
-    kind: 'choice',
-    tell: guessed('rotationHow'),
-    text: 'How can your axis rotation be found?',
+    ...asHow('rotationHow'),
+    name: 'Axis rotation',
+    term: 'axis rotation',
+    text: 'How do you want to give your axis rotation?',
     help: 'From a picture taken straight from behind as the ball leaves the hand, with a mark on the PAP.',
-    when: isUnknown('axisRotationDeg'),
-    options: [{ value: 'picture', label: 'From a picture' }, GUESS],
+    options: [TYPED, { value: 'picture', label: 'Measure it from a picture' }, GUESS],
   },
   ...readings('rotationHow', 'picture', [
     {
@@ -213,13 +220,12 @@ export const ROTATION_MEASURED: readonly QuestionEntry[] = [
 
 export const PAP_MEASURED: readonly QuestionEntry[] = [
   {
-    id: 'papHow',
-    kind: 'choice',
-    tell: guessed('papHow'),
-    text: 'How can your PAP be found?',
+    ...asHow('papHow'),
+    name: 'PAP',
+    term: 'PAP',
+    text: 'How do you want to give your PAP?',
     help: 'From the first oil ring on a ball that is drilled for you: where it crosses the midline and the centre line of the grip.',
-    when: isUnknown('papOverIn'),
-    options: [{ value: 'ring', label: 'From the first oil ring' }, GUESS],
+    options: [TYPED, { value: 'ring', label: 'Measure it from the first oil ring' }, GUESS],
   },
   ...readings('papHow', 'ring', [
     {
@@ -237,7 +243,7 @@ export const PAP_MEASURED: readonly QuestionEntry[] = [
       help: 'Along the centre line, past the thumb hole, by tape; ? if the ring does not get there.',
       schema: between(0.5, 9, 'in'),
       usual: '5',
-      mayBeUnknown: true,
+      mayBeNone: true,
     },
   ]),
 ];

@@ -1,0 +1,113 @@
+import type { AskStreams } from '../../interview/ask/desk.js';
+import type { Ended, GoOn } from '../../interview/ask/run-interview.js';
+import type { InterviewDraft } from '../../interview/draft.js';
+import type { Given, Interviewed } from '../../interview/made-records.js';
+import type { Needs } from '../../interview/questions/needs.js';
+import { UNITS } from '../../report/text/display-units.js';
+import { homeOf } from '../files/home.js';
+import { readInterviewDraft, writeInterviewDraft } from '../files/interview-draft.js';
+import { keepNamed } from '../files/keep-named.js';
+import { wholeShelf } from '../files/whole-shelf.js';
+import type { GlobalOptions } from '../flags/options.js';
+import { unitsFlag } from '../flags/units-flag.js';
+import { askStreams } from '../print/ask-streams.js';
+import { isMendable } from '../terminal/collect-faults.js';
+import { endOnSignals } from '../terminal/signals.js';
+import type { Terminal } from '../terminal/terminal.js';
+import type { Answered } from './answered.js';
+import { type MadeReady, makeReady } from './make-ready.js';
+
+/** What is asked for before an answer, and what flags name already. */
+export interface Wanted {
+  readonly needs: Needs;
+  readonly given: Given;
+  /** Whether the answer simulates: what that takes is then made ready while questions are asked. */
+  readonly isSimulated: boolean;
+}
+
+/**
+ * Asks for what is wanted, then answers. Where the answers cannot be used the review opens again, and nothing typed is lost;
+ * once the answer stands, guesses can be made surer, and it is answered anew.
+ */
+export async function withInterview(
+  wanted: Wanted,
+  options: GlobalOptions,
+  terminal: Terminal,
+  answerFor: (records: Interviewed, ready?: MadeReady) => Promise<Answered>,
+): Promise<void> {
+  const home = homeOf(terminal);
+  const streams = askStreams(options, terminal);
+  const [{ draftOf }, { wrongAnswer }] = await Promise.all([
+    import('../../interview/draft.js'),
+    import('../../interview/wrong-answer.js'),
+  ]);
+  const units = UNITS[unitsFlag(options.units)];
+  let draft = readInterviewDraft(home);
+  let goOn: GoOn | null = null;
+  let making: Promise<MadeReady> | undefined;
+  let answered: Answered;
+  do {
+    const ended = await asked(wanted, { draft, goOn }, streams, options, terminal, (described) => {
+      if (wanted.isSimulated) making ??= makeReady(described, terminal);
+    });
+    draft = draftOf(ended.interview);
+    endOnSignals();
+    // a disk that cannot be written must not cost the answer
+    const [kept] = await Promise.allSettled([keepNamed(ended.keep, ended, terminal)]);
+    try {
+      answered = await answerFor(ended, await making);
+    } catch (error) {
+      if (!isMendable(error) || !wrongAnswer(error, ended.interview, units)) throw error;
+      goOn = { misfit: error };
+      continue;
+    } finally {
+      making = undefined;
+    }
+    if (kept.status === 'rejected') throw kept.reason;
+    writeInterviewDraft(home, null); // whatever goes wrong before this line, the answers are offered again
+    goOn = answered.goesOn ? await whatNext(ended, answered.surer, streams, options, terminal) : null;
+  } while (goOn);
+}
+
+async function asked(
+  { needs, given }: Wanted,
+  { draft, goOn }: { readonly draft: InterviewDraft | null; readonly goOn: GoOn | null },
+  streams: AskStreams,
+  options: GlobalOptions,
+  terminal: Terminal,
+  onDescribed: (records: Pick<Interviewed, 'bowler' | 'ball'>) => void,
+): Promise<Ended> {
+  const [{ runInterview }, { checkBall }] = await Promise.all([
+    import('../../interview/ask/run-interview.js'),
+    import('../../prepare/check-ball.js'),
+  ]);
+  const home = homeOf(terminal);
+  return runInterview(streams, {
+    shelf: wholeShelf(terminal),
+    needs,
+    given,
+    units: UNITS[unitsFlag(options.units)],
+    checkBall,
+    draft,
+    goOn,
+    onDescribed,
+    remember: (now) => writeInterviewDraft(home, now),
+  });
+}
+
+/** What a person wants once the answer stands on the screen; null to end. */
+async function whatNext(
+  { interview }: Ended,
+  surer: readonly string[],
+  streams: AskStreams,
+  options: GlobalOptions,
+  { stdout }: Terminal,
+): Promise<GoOn | null> {
+  if (options.json || !stdout.isTTY) return null;
+  const [{ afterAnswer }, { unknownFields, bestFirst }] = await Promise.all([
+    import('../../interview/ask/after-answer.js'),
+    import('../../interview/unknown-fields.js'),
+  ]);
+  const fields = bestFirst(unknownFields(interview), surer);
+  return afterAnswer(streams, interview, UNITS[unitsFlag(options.units)], fields);
+}
