@@ -62,7 +62,7 @@ async function answerJudgement(
     (page) => judgeReport(answer, page, options.full),
     options,
     terminal,
-    nextCommands(options, ['sheet', 'recommend']),
+    nextCommands({ ...options, layout: answer.layout.text }, ['sheet', 'recommend']),
   );
   if (report === null) return;
   const [{ writeReport }, { judgeHtml }] = await Promise.all([

@@ -17,7 +17,7 @@ export function sizeText(
     const shown = change(Math.abs(size[id])).replace('+', '');
     return Number(shown) === 0 ? [] : [`${shown} ${name} ${size[id] > 0 ? more : less}`];
   });
-  return parts.length > 0 ? parts.join(', ') : 'nothing that could be measured';
+  return parts.length > 0 ? parts.join(', ') : 'no different';
 }
 
 /** How far a bowler's shots vary, `±1.2 ft and ±0.031 deg/ft`. */
