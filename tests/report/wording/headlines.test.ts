@@ -93,9 +93,9 @@ describe('sizeText and scatterText', () => {
       '0.4 ft earlier, 1.3 boards more',
     );
     expect(sizeText(size, ['totalHookBoards'], UNITS.trade)).toBe('1.3 boards more');
-    expect(sizeText(size, ['sharpnessDegPerFt'], UNITS.trade)).toBe('nothing that could be measured');
+    expect(sizeText(size, ['sharpnessDegPerFt'], UNITS.trade)).toBe('no different');
     expect(sizeText({ ...size, hookStartFt: 0 }, ['hookStartFt'], UNITS.metric)).toBe(
-      'nothing that could be measured',
+      'no different',
     );
   });
 
