@@ -59,6 +59,36 @@ export const COMMANDS: readonly CommandEntry[] = [
     load: async () => (await import('./commands/judge-command.js')).judgeCommand,
   },
   {
+    name: 'compare',
+    summary: 'layouts, balls or finishes beside one another',
+    description:
+      'Compares two to six layouts of a ball, balls with one layout, or finishes of one ball: what you would see of their differences ' +
+      'beside the scatter of your shots and, with a wish, how often each comes nearer to it. The flag that is given several times says ' +
+      'what varies.',
+    flags: [
+      BOWLER,
+      LANE,
+      [
+        '--layout <text...>',
+        `${LAYOUT[1]}; give it two to six times, or once (default: "${formatLayout(MIDDLE_LAYOUT)}")`,
+      ],
+      ['--ball <record...>', `${BALL[1]}; give it once, or two to six times`],
+      ['--finish <grit...>', 'finish of the cover, 220 to 6000: give it two to six times'],
+      ...WANT,
+      PRACTICE,
+      SEED,
+      RULES,
+      FULL,
+      REPORT,
+    ],
+    examples: [
+      'flarewise compare --bowler average-right --ball plain-medium --lane house-easy --layout "50 x 4 1/2 x 35" --layout "70 x 4 1/2 x 30"',
+      'flarewise compare --bowler average-right --lane house-easy --ball plain-medium --ball plain-high --total-hook 4',
+      'flarewise compare --bowler average-right --lane house-easy --ball plain-medium --finish 500 --finish 2000 --finish 4000',
+    ],
+    load: async () => (await import('./commands/compare-command.js')).compareCommand,
+  },
+  {
     name: 'drilled',
     summary: 'drilled numbers of one layout',
     description: 'What drilling one layout makes of a ball: RG, differentials, static weights, rules, marks.',

@@ -4,7 +4,8 @@ import type { WishedId } from '../records/schemas/reaction-numbers.js';
 export type Sizes = Readonly<Record<WishedId, number>>;
 
 /** How well a person could see a difference between two layouts. */
-export type Visibility = 'unseen' | 'barely' | 'seen';
+export const VISIBILITIES = ['unseen', 'barely', 'seen'] as const;
+export type Visibility = (typeof VISIBILITIES)[number];
 
 /**
  * From which share of the scatter of single shots on a difference is seen. With 30 shots of each, a night's, two means differ by chance by up to
@@ -20,7 +21,11 @@ const IN_A_GAME = 1;
  * @param scatter  standard deviation of the bowler's shots
  * @param ids      the numbers that count
  */
-export function visibility(size: Sizes, scatter: Sizes, ids: readonly WishedId[]): Visibility {
+export function visibility<K extends string>(
+  size: Readonly<Record<K, number>>,
+  scatter: Readonly<Record<K, number>>,
+  ids: readonly K[],
+): Visibility {
   const most = Math.max(...ids.map((id) => Math.abs(size[id]) / Math.max(scatter[id], Number.EPSILON)));
   return most < IN_A_NIGHT ? 'unseen' : most < IN_A_GAME ? 'barely' : 'seen';
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { coachReport } from '../../src/report/screens/coach-report.js';
+import { compareReport } from '../../src/report/screens/compare-report.js';
 import { drilledReport } from '../../src/report/screens/drilled-report.js';
 import { judgeReport } from '../../src/report/screens/judge-report.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
@@ -7,6 +8,7 @@ import { rollReport } from '../../src/report/screens/roll-report.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import type { Page } from '../../src/report/text/page.js';
 import { coachPairOf } from '../support/coach-answer.js';
+import { compareAnswer } from '../support/compare-answer.js';
 import { judgeAnswer } from '../support/judge-answer.js';
 import { pageOf } from '../support/page.js';
 import { drilledAnswer, lane, recommendAnswer, rollAnswer } from '../support/recommend-answer.js';
@@ -31,6 +33,12 @@ const SCREENS: readonly (readonly [string, (page: Page) => string, readonly (key
     ['60 columns', '80 columns', '80 columns, ASCII', '80 columns, metric', '200 columns'],
   ],
   ['judge', (page) => judgeReport(judgeAnswer, page), ['80 columns', '200 columns']],
+  [
+    'compare',
+    (page) => compareReport(compareAnswer, page),
+    ['60 columns', '80 columns', '80 columns, ASCII', '80 columns, metric'],
+  ],
+  ['compare full', (page) => compareReport(compareAnswer, page, true), ['80 columns']],
   ['drilled', (page) => drilledReport(drilledAnswer, page), ['60 columns', '80 columns, metric']],
   ['roll', (page) => rollReport(rollAnswer, 'right', lane, page), ['60 columns', '80 columns']],
   [

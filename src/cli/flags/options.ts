@@ -70,6 +70,12 @@ export interface JudgeOptions extends RecommendCommandOptions {
   readonly layout?: string;
 }
 
+export interface CompareOptions extends Omit<RecommendCommandOptions, 'ball'> {
+  readonly ball?: readonly string[];
+  readonly layout?: readonly string[];
+  readonly finish?: readonly string[];
+}
+
 export interface ShelfOptions extends GlobalOptions {
   readonly yes?: boolean;
   readonly as?: string;
