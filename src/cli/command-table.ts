@@ -164,10 +164,14 @@ export const COMMANDS: readonly CommandEntry[] = [
     name: 'coach',
     summary: 'every student with every ball on every lane',
     description:
-      'Works out the best layout for every bowler, ball and lane, says for each whether layout, cover or another ball moves ' +
-      'the reaction most, which balls of a bag do the same, and what is missing.',
+      'Works out the best layout for every bowler, ball and lane, and prints a row a student: the best ball and layout, its gain over ' +
+      'the usual and whether it would be seen, what moves the reaction most, how sure that is. With --full: every ball, which balls of a ' +
+      'bag do the same, and what is missing.',
     flags: [
-      ['--bowlers <list>', 'a folder of records, a CSV list, or files and ids with commas between'],
+      [
+        '--bowlers <list>',
+        'a folder of records, a CSV list (axis tilt, axis rotation and PAP may be ? there), or files and ids with commas between',
+      ],
       ['--balls <list>', 'a folder of records, or files and ids with commas between'],
       ['--lanes <list>', 'a folder of records, or files and ids with commas between'],
       ...WANT,
@@ -181,6 +185,8 @@ export const COMMANDS: readonly CommandEntry[] = [
       ['--part <k/n>', 'only the k-th of n parts; the parts’ JSON lines join by concatenation'],
       ['--csv', 'print comma-separated values'],
       ['--jsonl', 'print JSON lines'],
+      FULL,
+      REPORT,
     ],
     examples: [
       'flarewise coach --bowlers average-right,two-handed --balls plain-high,asymmetric-mild --lanes house-easy --total-hook 4',

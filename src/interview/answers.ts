@@ -4,6 +4,7 @@ import type { CoreFamily } from '../records/schemas/core-families.js';
 import type { Lane } from '../records/schemas/lane.js';
 import type { Wish } from '../records/schemas/reaction-numbers.js';
 import type { UncertainKey } from '../records/shared/about-deviation.js';
+import type { BowlerKind } from '../records/shared/release-guesses.js';
 
 /** The answer to a number that a person does not know; other questions then find it out. */
 export const UNKNOWN = '?';
@@ -22,7 +23,7 @@ export interface AnswerTypes
   readonly bowler: string;
   readonly bowlerFile: Bowler;
   readonly hand: Bowler['hand'];
-  readonly kind: 'usual' | 'straight' | 'many-revs' | 'two-handed' | 'young';
+  readonly kind: BowlerKind;
   readonly thumbHole: boolean;
   readonly skill: NonNullable<Bowler['skill']>;
 

@@ -1,8 +1,9 @@
 import { fromKeys } from '../base/from-keys.js';
 import { DEGREE, from, INCH, MPH, RPM, to } from '../base/units.js';
 import { USUAL_CIRCUMFERENCE_IN } from '../records/schemas/ball.js';
+import { GUESS_DEVIATION, type ReleaseGuess } from '../records/shared/release-guesses.js';
 import { type Answers, numberAnswered, UNKNOWN } from './answers.js';
-import { GUESS_DEVIATION, guessFor, type ReleaseGuess } from './bowler-kinds.js';
+import { guessFor } from './bowler-kinds.js';
 import { rotationFromPicture } from './measure/axis-picture.js';
 import { type PapPlace, papFromRing, tiltFromArc, tiltFromDiameter } from './measure/first-ring.js';
 import type { Measured } from './measure/measured.js';

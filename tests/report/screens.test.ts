@@ -7,7 +7,7 @@ import { recommendationReport } from '../../src/report/screens/recommendation-re
 import { rollReport } from '../../src/report/screens/roll-report.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import type { Page } from '../../src/report/text/page.js';
-import { coachPairOf } from '../support/coach-answer.js';
+import { coachPairOf, eightStudents } from '../support/coach-answer.js';
 import { compareAnswer } from '../support/compare-answer.js';
 import { judgeAnswer } from '../support/judge-answer.js';
 import { pageOf } from '../support/page.js';
@@ -41,11 +41,12 @@ const SCREENS: readonly (readonly [string, (page: Page) => string, readonly (key
   ['compare full', (page) => compareReport(compareAnswer, page, true), ['80 columns']],
   ['drilled', (page) => drilledReport(drilledAnswer, page), ['60 columns', '80 columns, metric']],
   ['roll', (page) => rollReport(rollAnswer, 'right', lane, page), ['60 columns', '80 columns']],
+  ['coach', (page) => coachReport(eightStudents, page), ['60 columns', '80 columns']],
   [
-    'coach',
+    'coach full',
     (page) =>
-      coachReport([coachPairOf('Smooth one'), coachPairOf('Sharp one', { totalHookBoards: 9 })], page),
-    ['60 columns', '80 columns'],
+      coachReport([coachPairOf('Smooth one'), coachPairOf('Sharp one', { totalHookBoards: 9 })], page, true),
+    ['80 columns'],
   ],
 ];
 
