@@ -146,16 +146,18 @@ export const COMMANDS: readonly CommandEntry[] = [
     name: 'map',
     summary: 'drilled numbers over one number of the layout',
     description:
-      'What each drilling angle (or pin-to-PAP, or pin buffer) does to a core: RG, differentials and PSA, with bands.',
+      'What each drilling angle (or pin-to-PAP, or pin buffer) does to a core: RG, differentials and PSA, with bands; with --lane, too, ' +
+      'what that does to the shot.',
     flags: [
       BOWLER,
       BALL,
+      ['--lane <record>', 'rolls the ends of the spread on it; a file, or the id of a record'],
       ['--over <number>', 'drilling-angle, pin-to-pap or buffer (default: drilling-angle)', OVERS],
       ['--layout <text>', `keeps its other two numbers (default: "${formatLayout(MIDDLE_LAYOUT)}")`],
       ['--csv', 'print comma-separated values'],
     ],
     examples: [
-      'flarewise map --ball lobed-strong --bowler average-right',
+      'flarewise map --ball lobed-strong --bowler average-right --lane house-easy',
       'flarewise map --ball plain-high --bowler average-right --over pin-to-pap --csv',
     ],
     load: async () => (await import('./commands/map-command.js')).mapCommand,

@@ -61,6 +61,7 @@ export interface SheetCommandOptions extends RollOptions {
 export interface MapOptions extends GlobalOptions {
   readonly bowler?: string;
   readonly ball?: string;
+  readonly lane?: string;
   readonly layout?: string;
   readonly over?: string;
   readonly csv?: boolean;

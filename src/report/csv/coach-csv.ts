@@ -1,4 +1,5 @@
 import { stringify } from 'csv-stringify/sync';
+import { toDigits } from '../../base/decimals.js';
 import type { CoachLine, CoachPair } from '../../records/answers/coach-answer.js';
 import { COMPARED_IDS, REACTION_NUMBERS, WISHED_IDS } from '../../records/schemas/reaction-numbers.js';
 import { capital } from '../../records/text/capital.js';
@@ -23,25 +24,23 @@ export const coachCsv = (lines: readonly CoachLine[]): string =>
     { header: true, columns: HEADS, record_delimiter: 'windows', cast: { string: guardedCell } },
   );
 
-const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));
-
 const gainHead = (id: string): string => `gain${capital(id)}`;
 
 const pairCells = ({ best, middle, overMiddle, advice, unsure, says }: CoachPair) => ({
   movesMost: advice,
   layout: best.layout,
-  score: rounded(best.score, 1),
-  usualScore: rounded(middle.score, 1),
-  beatsMiddle: rounded(best.beatsMiddle, 3),
+  score: toDigits(best.score, 1),
+  usualScore: toDigits(middle.score, 1),
+  beatsMiddle: toDigits(best.beatsMiddle, 3),
   seen: overMiddle?.weighed.visibility ?? 'unseen',
   ...Object.fromEntries(
     WISHED_IDS.map((id) => [
       gainHead(id),
-      rounded(overMiddle?.weighed.size[id] ?? 0, REACTION_NUMBERS[id].compared.changeDigits + 1),
+      toDigits(overMiddle?.weighed.size[id] ?? 0, REACTION_NUMBERS[id].compared.changeDigits + 1),
     ]),
   ),
   ...Object.fromEntries(
-    COMPARED_IDS.map((id) => [id, rounded(best.reaction[id], REACTION_NUMBERS[id].compared.digits + 1)]),
+    COMPARED_IDS.map((id) => [id, toDigits(best.reaction[id], REACTION_NUMBERS[id].compared.digits + 1)]),
   ),
   unsure: unsure.join(' '),
   says: say(says, UNITS.trade),
