@@ -81,7 +81,7 @@ function verdictText({ over, undrilled, reach, rows }: MapAnswer, page: Page): s
     ? ''
     : ` Cores with the same published numbers differ by ${withUnit(bandIn, gyration)} in the intermediate differential.`;
   return (
-    `${what} ${matters ? 'matters' : 'hardly matters'} for this ball: over the rows below the intermediate differential goes from ` +
+    `${what} ${matters ? 'matters' : 'hardly matters'} for the differentials of this ball: over the rows below the intermediate differential goes from ` +
     `${range(intermediateDifferentialIn)}, the total differential from ${range(differentialIn)} ` +
     `(${gyration.show(undrilled.differentialIn)} undrilled). A move of ${withUnit(mattersFromIn, gyration)} in either counts.${cores}`
   );
@@ -94,12 +94,16 @@ const SEEN = {
 } as const;
 
 /** What the ends of the spread do on the lane, in feet and boards beside the scatter of shots. */
-function onLaneText({ onLane }: MapAnswer, { units }: Page): string {
+function onLaneText({ onLane, reach }: MapAnswer, { units }: Page): string {
   if (onLane === null) return '';
   const { lane, from, to, size, scatter, visibility, worlds } = onLane;
+  const besides =
+    !reach.matters && visibility !== 'unseen'
+      ? ' Besides the differentials the centre of mass of the drilled ball lies elsewhere.'
+      : '';
   return (
     `On ${lane} the ends of that are ${from} and ${to}. Beside the first, the second is ${sizeText(size, LANE_IDS, units)} (mean of ` +
-    `${worlds} simulated tries). ${SEEN[visibility]}: the shots vary by ${scatterText(scatter, LANE_IDS, units)}.`
+    `${worlds} simulated tries). ${SEEN[visibility]}: the shots vary by ${scatterText(scatter, LANE_IDS, units)}.${besides}`
   );
 }
 

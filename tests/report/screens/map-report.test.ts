@@ -15,12 +15,14 @@ describe('mapReport', () => {
 
   test('says in words whether the mark matters, and keeps assumptions and cautions', () => {
     const text = mapReport(answer, pageOf(80)).replace(/\s+/g, ' ');
-    expect(text).toContain('The mark matters for this ball');
+    expect(text).toContain('The mark matters for the differentials of this ball');
     expect(text).toContain('from 0.008 to 0.017 in');
     expect(text).toContain('The CG lies on the pin');
     expect(text).toContain('The rules of your local body decide');
     const still = { ...answer, reach: { ...answer.reach, matters: false } };
-    expect(mapReport(still, pageOf(80))).toContain('The mark hardly matters for this ball');
+    expect(mapReport(still, pageOf(80)).replace(/\s+/g, ' ')).toContain(
+      'The mark hardly matters for the differentials of this ball',
+    );
   });
 
   test('one threshold is named, whatever the cores differ by; without a lane nothing is said of one', () => {
@@ -47,6 +49,18 @@ describe('mapReport', () => {
       );
     },
   );
+
+  test('where hardly moved differentials go with a difference that is seen, what else differs is said', () => {
+    const numbers = { hookStartFt: -1.2, sharpnessDegPerFt: 0, totalHookBoards: 0, entryAngleDeg: 0 };
+    const onLane = {
+      ...{ lane: 'House', from: 'A', to: 'B', size: numbers, scatter: numbers, worlds: 64 },
+      visibility: 'seen' as const,
+    };
+    const told = (matters: boolean): string =>
+      mapReport({ ...answer, onLane, reach: { ...answer.reach, matters } }, pageOf(80)).replace(/\s+/g, ' ');
+    expect(told(false)).toContain('Besides the differentials the centre of mass');
+    expect(told(true)).not.toContain('Besides the differentials');
+  });
 
   test('each row’s mark stands where its number lies between the ends of the scale', () => {
     const lines = mapReport(answer, pageOf(80)).split('\n');
