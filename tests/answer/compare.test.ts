@@ -74,6 +74,15 @@ describe('compare', () => {
     });
   });
 
+  test('what may not be drilled is never best for the wish', async () => {
+    const all = await compared({ ...layouts(MIDDLE_LAYOUT, NEAR_HOLE, OTHER), want: WANT });
+    const [, barred] = all.rows;
+    const nearest = all.verdict.find(({ code }) => code === 'comes-nearest' || code === 'none-comes-nearer');
+    expect(Object.values(nearest!.params)).not.toContain(barred.name);
+    const one = await compared({ ...layouts(MIDDLE_LAYOUT, NEAR_HOLE), want: WANT });
+    expect(one.verdict.map(({ code }) => code)).toEqual(['not-to-be-drilled', expect.any(String)]);
+  });
+
   test('the same ball under another name does the same: no difference is seen', async () => {
     const answer = await compared({
       varies: 'ball',

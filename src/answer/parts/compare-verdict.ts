@@ -10,20 +10,26 @@ import { meanSizes, type Scored } from './from-first.js';
 /** One that is compared, with what is needed to say whether it may be drilled. */
 type Judged = Scored & { readonly answer: Pick<CompareRow, 'objections' | 'legality'> };
 
-/** How those that are compared stand to one another: what may not be drilled, what looks different, what comes nearer to the wish. */
+/**
+ * How those that are compared stand to one another: what may not be drilled, what looks different, and what of the rest comes nearest
+ * to the wish.
+ */
 export function compareVerdict(
   rows: readonly Judged[],
   scatter: ShotScatter,
   { hasWish, worlds }: { readonly hasWish: boolean; readonly worlds: number },
 ): CompareRemark[] {
-  const barred = rows.flatMap(({ name, answer: { objections, legality } }) => {
-    const [why] = [...objections, ...(legality.legal ? [] : legality.findings)];
-    return why ? [{ name, why }] : [];
+  const whyNot = ({ answer: { objections, legality } }: Judged) =>
+    [...objections, ...(legality.legal ? [] : legality.findings)][0];
+  const barred = rows.flatMap((row) => {
+    const why = whyNot(row);
+    return why ? [{ name: row.name, why }] : [];
   });
+  const allowed = rows.filter((row) => whyNot(row) === undefined);
   return [
     ...(barred.length > 0 ? [{ code: 'not-to-be-drilled', params: { barred } } as const] : []),
     looks(rows, scatter),
-    ...(hasWish ? [nearest(rows, worlds)] : []),
+    ...(hasWish && allowed.length > 1 ? [nearest(allowed, worlds)] : []),
   ];
 }
 

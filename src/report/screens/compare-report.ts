@@ -71,8 +71,14 @@ const sections = (answer: CompareAnswer, page: Page): readonly (readonly string[
   ];
 };
 
-/** What the rules and the trade have to say about each. */
+/** What the rules and the trade have to say about each, and where no line was found. */
 export const comparedFindings = ({ rows }: CompareAnswer, units: Units): string[] =>
-  rows.flatMap(({ name, objections, legality }) =>
-    [...sayAll(objections, units), ...sayAll(legality.findings, units)].map((why) => `${name}: ${why}`),
+  rows.flatMap(({ name, objections, legality, line }) =>
+    [
+      ...(line.reachesPocket ? [] : [NO_LINE]),
+      ...sayAll(objections, units),
+      ...sayAll(legality.findings, units),
+    ].map((why) => `${name}: ${why}`),
   );
+
+const NO_LINE = 'no line to the pocket was found; the nearest one is played';
