@@ -5,14 +5,14 @@ import { formatWishedNumber, isNoWish, readWish } from '../../records/schemas/re
 import type { Want } from '../../records/schemas/want.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import { wishFlag } from './flag-table.js';
-import type { WishOptions } from './options.js';
+import type { RecommendCommandOptions } from './options.js';
 
 /**
  * The wanted reaction from its flags; one left out is ignored.
  *
  * @throws {InputErrors} every wish that is none
  */
-export function wantFlags(options: WishOptions): Want {
+export function wantFlags(options: Omit<RecommendCommandOptions, 'ball'>): Want {
   const read = collectFaults(fromKeys(WISHES, (wish) => () => wished(wish, options[wish])));
   return Object.fromEntries(Object.entries(read).filter(([, value]) => value !== undefined));
 }
