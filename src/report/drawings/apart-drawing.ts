@@ -14,7 +14,7 @@ const LEFT = '     ';
 const MOST_HALF = 35;
 
 /** Columns that a board may take. */
-const PER_BOARD = [20, 10, 5, 4, 2, 1];
+const PER_BOARD = [100, 40, 20, 10, 5, 4, 2, 1];
 
 /**
  * How far paths lie from the first one, pins at the top: a row is three feet, and a board is so many columns as there is room for,
@@ -76,7 +76,7 @@ const LEAST_APART = 8;
 /** Boards toward the own gutter and away from it, 0 in the middle. */
 function scale(half: number, perBoard: number, hand: 'right' | 'left'): string {
   const cells = Array.from({ length: 2 * half + 1 }, () => ' ');
-  const step = [0.25, 0.5, 1, 2, 5, 10].find((boards) => boards * perBoard >= LEAST_APART) ?? 10;
+  const step = [0.1, 0.25, 0.5, 1, 2, 5, 10].find((boards) => boards * perBoard >= LEAST_APART) ?? 10;
   const most = Math.floor(half / perBoard / step);
   for (let i = -most; i <= most; i += 1) {
     const boards = i * step;
