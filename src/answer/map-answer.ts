@@ -2,7 +2,7 @@ import { DEGREE, from, INCH, to } from '../base/units.js';
 import { drillingAssumptions } from '../explain/assumptions.js';
 import { cautionsFor } from '../explain/cautions.js';
 import { valAngleOf } from '../layout/layout.js';
-import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
+import { ballProblem } from '../prepare/ball-problem.js';
 import type { Budget } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
@@ -42,14 +42,15 @@ export function mapAnswer(
     return { layout: layoutAnswer(numbers, ball), drilled, bands, psa };
   });
   return {
-    schema: 'flarewise/map/2',
+    schema: 'flarewise/map/3',
     version: VERSION,
     ball: record.name,
     bowler: bowler.name,
     over,
     undrilled: undrilledAnswer(record, ball),
     rows,
-    reach: reachOf(rows, ball),
+    reach: reachOf(rows),
+    onLane: null,
     assumptions: drillingAssumptions(record, bowler, ball),
     cautions: cautionsFor(ball),
   };
@@ -70,10 +71,13 @@ function layoutsOver(over: MapOver, around: LayoutNumbers, radius: number): read
   }
 }
 
-/** By what share made balls differ from their design (a USBC research note): what counts where no cores differ. */
-const MADE_SCATTER = 0.03;
+/**
+ * From how much on it counts that a differential moves, in: twice the most by which made balls of a large total differential differ
+ * from their design (3 % of 0.05 in, a USBC research note). A choice of this project.
+ */
+const MATTERS_FROM_IN = 0.003;
 
-function reachOf(rows: readonly MapRow[], { published, bodies }: BallProblem): MapAnswer['reach'] {
+function reachOf(rows: readonly MapRow[]): MapAnswer['reach'] {
   const range = (pick: (row: MapRow) => number) => ({
     least: Math.min(...rows.map(pick)),
     most: Math.max(...rows.map(pick)),
@@ -83,8 +87,12 @@ function reachOf(rows: readonly MapRow[], { published, bodies }: BallProblem): M
   const widths = rows
     .map(({ bands }) => bands.intermediateDifferentialIn.high - bands.intermediateDifferentialIn.low)
     .sort((a, b) => a - b);
-  const bandIn = widths[Math.floor(widths.length / 2)];
-  const moves = intermediateDifferentialIn.most - intermediateDifferentialIn.least;
-  const enough = bodies.length > 1 ? bandIn : MADE_SCATTER * to(published.differential, INCH);
-  return { differentialIn, intermediateDifferentialIn, bandIn, matters: moves > enough };
+  const moves = [differentialIn, intermediateDifferentialIn].map(({ least, most }) => most - least);
+  return {
+    differentialIn,
+    intermediateDifferentialIn,
+    bandIn: widths[Math.floor(widths.length / 2)],
+    mattersFromIn: MATTERS_FROM_IN,
+    matters: Math.max(...moves) >= MATTERS_FROM_IN,
+  };
 }

@@ -9,3 +9,6 @@ export const signed = (value: number, digits: number): string => {
   const text = decimals(value, digits);
   return Number(text) > 0 ? `+${text}` : text;
 };
+
+/** The number itself with so many decimals, for tables that programs read. */
+export const toDigits = (value: number, digits: number): number => Number(decimals(value, digits));

@@ -60,6 +60,33 @@ export const COMMANDS: readonly CommandEntry[] = [
     load: async () => (await import('./commands/judge-command.js')).judgeCommand,
   },
   {
+    name: 'compare',
+    summary: 'layouts, balls or finishes beside one another',
+    description:
+      'Compares two to six layouts of a ball, balls with one layout, or finishes of one ball: what you would see of their differences ' +
+      'beside the scatter of your shots and, with a wish, how often each comes nearer to it. The flag that is given several times says ' +
+      'what varies.',
+    flags: [
+      BOWLER,
+      LANE,
+      ['--layout <text...>', `${LAYOUT[1]}; give it two to six times, or once (default: the usual one)`],
+      ['--ball <record...>', `${BALL[1]}; give it once, or two to six times`],
+      ['--finish <grit...>', 'finish of the cover, 220 to 6000: give it two to six times'],
+      ...WANT,
+      PRACTICE,
+      SEED,
+      RULES,
+      FULL,
+      REPORT,
+    ],
+    examples: [
+      'flarewise compare --bowler average-right --ball plain-medium --lane house-easy --layout "50 x 4 1/2 x 35" --layout "70 x 4 1/2 x 30"',
+      'flarewise compare --bowler average-right --lane house-easy --ball plain-medium --ball plain-high --total-hook 4',
+      'flarewise compare --bowler average-right --lane house-easy --ball plain-medium --finish 500 --finish 2000 --finish 4000',
+    ],
+    load: async () => (await import('./commands/compare-command.js')).compareCommand,
+  },
+  {
     name: 'drilled',
     summary: 'drilled numbers of one layout',
     description: 'What drilling one layout makes of a ball: RG, differentials, static weights, rules, marks.',
@@ -117,16 +144,18 @@ export const COMMANDS: readonly CommandEntry[] = [
     name: 'map',
     summary: 'drilled numbers over one number of the layout',
     description:
-      'What each drilling angle (or pin-to-PAP, or pin buffer) does to a core: RG, differentials and PSA, with bands.',
+      'What each drilling angle (or pin-to-PAP, or pin buffer) does to a core: RG, differentials and PSA, with bands; with --lane, too, ' +
+      'what that does to the shot.',
     flags: [
       BOWLER,
       BALL,
+      ['--lane <record>', 'rolls the ends of the spread on it; a file, or the id of a record'],
       ['--over <number>', 'drilling-angle, pin-to-pap or buffer (default: drilling-angle)', OVERS],
       ['--layout <text>', `keeps its other two numbers (default: "${MIDDLE_LAYOUT_TEXT}")`],
       ['--csv', 'print comma-separated values'],
     ],
     examples: [
-      'flarewise map --ball lobed-strong --bowler average-right',
+      'flarewise map --ball lobed-strong --bowler average-right --lane house-easy',
       'flarewise map --ball plain-high --bowler average-right --over pin-to-pap --csv',
     ],
     load: async () => (await import('./commands/map-command.js')).mapCommand,
@@ -135,10 +164,14 @@ export const COMMANDS: readonly CommandEntry[] = [
     name: 'coach',
     summary: 'every student with every ball on every lane',
     description:
-      'Works out the best layout for every bowler, ball and lane, says for each whether layout, cover or another ball moves ' +
-      'the reaction most, which balls of a bag do the same, and what is missing.',
+      'Works out the best layout for every bowler, ball and lane, and prints a row a student: the best ball and layout, its gain over ' +
+      'the usual and whether it would be seen, what moves the reaction most, how sure that is. With --full: every ball, which balls of a ' +
+      'bag do the same, and what is missing.',
     flags: [
-      ['--bowlers <list>', 'a folder of records, a CSV list, or files and ids with commas between'],
+      [
+        '--bowlers <list>',
+        'a folder of records, a CSV list (axis tilt, axis rotation and PAP may be ? there), or files and ids with commas between',
+      ],
       ['--balls <list>', 'a folder of records, or files and ids with commas between'],
       ['--lanes <list>', 'a folder of records, or files and ids with commas between'],
       ...WANT,
@@ -152,6 +185,8 @@ export const COMMANDS: readonly CommandEntry[] = [
       ['--part <k/n>', 'only the k-th of n parts; the parts’ JSON lines join by concatenation'],
       ['--csv', 'print comma-separated values'],
       ['--jsonl', 'print JSON lines'],
+      FULL,
+      REPORT,
     ],
     examples: [
       'flarewise coach --bowlers average-right,two-handed --balls plain-high,asymmetric-mild --lanes house-easy --total-hook 4',

@@ -1,5 +1,6 @@
 import type { CoachBag, CoachPair } from '../records/answers/coach-answer.js';
 import type { ComparedId } from '../records/schemas/reaction-numbers.js';
+import { nearestBall } from './nearest-ball.js';
 
 /** Nearer than this in all three, two balls do the same: about half a standard deviation of a league bowler's shots. */
 const ALIKE = { hookStartFt: 0.6, sharpnessDegPerFt: 0.015, totalHookBoards: 1.2 } as const satisfies {
@@ -35,9 +36,10 @@ export function coachBag(pairs: readonly CoachPair[]): CoachBag {
       toBoards - fromBoards >= LEAST_GAP_BOARDS && (steps.length === 1 || toBoards - fromBoards > 2 * mean),
   );
   return {
-    schema: 'flarewise/coach-bag/2',
+    schema: 'flarewise/coach-bag/3',
     bowler,
     lane,
+    best: nearestBall(pairs),
     alike,
     gaps: gaps.map(({ fromBoards, toBoards }) => ({ fromBoards, toBoards })),
     says: [

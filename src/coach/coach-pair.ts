@@ -1,13 +1,16 @@
+import { differences } from '../answer/parts/difference-answer.js';
 import { formatOn } from '../answer/parts/layout-answer.js';
+import { targetAnswer } from '../answer/parts/simulated-answer.js';
 import { nothingAllowed } from '../answer/recommend.js';
 import { otherLevers } from '../explain/other-levers.js';
 import { xToBoard } from '../motion/lane/boards.js';
 import type { Budget } from '../prepare/budget.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
-import type { LeverEffect } from '../records/answers/answer.js';
 import type { CoachPair } from '../records/answers/coach-answer.js';
 import type { Ball } from '../records/schemas/ball.js';
+import type { Bowler } from '../records/schemas/bowler.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
+import { keyOf } from '../search/candidates/candidates.js';
 import { orderRules } from '../search/order-rules.js';
 import { rankInWorlds } from '../search/rank.js';
 import { score } from '../search/scoring/score.js';
@@ -18,6 +21,7 @@ import { type RecommendInputs, withSetting } from '../simulate/setting.js';
 import { shotScatter } from '../simulate/shot-scatter.js';
 import type { Outcome } from '../simulate/simulator.js';
 import type { PairsShare } from './pairs-share.js';
+import { whatMoves } from './what-moves.js';
 
 export interface CoachOptions extends Partial<PairsShare> {
   readonly seed: number;
@@ -27,15 +31,12 @@ export interface CoachOptions extends Partial<PairsShare> {
   readonly budget?: Budget | undefined;
 }
 
-/** A gain smaller than this many points of score is none. */
-const NOTABLE_GAIN = 3;
-
 /**
- * The best layout of one ball for one bowler on one lane, and whether layout, surface or another ball moves the
- * reaction most toward the want.
+ * The best layout of one ball for one bowler on one lane, and whether the layout, the cover, the line or another ball moves the
+ * reaction most.
  *
- * Gains are counted from the usual middle layout, in the nominal world, against one set of targets: those that
- * layouts of this ball can reach.
+ * The layout is held against the usual middle one, all else against the best layout, as in a recommendation; each by what it
+ * does to the wished numbers beside the scatter of the bowler's shots.
  *
  * @param others  the bowler's other balls
  * @throws {Refusal} as `recommend` does
@@ -60,15 +61,20 @@ export const coachPair = (
     });
     const usual = rolled(MIDDLE_LAYOUT, middle.nominal);
     const found = rolled(best.layout, best.nominal);
-    const laydownBoard = xToBoard(middle.nominal.launch.x);
-    const levers = otherLevers(inputs, setting.ball, MIDDLE_LAYOUT, laydownBoard, result.targets, {
+    const overMiddle =
+      keyOf(best.layout) === keyOf(MIDDLE_LAYOUT)
+        ? null
+        : differences(voices, order.ids, scatter)(best.layout, MIDDLE_LAYOUT);
+    const laydownBoard = xToBoard(best.nominal.launch.x);
+    const levers = otherLevers(inputs, setting.ball, best.layout, laydownBoard, result.targets, {
       ...options,
       others,
       budget: setting.budget,
     });
     return {
-      schema: 'flarewise/coach-pair/2',
+      schema: 'flarewise/coach-pair/3',
       bowler: inputs.bowler.name,
+      unsure: fromUncertainty(inputs.bowler),
       ball: inputs.ball.name,
       lane: inputs.lane.name,
       want: inputs.want,
@@ -78,34 +84,13 @@ export const coachPair = (
         meanScore: best.worlds.meanScore,
       },
       middle: usual,
+      targets: result.targets.map(targetAnswer),
+      overMiddle,
+      scatter,
       levers,
-      ...advise(found, usual, levers),
+      ...whatMoves({ best: found, usual, overMiddle, levers }, scatter, order.ids),
     };
   });
 
-/** Which of layout, surface and another ball brings most, and by how much. */
-function advise(
-  best: { readonly layout: string; readonly score: number },
-  usual: { readonly score: number },
-  levers: readonly LeverEffect[],
-): Pick<CoachPair, 'advice' | 'says'> {
-  const most = (kind: LeverEffect['kind']): LeverEffect | undefined =>
-    levers.filter((lever) => lever.kind === kind).sort((a, b) => b.score - a.score)[0];
-  const ways = [
-    { advice: 'layout' as const, way: { layout: best.layout, gain: best.score - usual.score } },
-    ...[most('surface'), most('ball')].flatMap((lever) =>
-      lever
-        ? [
-            {
-              advice: lever.kind === 'ball' ? ('ball' as const) : ('surface' as const),
-              way: { lever: lever.change, gain: lever.score - usual.score },
-            },
-          ]
-        : [],
-    ),
-  ].sort((a, b) => b.way.gain - a.way.gain);
-  const params = { ways: ways.map(({ way }) => way) };
-  return ways[0].way.gain < NOTABLE_GAIN
-    ? { advice: 'none', says: { code: 'nothing-helps-much', params } }
-    : { advice: ways[0].advice, says: { code: 'something-helps', params } };
-}
+const fromUncertainty = ({ uncertainty = {} }: Bowler): CoachPair['unsure'] =>
+  (Object.keys(uncertainty) as CoachPair['unsure']).filter((key) => (uncertainty[key] ?? 0) > 0);

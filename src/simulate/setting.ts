@@ -68,6 +68,9 @@ export interface Setting {
   readonly progress: (stage: Stage) => (done: number, total: number) => void;
 }
 
+/** What is left of a setting when its engine has stopped: enough to answer about shots that were rolled. */
+export type Grounds = Omit<Setting, 'evaluator' | 'regression'>;
+
 /**
  * Makes a setting, hands it to `use`, and stops its engine whatever happens.
  *

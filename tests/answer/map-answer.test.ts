@@ -30,6 +30,24 @@ describe('mapAnswer', () => {
     expect(lobed.reach.matters).toBe(true);
   });
 
+  test('one threshold for all balls and numbers: what moves less hardly matters, what moves as much or more does', () => {
+    const maps = [
+      plain,
+      lobed,
+      map('pin-to-pap'),
+      map('buffer'),
+      map('drilling-angle', { ...plainBall, differentialIn: 0.02 }),
+    ];
+    expect(new Set(maps.map(({ reach }) => reach.mattersFromIn)).size).toBe(1);
+    for (const { reach } of maps) {
+      const moves = [reach.differentialIn, reach.intermediateDifferentialIn].map(
+        ({ least, most }) => most - least,
+      );
+      expect(reach.matters).toBe(Math.max(...moves) >= reach.mattersFromIn);
+    }
+    expect(new Set(maps.map(({ reach }) => reach.matters)).size).toBe(2);
+  });
+
   test('a core with four equal noses has the same numbers again a quarter turn on, but for the shift to its CG', () => {
     const at = (angle: number) => lobed.rows.find(({ layout }) => layout.drillingAngleDeg === angle);
     for (const angle of [0, 20, 40, 70]) {

@@ -4,10 +4,12 @@ import { Chalk } from 'chalk';
 import { afterAll, expect, test } from 'vitest';
 import { webReportData } from '../../src/answer/web-report-data.js';
 import { demoInputs } from '../../src/cli/files/demo-inputs.js';
+import { compareAnswerSchema } from '../../src/records/answers/compare-answer.js';
 import { recommendAnswerSchema } from '../../src/records/answers/recommend-answer.js';
 import { DEMO } from '../../src/records/read/shelf.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import { paintWith } from '../../src/report/text/paint.js';
+import { compareHtml } from '../../src/report/web/compare-html.js';
 import { recommendHtml } from '../../src/report/web/recommend-html.js';
 import { scratchFolder } from '../support/demo-files.js';
 import { runCli, runSmall } from '../support/run-cli.js';
@@ -36,11 +38,31 @@ test('recommend --report writes the page of the answer it prints, and nothing el
   expect(page).toContain('A demonstration: the bowler, the ball and the lane are invented');
 });
 
+test('compare --report writes the page of the answer it prints', async () => {
+  const layouts = ['--layout', '50 x 4 1/2 x 35', '--layout', '70 x 4 1/2 x 30'];
+  const { code, out, err } = await runSmall(
+    ['compare', ...ARGS, ...layouts, '--json', '--report', 'compared.html'],
+    { cwd: folder.path },
+  );
+  expect([code, err]).toEqual([0, '']);
+  const answer = compareAnswerSchema.parse(JSON.parse(out));
+  const page = compareHtml(answer as Parameters<typeof compareHtml>[0], ['bowler', 'ball', 'lane'], {
+    units: UNITS.trade,
+    paint: paintWith(new Chalk({ level: 0 })),
+  });
+  expect(readFileSync(join(folder.path, 'compared.html'), 'utf8')).toBe(page);
+  expect(page).toContain('Boards from the path of layout 1');
+});
+
 test.each([
   ['answer.pdf', 'must end in .html'],
   ['none/answer.html', 'in a folder that does not exist'],
 ])('--report %s is refused before anything is worked out', async (path, why) => {
-  for (const command of [['recommend'], ['judge', '--layout', '70 x 4 1/2 x 30']]) {
+  for (const command of [
+    ['recommend'],
+    ['judge', '--layout', '70 x 4 1/2 x 30'],
+    ['compare', '--finish', '500', '--finish', '4000'],
+  ]) {
     const { code, out, err } = await runCli([...command, ...ARGS, '--report', path], { cwd: folder.path });
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain('--report');

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Lane } from '../../src/records/schemas/lane.js';
 import { loadTypeface } from '../../src/report/font/typeface.js';
 import { coachReport } from '../../src/report/screens/coach-report.js';
+import { compareReport } from '../../src/report/screens/compare-report.js';
 import { drilledReport } from '../../src/report/screens/drilled-report.js';
 import { judgeReport } from '../../src/report/screens/judge-report.js';
 import { mapReport } from '../../src/report/screens/map-report.js';
@@ -13,9 +14,12 @@ import { sheetHtml } from '../../src/report/sheet/sheet-html.js';
 import { sheetReport } from '../../src/report/sheet/sheet-report.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import { paintWith } from '../../src/report/text/paint.js';
+import { coachHtml } from '../../src/report/web/coach-html.js';
+import { compareHtml } from '../../src/report/web/compare-html.js';
 import { judgeHtml } from '../../src/report/web/judge-html.js';
 import { recommendHtml } from '../../src/report/web/recommend-html.js';
 import { coachPairOf } from '../support/coach-answer.js';
+import { compareAnswer } from '../support/compare-answer.js';
 import { judgeAnswer } from '../support/judge-answer.js';
 import { mapAnswer } from '../support/map-answer.js';
 import { pageOf } from '../support/page.js';
@@ -49,6 +53,8 @@ const recommended = {
   ],
 };
 const judged = { ...judgeAnswer, inputs };
+const { ball, ...others } = inputs;
+const compared = { ...compareAnswer, inputs: { ...others, balls: [ball] } };
 const sheet = Object.values(await realSheets())[0];
 const named = {
   ...sheet,
@@ -76,12 +82,16 @@ describe.each([
   ['sheet', sheetReport(named, page), [BALL, BOWLER]],
   ['map', mapReport({ ...mapAnswer, ball: BALL, bowler: BOWLER }, page), [BALL, BOWLER]],
   ['coach', coachReport([coachPairOf(BALL)], page), [BALL]],
+  ['coach in full', coachReport([coachPairOf(BALL, {}, { bowler: BOWLER })], page, true), [BALL, BOWLER]],
+  ['compare', compareReport(compared, page, true), [BALL, BOWLER, LANE.name]],
   [
     'recommend as a web page',
     recommendHtml(recommended, facts, [], web),
     [BALL, BOWLER, `${BALL}. ${NOTE}`, `${LANE.name}. ${NOTE}`],
   ],
   ['judge as a web page', judgeHtml(judged, facts, [], web), [BALL, BOWLER, `${BALL}. ${NOTE}`]],
+  ['coach as a web page', coachHtml([coachPairOf(BALL, {}, { bowler: BOWLER })], web), [BALL, BOWLER]],
+  ['compare as a web page', compareHtml(compared, [], web), [BALL, BOWLER, `${BALL}. ${NOTE}`]],
   ['sheet as a web page', await sheetHtml(named, 'a4', loadTypeface(), UNITS.metric), [BALL, BOWLER]],
 ])('%s in metric', (_, text, wanted) => {
   test.each(wanted)('keeps %j to the letter', (words) => expect(oneLine(text)).toContain(words));

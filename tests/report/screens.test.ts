@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { coachReport } from '../../src/report/screens/coach-report.js';
+import { compareReport } from '../../src/report/screens/compare-report.js';
 import { drilledReport } from '../../src/report/screens/drilled-report.js';
 import { judgeReport } from '../../src/report/screens/judge-report.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
@@ -7,7 +8,8 @@ import { rollReport } from '../../src/report/screens/roll-report.js';
 import { SECTION_IDS } from '../../src/report/screens/section-ids.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import type { Page } from '../../src/report/text/page.js';
-import { coachPairOf } from '../support/coach-answer.js';
+import { coachPairOf, eightStudents } from '../support/coach-answer.js';
+import { compareAnswer } from '../support/compare-answer.js';
 import { judgeAnswer } from '../support/judge-answer.js';
 import { pageOf } from '../support/page.js';
 import { drilledAnswer, lane, recommendAnswer, rollAnswer } from '../support/recommend-answer.js';
@@ -38,13 +40,20 @@ const SCREENS: readonly (readonly [string, (page: Page) => string, readonly (key
   ],
   ['judge', (page) => judgeReport(judgeAnswer, page), ['60 columns', '80 columns']],
   ['judge in full', (page) => judgeReport(judgeAnswer, page, true), ['80 columns', '200 columns']],
+  [
+    'compare',
+    (page) => compareReport(compareAnswer, page),
+    ['60 columns', '80 columns', '80 columns, ASCII', '80 columns, metric'],
+  ],
+  ['compare full', (page) => compareReport(compareAnswer, page, true), ['80 columns']],
   ['drilled', (page) => drilledReport(drilledAnswer, page), ['60 columns', '80 columns, metric']],
   ['roll', (page) => rollReport(rollAnswer, 'right', lane, page), ['60 columns', '80 columns']],
+  ['coach', (page) => coachReport(eightStudents, page), ['60 columns', '80 columns']],
   [
-    'coach',
+    'coach full',
     (page) =>
-      coachReport([coachPairOf('Smooth one'), coachPairOf('Sharp one', { totalHookBoards: 9 })], page),
-    ['60 columns', '80 columns'],
+      coachReport([coachPairOf('Smooth one'), coachPairOf('Sharp one', { totalHookBoards: 9 })], page, true),
+    ['80 columns'],
   ],
 ];
 

@@ -13,7 +13,7 @@ const rows = [0, 30, 60, 90].map((drillingAngleDeg, i) => {
 });
 /** A made-up map over the drilling angle. */
 export const mapAnswer: MapAnswer = {
-  schema: 'flarewise/map/2',
+  schema: 'flarewise/map/3',
   version: '0.0.0',
   ball: 'Fixture ball',
   bowler: 'Fixture bowler',
@@ -24,8 +24,10 @@ export const mapAnswer: MapAnswer = {
     differentialIn: { least: 0.041, most: 0.041 },
     intermediateDifferentialIn: { least: 0.008, most: 0.017 },
     bandIn: 0.002,
+    mattersFromIn: 0.003,
     matters: true,
   },
+  onLane: null,
   assumptions: [{ code: 'no-mark', params: {} }],
   cautions: [{ code: 'local-rules', params: {} }],
 };

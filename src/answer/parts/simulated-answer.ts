@@ -13,7 +13,7 @@ import { NO_DEVIATIONS } from '../../simulate/deviations.js';
 import { isAtPocket } from '../../simulate/pocket.js';
 import { pathAnswer, reactionAnswer } from '../../simulate/reaction-answer.js';
 import { reader, wishedInUnit } from '../../simulate/readings.js';
-import type { Setting } from '../../simulate/setting.js';
+import type { Grounds } from '../../simulate/setting.js';
 import { type Outcome, simulator } from '../../simulate/simulator.js';
 import type { DrilledFacts } from './drilled-facts.js';
 import { withNearestHole } from './hole-clearances.js';
@@ -24,7 +24,7 @@ import { lineAnswer } from './line-answer.js';
  * Gives simulated layouts of one setting in the units people read, with bands over worlds; the path is that
  * of the nominal world.
  */
-export function answerer(targets: readonly Target[], setting: Setting) {
+export function answerer(targets: readonly Target[], setting: Grounds) {
   const { ball, problem } = setting;
   const engine = simulator(problem);
   return ({ layout, nominal, worlds }: LayoutOutcomes, facts: DrilledFacts): SimulatedLayout => {

@@ -2,6 +2,7 @@ import { InputError, quotedTyped } from '../../base/errors.js';
 import { visibleJson } from '../../base/visible.js';
 import { coach } from '../../coach/coach.js';
 import type { CoachUnit } from '../../coach/coach-unit.js';
+import type { CoachLine } from '../../records/answers/coach-answer.js';
 import { VERSION } from '../../records/shared/version.js';
 import { coachCsv } from '../../report/csv/coach-csv.js';
 import { coachReport } from '../../report/screens/coach-report.js';
@@ -9,9 +10,12 @@ import { printedCoachLine } from '../../report/wording/coach-lines.js';
 import { coachFileFlag, openCoachFile, unitKey } from '../files/coach-file.js';
 import { cacheFolder } from '../files/core-fitter.js';
 import { loadBalls, loadBowlers, loadLanes } from '../files/load-list.js';
+import { writeOut } from '../files/out-file.js';
+import { REPORT_FLAG, reportFlag } from '../files/report-flag.js';
 import { oneFormat } from '../flags/one-format.js';
 import type { CoachCommandOptions } from '../flags/options.js';
 import { wantFlags } from '../flags/want-flags.js';
+import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
@@ -29,6 +33,7 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
     part: () => partFlag(options.part),
     format: () => oneFormat(options),
     out: () => coachFileFlag(options.out),
+    report: () => reportFlag(options.report),
     seed,
     ruleSet,
     practiceWeight,
@@ -74,7 +79,19 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
   const printed = lines.map(printedCoachLine);
   if (options.jsonl) terminal.stdout.write(printed.map((line) => `${visibleJson(line)}\n`).join(''));
   else if (options.csv) terminal.stdout.write(coachCsv(lines));
-  else printAnswer(printed, (page) => coachReport(lines, page), options, terminal);
+  else printAnswer(printed, (page) => coachReport(lines, page, options.full), options, terminal);
+  if (given.report !== null) await writePage(given.report, lines, options, terminal);
+}
+
+/** Writes the lines as a web page. */
+async function writePage(
+  path: string,
+  lines: readonly CoachLine[],
+  options: CoachCommandOptions,
+  terminal: Terminal,
+): Promise<void> {
+  const { coachHtml } = await import('../../report/web/coach-html.js');
+  writeOut(path, Buffer.from(coachHtml(lines, pageFor(options, terminal))), REPORT_FLAG);
 }
 
 /** `2/5`: the second of five parts; everything when none is given. */

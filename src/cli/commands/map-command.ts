@@ -1,11 +1,13 @@
 import { mapAnswer } from '../../answer/map-answer.js';
+import type { spreadOnLane } from '../../answer/spread-on-lane.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
 import { MIDDLE_LAYOUT } from '../../prepare/middle-layout.js';
+import type { MapAnswer } from '../../records/answers/answer.js';
 import { formatLayout } from '../../records/text/layout-text.js';
 import { mapCsv } from '../../report/csv/map-csv.js';
 import { mapReport } from '../../report/screens/map-report.js';
 import { coreFitter } from '../files/core-fitter.js';
-import { loadBall, loadBowler } from '../files/load-record.js';
+import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
 import { OVERS } from '../flags/flag-table.js';
 import { layoutFlag, oneOf } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
@@ -13,14 +15,17 @@ import { oneFormat } from '../flags/one-format.js';
 import type { MapOptions } from '../flags/options.js';
 import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
+import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
+import { USUAL_SEED } from './recommend-command.js';
 
 /** `flarewise map`: drilled numbers over one number of the layout. */
 export async function mapCommand(options: MapOptions, terminal: Terminal): Promise<void> {
-  const { over, written, bowler, ball } = collectFaults({
+  const { over, written, bowler, ball, lane, workers } = collectFaults({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
+    lane: () => (options.lane === undefined ? null : loadLane(options.lane, terminal)),
     ...globalFlags(options, terminal),
     format: () => oneFormat(options),
     written: () => (options.layout === undefined ? null : layoutFlag(options.layout)),
@@ -33,7 +38,10 @@ export async function mapCommand(options: MapOptions, terminal: Terminal): Promi
       ),
   });
   const around = written ? layoutOnBall(written, ball) : MIDDLE_LAYOUT;
-  const answer = mapAnswer({ bowler, ball, around }, over, coreFitter(terminal), terminal.budget);
+  const fitter = coreFitter(terminal);
+  const { budget } = terminal;
+  const map = mapAnswer({ bowler, ball, around }, over, fitter, budget);
+  const answer = lane ? { ...map, onLane: await rollEnds(map, { bowler, ball, lane }) } : map;
   if (options.csv) terminal.stdout.write(mapCsv(answer));
   else
     printAnswer(
@@ -46,4 +54,11 @@ export async function mapCommand(options: MapOptions, terminal: Terminal): Promi
         'sheet',
       ]),
     );
+
+  async function rollEnds(map: MapAnswer, inputs: Parameters<typeof spreadOnLane>[0]) {
+    const { spreadOnLane } = await import('../../answer/spread-on-lane.js');
+    return withProgress(terminal, (onProgress) =>
+      spreadOnLane(inputs, map, { seed: USUAL_SEED, workers, pinSide: 'both', fitter, budget, onProgress }),
+    );
+  }
 }

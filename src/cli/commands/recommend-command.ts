@@ -49,7 +49,7 @@ export async function recommendCommand(options: RecommendCommandOptions, termina
 }
 
 /** Readers of the flags that say how to search. */
-export const searchFlags = (options: RecommendCommandOptions, terminal: Terminal) => ({
+export const searchFlags = (options: Omit<RecommendCommandOptions, 'ball'>, terminal: Terminal) => ({
   top: () =>
     options.top === undefined
       ? USUAL_TOP

@@ -92,7 +92,16 @@ const bashValues = ({ name, flags }: CompletedCommand): string[] =>
       return `    '${name} ${flag}') ${listed}return ;;`;
     });
 
-function zshFlag({ name, what, takesValue, takesFiles, words, kept }: CompletedFlag): string {
+function zshFlag({
+  name: flag,
+  what,
+  takesValue,
+  takesFiles,
+  isRepeated,
+  words,
+  kept,
+}: CompletedFlag): string {
+  const name = isRepeated ? `*${flag}` : flag; // offered again after it was given
   const said = `[${escaped(what).replace(/[[\]:]/g, '\\$&')}]`;
   if (!takesValue) return `'${name}${said}'`;
   const list = [...words, ...(kept === null ? [] : [`$(_flarewise_kept ${kept})`])].join(' ');

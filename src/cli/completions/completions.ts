@@ -8,6 +8,8 @@ export interface CompletedFlag {
   readonly what: string;
   readonly takesValue: boolean;
   readonly takesFiles: boolean;
+  /** Whether it may be given several times. */
+  readonly isRepeated: boolean;
   /** Words for its value, beside files; none for a number or a text. */
   readonly words: readonly string[];
   /** The folder of kept records whose ids are its values too; null for none. */
@@ -45,7 +47,8 @@ export const completedCommands = (
         name: flag,
         what,
         takesValue: value !== undefined,
-        takesFiles: /^<(record|file|folder|list)>$/.test(value ?? ''),
+        takesFiles: /^<(record|file|folder|list)(\.\.\.)?>$/.test(value ?? ''),
+        isRepeated: value?.endsWith('...>') ?? false,
         words: words ?? records[flag] ?? [],
         kept: KEPT_BY[flag] ?? null,
       };

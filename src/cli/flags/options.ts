@@ -61,6 +61,7 @@ export interface SheetCommandOptions extends RollOptions {
 export interface MapOptions extends GlobalOptions {
   readonly bowler?: string;
   readonly ball?: string;
+  readonly lane?: string;
   readonly layout?: string;
   readonly over?: string;
   readonly csv?: boolean;
@@ -68,6 +69,12 @@ export interface MapOptions extends GlobalOptions {
 
 export interface JudgeOptions extends RecommendCommandOptions {
   readonly layout?: string;
+}
+
+export interface CompareOptions extends Omit<RecommendCommandOptions, 'ball'> {
+  readonly ball?: readonly string[];
+  readonly layout?: readonly string[];
+  readonly finish?: readonly string[];
 }
 
 export interface ShelfOptions extends GlobalOptions {

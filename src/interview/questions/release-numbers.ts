@@ -1,13 +1,14 @@
 import { fromKeys } from '../../base/from-keys.js';
 import { DEGREE, from, INCH, MPH, RPM, to } from '../../base/units.js';
 import { USUAL_CIRCUMFERENCE_IN } from '../../records/schemas/ball.js';
+import { GUESS_DEVIATION, type ReleaseGuess } from '../../records/shared/release-guesses.js';
 import { rotationFromPicture } from '../measure/axis-picture.js';
 import { type PapPlace, papFromRing, tiltFromArc, tiltFromDiameter } from '../measure/first-ring.js';
 import type { Measured } from '../measure/measured.js';
 import { speedFromAverage, speedFromTime } from '../measure/release-speed.js';
 import { spinFromFrames } from '../measure/rev-rate.js';
 import { type Answers, numberAnswered } from './answers.js';
-import { GUESS_DEVIATION, guessFor, type ReleaseGuess } from './bowler-kinds.js';
+import { guessFor } from './bowler-kinds.js';
 
 export type ReleaseKey = keyof ReleaseGuess;
 

@@ -1,16 +1,10 @@
 import { readRecord } from '../../records/read/read-record.js';
 import type { Shelf } from '../../records/read/shelf.js';
 import { bowlerSchema } from '../../records/schemas/bowler.js';
+import { GUESS_DEVIATION, type ReleaseGuess } from '../../records/shared/release-guesses.js';
 import { formatSixteenths } from '../../records/text/layout-text.js';
 import type { Answers } from './answers.js';
-import {
-  BOWLER_KINDS,
-  GUESS_DEVIATION,
-  guessFor,
-  isDescribed,
-  kindOf,
-  type ReleaseGuess,
-} from './bowler-kinds.js';
+import { BOWLER_KINDS, guessFor, isDescribed, kindOf } from './bowler-kinds.js';
 import {
   PAP_MEASURED,
   REV_RATE_MEASURED,

@@ -1,12 +1,18 @@
 import { z } from 'zod';
 import type { RefusalStatement } from '../refusals/refusal.js';
 import { wantSchema } from '../schemas/want.js';
+import { GUESS_DEVIATION, type ReleaseGuess } from '../shared/release-guesses.js';
 import { leverEffectSchema } from './recommend-answer.js';
 import { reactionSchema } from './shot-answer.js';
-import { bagRemarkSchema, pairRemarkSchema } from './statements/coach-remarks.js';
+import { targetSchema } from './simulated-layout.js';
+import { bagRemarkSchema, MOVER_KINDS, pairRemarkSchema } from './statements/coach-remarks.js';
+import { differenceSchema, scatterSchema } from './statements/differences.js';
 import type { Unworded } from './statements/statement-schema.js';
 
 const n = z.number();
+
+/** Numbers of a release that a bowler may not know exactly. */
+const UNSURE = Object.keys(GUESS_DEVIATION) as (keyof ReleaseGuess)[];
 
 const rolledSchema = z.strictObject({
   layout: z.string(),
@@ -17,8 +23,11 @@ const rolledSchema = z.strictObject({
 /** One bowler with one ball on one lane: the best layout, and what else would move the reaction. */
 export const coachPairSchema = z
   .strictObject({
-    schema: z.literal('flarewise/coach-pair/2'),
+    schema: z.literal('flarewise/coach-pair/3'),
     bowler: z.string(),
+    unsure: z.array(z.enum(UNSURE)).meta({
+      description: 'Numbers of the release that were guessed or measured roughly; worlds vary them.',
+    }),
     ball: z.string(),
     lane: z.string(),
     want: wantSchema,
@@ -29,10 +38,17 @@ export const coachPairSchema = z
       meanScore: n.meta({ description: 'Mean over all worlds.' }),
     }),
     middle: rolledSchema,
+    targets: z.array(targetSchema),
+    overMiddle: differenceSchema.nullable().meta({
+      description: 'Of the best layout from the usual middle one; null where it is that.',
+    }),
+    scatter: scatterSchema,
     levers: z
       .array(leverEffectSchema)
-      .meta({ description: 'What other changes would do with the usual middle layout.' }),
-    advice: z.enum(['layout', 'surface', 'ball', 'none']),
+      .meta({ description: 'What other changes would do with the best layout.' }),
+    advice: z.enum([...MOVER_KINDS, 'none']).meta({
+      description: 'What moves the wished numbers farthest; none where it could not be seen.',
+    }),
     says: pairRemarkSchema,
   })
   .meta({ title: 'A pair of bowler and ball' });
@@ -40,9 +56,13 @@ export const coachPairSchema = z
 /** All balls of one bowler on one lane beside one another. */
 export const coachBagSchema = z
   .strictObject({
-    schema: z.literal('flarewise/coach-bag/2'),
+    schema: z.literal('flarewise/coach-bag/3'),
     bowler: z.string(),
     lane: z.string(),
+    best: z.string().meta({
+      description:
+        'The ball that comes nearest to the wish, each with its best layout, against targets between those of all.',
+    }),
     alike: z
       .array(z.tuple([z.string(), z.string()]))
       .meta({ description: 'Balls that do the same, each with its best layout.' }),

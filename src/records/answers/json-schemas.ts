@@ -4,6 +4,7 @@ import { bowlerSchema } from '../schemas/bowler.js';
 import { coreSchema } from '../schemas/core.js';
 import { laneSchema } from '../schemas/lane.js';
 import { wantSchema } from '../schemas/want.js';
+import { compareAnswerSchema } from './compare-answer.js';
 import { drilledAnswerSchema } from './drilled-answer.js';
 import { judgeAnswerSchema } from './judge-answer.js';
 import { laneAnswerSchema } from './lane-answer.js';
@@ -26,6 +27,7 @@ const SCHEMAS = {
   'lane-answer': laneAnswerSchema,
   'map-answer': mapAnswerSchema,
   'judge-answer': judgeAnswerSchema,
+  'compare-answer': compareAnswerSchema,
   'sheet-answer': sheetAnswerSchema,
 } as const;
 

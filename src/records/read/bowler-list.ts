@@ -1,8 +1,15 @@
 import { CsvError, parse } from 'csv-parse/sync';
 import { stringify } from 'csv-stringify/sync';
 import { type Fault, InputError, MOST_FAULTS } from '../../base/errors.js';
+import { fromKeys } from '../../base/from-keys.js';
 import { shortened } from '../../base/visible.js';
 import { type Bowler, bowlerSchema } from '../schemas/bowler.js';
+import {
+  BOWLER_KIND_IDS,
+  type BowlerKind,
+  GUESS_DEVIATION,
+  RELEASE_GUESSES,
+} from '../shared/release-guesses.js';
 import { guardedCell, unguardedCell } from '../text/csv-cell.js';
 import { nearestWord } from '../text/nearest-word.js';
 import { faultCount, faultsOf } from './faults.js';
@@ -21,13 +28,20 @@ const NUMBERS = [
   'laydownBoard',
 ] as const;
 const HEADS = ['name', 'hand', 'thumbHole', ...NUMBERS, 'skill', 'note'] as const;
-const NEEDED = HEADS.filter((head) => !['laydownBoard', 'skill', 'note'].includes(head));
+/** Numbers that may be left out or unknown: they are guessed by the kind of bowler. */
+const GUESSED = ['axisTiltDeg', 'axisRotationDeg', 'papOverIn', 'papUpIn'] as const;
+/** The kind of bowler to guess by; it is read and not written, for what was guessed is written as such. */
+const KIND = 'kind';
+const READ_HEADS = [...HEADS, KIND] as const;
+const OPTIONAL: readonly string[] = ['laydownBoard', 'skill', 'note', ...GUESSED];
+const NEEDED = HEADS.filter((head) => !OPTIONAL.includes(head));
 
 /**
  * Reads a list of bowlers.
  *
  * Cells are typed as a person writes them: `4 7/8`, `1/4 down`, `17,5`, `28 km/h`, `40-50`, `yes`. An empty cell is a field
- * left out.
+ * left out. Axis tilt, axis rotation and PAP may be left out, or be `?`: they are then guessed by the column `kind`, or else by
+ * the usual kind of bowler, and the record says how far off the guess may be.
  * Grips and scatters have no column: they take a JSON record.
  *
  * @param source  the file's name, for the error
@@ -56,14 +70,18 @@ export function readBowlerList(text: string, source: string): readonly Bowler[] 
   const faults: Fault[] = [];
   let count = 0;
   const bowlers = rows.flatMap((row, i): Bowler[] => {
-    const record = withTypedNumbers(bowlerSchema, recordOf(row));
+    const kind = kindOf(row);
+    const record = withTypedNumbers(bowlerSchema, recordOf(row, kind ?? USUAL_KIND));
     const result = bowlerSchema.safeParse(record);
-    if (result.success) return [result.data];
-    const { issues } = result.error;
-    count += faultCount(issues);
+    if (result.success && kind !== null) return [result.data];
+    const issues = result.error?.issues ?? [];
+    count += faultCount(issues) + (kind === null ? 1 : 0);
     if (faults.length >= MOST_FAULTS) return [];
     const who = row.name ? ` (${shortened(row.name, 80)})` : '';
-    const found = faultsOf(issues, bowlerSchema, record);
+    const found = [
+      ...faultsOf(issues, bowlerSchema, record),
+      ...(kind === null ? [kindFault(row[KIND])] : []),
+    ];
     faults.push(...found.map((fault) => ({ ...fault, field: `row ${i + 2}${who}: ${fault.field}` })));
     return [];
   });
@@ -133,10 +151,10 @@ function delimiterOf(text: string): string {
 
 /** @throws {InputError} `bad-list` */
 function checkHeads(heads: readonly string[], source: string): void {
-  const isKnown = (head: string): boolean => HEADS.some((known) => known === head);
+  const isKnown = (head: string): boolean => READ_HEADS.some((known) => known === head);
   const unknown = heads.filter((head) => !isKnown(head));
   const missing = NEEDED.filter((head) => !heads.includes(head));
-  const twice = HEADS.filter((head) => heads.indexOf(head) !== heads.lastIndexOf(head));
+  const twice = READ_HEADS.filter((head) => heads.indexOf(head) !== heads.lastIndexOf(head));
   const count = unknown.length + missing.length + twice.length;
   if (count === 0) return;
   const faults: Fault[] = [
@@ -153,29 +171,55 @@ function checkHeads(heads: readonly string[], source: string): void {
       hint: 'Export a bowler with flarewise shelf export --csv to see the columns.',
     })),
     ...unknown.slice(0, MOST_FAULTS).map((head) => {
-      const near = nearestWord(head, HEADS);
+      const near = nearestWord(head, READ_HEADS);
       return {
         field: `column ${shortened(head, 80)}`,
         rule: 'must not be there: no such column is known',
         got: JSON.stringify(shortened(head, 80)),
-        hint: near ? `Did you mean ${near}?` : `Known columns: ${HEADS.join(', ')}.`,
+        hint: near ? `Did you mean ${near}?` : `Known columns: ${READ_HEADS.join(', ')}.`,
       };
     }),
   ];
   throw new InputError('bad-list', faults, source, count);
 }
 
-/** A row as a record whose numbers stand as they were typed. */
-function recordOf(row: Row): unknown {
+const USUAL_KIND: BowlerKind = 'usual';
+
+/** The kind of bowler of a row, the usual one where none is given; null for a word that is none. */
+function kindOf(row: Row): BowlerKind | null {
+  const typed = row[KIND] ?? '';
+  return isUnknown(typed) ? USUAL_KIND : (BOWLER_KIND_IDS.find((kind) => kind === typed) ?? null);
+}
+
+function kindFault(typed: string): Fault {
+  const near = nearestWord(typed, BOWLER_KIND_IDS);
+  return {
+    field: KIND,
+    rule: `must be one of ${BOWLER_KIND_IDS.join(', ')}`,
+    got: JSON.stringify(shortened(typed, 80)),
+    hint: near ? `Did you mean ${near}?` : 'What is unknown of a release is guessed by it.',
+  };
+}
+
+/** A cell of what is not known. */
+const isUnknown = (cell: string | undefined): boolean => cell === undefined || /^(\?|unknown)?$/i.test(cell);
+
+/** A row as a record whose numbers stand as they were typed; what may be guessed and is not known is guessed. */
+function recordOf(row: Row, kind: BowlerKind): unknown {
   const given = (head: string): boolean => row[head] !== undefined && row[head] !== '';
   const typed = (head: string): string | undefined => (given(head) ? row[head] : undefined);
-  const { papOverIn, papUpIn, ...numbers } = Object.fromEntries(NUMBERS.map((head) => [head, typed(head)]));
+  const guessed = GUESSED.filter((head) => isUnknown(row[head]));
+  const { papOverIn, papUpIn, ...numbers } = {
+    ...Object.fromEntries(NUMBERS.map((head) => [head, typed(head)])),
+    ...fromKeys(guessed, (head) => RELEASE_GUESSES[kind][head]),
+  };
   const record = {
     schema: 'flarewise/bowler/1',
     ...Object.fromEntries(TEXTS.map((head) => [head, typed(head)])),
     thumbHole: given('thumbHole') ? (YES_NO[row.thumbHole.toLowerCase()] ?? row.thumbHole) : undefined,
     ...numbers,
     pap: { overIn: papOverIn, upIn: papUpIn },
+    uncertainty: guessed.length > 0 ? fromKeys(guessed, (head) => GUESS_DEVIATION[head]) : undefined,
   };
   return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined));
 }

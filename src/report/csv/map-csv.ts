@@ -1,3 +1,4 @@
+import { toDigits } from '../../base/decimals.js';
 import type { MapAnswer } from '../../records/answers/answer.js';
 
 const HEAD = [
@@ -19,19 +20,24 @@ const HEAD = [
 export function mapCsv({ rows }: MapAnswer): string {
   const lines = rows.map(({ layout, drilled, bands, psa }) =>
     [
-      layout.drillingAngleDeg,
-      layout.pinToPapIn,
-      layout.valAngleDeg,
-      layout.pinBufferIn,
+      layout.drillingAngleDeg === null ? null : toDigits(layout.drillingAngleDeg, ANGLE_DIGITS),
+      toDigits(layout.pinToPapIn, ARC_DIGITS),
+      toDigits(layout.valAngleDeg, ANGLE_DIGITS),
+      toDigits(layout.pinBufferIn, ARC_DIGITS),
       ...(['rgIn', 'differentialIn', 'intermediateDifferentialIn'] as const).flatMap((key) => [
-        drilled[key],
-        bands[key].low,
-        bands[key].high,
+        toDigits(drilled[key], RG_DIGITS),
+        toDigits(bands[key].low, RG_DIGITS),
+        toDigits(bands[key].high, RG_DIGITS),
       ]),
-      psa.overIn,
-      psa.upIn,
+      toDigits(psa.overIn, ARC_DIGITS),
+      toDigits(psa.upIn, ARC_DIGITS),
       psa.certain,
     ].join(','),
   );
   return `${[HEAD.join(','), ...lines].join('\r\n')}\r\n`;
 }
+
+/** Digits behind the point, one more than anybody can measure. */
+const ANGLE_DIGITS = 2;
+const ARC_DIGITS = 3;
+const RG_DIGITS = 5;

@@ -8,7 +8,11 @@ interface SignedPath {
   readonly path: readonly PathPoint[];
 }
 
-/** How far the paths of a drawing lie apart at most, and where: a drawing by whole boards may hide it. */
+/** How a drawing by whole boards is read, and what it may hide. */
+export const drawnApartText = (shots: readonly SignedPath[], units: Units): string =>
+  `Signs stand in every third row; where paths meet, ${shots[0]?.sign} is drawn. ${apartText(shots, units)}`;
+
+/** How far paths lie apart at most, and where. */
 export function apartText([first, ...others]: readonly SignedPath[], { laneMark, boards }: Units): string {
   const gaps = others.flatMap(({ sign, path }) =>
     path.flatMap(({ distanceFt, board }) => {
@@ -17,10 +21,7 @@ export function apartText([first, ...others]: readonly SignedPath[], { laneMark,
     }),
   );
   const widest = gaps.reduce((a, b) => (b.gap > a.gap ? b : a), { sign: '', distanceFt: 0, gap: 0 });
-  return (
-    `Signs stand in every third row; where paths meet, ${first?.sign} is drawn. ` +
-    (Number(boards.show(widest.gap)) === 0
-      ? 'All paths are the same to a tenth of a board.'
-      : `At most ${widest.sign} lies ${withUnit(widest.gap, boards)} beside ${first?.sign}, at ${withUnit(widest.distanceFt, laneMark)}.`)
-  );
+  return Number(boards.show(widest.gap)) === 0
+    ? 'All paths are the same to a tenth of a board.'
+    : `Paths differ most at ${withUnit(widest.distanceFt, laneMark)}: ${widest.sign} lies ${withUnit(widest.gap, boards)} from ${first?.sign}.`;
 }

@@ -3,16 +3,18 @@ import type { Lane } from '../../records/schemas/lane.js';
 import { boardAt } from '../lane/board-at.js';
 import { ARROWS, LENGTH_FT } from '../lane/lane-marks.js';
 import { drawnFilm } from '../lane/oil-film.js';
+import { withUnit } from '../text/display-units.js';
 import { type Glyphs, glyphs, type Page } from '../text/page.js';
 import { paragraph } from '../text/section.js';
 import { flow, wrap } from '../text/wrap.js';
 import { phaseAt } from '../wording/phases.js';
+import { apartDrawing, widestGap } from './apart-drawing.js';
 import type { DrawnShot } from './drawn-shot.js';
-import { apartText } from './lane-apart.js';
+import { apartText, drawnApartText } from './lane-apart.js';
 import { boardColumn, boardScale, fineColumn, pinDeck, pocketColumns } from './lane-columns.js';
 import { pathNotes, spreadNotes } from './lane-notes.js';
 
-/** Shots on one lane; remarks are about the first. */
+/** Shots on one lane; remarks are about the first. Those that share their boards are drawn by how far they lie apart. */
 export interface DrawnLane {
   readonly hand: 'right' | 'left';
   readonly lane: Lane;
@@ -38,14 +40,20 @@ const LEGEND_COLUMNS = 80;
 /** Columns beside the lane that a board may not take: distances, edges, and the gap before the notes. */
 const AROUND = LEFT.length + 2 + 2;
 
+/** Paths that nowhere part farther than this lie on one another on a drawing by whole boards. */
+const SHARED_BOARDS = 3;
+
 /**
  * The lane seen from above, pins at the top; one row is three feet, one column a board, or two columns where there is room.
  *
  * A path's glyph says its phase, and every third row which path it is, so that colour is not needed. Notes stand beside
- * the row they speak of where there is room, else below.
+ * the row they speak of where there is room, else below. Of several paths that share their boards the first alone is drawn, and the
+ * others below by their differences from it.
  */
-export function laneDrawing(drawn: DrawnLane, page: Page): string[] {
-  const { hand, shots } = drawn;
+export function laneDrawing({ hand, lane, shots: all }: DrawnLane, page: Page): string[] {
+  const areShared = all.length > 1 && widestGap(all) < SHARED_BOARDS;
+  const shots = areShared ? all.slice(0, 1) : all;
+  const drawn = { hand, lane, shots };
   const [first] = shots as readonly [DrawnShot, ...DrawnShot[]];
   const signs = glyphs(page);
   const perBoard = page.width >= AROUND + 2 * BOARD_COUNT + NARROWEST_NOTE ? 2 : 1;
@@ -73,11 +81,32 @@ export function laneDrawing(drawn: DrawnLane, page: Page): string[] {
     ),
   );
   rows.push('', ...legend(signs, drawn, page));
-  if (shots.length > 1) rows.push(...paragraph(apartText(shots, page.units), page, page.paint.quiet));
+  if (shots.length > 1) rows.push(...paragraph(drawnApartText(shots, page.units), page, page.paint.quiet));
   if (beside.size === 0) rows.push('', ...notes.flatMap(({ text }) => wrap(text, page.width, '  ')));
   if (!first.line.reachesPocket) rows.push('', ...paragraph(NO_POCKET, page, page.paint.caution));
+  if (areShared) rows.push('', ...apartRows(all, hand, page));
   return rows.map((line) => line.trimEnd());
 }
+
+/** How far paths lie from the first, below their names. */
+const apartRows = (shots: DrawnLane['shots'], hand: DrawnLane['hand'], page: Page): string[] => [
+  ...paragraph(
+    `${shots[0]?.sign} alone is drawn above: the others lie within ${withUnit(widestGap(shots), page.units.boards)} of it and ` +
+      'would cover it. How far each lies from it:',
+    page,
+  ),
+  ...apartDrawing(shots, hand, page),
+  ...signsOf(shots, page),
+  ...paragraph(apartText(shots, page.units), page, page.paint.quiet),
+];
+
+/** Which path each sign stands for. */
+const signsOf = (shots: DrawnLane['shots'], page: Page): string[] =>
+  flow(
+    shots.map(({ sign, text }) => `${sign} ${text}`),
+    Math.min(page.width, LEGEND_COLUMNS),
+    '  ',
+  );
 
 type Brush = (text: string) => string;
 
@@ -126,7 +155,6 @@ function painted(cells: readonly { readonly text: string; readonly brush: Brush 
 
 function legend(signs: Glyphs, { hand, lane, shots }: DrawnLane, page: Page): string[] {
   const columns = Math.min(page.width, LEGEND_COLUMNS);
-  const paths = shots.length > 1 ? shots.map(({ sign, text }) => `${sign} ${text}`) : [];
   const others = [
     `${signs.skid} skid`,
     `${signs.hook} hook`,
@@ -138,5 +166,5 @@ function legend(signs: Glyphs, { hand, lane, shots }: DrawnLane, page: Page): st
     ...(lane.games ? [`oil as laid, before ${lane.games} games`] : []),
     `boards count from the ${hand}`,
   ];
-  return [...flow(paths, columns, '  '), ...flow(others, columns, '  ')];
+  return [...(shots.length > 1 ? signsOf(shots, page) : []), ...flow(others, columns, '  ')];
 }

@@ -1,74 +1,127 @@
-import type { CoachBag, CoachFault, CoachLine, CoachPair } from '../../records/answers/coach-answer.js';
-import { LANE_IDS } from '../../records/schemas/reaction-numbers.js';
-import { reactionCells, reactionHeads } from '../tables/reaction-rows.js';
-import { percent, points } from '../text/figures.js';
+import { grouped } from '../../base/grouped.js';
+import type { CoachBag, CoachFault, CoachLine } from '../../records/answers/coach-answer.js';
+import { wishedIds } from '../../records/schemas/want.js';
+import {
+  ballsGrid,
+  type CoachedStudent,
+  coachedStudents,
+  coachNotes,
+  gainCells,
+  gainHeads,
+} from '../tables/coach-table.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
-import { table } from '../text/table.js';
+import { gridLines, table } from '../text/table.js';
+import { columnsOf, wrap } from '../text/wrap.js';
 import { coachFaultText } from '../wording/coach-lines.js';
 import { say, sayAll } from '../wording/say.js';
 
-/** Every bowler on every lane: a table of the balls, and a line on what moves the reaction most. */
-export function coachReport(given: readonly CoachLine[], page: Page): string {
+/** All students in one table, a row each; every ball of each with `isFull`. */
+export function coachReport(given: readonly CoachLine[], page: Page, isFull = false): string {
   const lines = withPlainText(given, page.ascii);
-  const groups = new Map<string, CoachLine[]>();
-  for (const line of lines) {
-    const heading = `${line.bowler}, on ${line.lane}`;
-    groups.set(heading, [...(groups.get(heading) ?? []), line]);
-  }
+  const students = coachedStudents(lines);
+  const faults = lines.filter((line): line is CoachFault => line.schema === 'flarewise/coach-fault/2');
   return joinSections([
-    ...[...groups].map(([heading, group]) => section(heading, groupLines(group, page), page)),
-    paragraph(
-      'score: how near the reaction asked for, 100 at best, in one undisturbed shot; usual: of the usual middle layout; ' +
-        'sure: share of plausible worlds in which the layout scores above it.',
-      page,
-      page.paint.quiet,
-    ),
+    ...(students.length > 0
+      ? [
+          [
+            ...wrap(coachTitle(lines), page.width).map(page.paint.heading),
+            ...studentsTable(students, onlyOne(lines, 'ball') !== null, page),
+            ...coachNotes(students).flatMap((note) => paragraph(note, page, page.paint.quiet)),
+          ],
+        ]
+      : []),
+    ...(isFull
+      ? details(lines, page)
+      : [
+          bullets(
+            faults.map((fault) => faultText(fault, page)),
+            page,
+          ),
+        ]),
   ]);
 }
 
-function groupLines(group: readonly CoachLine[], page: Page): string[] {
-  const pairs = group.filter((line): line is CoachPair => line.schema === 'flarewise/coach-pair/2');
-  const bags = group.filter((line): line is CoachBag => line.schema === 'flarewise/coach-bag/2');
-  const faults = group.filter((line): line is CoachFault => line.schema === 'flarewise/coach-fault/2');
+/** What the table is about: the ball and the lane too, where there is one. */
+export function coachTitle(lines: readonly CoachLine[]): string {
+  const [ball, lane] = [onlyOne(lines, 'ball'), onlyOne(lines, 'lane')];
+  return `Best ${ball ? 'layout' : 'ball and layout'} for each student${ball ? `: ${ball}` : ''}${lane ? `, on ${lane}` : ''}`;
+}
+
+/** The ball or the lane that all lines are about; null where there are several. */
+function onlyOne(lines: readonly CoachLine[], what: 'ball' | 'lane'): string | null {
+  const nameIn = (line: CoachLine): string[] =>
+    what === 'lane' ? [line.lane] : 'ball' in line ? [line.ball] : [];
+  const names = new Set(lines.flatMap(nameIn));
+  return names.size === 1 ? [...names][0] : null;
+}
+
+/** Columns of the others beside a student's name and layout, gaps included: what is left is for the ball's name. */
+const TAKEN = { key: 22, wish: 8, seen: 8, moves: 9, sure: 6, gap: 2 };
+const LEAST_NAME = 16;
+
+/** A row a student; the ball stands above its layout, cut where there is no room, unless all have the same. */
+function studentsTable(students: readonly CoachedStudent[], isOneBall: boolean, page: Page): string[] {
+  const [{ pair: first }] = students as [CoachedStudent, ...CoachedStudent[]];
+  const { key, wish, seen, moves, sure, gap } = TAKEN;
+  const room = Math.max(
+    LEAST_NAME,
+    page.width - key - wish * wishedIds(first.want).length - seen - moves - sure - gap,
+  );
+  return table(
+    [
+      { head: 'student' },
+      { head: isOneBall ? 'best layout' : 'best ball\nand layout', align: 'left' },
+      ...gainHeads(first, page.units),
+    ],
+    students.map(({ name, pair }) => [
+      name,
+      isOneBall ? pair.best.layout : `${cut(pair.ball, room, page)}\n${pair.best.layout}`,
+      ...gainCells(pair, page.units),
+    ]),
+    page,
+  );
+}
+
+/** A name in so many columns. */
+function cut(name: string, room: number, { ascii }: Page): string {
+  if (columnsOf(name) <= room) return name;
+  const mark = ascii ? '..' : '…';
+  let kept = name;
+  while (columnsOf(kept + mark) > room) kept = [...kept].slice(0, -1).join('');
+  return kept.trimEnd() + mark;
+}
+
+/** Every bowler on every lane: all balls, what moves the reaction most with each, and the bag. */
+function details(lines: readonly CoachLine[], page: Page): (readonly string[])[] {
+  const groups = grouped(lines, (line) => `${line.bowler}, on ${line.lane}`);
   return [
-    ...(pairs.length > 0 ? pairsTable(pairs, page) : []),
-    ...bullets(
-      [
-        ...pairs.map(({ ball, advice, says }) => `${ball}: ${ADVICE[advice]}. ${say(says, page.units)}`),
-        ...bags.flatMap(({ says }) => sayAll(says, page.units)),
-        ...faults.map((line) => `${line.ball}: ${coachFaultText(line, page.units)}`),
-      ],
+    ...[...groups].map(([heading, group]) => section(heading, groupLines(group, page), page)),
+    paragraph(
+      'score: how near the reaction asked for, 100 at best, in one undisturbed shot, against what the layouts of that ball attain; ' +
+        'usual: of the usual middle layout.',
       page,
+      page.paint.quiet,
     ),
   ];
 }
 
-const ADVICE: Record<CoachPair['advice'], string> = {
-  layout: 'the layout does most',
-  surface: 'change the cover rather than the layout',
-  ball: 'another ball of the bag does most',
-  none: 'leave it as it is',
-};
+const groupLines = (group: readonly CoachLine[], page: Page): string[] => [
+  ...gridLines(ballsGrid(group, page.units), page),
+  ...bullets(groupTexts(group, page), page),
+];
 
-const pairsTable = (pairs: readonly CoachPair[], page: Page): string[] =>
-  table(
-    [
-      { head: 'ball' },
-      { head: 'best layout' },
-      { head: 'score' },
-      { head: 'usual' },
-      { head: 'sure\n%' },
-      ...reactionHeads(LANE_IDS, page.units),
-    ],
-    pairs.map(({ ball, best, middle }) => [
-      ball,
-      best.layout,
-      points(best.score),
-      points(middle.score),
-      percent(best.beatsMiddle),
-      ...reactionCells(best.reaction, LANE_IDS, page.units),
-    ]),
-    page,
-  );
+/** What is said of each ball, and of the bag. */
+export function groupTexts(group: readonly CoachLine[], page: Page): string[] {
+  const of = <S extends CoachLine['schema']>(schema: S) =>
+    group.filter((line): line is Extract<CoachLine, { schema: S }> => line.schema === schema);
+  return [
+    ...of('flarewise/coach-pair/3').map(({ ball, says }) => `${ball}: ${say(says, page.units)}`),
+    ...of('flarewise/coach-bag/3').flatMap((bag: CoachBag) => sayAll(bag.says, page.units)),
+    ...of('flarewise/coach-fault/2').map((fault) => `${fault.ball}: ${coachFaultText(fault, page.units)}`),
+  ];
+}
+
+export const faultText = (fault: CoachFault, { units }: Page): string =>
+  `${fault.bowler}, ${fault.ball}, on ${fault.lane}: ${coachFaultText(fault, units)}`;

@@ -1,8 +1,10 @@
+import { fromKeys } from '../../base/from-keys.js';
 import type { LeverEffect, RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
+import { IN_A_GAME, overScatter } from '../../records/answers/over-scatter.js';
 import { GUESSED_PAP_IN, papUncertaintyIn } from '../../records/schemas/bowler.js';
 import {
-  NUMBER_OF_WISH,
   REACTION_NUMBERS,
+  WISHED_IDS,
   type WishedId,
   wishWords,
 } from '../../records/schemas/reaction-numbers.js';
@@ -160,17 +162,12 @@ function strongerTexts(
   units: Units,
 ): string[] {
   const ids = wishedIds(inputs.want);
-  const sizeOf = ({ reaction }: LeverEffect, id: WishedId): number => reaction[id] - best.reaction[id];
-  const strength = (lever: LeverEffect): number =>
-    Math.max(...ids.map((id) => Math.abs(sizeOf(lever, id)) / scatter[id]));
+  const sizeOf = ({ reaction }: LeverEffect): Record<WishedId, number> =>
+    fromKeys(WISHED_IDS, (id) => reaction[id] - best.reaction[id]);
+  const strength = (lever: LeverEffect): number => overScatter(sizeOf(lever), scatter, ids);
   return levers
-    .filter((lever) => strength(lever) >= 1)
+    .filter((lever) => strength(lever) >= IN_A_GAME)
     .sort((a, b) => strength(b) - strength(a))
     .slice(0, MOST_LEVERS)
-    .map((lever) => {
-      const size = Object.fromEntries(
-        Object.values(NUMBER_OF_WISH).map((id) => [id, sizeOf(lever, id)]),
-      ) as Record<WishedId, number>;
-      return `${say(lever.change, units)}: ${sizeText(size, ids, units)}.`;
-    });
+    .map((lever) => `${say(lever.change, units)}: ${sizeText(sizeOf(lever), ids, units)}.`);
 }

@@ -1,4 +1,5 @@
 import type { Band, MapAnswer, MapRow } from '../../records/answers/answer.js';
+import { LANE_IDS } from '../../records/schemas/reaction-numbers.js';
 import { withUnit } from '../text/display-units.js';
 import { angle, isOneCore } from '../text/figures.js';
 import { glyphs, type Page } from '../text/page.js';
@@ -7,6 +8,7 @@ import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { table } from '../text/table.js';
 import { columnsOf } from '../text/wrap.js';
 import { sayAll } from '../wording/say.js';
+import { scatterText, sizeText } from '../wording/statements/size-text.js';
 
 type Key = 'rgIn' | 'differentialIn' | 'intermediateDifferentialIn';
 
@@ -41,6 +43,7 @@ export function mapReport(given: MapAnswer, page: Page): string {
       ...paragraph(`${answer.ball}, drilled for ${answer.bowler}; ${fixedText(answer, page)}.`, page),
     ],
     paragraph(verdictText(answer, page), page),
+    ...(answer.onLane ? [paragraph(onLaneText(answer, page), page)] : []),
     ...CHARTS.map(({ key, name }) =>
       section(`${name}, ${page.units.gyration.name}`, chart(answer, key, page), page),
     ),
@@ -70,24 +73,37 @@ function fixedText({ over, rows }: MapAnswer, page: Page): string {
 
 function verdictText({ over, undrilled, reach, rows }: MapAnswer, page: Page): string {
   const { gyration } = page.units;
-  const { differentialIn, intermediateDifferentialIn, bandIn, matters } = reach;
+  const { differentialIn, intermediateDifferentialIn, bandIn, mattersFromIn, matters } = reach;
   const range = ({ least, most }: { least: number; most: number }): string =>
     `${gyration.show(least)} to ${withUnit(most, gyration)}`;
-  const mark =
-    over === 'drilling-angle'
-      ? matters
-        ? 'The mark matters for this ball’s differentials'
-        : 'The mark hardly matters for this ball’s differentials'
-      : matters
-        ? 'This number matters for this ball'
-        : 'This number hardly matters for this ball';
-  const against = isOneCore(rows[0].bands)
-    ? 'where made balls differ from their design by some 3 % of the total differential'
-    : `where cores with the same published numbers differ by ${withUnit(bandIn, gyration)}`;
+  const what = over === 'drilling-angle' ? 'The mark' : 'This number';
+  const cores = isOneCore(rows[0].bands)
+    ? ''
+    : ` Cores with the same published numbers differ by ${withUnit(bandIn, gyration)} in the intermediate differential.`;
   return (
-    `${mark}: over the rows below the intermediate differential goes from ${range(intermediateDifferentialIn)}, ` +
-    `${against}. ` +
-    `Of ${withUnit(undrilled.differentialIn, gyration)} total differential undrilled, ${range(differentialIn)} are there after drilling.`
+    `${what} ${matters ? 'matters' : 'hardly matters'} for the differentials of this ball: over the rows below the intermediate differential goes from ` +
+    `${range(intermediateDifferentialIn)}, the total differential from ${range(differentialIn)} ` +
+    `(${gyration.show(undrilled.differentialIn)} undrilled). A move of ${withUnit(mattersFromIn, gyration)} in either counts.${cores}`
+  );
+}
+
+const SEEN = {
+  unseen: 'You would not see that in a night of shots with each',
+  barely: 'It takes a night of shots with each to see that',
+  seen: 'A game with each shows it',
+} as const;
+
+/** What the ends of the spread do on the lane, in feet and boards beside the scatter of shots. */
+function onLaneText({ onLane, reach }: MapAnswer, { units }: Page): string {
+  if (onLane === null) return '';
+  const { lane, from, to, size, scatter, visibility, worlds } = onLane;
+  const besides =
+    !reach.matters && visibility !== 'unseen'
+      ? ' Besides the differentials the centre of mass of the drilled ball lies elsewhere.'
+      : '';
+  return (
+    `On ${lane} the ends of that are ${from} and ${to}. Beside the first, the second is ${sizeText(size, LANE_IDS, units)} (mean of ` +
+    `${worlds} simulated tries). ${SEEN[visibility]}: the shots vary by ${scatterText(scatter, LANE_IDS, units)}.${besides}`
   );
 }
 

@@ -5,8 +5,11 @@ import { htmlText } from './table-html.js';
 /** Name of the box that says whether a layout is drawn. */
 export const choiceId = (sign: string): string => `show-${sign === USUAL ? 'usual' : sign}`;
 
-/** Boxes to tick for the layouts that are to be drawn. The page's style reads them: no script is needed. */
-export const choiceHtml = (compared: readonly Compared[]): string => `<fieldset class="choice">
+/** Boxes to tick for the layouts that are to be drawn, none on a page without pictures. The page's style reads them: no script is needed. */
+export const choiceHtml = (compared: readonly Compared[]): string =>
+  compared.length === 0
+    ? ''
+    : `<fieldset class="choice">
 <legend>Layouts in the pictures</legend>
 ${compared
   .map(

@@ -114,3 +114,46 @@ test('formatBowlerList: what it writes reads back the same, but for grips and sc
   const bowlers = demoShelf().bowlers.map(({ record: { grip, scatter, ...rest } }) => rest);
   expect(readBowlerList(formatBowlerList(bowlers), 'list.csv')).toEqual(bowlers);
 });
+
+test('readBowlerList: axis tilt, axis rotation and PAP may be unknown or left out; they are guessed by kind, and said to be', () => {
+  const [ann, ben, cid] = readBowlerList(
+    `${HEADS},kind\nAnn,right,yes,17,310,?,45,,1/4 up,\nBen,right,no,18,450,,unknown,?,?,two-handed\nCid,left,yes,16,250,14,45,4 7/8,0,straight\n`,
+    'list.csv',
+  );
+  expect(ann).toMatchObject({ axisTiltDeg: 14, axisRotationDeg: 45, pap: { overIn: 4.875, upIn: 0.25 } });
+  expect(ann.uncertainty).toEqual({ axisTiltDeg: 5, papOverIn: 0.4 });
+  expect(ben).toMatchObject({ axisTiltDeg: 8, axisRotationDeg: 62, pap: { overIn: 5.375, upIn: 1 } });
+  expect(ben.uncertainty).toEqual({ axisTiltDeg: 5, axisRotationDeg: 11, papOverIn: 0.4, papUpIn: 0.45 });
+  expect(cid.uncertainty).toBeUndefined();
+  const [lee] = readBowlerList(
+    'name,hand,thumbHole,speedMph,revRateRpm\nLee,right,yes,17-18,310\n',
+    'list.csv',
+  );
+  expect(lee.uncertainty).toEqual({
+    speedMph: 0.5,
+    axisTiltDeg: 5,
+    axisRotationDeg: 11,
+    papOverIn: 0.4,
+    papUpIn: 0.45,
+  });
+});
+
+test('formatBowlerList: a guess stays a guess when it is read back', () => {
+  const guessed = readBowlerList(`${HEADS},kind\nAnn,right,yes,about 17,310,?,45,,,straight\n`, 'list.csv');
+  const again = readBowlerList(formatBowlerList(guessed), 'list.csv');
+  expect(again).toEqual(guessed);
+  expect(Object.keys(again[0].uncertainty ?? {}).sort()).toEqual([
+    'axisTiltDeg',
+    'papOverIn',
+    'papUpIn',
+    'speedMph',
+  ]);
+});
+
+test('readBowlerList: speed and rev rate are not guessed; a kind that is none is told with its row', () => {
+  expect(faultsOf(`${HEADS},kind\nAnn,right,yes,?,,?,45,,,strait\n`)).toEqual([
+    'row 2 (Ann): speedMph must be a number, 8 to 26 mph',
+    'row 2 (Ann): revRateRpm must be a number, 30 to 700 rpm',
+    'row 2 (Ann): kind must be one of usual, straight, many-revs, two-handed, young',
+  ]);
+});

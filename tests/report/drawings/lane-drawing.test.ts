@@ -146,7 +146,7 @@ describe.each([
   test('the legend names every path, and how far they part', () => {
     const text = lines.join(' ').replace(/\s+/g, ' ');
     for (const sign of ['1', '2', '*']) expect(text).toContain(`${sign} 70 x 4 1/2 x 30`);
-    expect(text).toContain('* lies 3.8 boards beside 1, at 38 ft'); // 11.3 - 7.5 where both are widest
+    expect(text).toContain('Paths differ most at 38 ft: * lies 3.8 boards from 1.'); // 11.3 - 7.5 where both are widest
   });
 
   test('a left-hander is the mirror image', () => {

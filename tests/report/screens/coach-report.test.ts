@@ -1,12 +1,14 @@
 import { parse } from 'csv-parse/sync';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { CoachLine } from '../../../src/records/answers/coach-answer.js';
 import { coachCsv } from '../../../src/report/csv/coach-csv.js';
 import { coachReport } from '../../../src/report/screens/coach-report.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
+import { columnsOf } from '../../../src/report/text/wrap.js';
+import { coachHtml } from '../../../src/report/web/coach-html.js';
 import { printedCoachLine } from '../../../src/report/wording/coach-lines.js';
 import { withSentences } from '../../../src/report/wording/with-sentences.js';
-import { coachPairOf } from '../../support/coach-answer.js';
+import { coachPairOf, eightStudents } from '../../support/coach-answer.js';
 import { pageOf } from '../../support/page.js';
 
 const lines: readonly CoachLine[] = [
@@ -30,9 +32,10 @@ const lines: readonly CoachLine[] = [
     ],
   },
   {
-    schema: 'flarewise/coach-bag/2',
+    schema: 'flarewise/coach-bag/3',
     bowler: 'Kim',
     lane: 'House',
+    best: 'Red, the old one',
     alike: [],
     gaps: [],
     says: [
@@ -47,12 +50,13 @@ const lines: readonly CoachLine[] = [
 test.each([60, 80, 200])(
   'coachReport: at %i columns every ball, its advice and its fault can be read',
   (width) => {
-    const text = coachReport(lines, pageOf(width));
+    const text = coachReport(lines, pageOf(width), true);
     for (const row of text.split('\n')) expect(row.length).toBeLessThanOrEqual(width);
     const flat = text.replace(/\s+/g, ' ');
     for (const words of [
       'Kim, on House',
-      'Red, the old one: the layout does most',
+      'Red, the old one: What moves it most: the layout 45 x 4 x 43 (1.2 boards more); ' +
+        'cover at 500 grit, not 2000 (0.8 boards less, away from the wish).',
       'Blue: ball.rgIn',
       'Nothing lies',
     ])
@@ -60,9 +64,68 @@ test.each([60, 80, 200])(
   },
 );
 
+describe('coachReport in short', () => {
+  const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
+
+  test('eight students with two balls each, whose names are long, fit a screen of 80 by 24', () => {
+    for (const ascii of [false, true]) {
+      const rows = coachReport(eightStudents, pageOf(80, { ascii })).trimEnd().split('\n');
+      expect(rows.length).toBeLessThanOrEqual(24);
+      for (const row of rows) expect(columnsOf(row), row).toBeLessThanOrEqual(80);
+    }
+  });
+
+  test('a row a student: the best ball of the bag, its layout, the gain, whether it is seen, what moves most', () => {
+    const text = oneLine(coachReport(eightStudents, pageOf(120)));
+    expect(text).toContain('Anna Asymmetric core, mild mass bias -3.0 no layout 80 45 x 4 x 43 Ben');
+    expect(text).toContain('Ben Asymmetric core, mild mass bias -2.0 yes cover 80 45 x 4 x 43 Cara');
+    expect(text).toContain('Finn Asymmetric core, mild mass bias usual no cover 45 x 4 x 43 Gus');
+    expect(text).toContain('Hana Lobed symmetric core, medium +1.2 barely layout 80 45 x 4 x 43 Gain');
+    expect(text.match(/Lobed/g)).toHaveLength(1);
+  });
+
+  test('whose release is guessed is said, once a number', () => {
+    expect(oneLine(coachReport(eightStudents, pageOf(80)))).toContain(
+      'Less sure, for these are guessed or roughly measured: Cara Longname-Whitfield (axis tilt, PAP).',
+    );
+    expect(coachReport([coachPairOf('Red')], pageOf(80))).not.toContain('guessed');
+  });
+
+  test('one ball and one lane stand in the heading, several lanes beside the student', () => {
+    const one = coachReport([coachPairOf('Red')], pageOf(80));
+    expect(one.split('\n')[0]).toBe('Best layout for each student: Red, on House');
+    const two = [coachPairOf('Red'), coachPairOf('Red', {}, { lane: 'Sport' })];
+    expect(oneLine(coachReport(two, pageOf(80)))).toMatch(/student: Red .*Kim, House .*Kim, Sport /);
+  });
+
+  test('a ball that cannot be is told with its bowler and lane', () => {
+    expect(oneLine(coachReport(lines, pageOf(80)))).toContain('Kim, Blue, on House: ball.rgIn');
+  });
+});
+
+test('coachHtml: first all students, then each with every ball; nothing is left open', () => {
+  const html = coachHtml(eightStudents, pageOf(80)).replaceAll('\u00a0', ' ');
+  expect(html.match(/<section /g)).toHaveLength(9);
+  expect(html).toContain('<h2 id="students-heading">All students</h2>');
+  expect(html).toContain('Cara Longname-Whitfield (axis tilt, PAP)');
+  expect(html).toContain('Lobed symmetric core, medium');
+  expect(html).toContain('Holes cannot be undone.');
+  expect(html).not.toMatch(/NaN|undefined|<script|<fieldset/);
+});
+
+test('coachCsv: numbers have no more digits than they mean; a number that is guessed is named', () => {
+  const rows = parse(coachCsv(eightStudents), { columns: true }) as Record<string, string>[];
+  expect(rows).toHaveLength(16);
+  for (const row of rows)
+    for (const [head, cell] of Object.entries(row))
+      if (/^-?\d+\.\d+$/.test(cell)) expect(cell.split('.')[1].length, head).toBeLessThanOrEqual(4);
+  expect(rows[0]).toMatchObject({ score: '97.1', gainTotalHookBoards: '1.23', seen: 'barely', unsure: '' });
+  expect(rows[5].unsure).toBe('axisTiltDeg papOverIn papUpIn');
+});
+
 test('coachCsv: a row for each ball, commas in names kept', () => {
   const rows = parse(coachCsv(lines), { columns: true }) as Record<string, string>[];
-  expect(rows.map(({ ball, advice }) => [ball, advice])).toEqual([
+  expect(rows.map(({ ball, movesMost }) => [ball, movesMost])).toEqual([
     ['Red, the old one', 'layout'],
     ['Blue', ''],
   ]);

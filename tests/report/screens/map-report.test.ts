@@ -15,12 +15,51 @@ describe('mapReport', () => {
 
   test('says in words whether the mark matters, and keeps assumptions and cautions', () => {
     const text = mapReport(answer, pageOf(80)).replace(/\s+/g, ' ');
-    expect(text).toContain('The mark matters for this ball');
+    expect(text).toContain('The mark matters for the differentials of this ball');
     expect(text).toContain('from 0.008 to 0.017 in');
     expect(text).toContain('The CG lies on the pin');
     expect(text).toContain('The rules of your local body decide');
     const still = { ...answer, reach: { ...answer.reach, matters: false } };
-    expect(mapReport(still, pageOf(80))).toContain('The mark hardly matters for this ball’s differentials');
+    expect(mapReport(still, pageOf(80)).replace(/\s+/g, ' ')).toContain(
+      'The mark hardly matters for the differentials of this ball',
+    );
+  });
+
+  test('one threshold is named, whatever the cores differ by; without a lane nothing is said of one', () => {
+    const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
+    const text = oneLine(mapReport(answer, pageOf(80)));
+    expect(text).toContain('A move of 0.003 in in either counts.');
+    expect(text).toContain('Cores with the same published numbers differ by 0.002 in');
+    expect(text).not.toContain('simulated tries');
+  });
+
+  test.each([
+    ['unseen', 'You would not see that in a night of shots with each'],
+    ['barely', 'It takes a night of shots with each to see that'],
+    ['seen', 'A game with each shows it'],
+  ] as const)(
+    'on a lane the ends are told in feet and boards beside the scatter (%s)',
+    (visibility, words) => {
+      const numbers = { hookStartFt: 0.4, sharpnessDegPerFt: 0, totalHookBoards: -0.7, entryAngleDeg: 0 };
+      const scatter = { hookStartFt: 1.2, sharpnessDegPerFt: 0.03, totalHookBoards: 2.2, entryAngleDeg: 0.6 };
+      const onLane = { lane: 'House', from: 'A', to: 'B', size: numbers, scatter, visibility, worlds: 64 };
+      expect(mapReport({ ...answer, onLane }, pageOf(80)).replace(/\s+/g, ' ')).toContain(
+        'On House the ends of that are A and B. Beside the first, the second is 0.4 ft later, 0.7 boards less (mean of 64 simulated tries). ' +
+          `${words}: the shots vary by ±1.2 ft, ±0.030 deg/ft, ±2.2 boards and ±0.6 deg.`,
+      );
+    },
+  );
+
+  test('where hardly moved differentials go with a difference that is seen, what else differs is said', () => {
+    const numbers = { hookStartFt: -1.2, sharpnessDegPerFt: 0, totalHookBoards: 0, entryAngleDeg: 0 };
+    const onLane = {
+      ...{ lane: 'House', from: 'A', to: 'B', size: numbers, scatter: numbers, worlds: 64 },
+      visibility: 'seen' as const,
+    };
+    const told = (matters: boolean): string =>
+      mapReport({ ...answer, onLane, reach: { ...answer.reach, matters } }, pageOf(80)).replace(/\s+/g, ' ');
+    expect(told(false)).toContain('Besides the differentials the centre of mass');
+    expect(told(true)).not.toContain('Besides the differentials');
   });
 
   test('each row’s mark stands where its number lies between the ends of the scale', () => {

@@ -94,9 +94,7 @@ describe('sizeText and scatterText', () => {
     );
     expect(sizeText(size, ['totalHookBoards'], UNITS.trade)).toBe('1.3 boards more');
     expect(sizeText(size, ['sharpnessDegPerFt'], UNITS.trade)).toBe('no different');
-    expect(sizeText({ ...size, hookStartFt: 0 }, ['hookStartFt'], UNITS.metric)).toBe(
-      'no different',
-    );
+    expect(sizeText({ ...size, hookStartFt: 0 }, ['hookStartFt'], UNITS.metric)).toBe('no different');
   });
 
   test('lists how far shots vary, the last behind an and', () => {

@@ -10,6 +10,7 @@ import {
   stepSchema,
 } from '../../../src/records/answers/statements/changes.js';
 import { bagRemarkSchema, pairRemarkSchema } from '../../../src/records/answers/statements/coach-remarks.js';
+import { compareRemarkSchema } from '../../../src/records/answers/statements/compare-remarks.js';
 import { headlineSchema } from '../../../src/records/answers/statements/headlines.js';
 import { laneRemarkSchema } from '../../../src/records/answers/statements/lane-remarks.js';
 import { legalityFindingSchema } from '../../../src/records/answers/statements/legality-findings.js';
@@ -35,6 +36,7 @@ const TOPICS = {
   MARKING_ERRORS: [markingErrorSchema, false],
   PAIR_REMARKS: [pairRemarkSchema, true],
   BAG_REMARKS: [bagRemarkSchema, true],
+  COMPARE_REMARKS: [compareRemarkSchema, true],
   LANE_REMARKS: [laneRemarkSchema, true],
   LEGALITY_FINDINGS: [legalityFindingSchema, true],
   LIMITS: [limitSchema, true],

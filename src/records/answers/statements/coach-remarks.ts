@@ -1,14 +1,33 @@
 import { z } from 'zod';
-import { leverSchema } from './changes.js';
-import { n } from './params.js';
+import { LEVER_KINDS, leverSchema } from './changes.js';
+import { sizesSchema } from './differences.js';
+import { n, wishReading } from './params.js';
 import { statementSchema, type TopicOf } from './statement-schema.js';
 
-/** What was tried in place of the usual middle layout, the greatest gain of score first. */
+/** What moves a reaction: the layout, or one of the levers besides it. */
+export const MOVER_KINDS = ['layout', ...LEVER_KINDS] as const;
+export type MoverKind = (typeof MOVER_KINDS)[number];
+
+/** What was tried; what moves the wished numbers farthest, beside the scatter of shots, comes first. */
 const ways = z.array(
-  z.union([z.strictObject({ layout: z.string(), gain: n }), z.strictObject({ lever: leverSchema, gain: n })]),
+  z.strictObject({
+    kind: z.enum(MOVER_KINDS),
+    what: z.union([z.strictObject({ layout: z.string() }), z.strictObject({ lever: leverSchema })]),
+    size: sizesSchema.meta({
+      description:
+        'Of a layout, from the usual one, both voices weighed; of a lever, from the best layout, by physics.',
+    }),
+    overScatter: n.meta({
+      description: 'The greatest of the wished numbers over the standard deviation of the bowler’s shots.',
+    }),
+    gain: n.meta({
+      description: 'Points of score in the nominal world; below 0 it moves away from the wish.',
+    }),
+  }),
 );
 
-const pairShapes = { 'something-helps': { ways }, 'nothing-helps-much': { ways } } as const;
+const moves = { readings: z.array(wishReading), ways };
+const pairShapes = { 'moves-most': moves, 'nothing-moves-much': moves } as const;
 
 const bagShapes = {
   'balls-do-the-same': { one: z.string(), other: z.string() },

@@ -1,25 +1,24 @@
 import type { BagRemarks, PairRemarks } from '../../../records/answers/statements/coach-remarks.js';
 import { type Units, withUnit } from '../../text/display-units.js';
-import { signed } from '../../text/figures.js';
 import { LEVERS } from './changes.js';
 import { sayIn } from './say-in.js';
+import { sizeText } from './size-text.js';
 import type { Wording } from './wording.js';
 
-/** What would move a reaction most, as sentences. */
+/** What moves a reaction most, as sentences. */
 export const PAIR_REMARKS: Wording<PairRemarks> = {
-  'something-helps': ({ ways }, units) =>
-    `Over the usual middle layout, in points: ${waysText(ways, units)}.`,
-  'nothing-helps-much': ({ ways }, units) =>
-    `Nothing tried brings much over the usual middle layout: ${waysText(ways, units)}.`,
+  'moves-most': (moves, units) => `What moves it most: ${waysText(moves, units)}.`,
+  'nothing-moves-much': (moves, units) =>
+    `Nothing tried moves it by what you would see: ${waysText(moves, units)}.`,
 };
 
-const waysText = (ways: PairRemarks['something-helps']['ways'], units: Units): string =>
+const waysText = ({ ways, readings }: PairRemarks['moves-most'], units: Units): string =>
   ways
-    .map((way) => {
-      const what = 'layout' in way ? `the layout ${way.layout}` : sayIn(LEVERS, way.lever, units);
-      return `${what} ${signed(way.gain, 0)}`;
+    .map(({ what, size, gain }) => {
+      const name = 'layout' in what ? `the layout ${what.layout}` : sayIn(LEVERS, what.lever, units);
+      return `${name} (${sizeText(size, readings, units)}${gain < 0 ? ', away from the wish' : ''})`;
     })
-    .join(', ');
+    .join('; ');
 
 /** What the balls of a bag do beside one another, as sentences. */
 export const BAG_REMARKS: Wording<BagRemarks> = {

@@ -3,6 +3,7 @@ import { BELIEF_FINDINGS } from './beliefs.js';
 import { CAUTIONS } from './cautions.js';
 import { LEVERS, MARKING_ERRORS, STEPS } from './changes.js';
 import { BAG_REMARKS, PAIR_REMARKS } from './coach-remarks.js';
+import { COMPARE_REMARKS } from './compare-remarks.js';
 import { HEADLINES } from './headlines.js';
 import { LANE_REMARKS } from './lane-remarks.js';
 import { LEGALITY_FINDINGS } from './legality-findings.js';
@@ -22,6 +23,7 @@ export const TABLES = {
   MARKING_ERRORS,
   PAIR_REMARKS,
   BAG_REMARKS,
+  COMPARE_REMARKS,
   LANE_REMARKS,
   LEGALITY_FINDINGS,
   LIMITS,
@@ -44,6 +46,7 @@ export const SENTENCES = {
   ...MARKING_ERRORS,
   ...PAIR_REMARKS,
   ...BAG_REMARKS,
+  ...COMPARE_REMARKS,
   ...LANE_REMARKS,
   ...LEGALITY_FINDINGS,
   ...LIMITS,

@@ -1,4 +1,4 @@
-import { REACTION_NUMBERS, type WishedId } from '../../../records/schemas/reaction-numbers.js';
+import { type ComparedId, REACTION_NUMBERS } from '../../../records/schemas/reaction-numbers.js';
 import type { Units } from '../../text/display-units.js';
 
 /**
@@ -6,9 +6,9 @@ import type { Units } from '../../text/display-units.js';
  *
  * @param size  a layout's less another's, in the units of answers
  */
-export function sizeText(
-  size: Readonly<Record<WishedId, number>>,
-  ids: readonly WishedId[],
+export function sizeText<K extends ComparedId>(
+  size: Readonly<Record<K, number>>,
+  ids: readonly K[],
   units: Units,
 ): string {
   const parts = ids.flatMap((id) => {
@@ -21,9 +21,9 @@ export function sizeText(
 }
 
 /** How far a bowler's shots vary, `±1.2 ft and ±0.031 deg/ft`. */
-export const scatterText = (
-  scatter: Readonly<Record<WishedId, number>>,
-  ids: readonly WishedId[],
+export const scatterText = <K extends ComparedId>(
+  scatter: Readonly<Record<K, number>>,
+  ids: readonly K[],
   units: Units,
 ): string =>
   ids

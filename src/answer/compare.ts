@@ -1,0 +1,143 @@
+import { allAssumptions } from '../explain/assumptions.js';
+import { cautionsFor } from '../explain/cautions.js';
+import { xToBoard } from '../motion/lane/boards.js';
+import { USUAL_BUDGET } from '../prepare/budget.js';
+import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
+import type { CompareAnswer, CompareRow, Varied } from '../records/answers/compare-answer.js';
+import { type Ball, ballRecord } from '../records/schemas/ball.js';
+import type { Bowler } from '../records/schemas/bowler.js';
+import type { Lane } from '../records/schemas/lane.js';
+import type { Want } from '../records/schemas/want.js';
+import { USUAL_PRACTICE_WEIGHT } from '../records/shared/beliefs.js';
+import { VERSION } from '../records/shared/version.js';
+import type { LayoutNumbers } from '../records/text/layout-text.js';
+import { pairedScores, physicalTargets, type RolledInWorlds } from '../search/paired-scores.js';
+import { beliefEffects } from '../search/voices/belief-effects.js';
+import { drawBeliefs } from '../search/voices/draw-beliefs.js';
+import { type Setting, type SettingOptions, withSetting } from '../simulate/setting.js';
+import { shotScatter } from '../simulate/shot-scatter.js';
+import { compareVerdict } from './parts/compare-verdict.js';
+import { drilledFacts } from './parts/drilled-facts.js';
+import { fromFirst } from './parts/from-first.js';
+import { type RolledOnBall, rollOnBall } from './parts/roll-on-ball.js';
+import { answerer, targetAnswer } from './parts/simulated-answer.js';
+
+/** Two to six balls as they would be drilled, which differ in one thing. */
+export interface CompareInputs {
+  readonly bowler: Bowler;
+  readonly lane: Lane;
+  readonly want: Want;
+  readonly varies: Varied;
+  /** A ball stands once for each layout, or for each finish, that it is compared with. */
+  readonly entrants: readonly { readonly ball: Ball; readonly layout: LayoutNumbers }[];
+}
+
+/** Worlds in which each is rolled: evenly spread, paired, and without a search in which luck could be chosen. */
+const WORLDS = 64;
+
+/**
+ * Layouts of one ball, or balls with one layout, or finishes of one ball, beside one another: differences from the first in
+ * the same plausible worlds, each beside the scatter of the bowler's shots, and how often each comes nearer to the wish.
+ *
+ * All are laid down on the board from which the first ball's usual layout reaches the pocket, unless one finds no line from there.
+ *
+ * @throws {Refusal} when a ball's numbers fit no core or the grip cannot be placed
+ */
+export async function compare(inputs: CompareInputs, options: SettingOptions): Promise<CompareAnswer> {
+  const { bowler, lane, want, varies, entrants } = inputs;
+  const hasWish = Object.values(want).some((wish) => wish !== undefined);
+  const records = [...new Set(entrants.map(({ ball }) => ball))];
+  const rolled = await rollAll(inputs, records, options, hasWish);
+  const [first] = rolled as [RolledOnBall, ...RolledOnBall[]];
+  const { practiceWeight = USUAL_PRACTICE_WEIGHT, seed } = options;
+
+  const reference = first.quantitiesOf(MIDDLE_LAYOUT);
+  const effectsOn = ({ quantitiesOf }: RolledOnBall, layout: LayoutNumbers) =>
+    beliefEffects(quantitiesOf(layout), reference);
+  const attained = rolled.flatMap((on) =>
+    on.attained.map(({ layout, outcome }) => ({ nominal: outcome, effects: effectsOn(on, layout) })),
+  );
+  const field = { attained, usual: first.usual, luck: first.luck };
+  const sizes = drawBeliefs(seed, first.luck.length, () => practiceWeight);
+  const [weighed, byPhysics] = [pairedScores(want, field, sizes), pairedScores(want, field, null)];
+  const targets = physicalTargets(want, attained);
+  const scatter = shotScatter(first.grounds.problem, bowler, seed);
+
+  const rows = rolled.flatMap((on, i) => {
+    const { ball, rules, problem } = on.grounds;
+    const inWords = answerer(targets, on.grounds);
+    const factsOf = drilledFacts(ball, rules);
+    return on.entrants.map(({ layout, outcome, outcomes }) => {
+      const inWorlds: RolledInWorlds = { nominal: outcome, outcomes, effects: effectsOn(on, layout) };
+      const facts = factsOf(layout);
+      const simulated = inWords({ layout, nominal: outcome, worlds: weighed(inWorlds) }, facts);
+      const { name: ballName } = records[i];
+      const name = { layout: simulated.text, ball: ballName, finish: `${problem.grit} grit` }[varies];
+      return {
+        name,
+        weighed: weighed(inWorlds),
+        physics: byPhysics(inWorlds),
+        effects: inWorlds.effects,
+        answer: {
+          name,
+          ball: ballName,
+          grit: problem.grit,
+          ...simulated,
+          psa: facts.psa,
+          marks: [...facts.marks],
+          legality: facts.legality,
+        },
+      };
+    });
+  });
+  const [base] = rows;
+  const assumed = rolled.flatMap(({ grounds }, i) =>
+    allAssumptions({ bowler, ball: records[i], lane, want }, grounds.ball),
+  );
+  return {
+    schema: 'flarewise/compare/1',
+    version: VERSION,
+    seed,
+    inputs: { bowler, balls: records.map(ballRecord), lane, want },
+    varies,
+    verdict: compareVerdict(rows, scatter, { hasWish, worlds: first.luck.length }),
+    targets: targets.map(targetAnswer),
+    rows: rows.map(
+      (row, i): CompareRow => ({
+        ...row.answer,
+        fromFirst: i === 0 ? null : fromFirst(row, base, scatter, hasWish),
+      }),
+    ),
+    worlds: first.luck.length,
+    scatter,
+    assumptions: withoutRepeats(assumed).filter(({ code }) => code !== 'no-wish'),
+    cautions: withoutRepeats(rolled.flatMap(({ grounds }) => cautionsFor(grounds.ball))),
+  };
+}
+
+/** Rolls each ball's entrants, one ball after the other. */
+async function rollAll(
+  { bowler, lane, want, entrants }: CompareInputs,
+  records: readonly Ball[],
+  options: SettingOptions,
+  hasWish: boolean,
+): Promise<readonly RolledOnBall[]> {
+  const budget = options.budget ?? USUAL_BUDGET;
+  const sized = { ...options, budget: { ...budget, worlds: Math.min(WORLDS, budget.worlds) } };
+  const rolled: RolledOnBall[] = [];
+  for (const ball of records) {
+    const layouts = entrants.filter((entrant) => entrant.ball === ball).map(({ layout }) => layout);
+    const roll = (setting: Setting) => rollOnBall(layouts, setting, hasWish);
+    const [first] = rolled;
+    const laidDown = first ? { ...bowler, laydownBoard: xToBoard(first.grounds.line.launch.x) } : bowler;
+    const there = await withSetting({ bowler: laidDown, ball, lane, want }, sized, async (setting) =>
+      setting.line.reachesPocket || !first ? roll(setting) : null,
+    );
+    rolled.push(there ?? (await withSetting({ bowler, ball, lane, want }, sized, roll)));
+  }
+  return rolled;
+}
+
+const withoutRepeats = <T>(all: readonly T[]): T[] => [
+  ...new Map(all.map((each) => [JSON.stringify(each), each])).values(),
+];

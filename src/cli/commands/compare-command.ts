@@ -1,0 +1,37 @@
+import { coreFitter } from '../files/core-fitter.js';
+import { entrantFlags } from '../files/entrant-flags.js';
+import { inventedAmong } from '../files/invented.js';
+import { loadBowler, loadLane } from '../files/load-record.js';
+import { writeOut } from '../files/out-file.js';
+import { REPORT_FLAG, reportFlag } from '../files/report-flag.js';
+import type { CompareOptions } from '../flags/options.js';
+import { wantFlags } from '../flags/want-flags.js';
+import { pageFor } from '../print/page-for.js';
+import { printAnswer } from '../print/print-answer.js';
+import { withProgress } from '../print/progress.js';
+import { collectFaults } from '../terminal/collect-faults.js';
+import type { Terminal } from '../terminal/terminal.js';
+import { searchFlags } from './recommend-command.js';
+
+/** `flarewise compare`: layouts, balls or finishes beside one another. */
+export async function compareCommand(options: CompareOptions, terminal: Terminal): Promise<void> {
+  const { bowler, lane, want, compared, report, ...search } = collectFaults({
+    bowler: () => loadBowler(options.bowler, terminal),
+    lane: () => loadLane(options.lane, terminal),
+    want: () => wantFlags(options),
+    compared: () => entrantFlags(options, terminal),
+    report: () => reportFlag(options.report),
+    ...searchFlags(options, terminal),
+  });
+  const { compare } = await import('../../answer/compare.js');
+  const answer = await withProgress(terminal, (onProgress) =>
+    compare({ bowler, lane, want, ...compared }, { ...search, fitter: coreFitter(terminal), onProgress }),
+  );
+  const { compareReport } = await import('../../report/screens/compare-report.js');
+  printAnswer(answer, (page) => compareReport(answer, page, options.full), options, terminal);
+  if (report === null) return;
+  const { compareHtml } = await import('../../report/web/compare-html.js');
+  const [{ ball }] = compared.entrants;
+  const html = compareHtml(answer, inventedAmong({ bowler, ball, lane }), pageFor(options, terminal));
+  writeOut(report, Buffer.from(html), REPORT_FLAG);
+}

@@ -1,0 +1,110 @@
+import { grouped } from '../../base/grouped.js';
+import type { CoachBag, CoachLine, CoachPair } from '../../records/answers/coach-answer.js';
+import { LANE_IDS } from '../../records/schemas/reaction-numbers.js';
+import { wishedIds } from '../../records/schemas/want.js';
+import type { Units } from '../text/display-units.js';
+import { percent, points } from '../text/figures.js';
+import type { Column, Grid } from '../text/table.js';
+import { changeCells, reactionCells, reactionHeads } from './reaction-rows.js';
+
+/** One student on one lane: the ball that comes nearest to the wish, with its best layout. */
+export interface CoachedStudent {
+  /** The bowler, and the lane where there are several. */
+  readonly name: string;
+  readonly pair: CoachPair;
+}
+
+/** The best pair of each student on each lane, in the order of the lines. */
+export function coachedStudents(lines: readonly CoachLine[]): readonly CoachedStudent[] {
+  const pairs = pairsOf(lines);
+  const bags = lines.filter((line): line is CoachBag => line.schema === 'flarewise/coach-bag/3');
+  const hasLanes = new Set(pairs.map(({ lane }) => lane)).size > 1;
+  const groups = grouped(pairs, ({ bowler, lane }) => JSON.stringify([bowler, lane]));
+  return [...groups.values()].map((group) => {
+    const [first] = group as readonly [CoachPair, ...CoachPair[]];
+    const { bowler, lane } = first;
+    const bag = bags.find((each) => each.bowler === bowler && each.lane === lane);
+    const pair = group.find(({ ball }) => ball === bag?.best) ?? first;
+    return { name: hasLanes ? `${bowler}, ${lane}` : bowler, pair };
+  });
+}
+
+const SEEN = { unseen: 'no', barely: 'barely', seen: 'yes' } as const;
+
+const MOVERS: Record<CoachPair['advice'], string> = {
+  layout: 'layout',
+  surface: 'cover',
+  line: 'feet',
+  ball: 'ball',
+  none: 'nothing',
+};
+
+/** Heads of what stands behind a student's ball and layout. */
+export const gainHeads = ({ want }: Pick<CoachPair, 'want'>, units: Units): readonly Column[] => [
+  ...reactionHeads(wishedIds(want), units),
+  { head: 'seen' },
+  { head: 'moves\nmost' },
+  { head: 'sure\n%' },
+];
+
+/** The gain over the usual layout in each wished number, whether it would be seen, what moves most, and how sure it is. */
+export function gainCells({ want, overMiddle, advice, best }: CoachPair, units: Units): readonly string[] {
+  const ids = wishedIds(want);
+  return [
+    ...(overMiddle ? changeCells(overMiddle.weighed.size, ids, units) : ids.map(() => 'usual')),
+    SEEN[overMiddle?.weighed.visibility ?? 'unseen'],
+    MOVERS[advice],
+    overMiddle ? percent(best.beatsMiddle) : '',
+  ];
+}
+
+/** How the table is read, and whose release is not known exactly. */
+export const coachNotes = (students: readonly CoachedStudent[]): readonly string[] => {
+  const unsure = students.filter(({ pair }) => pair.unsure.length > 0);
+  return [
+    'Gain of the layout over the usual one, physics and practice weighed. seen: beside the scatter of the shots. moves most: farthest, ' +
+      'toward the wish or away. sure: ahead of the usual in so many of 100 simulated tries.',
+    ...(unsure.length > 0
+      ? [
+          `Less sure, for these are guessed or roughly measured: ${unsure
+            .map(({ name, pair }) => `${name} (${unsureText(pair)})`)
+            .join('; ')}.`,
+        ]
+      : []),
+  ];
+};
+
+const UNSURE: Record<CoachPair['unsure'][number], string> = {
+  speedMph: 'speed',
+  revRateRpm: 'rev rate',
+  axisTiltDeg: 'axis tilt',
+  axisRotationDeg: 'axis rotation',
+  papOverIn: 'PAP',
+  papUpIn: 'PAP',
+};
+
+const unsureText = ({ unsure }: CoachPair): string =>
+  [...new Set(unsure.map((key) => UNSURE[key]))].join(', ');
+
+/** Every ball of a student with its best layout. */
+export const ballsGrid = (group: readonly CoachLine[], units: Units): Grid => ({
+  columns: [
+    { head: 'ball' },
+    { head: 'best layout' },
+    { head: 'score' },
+    { head: 'usual' },
+    { head: 'sure\n%' },
+    ...reactionHeads(LANE_IDS, units),
+  ],
+  rows: pairsOf(group).map(({ ball, best, middle }) => [
+    ball,
+    best.layout,
+    points(best.score),
+    points(middle.score),
+    percent(best.beatsMiddle),
+    ...reactionCells(best.reaction, LANE_IDS, units),
+  ]),
+});
+
+const pairsOf = (lines: readonly CoachLine[]): readonly CoachPair[] =>
+  lines.filter((line): line is CoachPair => line.schema === 'flarewise/coach-pair/3');

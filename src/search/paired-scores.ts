@@ -1,0 +1,76 @@
+import { meanSimple } from 'simple-statistics';
+import type { Want } from '../records/schemas/want.js';
+import type { Reached } from '../simulate/readings.js';
+import type { Outcome } from '../simulate/simulator.js';
+import { score } from './scoring/score.js';
+import { type Target, targetsOf } from './scoring/target.js';
+import { type ScoredOutcomes, scoresAtPins, shiftTargets } from './scoring/world-statistics.js';
+import type { BeliefEffects, BeliefSizes } from './voices/belief-effects.js';
+import { believedOutcome, believedReached } from './voices/weighed-voice.js';
+
+/** A layout on some ball in the nominal world, by physics, and what practice adds to it. */
+export interface RolledOnce {
+  readonly nominal: Outcome;
+  /** Beside the usual middle layout of the first ball. */
+  readonly effects: BeliefEffects;
+}
+
+/** The same in all worlds but the nominal. */
+export interface RolledInWorlds extends RolledOnce {
+  readonly outcomes: readonly Outcome[];
+}
+
+/** What wishes are held against where layouts, balls or finishes are compared without a search. */
+export interface Field {
+  /** Layouts spread over all that may be drilled, on each of the balls; none where there is no wish. */
+  readonly attained: readonly RolledOnce[];
+  /** The usual middle layout of the first ball, and what the luck of each world does to it. */
+  readonly usual: Outcome;
+  readonly luck: readonly Outcome[];
+}
+
+/**
+ * Prepares to score what met the same worlds, on several balls, against one set of targets.
+ *
+ * In each world the wish aims for what all the balls attain by the beliefs that hold there, moved along with the luck of
+ * that world, as in a search (`outcome-cache`).
+ *
+ * @param sizes  of the beliefs of practice, world by world; none at all for physics alone
+ */
+export function pairedScores(
+  want: Want,
+  { attained, usual, luck }: Field,
+  sizes: readonly BeliefSizes[] | null,
+): (rolled: RolledInWorlds) => ScoredOutcomes {
+  const physical = physicalTargets(want, attained);
+  const targetsIn = (world: number): readonly Target[] =>
+    sizes === null
+      ? physical
+      : targetsWhere(
+          want,
+          attained.map(({ nominal, effects }) => believedReached(nominal, effects, sizes[world])),
+        );
+  const aimed = luck.map((here, world) => shiftTargets(targetsIn(world), here, usual));
+  return ({ effects, outcomes: byPhysics }) => {
+    const outcomes =
+      sizes === null
+        ? byPhysics
+        : byPhysics.map((outcome, world) => believedOutcome(outcome, effects, sizes[world]));
+    const scores = outcomes.map((outcome, world) =>
+      outcome.shot === 'pins' ? score(outcome, aimed[world]) : null,
+    );
+    const arrives = outcomes.filter(({ shot }) => shot === 'pins').length / outcomes.length;
+    return { outcomes, scores, meanScore: meanSimple(scoresAtPins({ scores })), arrives };
+  };
+}
+
+/** What the wishes aim for in the nominal world, by physics. */
+export const physicalTargets = (want: Want, attained: Field['attained']): readonly Target[] =>
+  targetsWhere(
+    want,
+    attained.map(({ nominal }) => nominal),
+  );
+
+/** Wishes aim for nothing where no layout may be drilled. */
+const targetsWhere = (want: Want, attained: readonly Reached[]): readonly Target[] =>
+  attained.length > 0 ? targetsOf(want, attained) : [];
