@@ -25,6 +25,9 @@ export interface OrderRules {
 export const sizeBetween = (a: LayoutOutcomes, b: LayoutOutcomes): Sizes =>
   fromKeys(WISHED_IDS, (id) => meanDifference(a.worlds, b.worlds, reader(id)));
 
+/** Points of mean score that need not be told apart, where a person would not see the difference either. */
+const SCORE_ALIKE = 1;
+
 /** From this share of worlds on one of two layouts that tie is ahead of the other. */
 const AHEAD = 0.55;
 
@@ -38,7 +41,7 @@ const NEARNESS_ALIKE = 0.25;
  * Orders layouts that met the same worlds.
  *
  * Those that reach the pins about as often as the usual middle layout come before those that do not. Then the mean score decides,
- * but for layouts that tie with the leader, whose difference a person would not see: among them first what is ahead of most of
+ * but for layouts that tie with the leader, within a point of its score and with no difference that a person would see: among them first what is ahead of most of
  * the others in most worlds, then what is good under practice, then what lies nearest to the usual, then what keeps
  * farther from holes. The first is behind neither the usual nor, of those that reach the pins about
  * as often, its runner-up in most worlds.
@@ -56,7 +59,9 @@ export function inOrder(
   const [leader] = arriving;
   if (!leader) return differing(others);
   const tied = arriving.filter(
-    (row) => visibility(sizeBetween(row, leader), rules.scatter, rules.ids) === 'unseen',
+    (row) =>
+      leader.worlds.meanScore - row.worlds.meanScore <= SCORE_ALIKE &&
+      visibility(sizeBetween(row, leader), rules.scatter, rules.ids) === 'unseen',
   );
   const order = [
     ...tied.sort((a, b) => standing(b, tied) - standing(a, tied) || tieBreak(a, b, rules)),

@@ -6,7 +6,7 @@ import { spawn } from '@lydell/node-pty';
 import { ENV, MAIN } from './run-cli.js';
 
 /** Far longer than a busy machine needs, ms: a session that hangs fails here, and shows where. */
-const PATIENCE = 900_000;
+const PATIENCE = 300_000;
 
 /** `flarewise` in a real pseudo-terminal, as a person at a keyboard meets it. */
 export function openSession(
@@ -22,7 +22,8 @@ export function openSession(
     name: 'xterm-256color',
     cols: columns,
     rows: 50,
-    env: { ...ENV, FLAREWISE_HOME: home, ...env },
+    // a pager would wait for a key of its own
+    env: { ...ENV, PAGER: 'cat', FLAREWISE_HOME: home, ...env },
   });
   let shown = '';
   const waiting = new Set<() => void>();

@@ -41,7 +41,11 @@ export async function openSections(
   const { recommendationSections } = await import('../../report/screens/recommendation-report.js');
   const page = pageFor(options, terminal);
   const menu = flow(
-    [...Object.entries(KEYS).map(([key, id]) => `${key}: ${RECOMMEND_SECTIONS[id]}`), 'Enter: done'],
+    [
+      ...Object.entries(KEYS).map(([key, id]) => `${key}: ${RECOMMEND_SECTIONS[id]}`),
+      ...(canChange ? [`${CHANGE_KEY}: give what was guessed, or change an answer`] : []),
+      'Enter: done',
+    ],
     page.width,
   );
   for (;;) {
