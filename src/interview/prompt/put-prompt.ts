@@ -1,0 +1,46 @@
+import { type createPrompt, ExitPromptError } from '@inquirer/core';
+import { type Answers, createPromptModule } from 'inquirer';
+import type { Keys } from './open-keys.js';
+import type { Screen } from './open-screen.js';
+import type { Pressed } from './pressed.js';
+import { promptOutput } from './shown.js';
+
+/** What a prompt ends with: what a person did, or that ctrl-Z was pressed, and with what to put it again then. */
+export type Reply<T, Asked> = Pressed<T> | { readonly did: 'stop'; readonly again: Asked };
+
+/** A prompt as inquirer makes it. */
+export type PromptOf<T, Asked> = ReturnType<
+  typeof createPrompt<Reply<T, Asked>, { readonly asked: Asked; readonly screen: Screen }>
+>;
+
+/** Puts a prompt until it is answered or left, and takes it off the screen then. Ctrl-Z stops the program; the prompt is put again after. */
+export async function putPrompt<T, Asked>(
+  prompt: PromptOf<T, Asked>,
+  asked: Asked,
+  screen: Screen,
+  keys: Keys,
+): Promise<Pressed<T>> {
+  const reply = await replyTo(prompt, asked, screen, keys);
+  if (!screen.canMove) screen.output.write('\n'); // there it cannot be taken off
+  if (reply.did !== 'stop') return reply;
+  keys.stop();
+  return putPrompt(prompt, reply.again, screen, keys);
+}
+
+async function replyTo<T, Asked>(
+  prompt: PromptOf<T, Asked>,
+  asked: Asked,
+  screen: Screen,
+  keys: Keys,
+): Promise<Reply<T, Asked>> {
+  const context = { input: keys.input, output: promptOutput(screen), clearPromptOnDone: true };
+  const ask = createPromptModule(context).registerPrompt('own', prompt);
+  const question = { type: 'own', name: 'reply', message: '', asked, screen };
+  try {
+    const { reply } = (await ask<Answers>(question)) as { readonly reply: Reply<T, Asked> };
+    return reply;
+  } catch (error) {
+    if (error instanceof ExitPromptError) return { did: 'leave' };
+    throw error;
+  }
+}
