@@ -39,9 +39,9 @@ const choicePrompt: PromptOf<number, ChoiceAsked> = createPrompt(({ asked, scree
   useKeypress((key, rl) => {
     const sign = rl.line;
     rl.clearLine(0);
-    const end = (reply: Parameters<typeof done>[0]): void => {
+    const end = (ending: Parameters<typeof done>[0]): void => {
       rl.pause(); // what is pressed now is for the next prompt
-      done(reply);
+      done(ending);
     };
     if (isEnterKey(key)) end({ did: 'give', given: mark.at });
     else if (sign === '?') end({ did: 'not-know' });

@@ -36,9 +36,9 @@ const textPrompt: PromptOf<string, TextAsked> = createPrompt(({ asked, screen },
     setTyped(rl.line);
   }, []);
   useKeypress((key, rl) => {
-    const end = (reply: Parameters<typeof done>[0]): void => {
+    const end = (ending: Parameters<typeof done>[0]): void => {
       rl.pause(); // what is pressed now is for the next prompt
-      done(reply);
+      done(ending);
     };
     if (isEscape(key)) return end({ did: 'go-back' });
     if (isStop(key)) return end({ did: 'stop', again: { ...asked, typed } });

@@ -6,11 +6,11 @@ import type { Pressed } from './pressed.js';
 import { promptOutput } from './shown.js';
 
 /** What a prompt ends with: what a person did, or that ctrl-Z was pressed, and with what to put it again then. */
-export type Reply<T, Asked> = Pressed<T> | { readonly did: 'stop'; readonly again: Asked };
+export type Ending<T, Asked> = Pressed<T> | { readonly did: 'stop'; readonly again: Asked };
 
 /** A prompt as inquirer makes it. */
 export type PromptOf<T, Asked> = ReturnType<
-  typeof createPrompt<Reply<T, Asked>, { readonly asked: Asked; readonly screen: Screen }>
+  typeof createPrompt<Ending<T, Asked>, { readonly asked: Asked; readonly screen: Screen }>
 >;
 
 /** Puts a prompt until it is answered or left, and takes it off the screen then. Ctrl-Z stops the program; the prompt is put again after. */
@@ -20,25 +20,25 @@ export async function putPrompt<T, Asked>(
   screen: Screen,
   keys: Keys,
 ): Promise<Pressed<T>> {
-  const reply = await replyTo(prompt, asked, screen, keys);
+  const ending = await endingOf(prompt, asked, screen, keys);
   if (!screen.canMove) screen.output.write('\n'); // there it cannot be taken off
-  if (reply.did !== 'stop') return reply;
+  if (ending.did !== 'stop') return ending;
   keys.stop();
-  return putPrompt(prompt, reply.again, screen, keys);
+  return putPrompt(prompt, ending.again, screen, keys);
 }
 
-async function replyTo<T, Asked>(
+async function endingOf<T, Asked>(
   prompt: PromptOf<T, Asked>,
   asked: Asked,
   screen: Screen,
   keys: Keys,
-): Promise<Reply<T, Asked>> {
+): Promise<Ending<T, Asked>> {
   const context = { input: keys.input, output: promptOutput(screen), clearPromptOnDone: true };
   const ask = createPromptModule(context).registerPrompt('own', prompt);
-  const question = { type: 'own', name: 'reply', message: '', asked, screen };
+  const question = { type: 'own', name: 'ending', message: '', asked, screen };
   try {
-    const { reply } = (await ask<Answers>(question)) as { readonly reply: Reply<T, Asked> };
-    return reply;
+    const { ending } = (await ask<Answers>(question)) as { readonly ending: Ending<T, Asked> };
+    return ending;
   } catch (error) {
     if (error instanceof ExitPromptError) return { did: 'leave' };
     throw error;
