@@ -63,7 +63,8 @@ test('from the first question to the answer at a keyboard, in metric units; exit
   const of = await toReview(turn, (text) => (/km\/h/.test(text) ? `30${ENTER}` : ENTER));
   expect(of).toBe(11);
   session.type(ENTER);
-  await turn(/Layout for You[\s\S]*Before drilling[\s\S]*legal/);
+  await turn(/Layout for You[\s\S]*Legal[\s\S]*Enter: done/, 'd');
+  await turn(/Before drilling[\s\S]*Enter: done/, 'g');
   await turn(/What next\?[\s\S]*> Nothing/, ENTER);
   expect(await session.exit).toMatchObject({ exitCode: 0 });
   expect(session.raw()).toContain('\u001b[1m'); // a terminal gets colours
@@ -111,12 +112,14 @@ test('what was answered before ctrl-C is offered the next time, and kept names w
   await toReview(turn, () => ENTER, 2);
   await saveAndGoOn(turn, 'Kim');
   await turn(/Kept as bowler\/kim[\s\S]*Layout for Kim/);
+  await turn(/Enter: done/, 'g');
   await turn(/What next\?/, `pa${ENTER}`); // what was guessed can be given or measured on the spot
   await turn(/give your PAP/, ENTER);
   await turn(/far over/, `5${ENTER}`);
   await turn(/far up/, ENTER);
   await turn(/All answers/, `go${ENTER}`);
-  await turn(/Layout for Kim[\s\S]*What next\?/, ENTER);
+  await turn(/Layout for Kim[\s\S]*Enter: done/, 'g');
+  await turn(/What next\?/, ENTER);
   await session.exit;
   expect((await runCli(['shelf', 'show', 'kim'], { env })).out).toContain('"speedMph": 17.5');
 
@@ -154,7 +157,8 @@ test('where nothing can be kept the answer is shown all the same, and then what 
   const turn = turnsOf(session);
   await toReview(turn);
   await saveAndGoOn(turn, 'Kim');
-  await turn(/Layout for Kim[\s\S]*Before drilling/);
+  await turn(/Layout for Kim[\s\S]*Enter: done/, 'd');
+  await turn(/Before drilling[\s\S]*Enter: done/, ENTER);
   expect((await session.exit).exitCode).not.toBe(0);
   expect(session.text()).not.toContain('Kept as');
   folder.remove();
@@ -200,6 +204,17 @@ test.each([
   expect(after).toBe(before);
   expect(how).toBe(ends);
   expect(session.raw().lastIndexOf('[?25l')).toBeLessThanOrEqual(session.raw().lastIndexOf('[?25h')); // the cursor is seen
+});
+
+test('SIGTERM at a question ends the program, and leaves the terminal as it was', async () => {
+  session = openSession([], { main: [STTY_AROUND, MAIN] });
+  const [, before] = await session.waitFor(/before (\S+)/);
+  const [, pid] = await session.waitFor(/runs (\d+)/);
+  await session.waitFor(/1\/\d+ [\s\S]*Escape goes back/);
+  process.kill(Number(pid), 'SIGTERM');
+  const [, after, how] = await session.waitFor(/after (\S+) (\S+)/);
+  expect(after).toBe(before);
+  expect(how).toBe('SIGTERM');
 });
 
 test('ctrl-C during the search ends the program quietly, by the signal', async () => {

@@ -22,7 +22,7 @@ export function openSession(
     name: 'xterm-256color',
     cols: columns,
     rows: 50,
-    env: { ...ENV, FLAREWISE_HOME: home, ...env },
+    env: { ...ENV, FLAREWISE_HOME: home, PAGER: 'cat', ...env }, // a pager would wait for keys
   });
   let shown = '';
   const waiting = new Set<() => void>();
