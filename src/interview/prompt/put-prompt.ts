@@ -6,11 +6,11 @@ import type { Pressed } from './pressed.js';
 import { promptOutput } from './shown.js';
 
 /** What a prompt ends with: what a person did, or that ctrl-Z was pressed, and with what to put it again then. */
-export type Ending<T, Asked> = Pressed<T> | { readonly did: 'stop'; readonly again: Asked };
+export type PromptEnd<T, Asked> = Pressed<T> | { readonly did: 'stop'; readonly again: Asked };
 
 /** A prompt as inquirer makes it. */
 export type PromptOf<T, Asked> = ReturnType<
-  typeof createPrompt<Ending<T, Asked>, { readonly asked: Asked; readonly screen: Screen }>
+  typeof createPrompt<PromptEnd<T, Asked>, { readonly asked: Asked; readonly screen: Screen }>
 >;
 
 /** Puts a prompt until it is answered or left, and takes it off the screen then. Ctrl-Z stops the program; the prompt is put again after. */
@@ -32,12 +32,12 @@ async function endingOf<T, Asked>(
   asked: Asked,
   screen: Screen,
   keys: Keys,
-): Promise<Ending<T, Asked>> {
+): Promise<PromptEnd<T, Asked>> {
   const context = { input: keys.input, output: promptOutput(screen), clearPromptOnDone: true };
   const ask = createPromptModule(context).registerPrompt('own', prompt);
   const question = { type: 'own', name: 'ending', message: '', asked, screen };
   try {
-    const { ending } = (await ask<Answers>(question)) as { readonly ending: Ending<T, Asked> };
+    const { ending } = (await ask<Answers>(question)) as { readonly ending: PromptEnd<T, Asked> };
     return ending;
   } catch (error) {
     if (error instanceof ExitPromptError) return { did: 'leave' };
