@@ -63,7 +63,7 @@ const FIELDS: { readonly [Id in QuestionId]?: string } = {
  *
  * @param surer  the most worthwhile first, by the last words of where they stand: `revRateRpm`, or `pap` for both its numbers
  */
-export function bestFirst(
+export function surestFirst(
   fields: readonly UnknownField[],
   surer: readonly string[],
 ): readonly UnknownField[] {

@@ -69,7 +69,8 @@ export const FOLDERS: readonly Folder[] = [
     'interview/ask': 'puts questions and the review to a person, one file for each thing that is put',
     interview: 'a pure state machine of answers; what they amount to as records, lines of a review, a draft',
     'interview/questions': 'questions and what is guessed in place of their answers, as data',
-    'interview/prompt': 'keys and screen of a terminal: a line to type, a list to choose from',
+    'interview/prompt':
+      'prompts, made with inquirer: a line to type, a list to choose from; the keys and the screen they are given',
     'interview/measure': 'what a stopwatch, a video, an oil ring and a picture say about a release',
     'report/sheet': 'the marking sheet, as text, SVG, PDF, PNG and HTML',
     'report/web': 'answers as one web page without script',

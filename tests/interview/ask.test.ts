@@ -5,6 +5,7 @@ import {
   CTRL_Z,
   DOWN,
   ENTER,
+  ERASE,
   ESCAPE,
   recordsIn,
   type Turn,
@@ -155,6 +156,22 @@ test('ctrl-Z stops it, fg goes on where one was, and the terminal is the shellâ€
   expect(shown).toContain('Your 2 answers are kept');
 });
 
+test('what was typed stands there again after ctrl-Z and fg', async () => {
+  const shown = await talk(
+    [
+      who,
+      hand,
+      [/in mph\?/, `18${CTRL_Z}`],
+      [/Stopped[\s\S]*\$ $/, 'fg\r'],
+      [/> \(17.5\) 18/, `.5${ENTER}`],
+      [/in mph\? 18.5[\s\S]*4\/11/, CTRL_C],
+      [/remembered/, ''],
+    ],
+    { shell: true },
+  );
+  expect(shown).toContain('Your 3 answers are kept');
+});
+
 test.each([
   { how: 'NO_COLOR', env: { NO_COLOR: '1' }, columns: 60 },
   { how: 'color: false', env: {}, columns: 60 },
@@ -173,8 +190,8 @@ test('a dumb terminal in another locale gets neither movements nor signs outside
       who,
       [/Which hand/, DOWN],
       [/> Left, with/, ENTER],
-      [/in mph\?/, `170${ENTER}`],
-      [/Must be 8 to 26 mph/, `17${ENTER}`],
+      [/in mph\?/, `17x${ERASE}0${ENTER}`],
+      [/Must be 8 to 26 mph; got "170"/, `17${ENTER}`],
       revs,
       [/axis tilt do you/, '?'],
       [/\+\/- 5 deg[\s\S]*side turn/, ESCAPE],
@@ -432,7 +449,7 @@ test('a ball that no core can have opens the review at its line, in the units of
       [/> Go on/, ENTER], // it does not
       [/> RG[\s\S]*ball\.rgIn must go with/, ENTER],
       [/RG, in inches/, `64.3 mm${ENTER}`],
-      [/All answers[\s\S]*RG +2.53 in/, `go${ENTER}`],
+      [/All answers[\s\S]*RG +2.531 in/, `go${ENTER}`],
     ],
     { columns: 100, args: ['--metric', '--check-ball'] },
   );

@@ -1,6 +1,7 @@
 import { Chalk } from 'chalk';
 import { describe, expect, test } from 'vitest';
 import type { Lane } from '../../src/records/schemas/lane.js';
+import { SECTION_IDS } from '../../src/records/schemas/recommend-sections.js';
 import { loadTypeface } from '../../src/report/font/typeface.js';
 import { coachReport } from '../../src/report/screens/coach-report.js';
 import { compareReport } from '../../src/report/screens/compare-report.js';
@@ -9,7 +10,6 @@ import { judgeReport } from '../../src/report/screens/judge-report.js';
 import { mapReport } from '../../src/report/screens/map-report.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
 import { rollReport } from '../../src/report/screens/roll-report.js';
-import { SECTION_IDS } from '../../src/report/screens/section-ids.js';
 import { sheetHtml } from '../../src/report/sheet/sheet-html.js';
 import { sheetReport } from '../../src/report/sheet/sheet-report.js';
 import { UNITS } from '../../src/report/text/display-units.js';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { SECTION_IDS } from '../../src/records/schemas/recommend-sections.js';
 import { drilledReport } from '../../src/report/screens/drilled-report.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
 import { rollReport } from '../../src/report/screens/roll-report.js';
-import { SECTION_IDS } from '../../src/report/screens/section-ids.js';
 import type { Page } from '../../src/report/text/page.js';
 import { columnsOf } from '../../src/report/text/wrap.js';
 import { METRIC_BUT_PUBLISHED } from '../support/metric-units.js';

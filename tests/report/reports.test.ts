@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Objection } from '../../src/records/answers/statements/objections.js';
+import { SECTION_IDS } from '../../src/records/schemas/recommend-sections.js';
 import { drilledReport } from '../../src/report/screens/drilled-report.js';
 import type { NextStep } from '../../src/report/screens/next-steps.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
 import { rollReport } from '../../src/report/screens/roll-report.js';
-import { SECTION_IDS } from '../../src/report/screens/section-ids.js';
 import type { Page } from '../../src/report/text/page.js';
 import { columnsOf } from '../../src/report/text/wrap.js';
 import { pageOf } from '../support/page.js';

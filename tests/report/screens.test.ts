@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { SECTION_IDS } from '../../src/records/schemas/recommend-sections.js';
 import { coachReport } from '../../src/report/screens/coach-report.js';
 import { compareReport } from '../../src/report/screens/compare-report.js';
 import { drilledReport } from '../../src/report/screens/drilled-report.js';
 import { judgeReport } from '../../src/report/screens/judge-report.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
 import { rollReport } from '../../src/report/screens/roll-report.js';
-import { SECTION_IDS } from '../../src/report/screens/section-ids.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import type { Page } from '../../src/report/text/page.js';
 import { coachPairOf, eightStudents } from '../support/coach-answer.js';

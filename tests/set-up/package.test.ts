@@ -97,7 +97,11 @@ describe('the packed package', () => {
       '"schema"',
     ],
     [
-      ['recommend', '--bowler', 'average-right', '--ball', 'plain-medium', '--lane', 'house-easy'],
+      [
+        'recommend',
+        ...['--bowler', 'average-right', '--ball', 'plain-medium', '--lane', 'house-easy'],
+        ...['--show', 'searched'],
+      ],
       'The fitted regression tried',
     ],
   ])('its command answers %j', (args, says) => {

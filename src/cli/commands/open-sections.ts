@@ -1,5 +1,5 @@
 import type { RecommendAnswer } from '../../records/answers/answer.js';
-import { RECOMMEND_SECTIONS, type SectionId } from '../../report/screens/section-ids.js';
+import { RECOMMEND_SECTIONS, type SectionId } from '../../records/schemas/recommend-sections.js';
 import { flow } from '../../report/text/wrap.js';
 import type { GlobalOptions } from '../flags/options.js';
 import { pageFor } from '../print/page-for.js';

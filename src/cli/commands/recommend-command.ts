@@ -1,7 +1,7 @@
 import type { CoreFitter } from '../../prepare/fit-cores.js';
 import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
+import type { SectionId } from '../../records/schemas/recommend-sections.js';
 import { USUAL_PRACTICE_WEIGHT } from '../../records/shared/beliefs.js';
-import type { SectionId } from '../../report/screens/section-ids.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
 import { coreFitter } from '../files/core-fitter.js';
 import { reportFlag } from '../files/report-flag.js';

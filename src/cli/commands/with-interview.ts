@@ -104,10 +104,10 @@ async function whatNext(
   { stdout }: Terminal,
 ): Promise<GoOn | null> {
   if (options.json || !stdout.isTTY) return null;
-  const [{ afterAnswer }, { unknownFields, bestFirst }] = await Promise.all([
+  const [{ afterAnswer }, { unknownFields, surestFirst }] = await Promise.all([
     import('../../interview/ask/after-answer.js'),
     import('../../interview/unknown-fields.js'),
   ]);
-  const fields = bestFirst(unknownFields(interview), surer);
+  const fields = surestFirst(unknownFields(interview), surer);
   return afterAnswer(streams, interview, UNITS[unitsFlag(options.units)], fields);
 }

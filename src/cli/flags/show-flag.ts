@@ -1,5 +1,5 @@
 import { InputError } from '../../base/errors.js';
-import { SECTION_IDS, type SectionId } from '../../report/screens/section-ids.js';
+import { SECTION_IDS, type SectionId } from '../../records/schemas/recommend-sections.js';
 import { oneOf } from './flags.js';
 
 /**

@@ -43,7 +43,6 @@ export const afterAnswer = (
       screen,
       keys,
     );
-    screen.close([]);
     return pressed.did === 'give' ? (options[pressed.given]?.goOn ?? null) : null;
   });
 

@@ -22,7 +22,7 @@ export async function atDesk<T>(
   ask: (desk: Desk) => Promise<T>,
 ): Promise<T> {
   const screen = openScreen(output, look);
-  const keys = openKeys(input, screen.again);
+  const keys = openKeys(input);
   try {
     return await ask({ screen, keys, units });
   } finally {

@@ -21,15 +21,14 @@ export async function putQuestion(
   const asked = visible(headOf(question, interview));
   switch (pressed.did) {
     case 'leave':
-      screen.close([{ text: asked, style: 'dim' }]);
+      screen.write([{ text: asked, style: 'dim' }]);
       return null;
     case 'go-back':
-      screen.close([]);
       return back(interview);
     case 'not-know': {
       const next = answer(interview, UNKNOWN);
       const after = isFault(next) ? interview : next;
-      screen.close([{ text: `${asked} ?` }]);
+      screen.write([{ text: `${asked} ?` }]);
       for (const text of lookedUp(question, after, units)) screen.say(visible(text), 'dim', '  ');
       if (isFault(next)) screen.say(formatShort(next), 'yellow', '  ');
       return after;
@@ -37,11 +36,10 @@ export async function putQuestion(
     case 'give': {
       const next = answer(interview, pressed.given);
       if (isFault(next)) {
-        screen.close([]);
         screen.say(formatShort(next), 'yellow', '  ');
         return interview;
       }
-      screen.close([{ text: `${asked} ${visible(shortAnswer(question, pressed.given))}` }]);
+      screen.write([{ text: `${asked} ${visible(shortAnswer(question, pressed.given))}` }]);
       for (const text of toldOf(next, question.id)) screen.say(visible(text), 'dim', '  ');
       return next;
     }

@@ -48,25 +48,22 @@ export async function putReview(
       keys,
     );
     if (pressed.did === 'leave') {
-      screen.close([{ text: TITLES[place.page], style: 'dim' }]);
+      screen.write([{ text: TITLES[place.page], style: 'dim' }]);
       return { did: 'leave' };
     }
     if (pressed.did === 'go-back' && place.page === 'main') {
-      screen.close([]);
       return { did: 'change', interview: back(interview), place: REVIEW_TOP };
     }
     const to = pressed.did === 'give' ? lines[pressed.given]?.to : { page: 'main' as const };
     if (pressed.did === 'not-know' || !to) {
-      screen.close([]);
       screen.say(HELP, 'dim', '  ');
     } else if (to === 'on') {
       if (misfit) place = lineFor(interview, misfit.at, units);
       else {
-        screen.close(lines.slice(1).map((line) => ({ text: `  ${formatLine(line, screen)}` })));
+        screen.write(lines.slice(1).map((line) => ({ text: `  ${formatLine(line, screen)}` })));
         return { did: 'go-on' };
       }
     } else if ('ask' in to) {
-      screen.close([]);
       const line = pressed.did === 'give' ? pressed.given + 1 : 0; // the next one is marked then
       return { did: 'change', interview: change(interview, to.ask), place: { page: place.page, line } };
     } else place = { page: to.page, line: placeOf(interview, place.page, to.page, units) };

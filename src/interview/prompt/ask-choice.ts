@@ -1,8 +1,11 @@
+import { createPrompt, isEnterKey, type KeypressEvent, useKeypress, useState } from '@inquirer/core';
 import { wrap } from '../../report/text/wrap.js';
-import type { Key } from './keys.js';
+import { isEscape, isStop } from './keys-apart.js';
 import type { Keys } from './open-keys.js';
-import type { Screen, ScreenLine, Shown } from './open-screen.js';
+import type { Screen, ScreenLine } from './open-screen.js';
 import type { Pressed } from './pressed.js';
+import { type PromptOf, putPrompt } from './put-prompt.js';
+import { shown } from './shown.js';
 
 /** A question that is answered by choosing a line. */
 export interface ChoiceAsked {
@@ -28,26 +31,26 @@ interface Option {
 const MOST_LINES = 24;
 
 /** Lets a line be chosen with arrows, its number or its first letters. @returns the place of the chosen one */
-export async function askChoice(asked: ChoiceAsked, screen: Screen, keys: Keys): Promise<Pressed<number>> {
-  let state: Marked = { at: asked.start, typed: '' };
-  for (;;) {
-    screen.show(shownChoice(asked, state.at, screen));
-    const key = await keys.next();
-    switch (key.name) {
-      case 'leave':
-      case 'end-of-input':
-        return { did: 'leave' };
-      case 'escape':
-        return { did: 'go-back' };
-      case 'enter':
-        return { did: 'give', given: state.at };
-      default:
-        if (key.name === 'text' && key.text === '?') return { did: 'not-know' };
-        if (key.name === 'text' && key.text === asked.backSign) return { did: 'go-back' };
-        state = marked(state, key, asked.options);
-    }
-  }
-}
+export const askChoice = (asked: ChoiceAsked, screen: Screen, keys: Keys): Promise<Pressed<number>> =>
+  putPrompt(choicePrompt, asked, screen, keys);
+
+const choicePrompt: PromptOf<number, ChoiceAsked> = createPrompt(({ asked, screen }, done) => {
+  const [mark, setMark] = useState<Marked>({ at: asked.start, typed: '' });
+  useKeypress((key, rl) => {
+    const sign = rl.line;
+    rl.clearLine(0);
+    const end = (ending: Parameters<typeof done>[0]): void => {
+      rl.pause(); // what is pressed now is for the next prompt
+      done(ending);
+    };
+    if (isEnterKey(key)) end({ did: 'give', given: mark.at });
+    else if (sign === '?') end({ did: 'not-know' });
+    else if (isEscape(key) || sign === asked.backSign) end({ did: 'go-back' });
+    else if (isStop(key)) end({ did: 'stop', again: { ...asked, start: mark.at } });
+    else setMark(marked(mark, key, sign, asked.options));
+  });
+  return shownChoice(asked, mark.at, screen);
+});
 
 /** Which line is marked, and the letters typed to find it. */
 interface Marked {
@@ -55,33 +58,22 @@ interface Marked {
   readonly typed: string;
 }
 
-/** Which line is marked after a key. */
-export function marked({ at, typed }: Marked, key: Key, options: readonly Option[]): Marked {
+/** Which line is marked after a key, and the sign that it typed, if any. */
+export function marked(
+  { at, typed }: Marked,
+  { name }: Pick<KeypressEvent, 'name'>,
+  sign: string,
+  options: readonly Option[],
+): Marked {
   const last = options.length - 1;
-  const move = (to: number): Marked => ({ at: Math.min(last, Math.max(0, to)), typed: '' });
-  switch (key.name) {
-    case 'up':
-      return move(at - 1);
-    case 'down':
-      return move(at + 1);
-    case 'page-up':
-      return move(at - 10);
-    case 'page-down':
-      return move(at + 10);
-    case 'home':
-      return move(0);
-    case 'end':
-      return move(last);
-    case 'text': {
-      for (const letters of [typed + key.text, key.text]) {
-        const place = placeOf(letters, options);
-        if (place >= 0) return { at: place, typed: letters };
-      }
-      return { at, typed: '' };
-    }
-    default:
-      return { at, typed };
+  const to = { up: at - 1, down: at + 1, pageup: at - 10, pagedown: at + 10, home: 0, end: last }[name];
+  if (to !== undefined) return { at: Math.min(last, Math.max(0, to)), typed: '' };
+  if (sign === '') return { at, typed };
+  for (const letters of [typed + sign, sign]) {
+    const place = placeOf(letters, options);
+    if (place >= 0) return { at: place, typed: letters };
   }
+  return { at, typed: '' };
 }
 
 /** The line that begins with some letters; by a number, the one whose note begins with it (`4 of 5`), else the one of that place. */
@@ -93,31 +85,27 @@ function placeOf(letters: string, options: readonly Option[]): number {
 }
 
 function shownChoice(
-  { question, help, options, fault, keysHelp }: ChoiceAsked,
+  { question, help, options, fault = '', keysHelp }: ChoiceAsked,
   at: number,
-  { width, rows }: Screen,
-): Shown {
-  const dim = (text: string): readonly ScreenLine[] =>
-    wrap(text, width, '  ').map((line) => ({ text: line, style: 'dim' }));
-  const above: readonly ScreenLine[] = [
-    ...wrap(question, width).map((text): ScreenLine => ({ text, style: 'bold' })),
-    ...(help === '' ? [] : dim(help)),
+  screen: Screen,
+): [string, string] {
+  const lines = (text: string, indent: string, style?: ScreenLine['style']): readonly string[] =>
+    wrap(text, screen.width, indent).map((line) => screen.painted({ text: line, style }));
+  const above = [...lines(question, '', 'bold'), ...lines(help, '  ', 'dim')];
+  const below = [
+    ...lines(fault, '  ', 'yellow'),
+    ...lines(options[at]?.note ?? '', '    '),
+    ...lines(keysHelp, '  ', 'dim'),
   ];
-  const note = options[at]?.note;
-  const below: readonly ScreenLine[] = [
-    ...(fault === undefined
-      ? []
-      : wrap(fault, width, '  ').map((text): ScreenLine => ({ text, style: 'yellow' }))),
-    ...(note === undefined ? [] : wrap(note, width, '    ').map((text): ScreenLine => ({ text }))),
-    ...dim(keysHelp),
-  ];
-  const room = Math.max(3, Math.min(MOST_LINES, rows - above.length - below.length));
+  const room = Math.max(3, Math.min(MOST_LINES, screen.rows - above.length - below.length));
   const from = Math.max(0, Math.min(at - Math.floor(room / 2), options.length - room));
-  const listed = options
-    .slice(from, from + room)
-    .map(
-      ({ label }, i): ScreenLine =>
-        from + i === at ? { text: `> ${label}`, style: 'cyan' } : { text: `  ${label}` },
-    );
-  return { lines: [...above, ...listed, ...below], focus: above.length + at - from, column: 0 };
+  const listed = options.map(({ label }, i) =>
+    screen.painted(i === at ? { text: `> ${label}`, style: 'cyan' } : { text: `  ${label}` }),
+  );
+  return shown(
+    [...above, ...listed.slice(from, at)],
+    listed[at] ?? '',
+    [...listed.slice(at + 1, from + room), ...below],
+    screen,
+  );
 }

@@ -24,6 +24,6 @@ export async function askYesNo(
   );
   if (pressed.did === 'leave') throw new Cancelled();
   const isYes = pressed.did === 'give' ? pressed.given === 0 : usual;
-  screen.close([{ text: `${question} ${isYes ? 'Yes' : 'No'}`, style: 'dim' }]);
+  screen.write([{ text: `${question} ${isYes ? 'Yes' : 'No'}`, style: 'dim' }]);
   return isYes;
 }

@@ -2,7 +2,7 @@ import { RELEASE_GUESSES, type ReleaseGuess } from '../../records/shared/release
 import type { Answers } from './answers.js';
 
 /** A kind of bowler a person may call themselves. */
-export interface BowlerKind {
+export interface KindOfBowler {
   /** As it stands among the answers to who bowls; no id of a record has a colon. */
   readonly value: string;
   readonly label: string;
@@ -13,7 +13,7 @@ export interface BowlerKind {
 }
 
 /** All kinds, with usual numbers (common practice, no source). */
-export const BOWLER_KINDS: readonly [BowlerKind, ...BowlerKind[]] = [
+export const BOWLER_KINDS: readonly [KindOfBowler, ...KindOfBowler[]] = [
   {
     value: 'kind:usual',
     label: 'One-handed, hooks as most do',
@@ -52,7 +52,7 @@ export const BOWLER_KINDS: readonly [BowlerKind, ...BowlerKind[]] = [
 ];
 
 /** The kind of bowler a person chose; the first one where the bowler is on the shelf, or not yet chosen. */
-export const kindOf = ({ bowler }: Answers): BowlerKind =>
+export const kindOf = ({ bowler }: Answers): KindOfBowler =>
   BOWLER_KINDS.find(({ value }) => value === bowler) ?? BOWLER_KINDS[0];
 
 /** Whether the bowler is described by answers, and is no record. */

@@ -85,5 +85,5 @@ function scale(half: number, perBoard: number, hand: 'right' | 'left'): string {
     const start = column - Math.floor(text.length / 2);
     if (start >= 0 && start + text.length <= cells.length) cells.splice(start, text.length, ...text);
   }
-  return cells.join('');
+  return cells.join('').trimEnd();
 }

@@ -17,6 +17,7 @@ import { withPlainText } from '../text/plain-text.js';
 import { wrap } from '../text/wrap.js';
 import { CAUSE_NAMES } from '../wording/cause-names.js';
 import { layoutWords } from '../wording/layout-headline.js';
+import { regressionNote } from '../wording/regression-text.js';
 import { say } from '../wording/say.js';
 import { sizeText } from '../wording/statements/size-text.js';
 import { surerShortly } from '../wording/surer-text.js';
@@ -65,6 +66,7 @@ function blocks(answer: RecommendAnswer, page: Page): Labelled[] {
     { label: 'DRILL', texts: [best.text], keep: 1, yields: 0, paint: paint.title },
     { label: '', texts: [words, legalText(best), ...moreWords], keep: 2, yields: 4 },
     { label: 'FIRST', texts: [...vital, ...fit], keep: vital.length, yields: 9, paint: paint.caution },
+    { label: 'NOTE', texts: regressionNote(answer.search.regression, units), keep: 1, yields: 0 },
     { label: 'HOW SURE', texts: sentences(say(answer.headline, units)), keep: 2, yields: 3 },
     { label: 'WHY', texts: whyTexts(answer, best, units), keep: 1, yields: 6 },
     { label: 'PRACTICE', texts: practiceTexts(answer, units), keep: 1, yields: 7 },

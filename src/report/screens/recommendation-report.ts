@@ -1,4 +1,5 @@
 import type { RankedLayout, RecommendAnswer, SimulatedLayout } from '../../records/answers/answer.js';
+import type { SectionId } from '../../records/schemas/recommend-sections.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
 import { comparisonTable } from '../tables/comparison-table.js';
@@ -22,7 +23,6 @@ import { verdict } from '../wording/verdict.js';
 import { afterDrilling, marksTable } from '../wording/workshop.js';
 import { firstScreen } from './first-screen.js';
 import type { NextStep } from './next-steps.js';
-import type { SectionId } from './section-ids.js';
 
 /** Layouts drawn on the lane, besides the usual one. */
 const MOST_DRAWN = 4;

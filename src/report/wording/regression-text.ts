@@ -22,6 +22,10 @@ export function regressionText(
   );
 }
 
+/** What went otherwise than usual with the regression, in a sentence; none where nothing did. */
+export const regressionNote = ({ notice, arithmetic }: RegressionAnswer, units: Units): readonly string[] =>
+  notice ? [say(notice, units)] : arithmetic === 'plain' ? [WITHOUT_RUNTIME] : [];
+
 const WITHOUT_RUNTIME =
   'The package onnxruntime-node is missing or does not load on this machine: the regression was worked out without it, which ' +
   'takes longer and answers alike.';

@@ -34,7 +34,7 @@ describe('entrantFlags', () => {
 
   const HOW = 'Give --layout, --ball or --finish two to six times, and the others once: one thing varies.';
   test.each([
-    { options: { ball: BALL, layout: [A] }, says: `--layout is missing; got nothing. ${HOW}` },
+    { options: { ball: BALL, layout: [A] }, says: `--layout is missing. ${HOW}` },
     { options: { ball: BALL, finish: ['500'] }, says: '--finish must be given 2 to 6 times; got one.' },
     {
       options: { ball: ['plain-medium', 'plain-high'], layout: [A, B] },
@@ -53,7 +53,7 @@ describe('entrantFlags', () => {
       options: { ball: BALL, layout: Array.from({ length: 7 }, (_, i) => `${10 + 10 * i} x 4 x 40`) },
       says: '--layout must be given 2 to 6 times; got 7 of them.',
     },
-    { options: { layout: [A, B] }, says: '--ball is missing; got nothing.' },
+    { options: { layout: [A, B] }, says: '--ball is missing.' },
     { options: { ball: BALL, layout: [A, '70 mb x 4 x 30'] }, says: 'other-mark' },
   ])('refuses $options', ({ options, says }) => {
     expect(() => read(options)).toThrow(says);
