@@ -1,7 +1,7 @@
 import { PIN_SIDES } from '../../records/schemas/pin-side.js';
 import { WISHES, type Wish, wishWords } from '../../records/schemas/reaction-numbers.js';
-import { wishForms } from '../../records/schemas/read-wish.js';
 import { RECOMMEND_SECTIONS } from '../../records/schemas/recommend-sections.js';
+import { wishForms } from '../../records/schemas/wish-forms.js';
 
 /** A flag as commander writes it, what it is for, and the words it takes where these are few. */
 export type Flag = readonly [flag: string, what: string, words?: readonly string[]];

@@ -2,6 +2,7 @@ import { nearestWord } from '../text/nearest-word.js';
 import { numberHint } from '../text/number-hint.js';
 import { isUnread, readNumber } from '../text/read-number.js';
 import { NUMBER_OF_WISH, REACTION_NUMBERS, type Wish, wishWords } from './reaction-numbers.js';
+import { wishForms } from './wish-forms.js';
 
 /** A wish as it was asked for: one of five steps, or a number in the unit that answers give it in. */
 export type AskedWish =
@@ -16,17 +17,6 @@ export interface NoWish {
 
 /** The greatest number that may be wished for, in the unit of answers: what the lane has room for. */
 export const MOST_WISHED: Readonly<Record<Wish, number>> = { hookStart: 60, sharpness: 5, totalHook: 39 };
-
-/** A number of that size, as an example of how to write one. */
-const EXAMPLES: Readonly<Record<Wish, string>> = {
-  hookStart: '41 ft',
-  sharpness: '0.35 deg/ft',
-  totalHook: '22 boards',
-};
-
-/** How a wish can be given: `"late", 1 to 5, or a number with its unit: "41 ft"`. */
-export const wishForms = (wish: Wish): string =>
-  `1 to 5, a word (${wishWords(wish).steps.join(', ')}), or a number with its unit, "${EXAMPLES[wish]}"`;
 
 /** The unit in which answers give the number that a wish is about. */
 export const wishUnit = (wish: Wish): string => REACTION_NUMBERS[NUMBER_OF_WISH[wish]].compared.unit;

@@ -10,7 +10,8 @@ import {
   wishEnds,
   wishWords,
 } from './reaction-numbers.js';
-import { isNoWish, readWish, wishForms } from './read-wish.js';
+import { isNoWish, readWish } from './read-wish.js';
+import { wishForms } from './wish-forms.js';
 
 function wishField(wish: Wish) {
   const rule = `must be ${wishForms(wish)}`;
