@@ -3,7 +3,7 @@ import { CLEARLY, PROBABLY, SLIGHTLY } from '../../records/schemas/sureness.js';
 
 type Visibility = LayoutDifference['weighed']['visibility'];
 
-/** How one layout compares with another, in words: what nobody could see is never clearly better, however sure it is. */
+/** How one layout compares with another, in words: what a person could not see is never clearly better, however sure it is. */
 export function verdict(share: number, visibility: Visibility): string {
   if (share <= 1 - SLIGHTLY) return 'behind in most worlds';
   if (share < SLIGHTLY) return 'no real difference';

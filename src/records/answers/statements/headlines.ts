@@ -6,7 +6,7 @@ import { statementSchema, type TopicOf } from './statement-schema.js';
 
 const n = z.number();
 
-/** What is compared, and how many layouts of an even grid nobody could tell from the first. */
+/** What is compared, and how many layouts of an even grid a person could not tell from the first. */
 const found = {
   layout: z.string(),
   usual: z.string(),
