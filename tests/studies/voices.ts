@@ -1,8 +1,13 @@
+import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { meanSimple } from 'simple-statistics';
+import { fromKeys } from '../../src/base/from-keys.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
+import type { Band } from '../../src/records/answers/answer.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
-import { NUMBER_OF_WISH } from '../../src/records/schemas/reaction-numbers.js';
+import { COMPARED_IDS, type ComparedId, NUMBER_OF_WISH } from '../../src/records/schemas/reaction-numbers.js';
+import { BELIEFS } from '../../src/records/shared/beliefs.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
 import { nominalShots } from '../../src/search/candidates/nominal-shots.js';
 import { orderRules } from '../../src/search/order-rules.js';
@@ -10,15 +15,15 @@ import { cacheOutcomes } from '../../src/search/outcome-cache.js';
 import { rankInWorlds } from '../../src/search/rank.js';
 import { wishMiss } from '../../src/search/scoring/score.js';
 import { type Target, targetsOf } from '../../src/search/scoring/target.js';
-import { shiftTargets } from '../../src/search/scoring/world-statistics.js';
+import { bandAtPins, shiftTargets } from '../../src/search/scoring/world-statistics.js';
 import { search } from '../../src/search/search.js';
 import { drawBeliefs, expectedSizes } from '../../src/search/voices/draw-beliefs.js';
 import { physicsVoice } from '../../src/search/voices/physics-voice.js';
 import { problemBeliefs } from '../../src/search/voices/problem-beliefs.js';
 import type { Voice } from '../../src/search/voices/voice.js';
-import { weighedVoice } from '../../src/search/voices/weighed-voice.js';
+import { believedOutcome, weighedVoice } from '../../src/search/voices/weighed-voice.js';
 import { NOMINAL_SURFACE } from '../../src/simulate/assumed-surface.js';
-import { wishedInUnit } from '../../src/simulate/readings.js';
+import { reader, wishedInUnit } from '../../src/simulate/readings.js';
 import { type RecommendInputs, withSetting } from '../../src/simulate/setting.js';
 import { type ShotScatter, shotScatter } from '../../src/simulate/shot-scatter.js';
 import type { Outcome } from '../../src/simulate/simulator.js';
@@ -48,6 +53,19 @@ export interface Regret {
   readonly inShots: number;
 }
 
+/** How many values lay in a band, of how many. */
+export interface Inside {
+  readonly inside: number;
+  readonly of: number;
+}
+
+/** What is found of one case. */
+export interface VoicesFound {
+  readonly regrets: Regrets;
+  /** Of the weighed choice: reaction numbers in worlds of another seed, beliefs drawn by another generator, inside its 90 % bands. */
+  readonly bands: Inside;
+}
+
 /** Under each truth, for each chooser. */
 export type Regrets = Readonly<Record<Truth, Readonly<Record<Chooser, Regret>>>>;
 
@@ -62,25 +80,31 @@ const AGAINST = 48;
  * Lets physics alone, practice alone and both weighed choose, and tries their choices in worlds of another seed that are made by
  * another friction law, or in which beliefs hold that are larger than anybody said, or both.
  */
-export async function voicesRegret({ inputs }: ProofCase): Promise<Regrets> {
+export async function voicesRegret({ inputs }: ProofCase): Promise<VoicesFound> {
   const options = { workers: 1, pinSide: 'above' as const };
-  const { choices, against } = await withSetting(inputs, { ...options, seed: SEED }, async (setting) => {
-    const voices = await search(inputs.want, setting);
-    const scatter = shotScatter(setting.problem, inputs.bowler, SEED);
-    const rules = orderRules(inputs.want, scatter, voices, setting);
-    const weighed = await rankInWorlds(voices.weighed, 1, setting, rules);
-    const physics = await rankInWorlds(voices.physics!, 1, setting, { ...rules, byPractice: () => 0 });
-    const even = voices.weighed.attained.map(({ layout }) => layout);
-    const step = Math.max(1, even.length / AGAINST);
-    return {
-      choices: {
-        physics: physics.ranked[0].layout,
-        practice: voices.practice!.layout,
-        weighed: weighed.ranked[0].layout,
-      },
-      against: Array.from({ length: Math.min(AGAINST, even.length) }, (_, i) => even[Math.floor(i * step)]),
-    };
-  });
+  const { choices, against, bands } = await withSetting(
+    inputs,
+    { ...options, seed: SEED },
+    async (setting) => {
+      const voices = await search(inputs.want, setting);
+      const scatter = shotScatter(setting.problem, inputs.bowler, SEED);
+      const rules = orderRules(inputs.want, scatter, voices, setting);
+      const weighed = await rankInWorlds(voices.weighed, 1, setting, rules);
+      const physics = await rankInWorlds(voices.physics!, 1, setting, { ...rules, byPractice: () => 0 });
+      const [best] = weighed.ranked;
+      const even = voices.weighed.attained.map(({ layout }) => layout);
+      const step = Math.max(1, even.length / AGAINST);
+      return {
+        choices: {
+          physics: physics.ranked[0].layout,
+          practice: voices.practice!.layout,
+          weighed: best.layout,
+        },
+        bands: fromKeys(COMPARED_IDS, (id) => bandAtPins(best.worlds.outcomes, reader(id))),
+        against: Array.from({ length: Math.min(AGAINST, even.length) }, (_, i) => even[Math.floor(i * step)]),
+      };
+    },
+  );
   const regrets: Partial<Regrets> = {};
   for (const law of ['assumed', 'other'] as const)
     Object.assign(
@@ -92,7 +116,43 @@ export async function voicesRegret({ inputs }: ProofCase): Promise<Regrets> {
         against,
       ),
     );
-  return regrets as Regrets;
+  return {
+    regrets: regrets as Regrets,
+    bands: await insideBands(inputs, choices.weighed, against, bands),
+  };
+}
+
+/** Tries bands in worlds of another seed in which each belief holds or not, and in some size, by another generator. */
+async function insideBands(
+  inputs: RecommendInputs,
+  layout: LayoutNumbers,
+  against: readonly LayoutNumbers[],
+  bands: Readonly<Record<ComparedId, Band>>,
+): Promise<Inside> {
+  const options = { workers: 1, pinSide: 'above' as const, seed: TRUE_SEED };
+  return withSetting(inputs, options, async (setting) => {
+    const rolled = nominalShots(setting);
+    await rolled.roll([MIDDLE_LAYOUT, layout]);
+    const outcomes = await cacheOutcomes(setting);
+    const chosen = rolled.get(layout);
+    if (!chosen) return { inside: 0, of: 0 };
+    const { effectsOf } = problemBeliefs(inputs.want, setting.problem, against, [chosen], outcomes.middle, {
+      seed: TRUE_SEED,
+      practiceWeight: 0,
+    });
+    const generator = xoroshiro128plus(TRUE_SEED);
+    const uniform = (): number => uniformFloat64(generator);
+    const cache = outcomes.by(physicsVoice([]));
+    await cache.roll([chosen], TRUE_WORLDS);
+    const played = cache.get(layout)!.outcomes.filter(({ shot }) => shot === 'pins');
+    const values = played.flatMap((outcome) => {
+      const sizes = BELIEFS.map(() => (uniform() < 0.5 ? uniform() : 0));
+      const believed = believedOutcome(outcome, effectsOf(layout), sizes);
+      return COMPARED_IDS.map((id) => ({ value: reader(id)(believed), band: bands[id] }));
+    });
+    const inside = values.filter(({ value, band }) => value >= band.low && value <= band.high).length;
+    return { inside, of: values.length };
+  });
 }
 
 async function regretsUnder(

@@ -16,6 +16,7 @@ import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { wrap } from '../text/wrap.js';
 import { CAUSE_NAMES } from '../wording/cause-names.js';
+import { gutterWarning } from '../wording/gutter-text.js';
 import { layoutWords } from '../wording/layout-headline.js';
 import { regressionNote } from '../wording/regression-text.js';
 import { say } from '../wording/say.js';
@@ -58,7 +59,7 @@ function blocks(answer: RecommendAnswer, page: Page): Labelled[] {
   const { units, paint } = page;
   const [best, ...others] = answer.layouts as [RankedLayout, ...RankedLayout[]];
   const [words, ...moreWords] = sentences(layoutWords(best, page));
-  const vital = vitalTexts(answer);
+  const vital = [...vitalTexts(answer), ...gutterWarning(answer)];
   const fit = answer.inputs.bowler.grip
     ? []
     : ['Span, pitches and hole sizes are assumed: the shop fits them.'];

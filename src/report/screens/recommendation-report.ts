@@ -15,6 +15,7 @@ import { percent } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
+import { gutterText } from '../wording/gutter-text.js';
 import { noLineText } from '../wording/no-line-text.js';
 import { regressionText } from '../wording/regression-text.js';
 import { say, sayAll } from '../wording/say.js';
@@ -38,6 +39,7 @@ const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page)
         [
           ...rankingTable(answer.layouts, answer.middle, page),
           ...paragraph(rankingNote(answer.middle, page.units), page, page.paint.quiet),
+          ...paragraph(gutterText(answer), page),
         ],
         page,
       ),
