@@ -1,8 +1,9 @@
+import type { ReleaseKey } from '../records/shared/release-guesses.js';
 import { givenWithUnit, type Quantity, type Units } from '../report/text/display-units.js';
 import { withQuantities } from '../report/text/with-quantities.js';
 import { type Answers, isGuessed, type QuestionId } from './questions/answers.js';
 import type { NumberQuestion, Question } from './questions/question.js';
-import { HOW_OF, type ReleaseKey, releaseNumber } from './questions/release-numbers.js';
+import { HOW_OF, releaseNumber } from './questions/release-numbers.js';
 
 /** What stands for an answer now, in words: `14 degrees`, and how it was come by: `guess, ± 5 degrees`; empty for plainly answered. */
 export interface Taken {

@@ -1,6 +1,7 @@
+import type { ReleaseKey } from '../records/shared/release-guesses.js';
 import { answersOf, type Interview } from './interview.js';
 import type { QuestionId } from './questions/answers.js';
-import { HOW_OF, type ReleaseKey, releaseNumber } from './questions/release-numbers.js';
+import { HOW_OF, releaseNumber } from './questions/release-numbers.js';
 import { isPut } from './settled.js';
 
 /** A field of a record that an interview guessed, or knows only about: knowing it better would make the answer surer. */

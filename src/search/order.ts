@@ -1,11 +1,8 @@
-import { fromKeys } from '../base/from-keys.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { WISHED_IDS, type WishedId } from '../records/schemas/reaction-numbers.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
-import { reader } from '../simulate/readings.js';
 import { layoutsApart, pickDiffering } from './candidates/pick-differing.js';
-import { meanDifference, shareAbove } from './scoring/world-statistics.js';
-import { ARRIVES_ALIKE } from './search.js';
+import { ARRIVES_ALIKE, meanDifferences, shareAbove } from './scoring/world-statistics.js';
 import type { LayoutOutcomes } from './simulate-layouts.js';
 import { type Sizes, visibility } from './visibility.js';
 
@@ -23,7 +20,7 @@ export interface OrderRules {
 
 /** Mean differences between two layouts over worlds, in the units of answers. */
 export const sizeBetween = (a: LayoutOutcomes, b: LayoutOutcomes): Sizes =>
-  fromKeys(WISHED_IDS, (id) => meanDifference(a.worlds, b.worlds, reader(id)));
+  meanDifferences(WISHED_IDS, a.worlds, b.worlds);
 
 /** Points of mean score that need not be told apart, where a person would not see the difference either. */
 const SCORE_ALIKE = 1;

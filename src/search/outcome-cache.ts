@@ -1,4 +1,3 @@
-import { meanSimple } from 'simple-statistics';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
@@ -7,9 +6,8 @@ import type { Setting } from '../simulate/setting.js';
 import type { Outcome } from '../simulate/simulator.js';
 import { keyOf } from './candidates/candidates.js';
 import type { NominalShot } from './candidates/nominal-shots.js';
-import { score } from './scoring/score.js';
 import type { Target } from './scoring/target.js';
-import { type ScoredOutcomes, scoresAtPins, shiftTargets } from './scoring/world-statistics.js';
+import { type ScoredOutcomes, scoredOutcomes, shiftTargets } from './scoring/world-statistics.js';
 import type { Voice } from './voices/voice.js';
 
 /** Rolls layouts in plausible worlds by physics, each in each world at most once, and keeps what comes out. */
@@ -90,12 +88,7 @@ export async function cacheOutcomes({
       const outcomes = row.outcomes
         .slice(0, worlds)
         .map((outcome, world) => voice.outcome(effects, world, outcome));
-      const scores = outcomes.map((outcome, world) =>
-        outcome.shot === 'pins' ? score(outcome, aimed[world]) : null,
-      );
-      const reached = scoresAtPins({ scores });
-      const arrives = outcomes.filter(({ shot }) => shot === 'pins').length / outcomes.length;
-      return { outcomes, scores, meanScore: meanSimple(reached), arrives };
+      return scoredOutcomes(outcomes, aimed);
     };
     return { scored, targets: aimed };
   };

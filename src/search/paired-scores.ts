@@ -1,10 +1,8 @@
-import { meanSimple } from 'simple-statistics';
 import type { Want } from '../records/schemas/want.js';
 import type { Reached } from '../simulate/readings.js';
 import type { Outcome } from '../simulate/simulator.js';
-import { score } from './scoring/score.js';
 import { type Target, targetsOf } from './scoring/target.js';
-import { type ScoredOutcomes, scoresAtPins, shiftTargets } from './scoring/world-statistics.js';
+import { type ScoredOutcomes, scoredOutcomes, shiftTargets } from './scoring/world-statistics.js';
 import type { BeliefEffects, BeliefSizes } from './voices/belief-effects.js';
 import { believedOutcome, believedReached } from './voices/weighed-voice.js';
 
@@ -56,11 +54,7 @@ export function pairedScores(
       sizes === null
         ? byPhysics
         : byPhysics.map((outcome, world) => believedOutcome(outcome, effects, sizes[world]));
-    const scores = outcomes.map((outcome, world) =>
-      outcome.shot === 'pins' ? score(outcome, aimed[world]) : null,
-    );
-    const arrives = outcomes.filter(({ shot }) => shot === 'pins').length / outcomes.length;
-    return { outcomes, scores, meanScore: meanSimple(scoresAtPins({ scores })), arrives };
+    return scoredOutcomes(outcomes, aimed);
   };
 }
 

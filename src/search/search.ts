@@ -1,3 +1,4 @@
+import { counted } from '../base/counted.js';
 import type { Budget } from '../prepare/budget.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import type { RegressionNotice } from '../records/answers/statements/regression-notices.js';
@@ -19,6 +20,7 @@ import { cacheOutcomes, type ScoredCache } from './outcome-cache.js';
 import { halveByPhysics, halvingShots } from './physics-halving.js';
 import { score } from './scoring/score.js';
 import { type Target, targetsOf } from './scoring/target.js';
+import { ARRIVES_ALIKE } from './scoring/world-statistics.js';
 import { problemScorer } from './surrogate/problem-scorer.js';
 import { type Survey, type Surveyed, survey } from './surrogate/survey.js';
 import { physicsVoice } from './voices/physics-voice.js';
@@ -183,9 +185,6 @@ async function withRegression<T>(
   return use({ survey: (voice) => survey(layouts, scorer, voice, setting, arithmetic) });
 }
 
-/** Layouts that reach the pins less often than the usual middle one by more than this share of worlds come after the others. */
-export const ARRIVES_ALIKE = 0.03;
-
 /** The best of a survey that arrive about as often as the usual and may be drilled: some are rolled at a time until there are enough. */
 async function likeliest(
   { ranked, arrives }: Survey,
@@ -233,15 +232,6 @@ async function bestByPractice(
 }
 
 const union = (...lists: readonly (readonly NominalShot[])[]): NominalShot[] => [...new Set(lists.flat())];
-
-/** Sums up counts for a report of progress that never passes its total. */
-function counted(report: (done: number, total: number) => void, total: number): (count: number) => void {
-  let done = 0;
-  return (count) => {
-    done += count;
-    report(Math.min(done, total), total);
-  };
-}
 
 const byKey = (a: { layout: LayoutNumbers }, b: { layout: LayoutNumbers }): number =>
   keyOf(a.layout) < keyOf(b.layout) ? -1 : 1;

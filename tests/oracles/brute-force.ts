@@ -8,8 +8,7 @@ import { gridCandidates, layoutOf } from '../../src/search/candidates/candidates
 import { type NominalShot, nominalShots } from '../../src/search/candidates/nominal-shots.js';
 import { score } from '../../src/search/scoring/score.js';
 import { type Target, targetsOf } from '../../src/search/scoring/target.js';
-import { shiftTargets } from '../../src/search/scoring/world-statistics.js';
-import { ARRIVES_ALIKE } from '../../src/search/search.js';
+import { ARRIVES_ALIKE, shiftTargets } from '../../src/search/scoring/world-statistics.js';
 import type { Reached } from '../../src/simulate/readings.js';
 import type { Setting } from '../../src/simulate/setting.js';
 import type { Outcome } from '../../src/simulate/simulator.js';

@@ -2,10 +2,10 @@ import type { CompareRow } from '../../records/answers/compare-answer.js';
 import type { CompareRemark } from '../../records/answers/statements/compare-remarks.js';
 import { LANE_IDS } from '../../records/schemas/reaction-numbers.js';
 import { SLIGHTLY } from '../../records/schemas/sureness.js';
-import { shareAbove } from '../../search/scoring/world-statistics.js';
+import { meanDifferences, shareAbove } from '../../search/scoring/world-statistics.js';
 import { VISIBILITIES, type Visibility, visibility } from '../../search/visibility.js';
 import type { ShotScatter } from '../../simulate/shot-scatter.js';
-import { meanSizes, type Scored } from './from-first.js';
+import type { Scored } from './from-first.js';
 
 /** One that is compared, with what is needed to say whether it may be drilled. */
 type Judged = Scored & { readonly answer: Pick<CompareRow, 'objections' | 'legality'> };
@@ -35,7 +35,9 @@ export function compareVerdict(
 
 /** How well a person could tell one from another on the lane, by physics or by both voices weighed. */
 function apart(a: Scored, b: Scored, scatter: ShotScatter) {
-  const [weighed, physics] = [meanSizes(a.weighed, b.weighed), meanSizes(a.physics, b.physics)];
+  const [weighed, physics] = (['weighed', 'physics'] as const).map((voice) =>
+    meanDifferences(LANE_IDS, a[voice], b[voice]),
+  );
   const [byBoth, byPhysics] = [weighed, physics].map((size) => visibility(size, scatter, LANE_IDS));
   const onlyByPractice = byPhysics === 'unseen' && byBoth !== 'unseen';
   // where weighing hides what physics finds, its sizes are told

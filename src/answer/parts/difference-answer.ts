@@ -3,12 +3,11 @@ import type { LayoutDifference } from '../../records/answers/answer.js';
 import { WISHED_IDS, type WishedId } from '../../records/schemas/reaction-numbers.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import type { ScoredCache } from '../../search/outcome-cache.js';
-import { meanDifference } from '../../search/scoring/world-statistics.js';
+import { meanDifferences } from '../../search/scoring/world-statistics.js';
 import type { VoicesResult } from '../../search/search.js';
 import { type Sizes, visibility } from '../../search/visibility.js';
 import { addedInUnit } from '../../search/voices/belief-effects.js';
 import { MIDDLE_SIZES } from '../../search/voices/draw-beliefs.js';
-import { reader } from '../../simulate/readings.js';
 
 /**
  * Prepares to say how far a layout differs from another, each having met all worlds.
@@ -24,7 +23,7 @@ export function differences(
   const seen = (size: Sizes) => ({ size, visibility: visibility(size, scatter, ids) });
   const between = (cache: ScoredCache, a: LayoutNumbers, b: LayoutNumbers): Sizes => {
     const [own, other] = [a, b].map((layout) => cache.get(layout)!);
-    return fromKeys(WISHED_IDS, (id) => meanDifference(own, other, reader(id)));
+    return meanDifferences(WISHED_IDS, own, other);
   };
   const believed = (layout: LayoutNumbers, id: WishedId): number =>
     addedInUnit(id, beliefs.effectsOf(layout), MIDDLE_SIZES);

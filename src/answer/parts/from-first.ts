@@ -1,11 +1,10 @@
 import { fromKeys } from '../../base/from-keys.js';
 import { BELIEVED_COMPARED_IDS, type FromFirst } from '../../records/answers/compare-answer.js';
 import { COMPARED_IDS, type ComparedId } from '../../records/schemas/reaction-numbers.js';
-import { meanDifference, type ScoredOutcomes, shareAbove } from '../../search/scoring/world-statistics.js';
+import { meanDifferences, type ScoredOutcomes, shareAbove } from '../../search/scoring/world-statistics.js';
 import { visibility } from '../../search/visibility.js';
 import { addedInUnit, type BeliefEffects } from '../../search/voices/belief-effects.js';
 import { MIDDLE_SIZES } from '../../search/voices/draw-beliefs.js';
-import { reader } from '../../simulate/readings.js';
 import type { ShotScatter } from '../../simulate/shot-scatter.js';
 
 /** One of those that are compared, in the same worlds as the others, as each voice has them. */
@@ -25,8 +24,8 @@ export function fromFirst(own: Scored, first: Scored, scatter: ShotScatter, hasW
   const believed = (effects: BeliefEffects, id: (typeof BELIEVED_COMPARED_IDS)[number]): number =>
     addedInUnit(id, effects, MIDDLE_SIZES);
   return {
-    weighed: seen(COMPARED_IDS, meanSizes(own.weighed, first.weighed)),
-    physics: seen(COMPARED_IDS, meanSizes(own.physics, first.physics)),
+    weighed: seen(COMPARED_IDS, meanDifferences(COMPARED_IDS, own.weighed, first.weighed)),
+    physics: seen(COMPARED_IDS, meanDifferences(COMPARED_IDS, own.physics, first.physics)),
     practice: seen(
       BELIEVED_COMPARED_IDS,
       fromKeys(BELIEVED_COMPARED_IDS, (id) => believed(own.effects, id) - believed(first.effects, id)),
@@ -35,7 +34,3 @@ export function fromFirst(own: Scored, first: Scored, scatter: ShotScatter, hasW
     aheadByPhysics: hasWish ? shareAbove(own.physics, first.physics) : null,
   };
 }
-
-/** Mean differences over worlds, in the units of answers. */
-export const meanSizes = (own: ScoredOutcomes, other: ScoredOutcomes): Record<ComparedId, number> =>
-  fromKeys(COMPARED_IDS, (id) => meanDifference(own, other, reader(id)));

@@ -1,3 +1,4 @@
+import { counted } from '../../base/counted.js';
 import { MIDDLE_LAYOUT } from '../../prepare/middle-layout.js';
 import { toLayout } from '../../prepare/to-layout.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
@@ -63,13 +64,5 @@ export async function rollOnBall(
     luck: worldsOf(0),
     attained: grid.allowed(),
     quantitiesOf: layoutQuantities(problem, markable),
-  };
-}
-
-function counted(report: (done: number, total: number) => void, total: number): (more: number) => void {
-  let done = 0;
-  return (more) => {
-    done += more;
-    report(Math.min(done, total), total);
   };
 }

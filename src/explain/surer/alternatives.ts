@@ -4,7 +4,7 @@ import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import { keyOf } from '../../search/candidates/candidates.js';
 import type { ScoredCache } from '../../search/outcome-cache.js';
 import { wishMiss } from '../../search/scoring/score.js';
-import { ARRIVES_ALIKE } from '../../search/search.js';
+import { ARRIVES_ALIKE } from '../../search/scoring/world-statistics.js';
 import { wishedInUnit } from '../../simulate/readings.js';
 
 /** Layouts that could be recommended in place of the first, beside it in the worlds that all of them have met. */

@@ -1,11 +1,12 @@
 import { z } from 'zod';
 import { bowlerSchema } from '../../records/schemas/bowler.js';
+import type { ReleaseKey } from '../../records/shared/release-guesses.js';
 import { capital } from '../../records/text/capital.js';
 import type { Quantity } from '../../report/text/display-units.js';
 import type { Answers } from './answers.js';
 import { markedRange } from './in-range.js';
 import { BACK_KEY, type Clash } from './question.js';
-import { papOfRing, picturedRotation, type ReleaseKey, releaseNumber } from './release-numbers.js';
+import { papOfRing, picturedRotation, releaseNumber } from './release-numbers.js';
 
 /* What readings amount to: said to the person, and checked by the schema of a bowler's record as soon as it is known. */
 

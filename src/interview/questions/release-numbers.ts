@@ -1,7 +1,12 @@
 import { fromKeys } from '../../base/from-keys.js';
 import { DEGREE, from, INCH, MPH, RPM, to } from '../../base/units.js';
 import { USUAL_CIRCUMFERENCE_IN } from '../../records/schemas/ball.js';
-import { GUESS_DEVIATION, type ReleaseGuess } from '../../records/shared/release-guesses.js';
+import {
+  GUESS_DEVIATION,
+  RELEASE_KEYS,
+  type ReleaseGuess,
+  type ReleaseKey,
+} from '../../records/shared/release-guesses.js';
 import { rotationFromPicture } from '../measure/axis-picture.js';
 import { type PapPlace, papFromRing, tiltFromArc, tiltFromDiameter } from '../measure/first-ring.js';
 import type { Measured } from '../measure/measured.js';
@@ -10,29 +15,18 @@ import { spinFromFrames } from '../measure/rev-rate.js';
 import { type Answers, numberAnswered } from './answers.js';
 import { guessFor } from './bowler-kinds.js';
 
-export type ReleaseKey = keyof ReleaseGuess;
-
 /** Numbers of a release in record units, with the deviation of those that were measured here or guessed. */
 export interface ReleaseNumbers {
   readonly values: ReleaseGuess;
   readonly deviations: Partial<ReleaseGuess>;
 }
 
-const KEYS = [
-  'speedMph',
-  'revRateRpm',
-  'axisTiltDeg',
-  'axisRotationDeg',
-  'papOverIn',
-  'papUpIn',
-] as const satisfies readonly ReleaseKey[];
-
 /** The release that answers amount to: as measured, else as typed, else guessed by the kind of bowler. */
 export function releaseNumbers(answers: Answers): ReleaseNumbers {
-  const found = fromKeys(KEYS, (key) => releaseNumber(key, answers));
-  const unsure = KEYS.filter((key) => found[key].deviation > 0);
+  const found = fromKeys(RELEASE_KEYS, (key) => releaseNumber(key, answers));
+  const unsure = RELEASE_KEYS.filter((key) => found[key].deviation > 0);
   return {
-    values: fromKeys(KEYS, (key) => found[key].value),
+    values: fromKeys(RELEASE_KEYS, (key) => found[key].value),
     deviations: fromKeys(unsure, (key) => found[key].deviation),
   };
 }

@@ -1,7 +1,7 @@
 import { readRecord } from '../../records/read/read-record.js';
 import type { Shelf } from '../../records/read/shelf.js';
 import { bowlerSchema } from '../../records/schemas/bowler.js';
-import { GUESS_DEVIATION, type ReleaseGuess } from '../../records/shared/release-guesses.js';
+import { GUESS_DEVIATION, type ReleaseKey } from '../../records/shared/release-guesses.js';
 import { formatSixteenths } from '../../records/text/layout-text.js';
 import type { Answers } from './answers.js';
 import { BOWLER_KINDS, guessFor, isDescribed, kindOf } from './bowler-kinds.js';
@@ -27,7 +27,7 @@ const typedFor = (how: (typeof HOW_OF)[keyof typeof HOW_OF]) => ({
 });
 
 const guessOf =
-  (key: keyof ReleaseGuess) =>
+  (key: ReleaseKey) =>
   (answers: Answers): Guess => ({ value: guessFor(answers)[key], deviation: GUESS_DEVIATION[key] });
 
 /** Who bowls, and how the ball leaves the hand. */

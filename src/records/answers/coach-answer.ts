@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { RefusalStatement } from '../refusals/refusal.js';
 import { wantSchema } from '../schemas/want.js';
-import { GUESS_DEVIATION, type ReleaseGuess } from '../shared/release-guesses.js';
+import { RELEASE_KEYS } from '../shared/release-guesses.js';
 import { leverEffectSchema } from './recommend-answer.js';
 import { reactionSchema } from './shot-answer.js';
 import { targetSchema } from './simulated-layout.js';
@@ -10,9 +10,6 @@ import { differenceSchema, scatterSchema } from './statements/differences.js';
 import type { Unworded } from './statements/statement-schema.js';
 
 const n = z.number();
-
-/** Numbers of a release that a bowler may not know exactly. */
-const UNSURE = Object.keys(GUESS_DEVIATION) as (keyof ReleaseGuess)[];
 
 const rolledSchema = z.strictObject({
   layout: z.string(),
@@ -25,7 +22,7 @@ export const coachPairSchema = z
   .strictObject({
     schema: z.literal('flarewise/coach-pair/3'),
     bowler: z.string(),
-    unsure: z.array(z.enum(UNSURE)).meta({
+    unsure: z.array(z.enum(RELEASE_KEYS)).meta({
       description: 'Numbers of the release that were guessed or measured roughly; worlds vary them.',
     }),
     ball: z.string(),

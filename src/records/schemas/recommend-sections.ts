@@ -6,7 +6,7 @@ export const RECOMMEND_SECTIONS = {
   line: 'line to play, margin for error',
   why: 'why it won',
   levers: 'what else would move it',
-  surer: 'what would make this surer',
+  surer: 'what would make it more certain',
   marks: 'marks to lay out',
   searched: 'what was searched',
   assumed: 'what is assumed',

@@ -8,6 +8,8 @@ export interface ReleaseGuess {
   readonly papUpIn: number;
 }
 
+export type ReleaseKey = keyof ReleaseGuess;
+
 /** Usual numbers of the kinds of bowler a person may call themselves (common practice, no source). */
 export const RELEASE_GUESSES = {
   usual: {
@@ -65,3 +67,5 @@ export const GUESS_DEVIATION: ReleaseGuess = {
   papOverIn: 0.4,
   papUpIn: 0.45,
 };
+
+export const RELEASE_KEYS = Object.keys(GUESS_DEVIATION) as readonly ReleaseKey[];

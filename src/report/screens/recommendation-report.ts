@@ -92,7 +92,9 @@ const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page)
       page,
     ),
   ],
-  surer: (answer, page) => [section('What would make this surer', paragraphsOfSurer(answer, page), page)],
+  surer: (answer, page) => [
+    section('What would make the answer more certain', paragraphsOfSurer(answer, page), page),
+  ],
   marks: (answer, page) => {
     const best = bestOf(answer);
     return [

@@ -137,7 +137,7 @@ function sections(
       ? [
           {
             id: 'surer',
-            heading: 'What would make this surer',
+            heading: 'What would make the answer more certain',
             parts: [listHtml(answer.surer.map((each) => surerText(each, wishedIds(inputs.want), units)))],
           },
         ]

@@ -1,7 +1,11 @@
+import { meanSimple } from 'simple-statistics';
+import { fromKeys } from '../../base/from-keys.js';
 import type { Band } from '../../records/answers/answer.js';
 import { TWENTIETHS } from '../../records/answers/simulated-layout.js';
-import { type Reached, wishedNumber } from '../../simulate/readings.js';
+import type { ComparedId } from '../../records/schemas/reaction-numbers.js';
+import { type Reached, reader, wishedNumber } from '../../simulate/readings.js';
 import type { Outcome } from '../../simulate/simulator.js';
+import { score } from './score.js';
 import type { Target } from './target.js';
 
 /** What one layout does over all worlds but the nominal. */
@@ -13,6 +17,21 @@ export interface ScoredOutcomes {
   readonly meanScore: number;
   /** Share of worlds in which the ball reaches the pins. */
   readonly arrives: number;
+}
+
+/** Layouts that reach the pins less often than the usual middle one by more than this share of worlds come after the others. */
+export const ARRIVES_ALIKE = 0.03;
+
+/** Scores what one layout does over worlds against what is aimed for in each. */
+export function scoredOutcomes(
+  outcomes: readonly Outcome[],
+  aimed: readonly (readonly Target[])[],
+): ScoredOutcomes {
+  const scores = outcomes.map((outcome, world) =>
+    outcome.shot === 'pins' ? score(outcome, aimed[world]) : null,
+  );
+  const arrives = outcomes.filter(({ shot }) => shot === 'pins').length / outcomes.length;
+  return { outcomes, scores, meanScore: meanSimple(scoresAtPins({ scores })), arrives };
 }
 
 /** Targets moved along with what a world's luck does to the usual middle layout. */
@@ -57,6 +76,13 @@ export function meanDifference(
   }
   return both > 0 ? sum / both : 0;
 }
+
+/** The same of several, in the units of answers. */
+export const meanDifferences = <K extends ComparedId>(
+  ids: readonly K[],
+  a: ScoredOutcomes,
+  b: ScoredOutcomes,
+): Record<K, number> => fromKeys(ids, (id) => meanDifference(a, b, reader(id)));
 
 /** 5th to 95th percentile. */
 export function bandOf(values: readonly number[]): Band {

@@ -118,6 +118,16 @@ function withValue(
   return { ...world, axisRotation: repeated * world.axisRotation + from(off.axisRotationDeg, DEGREE) * a };
 }
 
+/** Some spread over all numbers, good in the first two cases. */
+const SPREAD: readonly Numbers[] = [
+  [50, 4.75, 64],
+  [45, 5, 60],
+  [30, 4.5, 70],
+  [60, 4, 50],
+  [45, 4, 45],
+  [80, 4.5, 30],
+];
+
 test.each<Case>([
   {
     field: 'axisRotationDeg',
@@ -126,14 +136,7 @@ test.each<Case>([
     lane: 'house-easy',
     want: { hookStart: 4, sharpness: 4 },
     off: { ...GUESSED, axisRotationDeg: 20 },
-    layouts: [
-      [50, 4.75, 64],
-      [45, 5, 60],
-      [30, 4.5, 70],
-      [60, 4, 50],
-      [45, 4, 45],
-      [80, 4.5, 30],
-    ],
+    layouts: SPREAD,
     isWorth: true,
   },
   {
@@ -143,14 +146,7 @@ test.each<Case>([
     lane: 'house-easy',
     want: { hookStart: 4, sharpness: 4 },
     off: { ...GUESSED, papOverIn: 1, papUpIn: 1 },
-    layouts: [
-      [50, 4.75, 64],
-      [45, 5, 60],
-      [30, 4.5, 70],
-      [60, 4, 50],
-      [45, 4, 45],
-      [80, 4.5, 30],
-    ],
+    layouts: SPREAD,
     isWorth: true,
   },
   {
