@@ -8,17 +8,19 @@ import { type Ball, ballRecord } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
 import type { Want } from '../records/schemas/want.js';
-import { USUAL_PRACTICE_WEIGHT } from '../records/shared/beliefs.js';
 import { VERSION } from '../records/shared/version.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { pairedScores, physicalTargets, type RolledInWorlds } from '../search/paired-scores.js';
 import { beliefEffects } from '../search/voices/belief-effects.js';
 import { drawBeliefs } from '../search/voices/draw-beliefs.js';
-import { type Setting, type SettingOptions, withSetting } from '../simulate/setting.js';
+import type { SettingOptions } from '../simulate/setting.js';
 import { shotScatter } from '../simulate/shot-scatter.js';
+import { type Learned, saysLearned } from '../simulate/worlds/learned.js';
 import { compareVerdict } from './parts/compare-verdict.js';
 import { drilledFacts } from './parts/drilled-facts.js';
+import type { Entrant } from './parts/entrants-of.js';
 import { fromFirst } from './parts/from-first.js';
+import { laidDownAlike } from './parts/laid-down-alike.js';
 import { type RolledOnBall, rollOnBall } from './parts/roll-on-ball.js';
 import { answerer, targetAnswer } from './parts/simulated-answer.js';
 
@@ -28,8 +30,9 @@ export interface CompareInputs {
   readonly lane: Lane;
   readonly want: Want;
   readonly varies: Varied;
-  /** A ball stands once for each layout, or for each finish, that it is compared with. */
-  readonly entrants: readonly { readonly ball: Ball; readonly layout: LayoutNumbers }[];
+  /** What logged shots say; nothing when left out. */
+  readonly learned?: Learned | undefined;
+  readonly entrants: readonly Entrant[];
 }
 
 /** Worlds in which each is rolled: evenly spread, paired, and without a search in which luck could be chosen. */
@@ -44,12 +47,12 @@ const WORLDS = 64;
  * @throws {Refusal} when a ball's numbers fit no core or the grip cannot be placed
  */
 export async function compare(inputs: CompareInputs, options: SettingOptions): Promise<CompareAnswer> {
-  const { bowler, lane, want, varies, entrants } = inputs;
+  const { bowler, lane, want, varies, entrants, learned } = inputs;
   const hasWish = Object.values(want).some((wish) => wish !== undefined);
   const records = [...new Set(entrants.map(({ ball }) => ball))];
   const rolled = await rollAll(inputs, records, options, hasWish);
   const [first] = rolled as [RolledOnBall, ...RolledOnBall[]];
-  const { practiceWeight = USUAL_PRACTICE_WEIGHT, seed } = options;
+  const { seed } = options;
 
   const reference = first.quantitiesOf(MIDDLE_LAYOUT);
   const effectsOn = ({ quantitiesOf }: RolledOnBall, layout: LayoutNumbers) =>
@@ -58,7 +61,7 @@ export async function compare(inputs: CompareInputs, options: SettingOptions): P
     on.attained.map(({ layout, outcome }) => ({ nominal: outcome, effects: effectsOn(on, layout) })),
   );
   const field = { attained, usual: first.usual, luck: first.luck };
-  const sizes = drawBeliefs(seed, first.luck.length, () => practiceWeight);
+  const sizes = drawBeliefs(seed, first.luck.length, first.grounds.chanceOf);
   const [weighed, byPhysics] = [pairedScores(want, field, sizes), pairedScores(want, field, null)];
   const targets = physicalTargets(want, attained);
   const scatter = shotScatter(first.grounds.problem, bowler, seed);
@@ -99,6 +102,7 @@ export async function compare(inputs: CompareInputs, options: SettingOptions): P
     version: VERSION,
     seed,
     inputs: { bowler, balls: records.map(ballRecord), lane, want },
+    ...saysLearned(learned),
     varies,
     verdict: compareVerdict(rows, scatter, { hasWish, worlds: first.luck.length }),
     targets: targets.map(targetAnswer),
@@ -117,7 +121,7 @@ export async function compare(inputs: CompareInputs, options: SettingOptions): P
 
 /** Rolls each ball's entrants, one ball after the other. */
 async function rollAll(
-  { bowler, lane, want, entrants }: CompareInputs,
+  { bowler, lane, want, entrants, learned }: CompareInputs,
   records: readonly Ball[],
   options: SettingOptions,
   hasWish: boolean,
@@ -127,13 +131,13 @@ async function rollAll(
   const rolled: RolledOnBall[] = [];
   for (const ball of records) {
     const layouts = entrants.filter((entrant) => entrant.ball === ball).map(({ layout }) => layout);
-    const roll = (setting: Setting) => rollOnBall(layouts, setting, hasWish);
     const [first] = rolled;
-    const laidDown = first ? { ...bowler, laydownBoard: xToBoard(first.grounds.line.launch.x) } : bowler;
-    const there = await withSetting({ bowler: laidDown, ball, lane, want }, sized, async (setting) =>
-      setting.line.reachesPocket || !first ? roll(setting) : null,
+    const board = first && xToBoard(first.grounds.line.launch.x);
+    rolled.push(
+      await laidDownAlike(board, { bowler, ball, lane, want, learned }, sized, (setting) =>
+        rollOnBall(layouts, setting, hasWish),
+      ),
     );
-    rolled.push(there ?? (await withSetting({ bowler, ball, lane, want }, sized, roll)));
   }
   return rolled;
 }

@@ -8,6 +8,7 @@ import { toLayout } from '../prepare/to-layout.js';
 import type { JudgeAnswer } from '../records/answers/answer.js';
 import type { MarkingError } from '../records/answers/statements/changes.js';
 import { ballRecord } from '../records/schemas/ball.js';
+import { WISHED_IDS } from '../records/schemas/reaction-numbers.js';
 import { VERSION } from '../records/shared/version.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { keyOf } from '../search/candidates/candidates.js';
@@ -15,13 +16,14 @@ import { orderRules } from '../search/order-rules.js';
 import { rankInWorlds } from '../search/rank.js';
 import { score } from '../search/scoring/score.js';
 import type { Target } from '../search/scoring/target.js';
-import { type ScoredOutcomes, shareAbove } from '../search/scoring/world-statistics.js';
+import { pairedTwentieths, type ScoredOutcomes, shareAbove } from '../search/scoring/world-statistics.js';
 import { type SearchResult, search } from '../search/search.js';
 import { type LayoutOutcomes, simulateLayouts } from '../search/simulate-layouts.js';
-import { MARKING_DEG, MARKING_IN } from '../simulate/deviations.js';
 import { reader } from '../simulate/readings.js';
 import { type RecommendInputs, type Setting, type SettingOptions, withSetting } from '../simulate/setting.js';
 import { shotScatter } from '../simulate/shot-scatter.js';
+import { MARKING_DEG, MARKING_IN } from '../simulate/worlds/drilled-ball.js';
+import { saysLearned } from '../simulate/worlds/learned.js';
 import { differences } from './parts/difference-answer.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { judgeVerdict } from './parts/judge-verdict.js';
@@ -43,26 +45,35 @@ const ERRORS: readonly { error: MarkingError; by: Partial<LayoutNumbers> }[] = [
  * A second opinion on one layout: what it does, where it stands among all, what the best one does
  * differently, what marking errors cost, and whether it may be drilled.
  *
+ * It searches and ranks as `recommend` does, the layout to be judged left out, so that the best one is the same.
+ *
+ * @param options  with as many layouts to rank as `recommend` would list
  * @throws {Refusal} as `recommend` does
  */
 export const judge = (
   inputs: RecommendInputs & { readonly layout: LayoutNumbers },
-  options: SettingOptions,
+  options: SettingOptions & { readonly top: number },
 ): Promise<JudgeAnswer> =>
   withSetting(inputs, options, async (setting): Promise<JudgeAnswer> => {
     const { ball, problem, rules, budget, seed } = setting;
-    const { layout, ...given } = inputs;
-    const voices = await search(inputs.want, setting, { also: [layout], alone: false });
+    const { layout, learned, ...given } = inputs;
+    const voices = await search(inputs.want, setting, { also: [layout] });
     const result = voices.weighed;
     if (result.found.length === 0) throw nothingAllowed(result);
-    const { radius } = ball.published;
-    const [outcome] = await setting.evaluator.evaluate([{ layout: toLayout(layout, radius), world: 0 }]);
     const scatter = shotScatter(problem, inputs.bowler, seed);
     const order = orderRules(inputs.want, scatter, voices, setting);
-    const { ranked, middle } = await rankInWorlds(result, 1, setting, order);
+    const { ranked, middle } = await rankInWorlds(result, options.top, setting, order);
     const [best] = ranked;
+    const { radius } = ball.published;
+    const [outcome] = await setting.evaluator.evaluate([{ layout: toLayout(layout, radius), world: 0 }]);
     const { rows } = await simulateLayouts([{ layout, outcome }], result.cache, setting);
     const [own] = rows as [LayoutOutcomes];
+    const place = await placeOf(own, result);
+    // rolled by the other threads while this one puts into words
+    const rolling = Promise.all([
+      explain([best.layout], layout, result.targets, setting),
+      markingErrors(own, result.targets, setting),
+    ]);
     const difference = differences(voices, order.ids, scatter);
     const bestOverIt = difference(best.layout, layout);
     const byPhysics = (each: LayoutNumbers): ScoredOutcomes => voices.byPhysics.get(each)!;
@@ -71,12 +82,14 @@ export const judge = (
     const facts = factsOf(layout);
     const simulated = inWords(own, facts);
     const bestBeatsIt = shareAbove(best.worlds, own.worlds);
-    const [toBest] = await explain([best.layout], layout, result.targets, setting);
+    const bestInWords = inWords(best, factsOf(best.layout));
+    const [[toBest], marking] = await rolling;
     return {
       schema: 'flarewise/judge/3',
       version: VERSION,
       seed: options.seed,
       inputs: { ...given, ball: ballRecord(given.ball) },
+      ...saysLearned(learned),
       verdict: judgeVerdict(
         simulated.objections.length > 0 || !facts.legality.legal,
         bestBeatsIt,
@@ -87,8 +100,8 @@ export const judge = (
         : noLine(inputs, ball, toLayout(layout, ball.published.radius)),
       targets: result.targets.map(targetAnswer),
       layout: { ...simulated, psa: facts.psa, marks: [...facts.marks], legality: facts.legality },
-      place: placeOf(own, result),
-      best: inWords(best, factsOf(best.layout)),
+      place,
+      best: bestInWords,
       regression: regressionAnswer(result, [own, best], ball),
       confidence: {
         bestBeatsIt,
@@ -99,26 +112,29 @@ export const judge = (
           beatsMiddle: shareAbove(byPhysics(layout), byPhysics(MIDDLE_LAYOUT)),
         },
         bestOverIt,
+        paired: pairedTwentieths(WISHED_IDS, best.worlds, own.worlds),
         overMiddle: difference(layout, MIDDLE_LAYOUT),
       },
       scatter,
       shares: toBest.shares,
       causes: toBest.causes,
-      marking: await markingErrors(own, result.targets, setting),
+      marking,
       assumptions: allAssumptions(inputs, ball),
       cautions: cautionsFor(ball),
     };
   });
 
-/** Where a layout stands among all: by the regression where it was asked, else by physics among the grid's. */
-function placeOf(
+/** Where a layout stands among all that may be marked, by the regression where it was asked, else by physics among the grid's. */
+async function placeOf(
   { layout, nominal }: LayoutOutcomes,
   { surveyed, attained, targets }: SearchResult,
-): JudgeAnswer['place'] {
+): Promise<JudgeAnswer['place']> {
   if ('ranked' in surveyed) {
-    const rank = surveyed.ranked.findIndex((each) => keyOf(each) === keyOf(layout));
-    const of = surveyed.ranked.length;
-    return { betterThan: of - 1 - rank, of, by: 'regression' };
+    await surveyed.look([layout]);
+    const others = surveyed.ranked.filter((each) => keyOf(each) !== keyOf(layout));
+    const own = surveyed.expected(layout)!;
+    const below = others.filter((each) => surveyed.expected(each)! < own).length;
+    return { betterThan: below, of: surveyed.ranked.length, by: 'regression' };
   }
   const own = score(nominal, targets);
   const below = attained.filter(({ outcome }) => score(outcome, targets) < own).length;

@@ -10,8 +10,8 @@ import { amountOf, burnt } from '../motion/lane/wear.js';
 import type { LaneAnswer } from '../records/answers/lane-answer.js';
 import type { Lane } from '../records/schemas/lane.js';
 import { VERSION } from '../records/shared/version.js';
-import { NOMINAL_SURFACE } from '../simulate/assumed-surface.js';
 import { patternOf } from '../simulate/shot-problem.js';
+import { NOMINAL_SURFACE } from '../simulate/worlds/assumed-surface.js';
 import { laneRemarks } from './parts/lane-remarks.js';
 
 /** Boards whose film is compared: the outside of the own side, the middle, the far outside (common practice). */

@@ -17,19 +17,21 @@ import type { RankedLayout, RecommendAnswer } from '../records/answers/answer.js
 import type { FirstLookAnswer } from '../records/answers/first-look.js';
 import { Refusal } from '../records/refusals/refusal.js';
 import { type Ball, ballRecord } from '../records/schemas/ball.js';
+import { WISHED_IDS } from '../records/schemas/reaction-numbers.js';
+import type { Want } from '../records/schemas/want.js';
 import { VERSION } from '../records/shared/version.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { keyOf } from '../search/candidates/candidates.js';
 import { firstLook } from '../search/first-look.js';
-import type { OrderRules } from '../search/order.js';
 import { orderRules } from '../search/order-rules.js';
-import { rankInWorlds } from '../search/rank.js';
-import { shareAbove } from '../search/scoring/world-statistics.js';
+import { type Ranking, rankInWorlds } from '../search/rank.js';
+import { pairedTwentieths, shareAbove } from '../search/scoring/world-statistics.js';
 import { type SearchResult, search, type VoicesResult } from '../search/search.js';
 import { type LayoutOutcomes, simulateLayouts } from '../search/simulate-layouts.js';
 import { ties } from '../search/ties.js';
 import { type RecommendInputs, type Setting, type SettingOptions, withSetting } from '../simulate/setting.js';
-import { shotScatter } from '../simulate/shot-scatter.js';
+import { type ShotScatter, shotScatter } from '../simulate/shot-scatter.js';
+import { saysLearned } from '../simulate/worlds/learned.js';
 import { differences } from './parts/difference-answer.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { formatOn } from './parts/layout-answer.js';
@@ -58,26 +60,33 @@ export interface RecommendOptions extends SettingOptions {
 export const recommend = (inputs: RecommendInputs, options: RecommendOptions): Promise<RecommendAnswer> =>
   withSetting(inputs, options, async (setting): Promise<RecommendAnswer> => {
     const { ball, problem, line, rules, budget, seed } = setting;
+    const { learned, ...given } = inputs;
     if (options.onFirstLook) await lookFirst(inputs, setting, options.onFirstLook);
-    const voices = await search(inputs.want, setting);
+    const scatter = shotScatter(problem, inputs.bowler, seed);
+    const byPhysics = rankBeside(inputs.want, scatter, options.top, setting);
+    const voices = await search(inputs.want, setting, { onPhysics: byPhysics.rank });
     const result = voices.weighed;
     if (result.found.length === 0) throw nothingAllowed(result);
-    const scatter = shotScatter(problem, inputs.bowler, seed);
     const order = orderRules(inputs.want, scatter, voices, setting);
     const { ranked, runnerUp, middle } = await rankInWorlds(result, options.top, setting, order);
     const [first] = ranked;
-    const choices = await choicesOf(first, voices, options.top, setting, order);
+    const choices = await choicesOf(first, voices, await byPhysics.first(), setting);
     const difference = differences(voices, order.ids, scatter);
     const aheadByPhysics = (a: LayoutNumbers, b: LayoutNumbers): number =>
       shareAbove(voices.byPhysics.get(a)!, voices.byPhysics.get(b)!);
 
+    const shots = result.shots();
     // rolled by the other threads while this one puts into words
-    const rolling = explain(
-      ranked.map(({ layout }) => layout),
-      MIDDLE_LAYOUT,
-      result.targets,
-      setting,
-    );
+    const rolling = Promise.all([
+      explain(
+        ranked.map(({ layout }) => layout),
+        MIDDLE_LAYOUT,
+        result.targets,
+        setting,
+      ),
+      oneMoreStep(ranked, result.cache, setting),
+      beliefFindings(first.layout, first.nominal.launch, setting),
+    ]);
     const inWords = answerer(result.targets, setting);
     const drilled = drilledFacts(ball, rules);
     const factsOf = ({ layout }: LayoutOutcomes) => drilled(layout);
@@ -110,11 +119,10 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
         beatsMiddle: aheadByPhysics(row.layout, MIDDLE_LAYOUT),
       },
       overMiddle: isMiddle(row) ? null : difference(row.layout, MIDDLE_LAYOUT),
+      paired: isMiddle(row) ? null : pairedTwentieths(WISHED_IDS, row.worlds, middle.worlds),
       overRunnerUp: next ? difference(row.layout, next.layout) : null,
     });
-    const shots = result.shots();
-    const stepped = await oneMoreStep(ranked, result.cache, setting);
-    const explained = await rolling;
+    const [explained, stepped, beliefs] = await rolling;
     const layouts: RankedLayout[] = answers.map(({ row, facts, simulated }, i) => ({
       rank: i + 1,
       ...simulated,
@@ -145,7 +153,8 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       schema: 'flarewise/recommend/3',
       version: VERSION,
       seed: options.seed,
-      inputs: { ...inputs, ball: ballRecord(inputs.ball) },
+      inputs: { ...given, ball: ballRecord(inputs.ball) },
+      ...saysLearned(learned),
       assumptions: allAssumptions(inputs, ball),
       noLine: line.reachesPocket
         ? null
@@ -183,7 +192,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       layouts,
       limits: limits(result, first.nominal, targets, answers[0].simulated.bands.reaction, levers),
       levers,
-      beliefs: beliefFindings(first.layout, setting),
+      beliefs,
       surer: surer(
         ranked.map(({ layout }) => layout),
         voices,
@@ -194,18 +203,30 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
     };
   });
 
+/** Ranks what physics alone finds, while the search by both voices goes on. */
+function rankBeside(want: Want, scatter: ShotScatter, top: number, setting: Setting) {
+  const silent = { ...setting, practiceWeight: 0, progress: () => () => undefined };
+  let ranking: Promise<Ranking> | null = null;
+  return {
+    rank(physics: SearchResult): void {
+      ranking = rankInWorlds(physics, top, silent, orderRules(want, scatter, null, silent));
+      ranking.catch(() => undefined); // said when it is asked for
+    },
+    /** The first; null where physics was not asked alone. */
+    first: async (): Promise<LayoutNumbers | null> => (await ranking)?.ranked[0].layout ?? null,
+  };
+}
+
 /** What each voice would choose, each simulated in all worlds; null where practice has no weight. */
 async function choicesOf(
   first: LayoutOutcomes,
-  { weighed, physics, practice }: VoicesResult,
-  top: number,
+  { weighed, practice }: VoicesResult,
+  physics: LayoutNumbers | null,
   setting: Setting,
-  rules: OrderRules,
 ): Promise<Record<'weighed' | 'physics' | 'practice', LayoutNumbers> | null> {
   if (!physics || !practice) return null;
-  const byPhysics = await rankInWorlds(physics, top, setting, { ...rules, byPractice: () => 0 });
   await simulateLayouts([practice], weighed.cache, setting);
-  return { weighed: first.layout, physics: byPhysics.ranked[0].layout, practice: practice.layout };
+  return { weighed: first.layout, physics, practice: practice.layout };
 }
 
 async function lookFirst(

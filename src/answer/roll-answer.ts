@@ -17,8 +17,8 @@ import { loadPractice } from '../records/shared/shared-data.js';
 import { VERSION } from '../records/shared/version.js';
 import { objections } from '../search/candidates/constraints.js';
 import { aimedShot, type ShotRecords } from '../simulate/aimed-shot.js';
-import { NO_DEVIATIONS } from '../simulate/deviations.js';
 import { pathAnswer, reactionAnswer } from '../simulate/reaction-answer.js';
+import { saysLearned } from '../simulate/worlds/learned.js';
 import { bowTieAnswer } from './parts/bow-tie-answer.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { faceAnswer } from './parts/face-answer.js';
@@ -29,11 +29,11 @@ import { ringsAnswer, ringsInOil } from './parts/rings-answer.js';
 
 /** One shot of one layout, on its own line to the pocket, as `recommend` would roll it: path, phases, rings. */
 export function rollAnswer(inputs: ShotRecords, fitter?: CoreFitter, budget?: Budget): RollAnswer {
-  const { bowler, ball: record, lane, layout } = inputs;
+  const { bowler, ball: record, lane, layout, learned } = inputs;
   const ball = ballProblem(record, bowler, 'moment', fitter, budget);
   const { radius } = ball.published;
   const marked = toLayout(layout, radius);
-  const { line: usual, engine, rolled, outcome } = aimedShot(inputs, ball);
+  const { line: usual, problem, engine, rolled, outcome } = aimedShot(inputs, ball);
   const { launch } = rolled;
   const shot = rolled.full();
   const path = pathAnswer(shot);
@@ -46,10 +46,11 @@ export function rollAnswer(inputs: ShotRecords, fitter?: CoreFitter, budget?: Bu
     ball: record.name,
     bowler: bowler.name,
     lane: lane.name,
+    ...saysLearned(learned),
     layout: layoutAnswer(layout, ball),
     line,
     noLine: line.reachesPocket ? null : noLine(inputs, ball, marked),
-    missRoom: missRoom(launch, (from) => engine.shot(marked, NO_DEVIATIONS, from).shot),
+    missRoom: missRoom(launch, (from) => engine.shot(marked, problem.worlds[0], from).shot),
     reaction: reactionAnswer(outcome),
     objections: withNearestHole(
       objections(layout, outcome, { ball, rules, practice: loadPractice(), line: usual }),

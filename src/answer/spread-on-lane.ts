@@ -1,12 +1,10 @@
 import { fromKeys } from '../base/from-keys.js';
 import { numbersOf } from '../prepare/mark-of.js';
 import type { MapAnswer, MapRow } from '../records/answers/answer.js';
-import type { Ball } from '../records/schemas/ball.js';
-import type { Bowler } from '../records/schemas/bowler.js';
-import type { Lane } from '../records/schemas/lane.js';
 import { LANE_IDS } from '../records/schemas/reaction-numbers.js';
 import { visibility } from '../search/visibility.js';
-import type { SettingOptions } from '../simulate/setting.js';
+import type { RecommendInputs, SettingOptions } from '../simulate/setting.js';
+import { saysLearned } from '../simulate/worlds/learned.js';
 import { compare } from './compare.js';
 
 /**
@@ -17,18 +15,19 @@ import { compare } from './compare.js';
  * @throws {Refusal} as `compare` does
  */
 export async function spreadOnLane(
-  { bowler, ball, lane }: { readonly bowler: Bowler; readonly ball: Ball; readonly lane: Lane },
+  { bowler, ball, lane, learned }: Omit<RecommendInputs, 'want'>,
   map: MapAnswer,
   options: SettingOptions,
 ): Promise<NonNullable<MapAnswer['onLane']>> {
   const [least, most] = endsOf(map);
   const entrants = [least, most].map(({ layout }) => ({ ball, layout: numbersOf(layout) }));
-  const answer = await compare({ bowler, lane, want: {}, varies: 'layout', entrants }, options);
+  const answer = await compare({ bowler, lane, learned, want: {}, varies: 'layout', entrants }, options);
   const [first, second] = answer.rows;
   const { size } = second.fromFirst!.physics;
   const { scatter } = answer;
   return {
     lane: lane.name,
+    ...saysLearned(learned),
     from: first.text,
     to: second.text,
     size: fromKeys(LANE_IDS, (id) => size[id]),
@@ -41,7 +40,7 @@ export async function spreadOnLane(
 /** The rows with the least and the greatest value of the differential that moves more. */
 function endsOf({ rows, reach }: MapAnswer): readonly [MapRow, MapRow] {
   const moved = (key: 'differentialIn' | 'intermediateDifferentialIn'): number =>
-    reach[key].most - reach[key].least;
+    reach.numbers[key].most - reach.numbers[key].least;
   const key =
     moved('differentialIn') > moved('intermediateDifferentialIn')
       ? 'differentialIn'

@@ -12,23 +12,31 @@ export type {
   SharesAnswer,
   TargetAnswer,
 } from '../records/answers/answer.js';
-export type { RingAnswer } from '../records/answers/ball-face.js';
+export type { RingAnswer } from '../records/answers/parts/ball-face.js';
+export type { LearnedFrom } from '../records/answers/parts/learned-from.js';
 export { readBall } from '../records/read/read-ball.js';
 export type { Ball, OwnCoreBall, PublishedBall } from '../records/schemas/ball.js';
 export type { Bowler } from '../records/schemas/bowler.js';
 export type { Lane } from '../records/schemas/lane.js';
+export type { LoggedShot, Night } from '../records/schemas/shot-log.js';
 export type { Want } from '../records/schemas/want.js';
+export type { Learned } from '../simulate/worlds/learned.js';
 export type {
+  CompareAnswer,
+  CompareRow,
   DrilledAnswer,
   JudgeAnswer,
+  LearnedAnswer,
   LegalityAnswer,
   RankedLayout,
   RecommendAnswer,
   RollAnswer,
   SimulatedLayout,
 } from './answers.js';
+export { type CompareInputs, compare } from './compare.js';
 export { type DrilledInputs, type DrilledOptions, drilled } from './drilled.js';
 export { type JudgeInputs, judge } from './judge.js';
+export { type LearnInputs, type Lesson, type LoggedBall, learn } from './learn.js';
 export { type RecommendInputs, type RecommendOptions, recommend } from './recommend.js';
 export { type RollInputs, roll } from './roll.js';
 export type { Progress, SearchOptions } from './search-options.js';

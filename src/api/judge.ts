@@ -35,7 +35,7 @@ export interface JudgeInputs extends RecommendInputs {
  * // → no-difference-seen 55 x 4 1/4 x 66
  */
 export async function judge(
-  { bowler, ball: given, lane, want, layout }: JudgeInputs,
+  { bowler, ball: given, lane, want, layout, learned }: JudgeInputs,
   options: SearchOptions = {},
 ): Promise<JudgeAnswer> {
   options.signal?.throwIfAborted();
@@ -46,6 +46,7 @@ export async function judge(
       ball,
       lane: checkedLane(lane),
       want: checkedWant(want),
+      learned,
       layout: checkedLayout(layout, ball),
     };
     return judgement(inputs, settingOptions(options));

@@ -3,6 +3,7 @@ import type { Ball } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
 import type { Want } from '../records/schemas/want.js';
+import type { Learned } from '../simulate/worlds/learned.js';
 import type { RecommendAnswer } from './answers.js';
 import { checkedBall, checkedBowler, checkedLane, checkedWant } from './checked-inputs.js';
 import { type SearchOptions, settingOptions } from './search-options.js';
@@ -14,6 +15,8 @@ export interface RecommendInputs {
   readonly lane: Lane;
   /** The wanted reaction; a preference left out is ignored. */
   readonly want: Want;
+  /** What the bowler's logged shots say, as `learn` hands it back; nothing when left out. */
+  readonly learned?: Learned | undefined;
 }
 
 export interface RecommendOptions extends SearchOptions {
@@ -74,7 +77,7 @@ export interface RecommendOptions extends SearchOptions {
  * // → 2. 50 x 5 1/2 x 26: 87 of 100
  */
 export async function recommend(
-  { bowler, ball, lane, want }: RecommendInputs,
+  { bowler, ball, lane, want, learned }: RecommendInputs,
   { otherBalls = [], ...options }: RecommendOptions = {},
 ): Promise<RecommendAnswer> {
   options.signal?.throwIfAborted();
@@ -84,6 +87,7 @@ export async function recommend(
       ball: checkedBall(ball),
       lane: checkedLane(lane),
       want: checkedWant(want),
+      learned,
     };
     const others = otherBalls.map(checkedBall);
     return recommendation(inputs, { ...settingOptions(options), otherBalls: others });

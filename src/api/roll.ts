@@ -1,5 +1,6 @@
 import { rollAnswer } from '../answer/roll-answer.js';
 import type { Lane } from '../records/schemas/lane.js';
+import type { Learned } from '../simulate/worlds/learned.js';
 import type { RollAnswer } from './answers.js';
 import { checkedBall, checkedBowler, checkedLane, checkedLayout } from './checked-inputs.js';
 import type { DrilledInputs } from './drilled.js';
@@ -7,6 +8,8 @@ import { worded } from './worded.js';
 
 export interface RollInputs extends DrilledInputs {
   readonly lane: Lane;
+  /** What the bowler's logged shots say, as `learn` hands it back; nothing when left out. */
+  readonly learned?: Learned | undefined;
 }
 
 /**
@@ -27,7 +30,7 @@ export interface RollInputs extends DrilledInputs {
  * console.log(line.reachesPocket, reaction.outcome, path.at(-1)?.distanceFt);
  * // → true pins 60
  */
-export function roll({ bowler, ball: given, lane, layout }: RollInputs): RollAnswer {
+export function roll({ bowler, ball: given, lane, layout, learned }: RollInputs): RollAnswer {
   return worded(() => {
     const ball = checkedBall(given);
     return rollAnswer({
@@ -35,6 +38,7 @@ export function roll({ bowler, ball: given, lane, layout }: RollInputs): RollAns
       ball,
       lane: checkedLane(lane),
       layout: checkedLayout(layout, ball),
+      learned,
     });
   });
 }

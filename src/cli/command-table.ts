@@ -1,15 +1,19 @@
 import { PAPER_NAMES } from '../base/paper.js';
 import { MIDDLE_LAYOUT_TEXT } from '../prepare/middle-layout.js';
+import { RING_OVER } from '../records/schemas/ring-over.js';
 import type { CommandEntry } from './flags/command-entry.js';
 import {
   BALL,
   BOWLER,
+  CHANGES,
+  DID,
   FULL,
   HANDS,
   LANE,
   LAYOUT,
   OUNCE_KIND,
   OVERS,
+  PICTURE_OUT,
   PRACTICE,
   REPORT,
   RULES,
@@ -17,6 +21,7 @@ import {
   SHELF_ACTIONS,
   SHELLS,
   SHOW,
+  UNLEARNED,
   WANT,
   WANTED_PIN_SIDES,
 } from './flags/flag-table.js';
@@ -36,6 +41,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       ...WANT,
       ['--top <n>', 'layouts to list, 1 to 10 (default: 4)'],
       PRACTICE,
+      UNLEARNED,
       SEED,
       ['--pin-side <side>', 'where the pin may lie: above, below or both (default: above)', WANTED_PIN_SIDES],
       RULES,
@@ -53,7 +59,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     name: 'judge',
     summary: 'second opinion on one layout',
     description: `Judges one layout: a verdict, its place among all, what the best one does differently, what marking errors cost. ${ASKS}`,
-    flags: [BOWLER, BALL, LANE, LAYOUT, ...WANT, PRACTICE, SEED, RULES, FULL, REPORT],
+    flags: [BOWLER, BALL, LANE, LAYOUT, ...WANT, PRACTICE, UNLEARNED, SEED, RULES, FULL, REPORT],
     examples: [
       'flarewise judge --bowler average-right --ball plain-high --lane house-easy --sharpness 4 --layout "70 x 4 1/2 x 30"',
     ],
@@ -74,6 +80,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       ['--finish <grit...>', 'finish of the cover, 220 to 6000: give it two to six times'],
       ...WANT,
       PRACTICE,
+      UNLEARNED,
       SEED,
       RULES,
       FULL,
@@ -87,6 +94,31 @@ export const COMMANDS: readonly CommandEntry[] = [
     load: async () => (await import('./commands/compare-command.js')).compareCommand,
   },
   {
+    name: 'adjust',
+    summary: 'what to change where a drilled ball does not do what you wanted',
+    description:
+      'Weighs what can be changed where a drilled ball does not do what you wanted: a move on the lane, another finish, another ball of ' +
+      'yours, a little speed; last, to plug and redrill it. Each by what it changes in the same simulated tries, beside the scatter of your ' +
+      `shots. What the ball did comes from its log, or from --did-... ${ASKS}`,
+    flags: [
+      ['--ball <drilled>', 'the drilled layout, by the id it is kept by (flarewise shelf add)', []],
+      ['--lane <record>', `where; ${LANE[1]} (default: that of the last logged night)`],
+      ['--bowler <record>', `${BOWLER[1]} (default: whose ball it is)`],
+      ...DID,
+      ...CHANGES,
+      ['--unlearned', 'leave out what logged shots teach'],
+      PRACTICE,
+      SEED,
+      RULES,
+      FULL,
+    ],
+    examples: [
+      'flarewise adjust --ball first --hook-start "3 ft later"',
+      'flarewise adjust --ball first --lane house-easy --did-hook-start "36 ft" --hook-start "39 ft" --total-hook less',
+    ],
+    load: async () => (await import('./commands/adjust-command.js')).adjustCommand,
+  },
+  {
     name: 'drilled',
     summary: 'drilled numbers of one layout',
     description: 'What drilling one layout makes of a ball: RG, differentials, static weights, rules, marks.',
@@ -98,7 +130,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     name: 'roll',
     summary: 'one simulated shot with one layout',
     description: 'Simulates one shot with one layout: path, reaction numbers, oil rings on the ball.',
-    flags: [BOWLER, BALL, LANE, LAYOUT],
+    flags: [BOWLER, BALL, LANE, LAYOUT, UNLEARNED],
     examples: [
       'flarewise roll --bowler average-right --ball plain-medium --lane house-easy --layout "45 x 4 x 45"',
     ],
@@ -118,16 +150,16 @@ export const COMMANDS: readonly CommandEntry[] = [
   },
   {
     name: 'sheet',
-    summary: 'a marking sheet for the shop',
+    summary: 'a work sheet for the shop',
     description:
-      'Says how to lay one layout out with a tape, with pictures of the ball, drilled numbers, rules and, on a lane, the oil ' +
-      `rings: on the screen, or with --out as one page of paper. ${ASKS}`,
+      'A work order for one layout: what to check, the marks by tape and protractor with room for what is measured, holes, limits ' +
+      `and, on a lane, the oil rings to expect; on the screen, or with --out on paper. ${ASKS}`,
     flags: [
       BOWLER,
       BALL,
       LAYOUT,
       ['--lane <record>', 'shows the oil rings to expect on it; a file, or the id of a record'],
-      ['--out <file>', 'write a page instead: a name that ends in .pdf, .svg, .png or .html'],
+      ['--out <file>', 'write it for paper instead: a name that ends in .pdf, .svg, .png or .html'],
       ['--paper <size>', 'letter or a4 (default: letter)', PAPER_NAMES],
       ['--date <day>', 'printed on it, as YYYY-MM-DD (default: today)'],
       OUNCE_KIND,
@@ -144,21 +176,46 @@ export const COMMANDS: readonly CommandEntry[] = [
     name: 'map',
     summary: 'drilled numbers over one number of the layout',
     description:
-      'What each drilling angle (or pin-to-PAP, or pin buffer) does to a core: RG, differentials and PSA, with bands; with --lane, too, ' +
-      'what that does to the shot.',
+      'How far RG, differentials and asymmetry of a core move over each drilling angle (or pin-to-PAP, or pin buffer), beside a plain and ' +
+      'an asymmetric ball, and whether that matters; with --lane, too, what it does to the shot. With --full: row by row, with bands and PSA.',
     flags: [
       BOWLER,
       BALL,
       ['--lane <record>', 'rolls the ends of the spread on it; a file, or the id of a record'],
       ['--over <number>', 'drilling-angle, pin-to-pap or buffer (default: drilling-angle)', OVERS],
       ['--layout <text>', `keeps its other two numbers (default: "${MIDDLE_LAYOUT_TEXT}")`],
+      UNLEARNED,
       ['--csv', 'print comma-separated values'],
+      FULL,
+      PICTURE_OUT,
     ],
     examples: [
       'flarewise map --ball lobed-strong --bowler average-right --lane house-easy',
       'flarewise map --ball plain-high --bowler average-right --over pin-to-pap --csv',
     ],
     load: async () => (await import('./commands/map-command.js')).mapCommand,
+  },
+  {
+    name: 'core',
+    summary: 'check a core file, cut it and weigh it',
+    description:
+      'Checks a core file, draws the core cut through pin and marker and through the equator, weighs it, and says what looks wrong: a core ' +
+      'upside down, a wrong unit, a part that others hide or that lies outside. A core that makes no ball is drawn too.',
+    words: ['[core]', 'a core file, or a ball with a core of its own: a file or an id'],
+    flags: [
+      [
+        '--ball <record>',
+        'weighs it for that ball, and compares its published numbers; a file, or the id of a record',
+      ],
+      ['--bowler <record>', 'draws the holes of their grip into it; a file, or the id of a record'],
+      ['--layout <text>', `where those holes come to lie (default: "${MIDDLE_LAYOUT_TEXT}")`],
+      PICTURE_OUT,
+    ],
+    examples: [
+      'flarewise core own-solids',
+      'flarewise core own-mesh --bowler average-right --layout "70 x 4 1/2 x 30" --out core.svg',
+    ],
+    load: async () => (await import('./commands/core-command.js')).coreCommand,
   },
   {
     name: 'coach',
@@ -176,6 +233,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       ['--lanes <list>', 'a folder of records, or files and ids with commas between'],
       ...WANT,
       PRACTICE,
+      UNLEARNED,
       SEED,
       RULES,
       [
@@ -197,11 +255,11 @@ export const COMMANDS: readonly CommandEntry[] = [
     name: 'shelf',
     summary: 'bowlers, balls, lanes and drilled layouts that you keep',
     description:
-      'Keeps bowlers, balls, lanes and drilled layouts with their results, each by an id that every other command takes. ' +
+      'Keeps bowlers, balls, lanes and drilled layouts with their shots, each by an id that every other command takes. ' +
       'Actions: list; show ID; rename ID NEW; remove ID...; import FILE... (records, bundles, CSV lists of bowlers); ' +
-      'export [ID...]; add [NAME] (a drilled layout); log ID (what a drilled ball did).',
+      'export [ID...]; add [NAME] (a drilled layout, whose shots flarewise log keeps).',
     words: ['[words...]', `${SHELF_ACTIONS.join(', ')}, and what it is for`, SHELF_ACTIONS],
-    takeKept: ['show', 'rename', 'remove', 'export', 'log'],
+    takeKept: ['show', 'rename', 'remove', 'export'],
     flags: [
       ['--as <id>', 'id for what is imported or added (default: made from its name)'],
       ['--replace', 'import over a record of the same id'],
@@ -211,14 +269,6 @@ export const COMMANDS: readonly CommandEntry[] = [
       ['--ball <record>', 'add: which ball; a file, or the id of a record'],
       LAYOUT,
       ['--drilled-on <day>', 'add: such as 2026-03-31'],
-      ['--lane <name>', 'log: where it was bowled'],
-      ['--on <day>', 'log: such as 2026-04-02'],
-      ['--hook-start-ft <n>', 'log: where it started to hook, in feet, or such as "12 m"'],
-      ['--total-hook <n>', 'log: boards it came back'],
-      ['--breakpoint <n>', 'log: outermost board'],
-      ['--entry-angle <n>', 'log: degrees at the pins'],
-      ['--flare-in <n>', 'log: by tape at the widest place, in inches, or such as "95 mm"'],
-      ['--note <text>', 'log: anything else'],
     ],
     examples: [
       'flarewise shelf',
@@ -226,6 +276,78 @@ export const COMMANDS: readonly CommandEntry[] = [
       'flarewise shelf add first drill --bowler me --ball new --layout "70 x 4 1/2 x 30" --as first',
     ],
     load: async () => (await import('./commands/shelf-command.js')).shelfCommand,
+  },
+  {
+    name: 'log',
+    summary: 'shots as you saw them, with a drilled ball',
+    description:
+      'Keeps what you saw of a shot with a drilled ball, in one line at the lane: flarewise log ID LAYDOWN ARROWS BREAKPOINT PINS. The ' +
+      'four are boards counted from the bowler’s own side, in that order; a dash stands for not seen, g at the pins for a gutter ball. ' +
+      'Day, lane, games, target and pattern go on from the line before on the same evening. In a terminal, ID alone asks shot after ' +
+      'shot; without words it lists what is kept.',
+    words: ['[words...]', 'ID of a drilled layout that you keep (flarewise shelf add), and four boards'],
+    keptFirst: 'layout',
+    flags: [
+      ['--lane <record>', 'where: the id of a lane, or a name'],
+      ['--night <day>', 'such as 2026-03-31 (default: this evening)'],
+      ['--games <n>', 'games bowled on the oil before, by all bowlers together'],
+      ['--target <board>', 'board at the arrows that you aim at; the arrows are then read against it'],
+      ['--pattern <ft>', 'where the oil ends, where you know better than the lane’s record'],
+      ['--at-50 <board>', 'board at 50 ft'],
+      ['--breakpoint-ft <n>', 'how far down the breakpoint was, in feet, or such as "13 m"'],
+      ['--display-speed <n>', 'on the display over the lane, in mph, or such as "26 km/h"'],
+      ['--flare <n>', 'by tape at the widest place, in inches, or such as "95 mm"'],
+      ['--ring-over <hole>', 'an oil ring ran over this hole: thumb, middle or ring', RING_OVER],
+      ['--read-off', 'the board at the arrows was read off, not against the target'],
+      ['--note <text>', 'anything else'],
+      [
+        '--error <list>',
+        'how far off your readings may be, one standard deviation: arrows=1,pins=0.5; usual takes it back',
+      ],
+      ['--other-side', 'the boards were counted from the other side: turns them round'],
+      ['--really', 'keep what looks odd without asking: it was so'],
+      ['--edit <n>', 'change shot n, and with --lane, --games and so on its whole night'],
+      ['--undo [n]', 'take the last shot back, or shot n'],
+      ['--list', 'list the shots instead of asking'],
+      ['--import <file>', 'keep the shots of a CSV list'],
+      ['--csv', 'print the shots as comma-separated values'],
+    ],
+    examples: [
+      'flarewise log',
+      'flarewise log first 20 14 8 17 --lane house-easy --target 14',
+      'flarewise log first 21 15 - g --at-50 3 --note "fast"',
+      'flarewise log first --import shots.csv',
+    ],
+    load: async () => (await import('./commands/log-command.js')).logCommand,
+  },
+  {
+    name: 'learned',
+    summary: 'what logged shots teach',
+    description:
+      'What the logged shots of a bowler teach: what the next night’s shots do, before and after; which numbers were learned and which ' +
+      'not; what does not fit; how the beliefs of practice stand; what to read next. Answers take it by themselves on the lane of the ' +
+      'log. With --forget it takes nights out of the log.',
+    flags: [
+      BOWLER,
+      ['--ball <id>', 'only with this drilled layout that you keep'],
+      ['--lane <record>', 'only on this lane: a file, or the id of a record'],
+      ['--since <day>', 'only from this day on, such as 2026-03-31; nights without a day are left out'],
+      PRACTICE,
+      SEED,
+      FULL,
+      REPORT,
+      [
+        '--forget <file>',
+        'takes these nights out of the log, after they were written to this new file; flarewise shelf import takes it back',
+      ],
+      ['--yes', 'forget without asking'],
+    ],
+    examples: [
+      'flarewise learned --bowler me',
+      'flarewise learned --bowler me --lane house-easy --report learned.html',
+      'flarewise learned --bowler me --ball first --since 2026-03-01 --forget march.json --yes',
+    ],
+    load: async () => (await import('./commands/learned-command.js')).learnedCommand,
   },
   {
     name: 'explain',

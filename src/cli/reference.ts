@@ -29,7 +29,7 @@ const ENVIRONMENT: readonly (readonly [name: string, what: string])[] = [
 const FILES: readonly (readonly [name: string, what: string])[] = [
   [
     '`bowlers/`, `balls/`, `lanes/`, `layouts/` in `FLAREWISE_HOME`',
-    'what you keep, a JSON file each; the id is the file’s name',
+    'what you keep, a JSON file each; the id is the file’s name; a layout holds the log of its shots',
   ],
   ['`cores/` in `FLAREWISE_HOME`', 'cores of balls that you keep, with their meshes'],
   ['`removed/` in `FLAREWISE_HOME`', 'what was replaced or removed'],

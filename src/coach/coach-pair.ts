@@ -7,8 +7,10 @@ import { xToBoard } from '../motion/lane/boards.js';
 import type { Budget } from '../prepare/budget.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import type { CoachPair } from '../records/answers/coach-answer.js';
-import type { Ball } from '../records/schemas/ball.js';
+import { type Ball, ballUncertainty } from '../records/schemas/ball.js';
+import { unsureNumbers } from '../records/schemas/ball-uncertainty.js';
 import type { Bowler } from '../records/schemas/bowler.js';
+import { RELEASE_KEYS } from '../records/shared/release-guesses.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { keyOf } from '../search/candidates/candidates.js';
 import { orderRules } from '../search/order-rules.js';
@@ -20,6 +22,7 @@ import { reactionAnswer } from '../simulate/reaction-answer.js';
 import { type RecommendInputs, withSetting } from '../simulate/setting.js';
 import { shotScatter } from '../simulate/shot-scatter.js';
 import type { Outcome } from '../simulate/simulator.js';
+import { saysLearned } from '../simulate/worlds/learned.js';
 import type { PairsShare } from './pairs-share.js';
 import { whatMoves } from './what-moves.js';
 
@@ -74,10 +77,11 @@ export const coachPair = (
     return {
       schema: 'flarewise/coach-pair/3',
       bowler: inputs.bowler.name,
-      unsure: fromUncertainty(inputs.bowler),
+      unsure: [...unsureOfRelease(inputs.bowler), ...unsureNumbers(ballUncertainty(inputs.ball))],
       ball: inputs.ball.name,
       lane: inputs.lane.name,
       want: inputs.want,
+      ...saysLearned(inputs.learned),
       best: {
         ...found,
         beatsMiddle: shareAbove(best.worlds, middle.worlds),
@@ -92,5 +96,5 @@ export const coachPair = (
     };
   });
 
-const fromUncertainty = ({ uncertainty = {} }: Bowler): CoachPair['unsure'] =>
-  (Object.keys(uncertainty) as CoachPair['unsure']).filter((key) => (uncertainty[key] ?? 0) > 0);
+const unsureOfRelease = ({ uncertainty = {} }: Bowler) =>
+  RELEASE_KEYS.filter((key) => (uncertainty[key] ?? 0) > 0);

@@ -4,6 +4,7 @@ import type { Ball } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
 import type { Want } from '../records/schemas/want.js';
+import type { Learned } from '../simulate/worlds/learned.js';
 import { coachBag } from './coach-bag.js';
 import { type CoachOptions, coachPair } from './coach-pair.js';
 
@@ -13,18 +14,20 @@ export interface CoachUnit {
   readonly lane: Lane;
   readonly balls: readonly Ball[];
   readonly want: Want;
+  /** What this bowler's logged shots on this lane say; nothing when left out. */
+  readonly learned?: Learned | undefined;
 }
 
 /** The lines of a unit: one for each ball, in order, then one for the bag. A ball that cannot be says why. */
 export async function coachUnit(
-  { bowler, lane, balls, want }: CoachUnit,
+  { bowler, lane, balls, want, learned }: CoachUnit,
   options: CoachOptions,
 ): Promise<CoachLine[]> {
   const lines: CoachLine[] = [];
   for (const ball of balls) {
     const others = balls.filter((each) => each !== ball);
     try {
-      lines.push(await coachPair({ bowler, ball, lane, want }, others, options));
+      lines.push(await coachPair({ bowler, ball, lane, want, learned }, others, options));
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
       lines.push({

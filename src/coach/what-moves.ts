@@ -1,7 +1,7 @@
 import { fromKeys } from '../base/from-keys.js';
 import type { LayoutDifference, LeverEffect, ReactionAnswer } from '../records/answers/answer.js';
 import type { CoachPair } from '../records/answers/coach-answer.js';
-import { IN_A_NIGHT, overScatter } from '../records/answers/over-scatter.js';
+import { IN_A_NIGHT, overScatter } from '../records/answers/parts/over-scatter.js';
 import type { PairRemarks } from '../records/answers/statements/coach-remarks.js';
 import { WISHED_IDS, type WishedId } from '../records/schemas/reaction-numbers.js';
 

@@ -1,7 +1,15 @@
+import { wallBetween } from '../ball/drill/bore-walls.js';
+import { INCH, to } from '../base/units.js';
 import type { BallProblem } from '../prepare/ball-problem.js';
 import { gripOf } from '../prepare/grip-holes.js';
 import type { Assumption } from '../records/answers/statements/assumptions.js';
-import { type Ball, hasOwnCore, USUAL_CIRCUMFERENCE_IN, USUAL_GRIT } from '../records/schemas/ball.js';
+import {
+  type Ball,
+  ballUncertainty,
+  hasOwnCore,
+  USUAL_CIRCUMFERENCE_IN,
+  USUAL_GRIT,
+} from '../records/schemas/ball.js';
 import { type Bowler, MOST_LAYDOWN_BOARD } from '../records/schemas/bowler.js';
 import { type EarlierDrilling, USUAL_PLUG_GCC } from '../records/schemas/earlier-drilling.js';
 import {
@@ -13,11 +21,12 @@ import {
 import type { Lane } from '../records/schemas/lane.js';
 import { loadPractice } from '../records/shared/shared-data.js';
 import { BEST_ENTRY_DEG } from '../search/scoring/score.js';
-import { MARKING_DEG, MARKING_IN, SCATTER_BY_SKILL } from '../simulate/deviations.js';
 import { FEET_PER_ARROWS } from '../simulate/line.js';
-import { MADE_WITHIN } from '../simulate/made-ball.js';
 import { POCKET_BOARD } from '../simulate/pocket.js';
 import type { RecommendInputs } from '../simulate/setting.js';
+import { MARKING_DEG, MARKING_IN } from '../simulate/worlds/drilled-ball.js';
+import { MADE_WITHIN } from '../simulate/worlds/made-ball.js';
+import { SCATTER_BY_SKILL } from '../simulate/worlds/release-scatter.js';
 import { coreAssumptions } from './core-assumptions.js';
 import { laneAssumptions, oilOnBall } from './lane-assumptions.js';
 
@@ -25,14 +34,14 @@ import { laneAssumptions, oilOnBall } from './lane-assumptions.js';
 export function drillingAssumptions(
   ball: Ball,
   bowler: Bowler,
-  problem: Pick<BallProblem, 'published' | 'bodies' | 'known' | 'ounce'>,
+  problem: Pick<BallProblem, 'published' | 'bodies' | 'holes' | 'known' | 'ounce'>,
 ): Assumption[] {
   const { known, ounce } = problem;
   return [
     ...known,
     ...(hasOwnCore(ball) ? [] : coreAssumptions(ball, problem)),
     ...(ball.circumferenceIn ? [] : [USUAL_CIRCUMFERENCE]),
-    ...(bowler.grip ? [] : [usualGripAssumption(gripOf(bowler))]),
+    ...(bowler.grip ? [] : [usualGripAssumption(gripOf(bowler), problem)]),
     ...sleeveAssumptions(gripOf(bowler)),
     ...redrillAssumptions(ball),
     { code: 'rg-about-drilled-centre', params: {} },
@@ -47,10 +56,23 @@ const USUAL_CIRCUMFERENCE: Assumption = {
   params: { circumferenceIn: USUAL_CIRCUMFERENCE_IN },
 };
 
-const usualGripAssumption = ({ thumb, middle }: GripRecord): Assumption => ({
-  code: 'usual-grip',
-  params: { fingerBoreIn: boreOf(middle), thumbBoreIn: thumb && boreOf(thumb) },
-});
+/** The grip that is assumed, with the wall between its finger bores: it is not drilled, so it is not warned of. */
+function usualGripAssumption(
+  { thumb, middle }: GripRecord,
+  { holes, published }: Pick<BallProblem, 'holes' | 'published'>,
+): Assumption {
+  const [one, other] = holes.filter(({ name }) => name === 'middle' || name === 'ring');
+  const { atMouth, meetsAt } = wallBetween(one, other, published.radius);
+  return {
+    code: 'usual-grip',
+    params: {
+      fingerBoreIn: boreOf(middle),
+      thumbBoreIn: thumb && boreOf(thumb),
+      wallIn: to(atMouth, INCH),
+      meetAtIn: meetsAt && to(meetsAt, INCH),
+    },
+  };
+}
 
 const boreOf = ({ sleeve, diameterIn }: HoleRecord): number => sleeve?.boreIn ?? diameterIn;
 
@@ -85,7 +107,10 @@ export const shotAssumptions = (ball: Ball, lane: Lane): Assumption[] => [
 ];
 
 /** What was assumed about how shots and markings differ from one another. */
-export function worldAssumptions({ scatter, skill = 'league', uncertainty }: Bowler): Assumption[] {
+export function worldAssumptions(
+  { scatter, skill = 'league', uncertainty }: Bowler,
+  ball: Ball,
+): Assumption[] {
   const assumed: Assumption[] = [
     {
       code: 'marking-and-making',
@@ -94,6 +119,8 @@ export function worldAssumptions({ scatter, skill = 'league', uncertainty }: Bow
   ];
   if (!scatter) assumed.push({ code: 'usual-scatter', params: { skill, ...SCATTER_BY_SKILL[skill] } });
   if (uncertainty) assumed.push({ code: 'uncertain-release', params: uncertainty });
+  const ofBall = ballUncertainty(ball);
+  if (Object.keys(ofBall).length > 0) assumed.push({ code: 'uncertain-ball', params: ofBall });
   return assumed;
 }
 
@@ -122,7 +149,7 @@ export const allAssumptions = (
 ): Assumption[] => [
   ...drillingAssumptions(ball, bowler, problem),
   ...shotAssumptions(ball, lane),
-  ...worldAssumptions(bowler),
+  ...worldAssumptions(bowler, ball),
   LAUNCH_ASSUMPTION,
   lineAssumption(),
   ...(Object.values(want).every((step) => step === undefined) ? [NO_WISH] : []),

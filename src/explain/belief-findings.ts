@@ -1,19 +1,15 @@
 import { meanSimple } from 'simple-statistics';
 import { from, INCH } from '../base/units.js';
-import { symmetricEigen } from '../math/eigen3.js';
-import { addMat, type Mat3, outer, scaleMat } from '../math/mat3.js';
-import { reactionNumbers } from '../motion/reaction/reaction.js';
-import { ANSWER_STEP } from '../motion/shot/answer-step.js';
-import type { RollingBody } from '../motion/shot/body.js';
-import { rollLeanShot } from '../motion/shot/shot.js';
+import type { Launch } from '../motion/shot/release.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { BeliefFinding } from '../records/answers/statements/beliefs.js';
 import { BELIEFS, type Belief, type BeliefQuantity } from '../records/shared/beliefs.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { goesByMark } from '../search/voices/layout-quantities.js';
-import { type Readable, reader } from '../simulate/readings.js';
+import type { AlteredTrial } from '../simulate/evaluator.js';
+import { reader } from '../simulate/readings.js';
 import type { Setting } from '../simulate/setting.js';
-import { scatteredLaunch, simulator } from '../simulate/simulator.js';
+import type { AlteredBall } from '../simulate/unreal/altered-ball.js';
 import { beliefVerdict } from './belief-verdict.js';
 
 /**
@@ -21,82 +17,79 @@ import { beliefVerdict } from './belief-verdict.js';
  * other: a number of the layout; a radius of gyration of the drilled ball, its axes staying; the finish. Mean over worlds in which
  * both balls reach the pins, each shot sent along the layout's own line. Where a mark lies cannot be moved alone. Beliefs about a drilling
  * angle, or about a mass-bias mark, are left out for a ball that has none.
+ *
+ * @param launch  the layout's own line
  */
-export function beliefFindings(
+export async function beliefFindings(
   layout: LayoutNumbers,
-  { problem, budget }: Pick<Setting, 'problem' | 'budget'>,
-): BeliefFinding[] {
-  const usual = simulator(problem);
-  const { launch } = usual.ownShot(toLayout(layout, problem.ball.published.radius));
-  const worlds = problem.worlds.slice(1, 1 + budget.practiceWorlds);
-
-  const shots = (quantity: BeliefQuantity, value: number): readonly Readable[] => {
-    const engine = quantity === 'finishGrit' ? simulator({ ...problem, grit: value }) : usual;
-    const moved = isOfLayout(quantity) ? { ...layout, [quantity]: value } : layout;
-    const marked = toLayout(moved, problem.ball.published.radius);
-    return worlds.map((world) => {
-      const { body, release, surface, freshSurface } = engine.inputs(marked, world);
-      const ball = withNumber(body, quantity, value);
-      const played = scatteredLaunch(launch, world);
-      const shot = rollLeanShot(ball, release, played, surface, { step: ANSWER_STEP, freshSurface });
-      return { shot: shot.outcome, reaction: reactionNumbers(shot, body.radius) };
-    });
-  };
-  const known = new Map<string, readonly Readable[]>();
-  const shotsAt = (quantity: BeliefQuantity, value: number): readonly Readable[] => {
-    const key = `${quantity} ${value}`;
-    const rolled = known.get(key) ?? shots(quantity, value);
-    known.set(key, rolled);
-    return rolled;
-  };
-  const byPhysics = ({ quantity, from: start, to: end, reading }: Belief): number | null => {
-    if (quantity === 'markToPapIn') return null;
-    const [before, after] = [shotsAt(quantity, start), shotsAt(quantity, end)];
-    const read = reader(reading);
-    const changes = before.flatMap((a, k) =>
+  launch: Launch,
+  { problem, budget, evaluator }: Pick<Setting, 'problem' | 'budget' | 'evaluator'>,
+): Promise<BeliefFinding[]> {
+  const { marker, published } = problem.ball;
+  const worlds = Math.min(budget.practiceWorlds, problem.worlds.length - 1);
+  const beliefs = BELIEFS.filter(
+    ({ quantity }) =>
+      (quantity !== 'drillingAngleDeg' || marker !== null) &&
+      (quantity !== 'markToPapIn' || goesByMark(problem.ball)),
+  );
+  const ends = new Map(beliefs.flatMap(endsOf).map((end) => [nameOf(end), end]));
+  const outcomes = await evaluator.evaluate(
+    [...ends.values()].flatMap((end) => {
+      const altered = alteredBall(layout, end, published.radius);
+      return Array.from({ length: worlds }, (_, k): AlteredTrial => ({ altered, world: 1 + k, launch }));
+    }),
+  );
+  const shots = new Map(
+    [...ends.keys()].map((name, i) => [name, outcomes.slice(worlds * i, worlds * (i + 1))]),
+  );
+  const byPhysics = (belief: Belief): number | null => {
+    const [before, after] = endsOf(belief).map((end) => shots.get(nameOf(end))!);
+    const read = reader(belief.reading);
+    const changes = (before ?? []).flatMap((a, k) =>
       a.shot === 'pins' && after[k].shot === 'pins' ? [read(after[k]) - read(a)] : [],
     );
     return changes.length > 0 ? meanSimple(changes) : null;
   };
-  const isAbout = ({ quantity }: Belief): boolean => {
-    if (quantity === 'drillingAngleDeg') return problem.ball.marker !== null;
-    return quantity !== 'markToPapIn' || goesByMark(problem.ball);
-  };
-  return BELIEFS.filter(isAbout).map((belief): BeliefFinding => {
+  return beliefs.map((belief): BeliefFinding => {
     const { id, says, quantity, from: start, to: end, reading, least, most, standing } = belief;
     const change = byPhysics(belief);
     const params = { id, says, quantity, from: start, to: end, reading, least, most, standing };
     return {
       code: 'belief-beside-physics',
-      params: { ...params, byPhysics: change, verdict: beliefVerdict(change, most), worlds: worlds.length },
+      params: { ...params, byPhysics: change, verdict: beliefVerdict(change, most), worlds },
     };
   });
 }
 
-const isOfLayout = (quantity: BeliefQuantity): quantity is keyof LayoutNumbers & BeliefQuantity =>
-  quantity === 'drillingAngleDeg' || quantity === 'valAngleDeg' || quantity === 'pinToPapIn';
-
-/** A ball with one of its radii of gyration, or their differences, made another, in inches; any other quantity leaves it. */
-function withNumber(body: RollingBody, quantity: BeliefQuantity, value: number): RollingBody {
-  const { values, axes } = symmetricEigen(body.I_Bcm_B);
-  const [low, middle, high] = values.map((each) => Math.sqrt(each / body.mass));
-  const wanted = from(value, INCH);
-  const radii: Partial<Record<BeliefQuantity, readonly [number, number, number]>> = {
-    rgIn: [wanted, wanted + middle - low, wanted + high - low],
-    differentialIn: [low, Math.max(low, low + wanted - (high - middle)), low + wanted],
-    intermediateDifferentialIn: [low, Math.max(low, high - wanted), high],
-  };
-  const made = radii[quantity];
-  if (!made) return body;
-  const I_Bcm_B = made.reduce<Mat3>(
-    (sum, rg, i) => addMat(sum, scaleMat(body.mass * rg ** 2, outer(axes[i], axes[i]))),
-    NO_INERTIA,
-  );
-  return { ...body, I_Bcm_B };
+/** One end of the range of a belief's quantity. */
+interface End {
+  readonly quantity: Exclude<BeliefQuantity, 'markToPapIn'>;
+  readonly value: number;
 }
 
-const NO_INERTIA: Mat3 = [
-  [0, 0, 0],
-  [0, 0, 0],
-  [0, 0, 0],
-];
+/** Both ends of a belief's range; none where its quantity cannot be moved alone. */
+const endsOf = ({ quantity, from: start, to: end }: Belief): readonly End[] =>
+  quantity === 'markToPapIn' ? [] : [start, end].map((value) => ({ quantity, value }));
+
+const nameOf = ({ quantity, value }: End): string => `${quantity} ${value}`;
+
+/** The ball of a layout with one quantity made another. */
+function alteredBall(layout: LayoutNumbers, { quantity, value }: End, radius: number): AlteredBall {
+  const marked = toLayout(layout, radius);
+  switch (quantity) {
+    case 'drillingAngleDeg':
+    case 'valAngleDeg':
+    case 'pinToPapIn':
+      return { layout: toLayout({ ...layout, [quantity]: value }, radius) };
+    case 'finishGrit':
+      return { layout: marked, grit: value };
+    default:
+      return { layout: marked, inertia: { number: INERTIA[quantity], value: from(value, INCH) } };
+  }
+}
+
+const INERTIA = {
+  rgIn: 'rg',
+  differentialIn: 'differential',
+  intermediateDifferentialIn: 'intermediateDifferential',
+} as const;

@@ -8,10 +8,10 @@ import { SHARED_IDS } from '../records/schemas/reaction-numbers.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { score } from '../search/scoring/score.js';
 import type { Target } from '../search/scoring/target.js';
-import type { MixedBall } from '../simulate/mixed-ball.js';
 import { reader } from '../simulate/readings.js';
 import type { Setting } from '../simulate/setting.js';
 import type { Outcome } from '../simulate/simulator.js';
+import type { MixedBall } from '../simulate/unreal/mixed-ball.js';
 import { CENTRE, INERTIA, NO_OIL, splitCauses } from './split-causes.js';
 
 /**

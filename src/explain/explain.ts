@@ -34,10 +34,10 @@ export async function explain(
   const { problem, evaluator } = setting;
   const { radius } = problem.ball.published;
   const mixed = layouts.map((layout) => mixtures(reference, layout));
-  const outcomes = await evaluator.evaluate(
-    mixed.flat().map((layout) => ({ layout: toLayout(layout, radius), world: 0 })),
-  );
-  const made = await causes(layouts, reference, targets, setting);
+  const [outcomes, made] = await Promise.all([
+    evaluator.evaluate(mixed.flat().map((layout) => ({ layout: toLayout(layout, radius), world: 0 }))),
+    causes(layouts, reference, targets, setting),
+  ]);
   const drilled = differentialShares(problem.ball);
   return mixed.map((eight, i) => ({
     shares: { ...reactionShares(outcomes.slice(i * 8, (i + 1) * 8), targets), ...drilled(eight) },

@@ -8,7 +8,7 @@ import {
   NOMINAL_SURFACE,
   REFERENCE_GRIT,
   USUAL_FRICTION,
-} from '../simulate/assumed-surface.js';
+} from '../simulate/worlds/assumed-surface.js';
 
 /** What was assumed of the oil that a ball carries on its own rings. */
 export const oilOnBall = (): Assumption => ({

@@ -1,17 +1,19 @@
 import { DEGREE, to } from '../base/units.js';
 import type { Layout } from '../layout/layout.js';
 import { xToBoard } from '../motion/lane/boards.js';
+import type { Launch } from '../motion/shot/release.js';
+import type { LeanShot } from '../motion/shot/shot.js';
 import type { BallProblem } from '../prepare/ball-problem.js';
 import type { NoLineAnswer } from '../records/answers/answer.js';
 import type { NoLineReason, Remedy } from '../records/answers/statements/no-line.js';
 import { type Ball, USUAL_GRIT } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
-import { NO_DEVIATIONS } from '../simulate/deviations.js';
 import { findLine, type Line } from '../simulate/line.js';
 import { POCKET_BOARD } from '../simulate/pocket.js';
 import { unaimedProblem } from '../simulate/shot-problem.js';
-import { type Simulator, simulator } from '../simulate/simulator.js';
+import { simulator } from '../simulate/simulator.js';
+import type { Learned } from '../simulate/worlds/learned.js';
 
 /** Finer and coarser finishes that a shop can give a cover, grit. */
 const GRITS = [500, 1000, 2000, 3000, 4000, 5000];
@@ -23,6 +25,7 @@ interface Inputs {
   readonly bowler: Bowler;
   readonly ball: Ball;
   readonly lane: Lane;
+  readonly learned?: Learned | undefined;
 }
 
 /**
@@ -31,11 +34,12 @@ interface Inputs {
  * Thorough and slow: some hundred shots for each change tried.
  */
 export function noLine(inputs: Inputs, ball: BallProblem, layout: Layout): NoLineAnswer {
-  const problem = unaimedProblem(inputs.lane, inputs.bowler, inputs.ball, ball);
+  const problem = unaimedProblem(inputs.lane, inputs.bowler, inputs.ball, ball, inputs.learned);
   const nearest = findLine(problem, layout);
   const engine = simulator(problem);
+  const [nominal] = problem.worlds;
   const { steepest } = problem.play;
-  const { shot } = engine.shot(layout, NO_DEVIATIONS, nearest.launch);
+  const { shot } = engine.shot(layout, nominal, nearest.launch);
   const pinsBoard = shot.outcome === 'pins' ? xToBoard(shot.x[shot.x.length - 1]) : null;
   const why = pinsBoard === null ? 'never-arrives' : pinsBoard > POCKET_BOARD ? 'hooks-past' : 'falls-short';
   return {
@@ -45,7 +49,7 @@ export function noLine(inputs: Inputs, ball: BallProblem, layout: Layout): NoLin
       launchAngleDeg: to(nearest.launch.angle, DEGREE),
       pinsBoard,
     },
-    says: reasonFor(why, nearest, pinsBoard, engine, layout, steepest),
+    says: reasonFor(why, nearest, pinsBoard, (launch) => engine.shot(layout, nominal, launch).shot, steepest),
     remedies: remediesFor(why, inputs, ball, layout),
   };
 }
@@ -57,13 +61,12 @@ function reasonFor(
   why: NoLineAnswer['why'],
   { launch, laydownBoard }: Line,
   pinsBoard: number | null,
-  engine: Simulator,
-  layout: Layout,
+  roll: (launch: Launch) => LeanShot,
   steepest: number,
 ): NoLineReason {
   if (pinsBoard === null) return { code: 'never-at-pins', params: {} };
   const outward = why === 'hooks-past' ? 1 : -1;
-  const beyond = engine.shot(layout, NO_DEVIATIONS, { ...launch, angle: launch.angle + outward * BIT });
+  const beyond = roll({ ...launch, angle: launch.angle + outward * BIT });
   return {
     code: why === 'hooks-past' ? 'hooks-past-pocket' : 'falls-short-of-pocket',
     params: {
@@ -71,7 +74,7 @@ function reasonFor(
       launchAngleDeg: to(launch.angle, DEGREE),
       pinsBoard,
       stop:
-        beyond.shot.outcome === 'gutter'
+        beyond.outcome === 'gutter'
           ? 'gutter'
           : Math.abs(launch.angle) > steepest - BIT
             ? 'steepest'
@@ -83,7 +86,7 @@ function reasonFor(
 
 function remediesFor(
   why: NoLineAnswer['why'],
-  { bowler, ball, lane }: Inputs,
+  { bowler, ball, lane, learned }: Inputs,
   drillable: BallProblem,
   layout: Layout,
 ): Remedy[] {
@@ -96,7 +99,7 @@ function remediesFor(
     for (const each of list) {
       const { bowler: who, ball: what } = { bowler, ball, ...change(each) };
       const { reachesPocket, laydownBoard, launch } = findLine(
-        unaimedProblem(lane, who, what, drillable),
+        unaimedProblem(lane, who, what, drillable, learned),
         layout,
       );
       if (reachesPocket) return [remedy(each, { laydownBoard, launchAngleDeg: to(launch.angle, DEGREE) })];

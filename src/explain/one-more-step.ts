@@ -60,8 +60,10 @@ export async function oneMoreStep(
   setting: Setting,
 ): Promise<readonly StepEffect[][]> {
   const { stepWorlds } = setting.budget;
-  const tried: (readonly Tried[])[] = [];
-  for (const { layout } of rows) tried.push(await drillableSteps(layout, setting));
+  const tried = await drillableSteps(
+    rows.map(({ layout }) => layout),
+    setting,
+  );
   await cache.roll(tried.flat(), stepWorlds);
   return rows.map(({ worlds }, i) =>
     tried[i].flatMap(({ change, layout }) => {
@@ -71,19 +73,30 @@ export async function oneMoreStep(
   );
 }
 
-async function drillableSteps(layout: LayoutNumbers, setting: Setting): Promise<readonly Tried[]> {
+/** The steps from each layout that may be drilled, with their nominal shots. */
+async function drillableSteps(
+  layouts: readonly LayoutNumbers[],
+  setting: Setting,
+): Promise<readonly (readonly Tried[])[]> {
   const { ball, practice, evaluator } = setting;
-  const wanted = STEPS.filter(({ number }) => ball.marker !== null || number !== 'drillingAngleDeg')
-    .map(({ change, number, by }) => ({ change, layout: { ...layout, [number]: layout[number] + by } }))
-    .filter((step) => isDrilledByTrade(step.layout, practice))
-    .filter((step) => rejectByMarks(step.layout, ball, practice) === null);
   const { radius } = ball.published;
-  const outcomes = await evaluator.evaluate(
-    wanted.map((step) => ({ layout: toLayout(step.layout, radius), world: 0 })),
+  const wanted = layouts.map((layout) =>
+    STEPS.filter(({ number }) => ball.marker !== null || number !== 'drillingAngleDeg')
+      .map(({ change, number, by }) => ({ change, layout: { ...layout, [number]: layout[number] + by } }))
+      .filter((step) => isDrilledByTrade(step.layout, practice))
+      .filter((step) => rejectByMarks(step.layout, ball, practice) === null),
   );
-  return wanted
-    .map((step, i) => ({ ...step, outcome: outcomes[i] }))
-    .filter(({ outcome }) => rejectByOutcome(outcome, setting) === null);
+  const outcomes = [
+    ...(await evaluator.evaluate(
+      wanted.flat().map((step) => ({ layout: toLayout(step.layout, radius), world: 0 })),
+    )),
+  ];
+  return wanted.map((steps) => {
+    const rolled = outcomes.splice(0, steps.length);
+    return steps
+      .map((step, i) => ({ ...step, outcome: rolled[i] }))
+      .filter(({ outcome }) => rejectByOutcome(outcome, setting) === null);
+  });
 }
 
 function meanChange(

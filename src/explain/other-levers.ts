@@ -10,7 +10,6 @@ import { MOST_LAYDOWN_BOARD } from '../records/schemas/bowler.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { score } from '../search/scoring/score.js';
 import type { Target } from '../search/scoring/target.js';
-import { NO_DEVIATIONS } from '../simulate/deviations.js';
 import { findLine } from '../simulate/line.js';
 import { reactionAnswer } from '../simulate/reaction-answer.js';
 import type { RecommendInputs } from '../simulate/setting.js';
@@ -44,7 +43,7 @@ export function otherLevers(
     readonly budget: Budget;
   },
 ): LeverEffect[] {
-  const { bowler, ball, lane } = inputs;
+  const { bowler, ball, lane, learned } = inputs;
   const layout = toLayout(numbers, own.published.radius);
 
   const effect = (
@@ -54,11 +53,11 @@ export function otherLevers(
     drillable = own,
   ): LeverEffect[] => {
     const { bowler: who, ball: what } = { ...inputs, ...changed };
-    const problem = unaimedProblem(lane, who, what, drillable);
+    const problem = unaimedProblem(lane, who, what, drillable, learned);
     const line = findLine(problem, layout);
     if (!line.reachesPocket) return [];
     const engine = simulator(problem);
-    const outcome = engine.read(engine.shot(layout, NO_DEVIATIONS, line.launch));
+    const outcome = engine.read(engine.shot(layout, problem.worlds[0], line.launch));
     return [{ kind, change, score: score(outcome, targets), reaction: reactionAnswer(outcome) }];
   };
 

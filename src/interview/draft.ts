@@ -26,10 +26,14 @@ export function draftOf({ questions, replies, offered }: Interview): InterviewDr
 
 /**
  * An interview taken up where it was left, with all of its answers that may still be given. Those to questions that have no
- * place now, of another command, are dropped.
+ * place now, of another command, are dropped, and what no one can have typed or chosen.
  */
 export function resumed(questions: readonly Question[], draft: InterviewDraft): Interview {
-  const given = new Map(draft.map(([id, value]) => [id, value ?? undefined])); // JSON has no undefined
+  const given = new Map(
+    draft
+      .filter(([, value]) => typeof value !== 'object' || value === null)
+      .map(([id, value]) => [id, value ?? undefined]), // JSON has no undefined
+  );
   let interview = startInterview(questions);
   while (interview.at !== null && given.has(interview.at)) {
     const { at } = interview;

@@ -2,6 +2,7 @@ import { fromKeys } from '../base/from-keys.js';
 import { parseRecord } from '../records/read/read-record.js';
 import type { Shelf } from '../records/read/shelf.js';
 import { type Ball, publishedBallSchema } from '../records/schemas/ball.js';
+import { type BallUncertainty, unsureNumbers } from '../records/schemas/ball-uncertainty.js';
 import { type Bowler, bowlerSchema } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
 import { WISHES, type Wish } from '../records/schemas/reaction-numbers.js';
@@ -110,6 +111,7 @@ function newBall(answers: Answers, bowler: Bowler): Ball {
       intermediateDifferentialIn,
       coreShape: answeredFamily(answers),
       ...lobesOf(answers),
+      uncertainty: ballUncertaintyOf(answers),
       pinToCgIn,
       topWeightOz,
       surfaceGrit: known(answers, 'surfaceGrit'),
@@ -117,6 +119,12 @@ function newBall(answers: Answers, bowler: Bowler): Ball {
     }),
     'interview',
   );
+}
+
+/** How far off the numbers of the ball may be that were guessed or given roughly; undefined where all are known. */
+function ballUncertaintyOf({ deviations = {} }: Answers): BallUncertainty | undefined {
+  const keys = unsureNumbers(deviations);
+  return keys.length > 0 ? fromKeys(keys, (key) => deviations[key]) : undefined;
 }
 
 const laneOf = (answers: Answers, shelf: Shelf): Lane =>

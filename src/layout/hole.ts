@@ -46,3 +46,7 @@ export interface Hole extends HoleShape {
 /** Radius of the widest bore of a hole at the surface, m. */
 export const mouthRadius = ({ open, sleeve }: HoleShape): number =>
   Math.max(open.radius, sleeve?.bore.radius ?? 0);
+
+/** What a hole is called where several of a kind may stand. */
+export const holeName = ({ name, into }: Pick<Hole, 'name' | 'into'>): string =>
+  into ? `vent into ${into}` : name;

@@ -17,6 +17,7 @@ import { type Budget, USUAL_BUDGET } from './budget.js';
 import { type CoreKind, coresOf } from './cores-of.js';
 import type { CoreFitter } from './fit-cores.js';
 import { gripHoles } from './grip-holes.js';
+import { gripWalls } from './grip-walls.js';
 import { medianNumbers, numbersApart } from './median-numbers.js';
 import { MIDDLE_LAYOUT } from './middle-layout.js';
 import { type OldMouth, oldHoles } from './old-holes.js';
@@ -50,7 +51,7 @@ export interface BallProblem {
  * Turns a ball and a bowler's grip into something that can be drilled.
  *
  * @throws {Refusal} when no core has the ball's numbers or its own cannot be (`coresOf`), or when holes cannot be placed
- *   (`gripHoles`, `oldHoles`)
+ *   (`gripHoles`, `gripWalls`, `oldHoles`)
  */
 export function ballProblem(
   ball: Ball,
@@ -76,6 +77,8 @@ export function ballProblem(
     reportRays: excavate(holes, radius, rays.report),
     oldMouths: mouths,
     ounce,
+    // an assumed grip is not drilled: it stands for the one that is measured
+    warnings: [...cores.warnings, ...(bowler.grip ? gripWalls(holes, radius, 'bowler.grip') : [])],
   };
 }
 

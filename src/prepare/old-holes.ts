@@ -1,3 +1,5 @@
+import { type BoreSolid, turnBore } from '../ball/drill/bore-solid.js';
+import { boresOf } from '../ball/drill/excavation.js';
 import { type Plug, plugsOf } from '../ball/drill/plug.js';
 import { REPORT_RAYS } from '../ball/drill/ray-rule.js';
 import { from, GRAM_PER_CC, INCH } from '../base/units.js';
@@ -25,6 +27,8 @@ export interface OldMouth {
   readonly drilling: number;
   readonly mouth_C: Vec3;
   readonly radius: number; // m
+  /** What was drilled for it and is filled now, in C. */
+  readonly bores_C: readonly BoreSolid[];
 }
 
 /** What earlier drillings left in a ball. */
@@ -69,6 +73,7 @@ export function oldHoles(
         drilling: i + 1,
         mouth_C: mulVec(R_CB, hole.mouth_B),
         radius: mouthRadius(hole),
+        bores_C: boresOf(hole, radius).map((bore) => turnBore(R_CB, bore)),
       })),
     ),
   };

@@ -1,8 +1,9 @@
-import { type OwnCore, ownBody } from '../ball/core/own-body.js';
+import { type DenseSolid, type OwnCore, ownBody } from '../ball/core/own-body.js';
 import type { PublishedNumbers } from '../ball/core/published.js';
 import { type BallBody, bodyMoments } from '../ball/drill/ball-body.js';
 import { type InertiaNumbers, inertiaNumbers } from '../ball/drill/drilled-numbers.js';
 import { fromMoments } from '../ball/mass/mass-properties.js';
+import { solidMoments } from '../ball/solid/layered-core.js';
 import { from, GRAM_PER_CC, INCH, OUNCE, POUND, to } from '../base/units.js';
 import { norm, type Vec3 } from '../math/vec3.js';
 import type { Assumption } from '../records/answers/statements/assumptions.js';
@@ -15,6 +16,7 @@ import { LENGTH } from './core-file/core-pose.js';
 import { coreRoom } from './core-file/core-room.js';
 import { coreWarnings } from './core-file/core-warnings.js';
 import { fillerFault } from './core-file/filler-fault.js';
+import { partDoubts } from './core-file/part-doubts.js';
 import { placeParts } from './core-file/place-parts.js';
 
 /** A ball around a core that its file describes. */
@@ -22,46 +24,81 @@ export interface OwnBall {
   /** What a maker would publish of it; the family says only whether it has a mass bias. */
   readonly numbers: PublishedNumbers;
   readonly body: BallBody;
+  /** Radii of gyration and their axes, in C. */
+  readonly inertia: InertiaNumbers;
+  readonly p_BoBcm_C: Vec3; // m
+  /** What no later part covers of each, m³, and which share that is of its own volume. */
+  readonly volumes: readonly number[];
+  readonly shares: readonly number[];
   /** What is known of the core, and what follows from it. */
   readonly known: readonly Assumption[];
   readonly warnings: readonly Caution[];
 }
 
+/** A core file's parts in their places, and the ball that they make, or why they make none. */
+export interface ExaminedCore {
+  readonly radius: number; // of the ball, m
+  readonly coverThickness: number; // m
+  /** In C, in their order. */
+  readonly solids: readonly DenseSolid[];
+  readonly made: OwnBall | Refusal;
+}
+
 /**
  * Builds the ball around its own core.
  *
- * @param hand  a left-hander's ball is computed as its mirror image; a core need not be its own
  * @throws {Refusal} with every fault of its parts, or of its filler; as `readStl` does
  */
 export function ownBall(ball: OwnCoreBall, hand: Bowler['hand']): OwnBall {
+  const { made } = examineCore(ball, hand);
+  if (made instanceof Refusal) throw made;
+  return made;
+}
+
+/**
+ * Places the parts of a core, and builds the ball around them where they make one.
+ *
+ * @param hand  a left-hander's ball is computed as its mirror image; a core need not be its own
+ * @throws {Refusal} as `readStl` does
+ */
+export function examineCore(ball: OwnCoreBall, hand: Bowler['hand']): ExaminedCore {
   const { core, path } = ball.coreFile;
   const radius = from(ball.circumferenceIn ?? USUAL_CIRCUMFERENCE_IN, INCH) / (2 * Math.PI);
   const placed = placeParts(ball.coreFile, hand === 'left');
   const room = coreRoom(core, placed.solids, radius);
-  const faults = [...placed.faults, ...room.faults];
-  if (faults.length > 0) throw new Refusal(faults, path);
-
   const described: OwnCore = {
     coverThickness: from(core.cover.thickness, LENGTH[core.unit]),
     coverDensity: from(core.cover.densityGcc, GRAM_PER_CC),
     solids: placed.solids,
   };
+  const { coverThickness, solids } = described;
+  const examined = (made: ExaminedCore['made']): ExaminedCore => ({ radius, coverThickness, solids, made });
+
+  const faults = [...placed.faults, ...room.faults];
+  if (faults.length > 0) return examined(new Refusal(faults, path));
   const own = ownBody(described, radius, from(ball.weightLb, POUND));
   const unfilled = fillerFault(own, described, core.parts);
-  if (unfilled) throw new Refusal([unfilled], path);
+  if (unfilled) return examined(new Refusal([unfilled], path));
 
-  const { fillerDensity } = own.body;
-  const { numbers, inertia, p_BoBcm_C } = numbersOf(own.body);
-  return {
+  const { body, volumes } = own;
+  const { fillerDensity } = body;
+  const { numbers, inertia, p_BoBcm_C } = numbersOf(body);
+  const shares = solids.map((solid, i) => volumes[i] / solidMoments(solid).mass);
+  return examined({
     numbers,
-    body: own.body,
+    body,
+    inertia,
+    p_BoBcm_C,
+    volumes,
+    shares,
     known: knownOf(ball, numbers, fillerDensity),
     warnings: [
       ...room.warnings,
       ...placed.warnings,
+      ...partDoubts(core.parts, solids, shares),
       ...coreWarnings({ ball, numbers, inertia, p_BoBcm_C, fillerDensity }),
     ],
-  };
+  });
 }
 
 /** What would be published of a ball, from its body. */

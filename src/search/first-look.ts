@@ -18,7 +18,6 @@ import { shareInRange } from '../regression/in-range.js';
 import type { ReactionModel } from '../regression/reaction-model.js';
 import { TARGETS, type TargetId } from '../regression/targets.js';
 import type { Tensor } from '../regression/tensor.js';
-import { NO_DEVIATIONS } from '../simulate/deviations.js';
 import { POCKET_BOARD } from '../simulate/pocket.js';
 import type { Reached } from '../simulate/readings.js';
 import type { Setting } from '../simulate/setting.js';
@@ -73,7 +72,8 @@ function featuresOnLines(layouts: readonly LayoutNumbers[], { ball, problem, lin
   const values = new Float32Array(FEATURES.length * layouts.length * TURNS.length);
   const { radius } = ball.published;
   const engine = simulator(problem);
-  const { release, surface, freshSurface } = engine.inputs(toLayout(layouts[0], radius), NO_DEVIATIONS);
+  const [nominal] = problem.worlds;
+  const { release, surface, freshSurface } = engine.inputs(toLayout(layouts[0], radius), nominal);
   const R_FB = releaseFrame(release.pap_B);
   const worlds = TURNS.map((turn) => {
     const world = new Float32Array(WORLD_FEATURES.length);
@@ -83,7 +83,7 @@ function featuresOnLines(layouts: readonly LayoutNumbers[], { ball, problem, lin
   });
   let at = 0;
   for (const layout of layouts) {
-    const { body } = engine.inputs(toLayout(layout, radius), NO_DEVIATIONS);
+    const { body } = engine.inputs(toLayout(layout, radius), nominal);
     for (const world of worlds) {
       const lane = at + BALL_FEATURES.length;
       writeBallFeatures(values, at, body, R_FB);

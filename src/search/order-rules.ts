@@ -6,16 +6,16 @@ import type { OrderRules } from './order.js';
 import type { VoicesResult } from './search.js';
 import type { Sizes } from './visibility.js';
 
-/** What the order of layouts goes by beside their scores, for one setting. */
+/** What the order of layouts goes by beside their scores, for one setting. @param voices  null where practice has no weight */
 export const orderRules = (
   want: Want,
   scatter: Sizes,
-  { beliefs }: Pick<VoicesResult, 'beliefs'>,
+  voices: Pick<VoicesResult, 'beliefs'> | null,
   { ball, practiceWeight }: Pick<Setting, 'ball' | 'practiceWeight'>,
 ): OrderRules => ({
   ids: wishedIds(want),
   scatter,
-  byPractice: practiceWeight > 0 ? beliefs.byPractice : () => 0,
+  byPractice: voices && practiceWeight > 0 ? voices.beliefs.byPractice : () => 0,
   clearanceIn: ({ layout, nominal }) =>
     Math.min(markClearanceIn(layout, ball).pin, to(nominal.ringClearance, INCH)),
 });

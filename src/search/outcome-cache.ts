@@ -12,10 +12,14 @@ import type { Voice } from './voices/voice.js';
 
 /** Rolls layouts in plausible worlds by physics, each in each world at most once, and keeps what comes out. */
 export interface OutcomeCache {
-  /** All shots, read and scored by a voice. */
+  /** All shots, read and scored by a voice. To be read when nothing is being rolled. */
   by(voice: Voice): ScoredCache;
-  /** The same of the shots alone that are asked for here: what others have rolled besides does not show. */
-  alone(voice: Voice): ScoredCache;
+  /**
+   * The same of the shots alone that are asked for here: what others have rolled besides, or roll meanwhile, does not show.
+   *
+   * @param before  whose shots, as far as they are rolled by now, show as well
+   */
+  alone(voice: Voice, before?: ScoredCache): ScoredCache;
   /** The usual middle layout, whose luck moves the targets. */
   readonly middle: NominalShot;
   readonly shots: () => number;
@@ -31,6 +35,16 @@ export interface ScoredCache {
   readonly middle: NominalShot;
   /** What the wishes aim for, world by world, moved along with luck. */
   readonly targets: readonly (readonly Target[])[];
+}
+
+/** What a layout did in the worlds it has met. */
+interface Row {
+  readonly layout: LayoutNumbers;
+  readonly outcomes: Outcome[];
+  /** Worlds it has met or is being rolled in. */
+  asked: number;
+  /** When it has met those. */
+  settled: Promise<void>;
 }
 
 /**
@@ -56,39 +70,53 @@ export async function cacheOutcomes({
       launch: atNominal.launch,
     })),
   );
-  const known = new Map<string, { readonly layout: LayoutNumbers; readonly outcomes: Outcome[] }>();
+  const known = new Map<string, Row>();
   const middle: NominalShot = { layout: MIDDLE_LAYOUT, outcome: atNominal };
   let shots = luck.length;
 
   const roll: ScoredCache['roll'] = async (rows, worlds, onDone) => {
     const once = new Map(rows.map((each) => [keyOf(each.layout), each]));
+    const most = Math.min(worlds, luck.length);
     const running = [...once.values()].map(({ layout, outcome }) => {
-      const row = known.get(keyOf(layout)) ?? { layout, outcomes: [] };
+      const row = known.get(keyOf(layout)) ?? { layout, outcomes: [], asked: 0, settled: Promise.resolve() };
       known.set(keyOf(layout), row);
-      return { row, met: row.outcomes.length, marked: toLayout(layout, radius), launch: outcome.launch };
+      const met = row.asked;
+      row.asked = Math.max(met, most);
+      return { row, met, marked: toLayout(layout, radius), launch: outcome.launch };
     });
-    const asked: { readonly row: { readonly outcomes: Outcome[] }; readonly trial: Trial }[] = [];
-    for (let world = 0; world < Math.min(worlds, luck.length); world++)
+    const asked: { readonly row: Row; readonly trial: Trial }[] = [];
+    for (let world = 0; world < most; world++)
       for (const { row, met, marked, launch } of running)
         if (world >= met) asked.push({ row, trial: { layout: marked, world: 1 + world, launch } });
-    const outcomes = await evaluator.evaluate(
-      asked.map(({ trial }) => trial),
-      onDone,
-    );
     shots += asked.length;
-    for (const [i, { row }] of asked.entries()) row.outcomes.push(outcomes[i]);
+    const rolling = async (): Promise<void> => {
+      const outcomes = await evaluator.evaluate(
+        asked.map(({ trial }) => trial),
+        onDone,
+      );
+      for (const [i, { row, trial }] of asked.entries()) row.outcomes[trial.world - 1] = outcomes[i];
+    };
+    // worlds that another voice is rolling just now are waited for
+    const settled = Promise.all([rolling(), ...running.map(({ row }) => row.settled)]).then(() => undefined);
+    for (const { row } of running) row.settled = settled;
+    await settled;
   };
 
   const read = (voice: Voice) => {
     const aimed = luck.map((here, world) => shiftTargets(voice.targetsIn(world), here, atNominal));
+    const remembered = new Map<string, ScoredOutcomes>();
     const scored = (layout: LayoutNumbers, worlds?: number): ScoredOutcomes | undefined => {
       const row = known.get(keyOf(layout));
       if (!row) return undefined;
+      const met = row.outcomes.slice(0, worlds);
+      const name = `${keyOf(layout)} ${met.length}`;
+      const earlier = remembered.get(name);
+      if (earlier) return earlier;
       const effects = voice.effectsOf(layout);
-      const outcomes = row.outcomes
-        .slice(0, worlds)
-        .map((outcome, world) => voice.outcome(effects, world, outcome));
-      return scoredOutcomes(outcomes, aimed);
+      const outcomes = met.map((outcome, world) => voice.outcome(effects, world, outcome));
+      const fresh = scoredOutcomes(outcomes, aimed);
+      remembered.set(name, fresh);
+      return fresh;
     };
     return { scored, targets: aimed };
   };
@@ -99,20 +127,28 @@ export async function cacheOutcomes({
       return {
         roll,
         get: (layout) => scored(layout),
-        known: () => [...known.values()].map(({ layout }) => ({ layout, worlds: scored(layout)! })),
+        // in an order that does not depend on what was rolled first
+        known: () =>
+          [...known.entries()]
+            .sort(([a], [b]) => (a < b ? -1 : 1))
+            .map(([, { layout }]) => ({ layout, worlds: scored(layout)! })),
         middle,
         targets,
       };
     },
-    alone(voice) {
+    alone(voice, before) {
       const { scored, targets } = read(voice);
-      const asked = new Map<string, { readonly layout: LayoutNumbers; readonly worlds: number }>();
+      const asked = new Map(
+        before
+          ?.known()
+          .map(({ layout, worlds }) => [keyOf(layout), { layout, worlds: worlds.scores.length }]),
+      );
       return {
         async roll(rows, worlds, onDone) {
           await roll(rows, worlds, onDone);
           for (const { layout } of rows) {
-            const before = asked.get(keyOf(layout))?.worlds ?? 0;
-            asked.set(keyOf(layout), { layout, worlds: Math.max(before, worlds) });
+            const met = asked.get(keyOf(layout))?.worlds ?? 0;
+            asked.set(keyOf(layout), { layout, worlds: Math.max(met, worlds) });
           }
         },
         get(layout) {

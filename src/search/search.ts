@@ -41,7 +41,7 @@ export interface Found {
 export interface SearchResult {
   /** Best first: those that physics rolled in plausible worlds by what is then expected of them, then the others. */
   readonly found: readonly Found[];
-  /** What is rolled in plausible worlds, as this voice has it. */
+  /** What is rolled in plausible worlds for this voice, as it has it. */
   readonly cache: ScoredCache;
   readonly voice: Voice;
   /** By physics, in the nominal world. */
@@ -66,8 +66,9 @@ export interface VoicesResult {
   /** The best by practice alone that may be drilled; null where it was not asked for, or none may. */
   readonly practice: NominalShot | null;
   readonly beliefs: ProblemBeliefs;
-  /** What is rolled in worlds, as physics alone has it. */
+  /** All that is rolled in worlds: as physics alone has it, and as both weighed have it. */
   readonly byPhysics: ScoredCache;
+  readonly byBoth: ScoredCache;
 }
 
 /**
@@ -79,15 +80,24 @@ export interface VoicesResult {
  * looks between and beside the best. Each voice does so by its own scores, physics alone first: what it finds does not depend
  * on the others. Shots are shared.
  *
- * @param also   layouts that the regression is asked about besides
- * @param alone  whether physics alone is to search, too
+ * @param also       layouts that are not surveyed, but may be looked at in the survey after
+ * @param alone      whether physics alone is to search, too
+ * @param onPhysics  told what physics alone finds while the search goes on
  */
 export async function search(
   want: Want,
   setting: Setting,
-  { also = [], alone = true }: { readonly also?: readonly LayoutNumbers[]; readonly alone?: boolean } = {},
+  {
+    also = [],
+    alone = true,
+    onPhysics,
+  }: {
+    readonly also?: readonly LayoutNumbers[];
+    readonly alone?: boolean;
+    readonly onPhysics?: (physics: SearchResult) => void;
+  } = {},
 ): Promise<VoicesResult> {
-  const { ball, budget, problem, practiceWeight, seed } = setting;
+  const { ball, budget, problem, practiceWeight, chanceOf, seed } = setting;
   const rolled = nominalShots(setting);
   const coarse = drilledGrid(budget.grid.coarse, setting);
   const finest = drilledGrid(budget.grid.finest, setting);
@@ -102,12 +112,11 @@ export async function search(
       : [];
   const outcomes = await cacheOutcomes(setting);
   const markable = finest.filter((layout) => rejectByMarks(layout, ball, setting.practice) === null);
-  const beliefs = problemBeliefs(want, problem, markable, even, outcomes.middle, { seed, practiceWeight });
-  const surveyable = [MIDDLE_LAYOUT, ...also].filter(
-    (layout) => !markable.some((each) => keyOf(each) === keyOf(layout)),
-  );
+  const beliefs = problemBeliefs(want, problem, markable, even, outcomes.middle, { seed, chanceOf });
+  const surveyed = withAlso(markable, [MIDDLE_LAYOUT]);
+  const layouts = withAlso(surveyed, also);
 
-  return withRegression([...markable, ...surveyable], even, setting, async (opened) => {
+  return withRegression({ layouts, surveyed: surveyed.length }, even, setting, async (opened) => {
     const searchBy = async (voice: Voice, cache: ScoredCache): Promise<SearchResult> => {
       const surveyed = 'why' in opened ? opened : await opened.survey(voice);
       const bySurvey = 'why' in surveyed ? null : surveyed;
@@ -153,22 +162,28 @@ export async function search(
     };
     const plain = physicsVoice(targets);
     const byPhysics = outcomes.by(plain);
+    const byBoth = outcomes.by(beliefs.voice);
     // what others roll must not move what physics finds, not even when it is ranked
     const searchByPhysics = (): Promise<SearchResult> => searchBy(plain, outcomes.alone(plain));
     if (even.length === 0 || practiceWeight === 0) {
       const physics = await searchByPhysics();
-      return { weighed: physics, physics, practice: null, beliefs, byPhysics };
+      return { weighed: physics, physics, practice: null, beliefs, byPhysics, byBoth: byPhysics };
     }
     const physics = alone ? await searchByPhysics() : null;
-    const weighed = await searchBy(beliefs.voice, outcomes.by(beliefs.voice));
+    const own = outcomes.alone(beliefs.voice, physics?.cache);
+    if (physics) onPhysics?.(physics);
+    const weighed = await searchBy(beliefs.voice, own);
     const practice = alone ? await bestByPractice(markable, beliefs, rolled) : null;
-    return { weighed, physics, practice, beliefs, byPhysics };
+    return { weighed, physics, practice, beliefs, byPhysics, byBoth };
   });
 }
 
 /** Tunes the regression to this problem, and hands it on. */
 async function withRegression<T>(
-  layouts: readonly LayoutNumbers[],
+  {
+    layouts,
+    surveyed,
+  }: { readonly layouts: readonly LayoutNumbers[] /** How many of them. */; readonly surveyed: number },
   nominal: readonly NominalShot[],
   setting: Setting,
   use: (
@@ -179,10 +194,10 @@ async function withRegression<T>(
     return use({ why: { code: 'too-few-layouts-to-tune', params: {} } });
   const regression = await setting.regression.open();
   if (regression.kind === 'unusable') return use(regression);
-  const scorer = await problemScorer(layouts, nominal, setting, regression);
+  const scorer = await problemScorer(layouts, nominal, setting, regression, surveyed);
   if ('why' in scorer) return use(scorer);
   const { arithmetic } = regression.model;
-  return use({ survey: (voice) => survey(layouts, scorer, voice, setting, arithmetic) });
+  return use({ survey: (voice) => survey(layouts, scorer, voice, setting, arithmetic, surveyed) });
 }
 
 /** The best of a survey that arrive about as often as the usual and may be drilled: some are rolled at a time until there are enough. */
@@ -229,6 +244,15 @@ async function bestByPractice(
     if (allowed) return allowed;
   }
   return null;
+}
+
+/** A list, and behind it those others that are not in it. */
+function withAlso(
+  list: readonly LayoutNumbers[],
+  others: readonly LayoutNumbers[],
+): readonly LayoutNumbers[] {
+  const known = new Set(list.map(keyOf));
+  return [...list, ...others.filter((layout) => !known.has(keyOf(layout)))];
 }
 
 const union = (...lists: readonly (readonly NominalShot[])[]): NominalShot[] => [...new Set(lists.flat())];

@@ -1,4 +1,4 @@
-import { IN_A_GAME, IN_A_NIGHT, overScatter } from '../records/answers/over-scatter.js';
+import { IN_A_GAME, IN_A_NIGHT, overScatter } from '../records/answers/parts/over-scatter.js';
 import type { WishedId } from '../records/schemas/reaction-numbers.js';
 
 /** Differences of the reaction numbers that can be wished for, in the units of answers. */

@@ -9,12 +9,15 @@ import { findLine, type Line } from './line.js';
 import { type ShotProblem, unaimedProblem } from './shot-problem.js';
 import { type Outcome, type RolledShot, type Simulator, simulator } from './simulator.js';
 import { staysOnLane } from './stays-on-lane.js';
+import type { Learned } from './worlds/learned.js';
 
 export interface ShotRecords {
   readonly bowler: Bowler;
   readonly ball: Ball;
   readonly lane: Lane;
   readonly layout: LayoutNumbers;
+  /** What logged shots say; nothing when left out. */
+  readonly learned?: Learned | undefined;
 }
 
 /** The nominal shot of one layout on its own line, as `recommend` would roll it. */
@@ -28,9 +31,12 @@ export interface AimedShot {
 }
 
 /** @throws {Refusal} `ball-would-hop` */
-export function aimedShot({ bowler, ball: record, lane, layout }: ShotRecords, ball: BallProblem): AimedShot {
+export function aimedShot(
+  { bowler, ball: record, lane, layout, learned }: ShotRecords,
+  ball: BallProblem,
+): AimedShot {
   const { radius } = ball.published;
-  const unaimed = unaimedProblem(lane, bowler, record, ball);
+  const unaimed = unaimedProblem(lane, bowler, record, ball, learned);
   const line = findLine(unaimed, toLayout(MIDDLE_LAYOUT, radius));
   const problem = { ...unaimed, launch: line.launch };
   const engine = simulator(problem);

@@ -1,9 +1,10 @@
 import type { Layout } from '../layout/layout.js';
 import type { Launch } from '../motion/shot/release.js';
-import type { Deviations } from './deviations.js';
-import type { MixedBall } from './mixed-ball.js';
 import type { ShotProblem } from './shot-problem.js';
 import { type Outcome, type Simulator, simulator } from './simulator.js';
+import type { AlteredBall } from './unreal/altered-ball.js';
+import type { MixedBall } from './unreal/mixed-ball.js';
+import type { Deviations } from './worlds/deviations.js';
 
 /** A layout to be tried in one of the problem's worlds. */
 export interface Trial {
@@ -23,16 +24,27 @@ export interface MixedTrial {
   readonly near?: Launch;
 }
 
-export type AnyTrial = Trial | MixedTrial;
+/** Another ball that never is, to be tried in one of the problem's worlds. */
+export interface AlteredTrial {
+  readonly altered: AlteredBall;
+  /** As of a `Trial`. */
+  readonly world: number;
+  readonly launch: Launch;
+}
 
-export const deviationsOf = ({ worlds, luck }: ShotProblem, { world }: Trial): Deviations =>
+export type AnyTrial = Trial | MixedTrial | AlteredTrial;
+
+export const deviationsOf = ({ worlds, luck }: ShotProblem, { world }: Pick<Trial, 'world'>): Deviations =>
   world < worlds.length ? worlds[world] : luck[world - worlds.length];
 
 /** What comes of a trial. @param engine  of the same problem */
-export const outcomeOf = (trial: AnyTrial, problem: ShotProblem, engine: Simulator): Outcome =>
-  'mixed' in trial
-    ? engine.mixed(trial.mixed, trial.near)
-    : engine.outcome(trial.layout, deviationsOf(problem, trial), trial.launch, trial.near);
+export function outcomeOf(trial: AnyTrial, problem: ShotProblem, engine: Simulator): Outcome {
+  if ('mixed' in trial) return engine.mixed(trial.mixed, trial.near);
+  const deviations = deviationsOf(problem, trial);
+  return 'altered' in trial
+    ? engine.altered(trial.altered, deviations, trial.launch)
+    : engine.outcome(trial.layout, deviations, trial.launch, trial.near);
+}
 
 /**
  * Answers what layouts do. The physics engine is behind it, in this thread or in workers; a cheaper

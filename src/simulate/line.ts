@@ -4,7 +4,6 @@ import { aimAt } from '../motion/reaction/aim.js';
 import { reactionNumbers } from '../motion/reaction/reaction.js';
 import type { Launch } from '../motion/shot/release.js';
 import type { LeanShot } from '../motion/shot/shot.js';
-import { NO_DEVIATIONS } from './deviations.js';
 import { isAtPocket, POCKET_BOARD } from './pocket.js';
 import type { Play, ShotProblem } from './shot-problem.js';
 import { simulator } from './simulator.js';
@@ -61,7 +60,7 @@ function bestLine(problem: ShotProblem, layout: Layout, offOf: Off): Line & { re
   let ending: LeanShot['outcome'] = 'pins';
   const attempt = (board: number): void => {
     const x = boardToX(board);
-    const roll = (angle: number) => engine.shot(layout, NO_DEVIATIONS, { x, angle }).shot;
+    const roll = (angle: number) => engine.shot(layout, problem.worlds[0], { x, angle }).shot;
     const { launch } = aimAt(boardToX(POCKET_BOARD), x, problem.play.steepest, roll);
     const shot = roll(launch.angle);
     ending = shot.outcome;

@@ -51,8 +51,11 @@ export function withNearLines(evaluator: Evaluator, problem: ShotProblem): Evalu
 
 const isOnOwnLine = (trial: AnyTrial): trial is Trial => 'layout' in trial && trial.launch === undefined;
 
-/** The layout near whose line a ball's own lies: of one that never is, the layout it has the inertia of. */
-const layoutNear = (trial: AnyTrial): Layout => ('layout' in trial ? trial.layout : trial.mixed.inertiaOf);
+/** The layout near whose line that of a ball lies which is still to be found: of one that never is, the layout it has the inertia of. */
+function layoutNear(trial: AnyTrial): Layout | null {
+  if ('mixed' in trial) return trial.mixed.inertiaOf;
+  return isOnOwnLine(trial) ? trial.layout : null;
+}
 
 /** Gives trials on their own lines the lines near these, from what some layouts did on theirs. */
 function nearLines(
@@ -81,11 +84,10 @@ function nearLines(
     return { x, angle };
   };
   return (trials) =>
-    trials.map((trial) =>
-      (isOnOwnLine(trial) || 'mixed' in trial) && !fromUsual.has(keyOf(layoutNear(trial)))
-        ? { ...trial, near: near(layoutNear(trial)) }
-        : trial,
-    );
+    trials.map((trial) => {
+      const layout = layoutNear(trial);
+      return layout && !fromUsual.has(keyOf(layout)) ? { ...trial, near: near(layout) } : trial;
+    });
 }
 
 const keyOf = ({ drillingAngle, pinToPap, valAngle }: Layout): string =>

@@ -4,27 +4,32 @@ import type { CoreFitter } from '../prepare/fit-cores.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { Stage } from '../records/answers/stage.js';
-import type { Ball } from '../records/schemas/ball.js';
+import { type Ball, ballUncertainty } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
 import type { PinSide } from '../records/schemas/pin-side.js';
 import type { Want } from '../records/schemas/want.js';
-import { USUAL_PRACTICE_WEIGHT } from '../records/shared/beliefs.js';
+import { type Belief, USUAL_PRACTICE_WEIGHT } from '../records/shared/beliefs.js';
 import { loadRuleSet, type RuleSet } from '../records/shared/rules.js';
 import { loadPractice, type Practice } from '../records/shared/shared-data.js';
 import { type SharedRegression, shareRegression } from '../regression/open-regression.js';
-import { drawDeviations, luckOf, NO_DEVIATIONS } from './deviations.js';
 import type { Evaluator } from './evaluator.js';
 import { findLine, type Line } from './line.js';
 import { withNearLines } from './near-lines.js';
 import { type ShotProblem, unaimedProblem } from './shot-problem.js';
-import { shotThreads } from './shot-threads.js';
+import { type ShotThreads, shotThreads } from './shot-threads.js';
+import { type StartedThread, withStartedThreads } from './started-threads.js';
+import { beliefChance } from './worlds/belief-chance.js';
+import { drawDeviations, luckOf } from './worlds/deviations.js';
+import { asLearned, type Learned } from './worlds/learned.js';
 
 export interface RecommendInputs {
   readonly bowler: Bowler;
   readonly ball: Ball;
   readonly lane: Lane;
   readonly want: Want;
+  /** What logged shots say; nothing when left out. */
+  readonly learned?: Learned | undefined;
 }
 
 export interface SettingOptions {
@@ -32,6 +37,8 @@ export interface SettingOptions {
   readonly seed: number;
   /** Threads that search, this one among them. The answer does not depend on it. */
   readonly workers: number;
+  /** Threads beside this one where they are started already; who started them stops them. */
+  readonly threads?: readonly StartedThread[] | undefined;
   readonly pinSide: PinSide | 'both';
   readonly ruleSet?: string | undefined;
   /** Folder of the fitted regression: the package's own when left out, null to have physics alone. */
@@ -60,6 +67,8 @@ export interface Setting {
   readonly practice: Practice;
   readonly seed: number;
   readonly practiceWeight: number;
+  /** The chance that a belief of practice holds: as practice weighs, moved by logged shots. */
+  readonly chanceOf: (belief: Belief) => number;
   readonly sides: readonly PinSide[];
   /** The fitted regression, opened when it is first asked for. */
   readonly regression: Pick<SharedRegression, 'open' | 'glance'>;
@@ -76,49 +85,65 @@ export type Grounds = Omit<Setting, 'evaluator' | 'regression'>;
  *
  * @throws {Refusal} when the ball's numbers fit no core or the grip cannot be placed
  */
-export async function withSetting<T>(
-  { bowler, ball: record, lane }: RecommendInputs,
+export const withSetting = <T>(
+  inputs: RecommendInputs,
   options: SettingOptions,
+  use: (setting: Setting) => Promise<T>,
+): Promise<T> => {
+  const make = (threads: readonly StartedThread[]): Promise<T> =>
+    withThreads(inputs, options, shotThreads(threads), use);
+  return options.threads ? make(options.threads) : withStartedThreads(options.workers - 1, make);
+};
+
+async function withThreads<T>(
+  { bowler, ball: record, lane, learned }: RecommendInputs,
+  options: SettingOptions,
+  threads: ShotThreads,
   use: (setting: Setting) => Promise<T>,
 ): Promise<T> {
   const rules = loadRuleSet(options.ruleSet);
   const regression = options.regression ?? shareRegression(options.models);
-  const threads = shotThreads(options.workers - 1);
   try {
-    const { budget = USUAL_BUDGET, readyBall = ballProblem } = options;
+    const {
+      budget = USUAL_BUDGET,
+      readyBall = ballProblem,
+      practiceWeight = USUAL_PRACTICE_WEIGHT,
+    } = options;
     const ball = readyBall(record, bowler, 'moment', options.fitter, budget);
-    const { radius } = ball.published;
-    const unaimed = unaimedProblem(lane, bowler, record, ball);
-    const line = findLine(unaimed, toLayout(MIDDLE_LAYOUT, radius));
+    const uncertainty = ballUncertainty(record);
+    const unaimed = unaimedProblem(lane, bowler, record, ball, learned);
+    const line = findLine(unaimed, toLayout(MIDDLE_LAYOUT, ball.published.radius));
     const worlds = drawDeviations({
       seed: options.seed,
       count: budget.worlds,
-      bowler,
-      radius,
+      bowler: asLearned(bowler, learned),
+      published: ball.published,
+      uncertainty,
       bodyCount: ball.bodies.length,
+      known: learned,
     });
     const problem: ShotProblem = {
       ...unaimed,
       launch: line.launch,
-      worlds: [NO_DEVIATIONS, ...worlds],
-      luck: worlds.map(luckOf),
+      worlds: [...unaimed.worlds, ...worlds],
+      luck: worlds.map((world) => luckOf(world, uncertainty)),
     };
     return await use({
       ball,
       problem,
       line,
-      evaluator: withNearLines(await threads.evaluator(problem), problem),
+      evaluator: withNearLines(threads.evaluator(problem), problem),
       rules,
       practice: loadPractice(),
       seed: options.seed,
-      practiceWeight: options.practiceWeight ?? USUAL_PRACTICE_WEIGHT,
+      practiceWeight,
+      chanceOf: beliefChance(practiceWeight, learned),
       regression: { glance: regression.glance, open: () => regression.open(threads.fingerprint) },
       budget,
       sides: options.pinSide === 'both' ? ['above', 'below'] : [options.pinSide],
       progress: (stage) => (done, total) => options.onProgress?.({ stage, done, total }),
     });
   } finally {
-    await threads.close();
     if (!options.regression) await regression.close();
   }
 }

@@ -9,9 +9,10 @@ import { USUAL_GRIT } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
 import { type LinePractice, loadPractice } from '../records/shared/shared-data.js';
-import { NOMINAL_SURFACE, USUAL_FRICTION } from './assumed-surface.js';
-import { type Deviations, NO_DEVIATIONS } from './deviations.js';
 import { usualBreakpoint } from './usual-breakpoint.js';
+import { NOMINAL_SURFACE, USUAL_FRICTION } from './worlds/assumed-surface.js';
+import { type Deviations, middleWorld, NO_DEVIATIONS } from './worlds/deviations.js';
+import type { Learned } from './worlds/learned.js';
 
 /** Everything a shot needs, as plain data in SI, so that a worker can be handed it. */
 export interface ShotProblem {
@@ -128,12 +129,13 @@ function trafficOf(lane: Lane, games: number, x: (boardEdge: number) => number):
   };
 }
 
-/** The problem with only its nominal world and a launch down the middle, from which a line is sought. */
+/** The problem with only its nominal world, which is the middle of what is known, and a launch down the middle, from which a line is sought. */
 export const unaimedProblem = (
   lane: Lane,
   bowler: Bowler,
   ballRecord: Ball,
   ball: BallProblem,
+  learned?: Learned,
 ): ShotProblem => ({
   ball,
   release: releaseOf(bowler, ball),
@@ -141,6 +143,6 @@ export const unaimedProblem = (
   grit: ballRecord.surfaceGrit ?? USUAL_GRIT,
   play: playOf(lane, bowler),
   launch: { x: 0, angle: 0 },
-  worlds: [NO_DEVIATIONS],
+  worlds: [learned ? middleWorld(learned, learned, ball.published.radius) : NO_DEVIATIONS],
   luck: [],
 });

@@ -4,10 +4,10 @@ import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import { COMPARED_IDS, type ComparedId } from '../records/schemas/reaction-numbers.js';
-import { drawDeviations, NO_DEVIATIONS } from './deviations.js';
 import { reader } from './readings.js';
 import type { ShotProblem } from './shot-problem.js';
 import { simulator } from './simulator.js';
+import { drawDeviations, withShot } from './worlds/deviations.js';
 
 /** How far a bowler's shots scatter: standard deviations of reaction numbers, in the units of answers. */
 export type ShotScatter = Readonly<Record<ComparedId, number>>;
@@ -20,13 +20,14 @@ const SHOTS = 32;
  */
 export function shotScatter(problem: ShotProblem, bowler: Bowler, seed: number): ShotScatter {
   const engine = simulator(problem);
-  const { radius } = problem.ball.published;
-  const layout = toLayout(MIDDLE_LAYOUT, radius);
+  const [nominal] = problem.worlds;
+  const { published } = problem.ball;
+  const layout = toLayout(MIDDLE_LAYOUT, published.radius);
   const { uncertainty: _, ...repeatable } = bowler;
-  const draws = drawDeviations({ seed, count: SHOTS, bowler: repeatable, radius, bodyCount: 1 });
+  const draws = drawDeviations({ seed, count: SHOTS, bowler: repeatable, published, bodyCount: 1 });
   const shots = draws.map(({ speed, spin, axisTilt, axisRotation, launchAngle, spinPhase }) => {
-    const release = { speed, spin, axisTilt, axisRotation, launchAngle, spinPhase };
-    return engine.outcome(layout, { ...NO_DEVIATIONS, ...release }, problem.launch);
+    const release = { speed, spin, axisTilt, axisRotation, launchAngle };
+    return engine.outcome(layout, { ...withShot(nominal, release), spinPhase }, problem.launch);
   });
   const reached = shots.filter(({ shot }) => shot === 'pins');
   const counted = reached.length > 1 ? reached : shots;

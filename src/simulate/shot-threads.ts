@@ -1,48 +1,34 @@
 import { type Fingerprint, fingerprint } from '../regression/fingerprint.js';
-import { threadPool } from '../threads/thread-pool.js';
 import { type Evaluator, localEvaluator, outcomeOf } from './evaluator.js';
 import { type RolledShare, SHARE, type SharedTrials, takeShare } from './shares.js';
 import type { ShotProblem } from './shot-problem.js';
-import type { ShotResult, ShotTask } from './shot-worker.js';
 import { type Outcome, simulator } from './simulator.js';
+import type { StartedThread } from './started-threads.js';
 
 /** Threads that roll shots beside this one. */
 export interface ShotThreads {
   /** The physics engine in this thread and in those; the answers are the same as in this one alone, in the same order. */
-  evaluator(problem: ShotProblem): Promise<Evaluator>;
-  /** What the engine does with the probe shots; where there are threads, one of them has rolled them to warm up. */
+  evaluator(problem: ShotProblem): Evaluator;
+  /** What the engine does with the probe shots; where there are threads, one of them has rolled them. */
   fingerprint(): Promise<Fingerprint>;
-  close(): Promise<void>;
 }
 
-/** Starts threads, which make themselves ready while the problem is still prepared. @param count  none is fine */
-export function shotThreads(count: number): ShotThreads {
-  const threads = Array.from({ length: count }, () =>
-    threadPool<ShotTask, ShotResult>(new URL('./shot-worker.js', import.meta.url), 1),
-  );
-  const run = async <T extends ShotResult>(thread: (typeof threads)[number], task: ShotTask): Promise<T> =>
-    (await thread.run(task)) as T;
-  const probed = threads.map((thread) => run<Fingerprint>(thread, 'fingerprint'));
-  for (const each of probed) each.catch(() => undefined); // said when it is asked for
-  return {
-    async evaluator(problem) {
-      if (threads.length === 0) return localEvaluator(problem);
-      const told = Promise.all(threads.map((thread) => run<null>(thread, problem)));
-      told.catch(() => undefined); // said when the first shots are asked for
-      return sharedEvaluator(
-        problem,
-        threads.map((thread) => async (task) => {
-          await told;
-          return run<readonly RolledShare[]>(thread, task);
-        }),
-      );
-    },
-    fingerprint: async () => probed[0] ?? fingerprint(),
-    close: async () => {
-      await Promise.all(threads.map((thread) => thread.close()));
-    },
-  };
-}
+/** @param threads  none is fine */
+export const shotThreads = (threads: readonly StartedThread[]): ShotThreads => ({
+  evaluator(problem) {
+    if (threads.length === 0) return localEvaluator(problem);
+    const told = Promise.all(threads.map(({ run }) => run<null>(problem)));
+    told.catch(() => undefined); // said when the first shots are asked for
+    return sharedEvaluator(
+      problem,
+      threads.map(({ run }) => async (task) => {
+        await told;
+        return run<readonly RolledShare[]>(task);
+      }),
+    );
+  },
+  fingerprint: async () => threads[0]?.probed ?? fingerprint(),
+});
 
 /** Trials go to whoever is free, this thread among them. @param others  take shares of trials in other threads */
 function sharedEvaluator(

@@ -13,16 +13,17 @@ import { meanReaction, type Reaction, reactionNumbers } from '../motion/reaction
 import { leastClearance } from '../motion/reaction/rings.js';
 import { ANSWER_STEP } from '../motion/shot/answer-step.js';
 import type { RollingBody } from '../motion/shot/body.js';
+import { Lender } from '../motion/shot/lender.js';
 import type { Launch, Release } from '../motion/shot/release.js';
 import { type LeanShot, rollLeanShot, rollShot, type Shot } from '../motion/shot/shot.js';
-import { Workspace } from '../motion/shot/workspace.js';
 import { USUAL_GRIT } from '../records/schemas/ball.js';
-import { type AssumedSurface, frictionOf } from './assumed-surface.js';
-import { type Deviations, NO_DEVIATIONS } from './deviations.js';
-import { asMade } from './made-ball.js';
-import type { MixedBall } from './mixed-ball.js';
 import { ownLines } from './own-line.js';
 import type { ShotProblem } from './shot-problem.js';
+import { type AlteredBall, withInertiaNumber } from './unreal/altered-ball.js';
+import type { MixedBall } from './unreal/mixed-ball.js';
+import { type AssumedSurface, frictionOf } from './worlds/assumed-surface.js';
+import type { Deviations } from './worlds/deviations.js';
+import { asMade } from './worlds/made-ball.js';
 
 /** What one layout does in one world: numbers only, cheap to hand between workers. SI. */
 export interface Outcome {
@@ -49,6 +50,8 @@ export interface Simulator {
   outcome(layout: Layout, deviations: Deviations, launch?: Launch, near?: Launch): Outcome;
   /** The numbers of the nominal shot of a ball that never is, on its own line. */
   mixed(ball: MixedBall, near?: Launch): Outcome;
+  /** The numbers of a shot from a launch with another ball that never is. */
+  altered(ball: AlteredBall, deviations: Deviations, launch: Launch): Outcome;
 }
 
 /** What a shot depends on, but the line. SI. */
@@ -75,10 +78,11 @@ export interface RolledShot {
 
 export function simulator(problem: ShotProblem): Simulator {
   const { ball, release, pattern } = problem;
+  const [nominal] = problem.worlds;
   const { radius } = ball.published;
   const drillers: (Driller | undefined)[] = [];
   const oilUnder = layOil(pattern);
-  const workspace = new Workspace();
+  const lender = new Lender();
 
   const drilled = (layout: Layout, deviations: Deviations): MassProperties => {
     drillers[deviations.body] ??= driller(ball.bodies[deviations.body], ball.rankingRays);
@@ -113,39 +117,36 @@ export function simulator(problem: ShotProblem): Simulator {
   const rolling = (
     { body, release: scattered, surface, freshSurface }: WorldInputs,
     deviations: Deviations,
-    lent?: Workspace,
+    lent?: Lender,
   ): ((launch: Launch) => RolledShot) => {
     const settings = { step: ANSWER_STEP, freshSurface };
     return (launch) => {
       const played = scatteredLaunch(launch, deviations);
       const opposite = () =>
-        rollLeanShot(body, { ...scattered, spinPhase: Math.PI }, played, surface, settings);
+        rollLeanShot(body, { ...scattered, spinPhase: Math.PI }, played, surface, settings, lent?.next());
       return {
         launch,
-        shot: rollLeanShot(body, scattered, played, surface, settings, lent),
+        shot: rollLeanShot(body, scattered, played, surface, settings, lent?.next()),
         ball: body,
         full: () => rollShot(body, scattered, played, surface, settings),
         opposite: deviations.spinPhase === null ? opposite : null,
       };
     };
   };
-  const ready = (
-    layout: Layout,
-    deviations: Deviations,
-    lent?: Workspace,
-  ): ((launch: Launch) => RolledShot) => rolling(inputs(layout, deviations), deviations, lent);
+  const ready = (layout: Layout, deviations: Deviations, lent?: Lender): ((launch: Launch) => RolledShot) =>
+    rolling(inputs(layout, deviations), deviations, lent);
   const shot = (layout: Layout, deviations: Deviations, launch: Launch): RolledShot =>
     ready(layout, deviations)(launch);
-  const onOwnLine = ownLines(problem, (layout) => ready(layout, NO_DEVIATIONS));
-  const ownShot = (layout: Layout, near?: Launch): RolledShot =>
-    onOwnLine(ready(layout, NO_DEVIATIONS), near);
+  const onOwnLine = ownLines(problem, (layout) => ready(layout, nominal));
+  const ownShot = (layout: Layout, near?: Launch, lent?: Lender): RolledShot =>
+    onOwnLine(ready(layout, nominal, lent), near);
 
   const mixedInputs = ({ centreOf, inertiaOf, carriesOil, finish }: MixedBall): WorldInputs => {
-    const { body, surface, freshSurface, ...rest } = inputs(inertiaOf, NO_DEVIATIONS);
+    const { body, surface, freshSurface, ...rest } = inputs(inertiaOf, nominal);
     return {
       ...rest,
-      body: { ...body, p_BoBcm_B: drilled(centreOf, NO_DEVIATIONS).p_BoBcm_B },
-      surface: finish === 'own' ? surface : surfaceIn(NO_DEVIATIONS, oilUnder, { pattern, grit: USUAL_GRIT }),
+      body: { ...body, p_BoBcm_B: drilled(centreOf, nominal).p_BoBcm_B },
+      surface: finish === 'own' ? surface : surfaceIn(nominal, oilUnder, { pattern, grit: USUAL_GRIT }),
       freshSurface: carriesOil ? freshSurface : { ...freshSurface, carriedShare: 0 },
     };
   };
@@ -167,16 +168,35 @@ export function simulator(problem: ShotProblem): Simulator {
     ringClearance: radius * ringClearance(rolled.shot, problem),
   });
 
+  // the shots of one outcome are rolled in lent columns: nothing but its numbers outlives it
   const outcome = (layout: Layout, deviations: Deviations, launch?: Launch, near?: Launch): Outcome => {
-    if (launch) return read(ready(layout, deviations, workspace)(launch));
-    const own = ownShot(layout, near);
-    return read(deviations === problem.worlds[0] ? own : ready(layout, deviations, workspace)(own.launch));
+    lender.beginAnew();
+    if (launch) return read(ready(layout, deviations, lender)(launch));
+    const own = ownShot(layout, near, lender);
+    return read(deviations === nominal ? own : ready(layout, deviations, lender)(own.launch));
   };
 
-  const mixed = (ball: MixedBall, near?: Launch): Outcome =>
-    read(onOwnLine(rolling(mixedInputs(ball), NO_DEVIATIONS), near));
+  const mixed = (ball: MixedBall, near?: Launch): Outcome => {
+    lender.beginAnew();
+    return read(onOwnLine(rolling(mixedInputs(ball), nominal, lender), near));
+  };
 
-  return { inputs, shot, ownShot, read, outcome, mixed };
+  const altered = (
+    { layout, grit, inertia }: AlteredBall,
+    deviations: Deviations,
+    launch: Launch,
+  ): Outcome => {
+    const own = inputs(layout, deviations);
+    const made: WorldInputs = {
+      ...own,
+      body: inertia ? withInertiaNumber(own.body, inertia.number, inertia.value) : own.body,
+      surface: grit === undefined ? own.surface : surfaceIn(deviations, oilUnder, { pattern, grit }),
+    };
+    lender.beginAnew();
+    return read(rolling(made, deviations, lender)(launch));
+  };
+
+  return { inputs, shot, ownShot: (layout, near) => ownShot(layout, near), read, outcome, mixed, altered };
 }
 
 /** The line as a world's scatter leaves it. */

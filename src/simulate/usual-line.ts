@@ -37,8 +37,10 @@ const outside = (
 ): number => Math.max(0, range.least - value, value - range.most) / range.tolerance;
 
 /** Board that a shot crosses at the arrows, between samples; a shot that never gets there gives NaN. */
-export function arrowsBoard({ x, y }: LeanShot): number {
-  const distance = from(ARROWS_FT, FOOT);
+export const arrowsBoard = (shot: LeanShot): number => boardCrossed(shot, from(ARROWS_FT, FOOT));
+
+/** Board that a shot crosses so far from the foul line, m, between samples; NaN where it never gets there. */
+export function boardCrossed({ x, y }: LeanShot, distance: number): number {
   const i = y.findIndex((each) => each >= distance);
   const share = (distance - y[i - 1]) / (y[i] - y[i - 1]);
   return xToBoard(x[i - 1] + share * (x[i] - x[i - 1]));

@@ -28,7 +28,7 @@ describe('compare', () => {
     two = await compared({ ...layouts(MIDDLE_LAYOUT, OTHER), want: WANT });
     judged = await judge(
       { bowler: averageBowler, ball: plainBall, lane: houseLane, want: WANT, layout: OTHER },
-      options,
+      { ...options, top: 4 },
     );
   });
 

@@ -10,7 +10,7 @@ import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 import { said } from '../support/said.js';
 import { SMALL_BUDGET } from '../support/small-budget.js';
 
-const options = { seed: 1, workers: 1, pinSide: 'above' as const, budget: SMALL_BUDGET };
+const options = { seed: 1, workers: 1, top: 2, pinSide: 'above' as const, budget: SMALL_BUDGET };
 const inputs = {
   bowler: averageBowler,
   ball: plainBall,
@@ -24,7 +24,7 @@ describe('judge', () => {
   let poor: JudgeAnswer;
   let barred: JudgeAnswer;
   beforeAll(async () => {
-    recommended = await recommend(inputs, { ...options, top: 2 });
+    recommended = await recommend(inputs, options);
     best = await judge({ ...inputs, layout: numbersOf(recommended.layouts[0]) }, options);
     poor = await judge(
       { ...inputs, layout: { drillingAngleDeg: 10, pinToPapIn: 3.375, valAngleDeg: 50 } },
@@ -41,6 +41,13 @@ describe('judge', () => {
     expect(best.targets).toEqual(recommended.targets);
     expect(best.layout.score).toBe(recommended.layouts[0].score);
     expect(best.layout.reaction).toEqual(recommended.layouts[0].reaction);
+  });
+
+  test('the best layout is the one that is recommended, whichever is judged: on the marking grid, off it, or barred', () => {
+    for (const judged of [best, poor, barred]) {
+      expect(judged.best.text).toBe(recommended.layouts[0].text);
+      expect(judged.best.score).toBe(recommended.layouts[0].score);
+    }
   });
 
   test('the recommended layout is about as good as any, one that misses the wish is not', () => {

@@ -3,8 +3,8 @@ import { laneAnswer } from '../../src/answer/lane-answer.js';
 import { laneAnswerSchema } from '../../src/records/answers/lane-answer.js';
 import { type Lane, laneSchema } from '../../src/records/schemas/lane.js';
 import { withSentences } from '../../src/report/wording/with-sentences.js';
-import { NOMINAL_SURFACE } from '../../src/simulate/assumed-surface.js';
 import { patternOf } from '../../src/simulate/shot-problem.js';
+import { NOMINAL_SURFACE } from '../../src/simulate/worlds/assumed-surface.js';
 import { houseLane } from '../support/problems.js';
 import { said } from '../support/said.js';
 

@@ -175,7 +175,13 @@ describe('plugFindings (a web of 1/4 in: common practice, no source)', () => {
           ...base,
           holes: [hole(0, 1)],
           oldMouths: [
-            { name: 'ring', drilling: 1, mouth_C: at(apartIn), radius: from(oldWidthIn, INCH) / 2 },
+            {
+              name: 'ring',
+              drilling: 1,
+              mouth_C: at(apartIn),
+              radius: from(oldWidthIn, INCH) / 2,
+              bores_C: [],
+            },
           ],
         },
       ),

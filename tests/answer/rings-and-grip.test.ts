@@ -3,9 +3,9 @@ import { arcAngle } from '../../src/math/sphere.js';
 import { leastClearance, ringFrom, ringsOnBall } from '../../src/motion/reaction/rings.js';
 import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
-import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
+import { NO_DEVIATIONS } from '../../src/simulate/worlds/deviations.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 
 const ball = ballProblem(plainBall, averageBowler, 'moment');

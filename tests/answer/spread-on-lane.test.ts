@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { compare } from '../../src/answer/compare.js';
-import { mapAnswer } from '../../src/answer/map-answer.js';
+import { mapAnswer } from '../../src/answer/map/map-answer.js';
 import { spreadOnLane } from '../../src/answer/spread-on-lane.js';
 import { numbersOf } from '../../src/prepare/mark-of.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';

@@ -41,7 +41,7 @@ function faultsIn(programs: ReadonlyMap<string, string>): string[] {
 describe('examples', () => {
   test('every function of the interface has one, and every one says what it prints', () => {
     const all = examples.map(({ code }) => code).join('\n');
-    for (const name of ['recommend', 'judge', 'drilled', 'roll', 'readBall', 'InputError'])
+    for (const name of ['recommend', 'judge', 'compare', 'drilled', 'roll', 'readBall', 'InputError'])
       expect(all).toMatch(new RegExp(`import \\{[^}]*\\b${name}\\b[^}]*\\} from 'flarewise'`));
     expect(readmeExamples().length).toBeGreaterThan(0);
     for (const { name, prints } of examples) expect(prints.length, name).toBeGreaterThan(0);

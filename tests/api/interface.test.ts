@@ -6,7 +6,7 @@ import { inputErrorOf } from '../support/faults-of.js';
 import { ball, bowler, lane } from '../support/plain-records.js';
 import { ENV, MAIN } from '../support/run-cli.js';
 
-const { drilled, judge, readBall, recommend, roll } = source;
+const { compare, drilled, judge, readBall, recommend, roll } = source;
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const LAYOUT = '70 x 4 1/2 x 30';
 const want = { hookStart: 3 };
@@ -59,6 +59,23 @@ describe('what cannot be used is refused with every fault, never with a TypeErro
   ])('%s', (_, wrong, fields) => {
     const inputs = { bowler, ball, layout: LAYOUT, ...wrong } as never;
     expect(inputErrorOf(() => drilled(inputs)).faults.map(({ field }) => field)).toEqual(fields);
+  });
+
+  test.each([
+    ['nothing of which there are several', { layouts: [LAYOUT] }],
+    ['two kinds of several', { layouts: [LAYOUT, '50 x 4 x 40'], finishes: [500, 1000] }],
+    ['a finish beside several layouts', { layouts: [LAYOUT, '50 x 4 x 40'], finishes: [500] }],
+    ['no ball', { balls: undefined, finishes: [500, 1000] }],
+    ['more than six', { finishes: [500, 600, 700, 800, 900, 1000, 1100] }],
+  ])('what cannot be compared: %s', async (_, parts) => {
+    const error = await compare({ bowler, lane, balls: [ball], ...parts } as never).catch((each) => each);
+    expect(error).toBeInstanceOf(source.InputError);
+    expect(error.faults.map(({ field }: source.Fault) => field)).toEqual(['balls, layouts, finishes']);
+  });
+
+  test('a finish that no cover has', async () => {
+    const error = await compare({ bowler, lane, balls: [ball], finishes: [500, 7000] }).catch((each) => each);
+    expect(error.faults.map(({ field }: source.Fault) => field)).toEqual(['surfaceGrit']);
   });
 
   test('options, all at once', async () => {

@@ -8,7 +8,7 @@ import type { SheetAnswer } from '../../src/records/answers/sheet-answer.js';
 import { loadTypeface } from '../../src/report/font/typeface.js';
 import { textsOf } from '../../src/report/scene/scene.js';
 import { sheetFile } from '../../src/report/sheet/sheet-file.js';
-import { sheetScene } from '../../src/report/sheet/sheet-scene.js';
+import { asOnePicture, sheetPages } from '../../src/report/sheet/sheet-pages.js';
 import { pdfPages } from '../support/pages/pdf-text.js';
 import { realSheets } from '../support/pages/real-sheets.js';
 import { startChromium } from './chromium.js';
@@ -60,11 +60,11 @@ describe.each(pages)('the web page of %s', (_name, answer) => {
   );
 });
 
-test.each(papers)('printed on %s, the web page is one page of that size', async (paper) => {
+test.each(papers)('printed on %s, the web page is the sheet’s pages, of that size', async (paper) => {
   const path = save('print.html', await sheetFile(ordinary, 'html', paper));
   const pdf = await visit(browser, path, DESK, ({ page }) => page.pdf({ preferCSSPageSize: true }));
   const { count, size } = pdfPages(pdf);
-  expect(count).toBe(1);
+  expect(count).toBe(sheetPages(ordinary, paper, typeface).length);
   // the browser rounds to whole CSS pixels of 3/4 pt
   expect(Math.abs(size[0]! - PAPERS[paper].width)).toBeLessThan(1);
   expect(Math.abs(size[1]! - PAPERS[paper].height)).toBeLessThan(1);
@@ -83,7 +83,7 @@ test('the dark page is dark, the light one light, and both print on white', asyn
 });
 
 describe.each(papers)('the SVG on %s', (paper) => {
-  const scene = sheetScene(ordinary, paper, typeface);
+  const scene = asOnePicture(sheetPages(ordinary, paper, typeface));
 
   test('opens quietly, is well-formed, and has the size of the paper', async () => {
     const path = save('sheet.svg', await sheetFile(ordinary, 'svg', paper));
@@ -113,7 +113,7 @@ describe.each(papers)('the SVG on %s', (paper) => {
     });
   });
 
-  test('the PNG shows the same: brightness of each of 60 x 80 fields, beside the browser’s own drawing', async () => {
+  test('the PNG shows the same: brightness of each of 60 x 160 fields, beside the browser’s own drawing', async () => {
     const svg = await sheetFile(ordinary, 'svg', paper);
     const png = await sheetFile(ordinary, 'png', paper);
     const blank = save('blank.html', Buffer.from('<!doctype html><title>fields</title>'));
@@ -121,9 +121,9 @@ describe.each(papers)('the SVG on %s', (paper) => {
       await page.evaluate(FIELDS, `data:image/png;base64,${png.toString('base64')}`),
       await page.evaluate(FIELDS, `data:image/svg+xml;base64,${svg.toString('base64')}`),
     ])) as [number[], number[]];
-    expect(ours.length).toBe(60 * 80);
+    expect(ours.length).toBe(60 * 160);
     const inked = ours.filter((brightness) => brightness < 0.98).length;
-    expect(inked).toBeGreaterThan(1000); // not blank: of 4800 fields
+    expect(inked).toBeGreaterThan(1000); // not blank: of 9600 fields
     const off = ours.map((brightness, i) => Math.abs(brightness - (theirs[i] as number)));
     // two engines smooth edges differently: a field differs by a few per cent, the page by a few thousandths
     expect(off.reduce((sum, each) => sum + each, 0) / off.length).toBeLessThan(0.005);
@@ -131,7 +131,7 @@ describe.each(papers)('the SVG on %s', (paper) => {
   });
 });
 
-/** Mean brightness, 0 to 1, of each field of a picture cut into 60 x 80, drawn on white at 960 x 1280. */
+/** Mean brightness, 0 to 1, of each field of a picture of two pages cut into 60 x 160, drawn on white at 960 x 2560. */
 const FIELDS = async (url: string): Promise<number[]> => {
   // runs in the browser, whose names these types do not know
   const { Image, document } = globalThis as unknown as {
@@ -153,13 +153,13 @@ const FIELDS = async (url: string): Promise<number[]> => {
   await image.decode();
   const canvas = document.createElement('canvas');
   canvas.width = 960;
-  canvas.height = 1280;
+  canvas.height = 2560;
   const context = canvas.getContext('2d');
   context.fillStyle = 'white';
-  context.fillRect(0, 0, 960, 1280);
-  context.drawImage(image, 0, 0, 960, 1280);
+  context.fillRect(0, 0, 960, 2560);
+  context.drawImage(image, 0, 0, 960, 2560);
   const fields: number[] = [];
-  for (let row = 0; row < 80; row++)
+  for (let row = 0; row < 160; row++)
     for (let column = 0; column < 60; column++) {
       const { data } = context.getImageData(column * 16, row * 16, 16, 16);
       let sum = 0;

@@ -15,6 +15,8 @@ test.each([
   { name: 'explain flare', args: ['explain', 'flare'], columns: 60 },
   { name: 'lane', args: ['lane', '--lane', 'house-easy'], columns: 60 },
   { name: 'lane wide', args: ['lane', '--lane', 'house-easy'], columns: 200 },
+  { name: 'core', args: ['core', 'own-solids'], columns: 80 },
+  { name: 'core', args: ['core', 'own-mesh', '--ascii'], columns: 60 },
   { name: 'lane metric left', args: ['lane', '--lane', 'worn', '--hand', 'left', '--units', 'metric'], columns: 80 },
 ])('the screen of $name, a terminal with NO_COLOR and $columns columns', async ({ name, args, columns }) => {
   const terminal = fakeTerminal({ tty: true, columns, env: { NO_COLOR: '1' } });

@@ -3,7 +3,8 @@ import { recommend } from '../../src/answer/recommend.js';
 import { coachPair } from '../../src/coach/coach-pair.js';
 import type { RecommendAnswer } from '../../src/records/answers/answer.js';
 import { type CoachPair, coachPairSchema } from '../../src/records/answers/coach-answer.js';
-import { overScatter } from '../../src/records/answers/over-scatter.js';
+import { overScatter } from '../../src/records/answers/parts/over-scatter.js';
+import type { PublishedBall } from '../../src/records/schemas/ball.js';
 import { withSentences } from '../../src/report/wording/with-sentences.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 import { SMALL_BUDGET } from '../support/small-budget.js';
@@ -12,7 +13,7 @@ import { SMALL_BUDGET } from '../support/small-budget.js';
 const given = { seed: 1, practiceWeight: 0, budget: SMALL_BUDGET };
 const inputs = {
   bowler: { ...averageBowler, uncertainty: { papOverIn: 0.4, papUpIn: 0 } },
-  ball: plainBall,
+  ball: { ...(plainBall as PublishedBall), uncertainty: { rgIn: 0.02, topWeightOz: 0 } },
   lane: houseLane,
   want: { totalHook: 4 },
 };
@@ -25,9 +26,9 @@ describe('coachPair', () => {
     answer = await recommend(inputs, { ...given, workers: 1, pinSide: 'above', top: 1 });
   });
 
-  test('keeps its schema, and says which numbers of the release are not known exactly', () => {
+  test('keeps its schema, and says which numbers of the release and the ball are not known exactly', () => {
     expect(coachPairSchema.parse(withSentences(pair))).toEqual(withSentences(pair));
-    expect(pair.unsure).toEqual(['papOverIn']);
+    expect(pair.unsure).toEqual(['papOverIn', 'rgIn']);
   });
 
   test('best layout, its gain over the usual, scatter and levers are those of a recommendation', () => {

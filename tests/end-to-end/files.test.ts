@@ -215,19 +215,19 @@ test.each([
   );
 });
 
-test('numbers are decimal: a total hook of 0x10 is not 16', async () => {
+test('numbers are decimal: board 0x10 is not 16', async () => {
   const env = { FLAREWISE_HOME: at('numbers') };
   await runCli(
     ['shelf', 'add', 'one', '--bowler', 'average-right', '--ball', 'plain-low', '--layout', LAYOUT],
     { env },
   );
-  const log = (boards: string) =>
-    runCli(['shelf', 'log', 'one', '--lane', 'l', '--total-hook', boards], { env });
-  for (const boards of ['0x10', '1e1', '0b11', 'Infinity'])
-    expectRefused(await log(boards), new RegExp(`--total-hook.*${boards}`));
+  const log = (board: string) =>
+    runCli(['log', 'one', '--lane', 'l', '--at-50', board, '20', '-', '-', '17'], { env });
+  for (const board of ['0x10', '1e1', '0b11', 'Infinity'])
+    expectRefused(await log(board), new RegExp(`--at-50.*${board}`));
   expect(await log('7.5')).toMatchObject({ code: 0 });
-  expect(await log('7,25 boards')).toMatchObject({ code: 0 });
+  expect(await log('7,25')).toMatchObject({ code: 0 });
   const kept = readFileSync(at('numbers', 'layouts', 'one.json'), 'utf8');
-  expect(kept).toContain('"totalHookBoards": 7.5');
-  expect(kept).toContain('"totalHookBoards": 7.25');
+  expect(kept).toContain('"boardAt50Ft": 7.5');
+  expect(kept).toContain('"boardAt50Ft": 7.25');
 });

@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { afterEach, expect, test } from 'vitest';
 import { usualGrip } from '../../src/records/schemas/grip.js';
 import { demo, scratchFolder } from '../support/demo-files.js';
-import { CTRL_C, ENTER, ESCAPE, openSession } from '../support/pty-session.js';
+import { CTRL_C, ENTER, ESCAPE, openSession, turnsOf } from '../support/pty-session.js';
 import { MAIN, runCli, smallMain } from '../support/run-cli.js';
 
 /* The built program in a real pseudo-terminal, with keys as a person presses them. */
@@ -18,19 +18,6 @@ let session: ReturnType<typeof openSession> | undefined;
 afterEach(() => {
   if (session && !session.isOver()) session.kill();
 });
-
-type Session = ReturnType<typeof openSession>;
-
-/** Waits for what is shown after what was waited for last, and types. */
-function turnsOf(to: Session) {
-  let seen = 0;
-  return async (pattern: RegExp, keys = ''): Promise<RegExpExecArray> => {
-    const match = await to.waitFor(pattern, seen);
-    seen += match.index + match[0].length;
-    to.type(keys);
-    return match;
-  };
-}
 
 /** Answers all questions up to the review. @returns how many there were */
 async function toReview(
@@ -63,8 +50,7 @@ test('from the first question to the answer at a keyboard, in metric units; exit
   const of = await toReview(turn, (text) => (/km\/h/.test(text) ? `30${ENTER}` : ENTER));
   expect(of).toBe(11);
   session.type(ENTER);
-  await turn(/Layout for You[\s\S]*DRILL[\s\S]*Legal[\s\S]*HOW SURE[\s\S]*More:/);
-  await turn(/d: before drilling[\s\S]*Enter: done/, 'd');
+  await turn(/Layout for You[\s\S]*DRILL[\s\S]*Legal[\s\S]*HOW SURE[\s\S]*w: why[\s\S]*Enter: done/, 'd');
   await turn(/Before drilling[\s\S]*legal[\s\S]*Enter: done/, ENTER);
   expect(await session.exit).toMatchObject({ exitCode: 0 });
   expect(session.raw()).toContain('\u001b[1m'); // a terminal gets colours
@@ -127,13 +113,13 @@ test('what was answered before ctrl-C is offered the next time, and kept names w
   await toReview(turn, () => ENTER, 2);
   await saveAndGoOn(turn, 'Kim');
   await turn(/Kept as bowler\/kim[\s\S]*Layout for Kim/);
-  await turn(/g: give what was guessed/, 'g');
+  await turn(/g: change[\s\S]*Enter: done/, 'g');
   await turn(/What next\?/, `pa${ENTER}`); // what was guessed can be given or measured on the spot
   await turn(/give your PAP/, ENTER);
   await turn(/far over/, `5${ENTER}`);
   await turn(/far up/, ENTER);
   await turn(/All answers/, `go${ENTER}`);
-  await turn(/Layout for Kim[\s\S]*g: give what was guessed[\s\S]*Enter: done/, ENTER);
+  await turn(/Layout for Kim[\s\S]*g: change[\s\S]*Enter: done/, ENTER);
   await session.exit;
   expect((await runCli(['shelf', 'show', 'kim'], { env })).out).toContain('"speedMph": 17.5');
 

@@ -33,7 +33,7 @@ describe('without the library that draws PNG', () => {
   test('a sheet is shown on screen as ever', async () => {
     const { code, out, err } = await sheet();
     expect([code, err]).toEqual([0, '']);
-    expect(out).toContain('Marks by tape');
+    expect(out).toContain('Mark the layout');
   });
 
   test('a PNG says what is missing and what to do, with exit code 2 and no file', async () => {

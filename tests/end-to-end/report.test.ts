@@ -4,6 +4,7 @@ import { Chalk } from 'chalk';
 import { afterAll, expect, test } from 'vitest';
 import { webReportData } from '../../src/answer/web-report-data.js';
 import { demoInputs } from '../../src/cli/files/demo-inputs.js';
+import { nextCommands } from '../../src/cli/print/next-commands.js';
 import { compareAnswerSchema } from '../../src/records/answers/compare-answer.js';
 import { recommendAnswerSchema } from '../../src/records/answers/recommend-answer.js';
 import { DEMO } from '../../src/records/read/shelf.js';
@@ -33,9 +34,20 @@ test('recommend --report writes the page of the answer it prints, and nothing el
     webReportData(demoInputs(), answer.layouts[0]!, undefined, SMALL_BUDGET),
     ['bowler', 'ball', 'lane'],
     { units: UNITS.metric, paint: paintWith(new Chalk({ level: 0 })) },
+    nextCommands(
+      {
+        bowler: DEMO.bowler,
+        ball: DEMO.ball,
+        lane: DEMO.lane,
+        units: 'metric',
+        layout: answer.layouts[0]!.text,
+      },
+      ['sheet'],
+    ),
   );
   expect(readFileSync(join(folder.path, 'answer.html'), 'utf8')).toBe(page);
   expect(page).toContain('A demonstration: the bowler, the ball and the lane are invented');
+  expect(page).toContain('Next: <code>flarewise sheet');
 });
 
 test('compare --report writes the page of the answer it prints', async () => {
@@ -51,7 +63,7 @@ test('compare --report writes the page of the answer it prints', async () => {
     paint: paintWith(new Chalk({ level: 0 })),
   });
   expect(readFileSync(join(folder.path, 'compared.html'), 'utf8')).toBe(page);
-  expect(page).toContain('Boards from the path of layout 1');
+  expect(page.replaceAll('\u00a0', ' ')).toContain('Each layout less 50 x 4 1/2 x 35');
 });
 
 test.each([

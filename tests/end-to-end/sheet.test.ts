@@ -44,8 +44,8 @@ describe('flarewise sheet', () => {
   test('without --out it is a screen of text, with the rings where a lane is given', async () => {
     const { code, out, err } = await runCli([...DATED, '--lane', 'house-easy']);
     expect([code, err]).toEqual([0, '']);
-    expect(out).toContain('Marks by tape, in working order');
-    expect(out).toContain('first and last oil ring');
+    expect(out).toContain('Mark the layout');
+    expect(out).toContain('Oil rings to expect');
     for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
   });
 

@@ -78,16 +78,14 @@ test('shelf: a layout calls a kept record and a demo by id, a record in a file b
   });
 });
 
-test('shelf: several programs that log at once lose no result', async () => {
-  await shelf('add', 'first', '--bowler', 'kim', '--ball', 'plain-low', '--layout', '70 x 4 1/2 x 30');
-  const boards = [5, 6, 7, 8, 9];
-  const ended = await Promise.all(
-    boards.map((n) => shelf('log', 'first', '--lane', 'dry', '--total-hook', String(n))),
-  );
-  expect(ended.map(({ code, err }) => ({ code, err }))).toEqual(boards.map(() => ({ code: 0, err: '' })));
-  const kept = JSON.parse(readFileSync(join(env.FLAREWISE_HOME, 'layouts', 'first.json'), 'utf8'));
-  const logged = kept.results.map((result: { totalHookBoards: number }) => result.totalHookBoards);
-  expect(logged.sort()).toEqual(boards);
+test('shelf: a layout is added with the day it was drilled', async () => {
+  const layout = ['--bowler', 'kim', '--ball', 'plain-low', '--layout', '70 x 4 1/2 x 30'];
+  await shelf('add', 'first', ...layout, '--drilled-on', '2026-03-31');
+  expect(JSON.parse((await shelf('show', 'first')).out)).toMatchObject({
+    schema: 'flarewise/layout/2',
+    drilledOn: '2026-03-31',
+    nights: [],
+  });
 });
 
 test('shelf: removing asks first; where nobody can be asked it takes --yes', async () => {
@@ -107,8 +105,6 @@ test.each([
   { args: ['rename'], says: 'the old id and the new one are missing. Such as' },
   { args: ['rename', 'kim'], says: 'the new id is missing; got only the old one, "kim".' },
   { args: ['rename', 'a', 'b', 'c'], says: 'rename takes the old id and the new one; got 3: a b c.' },
-  { args: ['log', 'first'], says: '--lane is missing. Such as: flarewise shelf log' },
-  { args: ['log', 'first', '--lane', 'dry', '--total-hook', 'much'], says: '--total-hook must be' },
   { args: ['export', '--csv', '--json'], says: '--csv must not stand beside --json' },
   {
     args: ['add', '--bowler', 'kin', '--ball', 'nope', '--layout', '70 x 4 x 30'],

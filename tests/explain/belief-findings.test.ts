@@ -3,11 +3,13 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { DEGREE, FOOT } from '../../src/base/units.js';
 import { beliefFindings } from '../../src/explain/belief-findings.js';
 import { beliefVerdict } from '../../src/explain/belief-verdict.js';
+import type { Launch } from '../../src/motion/shot/release.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
 import type { BeliefFinding } from '../../src/records/answers/statements/beliefs.js';
 import { demoShelf } from '../../src/records/read/shelf.js';
 import { BELIEFS } from '../../src/records/shared/beliefs.js';
+import { localEvaluator } from '../../src/simulate/evaluator.js';
 import { withSetting } from '../../src/simulate/setting.js';
 import type { ShotProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
@@ -38,16 +40,27 @@ describe('what practice believes beside what physics finds, average bowler on an
   let problem: ShotProblem;
   let findings: readonly BeliefFinding['params'][] = [];
   const byBelief = (id: string): BeliefFinding['params'] => findings.find((each) => each.id === id)!;
-  const of = (worlds: ShotProblem['worlds'], count: number): readonly BeliefFinding['params'][] =>
-    beliefFindings(MIDDLE_LAYOUT, {
-      problem: { ...problem, worlds },
+  const ownLine = (): Launch => {
+    const { radius } = problem.ball.published;
+    return simulator(problem).ownShot(toLayout(MIDDLE_LAYOUT, radius)).launch;
+  };
+  const of = async (
+    worlds: ShotProblem['worlds'],
+    count: number,
+  ): Promise<readonly BeliefFinding['params'][]> => {
+    const here = { ...problem, worlds };
+    const found = await beliefFindings(MIDDLE_LAYOUT, ownLine(), {
+      problem: here,
       budget: { ...budget, practiceWorlds: count },
-    }).map(({ params }) => params);
+      evaluator: localEvaluator(here),
+    });
+    return found.map(({ params }) => params);
+  };
   beforeAll(async () => {
     await withSetting(inputsWith('asymmetric-mild'), options, async (setting) => {
       problem = setting.problem;
     });
-    findings = of(problem.worlds, WORLDS);
+    findings = await of(problem.worlds, WORLDS);
   });
 
   test('every belief is there in its order, with its own sizes, and says in how many worlds it was tried', () => {
@@ -64,7 +77,10 @@ describe('what practice believes beside what physics finds, average bowler on an
 
   test('on a ball without a mass bias practice goes by no mark: nothing is said of one', async () => {
     const plain = await withSetting(inputsWith('plain-medium'), options, async (setting) =>
-      beliefFindings(MIDDLE_LAYOUT, { ...setting, budget: { ...budget, practiceWorlds: 1 } }),
+      beliefFindings(MIDDLE_LAYOUT, setting.line.launch, {
+        ...setting,
+        budget: { ...budget, practiceWorlds: 1 },
+      }),
     );
     const left = BELIEFS.filter(({ quantity }) => quantity !== 'markToPapIn').map(({ id }) => id);
     expect(plain.map(({ params }) => params.id)).toEqual(left);
@@ -73,7 +89,7 @@ describe('what practice believes beside what physics finds, average bowler on an
   test('a drilling angle is tried on the line of the layout itself, and the change is the mean over worlds', () => {
     const engine = simulator(problem);
     const { radius } = problem.ball.published;
-    const { launch } = engine.ownShot(toLayout(MIDDLE_LAYOUT, radius));
+    const launch = ownLine();
     const hookStart = (drillingAngleDeg: number, world: ShotProblem['worlds'][number]): number =>
       engine.outcome(toLayout({ ...MIDDLE_LAYOUT, drillingAngleDeg }, radius), world, launch).reaction
         .hookStart;
@@ -83,12 +99,12 @@ describe('what practice believes beside what physics finds, average bowler on an
     expect(byBelief('drilling-angle-later').byPhysics).toBeCloseTo(mean(changes), 9);
   });
 
-  test('worlds in which the ball does not reach the pins do not count, and where it never does nothing is found', () => {
+  test('worlds in which the ball does not reach the pins do not count, and where it never does nothing is found', async () => {
     const [nominal, ...worlds] = problem.worlds;
-    const mixed = of([nominal, wide(problem), worlds[0], wide(problem), worlds[1]], 4);
-    const plain = of([nominal, worlds[0], worlds[1]], 2);
+    const mixed = await of([nominal, wide(problem), worlds[0], wide(problem), worlds[1]], 4);
+    const plain = await of([nominal, worlds[0], worlds[1]], 2);
     expect(mixed.map(({ byPhysics }) => byPhysics)).toEqual(plain.map(({ byPhysics }) => byPhysics));
-    for (const { byPhysics, verdict } of of([nominal, wide(problem)], 1)) {
+    for (const { byPhysics, verdict } of await of([nominal, wide(problem)], 1)) {
       expect(byPhysics).toBeNull();
       expect(verdict).toBe('not-tried');
     }

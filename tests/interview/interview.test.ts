@@ -244,6 +244,23 @@ describe('a used ball', () => {
     );
   });
 
+  test('a guessed number of the ball says how far off it may be; a published one does not', () => {
+    const known = { ball: 'new:asymmetric', rgIn: '2.48', differentialIn: '0.05' };
+    expect(recordsOf(walkTo(null, known).interview).ball).toMatchObject({
+      rgIn: 2.48,
+      uncertainty: { intermediateDifferentialIn: 0.004, pinToCgIn: 0.5, topWeightOz: 0.5 },
+    });
+    const all = { ...known, intermediateDifferentialIn: '0.012', pinToCgIn: '3', topWeightOz: '2.5' };
+    expect(recordsOf(walkTo(null, all).interview).ball).not.toHaveProperty('uncertainty');
+    // a symmetric ball is known to have no mass bias
+    expect(recordsOf(walkTo(null, { ball: 'new:symmetric' }).interview).ball).toHaveProperty('uncertainty', {
+      rgIn: 0.03,
+      differentialIn: 0.01,
+      pinToCgIn: 0.5,
+      topWeightOz: 0.5,
+    });
+  });
+
   test('a drilling angle to a mark that the ball has not is refused; so is what is no layout', () => {
     const { interview } = walkTo('oldLayout', used);
     const refused = (given: string): string => (answer(interview, given) as { rule: string }).rule;
@@ -453,6 +470,14 @@ describe('an interview that was left', () => {
     const again = resumed(questions, saved);
     expect(Object.keys(again.replies)).toEqual(['bowler']);
     expect(again.at).toBe('hand');
+  });
+
+  test('what no one can have typed or chosen is dropped', () => {
+    const again = resumed(questions, [
+      ['bowler', 'kind:usual'],
+      ['pinToCgIn', { toString: 0 }],
+    ]);
+    expect(Object.keys(again.replies)).toEqual(['bowler']);
   });
 
   test('in another command only what that one asks besides is put, and the rest stands', () => {

@@ -49,7 +49,7 @@ describe('reviewLines', () => {
     });
     expect(linesOf({ drilledBefore: true }, 'ball')).toMatchObject({
       'Old layout': '50 x 4 1/2 x 35 (guess)',
-      'Pin to CG': '2 3/4 in (guess)',
+      'Pin to CG': '2 3/4 in (guess, ± 0.5 in)',
     });
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { drilledAnswer } from '../../src/answer/drilled-answer.js';
-import { mapAnswer } from '../../src/answer/map-answer.js';
+import { mapAnswer } from '../../src/answer/map/map-answer.js';
 import { bodyMoments } from '../../src/ball/drill/ball-body.js';
 import { inertiaNumbers } from '../../src/ball/drill/drilled-numbers.js';
 import { fromMoments } from '../../src/ball/mass/mass-properties.js';

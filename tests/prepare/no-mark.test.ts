@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { drilledAnswer } from '../../src/answer/drilled-answer.js';
 import { judge } from '../../src/answer/judge.js';
-import { mapAnswer } from '../../src/answer/map-answer.js';
+import { mapAnswer } from '../../src/answer/map/map-answer.js';
 import { recommend } from '../../src/answer/recommend.js';
 import { sheetAnswer } from '../../src/answer/sheet-answer.js';
 import { webReportData } from '../../src/answer/web-report-data.js';
@@ -90,8 +90,8 @@ describe('a ball without a mark', () => {
       { date: '2026-03-01', seed: 1, ounce: 'moment' },
     );
     expect(sheetAnswerSchema.parse(withSentences(answer))).toEqual(withSentences(answer));
-    expect(answer.tape.given).toEqual(['pin']);
-    expect(answer.tape.readBack.drillingAngleDeg).toBeNull();
+    expect(answer.marking.given).toEqual(['pin']);
+    expect(answer.marking.readBack.drillingAngleDeg).toBeNull();
     const words = JSON.stringify(sheetText(answer, UNITS.trade));
     expect(words).toContain('any direction');
     expect(words).not.toMatch(/drilling angle -?\d|CG mark to PAP/);
@@ -116,7 +116,7 @@ describe('a ball without a mark', () => {
 
 describe('recommend and judge on a ball without a mark', () => {
   const inputs = { bowler: averageBowler, ball, lane: houseLane, want: { totalHook: 4 as const } };
-  const options = { seed: 1, workers: 1, pinSide: 'above' as const, budget: SMALL_BUDGET };
+  const options = { seed: 1, workers: 1, top: 2, pinSide: 'above' as const, budget: SMALL_BUDGET };
   let answer: RecommendAnswer;
   beforeAll(async () => {
     answer = await recommend(inputs, { ...options, top: 3 });

@@ -217,6 +217,11 @@ describe('ownBall', () => {
       says: ['parts[1] of the core has 3.9 g/cc', '3.80 g/cc'],
     },
     {
+      name: 'a core hardly denser than its filler',
+      ball: ballAround(core({ parts: [{ ...BODY, densityGcc: 1.4 }] as unknown as Core['parts'] })),
+      says: ['hardly denser than the filler', '1.4 g/cc', 'Check the densities of the parts first'],
+    },
+    {
       name: 'a low-RG axis off the pin',
       ball: ballAround(
         core({ parts: [{ ...BODY, centre: [0, 0, 0], tiltDeg: 20 }] as unknown as Core['parts'] }),

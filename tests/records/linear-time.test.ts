@@ -57,12 +57,19 @@ describe('a megabyte typed or pasted is answered within a second', () => {
     });
 
   const layout = {
-    schema: 'flarewise/layout/1',
+    schema: 'flarewise/layout/2',
     name: 'first',
     bowler: 'kim',
     ball: 'new',
     layout: '70 x 4 1/2 x 30',
-    results: [{ lane: 'dry' }],
+    nights: [
+      {
+        lane: 'dry',
+        targetBoard: 14,
+        readingErrors: { pinsBoards: 1 },
+        shots: [{ pinsBoard: 17, note: 'x' }],
+      },
+    ],
   };
   const drilled = {
     ...ball,

@@ -14,10 +14,10 @@ import { observe } from '../../src/regression/observe.js';
 import { openModel } from '../../src/regression/reaction-model.js';
 import { TARGETS } from '../../src/regression/targets.js';
 import { gridCandidates, layoutOf } from '../../src/search/candidates/candidates.js';
-import { drawDeviations, NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { findLine } from '../../src/simulate/line.js';
 import { type ShotProblem, unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { scatteredLaunch, simulator } from '../../src/simulate/simulator.js';
+import { drawDeviations, NO_DEVIATIONS } from '../../src/simulate/worlds/deviations.js';
 import { errorsBetween } from '../fit/appraise.js';
 
 const card = cardSchema.parse(JSON.parse(await readFile(`${MODELS}${CARD_FILE}`, 'utf8')));
@@ -70,7 +70,7 @@ test('the shelf’s bowlers, balls and lanes lie where the regression was fitted
         seed: 11,
         count: WORLDS,
         bowler: bowler.record,
-        radius,
+        published: ball.published,
         bodyCount: ball.bodies.length,
       });
       for (const lane of lanes) {

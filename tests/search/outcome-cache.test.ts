@@ -106,6 +106,38 @@ describe('voices over the same shots', () => {
     expect(arrives).toBeCloseTo(3 / 4, 12);
   });
 
+  test('what two voices ask for at the same time is rolled once, and each sees its own worlds in their order', async () => {
+    const { asked, setting } = recorder();
+    const outcomes = await cacheOutcomes(setting);
+    const [one, other] = [outcomes.alone(physicsVoice([])), outcomes.alone(physicsVoice([]))];
+    const before = asked.length;
+    await Promise.all([
+      one.roll([shot(20)], 2),
+      other.roll([shot(20)], 5).then(() => expect(other.get(shot(20).layout)!.scores).toHaveLength(5)),
+    ]);
+    expect(asked.slice(before).map(({ world }) => world)).toEqual([1, 2, 3, 4, 5]);
+    expect(one.get(shot(20).layout)!.scores).toHaveLength(2);
+    const hooks = other.get(shot(20).layout)!.outcomes.map(({ reaction }) => reaction.totalHook);
+    hooks.forEach((hook, i) => {
+      expect(hook - hooks[0]).toBeCloseTo(i, 12);
+    });
+  });
+
+  test('one that begins after another sees what that one had rolled by then, and not what it rolls later', async () => {
+    const { setting } = recorder();
+    const outcomes = await cacheOutcomes(setting);
+    const first = outcomes.alone(physicsVoice([]));
+    await first.roll([shot(20), shot(30)], 2);
+    const second = outcomes.alone(believing, first);
+    await first.roll([shot(20), shot(40)], 5);
+    expect(
+      second.known().map(({ layout, worlds }) => [layout.drillingAngleDeg, worlds.scores.length]),
+    ).toEqual([
+      [20, 2],
+      [30, 2],
+    ]);
+  });
+
   test('alone, a voice sees the shots it asked for and nothing of what others rolled', async () => {
     const { asked, setting } = recorder();
     const outcomes = await cacheOutcomes(setting);

@@ -1,8 +1,9 @@
 import { mean, sampleCorrelation, standardDeviation } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
 import { loadFrictionPrior } from '../../src/records/shared/shared-data.js';
-import { frictionOf, NOMINAL_SURFACE, USUAL_FRICTION } from '../../src/simulate/assumed-surface.js';
-import { drawDeviations } from '../../src/simulate/deviations.js';
+import { frictionOf, NOMINAL_SURFACE, USUAL_FRICTION } from '../../src/simulate/worlds/assumed-surface.js';
+import { drawDeviations } from '../../src/simulate/worlds/deviations.js';
+import { USUAL_BALLS } from '../support/balls.js';
 import { averageBowler } from '../support/problems.js';
 
 const lane = { frictionOiled: USUAL_FRICTION.oiled, frictionDry: USUAL_FRICTION.dry };
@@ -14,7 +15,7 @@ describe('friction in the worlds', () => {
     seed: 5,
     count: COUNT,
     bowler: averageBowler,
-    radius: 0.109,
+    published: USUAL_BALLS[0]!,
     bodyCount: 8,
   });
   const logs = [

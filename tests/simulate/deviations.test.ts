@@ -1,14 +1,17 @@
-import { mean, standardDeviation } from 'simple-statistics';
+import { mean, sampleCorrelation, standardDeviation } from 'simple-statistics';
 import { expect, test } from 'vitest';
 import { DEGREE, INCH, MPH } from '../../src/base/units.js';
 import type { Bowler } from '../../src/records/schemas/bowler.js';
-import { HIGH_SURFACE, LOW_SURFACE } from '../../src/simulate/assumed-surface.js';
-import { drawDeviations, SCATTER_BY_SKILL } from '../../src/simulate/deviations.js';
+import { HIGH_SURFACE, LOW_SURFACE } from '../../src/simulate/worlds/assumed-surface.js';
+import { drawDeviations } from '../../src/simulate/worlds/deviations.js';
+import { SCATTER_BY_SKILL } from '../../src/simulate/worlds/release-scatter.js';
+import { USUAL_BALLS } from '../support/balls.js';
 import { averageBowler } from '../support/problems.js';
 
-const radius = (27 * INCH) / (2 * Math.PI);
+const published = USUAL_BALLS[0]!;
+const { radius } = published;
 const draw = (seed: number, count: number, bowler: Bowler = averageBowler) =>
-  drawDeviations({ seed, count, bowler, radius, bodyCount: 48 });
+  drawDeviations({ seed, count, bowler, published, bodyCount: 48 });
 
 test('drawDeviations: the same seed gives the same worlds, another seed others', () => {
   expect(draw(7, 20)).toEqual(draw(7, 20));
@@ -47,8 +50,13 @@ test('drawDeviations: numbers that may be off themselves widen the scatter and m
   const unsure = { ...averageBowler, uncertainty: { speedMph: 0.3, papOverIn: 0.25 } };
   const worlds = draw(1, 4000, unsure);
   const known = draw(1, 4000);
+  // what a bowler's mean may be off adds to the scatter, and has nothing to do with it
+  const off = worlds.map((w, n) => (w.speed - known[n].speed) / MPH);
+  expect(standardDeviation(off) / 0.3).toBeCloseTo(0.99, 1);
+  const scatter = known.map(({ speed }) => speed / MPH);
+  expect(Math.abs(sampleCorrelation(off, scatter))).toBeLessThan(4 / Math.sqrt(4000));
   // 0.4 and 0.3 mph add as squares: 0.5
-  expect(worlds[7].speed / known[7].speed).toBeCloseTo(0.5 / SCATTER_BY_SKILL.league.speedMph, 9);
+  expect(standardDeviation(worlds.map((w) => w.speed / MPH)) / 0.5).toBeCloseTo(0.99, 1);
   expect(standardDeviation(worlds.map((w) => (w.papOver * radius) / INCH)) / 0.25).toBeCloseTo(0.99, 1);
   expect(worlds.every((w) => w.papUp === 0)).toBe(true);
   expect(worlds.map(({ papOver, speed, ...rest }) => rest)).toEqual(

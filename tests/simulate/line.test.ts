@@ -9,11 +9,11 @@ import { demoShelf } from '../../src/records/read/shelf.js';
 import { MOST_LAYDOWN_BOARD } from '../../src/records/schemas/bowler.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
 import { loadPractice } from '../../src/records/shared/shared-data.js';
-import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { findLine } from '../../src/simulate/line.js';
 import { type ShotProblem, unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
 import { arrowsBoard, offUsual } from '../../src/simulate/usual-line.js';
+import { NO_DEVIATIONS } from '../../src/simulate/worlds/deviations.js';
 
 const { bowlers, balls, lanes } = demoShelf();
 const pick = <T>(list: readonly { id: string; record: T }[], id: string): T =>

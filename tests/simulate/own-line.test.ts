@@ -6,11 +6,11 @@ import { ON_TARGET } from '../../src/motion/reaction/re-aim.js';
 import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
-import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { findLine } from '../../src/simulate/line.js';
 import { isAtPocket } from '../../src/simulate/pocket.js';
 import { unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
+import { NO_DEVIATIONS } from '../../src/simulate/worlds/deviations.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 
 const ball = ballProblem(plainBall, averageBowler, 'moment');

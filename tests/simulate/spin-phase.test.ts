@@ -8,10 +8,10 @@ import { rollShot } from '../../src/motion/shot/shot.js';
 import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
 import { demoShelf } from '../../src/records/read/shelf.js';
-import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { findLine } from '../../src/simulate/line.js';
 import { unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
+import { NO_DEVIATIONS } from '../../src/simulate/worlds/deviations.js';
 
 const { bowlers, balls, lanes } = demoShelf();
 const pick = <T>(list: readonly { id: string; record: T }[], id: string): T =>

@@ -3,10 +3,10 @@ import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
-import { HIGH_SURFACE, LOW_SURFACE } from '../../src/simulate/assumed-surface.js';
-import { drawDeviations, NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
+import { HIGH_SURFACE, LOW_SURFACE } from '../../src/simulate/worlds/assumed-surface.js';
+import { drawDeviations, NO_DEVIATIONS } from '../../src/simulate/worlds/deviations.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 
 const ball = ballProblem(plainBall, averageBowler, 'moment');
@@ -34,8 +34,8 @@ test('on fresh oil the rate of wear changes nothing, to the last bit', () => {
 });
 
 test('worlds draw both rates of wear within their ranges', () => {
-  const { radius } = ball.published;
-  const worlds = drawDeviations({ seed: 3, count: 500, bowler: averageBowler, radius, bodyCount: 8 });
+  const { published } = ball;
+  const worlds = drawDeviations({ seed: 3, count: 500, bowler: averageBowler, published, bodyCount: 8 });
   for (const key of ['burnPerGame', 'carriedDown'] as const) {
     const drawn = worlds.map(({ surface }) => surface[key]);
     expect(Math.min(...drawn)).toBeGreaterThanOrEqual(LOW_SURFACE[key]);

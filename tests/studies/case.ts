@@ -12,10 +12,10 @@ import type { PublishedBall } from '../../src/records/schemas/ball.js';
 import type { Bowler } from '../../src/records/schemas/bowler.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
-import { frictionOf } from '../../src/simulate/assumed-surface.js';
-import { type Deviations, NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { type ShotProblem, unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
+import { frictionOf } from '../../src/simulate/worlds/assumed-surface.js';
+import { type Deviations, NO_DEVIATIONS } from '../../src/simulate/worlds/deviations.js';
 
 /** One thing to roll: who, with what, drilled how. */
 export interface Case {

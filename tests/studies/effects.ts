@@ -6,13 +6,9 @@ import {
   HIGH_SURFACE,
   LOW_SURFACE,
   NOMINAL_SURFACE,
-} from '../../src/simulate/assumed-surface.js';
-import {
-  type Deviations,
-  drawDeviations,
-  NO_DEVIATIONS,
-  SCATTER_BY_SKILL,
-} from '../../src/simulate/deviations.js';
+} from '../../src/simulate/worlds/assumed-surface.js';
+import { type Deviations, drawDeviations, NO_DEVIATIONS } from '../../src/simulate/worlds/deviations.js';
+import { SCATTER_BY_SKILL } from '../../src/simulate/worlds/release-scatter.js';
 import { type Case, rigOf } from './case.js';
 import { cleanShare } from './clean-share.js';
 import type { Claim, Lever } from './levers.js';
@@ -62,13 +58,12 @@ const SEED = 1;
 /** Standard deviation of each quantity over a league bowler's shots with one ball on one lane. */
 export function shotScatter(base: Case, lane: Lane, launch: Launch): Numbers {
   const rig = rigOf(base, lane, launch);
-  const { radius } = rig.problem.ball.published;
   const bowler = { ...base.bowler, scatter: SCATTER_BY_SKILL.league };
   const shots = drawDeviations({
     seed: SEED,
     count: SCATTER_SHOTS,
     bowler,
-    radius,
+    published: rig.problem.ball.published,
     bodyCount: 1,
     surface: 'nominal',
   }).map((deviations) => numbersOf(rig.react(deviations)));

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { demoShelf } from '../../src/records/read/shelf.js';
 import type { PublishedBall } from '../../src/records/schemas/ball.js';
-import { NOMINAL_SURFACE, USUAL_FRICTION } from '../../src/simulate/assumed-surface.js';
+import { NOMINAL_SURFACE, USUAL_FRICTION } from '../../src/simulate/worlds/assumed-surface.js';
 import { EXPECTED, figuresOf, finishBesideTopWeight, misfit, sceneOf } from './friction.js';
 import { drawSettings, effectiveCount, fitLogNormal } from './friction-prior.js';
 

@@ -11,12 +11,12 @@ import { toLayout } from '../../src/prepare/to-layout.js';
 import type { Ball, PublishedBall } from '../../src/records/schemas/ball.js';
 import type { Bowler } from '../../src/records/schemas/bowler.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
-import { frictionOf, NOMINAL_SURFACE } from '../../src/simulate/assumed-surface.js';
-import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { findLine } from '../../src/simulate/line.js';
 import { type ShotProblem, unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
 import { arrowsBoard } from '../../src/simulate/usual-line.js';
+import { frictionOf, NOMINAL_SURFACE } from '../../src/simulate/worlds/assumed-surface.js';
+import { NO_DEVIATIONS } from '../../src/simulate/worlds/deviations.js';
 import { isotropicBall } from '../support/bodies.js';
 import { PUBLISHED } from './simulated-optimum.js';
 

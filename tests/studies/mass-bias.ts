@@ -5,8 +5,12 @@ import type { Vec3 } from '../../src/math/vec3.js';
 import type { Launch } from '../../src/motion/shot/release.js';
 import type { Shot } from '../../src/motion/shot/shot.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
-import { type AssumedSurface, HIGH_SURFACE, NOMINAL_SURFACE } from '../../src/simulate/assumed-surface.js';
-import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
+import {
+  type AssumedSurface,
+  HIGH_SURFACE,
+  NOMINAL_SURFACE,
+} from '../../src/simulate/worlds/assumed-surface.js';
+import { NO_DEVIATIONS } from '../../src/simulate/worlds/deviations.js';
 import { withMassBias } from './alterations.js';
 import { type Case, rigOf } from './case.js';
 import { cleanShare } from './clean-share.js';

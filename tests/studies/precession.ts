@@ -4,7 +4,7 @@ import { DEGREE, FOOT, from, to } from '../../src/base/units.js';
 import { dot } from '../../src/math/vec3.js';
 import type { Launch } from '../../src/motion/shot/release.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
-import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
+import { NO_DEVIATIONS } from '../../src/simulate/worlds/deviations.js';
 import { withSideWeight } from './alterations.js';
 import { type Case, rigOf } from './case.js';
 

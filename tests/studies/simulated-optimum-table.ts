@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { demoShelf } from '../../src/records/read/shelf.js';
-import { USUAL_FRICTION } from '../../src/simulate/assumed-surface.js';
+import { USUAL_FRICTION } from '../../src/simulate/worlds/assumed-surface.js';
 import { BOARD, ourAngleDeg, PUBLISHED } from './simulated-optimum.js';
 import { tableOf } from './text.js';
 

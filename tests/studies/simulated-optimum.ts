@@ -7,10 +7,10 @@ import { toLayout } from '../../src/prepare/to-layout.js';
 import type { Ball } from '../../src/records/schemas/ball.js';
 import type { Bowler } from '../../src/records/schemas/bowler.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
-import { NO_DEVIATIONS } from '../../src/simulate/deviations.js';
 import { POCKET_BOARD } from '../../src/simulate/pocket.js';
 import { unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
+import { NO_DEVIATIONS } from '../../src/simulate/worlds/deviations.js';
 
 /**
  * A published simulated optimum: 17.9 mph, 416 rpm, 45° of axis rotation, released on board 28 from the left,

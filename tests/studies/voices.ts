@@ -5,7 +5,6 @@ import { fromKeys } from '../../src/base/from-keys.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
 import type { Band } from '../../src/records/answers/answer.js';
-import type { Lane } from '../../src/records/schemas/lane.js';
 import { COMPARED_IDS, type ComparedId, NUMBER_OF_WISH } from '../../src/records/schemas/reaction-numbers.js';
 import { BELIEFS } from '../../src/records/shared/beliefs.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
@@ -22,11 +21,11 @@ import { physicsVoice } from '../../src/search/voices/physics-voice.js';
 import { problemBeliefs } from '../../src/search/voices/problem-beliefs.js';
 import type { Voice } from '../../src/search/voices/voice.js';
 import { believedOutcome, weighedVoice } from '../../src/search/voices/weighed-voice.js';
-import { NOMINAL_SURFACE } from '../../src/simulate/assumed-surface.js';
 import { reader, wishedInUnit } from '../../src/simulate/readings.js';
 import { type RecommendInputs, withSetting } from '../../src/simulate/setting.js';
 import { type ShotScatter, shotScatter } from '../../src/simulate/shot-scatter.js';
 import type { Outcome } from '../../src/simulate/simulator.js';
+import { underOtherLaw } from './other-law.js';
 import type { ProofCase } from './proof-cases.js';
 
 /** What chose a layout. */
@@ -138,7 +137,7 @@ async function insideBands(
     if (!chosen) return { inside: 0, of: 0 };
     const { effectsOf } = problemBeliefs(inputs.want, setting.problem, against, [chosen], outcomes.middle, {
       seed: TRUE_SEED,
-      practiceWeight: 0,
+      chanceOf: () => 0,
     });
     const generator = xoroshiro128plus(TRUE_SEED);
     const uniform = (): number => uniformFloat64(generator);
@@ -173,7 +172,7 @@ async function regretsUnder(
     const outcomes = await cacheOutcomes(setting);
     const beliefs = problemBeliefs(inputs.want, setting.problem, against, even, outcomes.middle, {
       seed: TRUE_SEED,
-      practiceWeight: 0,
+      chanceOf: () => 0,
     });
     const physics = outcomes.by(physicsVoice(targets));
     await physics.roll(even, TRUE_WORLDS);
@@ -239,23 +238,6 @@ function meanMiss(
     return [Math.sqrt(meanSimple(squares))];
   });
   return misses.length > 0 ? meanSimple(misses) : 0;
-}
-
-/**
- * The lane under another friction law, μ = oiled + (dry − oiled)/(1 + film/scale): it falls as fast in thin oil, and more slowly in thick.
- * A film of f units then does what s ln(1 + f/s) units do under the law that is assumed, s being its scale.
- */
-function underOtherLaw(lane: Lane): Lane {
-  const { filmScale } = NOMINAL_SURFACE;
-  const asFilm = (units: number): number => filmScale * Math.log(1 + units / filmScale);
-  return {
-    ...lane,
-    zones: lane.zones.map((zone) => ({
-      ...zone,
-      units: asFilm(zone.units),
-      ...(zone.unitsAtEnd === undefined ? {} : { unitsAtEnd: asFilm(zone.unitsAtEnd) }),
-    })),
-  };
 }
 
 /** The mean regret of each chooser over cases, under the truth in which it is greatest. */

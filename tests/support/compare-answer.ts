@@ -10,6 +10,7 @@ import {
   lane,
   layout,
   middleLayout,
+  pairedAbout,
   pathOf,
   reaction,
   recommendAnswer,
@@ -33,6 +34,7 @@ const allOf = <K extends string, T>(ids: readonly K[], value: T): Record<K, T> =
 const differs = (times: number, seen: 'unseen' | 'barely' | 'seen', ahead: number): FromFirst => ({
   weighed: { size: sizes(times), visibility: allOf(COMPARED_IDS, seen) },
   physics: { size: sizes(times), visibility: allOf(COMPARED_IDS, seen) },
+  paired: pairedAbout({ weighed: { size: sizes(times), visibility: seen } }),
   practice: {
     size: sizes(0.5 * times),
     visibility: allOf(BELIEVED_COMPARED_IDS, 'unseen'),

@@ -1,5 +1,5 @@
 import type { JudgeAnswer } from '../../src/records/answers/answer.js';
-import { differs, recommendAnswer } from './recommend-answer.js';
+import { differs, pairedAbout, recommendAnswer } from './recommend-answer.js';
 
 const { layouts, seed, version, inputs, search, targets, scatter, assumptions, cautions } = recommendAnswer;
 const {
@@ -40,6 +40,7 @@ export const judgeAnswer: JudgeAnswer = {
     worlds: 200,
     byPhysics: { bestBeatsIt: 0.74, beatsMiddle: 0.57 },
     bestOverIt: differs(0.6, 'barely'),
+    paired: pairedAbout(differs(0.6, 'barely')),
     overMiddle: differs(1.1, 'barely'),
   },
   scatter,

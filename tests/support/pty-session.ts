@@ -13,15 +13,24 @@ export function openSession(
   args: readonly string[],
   {
     columns = 80,
+    rows = 50,
     env = {},
     main = MAIN,
-  }: { columns?: number; env?: Record<string, string>; main?: string | readonly string[] } = {},
+    cwd,
+  }: {
+    columns?: number;
+    rows?: number;
+    env?: Record<string, string>;
+    main?: string | readonly string[];
+    cwd?: string;
+  } = {},
 ) {
   const home = mkdtempSync(join(tmpdir(), 'flarewise-'));
   const pty = spawn(process.execPath, [main, args].flat(), {
-    name: 'xterm-256color',
+    name: env.TERM ?? 'xterm-256color',
     cols: columns,
-    rows: 50,
+    rows,
+    ...(cwd === undefined ? {} : { cwd }),
     // a pager would wait for a key of its own
     env: { ...ENV, PAGER: 'cat', FLAREWISE_HOME: home, ...env },
   });
@@ -79,6 +88,20 @@ export function openSession(
   };
 }
 
+type Session = ReturnType<typeof openSession>;
+
+/** Waits for what is shown after what was waited for last, and types. */
+export function turnsOf(to: Session) {
+  let seen = 0;
+  return async (pattern: RegExp, keys = ''): Promise<RegExpExecArray> => {
+    const match = await to.waitFor(pattern, seen);
+    seen += match.index + match[0].length;
+    to.type(keys);
+    return match;
+  };
+}
+
 export const ENTER = '\r';
+export const DOWN = '\u001b[B';
 export const ESCAPE = '\u001b';
 export const CTRL_C = '\u0003';

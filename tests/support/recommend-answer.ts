@@ -12,7 +12,7 @@ import type {
   RollAnswer,
   SimulatedLayout,
 } from '../../src/records/answers/answer.js';
-import type { BallFace } from '../../src/records/answers/ball-face.js';
+import type { BallFace } from '../../src/records/answers/parts/ball-face.js';
 import type { Assumption } from '../../src/records/answers/statements/assumptions.js';
 import type { Caution } from '../../src/records/answers/statements/cautions.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
@@ -214,6 +214,13 @@ export const differs = (
   };
 };
 
+/** Differences world by world about such a difference. */
+export const pairedAbout = ({ weighed: { size } }: Pick<LayoutDifference, 'weighed'>) => ({
+  hookStartFt: spreadAbout(size.hookStartFt, 0.4).sort((a, b) => a - b),
+  sharpnessDegPerFt: spreadAbout(size.sharpnessDegPerFt, 0.4).sort((a, b) => a - b),
+  totalHookBoards: spreadAbout(size.totalHookBoards, 0.4).sort((a, b) => a - b),
+});
+
 export const scatter: RecommendAnswer['scatter'] = {
   hookStartFt: 1.46,
   sharpnessDegPerFt: 0.052,
@@ -232,6 +239,7 @@ const ranked = (rank: number, at: LayoutAnswer, score: number, roll: ReactionAns
     worlds: 200,
     byPhysics: { beatsRunnerUp: 0.79 - rank * 0.1, beatsMiddle: 0.93 - rank * 0.1 },
     overMiddle: differs(2.6 - 0.5 * rank, 'seen'),
+    paired: pairedAbout(differs(2.6 - 0.5 * rank, 'seen')),
     overRunnerUp: differs(0.8 - 0.2 * rank, 'barely'),
   },
   psa,
@@ -336,7 +344,7 @@ const assumptions: Assumption[] = [
       mostWornPerPass: 0.7,
     },
   },
-  { code: 'usual-grip', params: { fingerBoreIn: 0.969, thumbBoreIn: 1.25 } },
+  { code: 'usual-grip', params: { fingerBoreIn: 0.969, thumbBoreIn: 1.25, wallIn: 0.04, meetAtIn: 0.13 } },
 ];
 
 const physicsLayout = other('85 x 3 3/4 x 45', 85, 3.75, 45);

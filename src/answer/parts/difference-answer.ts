@@ -16,7 +16,7 @@ import { MIDDLE_SIZES } from '../../search/voices/draw-beliefs.js';
  * @param scatter  of the bowler's shots
  */
 export function differences(
-  { weighed, byPhysics, beliefs }: Pick<VoicesResult, 'weighed' | 'byPhysics' | 'beliefs'>,
+  { byBoth, byPhysics, beliefs }: Pick<VoicesResult, 'byBoth' | 'byPhysics' | 'beliefs'>,
   ids: readonly WishedId[],
   scatter: Sizes,
 ): (layout: LayoutNumbers, from: LayoutNumbers) => LayoutDifference {
@@ -28,7 +28,7 @@ export function differences(
   const believed = (layout: LayoutNumbers, id: WishedId): number =>
     addedInUnit(id, beliefs.effectsOf(layout), MIDDLE_SIZES);
   return (layout, from) => ({
-    weighed: seen(between(weighed.cache, layout, from)),
+    weighed: seen(between(byBoth, layout, from)),
     physics: seen(between(byPhysics, layout, from)),
     practice: seen(fromKeys(WISHED_IDS, (id) => believed(layout, id) - believed(from, id))),
   });

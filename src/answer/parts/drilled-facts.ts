@@ -1,3 +1,4 @@
+import { median as medianOf } from 'simple-statistics';
 import { inertiaNumbers } from '../../ball/drill/drilled-numbers.js';
 import { staticWeights } from '../../ball/drill/static-weights.js';
 import { from, INCH, OUNCE, POUND, to } from '../../base/units.js';
@@ -10,6 +11,7 @@ import { coresDriller } from '../../prepare/drilled-cores.js';
 import { inchesOf, type RgNumbers } from '../../prepare/median-numbers.js';
 import { toLayout } from '../../prepare/to-layout.js';
 import type {
+  Band,
   DrilledNumbersAnswer,
   LegalityAnswer,
   MarkAnswer,
@@ -20,6 +22,7 @@ import type { RuleSet } from '../../records/shared/rules.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import { markClearanceIn } from '../../search/candidates/candidates.js';
 import { bandOf } from '../../search/scoring/world-statistics.js';
+import { depthFindings } from './depth-findings.js';
 import { legality } from './legality.js';
 import { GRIP_CENTRE, markAnswer } from './mark-answer.js';
 import { plugFindings } from './plug-findings.js';
@@ -28,6 +31,8 @@ import { plugFindings } from './plug-findings.js';
 export interface DrilledFacts {
   readonly drilled: DrilledNumbersAnswer;
   readonly bands: SimulatedLayout['bands']['drilled'];
+  /** Intermediate over total differential: median and band of all cores. */
+  readonly asymmetry: Band & { readonly middle: number };
   readonly psa: PsaAnswer;
   readonly marks: readonly MarkAnswer[];
   readonly legality: LegalityAnswer;
@@ -58,6 +63,7 @@ function factsOf(
   const { all, median, nearest } = drill(placement.R_BC);
   const inertia = inertiaNumbers(nearest);
   const statics = staticWeights(nearest, radius, ball.ounce);
+  const asymmetries = all.map((n) => n.intermediateDifferential / n.differential);
   const band = (pick: (n: RgNumbers) => number) => bandOf(all.map((n) => to(pick(n), INCH)));
   return {
     drilled: {
@@ -74,15 +80,13 @@ function factsOf(
       differentialIn: band((n) => n.differential),
       intermediateDifferentialIn: band((n) => n.intermediateDifferential),
     },
+    asymmetry: { middle: medianOf(asymmetries), ...bandOf(asymmetries) },
     psa: psaOf(inertia.highAxis_B, median, placement, ball),
     marks: marksOf(placement, ball),
-    legality: legality(
-      { statics, inertia },
-      ball,
-      rules,
-      markClearanceIn(numbers, ball),
-      plugFindings(placement, ball),
-    ),
+    legality: legality({ statics, inertia }, ball, rules, markClearanceIn(numbers, ball), [
+      ...plugFindings(placement, ball),
+      ...depthFindings(placement, ball),
+    ]),
   };
 }
 

@@ -1,5 +1,5 @@
 import { from, INCH, to } from '../../base/units.js';
-import { type Hole, mouthRadius } from '../../layout/hole.js';
+import { holeName, mouthRadius } from '../../layout/hole.js';
 import { placeLayout } from '../../layout/placement.js';
 import { ballPoint, overAndUp } from '../../math/ball-point.js';
 import { mulVec } from '../../math/mat3.js';
@@ -7,7 +7,7 @@ import type { Vec3 } from '../../math/vec3.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import { toLayout } from '../../prepare/to-layout.js';
 import type { PsaAnswer } from '../../records/answers/answer.js';
-import type { BallFace } from '../../records/answers/ball-face.js';
+import type { BallFace } from '../../records/answers/parts/ball-face.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 
@@ -46,9 +46,6 @@ export function faceAnswer(
     })),
   };
 }
-
-/** What a hole is called where several of a kind may stand. */
-export const holeName = ({ name, into }: Hole): string => (into ? `vent into ${into}` : name);
 
 /** A point of the ball by its arcs over and up from the grip centre, in. */
 export const arcsIn = (u_B: Vec3, radius: number): { overIn: number; upIn: number } => {

@@ -1,7 +1,12 @@
 import { fromKeys } from '../../base/from-keys.js';
 import { BELIEVED_COMPARED_IDS, type FromFirst } from '../../records/answers/compare-answer.js';
-import { COMPARED_IDS, type ComparedId } from '../../records/schemas/reaction-numbers.js';
-import { meanDifferences, type ScoredOutcomes, shareAbove } from '../../search/scoring/world-statistics.js';
+import { COMPARED_IDS, type ComparedId, WISHED_IDS } from '../../records/schemas/reaction-numbers.js';
+import {
+  meanDifferences,
+  pairedTwentieths,
+  type ScoredOutcomes,
+  shareAbove,
+} from '../../search/scoring/world-statistics.js';
 import { visibility } from '../../search/visibility.js';
 import { addedInUnit, type BeliefEffects } from '../../search/voices/belief-effects.js';
 import { MIDDLE_SIZES } from '../../search/voices/draw-beliefs.js';
@@ -26,6 +31,7 @@ export function fromFirst(own: Scored, first: Scored, scatter: ShotScatter, hasW
   return {
     weighed: seen(COMPARED_IDS, meanDifferences(COMPARED_IDS, own.weighed, first.weighed)),
     physics: seen(COMPARED_IDS, meanDifferences(COMPARED_IDS, own.physics, first.physics)),
+    paired: pairedTwentieths(WISHED_IDS, own.weighed, first.weighed),
     practice: seen(
       BELIEVED_COMPARED_IDS,
       fromKeys(BELIEVED_COMPARED_IDS, (id) => believed(own.effects, id) - believed(first.effects, id)),

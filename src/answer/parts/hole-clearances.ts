@@ -1,10 +1,10 @@
 import { INCH, to } from '../../base/units.js';
+import { holeName } from '../../layout/hole.js';
 import { leastClearance } from '../../motion/reaction/rings.js';
 import type { LeanShot } from '../../motion/shot/shot.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import type { Objection } from '../../records/answers/statements/objections.js';
 import { loadPractice } from '../../records/shared/shared-data.js';
-import { holeName } from './face-answer.js';
 
 /** How near the oil rings of a shot come to the edge of each hole, in; negative where one runs over it. */
 export const holeClearances = (

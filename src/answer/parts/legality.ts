@@ -24,7 +24,8 @@ export function legality(
   if (holes > rules.mostGrippingHoles)
     findings.push({ code: 'too-many-gripping-holes', params: { holes, most: rules.mostGrippingHoles } });
   findings.push(...ventFindings(ball.holes, rules));
-  const legal = findings.length === 0;
+  const legal = !findings.some(barring);
+  // from here on what bars nothing
   if (clearance.pin < 0) findings.push({ code: 'hole-cuts-pin', params: {} });
   if (!ball.holes.some((hole) => hole.name === 'thumb')) findings.push({ code: 'no-thumb-hole', params: {} });
   findings.push(...remarks);
@@ -53,3 +54,13 @@ function ventFindings(holes: readonly Hole[], { vents }: RuleSet): LegalityFindi
 }
 
 const ROUNDING = 1e-9;
+
+const BARRING: ReadonlySet<LegalityFinding['code']> = new Set([
+  'static-weight-exceeds',
+  'too-many-gripping-holes',
+  'vent-too-wide',
+  'too-many-vents',
+]);
+
+/** Whether a finding makes a ball not legal; others are what a shop should know. */
+export const barring = ({ code }: LegalityFinding): boolean => BARRING.has(code);

@@ -9,7 +9,7 @@ import type { OldMouth } from '../../prepare/old-holes.js';
 import type { LegalityFinding } from '../../records/answers/statements/legality-findings.js';
 
 /** Least ball between a new hole and an old plug that shops like to leave, in (common practice, no source). */
-const LEAST_WEB_IN = 1 / 4;
+export const LEAST_WEB_IN = 1 / 4;
 const LEAST_WEB = from(LEAST_WEB_IN, INCH);
 
 /**

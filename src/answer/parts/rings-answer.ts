@@ -2,7 +2,7 @@ import { FOOT, to } from '../../base/units.js';
 import { visibleTurns } from '../../motion/reaction/flare.js';
 import { ringsOnBall } from '../../motion/reaction/rings.js';
 import type { LeanShot } from '../../motion/shot/shot.js';
-import type { RingAnswer } from '../../records/answers/ball-face.js';
+import type { RingAnswer } from '../../records/answers/parts/ball-face.js';
 import { arcsIn } from './face-answer.js';
 
 /** The oil rings of a shot, each by its points' arcs over and up from the grip centre. */

@@ -9,7 +9,6 @@ import { score } from '../../search/scoring/score.js';
 import type { Target } from '../../search/scoring/target.js';
 import { bandOf, scoresAtPins, twentiethsOf, valuesAtPins } from '../../search/scoring/world-statistics.js';
 import type { LayoutOutcomes } from '../../search/simulate-layouts.js';
-import { NO_DEVIATIONS } from '../../simulate/deviations.js';
 import { isAtPocket } from '../../simulate/pocket.js';
 import { pathAnswer, reactionAnswer } from '../../simulate/reaction-answer.js';
 import { reader, wishedInUnit } from '../../simulate/readings.js';
@@ -29,8 +28,8 @@ export function answerer(targets: readonly Target[], setting: Grounds) {
   const engine = simulator(problem);
   return ({ layout, nominal, worlds }: LayoutOutcomes, facts: DrilledFacts): SimulatedLayout => {
     const marked = toLayout(layout, ball.published.radius);
-    const roll = (launch: Launch) => engine.shot(marked, NO_DEVIATIONS, launch).shot;
-    const rolled = engine.shot(marked, NO_DEVIATIONS, nominal.launch);
+    const roll = (launch: Launch) => engine.shot(marked, problem.worlds[0], launch).shot;
+    const rolled = engine.shot(marked, problem.worlds[0], nominal.launch);
     const path = pathAnswer(rolled.full());
     const inWorlds = <T>(of: (values: readonly number[]) => T) =>
       fromKeys(COMPARED_IDS, (id) => of(valuesAtPins(worlds.outcomes, reader(id))));

@@ -15,14 +15,14 @@ import { layoutAnswer } from './layout-answer.js';
  */
 export function voicesAnswer(
   choices: Readonly<Record<'weighed' | 'physics' | 'practice', LayoutNumbers>>,
-  { weighed, byPhysics, beliefs }: VoicesResult,
+  { byBoth, byPhysics, beliefs }: VoicesResult,
   difference: (layout: LayoutNumbers, from: LayoutNumbers) => LayoutDifference,
   { ball, practiceWeight }: Pick<Setting, 'ball' | 'practiceWeight'>,
 ): VoicesAnswer {
   const choice = (layout: LayoutNumbers): VoicesAnswer['weighed'] => ({
     ...layoutAnswer(layout, ball),
     scores: {
-      weighed: weighed.cache.get(layout)!.meanScore,
+      weighed: byBoth.get(layout)!.meanScore,
       physics: byPhysics.get(layout)!.meanScore,
       practice: beliefs.byPractice(layout),
     },

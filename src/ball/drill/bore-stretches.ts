@@ -21,7 +21,7 @@ export function boreStretches(
     const a = rayStart(bore, x, y);
     const inBall = insideSphere(a, bore.d, ballRadius);
     const end = depthAt(bore, bore.radius * Math.hypot(x, y));
-    let kept: Interval[] = [{ enter: inBall.enter, leave: Math.min(inBall.leave, end) }];
+    let kept: readonly Interval[] = [{ enter: inBall.enter, leave: Math.min(inBall.leave, end) }];
     for (const other of others) kept = without(kept, insideBore(other, a, bore.d));
     return kept
       .filter(({ enter, leave }) => leave > enter)
@@ -37,12 +37,16 @@ function insideSphere(a: Vec3, d: Vec3, radius: number): Interval {
 }
 
 /** What is left of some intervals without another one. */
-export const without = (kept: readonly Interval[], gone: Interval): Interval[] =>
-  gone.leave > gone.enter
-    ? kept
-        .flatMap(({ enter, leave }) => [
-          { enter, leave: Math.min(leave, gone.enter) },
-          { enter: Math.max(enter, gone.leave), leave },
-        ])
-        .filter(({ enter, leave }) => leave > enter)
-    : [...kept];
+export function without(kept: readonly Interval[], gone: Interval): readonly Interval[] {
+  if (!(gone.leave > gone.enter)) return kept;
+  const left: Interval[] = [];
+  for (const each of kept) {
+    if (gone.leave <= each.enter || gone.enter >= each.leave) {
+      left.push(each);
+      continue;
+    }
+    if (gone.enter > each.enter) left.push({ enter: each.enter, leave: gone.enter });
+    if (gone.leave < each.leave) left.push({ enter: gone.leave, leave: each.leave });
+  }
+  return left;
+}

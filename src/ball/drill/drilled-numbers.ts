@@ -10,6 +10,7 @@ export interface InertiaNumbers {
   readonly intermediateDifferential: number; // high − middle
   /** Unit axes in B; their sign is arbitrary. */
   readonly lowAxis_B: Vec3;
+  readonly middleAxis_B: Vec3;
   readonly highAxis_B: Vec3;
 }
 
@@ -28,6 +29,7 @@ export function inertiaNumbers(ball: MassProperties): InertiaNumbers {
     differential: high - low,
     intermediateDifferential: high - middle,
     lowAxis_B: axes[0],
+    middleAxis_B: axes[1],
     highAxis_B: axes[2],
   };
 }

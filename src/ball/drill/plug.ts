@@ -2,7 +2,8 @@ import type { Hole } from '../../layout/hole.js';
 import { type Mat3, mulVec, transpose } from '../../math/mat3.js';
 import type { Interval } from '../solid/ray-interval.js';
 import type { Stretch } from '../solid/stretch.js';
-import { type BoreSolid, insideBore } from './bore-solid.js';
+import { boundsOf, keepsClear } from './bore-bounds.js';
+import { type BoreSolid, insideBore, turnBore } from './bore-solid.js';
 import { boreStretches, without } from './bore-stretches.js';
 import { boresOf } from './excavation.js';
 import type { RayRule } from './ray-rule.js';
@@ -65,16 +66,21 @@ export function pluggedStretches(
   R_BC: Mat3,
 ): Stretch[] {
   const R_CB = transpose(R_BC);
+  const own = plugs[which].bores.map((bore) => ({ bore, bounds: boundsOf(bore) }));
   const later = plugs.slice(which + 1).flatMap(({ bores }) => bores);
-  return stretches.flatMap((stretch) => {
+  const found: Stretch[] = [];
+  for (const stretch of stretches) {
     const a_C = mulVec(R_CB, stretch.a);
     const d_C = mulVec(R_CB, stretch.d);
-    let outside: Interval[] = [{ enter: stretch.s, leave: stretch.e }];
-    for (const bore of later) outside = without(outside, insideBore(bore, a_C, d_C));
-    const found: Stretch[] = [];
-    for (const bore of plugs[which].bores) {
+    let outside: readonly Interval[] | null = null; // most rays meet no filling
+    for (const { bore, bounds } of own) {
+      if (keepsClear(bounds, a_C, d_C, stretch)) continue;
       const inside = insideBore(bore, a_C, d_C);
       if (!(Math.min(inside.leave, stretch.e) > Math.max(inside.enter, stretch.s))) continue;
+      outside ??= later.reduce<readonly Interval[]>(
+        (left, each) => without(left, insideBore(each, a_C, d_C)),
+        [{ enter: stretch.s, leave: stretch.e }],
+      );
       for (const { enter, leave } of outside) {
         const s = Math.max(enter, inside.enter);
         const e = Math.min(leave, inside.leave);
@@ -82,14 +88,6 @@ export function pluggedStretches(
       }
       outside = without(outside, inside);
     }
-    return found;
-  });
+  }
+  return found;
 }
-
-const turnBore = (R: Mat3, bore: BoreSolid): BoreSolid => ({
-  ...bore,
-  mouth: mulVec(R, bore.mouth),
-  d: mulVec(R, bore.d),
-  u: mulVec(R, bore.u),
-  v: mulVec(R, bore.v),
-});

@@ -15,6 +15,7 @@ import { REPORT_FLAG, reportFlag } from '../files/report-flag.js';
 import { oneFormat } from '../flags/one-format.js';
 import type { CoachCommandOptions } from '../flags/options.js';
 import { wantFlags } from '../flags/want-flags.js';
+import { withLearned } from '../learned/learned-for.js';
 import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
@@ -40,11 +41,11 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
     workers,
     unitSystem,
   });
-  const units = given.bowlers
-    .flatMap((bowler) =>
-      given.lanes.map((lane): CoachUnit => ({ bowler, lane, balls: given.balls, want: given.want })),
-    )
+  const pairs = given.bowlers
+    .flatMap((bowler) => given.lanes.map((lane) => ({ bowler, lane, balls: given.balls, want: given.want })))
     .filter((_, i) => i % given.part.of === given.part.number - 1);
+  const units: CoachUnit[] = [];
+  for (const pair of pairs) units.push(await withLearned(pair, options, given, terminal));
   const told = {
     seed: given.seed,
     ruleSet: given.ruleSet,

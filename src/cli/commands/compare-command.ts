@@ -6,6 +6,7 @@ import { writeOut } from '../files/out-file.js';
 import { REPORT_FLAG, reportFlag } from '../files/report-flag.js';
 import type { CompareOptions } from '../flags/options.js';
 import { wantFlags } from '../flags/want-flags.js';
+import { withLearned } from '../learned/learned-for.js';
 import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
@@ -23,9 +24,16 @@ export async function compareCommand(options: CompareOptions, terminal: Terminal
     report: () => reportFlag(options.report),
     ...searchFlags(options, terminal),
   });
+  const fitter = coreFitter(terminal);
+  const inputs = await withLearned(
+    { bowler, lane, want, ...compared },
+    options,
+    { ...search, fitter },
+    terminal,
+  );
   const { compare } = await import('../../answer/compare.js');
   const answer = await withProgress(terminal, (onProgress) =>
-    compare({ bowler, lane, want, ...compared }, { ...search, fitter: coreFitter(terminal), onProgress }),
+    compare(inputs, { ...search, fitter, onProgress }),
   );
   const { compareReport } = await import('../../report/screens/compare-report.js');
   printAnswer(answer, (page) => compareReport(answer, page, options.full), options, terminal);

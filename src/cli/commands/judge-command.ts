@@ -7,6 +7,7 @@ import { reportFlag } from '../files/report-flag.js';
 import { askedFlags } from '../flags/asked-flags.js';
 import { layoutFlag } from '../flags/flags.js';
 import type { JudgeOptions } from '../flags/options.js';
+import { withLearned } from '../learned/learned-for.js';
 import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
@@ -47,15 +48,19 @@ interface Judging {
 
 /** Judges, with progress on stderr, prints the answer and, where a file is named for it, writes its web page. */
 async function answerJudgement(
-  inputs: RecommendInputs,
+  given: RecommendInputs,
   written: WrittenLayout,
   { search, report, options, terminal, fitter }: Judging,
 ): Promise<void> {
-  const layout = layoutOnBall(written, inputs.ball);
-  const { judge } = await import('../../answer/judge.js');
-  const answer = await withProgress(terminal, (onProgress) =>
-    judge({ ...inputs, layout }, { ...search, fitter, onProgress }),
-  );
+  const layout = layoutOnBall(written, given.ball);
+  const inputs = await withLearned(given, options, { ...search, fitter }, terminal);
+  const { withStartedThreads } = await import('../../simulate/started-threads.js');
+  const answer = await withStartedThreads(search.workers - 1, async (threads) => {
+    const { judge } = await import('../../answer/judge.js');
+    return withProgress(terminal, (onProgress) =>
+      judge({ ...inputs, layout }, { ...search, threads, fitter, onProgress }),
+    );
+  });
   const { judgeReport } = await import('../../report/screens/judge-report.js');
   printAnswer(
     answer,

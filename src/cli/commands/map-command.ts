@@ -1,19 +1,29 @@
-import { mapAnswer } from '../../answer/map-answer.js';
+import { mapAnswer } from '../../answer/map/map-answer.js';
 import type { spreadOnLane } from '../../answer/spread-on-lane.js';
+import { visible } from '../../base/visible.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
 import { MIDDLE_LAYOUT } from '../../prepare/middle-layout.js';
 import type { MapAnswer } from '../../records/answers/answer.js';
 import { formatLayout } from '../../records/text/layout-text.js';
 import { mapCsv } from '../../report/csv/map-csv.js';
+import { glancePicture } from '../../report/picture/glance-picture.js';
 import { mapReport } from '../../report/screens/map-report.js';
+import { mapHtml, mapTitle } from '../../report/web/map-html.js';
+import { pictureFile } from '../../report/web/picture-file.js';
+import { besideBalls } from '../files/beside-balls.js';
 import { coreFitter } from '../files/core-fitter.js';
+import { inventedAmong } from '../files/invented.js';
 import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
+import { writeOut } from '../files/out-file.js';
+import { pictureFlag } from '../files/picture-flag.js';
 import { OVERS } from '../flags/flag-table.js';
 import { layoutFlag, oneOf } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import { oneFormat } from '../flags/one-format.js';
 import type { MapOptions } from '../flags/options.js';
+import { withLearned } from '../learned/learned-for.js';
 import { nextCommands } from '../print/next-commands.js';
+import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
@@ -22,7 +32,7 @@ import { USUAL_SEED } from './recommend-command.js';
 
 /** `flarewise map`: drilled numbers over one number of the layout. */
 export async function mapCommand(options: MapOptions, terminal: Terminal): Promise<void> {
-  const { over, written, bowler, ball, lane, workers } = collectFaults({
+  const { over, written, bowler, ball, lane, workers, out } = collectFaults({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
     lane: () => (options.lane === undefined ? null : loadLane(options.lane, terminal)),
@@ -36,24 +46,38 @@ export async function mapCommand(options: MapOptions, terminal: Terminal): Promi
         OVERS,
         'Which number of the layout runs over its range.',
       ),
+    out: () => pictureFlag(options.out),
   });
   const around = written ? layoutOnBall(written, ball) : MIDDLE_LAYOUT;
   const fitter = coreFitter(terminal);
   const { budget } = terminal;
-  const map = mapAnswer({ bowler, ball, around }, over, fitter, budget);
-  const answer = lane ? { ...map, onLane: await rollEnds(map, { bowler, ball, lane }) } : map;
-  if (options.csv) terminal.stdout.write(mapCsv(answer));
-  else
-    printAnswer(
-      answer,
-      (page) => mapReport(answer, page),
-      options,
-      terminal,
-      nextCommands({ ...options, layout: options.layout ?? formatLayout(MIDDLE_LAYOUT) }, [
-        'drilled',
-        'sheet',
-      ]),
-    );
+  const map = mapAnswer({ bowler, ball, around }, over, fitter, budget, besideBalls());
+  const how = { seed: USUAL_SEED, fitter };
+  const answer = lane
+    ? {
+        ...map,
+        onLane: await rollEnds(map, await withLearned({ bowler, ball, lane }, options, how, terminal)),
+      }
+    : map;
+  if (options.csv) return void terminal.stdout.write(mapCsv(answer));
+  if (out) {
+    const page = pageFor(options, terminal);
+    const invented = inventedAmong({ bowler, ball, lane });
+    const bytes = await pictureFile(out.kind, {
+      picture: () => glancePicture(answer, mapTitle(answer), page.units),
+      page: () => mapHtml(answer, invented, page),
+    });
+    writeOut(out.path, bytes);
+    return printAnswer(answer, () => `${visible(out.path)}\n`, options, terminal);
+  }
+  const layout = options.layout ?? formatLayout(MIDDLE_LAYOUT);
+  printAnswer(
+    answer,
+    (page) => mapReport(answer, page, options.full),
+    options,
+    terminal,
+    nextCommands({ ...options, layout }, options.lane === undefined ? ['drilled', 'sheet'] : ['sheet']),
+  );
 
   async function rollEnds(map: MapAnswer, inputs: Parameters<typeof spreadOnLane>[0]) {
     const { spreadOnLane } = await import('../../answer/spread-on-lane.js');

@@ -1,5 +1,4 @@
-import type { CoreFitter } from '../../prepare/fit-cores.js';
-import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
+import type { RankedLayout } from '../../records/answers/answer.js';
 import type { SectionId } from '../../records/schemas/recommend-sections.js';
 import { USUAL_PRACTICE_WEIGHT } from '../../records/shared/beliefs.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
@@ -13,6 +12,9 @@ import { globalFlags } from '../flags/global-flags.js';
 import type { GlobalOptions, RecommendCommandOptions } from '../flags/options.js';
 import { rulesFlag } from '../flags/rules-flag.js';
 import { showFlag } from '../flags/show-flag.js';
+import { heedKeys, menuLines } from '../keys/heed-keys.js';
+import { writePage } from '../keys/write-page.js';
+import { withLearned } from '../learned/learned-for.js';
 import { nextCommands, SAVED } from '../print/next-commands.js';
 import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
@@ -21,7 +23,6 @@ import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import type { Answered } from './answered.js';
 import type { MadeReady } from './make-ready.js';
-import { openSections } from './open-sections.js';
 import { recordReaders, withLane, withRecords } from './with-records.js';
 
 export const USUAL_TOP = 4;
@@ -101,7 +102,7 @@ export interface AnswerOptions {
 
 /** Searches, with progress on stderr, prints the answer and, where a file is named for it, writes its web page. */
 export async function answerRecommendation(
-  inputs: RecommendInputs,
+  given: RecommendInputs,
   search: Search,
   options: RecommendCommandOptions,
   terminal: Terminal,
@@ -109,20 +110,25 @@ export async function answerRecommendation(
 ): Promise<Answered> {
   const { fitter = coreFitter(terminal) } = ready ?? {};
   const isShown = showsFirstLook(options, terminal);
+  const inputs = await withLearned(given, options, { ...search, fitter }, terminal);
   const { shareRegression } = await import('../../regression/open-regression.js');
   const regression = ready?.regression ?? shareRegression();
   if (isShown) regression.glance(); // while the rest is loaded
-  const { recommend } = await import('../../answer/recommend.js');
-  const answer = await withProgress(terminal, (onProgress, line) =>
-    recommend(inputs, {
-      ...search,
-      fitter,
-      regression,
-      otherBalls: keptBalls(terminal).filter(({ name }) => name !== inputs.ball.name),
-      onProgress,
-      onFirstLook: isShown ? (look) => line.look(look, pageFor(options, terminal)) : undefined,
-    }),
-  ).finally(regression.close);
+  const { withStartedThreads } = await import('../../simulate/started-threads.js');
+  const answer = await withStartedThreads(search.workers - 1, async (threads) => {
+    const { recommend } = await import('../../answer/recommend.js');
+    return withProgress(terminal, (onProgress, line) =>
+      recommend(inputs, {
+        ...search,
+        threads,
+        fitter,
+        regression,
+        otherBalls: keptBalls(terminal).filter(({ name }) => name !== inputs.ball.name),
+        onProgress,
+        onFirstLook: isShown ? (look) => line.look(look, pageFor(options, terminal)) : undefined,
+      }),
+    );
+  }).finally(regression.close);
   const { recommendationReport } = await import('../../report/screens/recommendation-report.js');
   const [best] = answer.layouts as [RankedLayout];
   // behind the first screen alone: one that is shown beside sections ends with them
@@ -130,25 +136,15 @@ export async function answerRecommendation(
     options.bowler === undefined || options.ball === undefined
       ? [SAVED]
       : nextCommands({ ...options, layout: best.text }, ['sheet']);
-  printAnswer(answer, (page) => recommendationReport(answer, page, { sections, next }), options, terminal);
-  if (report !== null) await writePage(report, answer, inputs, fitter, options, terminal);
-  const goesOn = await openSections(answer, options, terminal, isAsked);
+  const beneath = menuLines({ options, terminal }, isAsked);
+  printAnswer(
+    answer,
+    (page) => recommendationReport(answer, page, { sections, next, beneath }),
+    options,
+    terminal,
+  );
+  const standing = { answer, inputs, search, fitter, next, options, terminal };
+  if (report !== null) await writePage(report, standing);
+  const goesOn = await heedKeys(standing, isAsked);
   return { goesOn, surer: answer.surer.flatMap(({ field }) => (field === null ? [] : [field])) };
-}
-
-/** Writes the answer's web page. */
-async function writePage(
-  report: string,
-  answer: RecommendAnswer,
-  inputs: RecommendInputs,
-  fitter: CoreFitter | undefined,
-  options: RecommendCommandOptions,
-  terminal: Terminal,
-): Promise<void> {
-  const [{ writeReport }, { recommendHtml }] = await Promise.all([
-    import('../files/report-file.js'),
-    import('../../report/web/recommend-html.js'),
-  ]);
-  const [layout] = answer.layouts as [RankedLayout];
-  writeReport(report, recommendHtml, { answer, layout, inputs, fitter }, options, terminal);
 }

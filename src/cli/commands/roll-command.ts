@@ -6,10 +6,12 @@ import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
 import { layoutFlag } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import type { RollOptions } from '../flags/options.js';
+import { withLearned } from '../learned/learned-for.js';
 import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
+import { USUAL_SEED } from './recommend-command.js';
 
 /** `flarewise roll`: one shot with one layout. */
 export async function rollCommand(options: RollOptions, terminal: Terminal): Promise<void> {
@@ -20,8 +22,10 @@ export async function rollCommand(options: RollOptions, terminal: Terminal): Pro
     layout: () => layoutFlag(options.layout),
     ...globalFlags(options, terminal),
   });
-  const inputs = { ...records, layout: layoutOnBall(written, records.ball) };
-  const answer = rollAnswer(inputs, coreFitter(terminal), terminal.budget);
+  const layout = layoutOnBall(written, records.ball);
+  const fitter = coreFitter(terminal);
+  const inputs = await withLearned({ ...records, layout }, options, { seed: USUAL_SEED, fitter }, terminal);
+  const answer = rollAnswer(inputs, fitter, terminal.budget);
   printAnswer(
     answer,
     (page) => rollReport(answer, inputs.bowler.hand, inputs.lane, page),

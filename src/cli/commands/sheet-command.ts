@@ -7,6 +7,7 @@ import { SHEET_KINDS, sheetFile } from '../../report/sheet/sheet-file.js';
 import { sheetReport } from '../../report/sheet/sheet-report.js';
 import { UNITS, type UnitSystem } from '../../report/text/display-units.js';
 import { coreFitter } from '../files/core-fitter.js';
+import { inventedAmong } from '../files/invented.js';
 import { loadLane } from '../files/load-record.js';
 import { checkedOut, kindOfFile, writeOut } from '../files/out-file.js';
 import { askedFlags } from '../flags/asked-flags.js';
@@ -50,7 +51,8 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
   await withRecords({ needs, given: records, isSimulated: false }, options, terminal, async (found) => {
     const { bowler, ball, lane } = found;
     const placed = layoutOnBall(layout ?? readLayout(found.layout), ball);
-    await answerSheet({ bowler, ball, lane, layout: placed }, made, options, terminal);
+    const typed = (options.layout ?? found.layout).trim().replace(/\s+/g, ' ');
+    await answerSheet({ bowler, ball, lane, layout: placed }, { ...made, typed }, options, terminal);
     return GOES_ON;
   });
 }
@@ -61,6 +63,7 @@ interface Page {
   readonly paper: (typeof PAPER_NAMES)[number];
   readonly date: string;
   readonly seed: number;
+  readonly typed: string;
   readonly ruleSet: Parameters<typeof sheetAnswer>[1]['ruleSet'];
   readonly ounce: Parameters<typeof sheetAnswer>[1]['ounce'];
   readonly units: UnitSystem;
@@ -69,13 +72,24 @@ interface Page {
 /** Works the sheet out and prints it, or writes it to the file that is named for it. */
 async function answerSheet(
   inputs: Parameters<typeof sheetAnswer>[0],
-  { out, paper, units, date, seed, ruleSet, ounce }: Page,
+  { out, paper, units, date, typed, seed, ruleSet, ounce }: Page,
   options: SheetCommandOptions,
   terminal: Terminal,
 ): Promise<void> {
   const fitter = coreFitter(terminal);
+  const invented = inventedAmong(inputs);
   const answer = await withProgress(terminal, (onProgress) =>
-    sheetAnswer(inputs, { date, seed, ruleSet, ounce, fitter, budget: terminal.budget, onProgress }),
+    sheetAnswer(inputs, {
+      date,
+      seed,
+      ruleSet,
+      ounce,
+      typed,
+      invented,
+      fitter,
+      budget: terminal.budget,
+      onProgress,
+    }),
   );
   if (!out) {
     printAnswer(

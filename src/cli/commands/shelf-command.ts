@@ -1,7 +1,7 @@
 import { InputError } from '../../base/errors.js';
 import { visible, visibleJson } from '../../base/visible.js';
 import { type Bundled, bundled, bundleOf, type Imported, importedFrom } from '../../records/home/bundle.js';
-import { changeKept, keepAll, removeKept, renameKept } from '../../records/home/change-records.js';
+import { keepAll, removeKept, renameKept } from '../../records/home/change-records.js';
 import { keepCore } from '../../records/home/kept-core.js';
 import { allKept, type KeptRecord, pathOf, readKept } from '../../records/home/saved-records.js';
 import { formatBowlerList } from '../../records/read/bowler-list.js';
@@ -12,19 +12,18 @@ import { demoShelf } from '../../records/read/shelf.js';
 import { ballRecord } from '../../records/schemas/ball.js';
 import { checkedId, idFrom } from '../../records/text/record-id.js';
 import { shelfReport } from '../../report/screens/shelf-report.js';
-import { UNITS } from '../../report/text/display-units.js';
 import { homeOf } from '../files/home.js';
 import { keptName } from '../files/kept-name.js';
-import { layoutFromFlags, resultFromFlags, withResult } from '../files/layout-flags.js';
+import { layoutFromFlags } from '../files/layout-flags.js';
 import { SHELF_ACTIONS } from '../flags/flag-table.js';
 import { missingFlag, oneOf } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import { oneFormat } from '../flags/one-format.js';
 import type { ShelfOptions } from '../flags/options.js';
-import { askStreams } from '../print/ask-streams.js';
+import { isSure } from '../print/is-sure.js';
 import { printAnswer } from '../print/print-answer.js';
 import { collectFaults, InputErrors } from '../terminal/collect-faults.js';
-import { canAsk, type Terminal } from '../terminal/terminal.js';
+import type { Terminal } from '../terminal/terminal.js';
 import { notOneRecord, notTwoIds } from './shelf-words.js';
 
 /** What an action is given: the words after it, the flags, where things are kept, the terminal. */
@@ -138,20 +137,6 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
     const [id] = await keepAll(home, [{ kind: 'layout', id: wanted, record, ifTaken: ifTaken(options.as) }]);
     terminal.stdout.write(`layout/${id}\n`);
   },
-
-  log: async ({ words, options, home, terminal }) => {
-    const { kind, id } = keptName(home, theOne(words, 'flarewise shelf log my-layout --lane house-easy'));
-    if (kind !== 'layout')
-      throw new InputError('which-record', {
-        field: 'the record',
-        rule: 'must be a drilled layout',
-        got: `a ${kind}`,
-        hint: 'flarewise shelf add keeps a layout.',
-      });
-    const result = resultFromFlags(options);
-    await changeKept(home, 'layout', id, (layout) => withResult(layout, result));
-    terminal.stdout.write(`layout/${id}\n`);
-  },
 };
 
 /** What is to happen to a record whose id is taken: an id that was typed is never changed. */
@@ -210,18 +195,6 @@ function withCore(home: string, { kind, id, record }: Extract<KeptRecord, { reco
 function theOne(words: readonly string[], example: string): string {
   if (words.length === 1) return words[0];
   throw notOneRecord(words, example);
-}
-
-async function isSure(question: string, options: ShelfOptions, terminal: Terminal): Promise<boolean> {
-  if (!options.input || !canAsk(terminal))
-    throw missingFlag('--yes', 'Without a terminal there is no one to ask; --yes removes without asking.');
-  const [{ atDesk }, { askYesNo }] = await Promise.all([
-    import('../../interview/ask/desk.js'),
-    import('../../interview/prompt/ask-yes-no.js'),
-  ]);
-  return atDesk(askStreams(options, terminal), UNITS.trade, ({ screen, keys }) =>
-    askYesNo(question, false, screen, keys),
-  );
 }
 
 const json = (value: unknown): string => `${visibleJson(value, 2)}\n`;

@@ -1,7 +1,7 @@
 import { InputError } from '../../base/errors.js';
 import { missingFlag } from '../flags/flags.js';
 
-/** What is wrong with the words after `show` or `log`, which take one record. */
+/** What is wrong with the words after `show`, which takes one record. */
 export const notOneRecord = (words: readonly string[], example: string): InputError =>
   words.length === 0
     ? missingFlag('the record', `Such as: ${example}`)

@@ -1,5 +1,6 @@
 import type { Given, Interviewed } from '../../interview/made-records.js';
 import type { Needs } from '../../interview/questions/needs.js';
+import { type NamedRecords, withFileAtFault } from '../files/file-at-fault.js';
 import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
 import { isAnyAsked } from '../flags/asked-flags.js';
 import type { GlobalOptions, RecommendCommandOptions, WishOptions } from '../flags/options.js';
@@ -24,7 +25,7 @@ export const recordReaders = (
 /** Answers with the records that flags name, or asks first for those that they leave out. */
 export async function withRecords(
   wanted: Wanted,
-  options: GlobalOptions,
+  options: GlobalOptions & NamedRecords,
   terminal: Terminal,
   answerFor: (records: Interviewed, ready?: MadeReady) => Promise<Answered>,
 ): Promise<void> {
@@ -32,7 +33,11 @@ export async function withRecords(
     const { withInterview } = await import('./with-interview.js');
     return withInterview(wanted, options, terminal, answerFor);
   }
-  await answerFor(named(wanted.given));
+  try {
+    await answerFor(named(wanted.given));
+  } catch (error) {
+    throw withFileAtFault(error, options);
+  }
 }
 
 /** The records where flags name all that are needed. @throws {Error} when they do not, which is a mistake of the command */

@@ -48,10 +48,10 @@ fi
 case $words[2] in
 ${commands
   .map(
-    ({ name, words, takeKept, flags }) => `  ${name})
+    ({ name, words, takeKept, keptFirst, flags }) => `  ${name})
     shift words; (( CURRENT-- ))
     _arguments ${flags.map((flag) => `\\\n      ${zshFlag(flag)}`).join(' ')} \\
-      ${words.length > 0 ? `'1: :(${words.join(' ')})' ` : ''}${takeKept.length > 0 ? `'*: :${zshChoice(`$(_flarewise_kept ${ALL_FOLDERS})`)}'` : "'*: :_files'"} ;;`,
+      ${words.length > 0 ? `'1: :(${words.join(' ')})' ` : ''}${keptFirst ? `'1: :($(_flarewise_kept ${keptFirst}))' ` : ''}${takeKept.length > 0 ? `'*: :${zshChoice(`$(_flarewise_kept ${ALL_FOLDERS})`)}'` : "'*: :_files'"} ;;`,
   )
   .join('\n')}
 esac
@@ -60,20 +60,22 @@ esac
   fish: (commands, home) => `# flarewise: completions for fish
 ${keptIdsScript.fish(home)}
 ${commands
-  .flatMap(({ name, summary, words, takeKept, flags }) => [
+  .flatMap(({ name, summary, words, takeKept, keptFirst, flags }) => [
     `complete -c flarewise -n __fish_use_subcommand -f -a ${name} -d '${escaped(summary)}'`,
     ...(words.length > 0 ? [fishWords(name, words)] : []),
     ...(takeKept.length > 0 ? [fishKept(name, takeKept)] : []),
+    ...(keptFirst ? [fishKeptFirst(name, keptFirst)] : []),
     ...flags.map((flag) => fishFlag(name, flag)),
   ])
   .join('\n')}
 `,
 };
 
-const bashWords = ({ name, words, takeKept, flags }: CompletedCommand): string => {
+const bashWords = ({ name, words, takeKept, keptFirst, flags }: CompletedCommand): string => {
   const first = words.length > 0 ? ` [ "$COMP_CWORD" -eq 2 ] && words="${words.join(' ')} $words" ;` : '';
   const kept = takeKept.length > 0 ? ` [ "$COMP_CWORD" -gt 2 ] && ${bashKept(takeKept)} ;` : '';
-  return `    ${name}) words='${flags.map((flag) => flag.name).join(' ')}' ;${first}${kept};`;
+  const ids = keptFirst ? ` [ "$COMP_CWORD" -eq 2 ] && words="$(_flarewise_kept ${keptFirst})$words" ;` : '';
+  return `    ${name}) words='${flags.map((flag) => flag.name).join(' ')}' ;${first}${kept}${ids};`;
 };
 
 const bashKept = (after: readonly string[]): string =>
@@ -118,6 +120,9 @@ const fishWords = (command: string, words: readonly string[]): string =>
 
 const fishKept = (command: string, after: readonly string[]): string =>
   `complete -c flarewise -n '__fish_seen_subcommand_from ${command}; and __fish_seen_subcommand_from ${after.join(' ')}' -f -a '(_flarewise_kept ${ALL_FOLDERS})'`;
+
+const fishKeptFirst = (command: string, folder: string): string =>
+  `complete -c flarewise -n '__fish_seen_subcommand_from ${command}' -f -a '(_flarewise_kept ${folder})'`;
 
 const fishFlag = (
   command: string,

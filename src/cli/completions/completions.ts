@@ -24,6 +24,8 @@ export interface CompletedCommand {
   readonly words: readonly string[];
   /** Those of these words that ids of kept records may follow. */
   readonly takeKept: readonly string[];
+  /** The folder of kept records whose ids the first word is one of; null for none. */
+  readonly keptFirst: string | null;
   readonly flags: readonly CompletedFlag[];
 }
 
@@ -36,11 +38,12 @@ export const completedCommands = (
   commands: readonly CommandEntry[],
   records: Readonly<Record<string, readonly string[]>>,
 ): readonly CompletedCommand[] =>
-  commands.map(({ name, summary, words: following, takeKept, flags }) => ({
+  commands.map(({ name, summary, words: following, takeKept, keptFirst, flags }) => ({
     name,
     summary,
     words: following?.[2] ?? [],
     takeKept: takeKept ?? [],
+    keptFirst: keptFirst ? folderOf(keptFirst) : null,
     flags: [...flags, ...GLOBAL_FLAGS].map(([spelling, what, words]: Flag) => {
       const [flag, value] = spelling.split(' ') as [string, string?];
       return {
@@ -50,10 +53,13 @@ export const completedCommands = (
         takesFiles: /^<(record|file|folder|list)(\.\.\.)?>$/.test(value ?? ''),
         isRepeated: value?.endsWith('...>') ?? false,
         words: words ?? records[flag] ?? [],
-        kept: KEPT_BY[flag] ?? null,
+        kept: value === DRILLED ? folderOf('layout') : (KEPT_BY[flag] ?? null),
       };
     }),
   }));
+
+/** How the value of a flag is called that takes a kept drilled layout. */
+const DRILLED = '<drilled>';
 
 /** Where the records lie that a flag takes by their ids, below the folder of all that is kept. */
 const KEPT_BY: Readonly<Record<string, string>> = {

@@ -1,10 +1,8 @@
 import { isDeepStrictEqual } from 'node:util';
+import { type Entrant, entrantsOf } from '../../answer/parts/entrants-of.js';
 import { InputError } from '../../base/errors.js';
-import { layoutOnBall } from '../../prepare/layout-on-ball.js';
-import { MIDDLE_LAYOUT } from '../../prepare/middle-layout.js';
 import { LEAST_COMPARED, MOST_COMPARED, type Varied } from '../../records/answers/compare-answer.js';
 import type { Ball } from '../../records/schemas/ball.js';
-import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import { layoutFlag, missingFlag, wholeNumber } from '../flags/flags.js';
 import type { CompareOptions } from '../flags/options.js';
 import { collectFaults } from '../terminal/collect-faults.js';
@@ -14,7 +12,7 @@ import { loadBall } from './load-record.js';
 /** What is compared, as read from the flags. */
 export interface Entrants {
   readonly varies: Varied;
-  readonly entrants: readonly { readonly ball: Ball; readonly layout: LayoutNumbers }[];
+  readonly entrants: readonly Entrant[];
 }
 
 const FLAG_OF: Record<Varied, string> = { layout: '--layout', ball: '--ball', finish: '--finish' };
@@ -41,29 +39,8 @@ export function entrantFlags(options: CompareOptions, terminal: Terminal): Entra
         : [loadBall(undefined, terminal)],
     finishes: () => all(given.finish, finishFlag),
   });
-  const [one] = read.balls as [Ball, ...Ball[]];
-  const on = (ball: Ball): LayoutNumbers[] =>
-    read.layouts.length > 0 ? read.layouts.map((written) => layoutOnBall(written, ball)) : [MIDDLE_LAYOUT];
-  switch (varies) {
-    case 'layout':
-      return {
-        varies,
-        entrants: distinct('layout', on(one), given.layout).map((layout) => ({ ball: one, layout })),
-      };
-    case 'ball':
-      return {
-        varies,
-        entrants: distinct('ball', read.balls, given.ball).map((ball) => ({ ball, layout: on(ball)[0] })),
-      };
-    case 'finish':
-      return {
-        varies,
-        entrants: distinct('finish', read.finishes, given.finish).map((surfaceGrit) => {
-          const ball = { ...one, surfaceGrit };
-          return { ball, layout: on(ball)[0] };
-        }),
-      };
-  }
+  const entrants = entrantsOf(varies, { ...read, balls: read.balls as [Ball, ...Ball[]] });
+  return { varies, entrants: distinct(varies, entrants, given[varies]) };
 }
 
 /** The one flag that is given several times. */

@@ -1,9 +1,16 @@
 import { isDeepStrictEqual } from 'node:util';
 import { demoShelf } from '../../records/read/shelf.js';
+import type { Lane } from '../../records/schemas/lane.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
 
 /** Which of bowler, ball and lane are demo records, that is, invented. */
-export function inventedAmong({ bowler, ball, lane }: Omit<RecommendInputs, 'want'>): readonly string[] {
+export function inventedAmong({
+  bowler,
+  ball,
+  lane,
+}: Partial<Pick<RecommendInputs, 'bowler' | 'ball'>> & {
+  readonly lane?: Lane | null;
+}): readonly string[] {
   const demos = demoShelf();
   const isOn = (shelf: readonly { readonly record: unknown }[], given: unknown): boolean =>
     shelf.some(({ record }) => isDeepStrictEqual(record, given));

@@ -8,23 +8,29 @@ import { idFrom } from '../../records/text/record-id.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { homeOf } from './home.js';
 
+/** What may be kept of what an answer is about. */
+export const KEPT_KINDS = ['bowler', 'ball', 'lane'] as const;
+export type KeptKind = (typeof KEPT_KINDS)[number];
+
 /**
- * Keeps the bowler and the ball of an interview, where the person gave a name for them, and says as what. Both or none.
+ * Keeps what of an answer's bowler, ball and lane the person gave a name for, and says as what. All of them or none.
  *
  * An interview that is gone on with ends here again; what it kept the first time is not kept twice.
+ *
+ * @returns the ids they got
  */
 export async function keepNamed(
-  keep: Interviewed['keep'],
-  { bowler, ball }: Pick<Interviewed, 'bowler' | 'ball'>,
+  names: { readonly [K in KeptKind]?: string | undefined },
+  records: Pick<Interviewed, KeptKind>,
   terminal: Terminal,
-): Promise<void> {
+): Promise<{ readonly [K in KeptKind]?: string }> {
   const home = homeOf(terminal);
-  const ifTaken = 'number';
-  const wanted: NewRecord[] = [];
-  if (keep.bowler) wanted.push({ kind: 'bowler', id: idFrom(keep.bowler), record: bowler, ifTaken });
-  if (keep.ball)
-    wanted.push({ kind: 'ball', id: idFrom(keep.ball), record: ballToKeep(home, ball), ifTaken });
-  if (wanted.length === 0) return;
+  const wanted = KEPT_KINDS.flatMap((kind): NewRecord[] => {
+    const name = names[kind];
+    const record = kind === 'ball' ? ballToKeep(home, records.ball) : records[kind];
+    return name && record ? [{ kind, id: idFrom(name), record: { ...record, name }, ifTaken: 'number' }] : [];
+  });
+  if (wanted.length === 0) return {};
   const there = allKept(home);
   const known = wanted.map(
     ({ kind, record }) =>
@@ -35,6 +41,7 @@ export async function keepNamed(
   const freshIds = await keepAll(home, fresh);
   const ids = wanted.map((each, i) => known[i] ?? freshIds[fresh.indexOf(each)]);
   terminal.stderr.write(`Kept as ${wanted.map(({ kind }, i) => `${kind}/${ids[i]}`).join(' and ')}.\n`);
+  return Object.fromEntries(wanted.map(({ kind }, i) => [kind, ids[i]]));
 }
 
 /** A ball's record, its core kept beside it if it has one of its own. */

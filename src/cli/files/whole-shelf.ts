@@ -3,9 +3,11 @@ import { visible } from '../../base/visible.js';
 import { keptIds, pathOf } from '../../records/home/saved-records.js';
 import { readBall } from '../../records/read/read-ball.js';
 import { readRecord } from '../../records/read/read-record.js';
+import type { RecordKind } from '../../records/read/record-kinds.js';
 import { demoShelf, type Shelf, type Shelved } from '../../records/read/shelf.js';
 import type { Ball } from '../../records/schemas/ball.js';
 import { bowlerSchema } from '../../records/schemas/bowler.js';
+import { type DrilledLayout, drilledLayoutSchema } from '../../records/schemas/drilled-layout.js';
 import { laneSchema } from '../../records/schemas/lane.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { homeOf } from './home.js';
@@ -30,12 +32,12 @@ export function wholeShelf(terminal: Terminal): Shelf {
 export const keptBalls = (terminal: Terminal): readonly Ball[] =>
   kept(terminal, 'ball', readBall).map(({ record }) => record);
 
+/** The drilled layouts a person keeps, with their shots. */
+export const keptLayouts = (terminal: Terminal): readonly Shelved<DrilledLayout>[] =>
+  kept(terminal, 'layout', (path) => readRecord(drilledLayoutSchema, path));
+
 /** Kept records of a kind; one that is damaged is named and left out. */
-function kept<T>(
-  terminal: Terminal,
-  kind: 'bowler' | 'ball' | 'lane',
-  read: (path: string) => T,
-): readonly Shelved<T>[] {
+function kept<T>(terminal: Terminal, kind: RecordKind, read: (path: string) => T): readonly Shelved<T>[] {
   const home = homeOf(terminal);
   return keptIds(home, kind).flatMap((id) => {
     try {

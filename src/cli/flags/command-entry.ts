@@ -1,3 +1,4 @@
+import type { RecordKind } from '../../records/read/record-kinds.js';
 import type { Terminal } from '../terminal/terminal.js';
 import type { Flag } from './flag-table.js';
 
@@ -10,6 +11,8 @@ export interface CommandEntry {
   readonly words?: readonly [spelling: string, what: string, known?: readonly string[]];
   /** Those of the known words that ids of kept records may follow. */
   readonly takeKept?: readonly string[];
+  /** The kind of kept records whose ids the first word takes. */
+  readonly keptFirst?: RecordKind;
   readonly flags: readonly Flag[];
   /** Commands to copy, at the end of its help; each runs as written. */
   readonly examples: readonly string[];

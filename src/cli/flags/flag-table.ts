@@ -1,7 +1,8 @@
 import { PIN_SIDES } from '../../records/schemas/pin-side.js';
 import { WISHES, type Wish, wishWords } from '../../records/schemas/reaction-numbers.js';
+
 import { RECOMMEND_SECTIONS } from '../../records/schemas/recommend-sections.js';
-import { wishForms } from '../../records/schemas/wish-forms.js';
+import { changeForms, changeWords, wishForms, wishUnit } from '../../records/schemas/wish-forms.js';
 
 /** A flag as commander writes it, what it is for, and the words it takes where these are few. */
 export type Flag = readonly [flag: string, what: string, words?: readonly string[]];
@@ -12,7 +13,7 @@ export const HANDS = ['right', 'left'] as const;
 export const OUNCES = ['moment', 'halves'] as const;
 export const OVERS = ['drilling-angle', 'pin-to-pap', 'buffer'] as const;
 export const SHELLS = ['bash', 'zsh', 'fish'] as const;
-export const SHELF_ACTIONS = ['list', 'show', 'rename', 'remove', 'import', 'export', 'add', 'log'] as const;
+export const SHELF_ACTIONS = ['list', 'show', 'rename', 'remove', 'import', 'export', 'add'] as const;
 const STEPS = ['1', '2', '3', '4', '5'];
 
 /*
@@ -37,6 +38,19 @@ export const WANT: readonly Flag[] = WISHES.map((wish) => [
   `${wishWords(wish).about}: ${wishForms(wish)}`,
   [...STEPS, ...wishWords(wish).steps],
 ]);
+/** The flag of what a ball did of what a wish is about: `--did-hook-start`. */
+export const didFlag = (wish: Wish): string => wishFlag(wish).replace('--', '--did-');
+
+/** The wishes of a ball that is drilled: also more or less of what it does. */
+export const CHANGES: readonly Flag[] = WISHES.map((wish) => [
+  `${wishFlag(wish)} <wish>`,
+  `${wishWords(wish).about}: ${changeForms(wish)}`,
+  [changeWords(wish).more, changeWords(wish).less, ...STEPS, ...wishWords(wish).steps],
+]);
+export const DID: readonly Flag[] = WISHES.map((wish) => [
+  `${didFlag(wish)} <number>`,
+  `${wishWords(wish).about} now, in ${wishUnit(wish)} (default: as logged, else as simulated)`,
+]);
 export const SEED: Flag = [
   '--seed <n>',
   'seed of the random worlds (default: 1); the same seed gives the same answer',
@@ -59,7 +73,16 @@ export const REPORT: Flag = [
   '--report <file>',
   'also write the answer as a web page with pictures; its name ends in .html',
 ];
+export const PICTURE_OUT: Flag = [
+  '--out <file>',
+  'write a picture or a page instead: a name that ends in .svg, .png or .html',
+];
 export const RULES: Flag = ['--rules <id>', 'rule set that decides what is legal'];
+
+export const UNLEARNED: Flag = [
+  '--unlearned',
+  'leave out what the logged shots of this bowler on this lane say',
+];
 
 /** Known to every command. */
 export const GLOBAL_FLAGS: readonly Flag[] = [

@@ -12,10 +12,15 @@ export interface GlobalOptions {
   readonly units?: string;
 }
 
+/** Of commands that take what logged shots say. */
+export interface LearningOptions {
+  readonly unlearned?: boolean;
+}
+
 /** What was typed for each wish. */
 export type WishOptions = { readonly [W in Wish]?: string };
 
-export interface RecommendCommandOptions extends GlobalOptions, WishOptions {
+export interface RecommendCommandOptions extends GlobalOptions, WishOptions, LearningOptions {
   readonly bowler?: string;
   readonly ball?: string;
   readonly lane?: string;
@@ -37,7 +42,7 @@ export interface DrilledOptions extends GlobalOptions {
   readonly rules?: string;
 }
 
-export interface RollOptions extends GlobalOptions {
+export interface RollOptions extends GlobalOptions, LearningOptions {
   readonly bowler?: string;
   readonly ball?: string;
   readonly lane?: string;
@@ -58,13 +63,22 @@ export interface SheetCommandOptions extends RollOptions {
   readonly rules?: string;
 }
 
-export interface MapOptions extends GlobalOptions {
+export interface MapOptions extends GlobalOptions, LearningOptions {
   readonly bowler?: string;
   readonly ball?: string;
   readonly lane?: string;
   readonly layout?: string;
   readonly over?: string;
   readonly csv?: boolean;
+  readonly full?: boolean;
+  readonly out?: string;
+}
+
+export interface CoreOptions extends GlobalOptions {
+  readonly ball?: string;
+  readonly bowler?: string;
+  readonly layout?: string;
+  readonly out?: string;
 }
 
 export interface JudgeOptions extends RecommendCommandOptions {
@@ -77,6 +91,13 @@ export interface CompareOptions extends Omit<RecommendCommandOptions, 'ball'> {
   readonly finish?: readonly string[];
 }
 
+/** What was typed of what the ball did. */
+export type DidOptions = { readonly [W in Wish as `did${Capitalize<W>}`]?: string };
+
+export interface AdjustOptions extends RecommendCommandOptions, DidOptions {
+  readonly unlearned?: boolean;
+}
+
 export interface ShelfOptions extends GlobalOptions {
   readonly yes?: boolean;
   readonly as?: string;
@@ -86,14 +107,44 @@ export interface ShelfOptions extends GlobalOptions {
   readonly ball?: string;
   readonly layout?: string;
   readonly drilledOn?: string;
-  readonly on?: string;
+}
+
+export interface LogOptions extends GlobalOptions {
+  readonly night?: string;
   readonly lane?: string;
-  readonly hookStartFt?: string;
-  readonly totalHook?: string;
-  readonly breakpoint?: string;
-  readonly entryAngle?: string;
-  readonly flareIn?: string;
+  readonly games?: string;
+  readonly target?: string;
+  readonly pattern?: string;
+  readonly error?: string;
+  readonly at50?: string;
+  readonly breakpointFt?: string;
+  readonly displaySpeed?: string;
+  readonly flare?: string;
+  readonly ringOver?: string;
+  readonly readOff?: boolean;
   readonly note?: string;
+  readonly otherSide?: boolean;
+  readonly really?: boolean;
+  readonly edit?: string;
+  /** True where no number stands behind it. */
+  readonly undo?: string | true;
+  readonly list?: boolean;
+  readonly import?: string;
+  readonly csv?: boolean;
+}
+
+export interface LearnedCommandOptions extends GlobalOptions {
+  readonly bowler?: string;
+  readonly ball?: string;
+  readonly lane?: string;
+  readonly since?: string;
+  readonly seed?: string;
+  readonly practice?: string;
+  readonly full?: boolean;
+  readonly report?: string;
+  /** Where what is forgotten is written first. */
+  readonly forget?: string;
+  readonly yes?: boolean;
 }
 
 export interface CoachCommandOptions extends RecommendCommandOptions {

@@ -33,7 +33,7 @@ const LEAST_WORLDS = 32;
  */
 export function surer(
   ranked: readonly LayoutNumbers[],
-  { weighed, practice, beliefs }: VoicesResult,
+  { weighed, practice, beliefs, byBoth }: VoicesResult,
   inputs: RecommendInputs,
   { ball, problem }: Setting,
 ): SurerAnswer[] {
@@ -43,9 +43,7 @@ export function surer(
       keyOf,
     ),
   );
-  const { worlds, ahead, nearer } = alternativesTo(first, weighed.cache, (layout) =>
-    allowed.has(keyOf(layout)),
-  );
+  const { worlds, ahead, nearer } = alternativesTo(first, byBoth, (layout) => allowed.has(keyOf(layout)));
   if (worlds.length < LEAST_WORLDS || ahead.length === 0) return [];
   const drawn = worlds.map((world) => ({
     deviations: problem.worlds[1 + world],

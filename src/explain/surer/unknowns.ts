@@ -1,13 +1,15 @@
+import type { SurerField } from '../../records/answers/parts/surer-answer.js';
 import type { Unknown } from '../../records/answers/statements/unknowns.js';
 import { RELEASE_IDS } from '../../records/answers/statements/unknowns.js';
-import type { SurerField } from '../../records/answers/surer-answer.js';
-import { USUAL_GRIT } from '../../records/schemas/ball.js';
+import { ballUncertainty, USUAL_GRIT } from '../../records/schemas/ball.js';
+import { type UncertainBallKey, unsureNumbers } from '../../records/schemas/ball-uncertainty.js';
 import { BELIEFS } from '../../records/shared/beliefs.js';
 import type { BeliefSizes } from '../../search/voices/belief-effects.js';
-import { type AssumedSurface, REFERENCE_GRIT } from '../../simulate/assumed-surface.js';
-import { type Deviations, scatterOf } from '../../simulate/deviations.js';
-import type { Made } from '../../simulate/made-ball.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
+import { type AssumedSurface, REFERENCE_GRIT } from '../../simulate/worlds/assumed-surface.js';
+import type { Deviations } from '../../simulate/worlds/deviations.js';
+import type { Made } from '../../simulate/worlds/made-ball.js';
+import { scatterOf } from '../../simulate/worlds/release-scatter.js';
 import type { VariedNumber } from './worlds-alike.js';
 
 /** Something that was not known, and the numbers in which it differs from world to world. */
@@ -30,7 +32,13 @@ const DEVIATION_OF = {
   axisRotationDeg: 'axisRotation',
 } as const satisfies Readonly<Record<(typeof RELEASE_IDS)[number], keyof Deviations>>;
 
-const MADE = ['lowRg', 'differential', 'topWeight', 'pinToCg'] as const satisfies readonly (keyof Made)[];
+/** How a ball may be made otherwise than its record says, and the number there; both differentials go by one draw. */
+const MADE: readonly { readonly key: keyof Made; readonly fields: readonly UncertainBallKey[] }[] = [
+  { key: 'lowRg', fields: ['rgIn'] },
+  { key: 'differential', fields: ['differentialIn', 'intermediateDifferentialIn'] },
+  { key: 'topWeight', fields: ['topWeightOz'] },
+  { key: 'pinToCg', fields: ['pinToCgIn'] },
+];
 
 /**
  * All that an answer did not know and that could be known: not what differs from shot to shot, nor how a layout will come out when it is
@@ -62,6 +70,11 @@ export function variedUnknowns(
     const numbers = [varied(({ deviations }) => deviations[DEVIATION_OF[number]], knownShare)];
     return [{ unknown: { code: 'release-number', params: { number, offBy } }, field: number, numbers }];
   });
+  const guessed = [...unsureNumbers(ballUncertainty(ball))];
+  const made = (isGuessed: boolean): VariedNumber[] =>
+    MADE.filter(({ fields }) => fields.some((field) => guessed.includes(field)) === isGuessed).map(
+      ({ key }) => varied(({ deviations }) => deviations.made[key]),
+    );
   const { papOverIn: overOffByIn = 0, papUpIn: upOffByIn = 0 } = uncertainty;
   const all: readonly VariedUnknown[] = [
     ...releases,
@@ -80,7 +93,12 @@ export function variedUnknowns(
     {
       unknown: { code: 'ball-as-made', params: {} },
       field: 'ball',
-      numbers: MADE.map((key) => varied(({ deviations }) => deviations.made[key])),
+      numbers: made(false),
+    },
+    {
+      unknown: { code: 'ball-numbers', params: { guessed } },
+      field: 'ball',
+      numbers: made(true),
     },
     {
       unknown: { code: 'lane-friction', params: { of: 'oiled' } },

@@ -34,7 +34,10 @@ export const afterAnswer = (
     const pressed = await askChoice(
       {
         question: 'What next?',
-        help: offered.length > 0 ? 'The answer gets surer when you give or measure what was guessed.' : '',
+        help:
+          offered.length > 0
+            ? 'The answer becomes more certain when you give or measure what was guessed.'
+            : '',
         options: options.map(({ label }) => ({ label: visible(label) })),
         start: 0,
         backSign: BACK_KEY,

@@ -87,10 +87,10 @@ const TITLES: Readonly<Record<ReviewPage, string>> = {
 
 const KEYS = 'Arrows mark a line; Escape goes back.';
 
-const BALL_EXACT = 'Guessed numbers of the ball count as exact: type the published ones.';
+const GUESSES = 'Guesses make the answer less certain.';
 
 const HELPS: Readonly<Record<ReviewPage, string>> = {
-  main: `${BALL_EXACT} ${KEYS}`,
+  main: `${GUESSES} ${KEYS}`,
   bowler: `Common hole sizes are taken for the grip; a bowler file can give yours. ${KEYS}`,
   ball: `A ball file can give more, such as a core of its own. ${KEYS}`,
 };

@@ -1,6 +1,7 @@
 import { Transform } from 'node:stream';
 import { StringDecoder } from 'node:string_decoder';
 import type { KeypressEvent } from '@inquirer/core';
+import { eachKey } from './each-key.js';
 
 /** Signs under which keys are passed on that readline would wait after, or would act on by itself. It leaves these alone. */
 const INSTEAD: Readonly<Record<string, string>> = {
@@ -19,9 +20,6 @@ export const isEscape = ({ ctrl, name }: KeypressEvent): boolean => ctrl && name
 export const isStop = ({ ctrl, name }: KeypressEvent): boolean => ctrl && name === 'x';
 
 // biome-ignore-start lint/suspicious/noControlCharactersInRegex: keys come as control signs
-/** A key as a terminal sends it: an escape sequence (ECMA-48) or one sign. */
-const ONE_KEY = /\u001b\[[0-9;?]*[ -/]*[@-~]|\u001bO[A-Za-z]|[\s\S]/gu;
-
 /** Keys that readline reads as one; of others it would type a part. */
 const IS_READ = /^(?:\P{Cc}|[\u0001-\u001a\u007f]|\u001b\[(?:\d{1,3}(?:;\d)?)?[A-Za-z~]|\u001bO[A-Za-z])$/u;
 
@@ -34,7 +32,9 @@ const REST = 40;
 
 /** What came in at once as keys that readline reads at once. Each Escape that nothing follows is one, however fast they come. */
 export const keysIn = (chunk: string): readonly string[] =>
-  (chunk.match(ONE_KEY) ?? []).map((key) => INSTEAD[key] ?? key).filter((key) => IS_READ.test(key));
+  eachKey(chunk)
+    .map((key) => INSTEAD[key] ?? key)
+    .filter((key) => IS_READ.test(key));
 
 /**
  * Stands between a terminal and readline and passes on one key at a time, so that a prompt takes only its own and the next one

@@ -1,5 +1,6 @@
 import type { Readable } from 'node:stream';
 import { keysApart } from './keys-apart.js';
+import { stopProgram } from './stop-program.js';
 
 /** A terminal's input, or what stands for it in a test. */
 export type KeyInput = Readable & { readonly isTTY?: boolean; setRawMode?(mode: boolean): unknown };
@@ -38,9 +39,8 @@ export function openKeys(input: KeyInput): Keys {
   return {
     input: apart,
     stop: () => {
-      if (process.platform === 'win32') return;
       raw(false);
-      process.kill(0, 'SIGTSTP');
+      stopProgram();
       raw(true);
     },
     close,

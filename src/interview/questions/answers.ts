@@ -86,13 +86,10 @@ export type IdOf<T> = { [Id in QuestionId]: AnswerTypes[Id] extends T ? Id : nev
 /** What a person answered, and what is taken where they did not, by question; undefined where nothing is taken. */
 export type Answers = { readonly [Id in QuestionId]?: AnswerTypes[Id] | undefined } & {
   /** How far off numbers may be that were guessed, or typed as a range or as about so much (one standard deviation, record units). */
-  readonly deviations?: { readonly [Id in UncertainKey | GuessedId]?: number };
+  readonly deviations?: { readonly [Id in UncertainKey | 'weightLb']?: number };
   /** The questions whose answers are guesses, by `?` or because they were not put. */
   readonly guessed?: readonly QuestionId[];
 };
-
-/** Numbers of the ball whose guesses say how far off they may be; no record has a place for that. */
-type GuessedId = 'weightLb' | 'rgIn' | 'differentialIn' | 'intermediateDifferentialIn';
 
 /**
  * An answer that must be there, since others imply it.

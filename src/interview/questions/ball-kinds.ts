@@ -7,6 +7,8 @@ export interface BallGuess {
   readonly rgIn: number;
   readonly differentialIn: number;
   readonly intermediateDifferentialIn: number;
+  readonly pinToCgIn: number;
+  readonly topWeightOz: number;
 }
 
 /** Kinds of new ball a person may have, with everyday numbers (common practice, no source). No id of a record has a colon. */
@@ -25,13 +27,18 @@ export const BALL_KINDS = [
   },
 ] as const;
 
-/** How far a guess by kind may be off (one standard deviation; assumed, no source). */
+/** How far a guess may be off (one standard deviation; assumed, no source). */
 export const BALL_GUESS_DEVIATION: BallGuess = {
   weightLb: 1,
   rgIn: 0.03,
   differentialIn: 0.01,
   intermediateDifferentialIn: 0.004,
+  pinToCgIn: 0.5,
+  topWeightOz: 0.5,
 };
+
+/** What a box usually says of a ball, whatever its kind (common practice, no source). */
+const USUAL_BOX = { pinToCgIn: 2.75, topWeightOz: 3 };
 
 /** Whether the ball is described by answers, and is no record. */
 export const isNewBall = ({ ball }: Answers): boolean => BALL_KINDS.some(({ value }) => value === ball);
@@ -43,6 +50,7 @@ export function ballGuessFor(answers: Answers): BallGuess {
   return {
     weightLb: kindOf(answers).weightLb,
     ...numbers,
+    ...USUAL_BOX,
     intermediateDifferentialIn: Math.min(numbers.intermediateDifferentialIn, differentialIn),
   };
 }

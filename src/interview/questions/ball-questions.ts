@@ -2,6 +2,7 @@ import { readBall } from '../../records/read/read-ball.js';
 import type { Shelf } from '../../records/read/shelf.js';
 import { type Ball, hasOwnCore, publishedBallSchema } from '../../records/schemas/ball.js';
 import { CORE_FAMILIES, CORE_FAMILY_IDS } from '../../records/schemas/core-families.js';
+import { formatFraction } from '../../records/text/layout-text.js';
 import { type Answers, answered } from './answers.js';
 import { BALL_GUESS_DEVIATION, BALL_KINDS, type BallGuess, ballGuessFor, isNewBall } from './ball-kinds.js';
 import { openFamilies } from './core-family.js';
@@ -129,12 +130,13 @@ const ballNumbers: readonly QuestionEntry[] = [
     stage: 'more',
     name: 'Pin to CG',
     term: 'CG',
+    guess: ballGuess('pinToCgIn'),
     when,
     text: 'From the pin to the CG mark, in {unit}?',
     quantity: 'tape',
     help: 'Arc along the surface, on the box or by tape: {range}, often {2 to 4 tape}.',
     schema: ball.pinToCgIn,
-    usual: () => '2 3/4',
+    usual: (answers) => formatFraction(ballGuessFor(answers).pinToCgIn, 16),
   },
   {
     id: 'coreShape',
@@ -160,12 +162,13 @@ const ballNumbers: readonly QuestionEntry[] = [
     stage: 'more',
     name: 'Top weight',
     term: 'top weight',
+    guess: ballGuess('topWeightOz'),
     when,
     text: 'Top weight, in {unit}?',
     quantity: 'ounce',
     help: 'On the box: {range}, often {2 to 4 ounce}.',
     schema: ball.topWeightOz,
-    usual: () => '3',
+    usual: (answers) => String(ballGuessFor(answers).topWeightOz),
   },
   {
     id: 'surfaceGrit',

@@ -9,7 +9,8 @@ import {
   type Wish,
   wishWords,
 } from '../../records/schemas/reaction-numbers.js';
-import { MOST_WISHED, wishUnit } from '../../records/schemas/read-wish.js';
+import { MOST_WISHED } from '../../records/schemas/read-wish.js';
+import { wishUnit } from '../../records/schemas/wish-forms.js';
 import { capital } from '../../records/text/capital.js';
 import { BOTH_NOTATIONS } from '../../records/text/written-layout.js';
 import { UNITS, type Units } from '../../report/text/display-units.js';

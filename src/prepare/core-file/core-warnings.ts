@@ -20,12 +20,26 @@ export interface OwnFacts {
 
 /** What of an own core is worth a warning though it can be computed with. */
 export const coreWarnings = (facts: OwnFacts): Caution[] => [
+  ...lightWarnings(facts),
   ...densityWarnings(facts),
   ...markWarnings(facts),
   ...centreWarnings(facts),
   ...madeWarnings(facts),
   ...comparisons(facts),
 ];
+
+/** Densities of core parts that are usual, g/cc (common practice, no source), and how much denser than the filler one must be to matter. */
+const USUAL_PART_GCC = { least: 1.6, most: 3.5 };
+const LEAST_OVER_FILLER = 1.25;
+
+/** A core that is no denser than what is around it, as when densities were typed in another unit. */
+function lightWarnings({ ball, fillerDensity }: OwnFacts): Caution[] {
+  const densestGcc = Math.max(...ball.coreFile.core.parts.map(({ densityGcc }) => densityGcc));
+  const fillerGcc = to(fillerDensity, GRAM_PER_CC);
+  return densestGcc < LEAST_OVER_FILLER * fillerGcc
+    ? [{ code: 'core-light', params: { densestGcc, fillerGcc, usualGcc: USUAL_PART_GCC } }]
+    : [];
+}
 
 /** Greatest density of a part, g/cc (component rule, from memory). */
 const MOST_DENSITY_GCC = 3.8;
@@ -59,13 +73,22 @@ function markWarnings({ numbers, inertia }: OwnFacts): Caution[] {
 
 /** How far the CG may lie beside the line from pin to marker, in: about what a mark is off by hand (our own choice). */
 const CENTRE_ASIDE_IN = 0.5;
+/** Top weight from which on it matters where the CG lies, oz (our own choice). */
+const TOP_WEIGHT_OZ = 0.5;
 
-/** The drilling angle of a symmetric ball is usually measured to the CG mark; here it goes to the marker. */
-function centreWarnings({ numbers, p_BoBcm_C }: OwnFacts): Caution[] {
-  const asideIn = to(numbers.radius * Math.asin(Math.abs(p_BoBcm_C[1]) / norm(p_BoBcm_C)), INCH);
-  return !hasMassBias(numbers.family) && asideIn > CENTRE_ASIDE_IN
-    ? [{ code: 'cg-beside-line', params: { asideIn } }]
-    : [];
+/**
+ * A CG on the far side of the ball from the pin, as when a core stands upside down; and for a symmetric ball, whose drilling angle is
+ * usually measured to the CG mark, a CG away from the marker, or beside it.
+ */
+function centreWarnings({ numbers, p_BoBcm_C: p }: OwnFacts): Caution[] {
+  const { radius, pinToCg, topMoment } = numbers;
+  if (pinToCg > Math.PI / 2 && to(topMoment / radius, OUNCE) > TOP_WEIGHT_OZ)
+    return [{ code: 'core-upside-down', params: { pinToCgIn: to(pinToCg * radius, INCH) } }];
+  if (hasMassBias(numbers.family)) return [];
+  const offPinIn = to(radius * pinToCg, INCH);
+  if (p[0] < 0 && offPinIn > CENTRE_ASIDE_IN) return [{ code: 'marker-turned', params: { offPinIn } }];
+  const asideIn = to(radius * Math.asin(Math.abs(p[1]) / norm(p)), INCH);
+  return asideIn > CENTRE_ASIDE_IN ? [{ code: 'cg-beside-line', params: { asideIn } }] : [];
 }
 
 /** Numbers outside what the sport allows of balls as made. */

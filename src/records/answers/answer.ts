@@ -1,17 +1,11 @@
 import type { z } from 'zod';
-import type { causesOfSchema, causesSchema } from './causes-answer.js';
+import type { coreAnswerSchema, sectionSchema } from './core-answer.js';
 import type { drilledAnswerSchema } from './drilled-answer.js';
-import type { drilledSchema, legalitySchema, markSchema, psaSchema } from './drilled-numbers.js';
 import type { judgeAnswerSchema } from './judge-answer.js';
-import type { bandSchema, layoutAnswerSchema } from './layout-answer.js';
 import type { mapAnswerSchema, mapRowSchema } from './map-answer.js';
-import type {
-  leverEffectSchema,
-  rankedLayoutSchema,
-  recommendAnswerSchema,
-  stepEffectSchema,
-} from './recommend-answer.js';
-import type { rollAnswerSchema } from './roll-answer.js';
+import type { causesOfSchema, causesSchema } from './parts/causes-answer.js';
+import type { drilledSchema, legalitySchema, markSchema, psaSchema } from './parts/drilled-numbers.js';
+import type { bandSchema, layoutAnswerSchema } from './parts/layout-answer.js';
 import type {
   bowTieSchema,
   lineSchema,
@@ -19,18 +13,24 @@ import type {
   noLineSchema,
   pathPointSchema,
   reactionSchema,
-} from './shot-answer.js';
+} from './parts/shot-answer.js';
 import type {
   regressionSchema,
   sharesSchema,
   simulatedLayoutSchema,
   targetSchema,
-} from './simulated-layout.js';
+} from './parts/simulated-layout.js';
+import type { surerSchema } from './parts/surer-answer.js';
+import type { voicesSchema } from './parts/voices.js';
+import type {
+  leverEffectSchema,
+  rankedLayoutSchema,
+  recommendAnswerSchema,
+  stepEffectSchema,
+} from './recommend-answer.js';
+import type { rollAnswerSchema } from './roll-answer.js';
 import type { differenceSchema } from './statements/differences.js';
 import type { Unworded } from './statements/statement-schema.js';
-import type { surerSchema } from './surer-answer.js';
-
-import type { voicesSchema } from './voices.js';
 
 /*
  * The answers as data: what is computed, and what `report` words and draws. `--json` prints the same with a sentence beside
@@ -72,6 +72,8 @@ export type StepEffect = Data<typeof stepEffectSchema>;
 export type RecommendAnswer = Data<typeof recommendAnswerSchema>;
 export type DrilledAnswer = Data<typeof drilledAnswerSchema>;
 export type RollAnswer = Data<typeof rollAnswerSchema>;
+export type CoreAnswer = Data<typeof coreAnswerSchema>;
+export type CoreSection = Data<typeof sectionSchema>;
 export type MapAnswer = Data<typeof mapAnswerSchema>;
 export type MapRow = Data<typeof mapRowSchema>;
 export type JudgeAnswer = Data<typeof judgeAnswerSchema>;

@@ -1,10 +1,12 @@
 import { z } from 'zod';
 import type { RefusalStatement } from '../refusals/refusal.js';
+import { UNCERTAIN_BALL_KEYS } from '../schemas/ball-uncertainty.js';
 import { wantSchema } from '../schemas/want.js';
 import { RELEASE_KEYS } from '../shared/release-guesses.js';
+import { learnedFromSchema } from './parts/learned-from.js';
+import { reactionSchema } from './parts/shot-answer.js';
+import { targetSchema } from './parts/simulated-layout.js';
 import { leverEffectSchema } from './recommend-answer.js';
-import { reactionSchema } from './shot-answer.js';
-import { targetSchema } from './simulated-layout.js';
 import { bagRemarkSchema, MOVER_KINDS, pairRemarkSchema } from './statements/coach-remarks.js';
 import { differenceSchema, scatterSchema } from './statements/differences.js';
 import type { Unworded } from './statements/statement-schema.js';
@@ -22,8 +24,9 @@ export const coachPairSchema = z
   .strictObject({
     schema: z.literal('flarewise/coach-pair/3'),
     bowler: z.string(),
-    unsure: z.array(z.enum(RELEASE_KEYS)).meta({
-      description: 'Numbers of the release that were guessed or measured roughly; worlds vary them.',
+    unsure: z.array(z.enum([...RELEASE_KEYS, ...UNCERTAIN_BALL_KEYS])).meta({
+      description:
+        'Numbers of the release and the ball that were guessed or measured roughly; worlds vary them.',
     }),
     ball: z.string(),
     lane: z.string(),
@@ -35,6 +38,7 @@ export const coachPairSchema = z
       meanScore: n.meta({ description: 'Mean over all worlds.' }),
     }),
     middle: rolledSchema,
+    learned: learnedFromSchema.optional(),
     targets: z.array(targetSchema),
     overMiddle: differenceSchema.nullable().meta({
       description: 'Of the best layout from the usual middle one; null where it is that.',

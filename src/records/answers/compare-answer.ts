@@ -6,8 +6,9 @@ import { laneSchema } from '../schemas/lane.js';
 import { COMPARED_IDS, type ComparedId } from '../schemas/reaction-numbers.js';
 import { wantSchema } from '../schemas/want.js';
 import { BELIEVED_IDS, type BelievedId } from '../shared/beliefs.js';
-import { legalitySchema, markSchema, psaSchema } from './drilled-numbers.js';
-import { simulatedLayoutSchema, targetSchema } from './simulated-layout.js';
+import { legalitySchema, markSchema, psaSchema } from './parts/drilled-numbers.js';
+import { learnedFromSchema } from './parts/learned-from.js';
+import { pairedSchema, simulatedLayoutSchema, targetSchema } from './parts/simulated-layout.js';
 import { assumptionSchema } from './statements/assumptions.js';
 import { cautionSchema } from './statements/cautions.js';
 import { compareRemarkSchema } from './statements/compare-remarks.js';
@@ -44,6 +45,7 @@ const allSizes = sizesOf(COMPARED_IDS);
 export const fromFirstSchema = z.strictObject({
   weighed: allSizes,
   physics: allSizes,
+  paired: pairedSchema.meta({ description: 'From the first, world by world.' }),
   practice: sizesOf(BELIEVED_COMPARED_IDS).meta({
     description:
       'What the beliefs of practice add, all of them in the middle of their sizes. Practice has none about the entry angle.',
@@ -78,6 +80,7 @@ export const compareAnswerSchema = z
     }),
     varies: z.enum(VARIED).meta({ description: 'What differs from row to row; all else is the same.' }),
     verdict: z.array(compareRemarkSchema).min(1),
+    learned: learnedFromSchema.optional(),
     targets: z
       .array(targetSchema)
       .meta({ description: 'Of what layouts of all the balls attain; none without a wish.' }),

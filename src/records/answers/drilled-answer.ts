@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { ballFaceSchema } from './ball-face.js';
+import { ballFaceSchema } from './parts/ball-face.js';
 import {
   drilledBandsSchema,
   drilledSchema,
@@ -8,8 +8,8 @@ import {
   psaSchema,
   redrilledSchema,
   undrilledSchema,
-} from './drilled-numbers.js';
-import { layoutAnswerSchema } from './layout-answer.js';
+} from './parts/drilled-numbers.js';
+import { layoutAnswerSchema } from './parts/layout-answer.js';
 import { assumptionSchema } from './statements/assumptions.js';
 import { cautionSchema } from './statements/cautions.js';
 

@@ -1,14 +1,16 @@
 import { z } from 'zod';
-import { causesSchema, WHEN_NO_CAUSES } from './causes-answer.js';
-import { legalitySchema, markSchema, psaSchema } from './drilled-numbers.js';
-import { noLineSchema } from './shot-answer.js';
+import { causesSchema, WHEN_NO_CAUSES } from './parts/causes-answer.js';
+import { legalitySchema, markSchema, psaSchema } from './parts/drilled-numbers.js';
+import { learnedFromSchema } from './parts/learned-from.js';
+import { noLineSchema } from './parts/shot-answer.js';
 import {
   inputsSchema,
+  pairedSchema,
   regressionSchema,
   sharesSchema,
   simulatedLayoutSchema,
   targetSchema,
-} from './simulated-layout.js';
+} from './parts/simulated-layout.js';
 import { assumptionSchema } from './statements/assumptions.js';
 import { cautionSchema } from './statements/cautions.js';
 import { markingErrorSchema } from './statements/changes.js';
@@ -24,6 +26,7 @@ export const judgeAnswerSchema = z
     inputs: inputsSchema,
     verdict: z.enum(['not-allowed', 'clearly-worse', 'probably-worse', 'no-difference-seen', 'as-good']),
     noLine: noLineSchema.nullable(),
+    learned: learnedFromSchema.optional(),
     targets: z.array(targetSchema),
     layout: simulatedLayoutSchema.extend({
       psa: psaSchema,
@@ -46,6 +49,7 @@ export const judgeAnswerSchema = z
           .strictObject({ bestBeatsIt: n, beatsMiddle: n })
           .meta({ description: 'The same by physics alone.' }),
         bestOverIt: differenceSchema.meta({ description: 'Of the best from it.' }),
+        paired: pairedSchema.meta({ description: 'Of the best from it, world by world.' }),
         overMiddle: differenceSchema,
       })
       .meta({ description: 'Shares of the worlds in which both reach the pins, and differences.' }),

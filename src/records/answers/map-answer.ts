@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import { fromKeys } from '../../base/from-keys.js';
+import { MAP_NUMBERS } from '../schemas/map-numbers.js';
 import { LANE_IDS } from '../schemas/reaction-numbers.js';
-import { drilledBandsSchema, drilledSchema, psaSchema, undrilledSchema } from './drilled-numbers.js';
-import { layoutAnswerSchema } from './layout-answer.js';
+import { drilledBandsSchema, drilledSchema, psaSchema, undrilledSchema } from './parts/drilled-numbers.js';
+import { layoutAnswerSchema } from './parts/layout-answer.js';
+import { learnedFromSchema } from './parts/learned-from.js';
 import { assumptionSchema } from './statements/assumptions.js';
 import { cautionSchema } from './statements/cautions.js';
 import { visibilitySchema } from './statements/differences.js';
@@ -11,16 +13,33 @@ const n = z.number();
 
 const onLaneNumbers = z.strictObject(fromKeys(LANE_IDS, () => n));
 
+const span = z.strictObject({ least: n, most: n });
+
 export const mapRowSchema = z.strictObject({
   layout: layoutAnswerSchema,
   drilled: drilledSchema,
   bands: drilledBandsSchema,
+  asymmetry: z
+    .strictObject({ middle: n, low: n, high: n })
+    .meta({ description: 'Intermediate over total differential; low and high bound 9 of 10 cores.' }),
   psa: psaSchema,
+});
+
+const movedSchema = z.strictObject({
+  least: n,
+  most: n,
+  low: n.meta({ description: 'Least end of the bands over cores.' }),
+  high: n.meta({ description: 'Greatest end of the bands over cores.' }),
+  bandWidth: n.meta({ description: 'Typical width of the band over cores; 0 for a core of its own.' }),
+  matters: z.boolean().nullable().meta({
+    description:
+      'Whether it moves by as much as counts; null of asymmetry, which follows from the differentials.',
+  }),
 });
 
 export const mapAnswerSchema = z
   .strictObject({
-    schema: z.literal('flarewise/map/3'),
+    schema: z.literal('flarewise/map/4'),
     version: z.string(),
     ball: z.string(),
     bowler: z.string(),
@@ -29,22 +48,30 @@ export const mapAnswerSchema = z
     rows: z.array(mapRowSchema).min(2),
     reach: z
       .strictObject({
-        differentialIn: z.strictObject({ least: n, most: n }),
-        intermediateDifferentialIn: z.strictObject({ least: n, most: n }),
-        bandIn: n.meta({
+        numbers: z.strictObject(fromKeys(MAP_NUMBERS, () => movedSchema)),
+        mattersFrom: z.strictObject({ in: n, flareIn: n, hookStartFt: n }).meta({
           description:
-            'Typical width of the band of intermediate differential over cores; 0 for a core of its own.',
+            'From how much on it counts that RG or a differential moves, the same for all balls; so much of total differential moves ' +
+            'the flare by about flareIn and the hook start by less than hookStartFt.',
         }),
-        mattersFromIn: n.meta({
-          description: 'From how much on it counts that a differential moves; the same for all balls.',
-        }),
-        matters: z
-          .boolean()
-          .meta({ description: 'Whether the total or the intermediate differential moves by so much.' }),
+        matters: z.boolean().meta({ description: 'Whether one of them moves by so much.' }),
       })
       .meta({ description: 'How far the numbers move over the rows.' }),
+    scales: z.strictObject(fromKeys(MAP_NUMBERS, () => span)).meta({
+      description: 'The same for all balls: what the rules allow of new ones, and what drilling adds.',
+    }),
+    beside: z
+      .array(
+        z.strictObject({
+          kind: z.enum(['plain', 'asymmetric']),
+          ball: z.string(),
+          numbers: z.strictObject(fromKeys(MAP_NUMBERS, () => span)),
+        }),
+      )
+      .meta({ description: 'What the same rows do to invented balls of other kinds.' }),
     onLane: z
       .strictObject({
+        learned: learnedFromSchema.optional(),
         lane: z.string(),
         from: z.string(),
         to: z.string(),

@@ -1,16 +1,20 @@
 import { z } from 'zod';
 import { fromKeys } from '../../base/from-keys.js';
 import { SHARED_IDS } from '../schemas/reaction-numbers.js';
-import { causesSchema, WHEN_NO_CAUSES } from './causes-answer.js';
-import { legalitySchema, markSchema, psaSchema } from './drilled-numbers.js';
-import { noLineSchema, reactionSchema } from './shot-answer.js';
+import { causesSchema, WHEN_NO_CAUSES } from './parts/causes-answer.js';
+import { legalitySchema, markSchema, psaSchema } from './parts/drilled-numbers.js';
+import { learnedFromSchema } from './parts/learned-from.js';
+import { noLineSchema, reactionSchema } from './parts/shot-answer.js';
 import {
   inputsSchema,
+  pairedSchema,
   regressionSchema,
   sharesSchema,
   simulatedLayoutSchema,
   targetSchema,
-} from './simulated-layout.js';
+} from './parts/simulated-layout.js';
+import { surerSchema } from './parts/surer-answer.js';
+import { voicesSchema } from './parts/voices.js';
 import { assumptionSchema } from './statements/assumptions.js';
 import { beliefSchema } from './statements/beliefs.js';
 import { cautionSchema } from './statements/cautions.js';
@@ -20,8 +24,6 @@ import { headlineSchema } from './statements/headlines.js';
 import { limitSchema } from './statements/limits.js';
 import { objectionSchema } from './statements/objections.js';
 import { reasonSchema } from './statements/reasons.js';
-import { surerSchema } from './surer-answer.js';
-import { voicesSchema } from './voices.js';
 
 const n = z.number();
 
@@ -51,6 +53,9 @@ export const rankedLayoutSchema = simulatedLayoutSchema.extend({
     worlds: n,
     byPhysics: z.strictObject(confidenceShares).meta({ description: 'The same by physics alone.' }),
     overMiddle: differenceSchema.nullable().meta({ description: 'Null of the usual middle layout itself.' }),
+    paired: pairedSchema.nullable().meta({
+      description: 'From the usual middle layout, world by world; null of that layout itself.',
+    }),
     overRunnerUp: differenceSchema.nullable().meta({ description: 'Null where no layout follows.' }),
   }),
   psa: psaSchema,
@@ -84,6 +89,7 @@ export const recommendAnswerSchema = z
     inputs: inputsSchema,
     assumptions: z.array(assumptionSchema),
     noLine: noLineSchema.nullable(),
+    learned: learnedFromSchema.optional(),
     targets: z.array(targetSchema),
     search: z.strictObject({
       candidates: n,

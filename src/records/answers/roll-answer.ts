@@ -1,7 +1,8 @@
 import { z } from 'zod';
-import { ballFaceSchema, ringSchema } from './ball-face.js';
-import { drilledSchema } from './drilled-numbers.js';
-import { layoutAnswerSchema } from './layout-answer.js';
+import { ballFaceSchema, ringSchema } from './parts/ball-face.js';
+import { drilledSchema } from './parts/drilled-numbers.js';
+import { layoutAnswerSchema } from './parts/layout-answer.js';
+import { learnedFromSchema } from './parts/learned-from.js';
 import {
   bowTieSchema,
   lineSchema,
@@ -9,7 +10,7 @@ import {
   noLineSchema,
   pathPointSchema,
   reactionSchema,
-} from './shot-answer.js';
+} from './parts/shot-answer.js';
 import { assumptionSchema } from './statements/assumptions.js';
 import { cautionSchema } from './statements/cautions.js';
 import { objectionSchema } from './statements/objections.js';
@@ -23,6 +24,7 @@ export const rollAnswerSchema = z
     ball: z.string(),
     bowler: z.string(),
     lane: z.string(),
+    learned: learnedFromSchema.optional(),
     layout: layoutAnswerSchema,
     line: lineSchema,
     noLine: noLineSchema.nullable(),

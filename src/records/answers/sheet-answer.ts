@@ -2,60 +2,58 @@ import { z } from 'zod';
 import { ballSchema } from '../schemas/ball.js';
 import { bowlerSchema } from '../schemas/bowler.js';
 import { gripSchema } from '../schemas/grip.js';
-import { ballFaceSchema, ringSchema } from './ball-face.js';
+import { ballFaceSchema, ringSchema } from './parts/ball-face.js';
 import {
   drilledBandsSchema,
   drilledSchema,
   legalitySchema,
   psaSchema,
   undrilledSchema,
-} from './drilled-numbers.js';
-import { bandSchema, layoutAnswerSchema } from './layout-answer.js';
+} from './parts/drilled-numbers.js';
+import { bandSchema, layoutAnswerSchema } from './parts/layout-answer.js';
+import { markingPlanSchema } from './sheet/marking-plan.js';
 import { assumptionSchema } from './statements/assumptions.js';
 import { cautionSchema } from './statements/cautions.js';
+import { legalityFindingSchema } from './statements/legality-findings.js';
 import { objectionSchema } from './statements/objections.js';
 import type { Unworded } from './statements/statement-schema.js';
 
 const n = z.number();
 
-const tapeStepSchema = z
-  .strictObject({
-    mark: z.string(),
-    arcs: z
-      .array(z.strictObject({ from: z.string(), inches: n }))
-      .min(1)
-      .max(2)
-      .meta({
-        description:
-          'To 1/16 in. One arc alone: in the direction of `turn`; without one, the mark lies on another or in any direction.',
-      }),
-    turn: z.strictObject({ from: z.string(), deg: n }).nullable().meta({
-      description:
-        'Laid off with a protractor where arcs would not be exact enough: the angle, to a whole degree, at the mark the arc is swung from, from the way to another mark.',
-    }),
-    side: z.enum(['left', 'right']).nullable().meta({
-      description:
-        'Of the way from the first mark to the second, or to the one `turn` is taken from, seen from outside.',
-    }),
-    crossingDeg: n
-      .nullable()
-      .meta({ description: 'At which the arcs cross; near 0 a small error of an arc moves the mark far.' }),
-    offIn: n.meta({ description: 'How far from its true place the rounded arcs put the mark.' }),
-  })
-  .meta({ description: 'One mark, found from marks already on the ball.' });
+/** What the sheet assumes of the ball, to be measured before anything is marked; null where there is no such thing or it was not given. */
+const checkSchema = z.strictObject({
+  pinToCgIn: n.nullable(),
+  pinToMassBiasIn: n.nullable(),
+  circumferenceIn: n,
+  topWeightOz: n.nullable(),
+  weightLb: n,
+});
 
-/** How to lay a ball out with a tape, and what rounding to a sixteenth makes of the layout. */
-export const tapePlanSchema = z.strictObject({
-  given: z.array(z.string()).meta({ description: 'Marks an undrilled ball has.' }),
-  steps: z.array(tapeStepSchema).meta({ description: 'In working order.' }),
-  readBack: z
-    .strictObject({ drillingAngleDeg: n.nullable(), pinToPapIn: n, valAngleDeg: n.nullable() })
-    .meta({
-      description: 'The layout that marks placed by the rounded arcs have; null where none is defined.',
+/** Marks and sizes of a grip that was given, to 1/64 in. */
+const gripMarksSchema = z.strictObject({
+  holes: z.array(
+    z.strictObject({ hole: z.string(), alongIn: n, acrossIn: n }).meta({
+      description:
+        'Middle of the mouth from the grip centre: along the centre line (positive: toward the fingers), then across, square to it (positive: toward the PAP’s side).',
     }),
-  error: z
-    .strictObject({ drillingAngleDeg: n.nullable(), pinToPapIn: n, valAngleDeg: n.nullable() })
-    .meta({ description: 'The same less what was asked for.' }),
+  ),
+  spans: z
+    .array(z.strictObject({ finger: z.enum(['middle', 'ring']), orderedIn: n, markedIn: n, boredIn: n }))
+    .meta({
+      description:
+        'Thumb edge to finger edge: as ordered, as the marks give it, and between the edges of what is drilled. None without a thumb.',
+    }),
+  bridge: z.strictObject({ orderedIn: n, markedIn: n, wallIn: n }).meta({
+    description:
+      'Between the finished finger holes, across the centre line; and the wall between the bores drilled for them.',
+  }),
+});
+
+const limitSchema = z.strictObject({
+  ruleSet: z.string(),
+  mostOz: n,
+  aboveLb: n,
+  applies: z.boolean().meta({ description: 'Whether the ball is heavy enough for the limit.' }),
 });
 
 const sheetRingsSchema = z.strictObject({
@@ -75,7 +73,7 @@ const sheetRingsSchema = z.strictObject({
 
 export const sheetAnswerSchema = z
   .strictObject({
-    schema: z.literal('flarewise/sheet/3'),
+    schema: z.literal('flarewise/sheet/4'),
     version: z.string(),
     date: z.string().meta({ description: 'YYYY-MM-DD' }),
     bowler: bowlerSchema,
@@ -85,8 +83,31 @@ export const sheetAnswerSchema = z
     }),
     ball: ballSchema,
     layout: layoutAnswerSchema,
+    typed: z
+      .string()
+      .nullable()
+      .meta({ description: 'The layout as it was typed; null where it was not typed.' }),
+    invented: z.array(z.string()).meta({ description: 'Which of bowler, ball and lane are demo records.' }),
+    stop: z.array(z.union([objectionSchema, legalityFindingSchema])).meta({
+      description: 'Why the ball must not be drilled as it stands; empty where nothing forbids it.',
+    }),
+    check: checkSchema,
     face: ballFaceSchema,
-    tape: tapePlanSchema,
+    marking: markingPlanSchema,
+    gripMarks: gripMarksSchema.nullable().meta({ description: 'Null where no grip was given.' }),
+    depths: z
+      .array(
+        z.strictObject({
+          hole: z.string(),
+          coverIn: n.nullable(),
+          coverBelowIn: n.nullable(),
+          coreIn: n.nullable(),
+        }),
+      )
+      .meta({
+        description:
+          'How deep each hole of a given fit leaves the cover and meets a core whose shape is known, along its axis; null where it ends before; and how much cover is left below one that ends in it.',
+      }),
     drilled: drilledSchema,
     bands: drilledBandsSchema,
     undrilled: undrilledSchema,
@@ -95,15 +116,12 @@ export const sheetAnswerSchema = z
       .meta({ description: 'Static weights before drilling, laid out as this.' }),
     psa: psaSchema,
     legality: z.array(legalitySchema).min(1),
+    limits: z.array(limitSchema),
     rings: sheetRingsSchema.nullable().meta({ description: 'Null when no lane was given.' }),
-    objections: z
-      .array(objectionSchema)
-      .meta({ description: 'What speaks against this layout for this bowler.' }),
     assumptions: z.array(assumptionSchema),
     cautions: z.array(cautionSchema),
   })
-  .meta({ title: 'Marking sheet' });
+  .meta({ title: 'Work sheet' });
 
 export type SheetAnswer = Unworded<z.infer<typeof sheetAnswerSchema>>;
-export type TapePlan = z.infer<typeof tapePlanSchema>;
-export type TapeStep = z.infer<typeof tapeStepSchema>;
+export type GripMarks = z.infer<typeof gripMarksSchema>;

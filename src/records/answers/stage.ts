@@ -1,5 +1,7 @@
 /** What a search is at while it goes on; in the order in which they come. */
 export type Stage =
+  /** What a bowler has logged, before anything is searched. */
+  | 'logged shots'
   /** Layouts of the first grid. */
   | 'layouts'
   /** Shots of this problem to which the regression is tuned. */

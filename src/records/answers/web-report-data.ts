@@ -1,4 +1,4 @@
-import type { BallFace } from './ball-face.js';
+import type { BallFace } from './parts/ball-face.js';
 
 /** Numbers of the drilled ball over two numbers of the layout; the third stays. */
 export interface DrilledMap {

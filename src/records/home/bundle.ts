@@ -5,7 +5,14 @@ import { type PackedCore, packCore, unpackCore } from '../read/packed-core.js';
 import { readCore } from '../read/read-core.js';
 import { BUNDLE_FILE, fileBeside, LIST_FILE } from '../read/read-file.js';
 import { parseRecord, type RecordSchema, readJson, readText } from '../read/read-record.js';
-import { RECORD_KINDS, type RecordKind, type RecordOf, recordKindOf, SCHEMAS } from '../read/record-kinds.js';
+import {
+  RECORD_KINDS,
+  RECORD_TAGS,
+  type RecordKind,
+  type RecordOf,
+  recordKindOf,
+  SCHEMAS,
+} from '../read/record-kinds.js';
 import type { CoreFile } from '../schemas/core.js';
 import { checkedId, idFrom } from '../text/record-id.js';
 
@@ -49,7 +56,11 @@ export function importedFrom(path: string): readonly Imported[] {
   if (value?.schema !== BUNDLE)
     return [{ ...importedRecord(value, path), id: idFrom(basename(path, extname(path))) }];
   if (!Array.isArray(value.records))
-    throw new InputError('bad-record', { field: 'records', rule: 'must be a list', got: 'none' }, path);
+    throw new InputError(
+      'bad-record',
+      { field: 'records', rule: 'must be a list', got: 'none', hint: 'flarewise shelf export writes one.' },
+      path,
+    );
   const faults = value.records.flatMap((each: BundleEntry, i) => idFaults(each?.id, `records[${i}].id`));
   if (faults.length > 0) throw new InputError('bad-id', faults, path);
   return value.records.map((each: BundleEntry) => ({
@@ -85,7 +96,7 @@ function importedRecord(value: unknown, path: string, packed?: unknown): Importe
     'wrong-kind',
     {
       field: 'schema',
-      rule: `must name a record that is kept: ${RECORD_KINDS.map((each) => `flarewise/${each}/1`).join(', ')}`,
+      rule: `must name a record that is kept: ${RECORD_KINDS.map((each) => RECORD_TAGS[each]).join(', ')}`,
       got: JSON.stringify((value as { schema?: unknown } | null | undefined)?.schema ?? null),
       hint: 'Compare it with the files in data/.',
     },

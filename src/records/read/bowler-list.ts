@@ -1,4 +1,3 @@
-import { CsvError, parse } from 'csv-parse/sync';
 import { stringify } from 'csv-stringify/sync';
 import { type Fault, InputError, MOST_FAULTS } from '../../base/errors.js';
 import { fromKeys } from '../../base/from-keys.js';
@@ -10,9 +9,10 @@ import {
   GUESS_DEVIATION,
   RELEASE_GUESSES,
 } from '../shared/release-guesses.js';
-import { guardedCell, unguardedCell } from '../text/csv-cell.js';
+import { guardedCell } from '../text/csv-cell.js';
 import { nearestWord } from '../text/nearest-word.js';
 import { faultCount, faultsOf } from './faults.js';
+import { type Row, readRows } from './list-rows.js';
 import { withTypedNumbers } from './typed-numbers.js';
 
 /* A coach's list: bowlers as comma-separated values, one a row, with the names of the record's fields as heads. */
@@ -48,25 +48,13 @@ const NEEDED = HEADS.filter((head) => !OPTIONAL.includes(head));
  * @throws {InputError} `broken-list` or `bad-list`, with the faults of all rows at once, up to so many as an error names
  */
 export function readBowlerList(text: string, source: string): readonly Bowler[] {
-  const { heads, rows } = cellsOf(text, source);
-  if (rows.length === 0)
-    throw new InputError(
-      'bad-list',
-      { field: 'file', rule: 'must have a row for each bowler below its heads', got: 'no row' },
-      source,
-    );
-  if (rows.length > MOST_ROWS)
-    throw new InputError(
-      'bad-list',
-      {
-        field: 'file',
-        rule: `must have at most ${MOST_ROWS.toLocaleString('en')} rows`,
-        got: 'more',
-        hint: 'Divide it into several.',
-      },
-      source,
-    );
-  checkHeads(heads, source);
+  const rows = readRows(text, source, {
+    each: 'bowler',
+    mostRows: MOST_ROWS,
+    known: READ_HEADS,
+    needed: NEEDED,
+    example: 'Export a bowler with flarewise shelf export --csv to see the columns.',
+  });
   const faults: Fault[] = [];
   let count = 0;
   const bowlers = rows.flatMap((row, i): Bowler[] => {
@@ -108,80 +96,6 @@ export const formatBowlerList = (bowlers: readonly Bowler[]): string =>
 
 /** Far more than a club has; each is checked in some microseconds. */
 const MOST_ROWS = 20_000;
-
-type Row = Readonly<Record<string, string>>;
-
-function cellsOf(text: string, source: string) {
-  let heads: readonly string[] = [];
-  try {
-    const rows: readonly Row[] = parse(text, {
-      bom: true,
-      columns: (first: string[]) => {
-        heads = first;
-        return first;
-      },
-      trim: true,
-      cast: unguardedCell,
-      skip_empty_lines: true,
-      delimiter: delimiterOf(text),
-      to: MOST_ROWS + 1,
-    });
-    return { heads, rows };
-  } catch (error) {
-    if (!(error instanceof CsvError)) throw error;
-    throw new InputError(
-      'broken-list',
-      {
-        field: 'file',
-        rule: 'must be comma-separated values with as many cells in each row as heads',
-        got: error.message,
-        hint: 'A cell that holds a comma stands in double quotes.',
-      },
-      source,
-    );
-  }
-}
-
-/** Comma, semicolon or tab, whichever the heads have most of: spreadsheets differ by country. */
-function delimiterOf(text: string): string {
-  const [heads = ''] = text.split('\n', 1);
-  const count = (sign: string): number => heads.split(sign).length;
-  return [',', ';', '\t'].reduce((best, sign) => (count(sign) > count(best) ? sign : best));
-}
-
-/** @throws {InputError} `bad-list` */
-function checkHeads(heads: readonly string[], source: string): void {
-  const isKnown = (head: string): boolean => READ_HEADS.some((known) => known === head);
-  const unknown = heads.filter((head) => !isKnown(head));
-  const missing = NEEDED.filter((head) => !heads.includes(head));
-  const twice = READ_HEADS.filter((head) => heads.indexOf(head) !== heads.lastIndexOf(head));
-  const count = unknown.length + missing.length + twice.length;
-  if (count === 0) return;
-  const faults: Fault[] = [
-    ...twice.map((head) => ({
-      field: `column ${head}`,
-      rule: 'must be there once',
-      got: 'two of them',
-      hint: 'Leave out one of the two.',
-    })),
-    ...missing.map((head) => ({
-      field: `column ${head}`,
-      rule: 'must be there',
-      got: 'none',
-      hint: 'Export a bowler with flarewise shelf export --csv to see the columns.',
-    })),
-    ...unknown.slice(0, MOST_FAULTS).map((head) => {
-      const near = nearestWord(head, READ_HEADS);
-      return {
-        field: `column ${shortened(head, 80)}`,
-        rule: 'must not be there: no such column is known',
-        got: JSON.stringify(shortened(head, 80)),
-        hint: near ? `Did you mean ${near}?` : `Known columns: ${READ_HEADS.join(', ')}.`,
-      };
-    }),
-  ];
-  throw new InputError('bad-list', faults, source, count);
-}
 
 const USUAL_KIND: BowlerKind = 'usual';
 

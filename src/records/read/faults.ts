@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { type Fault, MOST_FAULTS } from '../../base/errors.js';
-import { shortened } from '../../base/visible.js';
-import { recordUnit } from '../schemas/quantity.js';
+import { shortened, visible, visibleJson } from '../../base/visible.js';
+import { recordUnit, remedyOf } from '../schemas/quantity.js';
 import { nearestWord } from '../text/nearest-word.js';
 import { numberHint } from '../text/number-hint.js';
 
@@ -28,15 +28,19 @@ function faultOf(issue: Issue, schema: z.ZodType, value: unknown): Fault {
     typeof given === 'string' && issue.code === 'invalid_type' && issue.expected === 'number'
       ? numberHint(given, unitAt(schema, issue.path, value))
       : null;
-  const hint = nearNumber ?? hintOf(issue) ?? hintAt(schema, issue.path, value);
+  const at = schemaAt(schema, issue.path, value);
+  const hint = nearNumber ?? hintOf(issue) ?? (at && remedyOf(at)) ?? COMPARE;
   const missing = given === undefined;
   return {
     field: formatPath(issue.path),
     rule: ruleOf(issue),
     got: missing ? 'nothing: it is missing' : shorten(given),
-    ...(hint ? { hint } : {}),
+    hint,
   };
 }
+
+/** What to do about a field of which its schema says nothing. */
+const COMPARE = 'Compare it with the files in data/.';
 
 /** The rule in words: the schema's own, but for objects and lists, of which a schema says nothing. */
 function ruleOf(issue: Issue): string {
@@ -63,12 +67,6 @@ function unknownFields(issue: Issue & { keys: string[] }, schema: z.ZodType, val
 const hintOf = (issue: Issue): string | undefined =>
   issue.code === 'custom' ? (issue.params as { hint?: string } | undefined)?.hint : undefined;
 
-/** The hint that a field's schema carries in its metadata. */
-function hintAt(schema: z.ZodType, path: readonly PropertyKey[], value: unknown): string | undefined {
-  const hint = (schemaAt(schema, path, value)?.meta() as { hint?: unknown } | undefined)?.hint;
-  return typeof hint === 'string' ? hint : undefined;
-}
-
 /** The unit of the number at a path; '' where its schema names none. */
 function unitAt(schema: z.ZodType, path: readonly PropertyKey[], value: unknown): string {
   const at = schemaAt(schema, path, value);
@@ -76,7 +74,7 @@ function unitAt(schema: z.ZodType, path: readonly PropertyKey[], value: unknown)
 }
 
 /**
- * The schema of the field at a path, without its `optional` and `nullable` wrappers; of a choice of several
+ * The schema of the field at a path, without its `optional`, `nullable` and `default` wrappers; of a choice of several
  * schemas, the one the value says it is.
  */
 function schemaAt(schema: z.ZodType, path: readonly PropertyKey[], value: unknown): z.ZodType | undefined {
@@ -112,7 +110,7 @@ function meant(schema: z.ZodType, value: unknown): z.ZodType | undefined {
 }
 
 function unwrap(schema: z.ZodType): z.ZodType {
-  return schema instanceof z.ZodOptional || schema instanceof z.ZodNullable
+  return schema instanceof z.ZodOptional || schema instanceof z.ZodNullable || schema instanceof z.ZodDefault
     ? unwrap(schema.unwrap() as z.ZodType)
     : schema;
 }
@@ -133,8 +131,11 @@ const formatPath = (path: readonly PropertyKey[]): string =>
     '',
   ) || 'record';
 
-/** A name of a field; one of another program may be of any length. */
-const word = (key: PropertyKey): string => shortened(String(key), 80);
+/** A name of a field; one of another program may be of any length, or of signs that cannot be seen. */
+function word(key: PropertyKey): string {
+  const name = shortened(String(key), 80);
+  return visible(name).trim() === '' ? visibleJson(name) : name;
+}
 
 function shorten(value: unknown): string {
   const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));

@@ -1,11 +1,13 @@
+import { resultsIntoNights } from './results-into-nights.js';
+
 /** Turns a record of one version into the next one; the new tag included. */
 export type Migration = (record: Readonly<Record<string, unknown>>) => Record<string, unknown>;
 
 /**
- * The step out of each tag that is no longer the current one, such as `flarewise/ball/1`. Empty as long as
- * every record is of version 1: a schema that only gains fields which may be left out needs no new version.
+ * The step out of each tag that is no longer the current one. A schema that only gains fields which may be left out needs
+ * no new version.
  */
-export const MIGRATIONS: Readonly<Record<string, Migration>> = {};
+export const MIGRATIONS: Readonly<Record<string, Migration>> = { 'flarewise/layout/1': resultsIntoNights };
 
 /** A record brought to the current version, step by step; anything else is handed on as it is. */
 export function migrated(value: unknown, steps: Readonly<Record<string, Migration>> = MIGRATIONS): unknown {

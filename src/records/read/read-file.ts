@@ -24,6 +24,7 @@ export const JSON_FILE: FileKind = { name: 'a JSON file', mostMb: 16 };
 export const BUNDLE_FILE: FileKind = { name: 'a JSON file', mostMb: 64 };
 /** Far more than the rows that are read of it. */
 export const LIST_FILE: FileKind = { name: 'a list of bowlers', mostMb: 16 };
+export const SHOT_LIST_FILE: FileKind = { name: 'a list of shots', mostMb: 16 };
 /** Five million triangles in binary, one million in text. */
 export const STL_FILE: FileKind = { name: 'an STL file', mostMb: 256 };
 

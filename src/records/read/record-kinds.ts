@@ -23,6 +23,14 @@ export const SCHEMAS: { readonly [K in RecordKind]: RecordSchema<RecordOf[K]> } 
   layout: drilledLayoutSchema,
 };
 
+/** The tag of each kind, with the version that is written. */
+export const RECORD_TAGS: { readonly [K in RecordKind]: RecordOf[K]['schema'] } = {
+  bowler: 'flarewise/bowler/1',
+  ball: 'flarewise/ball/1',
+  lane: 'flarewise/lane/1',
+  layout: 'flarewise/layout/2',
+};
+
 /** The kind that a record's tag names; null when it is none that is kept. */
 export const recordKindOf = (value: unknown): RecordKind | null =>
   RECORD_KINDS.find((kind) => kind === kindInTag(value)) ?? null;

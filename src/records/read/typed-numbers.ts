@@ -1,29 +1,35 @@
 import { z } from 'zod';
+import { fromKeys } from '../../base/from-keys.js';
+import { UNCERTAIN_BALL_KEYS } from '../schemas/ball-uncertainty.js';
 import { recordUnit } from '../schemas/quantity.js';
 import { ABOUT_DEVIATION, type UncertainKey } from '../shared/about-deviation.js';
 import { isUnread, kindOfUnit, readNumber } from '../text/read-number.js';
 
-/** The fields of a bowler that may be a range or `about` so much, by their paths. */
-const UNCERTAIN: Readonly<Record<string, UncertainKey>> = {
-  speedMph: 'speedMph',
-  revRateRpm: 'revRateRpm',
-  axisTiltDeg: 'axisTiltDeg',
-  axisRotationDeg: 'axisRotationDeg',
-  'pap.overIn': 'papOverIn',
-  'pap.upIn': 'papUpIn',
+/** The fields of each kind of record that may be a range or `about` so much, by their paths. */
+const UNCERTAIN: Readonly<Record<string, Readonly<Record<string, UncertainKey>>>> = {
+  'flarewise/bowler/1': {
+    speedMph: 'speedMph',
+    revRateRpm: 'revRateRpm',
+    axisTiltDeg: 'axisTiltDeg',
+    axisRotationDeg: 'axisRotationDeg',
+    'pap.overIn': 'papOverIn',
+    'pap.upIn': 'papUpIn',
+  },
+  'flarewise/ball/1': fromKeys(UNCERTAIN_BALL_KEYS, (key) => key),
 };
 
 /**
  * A record whose numbers may be typed as text, `"4 7/8"`, `"27,5 km/h"`, with those texts as numbers in the fields' own units.
  *
- * A range or `about` so much in the release of a bowler goes into its `uncertainty`, unless that says already how sure the
+ * A range or `about` so much in the release of a bowler or the published numbers of a ball goes into its `uncertainty`, unless that says already how sure the
  * number is. A text that is no single number elsewhere stays as it is, for the schema to refuse it by name.
  */
 export function withTypedNumbers(schema: z.ZodType, value: unknown): unknown {
   const found: Partial<Record<UncertainKey, number>> = {};
   const own = (value as { uncertainty?: object } | null)?.uncertainty ?? {};
+  const keys = uncertainIn(value);
   const keyAt = (path: string): UncertainKey | undefined =>
-    isBowler(value) && Object.hasOwn(UNCERTAIN, path) ? UNCERTAIN[path] : undefined;
+    Object.hasOwn(keys, path) ? keys[path] : undefined;
 
   const number = (text: string, unit: string, path: string): unknown => {
     const read = readNumber(text, kindOfUnit(unit));
@@ -54,8 +60,12 @@ export const deviationOf = (
       : null
     : Math.max(halfRange, isAbout ? ABOUT_DEVIATION[key] : 0);
 
-const isBowler = (value: unknown): boolean =>
-  (value as { schema?: unknown } | null)?.schema === 'flarewise/bowler/1';
+/** The fields of a record that may be a range; none of a ball with a core of its own, whose numbers are only compared. */
+function uncertainIn(value: unknown): Readonly<Record<string, UncertainKey>> {
+  const { schema, core } = (value ?? {}) as { readonly schema?: unknown; readonly core?: unknown };
+  const isKnown = typeof schema === 'string' && Object.hasOwn(UNCERTAIN, schema) && core === undefined;
+  return (isKnown ? UNCERTAIN[schema] : undefined) ?? {};
+}
 
 type ReadNumber = (text: string, unit: string, path: string) => unknown;
 
@@ -82,7 +92,7 @@ function walked(schema: z.ZodType, value: unknown, path: string, number: ReadNum
 }
 
 function bare(schema: z.ZodType): z.ZodType {
-  return schema instanceof z.ZodOptional || schema instanceof z.ZodNullable
+  return schema instanceof z.ZodOptional || schema instanceof z.ZodNullable || schema instanceof z.ZodDefault
     ? bare(schema.unwrap() as z.ZodType)
     : schema;
 }

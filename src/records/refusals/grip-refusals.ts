@@ -11,6 +11,16 @@ export interface GripRefusals {
     readonly spanRingIn: number;
     readonly bridgeIn: number;
   };
+  /** Nothing is left of the ball between two of its holes. */
+  'bores-meet': {
+    /** Path of the grip. */
+    readonly field: string;
+    readonly hole: string;
+    readonly other: string;
+    readonly overlapIn: number;
+    /** How deep they meet; 0 at the surface. */
+    readonly depthIn: number;
+  };
   'vent-impossible': {
     /** Path of the vent. */
     readonly field: string;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { type BallUncertainty, ballUncertaintySchema } from './ball-uncertainty.js';
 import type { CoreFile } from './core.js';
 import {
   CORE_FAMILIES,
@@ -91,6 +92,7 @@ export const publishedBallSchema = z
     ).optional(),
     lobes: lobesField.optional(),
     lobeFromMarkDeg: lobeFromMarkField.optional(),
+    uncertainty: ballUncertaintySchema.optional(),
     ...outerFields,
   })
   .superRefine((ball, ctx) => {
@@ -161,6 +163,10 @@ export type OwnCoreBall = z.infer<typeof ownCoreBallSchema> & { readonly coreFil
 export type Ball = PublishedBall | OwnCoreBall;
 
 export const hasOwnCore = (ball: Ball): ball is OwnCoreBall => 'core' in ball;
+
+/** How far off a ball's published numbers may be; a core of its own has none that are taken. */
+export const ballUncertainty = (ball: BallRecord): BallUncertainty =>
+  'core' in ball ? {} : (ball.uncertainty ?? {});
 
 /** The ball as it stands in its file. */
 export function ballRecord(ball: Ball): BallRecord {

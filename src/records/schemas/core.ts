@@ -9,11 +9,14 @@ export type LengthUnit = (typeof LENGTH_UNITS)[number];
 
 const unitField = (what: string) => choice(LENGTH_UNITS, what);
 
+/** Of any length, in the file's unit: far below what can be made, and what can still be computed with. */
+const LEAST_LENGTH = 0.001;
+
 /** A length of a solid in the file's unit; only the unit tells what is too long, so the upper bound is wide. */
 const length = (what: string) =>
   z
     .number({ error: 'must be a number above 0' })
-    .positive('must be above 0')
+    .min(LEAST_LENGTH, `must be at least ${LEAST_LENGTH}`)
     .max(1000, 'must be at most 1000')
     .meta({ description: `${what}, in the file's unit` });
 
@@ -123,7 +126,10 @@ const SHAPES = [ellipsoid, cylinder, cone, capsule, box, mesh] as const;
 
 const direction = (what: string) =>
   point(what)
-    .refine((v) => Math.hypot(...v) > 0, 'must not be [0, 0, 0]')
+    .refine(
+      (v) => Math.hypot(...v) >= LEAST_LENGTH,
+      `must not be [0, 0, 0]: its length must be at least ${LEAST_LENGTH}`,
+    )
     .optional();
 
 /** Pin and marker of a core as given or by default, in its file's frame; of any length. */

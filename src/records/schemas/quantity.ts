@@ -27,6 +27,12 @@ export function quantity(min: number, max: number, { unit, what, hint }: Quantit
 export const recordUnit = (schema: z.ZodType): string | undefined =>
   (schema.meta() as { unit?: string } | undefined)?.unit;
 
+/** What to do about a field that breaks its rule: the hint that its schema carries, else what belongs there. */
+export function remedyOf(schema: z.ZodType): string | undefined {
+  const { hint, description } = (schema.meta() ?? {}) as { hint?: string; description?: string };
+  return hint ?? (description && `What belongs there: ${description.replace(/\.$/, '')}.`);
+}
+
 /** One of a few words; the message lists them. */
 export function choice<const T extends readonly [string, ...string[]]>(options: T, what: string) {
   return z

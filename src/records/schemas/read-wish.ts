@@ -1,8 +1,8 @@
 import { nearestWord } from '../text/nearest-word.js';
 import { numberHint } from '../text/number-hint.js';
 import { isUnread, readNumber } from '../text/read-number.js';
-import { NUMBER_OF_WISH, REACTION_NUMBERS, type Wish, wishWords } from './reaction-numbers.js';
-import { wishForms } from './wish-forms.js';
+import { type Wish, wishWords } from './reaction-numbers.js';
+import { wishForms, wishUnit } from './wish-forms.js';
 
 /** A wish as it was asked for: one of five steps, or a number in the unit that answers give it in. */
 export type AskedWish =
@@ -17,9 +17,6 @@ export interface NoWish {
 
 /** The greatest number that may be wished for, in the unit of answers: what the lane has room for. */
 export const MOST_WISHED: Readonly<Record<Wish, number>> = { hookStart: 60, sharpness: 5, totalHook: 39 };
-
-/** The unit in which answers give the number that a wish is about. */
-export const wishUnit = (wish: Wish): string => REACTION_NUMBERS[NUMBER_OF_WISH[wish]].compared.unit;
 
 /** A number that is wished for, with its unit, as a record holds it: `41 ft`. */
 export const formatWishedNumber = (wish: Wish, number: number): string =>

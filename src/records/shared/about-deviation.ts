@@ -8,11 +8,16 @@ const deviationsSchema = z.strictObject({
   axisRotationDeg: z.number().positive(),
   papOverIn: z.number().positive(),
   papUpIn: z.number().positive(),
+  rgIn: z.number().positive(),
+  differentialIn: z.number().positive(),
+  intermediateDifferentialIn: z.number().positive(),
+  pinToCgIn: z.number().positive(),
+  topWeightOz: z.number().positive(),
 });
 
 const aboutSchema = z.strictObject({ about: z.string(), deviation: deviationsSchema });
 
-/** The numbers of a bowler that may be known as a range or as `about` so much. */
+/** The numbers of a bowler or a ball that may be known as a range or as `about` so much. */
 export type UncertainKey = keyof z.infer<typeof deviationsSchema>;
 
 /** How far off each may be that was typed with `about` (one standard deviation; assumed, no source), in its own unit. */

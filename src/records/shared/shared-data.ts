@@ -38,6 +38,7 @@ const practiceSchema = z.strictObject({
   leastRingToHoleIn: z.number(),
   leastPinToHoleIn: z.number(),
   leastMarkerToHoleIn: z.number(),
+  leastBoreWallIn: z.number(),
   notes: z.record(z.string(), z.string()),
 });
 

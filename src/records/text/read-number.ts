@@ -82,8 +82,27 @@ interface Amount {
 
 const AMOUNT = /^([+-]?) ?(?:(up|down) )?([\d.,][\d., /-]*)(?: ?([a-z°"'#/]+\.?))??(?: ?(up|down))?$/i;
 
-/** One number of any unit; null when it is none. */
-function readAmount(text: string, kind: NumberKind): Amount | null {
+/** One number of any unit, or of a unit and its part; null when it is none. */
+const readAmount = (text: string, kind: NumberKind): Amount | null =>
+  readPlain(text, kind) ?? readWithPart(text, kind);
+
+/** How many of a smaller unit make one of a larger that is typed before it. */
+const PARTS: Readonly<Record<string, { readonly part: string; readonly count: number }>> = {
+  lb: { part: 'oz', count: 16 },
+  ft: { part: 'in', count: 12 },
+};
+
+/** A number of a unit and its part: `15 lb 4 oz`. */
+function readWithPart(text: string, kind: NumberKind): Amount | null {
+  const [, large = '', small = ''] = /^([\d.,]+ ?[a-z#']+\.?),? ?(?:and )?(\d.*)$/i.exec(text) ?? [];
+  const [whole, rest] = [readPlain(large, kind), readPlain(small, kind)];
+  const { part, count } = PARTS[whole?.unit ?? ''] ?? { part: null, count: 0 };
+  return whole && rest && rest.unit === part && rest.side === null && rest.size < count
+    ? { ...whole, size: whole.size + rest.size / count }
+    : null;
+}
+
+function readPlain(text: string, kind: NumberKind): Amount | null {
   const [, sign = '', before, number = '', word, behind] = AMOUNT.exec(text) ?? [];
   const unit = word === undefined ? null : unitNamed(word, kind);
   const size = sizeOf(number.trim(), kind);

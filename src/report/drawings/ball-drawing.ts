@@ -1,8 +1,9 @@
 import { smallCircle } from '../../math/curves.js';
+import { arcAngle } from '../../math/sphere.js';
 import { addScaled, scale, unit, type Vec3 } from '../../math/vec3.js';
-import type { BallFace, RingAnswer } from '../../records/answers/ball-face.js';
-import { tapePoint } from '../../records/answers/tape-point.js';
-import { ballLines } from '../picture/ball-lines.js';
+import type { BallFace, RingAnswer } from '../../records/answers/parts/ball-face.js';
+import { tapePoint } from '../../records/answers/parts/tape-point.js';
+import { ballLines, hasAngles } from '../picture/ball-lines.js';
 import { gripView, project, type View } from '../picture/view.js';
 import type { Page } from '../text/page.js';
 import { flow } from '../text/wrap.js';
@@ -75,13 +76,26 @@ export function ballDrawing(face: BallFace, rings: readonly RingAnswer[], page: 
   const all = signs(face);
   const near = all.filter(({ at }) => place(at).depth >= 0);
   for (const sign of near) write(sign.at, page.ascii ? sign.ascii : sign.unicode);
+  const taken = [...near.map(({ at }) => ({ ...place(at), length: 1 }))];
+  for (const { text, places } of numbersOn(face, page)) {
+    const spot = places
+      .map((at) => ({ ...place(at), length: text.length }))
+      .map((at) => ({ ...at, x: Math.round(at.x - text.length / 2) + 0.5 }))
+      .find((at) => at.depth > 0.1 && taken.every((other) => !collide(at, other)));
+    if (!spot) continue;
+    taken.push(spot);
+    for (const [i, letter] of [...text].entries())
+      (cells[Math.min(ROWS - 1, Math.floor(spot.y))] as string[])[Math.floor(spot.x) + i] =
+        page.paint.strong(letter);
+  }
   return [
     ...cells.map((row) => (INDENT + row.join('')).trimEnd()),
     '',
     ...flow(
       [
         ...unique(near.map((sign) => `${page.ascii ? sign.ascii : sign.unicode} ${sign.name}`)),
-        page.ascii ? ': VAL' : 'dashed: VAL',
+        page.ascii ? '! VAL' : 'dashed: VAL',
+        `numbers on lines: ${page.units.tape.name} along the surface; ${page.ascii ? 'd' : '°'}: degrees`,
         ...(numbered.length > 0
           ? [`${numbered.map(({ ring }) => ring.turn).join(', ')}: first and last oil ring`]
           : []),
@@ -90,6 +104,39 @@ export function ballDrawing(face: BallFace, rings: readonly RingAnswer[], page: 
       page.width,
       INDENT,
     ),
+  ];
+}
+
+/** A number that stands on the ball, at the first of some places where there is room. */
+interface OnBall {
+  readonly text: string;
+  readonly places: readonly Vec3[];
+}
+
+/** Whether two texts in one row touch. */
+const collide = (
+  a: { readonly x: number; readonly y: number; readonly length: number },
+  b: { readonly x: number; readonly y: number; readonly length: number },
+): boolean => Math.floor(a.y) === Math.floor(b.y) && a.x < b.x + b.length + 1 && b.x < a.x + a.length + 1;
+
+/** Angles of the layout, and lengths of its lines. */
+function numbersOn(face: BallFace, { units, ascii }: Page): OnBall[] {
+  const lines = ballLines(face);
+  const along = (curve: readonly Vec3[]): Vec3[] =>
+    [0.5, 0.4, 0.6, 0.3, 0.7].map((share) => curve[Math.round(share * (curve.length - 1))] as Vec3);
+  const length = (curve: readonly Vec3[]): OnBall => ({
+    text: units.tape.show(arcAngle(curve[0] as Vec3, curve.at(-1) as Vec3) * face.radiusIn),
+    places: along(curve),
+  });
+  const angles = hasAngles(face)
+    ? [lines.drillingAngle, lines.valAngle].map(({ angle, label }) => ({
+        text: `${Math.round((angle * 180) / Math.PI)}${ascii ? 'd' : '°'}`,
+        places: [label],
+      }))
+    : [];
+  return [
+    ...angles,
+    ...[lines.pinToPap, lines.pinToMarker, lines.buffer].filter(({ length: n }) => n > 2).map(length),
   ];
 }
 
@@ -117,17 +164,17 @@ function layers(face: BallFace, rings: readonly RingAnswer[]): Layer[] {
   const rim = (at: Vec3, diameterIn: number): Vec3[] =>
     smallCircle(at, Math.asin(diameterIn / 2 / face.radiusIn));
   return [
-    { curves: [lines.midline], ascii: '-', isQuiet: true },
+    { curves: [lines.midline], ascii: '~', isQuiet: true },
     { curves: [lines.centreLine], ascii: '|', isQuiet: true },
     {
       curves: endsOf(rings).map(({ points }) => points.map((point) => tapePoint(point, face.radiusIn))),
-      ascii: '.',
+      ascii: ',',
     },
-    { curves: [lines.val], ascii: ':', isDashed: true },
-    { curves: [smallCircle([0, 0, 1], Math.PI / 2)], ascii: 'o' },
+    { curves: [lines.val], ascii: '!', isDashed: true },
+    { curves: [smallCircle([0, 0, 1], Math.PI / 2)], ascii: ';' },
     {
       curves: face.oldHoles.map(({ at, boreIn }) => rim(at, boreIn)),
-      ascii: '%',
+      ascii: '&',
       isDashed: true,
       isQuiet: true,
     },
@@ -148,10 +195,10 @@ const signs = (face: BallFace): Sign[] => [
     name,
   })),
   { at: [0, 0, 1], unicode: '+', ascii: '+', name: 'grip centre' },
-  ...(face.psa ? [{ at: face.psa, unicode: '□', ascii: '#', name: 'PSA' }] : []),
-  { at: face.marker, unicode: '▲', ascii: '^', name: face.markerName },
+  ...(face.psa ? [{ at: face.psa, unicode: '□', ascii: 'S', name: 'PSA' }] : []),
+  { at: face.marker, unicode: '▲', ascii: 'A', name: face.markerName },
   { at: face.pap, unicode: '⊕', ascii: 'X', name: 'PAP' },
-  { at: face.pin, unicode: '●', ascii: '@', name: 'pin' },
+  { at: face.pin, unicode: '●', ascii: 'P', name: 'pin' },
 ];
 
 /** A curve with points in between, on the ball. */

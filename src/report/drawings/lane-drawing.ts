@@ -13,6 +13,7 @@ import type { DrawnShot } from './drawn-shot.js';
 import { apartText, drawnApartText } from './lane-apart.js';
 import { boardColumn, boardScale, fineColumn, pinDeck, pocketColumns } from './lane-columns.js';
 import { pathNotes, spreadNotes } from './lane-notes.js';
+import { oilLegend, oilSign } from './oil-sign.js';
 
 /** Shots on one lane; remarks are about the first. Those that share their boards are drawn by how far they lie apart. */
 export interface DrawnLane {
@@ -25,9 +26,6 @@ const FEET_PER_ROW = 3;
 const FEET_PER_LABEL = 15;
 /** Every so many rows the paths' signs stand in place of those of their phases. */
 const ROWS_PER_SIGN = 3;
-/** Film thickness from which oil is drawn as heavy and as thin, units (our own choice). */
-const HEAVY_UNITS = 25;
-const THIN_UNITS = 2;
 const NO_POCKET = 'No line was found that brings this ball to the pocket; the nearest one is drawn.';
 const LEFT = '     ';
 const LAST_ROW = LENGTH_FT / FEET_PER_ROW;
@@ -88,17 +86,31 @@ export function laneDrawing({ hand, lane, shots: all }: DrawnLane, page: Page): 
   return rows.map((line) => line.trimEnd());
 }
 
-/** How far paths lie from the first, below their names. */
-const apartRows = (shots: DrawnLane['shots'], hand: DrawnLane['hand'], page: Page): string[] => [
-  ...paragraph(
-    `${shots[0]?.sign} alone is drawn above: the others lie within ${withUnit(widestGap(shots), page.units.boards)} of it and ` +
-      'would cover it. How far each lies from it:',
-    page,
-  ),
-  ...apartDrawing(shots, hand, page),
-  ...signsOf(shots, page),
-  ...paragraph(apartText(shots, page.units), page, page.paint.quiet),
-];
+/** Paths that lie nearer to one another than this, boards, are one path to the eye. */
+const ONE_PATH = 1;
+
+/** How far paths lie from the first: in words where they are one to the eye, else drawn below their names. */
+function apartRows(shots: DrawnLane['shots'], hand: DrawnLane['hand'], page: Page): string[] {
+  const gap = widestGap(shots);
+  const most = withUnit(gap, page.units.boards);
+  if (gap < ONE_PATH)
+    return [
+      ...paragraph(
+        `One path stands for all: the others lie at most ${most} from that of ${shots[0]?.sign}.`,
+        page,
+      ),
+      ...signsOf(shots, page),
+    ];
+  return [
+    ...paragraph(
+      `${shots[0]?.sign} alone is drawn above: the others lie within ${most} of it and would cover it. How far each lies from it:`,
+      page,
+    ),
+    ...apartDrawing(shots, hand, page),
+    ...signsOf(shots, page),
+    ...paragraph(apartText(shots, page.units), page, page.paint.quiet),
+  ];
+}
 
 /** Which path each sign stands for. */
 const signsOf = (shots: DrawnLane['shots'], page: Page): string[] =>
@@ -123,8 +135,7 @@ function laneRow(
   const film = drawnFilm(lane);
   const cells: { text: string; brush: Brush }[] = [{ text: signs.edge, brush: quiet }];
   for (let column = 0; column < BOARD_COUNT; column += 1) {
-    const units = film(ft, BOARD_COUNT - column - 0.5);
-    const text = units >= HEAVY_UNITS ? signs.heavyOil : units >= THIN_UNITS ? signs.thinOil : ' ';
+    const text = oilSign(film(ft, BOARD_COUNT - column - 0.5), page);
     for (let i = 0; i < perBoard; i += 1) cells.push({ text, brush: quiet });
   }
   cells.push({ text: signs.edge, brush: quiet });
@@ -161,10 +172,9 @@ function legend(signs: Glyphs, { hand, lane, shots }: DrawnLane, page: Page): st
     `${signs.roll} roll`,
     `${signs.pocket} pocket`,
     '^ aiming arrow',
-    `${signs.heavyOil} heavy oil`,
-    `${signs.thinOil} thin oil`,
     ...(lane.games ? [`oil as laid, before ${lane.games} games`] : []),
     `boards count from the ${hand}`,
+    ...oilLegend(page),
   ];
   return [...(shots.length > 1 ? signsOf(shots, page) : []), ...flow(others, columns, '  ')];
 }

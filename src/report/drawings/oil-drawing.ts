@@ -1,12 +1,10 @@
 import { BOARD_COUNT } from '../../base/constants.js';
 import type { LaneAnswer } from '../../records/answers/lane-answer.js';
-import { ARROWS, filmStep, formatFilm, LENGTH_FT } from '../lane/lane-marks.js';
+import { ARROWS, LENGTH_FT } from '../lane/lane-marks.js';
 import { glyphs, type Page } from '../text/page.js';
 import { flow } from '../text/wrap.js';
 import { boardColumn, boardScale } from './lane-columns.js';
-
-/** Signs of the steps of a film, thinnest first. */
-const SIGNS = { unicode: ['·', '░', '▒', '▓', '█'], ascii: ['.', ':', '+', '%', '#'] } as const;
+import { oilLegend, oilSign } from './oil-sign.js';
 
 const FEET_PER_ROW = 2;
 const FEET_PER_LABEL = 10;
@@ -28,12 +26,13 @@ export function oilDrawing({ film, lane, hand }: LaneAnswer, page: Page): string
     const cells = Array.from({ length: BOARD_COUNT }, () => ' ');
     const { units } = film[ft];
     units.forEach((value, i) => {
-      cells[boardColumn(i + 1, hand)] = signOf(value, page);
+      cells[boardColumn(i + 1, hand)] = oilSign(value, page);
     });
     const drawn = cells.map((sign) => sign.repeat(width));
     for (const arrow of ARROWS)
       if (rowOf(arrow.ft) === ft)
-        drawn[boardColumn(arrow.board, hand)] = page.paint.strong('^'.padEnd(width, ' '));
+        drawn[boardColumn(arrow.board, hand)] =
+          page.paint.strong('^') + drawn[boardColumn(arrow.board, hand)].slice(1);
     const label = ft % FEET_PER_LABEL === 0 ? page.units.laneMark.show(ft) : '';
     const note = noteAt(ft, lane.patternFt);
     rows.push(
@@ -45,11 +44,6 @@ export function oilDrawing({ film, lane, hand }: LaneAnswer, page: Page): string
   );
   return [...rows, '', ...legend(page, hand)];
 }
-
-const signOf = (units: number, page: Page): string => {
-  const step = filmStep(units);
-  return step < 0 ? ' ' : SIGNS[page.ascii ? 'ascii' : 'unicode'][step];
-};
 
 const rowOf = (ft: number): number => FEET_PER_ROW * Math.round(ft / FEET_PER_ROW);
 
@@ -63,10 +57,8 @@ function noteAt(ft: number, patternFt: number): string {
 }
 
 function legend(page: Page, hand: 'right' | 'left'): string[] {
-  const signs = SIGNS[page.ascii ? 'ascii' : 'unicode'];
-  const films = signs.map((sign, i) => `${sign} ${formatFilm(i)}`);
   return flow(
-    ['film in units:', ...films, '^ aiming arrow', `boards count from the ${hand}`],
+    [...oilLegend(page), '^ aiming arrow', `boards count from the ${hand}`],
     Math.min(page.width, 80),
     '  ',
   );

@@ -1,7 +1,7 @@
 import { arcAround, arcBetween, greatCircle, someTangent } from '../../math/curves.js';
 import { arcAngle, walk } from '../../math/sphere.js';
 import { cross, dot, rotateAbout, unit, type Vec3 } from '../../math/vec3.js';
-import type { BallFace } from '../../records/answers/ball-face.js';
+import type { BallFace } from '../../records/answers/parts/ball-face.js';
 
 /** Points of a ball that the lines of a layout run through, and its angles, all in B. */
 export interface BallLines {
@@ -20,6 +20,8 @@ export interface BallLines {
 /** An angle drawn on the ball: its arc, and where its number stands. */
 export interface Wedge {
   readonly arc: readonly Vec3[];
+  /** rad, positive. */
+  readonly angle: number;
   readonly label: Vec3;
 }
 
@@ -53,6 +55,7 @@ function wedge(corner: Vec3, from: Vec3, to: Vec3): Wedge {
   const turn = Math.atan2(dot(corner, cross(from, to)), dot(from, to));
   return {
     arc: arcAround(corner, from, turn, WEDGE),
+    angle: Math.abs(turn),
     label: walk(corner, rotateAbout(from, corner, turn / 2), WEDGE_LABEL),
   };
 }

@@ -1,14 +1,16 @@
 import { smallCircle } from '../../math/curves.js';
 import type { LayoutAnswer } from '../../records/answers/answer.js';
-import type { BallFace, RingAnswer } from '../../records/answers/ball-face.js';
-import { tapePoint } from '../../records/answers/tape-point.js';
+import type { BallFace, RingAnswer } from '../../records/answers/parts/ball-face.js';
+import { tapePoint } from '../../records/answers/parts/tape-point.js';
 import type { GroupNode, SceneNode, Stroke } from '../scene/scene.js';
-import { circle, type Point, rectangle } from '../scene/shapes.js';
+import { circle, type Point } from '../scene/shapes.js';
 import { type BallLines, ballLines, hasAngles, type Wedge } from './ball-lines.js';
 import { callouts, roomFor } from './callouts.js';
+import { lineLengths } from './line-lengths.js';
 import { markSign } from './mark-signs.js';
 import { marksOf, namesSeen } from './names.js';
 import { type Pen, penFor } from './pen.js';
+import { type Letters, plate } from './plate.js';
 import type { View } from './view.js';
 
 /** What a picture of a ball shows. */
@@ -17,15 +19,14 @@ export interface DrawnBall {
   readonly layout: Pick<LayoutAnswer, 'drillingAngleDeg' | 'valAngleDeg'>;
   /** Rings laid in oil, which can be seen on the ball. */
   readonly rings: readonly RingAnswer[];
+  /** How lengths are written on the layout's lines; left out where none are. */
+  readonly lengthText?: (inches: number) => string;
 }
 
 /** Where a picture stands and how large it may be, pt; the ball is drawn as large as its names leave room. */
-export interface PictureFrame {
+export interface PictureFrame extends Letters {
   readonly width: number;
   readonly height: number;
-  readonly textSize: number;
-  /** Width of a text on one line. */
-  readonly widthOf: (text: string, size: number) => number;
 }
 
 const LINES = {
@@ -58,6 +59,7 @@ export function ballPicture(ball: DrawnBall, view: View, frame: PictureFrame): G
     { kind: 'path', d: circle(pen.middle, radius), fill: 'paper', stroke: LINES.outline },
     ...ground(ball, lines, pen),
     ...layoutLines(ball, lines, pen, frame),
+    ...lineLengths(ball, lines, pen, frame),
     ...marksOf(face)
       .filter(({ at }) => pen.depth(at) > 0)
       .map(({ kind, at }) => part(`mark ${kind}`, markSign(kind, pen.place(at)))),
@@ -144,13 +146,4 @@ function plates(items: readonly { text: string; at: Point }[], frame: PictureFra
   return items.flatMap(({ text, at: [x, y] }) =>
     plate(text, [x, isCovered ? middle + (y <= middle ? -gap : gap) / 2 : y], frame),
   );
-}
-
-/** A number on a patch of paper, so that lines below do not cross it. */
-function plate(text: string, [x, y]: Point, { textSize, widthOf }: PictureFrame): SceneNode[] {
-  const half = widthOf(text, textSize) / 2 + 1;
-  return [
-    { kind: 'path', d: rectangle(x - half, y - 0.55 * textSize, 2 * half, 1.1 * textSize), fill: 'paper' },
-    { kind: 'text', x, y: y + 0.36 * textSize, text, size: textSize, anchor: 'middle' },
-  ];
 }

@@ -5,12 +5,12 @@ import { type Point, polyline } from '../scene/shapes.js';
 import type { PointAt } from './paths.js';
 
 /*
- * Measures of the lane's picture, pt. It is drawn nine times as wide as it is: true to scale it would be a strip on which
+ * Measures of the lane's picture, pt. It is drawn twelve times as wide as it is: true to scale it would be a strip on which
  * paths a board apart are one.
  */
 export const WIDTH = 320;
 export const BOARD_PT = 7.2;
-export const FOOT_PT = 9;
+export const FOOT_PT = 6.77;
 export const LEFT = 30;
 export const TOP = 54;
 export const RIGHT = LEFT + BOARD_COUNT * BOARD_PT;

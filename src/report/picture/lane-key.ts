@@ -1,7 +1,8 @@
-import { formatFilm } from '../lane/lane-marks.js';
-import { type Scene, type SceneNode, TONES } from '../scene/scene.js';
+import { FILM_STEPS, formatFilm } from '../lane/lane-marks.js';
+import type { Scene, SceneNode } from '../scene/scene.js';
 import { polyline, rectangle } from '../scene/shapes.js';
 import { PHASES } from '../wording/phases.js';
+import { HATCH_WIDTH, oilHatch } from './oil-hatch.js';
 import { PHASE_STROKES } from './paths.js';
 
 const TEXT = 12;
@@ -16,7 +17,7 @@ export function laneKey(): Scene {
     width: 320,
     height: ROW * 6,
     title: 'Key to the lane',
-    description: 'Line textures of skid, hook and roll, and shades of the oil film.',
+    description: 'Line textures of skid, hook and roll, and how closely the oil film is hatched.',
     nodes: [
       heading(left, 'phase'),
       ...PHASES.flatMap((phase, i): SceneNode[] => [
@@ -31,13 +32,24 @@ export function laneKey(): Scene {
         label(left + SAMPLE + 8, i, phase),
       ]),
       heading(right, 'oil film, units'),
-      ...TONES.flatMap((tone, i): SceneNode[] => [
+      ...FILM_STEPS.flatMap((_, i): SceneNode[] => [
         {
           kind: 'path',
           d: rectangle(right, ROW * (i + 1) + 2, SAMPLE, ROW - 4),
-          fill: tone,
           stroke: { ink: 'faint', width: 0.6 },
         },
+        ...FILM_STEPS.slice(0, i + 1).map(
+          (__, step): SceneNode => ({
+            kind: 'path',
+            d: oilHatch(step, {
+              left: right,
+              right: right + SAMPLE,
+              top: ROW * (i + 1) + 2,
+              bottom: ROW * (i + 2) - 2,
+            }),
+            stroke: { ink: 'oil', width: HATCH_WIDTH },
+          }),
+        ),
         label(right + SAMPLE + 8, i, formatFilm(i)),
       ]),
     ],

@@ -2,11 +2,11 @@ import { BOARD_COUNT } from '../../base/constants.js';
 import type { Lane } from '../../records/schemas/lane.js';
 import { FILM_STEPS, filmStep, LENGTH_FT } from '../lane/lane-marks.js';
 import { drawnFilm } from '../lane/oil-film.js';
-import { type SceneNode, TONES } from '../scene/scene.js';
-import { rectangle } from '../scene/shapes.js';
+import type { SceneNode } from '../scene/scene.js';
 import { BOARD_PT, FOOT_PT, FOUL, RIGHT } from './lane-frame.js';
+import { HATCH_WIDTH, oilHatch } from './oil-hatch.js';
 
-/** The film as areas, thicker ones over thinner ones. */
+/** The film hatched: each step adds lines to those of thinner films. */
 export function laneOil(lane: Lane): SceneNode[] {
   const film = drawnFilm(lane);
   const steps = Array.from({ length: LENGTH_FT }, (_, ft) =>
@@ -14,18 +14,18 @@ export function laneOil(lane: Lane): SceneNode[] {
   );
   return FILM_STEPS.map((_, step) => ({
     kind: 'path',
-    fill: TONES[step],
+    stroke: { ink: 'oil', width: HATCH_WIDTH },
     d: steps
       .map((row) => row.map((each) => each >= step))
       .map(runsOf)
       .reduce<Run[]>(stacked, [])
       .map(({ from, to, fromFt, toFt }) =>
-        rectangle(
-          RIGHT - to * BOARD_PT,
-          FOUL - toFt * FOOT_PT,
-          (to - from) * BOARD_PT,
-          (toFt - fromFt) * FOOT_PT,
-        ),
+        oilHatch(step, {
+          left: RIGHT - to * BOARD_PT,
+          right: RIGHT - from * BOARD_PT,
+          top: FOUL - toFt * FOOT_PT,
+          bottom: FOUL - fromFt * FOOT_PT,
+        }),
       )
       .join(''),
   }));

@@ -1,6 +1,7 @@
 import { BOARD_COUNT } from '../../base/constants.js';
 import type { Lane } from '../../records/schemas/lane.js';
 import { boardAt } from '../lane/board-at.js';
+import { bar, part, segment, textRoom } from '../scene/draw.js';
 import type { GroupNode, Scene, SceneNode } from '../scene/scene.js';
 import { type Units, withUnit } from '../text/display-units.js';
 import { PHASES, phaseSpans } from '../wording/phases.js';
@@ -30,10 +31,36 @@ export function lanePicture({ hand, lane, compared }: PicturedLane, units: Units
       { kind: 'group', name: 'oil', nodes: laneOil(lane) },
       ...laneGround(hand, place, units),
       ...pathsOf(compared, place),
-      ...(compared[0] ? [phaseNames(compared[0], hand, place, units)] : []),
+      ...(compared[0] ? [phaseNames(compared[0], hand, place, units), room(compared[0], place)] : []),
     ],
   };
 }
+
+/** How far the first layout's shot may miss to either side, laid down and at the arrows, and still reach the pocket. */
+function room({ sign, layout: { line: played, missRoom } }: Compared, place: PointAt): GroupNode {
+  const misses = missRoom
+    ? [
+        { board: played.laydownBoard, sides: missRoom.laydownBoards, ft: LAYDOWN_FT },
+        { board: played.arrowsBoard, sides: missRoom.arrowsBoards, ft: ARROWS_FT },
+      ]
+    : [];
+  return {
+    kind: 'group',
+    name: partOf(sign),
+    nodes: misses.flatMap(({ board, sides, ft }) => {
+      if (board === null) return [];
+      const [from, to] = [place(board - sides.outside, ft), place(board + sides.inside, ft)];
+      const ends = [from, to].map(([x, y]) => segment([x, y - 5], [x, y + 5], ROOM));
+      return [part('room', segment(from, to, ROOM), ...ends)];
+    }),
+  };
+}
+
+const ROOM = { ink: 'ink', width: 1.6 } as const;
+
+/** Where the room is drawn: a little beyond the foul line, and about the arrows (common practice, no source), ft. */
+const LAYDOWN_FT = 1;
+const ARROWS_FT = 15;
 
 /** Where the first path's phases begin, said on the side with more room. */
 function phaseNames(
@@ -65,6 +92,9 @@ function phaseNames(
           'faint',
           0.7,
         ),
+        bar([start, start + (onLeft ? 1 : -1) * textRoom(`${sign}: ${text}`)], [y - TEXT, 1.2 * TEXT], {
+          fill: 'paper',
+        }),
         { kind: 'text', x: start, y, text: `${sign}: ${text}`, size: TEXT, anchor: onLeft ? 'start' : 'end' },
       ];
     }),

@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../math/vec3.js';
-import type { BallFace, RingAnswer } from '../../records/answers/ball-face.js';
-import { tapePoint } from '../../records/answers/tape-point.js';
+import type { BallFace, RingAnswer } from '../../records/answers/parts/ball-face.js';
+import { tapePoint } from '../../records/answers/parts/tape-point.js';
 import type { BallLines } from './ball-lines.js';
 import type { MarkKind } from './mark-signs.js';
 import { project, type View } from './view.js';

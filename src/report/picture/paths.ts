@@ -15,6 +15,9 @@ export const PHASE_STROKES: Readonly<Record<Phase, Omit<Stroke, 'ink'>>> = {
   roll: { width: 3.4 },
 };
 
+/** Width of the ground that is kept clear around a path, so that what lies below it does not run into it. */
+const CLEAR = 7;
+
 /** Where paths get their signs, ft: between these, each at a distance of its own. */
 const SIGNS_FT = [10, 56] as const;
 
@@ -52,22 +55,22 @@ function pathOf(
   endFt: number,
 ): GroupNode {
   const spans = phaseSpans(reaction, endFt);
+  const along = ([from, to]: readonly [number, number]): string => {
+    if (to <= from) return polyline([]);
+    const between = path.map(({ distanceFt }) => distanceFt).filter((ft) => ft > from && ft < to);
+    return polyline([from, ...between, to].map((ft) => place(boardAt(path, ft) as number, ft)));
+  };
+  const drawn = (name: string, d: string, stroke: Stroke): GroupNode => ({
+    kind: 'group',
+    name: `${name} ${sign}`,
+    nodes: [{ kind: 'path', d, stroke }],
+  });
   return {
     kind: 'group',
     name: partOf(sign),
-    nodes: PHASES.map((phase): GroupNode => {
-      const [from, to] = spans[phase];
-      const feet = [
-        from,
-        ...path.map(({ distanceFt }) => distanceFt).filter((ft) => ft > from && ft < to),
-        to,
-      ];
-      const points = to > from ? feet.map((ft) => place(boardAt(path, ft) as number, ft)) : [];
-      return {
-        kind: 'group',
-        name: `${phase} ${sign}`,
-        nodes: [{ kind: 'path', d: polyline(points), stroke: { ink, ...PHASE_STROKES[phase] } }],
-      };
-    }),
+    nodes: [
+      drawn('clear of', along([0, endFt]), { ink: 'paper', width: CLEAR }),
+      ...PHASES.map((phase) => drawn(phase, along(spans[phase]), { ink, ...PHASE_STROKES[phase] })),
+    ],
   };
 }

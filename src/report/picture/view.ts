@@ -1,5 +1,5 @@
 import { addScaled, cross, dot, scale, unit, type Vec3 } from '../../math/vec3.js';
-import type { BallFace } from '../../records/answers/ball-face.js';
+import type { BallFace } from '../../records/answers/parts/ball-face.js';
 
 /** Where a ball is looked at from: unit vectors in B to the picture's right, up, and toward the eye. */
 export interface View {

@@ -11,24 +11,28 @@ type Document = InstanceType<typeof PDFDocument>;
 const PLAIN = { kern: false, liga: false } as unknown as PDFKit.Mixins.OpenTypeFeatures[];
 
 /**
- * A scene as a PDF of one page, its font embedded, its text selectable.
+ * Scenes as the pages of a PDF, its font embedded, its text selectable.
  *
- * The same scene and date give the same bytes.
+ * The same scenes and date give the same bytes.
  *
  * @param date  YYYY-MM-DD, written into the file as its date of creation
  */
-export async function pdfFile(scene: Scene, typeface: Typeface, date: string): Promise<Buffer> {
+export async function pdfFile(scenes: readonly Scene[], typeface: Typeface, date: string): Promise<Buffer> {
+  const [first] = scenes;
   const document = new PDFDocument({
-    size: [scene.width, scene.height],
+    size: [first.width, first.height],
     margin: 0,
     lang: 'en',
     displayTitle: true,
-    info: { Title: scene.title, Subject: scene.description, CreationDate: new Date(`${date}T00:00:00Z`) },
+    info: { Title: first.title, Subject: first.description, CreationDate: new Date(`${date}T00:00:00Z`) },
   });
   const chunks: Buffer[] = [];
   document.on('data', (chunk: Buffer) => chunks.push(chunk));
   const ended = new Promise<void>((resolve) => document.on('end', () => resolve()));
-  for (const node of scene.nodes) drawNode(document, node, typeface);
+  scenes.forEach(({ width, height, nodes }, i) => {
+    if (i > 0) document.addPage({ size: [width, height], margin: 0 });
+    for (const node of nodes) drawNode(document, node, typeface);
+  });
   document.end();
   await ended;
   return Buffer.concat(chunks);

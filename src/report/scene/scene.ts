@@ -16,6 +16,7 @@ export type Ink =
   | 'pap'
   | 'marker'
   | 'rings'
+  | 'oil'
   | (typeof TONES)[number]
   | (typeof SERIES)[number];
 
@@ -86,6 +87,7 @@ export const PAPER: Palette = {
   pap: '#000000',
   marker: '#000000',
   rings: '#7a7a7a',
+  oil: '#6b6b6b',
   tone1: '#f3f3f3',
   tone2: '#e8e8e8',
   tone3: '#dcdcdc',

@@ -1,30 +1,32 @@
 import type { Ink, Palette } from './scene.js';
 
 /*
- * Inks on a screen, light and dark. Hues are those of Okabe & Ito, Color Universal Design (2008), which the colour-blind
- * tell apart (from memory), darkened or lightened until they stand out from the ground and from every tone.
+ * Inks on a screen, light and dark. Those that mean something stand out from their ground at 3:1 (WCAG 2.2, 1.4.11), and those that are
+ * told from one another in one picture do so for the colour-blind as well (tests/report/scene holds the figures); each has a sign
+ * or a shape of its own besides.
  */
-const SCREENS: Readonly<Record<'light' | 'dark', Palette>> = {
+export const SCREENS: Readonly<Record<'light' | 'dark', Palette>> = {
   light: {
     paper: '#ffffff',
     ink: '#1a1a1a',
     soft: '#565656',
     faint: '#c9c9c9',
     shade: '#ececec',
-    pin: '#0072b2',
-    pap: '#c65300',
-    marker: '#00805e',
+    pin: '#007de2',
+    pap: '#ce6012',
+    marker: '#147055',
     rings: '#8a8a8a',
+    oil: '#7d7d7d',
     tone1: '#f1f6fa',
     tone2: '#e4eef6',
     tone3: '#d7e5f1',
     tone4: '#cadceb',
     tone5: '#bdd3e6',
-    series1: '#005c99',
-    series2: '#b34a00',
-    series3: '#006b4e',
-    series4: '#8a3a86',
-    series5: '#6e5600',
+    series1: '#0d5fb1',
+    series2: '#993d01',
+    series3: '#0b9a77',
+    series4: '#5e0b55',
+    series5: '#a58313',
   },
   dark: {
     paper: '#15171a',
@@ -32,20 +34,21 @@ const SCREENS: Readonly<Record<'light' | 'dark', Palette>> = {
     soft: '#b4b4b4',
     faint: '#4a4d52',
     shade: '#2b2e33',
-    pin: '#56b4e9',
-    pap: '#e69f00',
-    marker: '#2fc79b',
+    pin: '#58a5d4',
+    pap: '#eb9902',
+    marker: '#00f19b',
     rings: '#8f959d',
+    oil: '#868b92',
     tone1: '#1d2630',
     tone2: '#25323f',
     tone3: '#2d3d4e',
     tone4: '#35495d',
     tone5: '#3e556d',
-    series1: '#6bbcec',
-    series2: '#f0ab3c',
-    series3: '#3ecda3',
-    series4: '#e0a5dc',
-    series5: '#e6d96b',
+    series1: '#75cbfd',
+    series2: '#dc9708',
+    series3: '#c7ebb9',
+    series4: '#b162c4',
+    series5: '#fff558',
   },
 };
 

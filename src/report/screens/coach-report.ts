@@ -15,6 +15,7 @@ import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { gridLines, table } from '../text/table.js';
 import { columnsOf, wrap } from '../text/wrap.js';
 import { coachFaultText } from '../wording/coach-lines.js';
+import { learnedOfTexts } from '../wording/learned-line.js';
 import { say, sayAll } from '../wording/say.js';
 
 /** All students in one table, a row each; every ball of each with `isFull`. */
@@ -29,6 +30,10 @@ export function coachReport(given: readonly CoachLine[], page: Page, isFull = fa
             ...wrap(coachTitle(lines), page.width).map(page.paint.heading),
             ...studentsTable(students, onlyOne(lines, 'ball') !== null, page),
             ...coachNotes(students).flatMap((note) => paragraph(note, page, page.paint.quiet)),
+            ...learnedOfTexts(
+              students.map(({ pair }) => pair),
+              page.units,
+            ).flatMap((text) => paragraph(text, page)),
           ],
         ]
       : []),

@@ -2,6 +2,7 @@ import type { CompareAnswer } from '../../records/answers/compare-answer.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
 import { compareGrid, compareNote } from '../tables/compare-table.js';
 import { comparedDrilledGrid } from '../tables/compared-drilled-table.js';
+import { learnedLines } from '../tables/learned-lines.js';
 import { linesTable } from '../tables/lines-table.js';
 import { givenWithUnit, type Units } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
@@ -22,6 +23,7 @@ export function compareReport(given: CompareAnswer, page: Page, isFull = false):
     [
       ...gridLines(compareGrid(answer, page.units), page),
       ...paragraph(compareNote(answer), page, page.paint.quiet),
+      ...learnedLines(answer, page),
     ],
     ...(isFull ? sections(answer, page) : [[page.paint.quiet('More: --full, --report FILE.html, --json')]]),
   ]);

@@ -1,6 +1,8 @@
 import { fromKeys } from '../../base/from-keys.js';
 import type { LeverEffect, RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
-import { IN_A_GAME, overScatter } from '../../records/answers/over-scatter.js';
+import { IN_A_GAME, overScatter } from '../../records/answers/parts/over-scatter.js';
+import { ballUncertainty } from '../../records/schemas/ball.js';
+import { unsureNumbers } from '../../records/schemas/ball-uncertainty.js';
 import { GUESSED_PAP_IN, papUncertaintyIn } from '../../records/schemas/bowler.js';
 import {
   REACTION_NUMBERS,
@@ -10,14 +12,17 @@ import {
 } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { capital } from '../../records/text/capital.js';
+import { ballNames } from '../text/ball-numbers.js';
 import { givenWithUnit, type Units, withUnit } from '../text/display-units.js';
 import { fittedLines, type Labelled } from '../text/labelled.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
+import { sentences } from '../text/sentences.js';
 import { wrap } from '../text/wrap.js';
 import { CAUSE_NAMES } from '../wording/cause-names.js';
 import { gutterWarning } from '../wording/gutter-text.js';
 import { layoutWords } from '../wording/layout-headline.js';
+import { learnedTexts } from '../wording/learned-line.js';
 import { regressionNote } from '../wording/regression-text.js';
 import { say } from '../wording/say.js';
 import { sizeText } from '../wording/statements/size-text.js';
@@ -34,9 +39,15 @@ const SCREEN = 23;
  * The recommendation on one screen: what to drill, what must be known first, how sure it is and how much it matters, why, and what to
  * do next.
  *
- * @param next  commands that may follow
+ * @param next     commands that may follow
+ * @param beneath  lines below it that are to be on the same screen, and say how to see more
  */
-export function firstScreen(given: RecommendAnswer, next: readonly NextStep[], page: Page): string[] {
+export function firstScreen(
+  given: RecommendAnswer,
+  next: readonly NextStep[],
+  page: Page,
+  beneath = 0,
+): string[] {
   const answer = withPlainText(given, page.ascii);
   const { bowler, ball, lane } = answer.inputs;
   const title = wrap(
@@ -44,15 +55,18 @@ export function firstScreen(given: RecommendAnswer, next: readonly NextStep[], p
     page.width,
   );
   const asked = wrap(askedText(answer, page.units), page.width);
-  const foot = ['', ...[...commandsOf(next, page.width), MORE].map(page.paint.quiet)];
-  const room = SCREEN - title.length - asked.length - foot.length - 1;
-  return [
-    ...title.map(page.paint.heading),
-    ...asked,
+  const foot = [
     '',
-    ...fittedLines(blocks(answer, page), room, page),
-    ...foot,
+    ...[...commandsOf(next, page.width), ...(beneath > 0 ? [] : [MORE])].map(page.paint.quiet),
   ];
+  const withFoot = (below: readonly string[]): string[] => {
+    const room = SCREEN - title.length - asked.length - below.length - 1 - beneath;
+    const fitted = fittedLines(blocks(answer, page), room, page);
+    return [...title.map(page.paint.heading), ...asked, '', ...fitted, ...below];
+  };
+  const screen = withFoot(foot);
+  // where it is too long for that, a key does what the command would
+  return beneath > 0 && screen.length > SCREEN - beneath ? withFoot([]) : screen;
 }
 
 function blocks(answer: RecommendAnswer, page: Page): Labelled[] {
@@ -67,6 +81,7 @@ function blocks(answer: RecommendAnswer, page: Page): Labelled[] {
     { label: 'DRILL', texts: [best.text], keep: 1, yields: 0, paint: paint.title },
     { label: '', texts: [words, legalText(best), ...moreWords], keep: 2, yields: 4 },
     { label: 'FIRST', texts: [...vital, ...fit], keep: vital.length, yields: 9, paint: paint.caution },
+    { label: 'LOG', texts: learnedTexts(answer.learned, answer.targets, units), keep: 1, yields: 2 },
     { label: 'NOTE', texts: regressionNote(answer.search.regression, units), keep: 1, yields: 0 },
     { label: 'HOW SURE', texts: sentences(say(answer.headline, units)), keep: 2, yields: 3 },
     { label: 'WHY', texts: whyTexts(answer, best, units), keep: 1, yields: 6 },
@@ -101,21 +116,28 @@ const legalText = ({ legality }: RankedLayout): string =>
   legality.legal ? 'Legal, as far as checked.' : 'NOT LEGAL: see --show marks.';
 
 /** What has to be known or mended before drilling. */
-function vitalTexts({ inputs: { bowler }, noLine }: RecommendAnswer): string[] {
+export function vitalTexts({ inputs: { bowler, ball }, noLine }: RecommendAnswer): string[] {
   const off = papUncertaintyIn(bowler);
+  const guessed = unsureNumbers(ballUncertainty(ball));
   return [
     ...(off >= GUESSED_PAP_IN
       ? [`Your PAP is a guess (± ${off} in). Have it measured before drilling.`]
+      : []),
+    ...(guessed.length > 0
+      ? [
+          `${guessed.length > 2 ? 'The ball’s numbers' : `The ball’s ${ballNames(guessed)}`} are guesses: look them up.`,
+        ]
       : []),
     ...(noLine ? ['No line brings this ball to the pocket on this lane: see --show line.'] : []),
   ];
 }
 
-/** A text in its sentences; a full stop within a number ends none. */
-const sentences = (text: string): string[] => text.split(/(?<=[.!?]) (?=[A-Z0-9])/);
-
 /** What the layout does beside what was wished for, and the true cause where one makes most of a difference. */
-function whyTexts({ targets }: RecommendAnswer, best: RankedLayout, units: Units): string[] {
+export function whyTexts(
+  { targets }: Pick<RecommendAnswer, 'targets'>,
+  best: RankedLayout,
+  units: Units,
+): string[] {
   const met = targets.map(({ reading, value }) => {
     const { name, compared } = REACTION_NUMBERS[reading];
     const unit = units[compared.quantity];

@@ -19,6 +19,7 @@ import { type Grid, gridLines } from '../text/table.js';
 import { wrap } from '../text/wrap.js';
 import { CAUSE_NAMES } from '../wording/cause-names.js';
 import { layoutHeadline } from '../wording/layout-headline.js';
+import { learnedTexts } from '../wording/learned-line.js';
 import { noLineText } from '../wording/no-line-text.js';
 import { regressionText } from '../wording/regression-text.js';
 import { say, sayAll } from '../wording/say.js';
@@ -42,14 +43,15 @@ const blocks = (answer: JudgeAnswer, page: Page): Labelled[] => [
   { ...ALWAYS, label: 'SIZE', texts: isBest(answer) ? [] : [sizeOfGain(answer, page.units)] },
   { ...ALWAYS, label: 'CAUSE', texts: isBest(answer) ? [] : causeTexts(answer, page.units) },
   { ...ALWAYS, label: 'LEGAL', texts: [legalityText(answer, page.units)] },
+  { ...ALWAYS, label: 'LOG', texts: learnedTexts(answer.learned, answer.targets, page.units) },
 ];
 
 const ALWAYS = { keep: 1, yields: 0 };
 
-const isBest = ({ layout, best }: JudgeAnswer): boolean => layout.text === best.text;
+export const isBest = ({ layout, best }: JudgeAnswer): boolean => layout.text === best.text;
 
 /** What the best found does otherwise, beside the scatter of the bowler's shots. */
-function sizeOfGain({ best, confidence, scatter, inputs }: JudgeAnswer, units: Units): string {
+export function sizeOfGain({ best, confidence, scatter, inputs }: JudgeAnswer, units: Units): string {
   const ids = wishedIds(inputs.want);
   const { bestOverIt, bestBeatsIt } = confidence;
   const size = (by: 'physics' | 'practice'): string => sizeText(bestOverIt[by].size, ids, units);
@@ -165,10 +167,6 @@ export const judgePlace = ({ layout, best, place, confidence }: JudgeAnswer): st
   `It scores ${points(layout.score)} of 100 over ${confidence.worlds} simulated tries, the best found ${points(best.score)}. ` +
   `It is better than ${percent(place.betterThan / place.of)} % of the ${PLACED_AMONG[place.by]}, and than the usual middle layout in ` +
   `${percent(confidence.beatsMiddle)} % of tries.`;
-
-/** What the best found does otherwise, and where the layout stands among all. */
-export const judgeSureness = (answer: JudgeAnswer, units: Units): string =>
-  `${isBest(answer) ? '' : `${sizeOfGain(answer, units)} `}${judgePlace(answer)}`;
 
 export function markingGrid({ marking }: JudgeAnswer, units: Units): Grid {
   const { fineTape } = units;

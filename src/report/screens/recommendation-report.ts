@@ -5,6 +5,7 @@ import { laneDrawing } from '../drawings/lane-drawing.js';
 import { comparisonTable } from '../tables/comparison-table.js';
 import { leversTable } from '../tables/levers-table.js';
 import { linesTable } from '../tables/lines-table.js';
+import { moversLines } from '../tables/movers-lines.js';
 import { rankingTable } from '../tables/ranking-table.js';
 import { sharesTable } from '../tables/shares-table.js';
 import { stepsTable } from '../tables/steps-table.js';
@@ -86,6 +87,7 @@ const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page)
     ];
   },
   levers: (answer, page) => [
+    ...moversLines(answer, page),
     section(
       'When layout is not enough: what else would do',
       leversTable(bestOf(answer), answer.levers, page),
@@ -143,9 +145,15 @@ export function recommendationReport(
   {
     sections = [],
     next = [],
-  }: { readonly sections?: readonly SectionId[]; readonly next?: readonly NextStep[] } = {},
+    beneath = 0,
+  }: {
+    readonly sections?: readonly SectionId[];
+    readonly next?: readonly NextStep[];
+    /** Lines that are to be on the same screen, below it. */
+    readonly beneath?: number;
+  } = {},
 ): string {
-  const first = `${firstScreen(answer, next, page).join('\n')}\n`;
+  const first = `${firstScreen(answer, next, page, beneath).join('\n')}\n`;
   return sections.length === 0 ? first : `${first}\n${recommendationSections(answer, sections, page)}`;
 }
 

@@ -4,6 +4,7 @@ import { COMPARED_IDS, REACTION_NUMBERS } from '../../records/schemas/reaction-n
 import { ballDrawing } from '../drawings/ball-drawing.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
 import { DRILLED_ROWS } from '../tables/drilled-rows.js';
+import { learnedLines } from '../tables/learned-lines.js';
 import { linesTable } from '../tables/lines-table.js';
 import { FEET_APART, pathTable } from '../tables/path-table.js';
 import { unitOf } from '../tables/reaction-rows.js';
@@ -31,6 +32,7 @@ export function rollReport(given: RollAnswer, hand: 'right' | 'left', lane: Lane
     [
       page.paint.heading('One shot'),
       ...paragraph(`${answer.bowler}, ${answer.ball}, on ${answer.lane}`, page),
+      ...learnedLines(answer, page),
     ],
     layoutHeadline(answer.layout, page),
     section(

@@ -69,6 +69,8 @@ const FACTS: { readonly [K in RecordKind]: (record: RecordOf[K], units: Units) =
       ? `${givenWithUnit(ball.weightLb, units.weight)}, a core of its own`
       : `${givenWithUnit(ball.weightLb, units.weight)}, RG ${givenWithUnit(ball.rgIn, units.gyration)}, differential ${givenWithUnit(ball.differentialIn, units.gyration)}`,
   lane: ({ patternFt }: Lane, { lane }) => `oil to ${givenWithUnit(patternFt, lane)}`,
-  layout: ({ layout, ball, bowler, results }: DrilledLayout) =>
-    `${layout} on ${ball} for ${bowler}; ${results.length} result${results.length === 1 ? '' : 's'}`,
+  layout: ({ layout, ball, bowler, nights }: DrilledLayout) =>
+    `${layout} on ${ball} for ${bowler}; ${shotsText(nights.reduce((sum, { shots }) => sum + shots.length, 0))}`,
 };
+
+const shotsText = (count: number): string => (count === 1 ? '1 shot logged' : `${count} shots logged`);

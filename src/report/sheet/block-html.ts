@@ -1,5 +1,5 @@
-import { htmlText, listHtml, tableHtml } from '../web/table-html.js';
-import type { Block, BlockPart } from './blocks.js';
+import { htmlText, listHtml, tableHtml } from '../web/parts/table-html.js';
+import type { Block, BlockPart, WorkStep } from './blocks.js';
 
 /** A block as a section of a web page. */
 export const blockHtml = ({ heading, parts }: Block): string =>
@@ -12,6 +12,20 @@ function partHtml(part: BlockPart): string {
     case 'bullets':
       return listHtml(part.texts);
     case 'table':
-      return tableHtml(part.heads, part.rows);
+      return tableHtml(
+        part.heads,
+        part.rows.map((row) => row.map(shortBlank)),
+      );
+    case 'steps':
+      return `<ol>\n${part.steps.map(stepHtml).join('\n')}\n</ol>`;
   }
+}
+
+/** On a screen nobody writes: a short line shows that something is to be filled in. */
+const shortBlank = (text: string): string => text.replace(/_{4,}/g, '____');
+
+function stepHtml({ mark, ways, measured }: WorkStep): string {
+  const beside = measured === '' ? '' : `; ${htmlText(shortBlank(measured))}`;
+  const hows = ways.map((way) => `<p>${htmlText(way)}</p>`).join('\n');
+  return `<li><p><strong>${htmlText(mark)}</strong>${beside}</p>\n${hows}</li>`;
 }

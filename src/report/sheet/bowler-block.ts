@@ -1,12 +1,10 @@
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { papUncertaintyIn } from '../../records/schemas/bowler.js';
 import { type Units, withUnit } from '../text/display-units.js';
-import { decimals } from '../text/figures.js';
 import { type Block, rowsOf } from './blocks.js';
-import { BLANK } from './holes-block.js';
 
-/** The bowler's figures that the layout rests on. */
-export const bowlerBlock = ({ bowler, grip }: SheetAnswer, units: Units): Block => ({
+/** What of the bowler the marks rest on. */
+export const bowlerBlock = ({ bowler }: SheetAnswer, units: Units): Block => ({
   heading: 'Bowler',
   parts: [
     rowsOf(
@@ -14,20 +12,6 @@ export const bowlerBlock = ({ bowler, grip }: SheetAnswer, units: Units): Block 
       [
         ['hand', `${bowler.hand}${bowler.thumbHole ? '' : ', no thumb hole'}`],
         ['PAP', `${papText(bowler.pap, units)}${guessText(bowler, units)}`],
-        [
-          'speed, rev rate',
-          `${withUnit(bowler.speedMph, units.speed)}, ${decimals(bowler.revRateRpm, 0)} rpm`,
-        ],
-        [
-          'axis tilt, rotation',
-          `${decimals(bowler.axisTiltDeg, 0)}°, ${decimals(bowler.axisRotationDeg, 0)}°`,
-        ],
-        [
-          'spans',
-          grip
-            ? `middle ${withUnit(grip.spanMiddleIn, units.bore)}, ring ${withUnit(grip.spanRingIn, units.bore)}, bridge ${withUnit(grip.bridgeIn, units.bore)}`
-            : `middle ${BLANK}, ring ${BLANK}, bridge ${BLANK}`,
-        ],
       ],
     ),
   ],

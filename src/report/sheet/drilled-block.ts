@@ -33,7 +33,6 @@ export function drilledBlock(
         ],
       ),
       text(`Static weights before drilling: ${staticsWords(undrilledOz, units)}.`),
-      text(`Static weights after drilling: ${staticsWords(drilled.staticOz, units)}.`),
       text(psaText(psa, units)),
     ],
   };

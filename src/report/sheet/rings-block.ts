@@ -10,7 +10,7 @@ export function ringsBlock({ rings: given }: SheetAnswer, { flare }: Units): Blo
   const range = ({ low, high }: Band): string => `${flare.show(low)} – ${withUnit(high, flare)}`;
   const seen =
     ringsInOil > 0
-      ? `Rings 1 to ${ringsInOil} are laid in oil and can be seen; 1 is drawn bold.`
+      ? `Rings 1 to ${ringsInOil} are laid in oil and can be seen.`
       : 'No full turn is laid in oil, so no ring can be seen.';
   return {
     heading: 'Oil rings to expect',

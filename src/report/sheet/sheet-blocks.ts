@@ -1,28 +1,38 @@
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
-import { GUESSED_PAP_IN, papUncertaintyIn } from '../../records/schemas/bowler.js';
+import type { Caution } from '../../records/answers/statements/cautions.js';
+import { capital } from '../../records/text/capital.js';
 import { givenWithUnit, UNITS, type Units, withUnit } from '../text/display-units.js';
 import { sentence } from '../text/section.js';
 import { sayAll } from '../wording/say.js';
-import { legalityText } from '../wording/workshop.js';
 import { type Block, bulleted, isFilled } from './blocks.js';
 import { bowlerBlock } from './bowler-block.js';
+import { checkBlock } from './check-block.js';
 import { drilledBlock } from './drilled-block.js';
-import { holesBlock } from './holes-block.js';
+import { firstTexts } from './first-texts.js';
+import { gripReadBackBlock, holeMarksBlock, holesBlock } from './holes-block.js';
+import { limitsBlock } from './limits-block.js';
+import { mirrorBlock } from './mirror-block.js';
 import { ringsBlock } from './rings-block.js';
-import { tapeBlock } from './tape-block.js';
+import { signBlock } from './sign-block.js';
+import { stepsBlock } from './steps-block.js';
 
-/** Everything a marking sheet says, in the order in which it is read. */
+/** Everything a work sheet says, in the order in which it is read. */
 export interface SheetText {
   readonly title: string;
+  /** The layout as it was typed. */
   readonly layout: string;
+  /** Why the ball must not be drilled as it stands; empty where nothing forbids it. */
+  readonly stop: readonly string[];
   /** What has to be measured or mended before the ball is marked. */
   readonly first: readonly string[];
   readonly notations: readonly string[];
   readonly bowler: string;
   readonly ball: string;
   readonly date: string;
-  /** What is done with the tape. */
-  readonly tape: Block;
+  /** What is measured before anything is marked. */
+  readonly check: Block;
+  /** What is done, from the first mark to the signature; two that belong together stand beside one another where there is room. */
+  readonly work: readonly (Block | readonly [Block, Block])[];
   /** What the person at the drill and the bowler want to know besides. */
   readonly facts: readonly Block[];
   /** What must not be overlooked, and what all of it rests on. */
@@ -30,64 +40,78 @@ export interface SheetText {
   readonly foot: string;
 }
 
+export const STOP = 'DO NOT DRILL AS IT STANDS';
+
 export function sheetText(answer: SheetAnswer, units: Units = UNITS.trade): SheetText {
-  const { bowler, ball, layout, legality, objections, cautions, assumptions, date, version, rings } = answer;
-  const facts = [
-    { heading: 'Problems', parts: [bulleted(sayAll(objections, units).map(sentence))] },
+  const { bowler, ball, layout, typed, stop, cautions, assumptions, date, version, rings } = answer;
+  const work = [
+    stepsBlock(answer, units),
+    mirrorBlock(answer),
+    [holeMarksBlock(answer, units), gripReadBackBlock(answer, units)] as const,
     holesBlock(answer, units),
+    [limitsBlock(answer, units), signBlock(answer)] as const,
+  ];
+  const facts = [
+    { heading: 'Material', parts: [bulleted(materialTexts(answer, units))] },
     drilledBlock(answer, units),
     ringsBlock(answer, units),
     bowlerBlock(answer, units),
-    {
-      heading: 'Rules',
-      parts: [
-        bulleted([
-          ...legality.map(legalityText),
-          ...unique(
-            sayAll(
-              legality.flatMap(({ findings }) => findings),
-              units,
-            ),
-          ),
-        ]),
-      ],
-    },
   ];
   const notes = [
-    { heading: 'Before drilling', parts: [bulleted(sayAll(cautions, units))] },
+    { heading: 'Before drilling', parts: [bulleted(sayAll(cautions.filter(isNotOfMaterial), units))] },
     { heading: 'Assumed', parts: [bulleted(sayAll(assumptions, units))] },
   ];
   return {
-    title: 'Marking sheet',
-    layout: layout.text,
+    title: 'Work sheet',
+    layout: typed ?? layout.text,
+    stop: sayAll(stop, units).map((text) => (text.endsWith('.') ? text : sentence(text))),
     first: firstTexts(answer, units),
     notations: notationsOf(answer, units),
     bowler: bowler.name,
     ball: `${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}`,
     date,
-    tape: filled(tapeBlock(answer.tape, units)),
-    facts: facts.map(filled).filter(({ parts }) => parts.length > 0),
-    notes: notes.map(filled).filter(({ parts }) => parts.length > 0),
-    foot: `flarewise ${version}, ${date}${rings ? `, seed ${rings.seed}` : ''}. Measure along the surface; pictures are not to scale.`,
+    check: filled(checkBlock(answer, units)),
+    work: work.map((item) =>
+      'heading' in item ? filled(item) : ([filled(item[0]), filled(item[1])] as const),
+    ),
+    facts: facts.map(filled).filter(isSaid),
+    notes: notes.map(filled).filter(isSaid),
+    foot: `flarewise ${version}, ${date}${rings ? `, seed ${rings.seed}` : ''}. Measure along the surface; drawings are not to scale.`,
   };
 }
 
-/** What has to be measured before the ball is marked: the sheet invents nothing. */
-function firstTexts({ bowler, grip, legality }: SheetAnswer, { tape }: Units): string[] {
-  const off = papUncertaintyIn(bowler);
+const OF_MATERIAL: ReadonlySet<Caution['code']> = new Set(['thin-bore-walls', 'bores-meet-below']);
+const isNotOfMaterial = ({ code }: Caution): boolean => !OF_MATERIAL.has(code);
+
+/** What may crack or chip: walls between bores, edges over plugs, and what else a shop should know of the ball. */
+const materialTexts = ({ cautions, legality, stop, depths }: SheetAnswer, units: Units): string[] => {
+  const said = new Set(sayAll(stop, units));
   return [
-    ...(off >= GUESSED_PAP_IN
-      ? [
-          `FIRST: the PAP is a guess (± ${withUnit(off, tape)}). Measure it on the bowler’s ball; the whole layout is marked from it.`,
-        ]
-      : []),
-    ...(grip
-      ? []
-      : [
-          'FIRST: no fit was given. Spans, pitches and hole sizes are left blank; pictures, drilled numbers and static weights are those of a usual fit.',
-        ]),
-    ...(legality.every(({ legal }) => legal) ? [] : ['STOP: not legal as laid out here. See Rules.']),
+    ...sayAll(
+      cautions.filter((caution) => !isNotOfMaterial(caution)),
+      units,
+    ),
+    ...sayAll(legality[0].findings, units).filter((text) => !said.has(text)),
+    ...depths.map((depth) => depthText(depth, units)),
   ];
+};
+
+/** Less cover than this below a hole may crack, in (common practice, no source). */
+const THIN_COVER_IN = 1 / 8;
+
+/** What a hole runs into on its way down. */
+function depthText(
+  { hole, coverIn, coverBelowIn, coreIn }: SheetAnswer['depths'][number],
+  { fineTape }: Units,
+): string {
+  const below =
+    coverBelowIn === null
+      ? ''
+      : ` with ${withUnit(coverBelowIn, fineTape)} of it below${coverBelowIn < THIN_COVER_IN ? ', which may crack' : ''}`;
+  const cover =
+    coverIn === null ? `stays in the cover${below}` : `leaves the cover ${withUnit(coverIn, fineTape)} down`;
+  const core = coreIn === null ? 'ends before the core' : `meets the core at ${withUnit(coreIn, fineTape)}`;
+  return `${capital(hole)} hole: ${cover}, ${core}.`;
 }
 
 /** The layout in both notations, in words. */
@@ -107,4 +131,4 @@ const degrees = (deg: number): string => `${Number(deg.toFixed(1))}°`;
 
 const filled = ({ heading, parts }: Block): Block => ({ heading, parts: parts.filter(isFilled) });
 
-const unique = (texts: readonly string[]): string[] => [...new Set(texts)];
+const isSaid = ({ parts }: Block): boolean => parts.length > 0;

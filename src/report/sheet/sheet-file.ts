@@ -6,13 +6,13 @@ import { pngFile } from '../scene/png-file.js';
 import { svgFile } from '../scene/svg-file.js';
 import { UNITS } from '../text/display-units.js';
 import { sheetHtml } from './sheet-html.js';
-import { sheetScene } from './sheet-scene.js';
+import { asOnePicture, sheetPages } from './sheet-pages.js';
 
 /** Kinds of file a sheet can be, by the ending of their names. */
 export const SHEET_KINDS = ['pdf', 'svg', 'png', 'html'] as const;
 export type SheetKind = (typeof SHEET_KINDS)[number];
 
-/** A marking sheet as the bytes of a file; the same answer gives the same bytes. */
+/** A work sheet as the bytes of a file; the same answer gives the same bytes. */
 export async function sheetFile(
   answer: SheetAnswer,
   kind: SheetKind,
@@ -21,13 +21,13 @@ export async function sheetFile(
 ): Promise<Buffer> {
   const typeface = loadTypeface();
   if (kind === 'html') return Buffer.from(await sheetHtml(answer, paper, typeface, units));
-  const scene = sheetScene(answer, paper, typeface, units);
+  const pages = sheetPages(answer, paper, typeface, units);
   switch (kind) {
     case 'pdf':
-      return pdfFile(scene, typeface, answer.date);
+      return pdfFile(pages, typeface, answer.date);
     case 'svg':
-      return Buffer.from(await svgFile(scene, typeface));
+      return Buffer.from(await svgFile(asOnePicture(pages), typeface));
     case 'png':
-      return pngFile(scene, typeface);
+      return pngFile(asOnePicture(pages), typeface);
   }
 }

@@ -1,26 +1,25 @@
 import { PAPERS, type Paper } from '../../base/paper.js';
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import type { Typeface } from '../font/typeface.js';
-import { ballPicture } from '../picture/ball-picture.js';
 import { gripView, papView, type View } from '../picture/view.js';
 import { PAPER, type Scene } from '../scene/scene.js';
 import { SCREEN } from '../scene/screen-inks.js';
 import { embeddedFont } from '../scene/svg-file.js';
 import { toSvg } from '../scene/to-svg.js';
-import { UNITS } from '../text/display-units.js';
+import { UNITS, type Units } from '../text/display-units.js';
 import { withPlainText } from '../text/plain-text.js';
-import { htmlText } from '../web/table-html.js';
+import { htmlText } from '../web/parts/table-html.js';
 import { blockHtml } from './block-html.js';
-import { drawnBall, PICTURE_NAMES } from './drawn-ball.js';
 import { screenStyle } from './screen-style.js';
-import { sheetText } from './sheet-blocks.js';
-import { sheetScene } from './sheet-scene.js';
+import { STOP, sheetText } from './sheet-blocks.js';
+import { asOnePicture, PICTURE_NAMES, sheetPages } from './sheet-pages.js';
+import { workPicture } from './work-picture.js';
 
 /** What the letters of the pictures go by on the page. */
 const FAMILY = 'flarewise text';
 
 /**
- * The marking sheet as one web page that fetches nothing: set anew for a screen of any width, light or dark; printed, it is
+ * The work sheet as one web page that fetches nothing: set anew for a screen of any width, light or dark; printed, it is
  * the sheet of paper.
  */
 export async function sheetHtml(
@@ -31,10 +30,11 @@ export async function sheetHtml(
 ): Promise<string> {
   const answer = withPlainText(given, false);
   const words = sheetText(answer, units);
-  const sheet = sheetScene(answer, paper, typeface, units);
+  const pages = sheetPages(answer, paper, typeface, units);
+  const all = asOnePicture(pages);
   const fontFamily = `'${FAMILY}', sans-serif`;
   const figure = (view: View): string => {
-    const scene = pictureScene(answer, view, typeface);
+    const scene = pictureScene(answer, view, typeface, units);
     return `<figure>\n${toSvg(scene, { palette: SCREEN, fontFamily })}<figcaption>${htmlText(PICTURE_NAMES[view.name])}</figcaption>\n</figure>`;
   };
   return `<!doctype html>
@@ -42,9 +42,9 @@ export async function sheetHtml(
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${htmlText(sheet.title)}</title>
+<title>${htmlText(all.title)}</title>
 <link rel="icon" href="data:,">
-<style>${await embeddedFont(sheet, typeface, FAMILY)}${screenStyle(PAPERS[paper].css)}</style>
+<style>${await embeddedFont(all, typeface, FAMILY)}${screenStyle(PAPERS[paper].css)}</style>
 </head>
 <body>
 <main>
@@ -52,40 +52,47 @@ export async function sheetHtml(
 <p class="over">${htmlText(`${words.title}, ${words.date}`)}</p>
 <h1>${htmlText(words.layout)}</h1>
 <p><strong>${htmlText(words.bowler)}</strong>, ${htmlText(words.ball)}</p>
+${stopHtml(words.stop)}${words.notations.map((text) => `<p>${htmlText(text)}</p>`).join('\n')}
 ${words.first.map((text) => `<p><strong>${htmlText(text)}</strong></p>`).join('\n')}
-${words.notations.map((text) => `<p>${htmlText(text)}</p>`).join('\n')}
 </header>
+${blockHtml(words.check)}
 <div class="pictures">
 ${[gripView(answer.face), papView(answer.face)].map(figure).join('\n')}
 </div>
-${blockHtml(words.tape)}
+${words.work.flat().map(blockHtml).join('\n')}
 <div class="facts">
 ${words.facts.map(blockHtml).join('\n')}
 </div>
 ${words.notes.map(blockHtml).join('\n')}
 <footer><p>${htmlText(`${words.foot} ${typeface.credit}.`)}</p></footer>
 </main>
-<div class="sheet" aria-hidden="true">
-${toSvg(sheet, { palette: PAPER, fontFamily })}</div>
+${pages.map((page) => `<div class="sheet" aria-hidden="true">\n${toSvg(page, { palette: PAPER, fontFamily })}</div>`).join('\n')}
 </body>
 </html>
 `;
 }
 
+/** Why the ball must not be drilled, where nobody can miss it. */
+const stopHtml = (stop: readonly string[]): string =>
+  stop.length === 0
+    ? ''
+    : `<div class="stop" role="alert"><p><strong>${STOP}:</strong></p>\n${stop.map((text) => `<p><strong>${htmlText(text)}</strong></p>`).join('\n')}</div>\n`;
+
 /** One ball on its own, its names large enough for a telephone. */
-function pictureScene(answer: SheetAnswer, view: View, typeface: Typeface): Scene {
+function pictureScene(answer: SheetAnswer, view: View, typeface: Typeface, units: Units): Scene {
   const frame = {
     width: 320,
-    height: 210,
+    height: 270,
+    radius: 132,
     textSize: 11,
-    widthOf: (text: string, size: number) => typeface.width(text, size),
+    widthOf: (text: string, size: number, weight?: 'regular' | 'bold') => typeface.width(text, size, weight),
   };
   return {
     width: frame.width,
     height: frame.height,
     title: `The ball ${PICTURE_NAMES[view.name]}`,
     description:
-      'Grip, holes, pin, marker, PAP, lines and oil rings on the near side; their places by tape stand below.',
-    nodes: [ballPicture(drawnBall(answer), view, frame)],
+      'Marks with the numbers of their steps, holes, and lines with their inches on the near side; how each is marked stands below.',
+    nodes: [workPicture(answer, view, frame, units)],
   };
 }

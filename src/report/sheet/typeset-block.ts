@@ -2,7 +2,7 @@ import type { Typeface, Weight } from '../font/typeface.js';
 import type { SceneNode } from '../scene/scene.js';
 import { polyline } from '../scene/shapes.js';
 import { linesWithin } from '../text/wrap.js';
-import type { Block, BlockPart } from './blocks.js';
+import { type Block, type BlockPart, STEP_HEADS, stepRows } from './blocks.js';
 
 /** Set type: nodes below a top edge at y = 0, and how far down they reach, pt. */
 export interface Typeset {
@@ -28,23 +28,43 @@ const ROW_GAP = 0.16;
 const RULE = { ink: 'faint', width: 0.3 } as const;
 
 /** A block in a column of this width. */
-export function typesetBlock({ heading, parts }: Block, width: number, style: TextStyle): Typeset {
-  const { size } = style;
-  const head: Typeset = {
-    nodes: [
-      { kind: 'text', x: 0, y: ASCENT * size, text: heading, size, weight: 'bold' },
-      {
-        kind: 'path',
-        d: polyline([
-          [0, LINE * size],
-          [width, LINE * size],
-        ]),
-        stroke: { ink: 'soft', width: 0.5 },
-      },
-    ],
-    height: (LINE + 0.3) * size,
+export const typesetBlock = (block: Block, width: number, style: TextStyle): Typeset =>
+  stack(typesetRows(block, width, style), 0);
+
+/**
+ * A block in pieces, between which a page may end: its heading and what introduces a table stay with the rows that follow, and all
+ * ways of a step with one another.
+ */
+export function typesetRows(
+  { heading, parts }: Block,
+  width: number,
+  style: TextStyle,
+): readonly [Typeset, ...Typeset[]] {
+  const gap: Typeset = { nodes: [], height: PART_GAP * style.size };
+  const rows: [Typeset, ...Typeset[]] = [typesetHeading(heading, width, style)];
+  let isToStay = true;
+  for (const part of parts) {
+    typesetPart(part, width, style).forEach((row, i) => {
+      const below = i === 0 ? stack([gap, row], 0) : row;
+      if (isToStay) rows.push(stack([rows.pop() as Typeset, below], 0));
+      else rows.push(below);
+      isToStay = part.kind === 'text' && part !== parts.at(-1);
+    });
+  }
+  return rows;
+}
+
+function typesetHeading(heading: string, width: number, { size, typeface }: TextStyle): Typeset {
+  const text = typesetText(heading, width, { size, typeface }, { weight: 'bold' });
+  const rule: SceneNode = {
+    kind: 'path',
+    d: polyline([
+      [0, text.height],
+      [width, text.height],
+    ]),
+    stroke: { ink: 'soft', width: 0.5 },
   };
-  return stack([head, ...parts.map((part) => typesetPart(part, width, style))], PART_GAP * size);
+  return { nodes: [...text.nodes, rule], height: text.height + 0.3 * size };
 }
 
 /** Set type one below the other. */
@@ -82,17 +102,22 @@ export function typesetText(
   };
 }
 
-function typesetPart(part: BlockPart, width: number, style: TextStyle): Typeset {
+/** A part as pieces, one below the other. */
+function typesetPart(part: BlockPart, width: number, style: TextStyle): readonly Typeset[] {
   switch (part.kind) {
     case 'text':
-      return typesetText(part.text, width, style);
+      return [typesetText(part.text, width, style)];
     case 'bullets':
-      return stack(
-        part.texts.map((text) => typesetBullet(text, width, style)),
-        0,
-      );
+      return part.texts.map((text) => typesetBullet(text, width, style));
     case 'table':
-      return typesetTable(part.heads, part.rows, width, style);
+      return typesetTable(
+        part.heads,
+        part.rows.map((row) => [row]),
+        width,
+        style,
+      );
+    case 'steps':
+      return typesetTable(STEP_HEADS, stepRows(part.steps), width, style);
   }
 }
 
@@ -108,13 +133,19 @@ function typesetBullet(text: string, width: number, style: TextStyle): Typeset {
   return { nodes: [dot, ...nodes], height };
 }
 
-/** Columns as wide as their widest cell; where they do not fit, heads and cells of the widest ones are broken. */
+/**
+ * Columns as wide as their widest cell; where they do not fit, heads and cells of the widest ones are broken.
+ *
+ * @param groups  rows that belong together
+ * @returns a piece for each group, the heads with the first
+ */
 function typesetTable(
   heads: readonly string[],
-  rows: readonly (readonly string[])[],
+  groups: readonly (readonly (readonly string[])[])[],
   width: number,
   style: TextStyle,
-): Typeset {
+): readonly Typeset[] {
+  const rows = groups.flat();
   const { size, typeface } = style;
   const headSize = 0.88 * size;
   const natural = (rows[0] ?? heads).map((_, i) =>
@@ -143,11 +174,9 @@ function typesetTable(
       height,
     };
   };
-  const body = rows.map((row) => typesetRow(row, style));
-  return stack(
-    heads.some((head) => head !== '') ? [typesetRow(heads, { size: headSize, typeface }), ...body] : body,
-    0,
-  );
+  const [first, ...others] = groups.map((group) => group.map((row) => typesetRow(row, style)));
+  const head = heads.some((each) => each !== '') ? [typesetRow(heads, { size: headSize, typeface })] : [];
+  return [[...head, ...first], ...others].map((each) => stack(each, 0));
 }
 
 /** Widths cut down to a sum, the widest first: all those cut end equally wide. */

@@ -1,7 +1,10 @@
 import { grouped } from '../../base/grouped.js';
 import type { CoachBag, CoachLine, CoachPair } from '../../records/answers/coach-answer.js';
+import type { UncertainBallKey } from '../../records/schemas/ball-uncertainty.js';
 import { LANE_IDS } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
+import type { ReleaseKey } from '../../records/shared/release-guesses.js';
+import { BALL_NUMBERS } from '../text/ball-numbers.js';
 import type { Units } from '../text/display-units.js';
 import { percent, points } from '../text/figures.js';
 import type { Column, Grid } from '../text/table.js';
@@ -74,7 +77,7 @@ export const coachNotes = (students: readonly CoachedStudent[]): readonly string
   ];
 };
 
-const UNSURE: Record<CoachPair['unsure'][number], string> = {
+const UNSURE: Record<ReleaseKey, string> = {
   speedMph: 'speed',
   revRateRpm: 'rev rate',
   axisTiltDeg: 'axis tilt',
@@ -84,7 +87,13 @@ const UNSURE: Record<CoachPair['unsure'][number], string> = {
 };
 
 const unsureText = ({ unsure }: CoachPair): string =>
-  [...new Set(unsure.map((key) => UNSURE[key]))].join(', ');
+  [
+    ...new Set(
+      unsure.map((key) =>
+        key in BALL_NUMBERS ? BALL_NUMBERS[key as UncertainBallKey].name : UNSURE[key as ReleaseKey],
+      ),
+    ),
+  ].join(', ');
 
 /** Every ball of a student with its best layout. */
 export const ballsGrid = (group: readonly CoachLine[], units: Units): Grid => ({

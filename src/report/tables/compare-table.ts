@@ -10,11 +10,9 @@ import type { Units } from '../text/display-units.js';
 import { percent } from '../text/figures.js';
 import type { Column, Grid } from '../text/table.js';
 import { reactionCells, reactionHeads, unitOf } from './reaction-rows.js';
+import { SEEN_SIGN } from './seen-sign.js';
 
 type Visibility = FromFirst['physics']['visibility'][ComparedId];
-
-/** Stands behind a difference, as wide for all. */
-const SEEN_SIGN: Record<Visibility, string> = { unseen: ' ', barely: '?', seen: '!' };
 
 const HEADS: Record<Varied, string> = { layout: 'layout', ball: 'ball', finish: 'finish' };
 

@@ -11,14 +11,14 @@ export const comparisonTable = (
   best: SimulatedLayout,
   middle: SimulatedLayout,
   page: Page,
-  names: readonly [string, string] = ['best\nlayout', 'usual\nlayout'],
+  names?: readonly [string, string],
 ): string[] => gridLines(comparisonGrid(best, middle, page, names), page);
 
-const comparisonGrid = (
+export const comparisonGrid = (
   best: SimulatedLayout,
   middle: SimulatedLayout,
   page: Page,
-  [one, other]: readonly [string, string],
+  [one, other]: readonly [string, string] = ['best\nlayout', 'usual\nlayout'],
 ): Grid => {
   const { gyration } = page.units;
   return {

@@ -1,6 +1,6 @@
 import { arcAngle } from '../../math/sphere.js';
 import type { RollAnswer } from '../../records/answers/answer.js';
-import { tapePoint } from '../../records/answers/tape-point.js';
+import { tapePoint } from '../../records/answers/parts/tape-point.js';
 import { USUAL_CIRCUMFERENCE_IN } from '../../records/schemas/ball.js';
 import type { Page } from '../text/page.js';
 import { paragraph } from '../text/section.js';

@@ -21,7 +21,6 @@ export interface Glyphs {
   readonly hook: string;
   readonly roll: string;
   readonly pocket: string;
-  readonly heavyOil: string;
   readonly thinOil: string;
   readonly edge: string;
 }
@@ -34,7 +33,6 @@ const UNICODE: Glyphs = {
   hook: '◐',
   roll: '●',
   pocket: '▽',
-  heavyOil: '░',
   thinOil: '·',
   edge: '│',
 };
@@ -47,7 +45,6 @@ const ASCII: Glyphs = {
   hook: '@',
   roll: '#',
   pocket: 'V',
-  heavyOil: ':',
   thinOil: '.',
   edge: '|',
 };

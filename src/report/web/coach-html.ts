@@ -1,5 +1,6 @@
 import { grouped } from '../../base/grouped.js';
-import type { CoachLine } from '../../records/answers/coach-answer.js';
+import type { CoachLine, CoachPair } from '../../records/answers/coach-answer.js';
+import { wishedIds } from '../../records/schemas/want.js';
 import { loadCautions } from '../../records/shared/shared-data.js';
 import { VERSION } from '../../records/shared/version.js';
 import { coachTitle, groupTexts } from '../screens/coach-report.js';
@@ -15,13 +16,15 @@ import type { Units } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import type { Grid } from '../text/table.js';
+import { learnedOfTexts } from '../wording/learned-line.js';
 import { say } from '../wording/say.js';
-import { pageHtml } from './page-html.js';
-import { paragraphHtml } from './section-html.js';
-import { gridHtml, listHtml } from './table-html.js';
+import { chartedIds, moversFigure } from './parts/movers-figure.js';
+import { pageHtml } from './parts/page-html.js';
+import { noteHtml } from './parts/section-html.js';
+import { gridHtml, listHtml } from './parts/table-html.js';
 
 /**
- * Every student on one web page that fetches nothing: first the table, then each with every ball.
+ * Every student on one web page that fetches nothing: first the table, then each with every ball and what moves its reaction.
  *
  * @param page  of which only the units matter
  */
@@ -33,31 +36,79 @@ export function coachHtml(
   const lines = withPlainText(given, page.ascii);
   const students = coachedStudents(lines);
   const groups = grouped(lines, (line) => `${line.bowler}, on ${line.lane}`);
+  const pairOf = (group: readonly CoachLine[]): CoachPair | undefined =>
+    students.find(({ pair }) => group.includes(pair))?.pair;
   return pageHtml({
     over: 'For a coach',
     title: students.length > 0 ? coachTitle(lines) : 'No layout for any student',
-    opening: [],
-    invented: null,
-    cautions: loadCautions().map((code) => say({ code, params: {} }, units)),
-    compared: [],
-    sections: [
-      {
-        id: 'students',
-        heading: 'All students',
-        parts: [
-          gridHtml(studentsGrid(students, units)),
-          ...(students.length > 0 ? coachNotes(students).map(paragraphHtml) : []),
-        ],
-      },
-      ...[...groups].map(([heading, group], i) => ({
-        id: `student-${i + 1}`,
-        heading,
-        parts: [gridHtml(ballsGrid(group, units)), listHtml(groupTexts(group, page))],
-      })),
+    opening: [
+      seenText(students),
+      ...learnedOfTexts(
+        students.map(({ pair }) => pair),
+        units,
+      ),
     ],
+    invented: null,
+    below: `${gridHtml(studentsGrid(students, units))}\n${students.length > 0 ? coachNotes(students).map(noteHtml).join('\n') : ''}`,
+    cautions: loadCautions().map((code) => say({ code, params: {} }, units)),
+    sections: [...groups].map(([heading, group], i) => {
+      const pair = pairOf(group);
+      return {
+        id: `student-${i + 1}`,
+        heading: pair ? `${heading}: ${MOVES[pair.advice]}` : heading,
+        about: heading,
+        parts: [
+          listHtml(groupTexts(group, page)),
+          pair ? moversOf(pair, `movers-${i + 1}`, units) : '',
+          gridHtml(ballsGrid(group, units)),
+        ],
+      };
+    }),
+    compared: [],
     foot: `flarewise ${VERSION}. It is one file that fetches nothing.`,
   });
 }
+
+/** For how many the layout can be seen at all. */
+const seenText = (students: readonly CoachedStudent[]): string =>
+  `For ${students.filter(({ pair }) => (pair.overMiddle?.weighed.visibility ?? 'unseen') !== 'unseen').length} of ${students.length} students ` +
+  'a night of shots would show what the layout gains over the usual one.';
+
+const MOVES: Record<CoachPair['advice'], string> = {
+  layout: 'the layout moves it most',
+  surface: 'the cover moves it most',
+  line: 'the line moves it most',
+  ball: 'another ball moves it most',
+  none: 'nothing that was tried moves it so that it shows',
+};
+
+/** What moves the reaction of a student's best ball. */
+const moversOf = (
+  { want, scatter, targets, best, levers, overMiddle, middle }: CoachPair,
+  id: string,
+  units: Units,
+): string =>
+  moversFigure(
+    id,
+    chartedIds(wishedIds(want)).first,
+    {
+      scatter,
+      targets,
+      reaction: best.reaction,
+      levers,
+      from: `the usual ${middle.layout}`,
+      layouts: overMiddle
+        ? [
+            {
+              sign: '',
+              name: best.layout,
+              size: overMiddle.physics.size,
+            },
+          ]
+        : [],
+    },
+    units,
+  );
 
 const studentsGrid = (students: readonly CoachedStudent[], units: Units): Grid => ({
   columns: [

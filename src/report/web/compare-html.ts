@@ -1,4 +1,6 @@
 import type { CompareAnswer } from '../../records/answers/compare-answer.js';
+import { WISHED_IDS } from '../../records/schemas/reaction-numbers.js';
+import { wishedIds } from '../../records/schemas/want.js';
 import type { Compared } from '../picture/compared.js';
 import { SERIES } from '../scene/scene.js';
 import { comparedFindings, compareTitle } from '../screens/compare-report.js';
@@ -6,14 +8,19 @@ import { compareGrid, compareNote } from '../tables/compare-table.js';
 import { comparedDrilledGrid } from '../tables/compared-drilled-table.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
+import { sentences } from '../text/sentences.js';
+import { learnedTexts } from '../wording/learned-line.js';
+import { pairedHeading } from '../wording/page-headings.js';
 import { sayAll } from '../wording/say.js';
-import { linesSection, worldsSection } from './common-sections.js';
-import { footText, inventedText } from './foot-text.js';
-import { inputsHtml } from './inputs-html.js';
-import { laneFigure } from './lane-figure.js';
-import { pageHtml } from './page-html.js';
-import { type PageSection, paragraphHtml } from './section-html.js';
-import { gridHtml, listHtml } from './table-html.js';
+import { foldedHtml, laneSection, onPaperHtml } from './parts/common-sections.js';
+import { footText, inventedText } from './parts/foot-text.js';
+import { inputsHtml } from './parts/inputs-html.js';
+import { chartedIds, moversFigure } from './parts/movers-figure.js';
+import { pageHtml } from './parts/page-html.js';
+import { pairedFigure } from './parts/paired-figure.js';
+import { reachFigure } from './parts/reach-figure.js';
+import { noteHtml, type PageSection } from './parts/section-html.js';
+import { gridHtml, listHtml } from './parts/table-html.js';
 
 /**
  * A comparison as one web page that fetches nothing.
@@ -29,56 +36,113 @@ export function compareHtml(
   const page: Page = { width: 80, ascii: false, paint, units };
   const answer = withPlainText(given, page.ascii);
   const compared = comparedRows(answer);
+  const [verdict = '', ...more] = sayAll(answer.verdict, units).flatMap(sentences);
+  const { rows, targets, scatter, inputs } = answer;
   return pageHtml({
-    over: `Comparison for ${answer.inputs.bowler.name}`,
-    title: answer.rows.map(({ name }) => name).join(' · '),
-    opening: [...sayAll(answer.verdict, units), `${compareTitle(answer, units)}.`],
+    over: compareTitle(answer, units),
+    title: verdict,
+    opening: [more.join(' '), ...learnedTexts(answer.learned, targets, units)],
     invented: inventedText(invented),
+    below: `${gridHtml(compareGrid(answer, units))}\n${noteHtml(compareNote(answer))}\n${moversFigure(
+      'movers',
+      chartedIds(wishedIds(inputs.want)).first,
+      {
+        scatter,
+        targets,
+        reaction: rows[0].reaction,
+        levers: [],
+        from: rows[0].name,
+        layouts: rows.flatMap(({ name, fromFirst }, i) =>
+          fromFirst ? [{ sign: `${i + 1}`, name, size: fromFirst.physics.size }] : [],
+        ),
+      },
+      units,
+    )}`,
     cautions: sayAll(answer.cautions, units),
-    compared,
     sections: sections(answer, compared, page),
+    compared,
     foot: footText(answer),
   });
 }
 
-/** The rows as pictures have them: the first stands last, since differences are drawn from the last one's path. */
-function comparedRows({ rows }: CompareAnswer): readonly Compared[] {
-  const all = rows.map((row, i) => ({
+const VISIBILITIES = ['unseen', 'barely', 'seen'] as const;
+
+/** What is seen of the row that differs most from the first. */
+function mostSeen({ rows, inputs }: CompareAnswer): string {
+  const ids = wishedIds(inputs.want);
+  const [most] = rows
+    .flatMap(({ name, fromFirst }) => {
+      if (!fromFirst) return [];
+      const { visibility } = fromFirst.weighed;
+      const seen = (ids.length > 0 ? ids : WISHED_IDS).map((id) => VISIBILITIES.indexOf(visibility[id]));
+      return [{ name, seen: Math.max(...seen) }];
+    })
+    .sort((a, b) => b.seen - a.seen);
+  return most
+    ? pairedHeading(
+        VISIBILITIES[most.seen] ?? 'unseen',
+        rows[0].name,
+        rows.length > 2 ? ` of ${most.name}` : '',
+      )
+    : '';
+}
+
+const comparedRows = ({ rows }: CompareAnswer): readonly Compared[] =>
+  rows.map((row, i) => ({
     sign: `${i + 1}`,
     ink: i === 0 ? ('soft' as const) : SERIES[(i - 1) % SERIES.length],
     name: row.name,
     layout: { ...row, text: row.name },
   }));
-  return [...all.slice(1), ...all.slice(0, 1)];
-}
 
 function sections(answer: CompareAnswer, compared: readonly Compared[], page: Page): PageSection[] {
-  const { inputs, rows, targets, worlds } = answer;
+  const { inputs, rows, targets, worlds, scatter } = answer;
   const { bowler, balls, lane, want } = inputs;
   const { units } = page;
+  const wished = wishedIds(want);
+  const [first] = rows;
   return [
     {
-      id: 'compared',
-      heading: 'Beside one another',
-      parts: [gridHtml(compareGrid(answer, units)), paragraphHtml(compareNote(answer))],
+      id: 'paired',
+      about: 'Beside the first',
+      heading: mostSeen(answer),
+      parts: [
+        pairedFigure(
+          wished.length > 0 ? wished : WISHED_IDS,
+          {
+            from: first.name,
+            worlds,
+            scatter,
+            rows: rows.flatMap(({ fromFirst }, i) =>
+              fromFirst ? [{ compared: compared[i] as Compared, twentieths: fromFirst.paired }] : [],
+            ),
+          },
+          units,
+        ),
+        reachFigure(targets, compared, { reaction: first.reaction, whose: first.name }, page),
+      ],
     },
-    {
-      id: 'lane',
-      heading: 'On the lane',
-      parts: [laneFigure(bowler.hand, lane, compared, units)],
-    },
-    worldsSection(compared, targets, worlds, page),
+    laneSection({ inputs: { bowler, lane }, noLine: null }, compared, page),
     {
       id: 'drilled',
-      heading: 'After drilling',
+      about: 'Drilled balls',
+      heading: rows.every(({ legality }) => legality.legal)
+        ? 'After drilling: legal, as far as checked'
+        : 'After drilling: NOT all legal',
       parts: [gridHtml(comparedDrilledGrid(rows, page)), listHtml(comparedFindings(answer, units))],
     },
-    linesSection(compared, page),
-    { id: 'assumed', heading: 'Assumed', parts: [listHtml(sayAll(answer.assumptions, units))] },
     {
-      id: 'given',
-      heading: 'Given',
-      parts: balls.flatMap((ball) => inputsHtml({ bowler, ball, lane, want }, units)),
+      id: 'behind',
+      about: 'What it rests on',
+      heading: 'What it rests on',
+      parts: [
+        foldedHtml('Assumed', [listHtml(sayAll(answer.assumptions, units))]),
+        onPaperHtml([listHtml(sayAll(answer.assumptions, units))]),
+        foldedHtml(
+          'Given',
+          balls.flatMap((ball) => inputsHtml({ bowler, ball, lane, want }, units)),
+        ),
+      ],
     },
   ];
 }

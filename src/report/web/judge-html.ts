@@ -1,24 +1,33 @@
 import type { JudgeAnswer } from '../../records/answers/answer.js';
 import type { WebReportData } from '../../records/answers/web-report-data.js';
+import { WISHED_IDS } from '../../records/schemas/reaction-numbers.js';
+import { wishedIds } from '../../records/schemas/want.js';
 import type { Compared } from '../picture/compared.js';
-import { judgeSureness, markingGrid, verdictText } from '../screens/judge-report.js';
+import { isBest, judgePlace, markingGrid, sizeOfGain, verdictText } from '../screens/judge-report.js';
 import { causesGrid } from '../tables/causes-table.js';
-import { wishesGrid } from '../tables/wishes-table.js';
+import { comparisonGrid } from '../tables/comparison-table.js';
 import { givenWithUnit } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { sentence } from '../text/section.js';
 import { layoutWords } from '../wording/layout-headline.js';
+import { learnedTexts } from '../wording/learned-line.js';
+import { pairedHeading, reachHeading } from '../wording/page-headings.js';
 import { regressionText } from '../wording/regression-text.js';
 import { sayAll } from '../wording/say.js';
-import { ballFigure } from './ball-figure.js';
-import { drilledSection, laneSection, linesSection, worldsSection } from './common-sections.js';
-import { footText, inventedText } from './foot-text.js';
-import { inputsHtml } from './inputs-html.js';
-import { pageHtml } from './page-html.js';
-import { type PageSection, paragraphHtml } from './section-html.js';
-import { sharesFigure } from './shares-figure.js';
-import { gridHtml, listHtml } from './table-html.js';
+import { ballFigure, gripFigure } from './parts/ball-figure.js';
+import { drilledSection, foldedHtml, laneSection, onPaperHtml } from './parts/common-sections.js';
+import type { FirstScreen } from './parts/first-screen-html.js';
+import { footText, inventedText } from './parts/foot-text.js';
+import { inputsHtml } from './parts/inputs-html.js';
+import { mapFigure } from './parts/map-figure.js';
+import { chartedIds, moversFigure } from './parts/movers-figure.js';
+import { pageHtml } from './parts/page-html.js';
+import { pairedFigure } from './parts/paired-figure.js';
+import { reachFigure } from './parts/reach-figure.js';
+import { type PageSection, paragraphHtml } from './parts/section-html.js';
+import { sharesFigure } from './parts/shares-figure.js';
+import { gridHtml, listHtml } from './parts/table-html.js';
 
 /**
  * A second opinion as one web page that fetches nothing.
@@ -34,23 +43,12 @@ export function judgeHtml(
 ): string {
   const page: Page = { width: 80, ascii: false, paint, units };
   const answer = withPlainText(given, page.ascii);
-  const { layout, inputs } = answer;
-  const { bowler, ball, lane } = inputs;
   const compared = judged(answer);
   return pageHtml({
-    over: `Second opinion for ${bowler.name}`,
-    title: layout.text,
-    opening: [
-      verdictText(answer),
-      layoutWords(layout, page),
-      `${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}, on ${lane.name}.`,
-      judgeSureness(answer, units),
-      ...sayAll(layout.objections, units).map((why) => `Problems: ${sentence(why)}`),
-    ],
+    ...firstScreen(answer, facts, page),
     invented: inventedText(invented),
-    cautions: sayAll(answer.cautions, units),
-    compared,
     sections: sections(answer, compared, facts, page),
+    compared,
     foot: footText(answer),
   });
 }
@@ -61,57 +59,132 @@ const judged = ({ layout, best }: JudgeAnswer): readonly Compared[] => [
   { sign: '2', ink: 'series2', name: `${best.text}, the best found`, layout: best },
 ];
 
+function firstScreen(
+  answer: JudgeAnswer,
+  { face }: WebReportData,
+  page: Page,
+): Omit<FirstScreen, 'invented'> {
+  const { units } = page;
+  const { layout, best, inputs, targets, scatter, confidence } = answer;
+  const { bowler, ball, lane, want } = inputs;
+  return {
+    over: `Second opinion for ${bowler.name}: ${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}, on ${lane.name}`,
+    title: verdictText(answer),
+    opening: [`${layout.text}: ${layoutWords(layout, page)}`],
+    facts: [
+      { label: 'Stop', texts: sayAll(layout.objections, units).map(sentence) },
+      { label: 'Size', texts: isBest(answer) ? [] : [sizeOfGain(answer, units)] },
+      { label: 'Log', texts: learnedTexts(answer.learned, targets, units) },
+    ],
+    beside: gripFigure(face, layout, units),
+    below: moversFigure(
+      'movers',
+      chartedIds(wishedIds(want)).first,
+      {
+        scatter,
+        targets,
+        reaction: layout.reaction,
+        levers: [],
+        from: 'the usual one, and the best found against this one',
+        layouts: [
+          ...(isBest(answer)
+            ? []
+            : [
+                {
+                  sign: '2',
+                  name: `${best.text}, against 1`,
+                  size: confidence.bestOverIt.physics.size,
+                },
+              ]),
+          { sign: '1', name: `${layout.text}, against the usual`, size: confidence.overMiddle.physics.size },
+        ],
+      },
+      units,
+    ),
+    cautions: sayAll(answer.cautions, units),
+  };
+}
+
 function sections(
   answer: JudgeAnswer,
   compared: readonly Compared[],
   facts: WebReportData,
   page: Page,
 ): PageSection[] {
-  const { layout, best, inputs, targets, shares, causes, confidence } = answer;
+  const { layout, best, inputs, targets, shares, causes, confidence, scatter } = answer;
   const { units } = page;
+  const wished = wishedIds(inputs.want);
+  const ids = wished.length > 0 ? wished : WISHED_IDS;
+  const from = `this ${layout.text}`;
   return [
     {
-      id: 'wishes',
-      heading: 'Asked for',
-      parts: [gridHtml(wishesGrid(targets, layout.reaction, page, 'this layout'))],
-    },
-    laneSection(answer, compared, page),
-    worldsSection(compared, targets, confidence.worlds, page),
-    {
-      id: 'why',
-      heading: 'What the best one gains',
+      id: 'reached',
+      about: 'Wish',
+      heading: reachHeading(targets, layout.text, layout.reaction, scatter, units),
       parts: [
-        sharesFigure(
-          { from: { name: '1 this layout', layout }, to: { name: '2 best found', layout: best }, shares },
-          units,
-        ),
-        ...(causes
-          ? [
-              gridHtml(
-                causesGrid(causes, units, 'from this one to the best'),
-                'The same by cause in the drilled ball',
-              ),
-            ]
-          : []),
+        reachFigure(targets, compared, { reaction: layout.reaction, whose: 'this layout' }, page),
+        paragraphHtml(judgePlace(answer)),
       ],
     },
     {
-      id: 'marking',
-      heading: 'What marking errors cost',
-      parts: [gridHtml(markingGrid(answer, units))],
+      id: 'beside-best',
+      about: 'Beside the best',
+      heading: isBest(answer)
+        ? 'It is the best found'
+        : pairedHeading(confidence.bestOverIt.weighed.visibility, from, ' to the best found'),
+      parts: isBest(answer)
+        ? []
+        : [
+            pairedFigure(
+              ids,
+              {
+                from,
+                worlds: confidence.worlds,
+                scatter,
+                rows: [{ compared: compared[1] as Compared, twentieths: confidence.paired }],
+              },
+              units,
+            ),
+          ],
     },
-    drilledSection(layout, facts, compared, page),
+    laneSection(answer, compared, page),
     {
       id: 'marks',
-      heading: `Marks of ${layout.text}`,
-      parts: [ballFigure(facts.face, layout, layout.marks, units)],
+      about: 'Marks',
+      heading: `Where the marks of ${layout.text} lie, and what errors cost`,
+      parts: [ballFigure(facts.face, layout, layout.marks, units), gridHtml(markingGrid(answer, units))],
     },
-    linesSection(compared, page),
-    { id: 'assumed', heading: 'Assumed', parts: [listHtml(sayAll(answer.assumptions, units))] },
+    drilledSection(
+      layout,
+      [
+        foldedHtml('All numbers with their ranges', [
+          gridHtml(comparisonGrid(layout, best, page, ['this one', 'best'])),
+        ]),
+        foldedHtml('Which number of the layout brings what the best one gains', [
+          sharesFigure(ids, { shares, scatter, whose: 'from this one to the best' }, units),
+          causes
+            ? gridHtml(
+                causesGrid(causes, units, 'from this one to the best'),
+                'The same by cause in the drilled ball',
+              )
+            : '',
+        ]),
+        facts.map ? foldedHtml('Other layouts of this ball', [mapFigure(facts.map, compared, page)]) : '',
+      ],
+      page,
+    ),
     {
-      id: 'given',
-      heading: 'Given and searched',
-      parts: [...inputsHtml(inputs, units), paragraphHtml(regressionText(answer.regression, page.units))],
+      id: 'behind',
+      about: 'What it rests on',
+      heading: 'What it rests on',
+      parts: [
+        foldedHtml('Assumed', [listHtml(sayAll(answer.assumptions, units))]),
+        onPaperHtml([listHtml(sayAll(answer.assumptions, units))]),
+        foldedHtml('Given and searched', [
+          ...inputsHtml(inputs, units),
+          paragraphHtml(regressionText(answer.regression, units)),
+        ]),
+      ],
     },
   ];
 }

@@ -1,168 +1,217 @@
 import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
 import type { WebReportData } from '../../records/answers/web-report-data.js';
+import { WISHED_IDS } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
-import { comparedWithUsual, USUAL } from '../picture/compared.js';
-import { rankingNote, searchText, surenessText } from '../screens/recommendation-report.js';
+import { type Compared, comparedWithUsual } from '../picture/compared.js';
+import { vitalTexts, whyTexts } from '../screens/first-screen.js';
+import { commandsOf, type NextStep } from '../screens/next-steps.js';
+import { rankingNote, searchText } from '../screens/recommendation-report.js';
 import { causesGrid } from '../tables/causes-table.js';
+import { comparisonGrid } from '../tables/comparison-table.js';
 import { leversGrid } from '../tables/levers-table.js';
+import { movedWith } from '../tables/movers.js';
 import { rankingGrid } from '../tables/ranking-table.js';
-import { sharesGrid } from '../tables/shares-table.js';
 import { stepsGrid } from '../tables/steps-table.js';
 import { voicesGrid, voicesText } from '../tables/voices-table.js';
-import { wishesGrid } from '../tables/wishes-table.js';
 import { givenWithUnit } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
+import { alsoTexts, sizeTexts, sureText } from '../wording/answer-facts.js';
+import { gutterWarning } from '../wording/gutter-text.js';
 import { layoutWords } from '../wording/layout-headline.js';
+import { learnedTexts } from '../wording/learned-line.js';
+import { leversHeading, pairedHeading, reachHeading } from '../wording/page-headings.js';
 import { sayAll } from '../wording/say.js';
 import { surerText } from '../wording/surer-text.js';
 import { arcsGrid } from '../wording/workshop.js';
-import { ballFigure } from './ball-figure.js';
-import { drilledSection, laneSection, linesSection, worldsSection } from './common-sections.js';
-import { footText, inventedText } from './foot-text.js';
-import { inputsHtml } from './inputs-html.js';
-import { pageHtml } from './page-html.js';
-import { type PageSection, paragraphHtml } from './section-html.js';
-import { sharesFigure } from './shares-figure.js';
-import { gridHtml, htmlText, listHtml } from './table-html.js';
+import { ballFigure, gripFigure } from './parts/ball-figure.js';
+import { besideHtml, drilledSection, foldedHtml, laneSection, onPaperHtml } from './parts/common-sections.js';
+import type { FirstScreen } from './parts/first-screen-html.js';
+import { footText, inventedText } from './parts/foot-text.js';
+import { inputsHtml } from './parts/inputs-html.js';
+import { mapFigure } from './parts/map-figure.js';
+import { chartedIds, moversFigure } from './parts/movers-figure.js';
+import { pageHtml } from './parts/page-html.js';
+import { pairedFigure } from './parts/paired-figure.js';
+import { reachFigure } from './parts/reach-figure.js';
+import { noteHtml, type PageSection, paragraphHtml } from './parts/section-html.js';
+import { sharesFigure } from './parts/shares-figure.js';
+import { gridHtml, listHtml } from './parts/table-html.js';
 
 /**
  * The recommendation as one web page that fetches nothing.
  *
  * @param invented  which of bowler, ball and lane are demo records
  * @param page      of which only the units matter
+ * @param next      commands that may follow; of them the sheet is named
  */
 export function recommendHtml(
   given: RecommendAnswer,
   facts: WebReportData,
   invented: readonly string[],
   { units, paint }: Pick<Page, 'units' | 'paint'>,
+  next: readonly NextStep[] = [],
 ): string {
   const page: Page = { width: 80, ascii: false, paint, units };
   const answer = withPlainText(given, page.ascii);
-  const best = answer.layouts[0] as RankedLayout;
-  const { bowler, ball, lane } = answer.inputs;
   const compared = comparedWithUsual(answer.layouts, answer.middle);
   return pageHtml({
-    over: `Layout for ${bowler.name}`,
-    title: best.text,
-    opening: [
-      layoutWords(best, page),
-      `${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}, on ${lane.name}.`,
-      surenessText(answer, best, units),
-    ],
+    ...firstScreen(answer, facts, next, page),
     invented: inventedText(invented),
-    cautions: sayAll(answer.cautions, units),
+    sections: sections(answer, compared, facts, page),
     compared,
-    sections: sections(answer, best, facts, page),
     foot: footText(answer),
   });
 }
 
+/** Wider than any command: on a page it is wrapped where there is no room. */
+const ONE_LINE = 1000;
+
+function firstScreen(
+  answer: RecommendAnswer,
+  { face }: WebReportData,
+  next: readonly NextStep[],
+  page: Page,
+): Omit<FirstScreen, 'invented'> {
+  const { units } = page;
+  const { inputs, layouts } = answer;
+  const { bowler, ball, lane } = inputs;
+  const [best] = layouts as [RankedLayout];
+  return {
+    over: `For ${bowler.name}: ${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}, on ${lane.name}`,
+    title: best.legality.legal ? `Drill ${best.text}` : `${best.text}, NOT LEGAL as it stands`,
+    opening: [layoutWords(best, page)],
+    facts: [
+      { label: 'First', texts: [...vitalTexts(answer), ...gutterWarning(answer)] },
+      { label: 'Why', texts: whyTexts(answer, best, units) },
+      { label: 'Size', texts: sizeTexts(answer, best, units) },
+      { label: 'Sure', texts: [sureText(answer, best, units)] },
+      { label: 'Log', texts: learnedTexts(answer.learned, answer.targets, units) },
+      { label: 'Also', texts: alsoTexts(answer) },
+    ],
+    beside: gripFigure(face, best, units),
+    below: moversFigure('movers', chartedIds(wishedIds(inputs.want)).first, movedWith(answer), units),
+    next:
+      commandsOf(
+        next.filter(({ code }) => code === 'sheet'),
+        ONE_LINE,
+      )[0] ?? null,
+    cautions: sayAll(answer.cautions, units),
+  };
+}
+
 function sections(
   answer: RecommendAnswer,
-  best: RankedLayout,
+  compared: readonly Compared[],
   facts: WebReportData,
   page: Page,
 ): PageSection[] {
-  const { layouts, middle, inputs, targets } = answer;
+  const { layouts, middle, inputs, targets, scatter, levers } = answer;
   const { units } = page;
-  const others = layouts.slice(1);
-  const compared = comparedWithUsual(layouts, middle);
+  const [best, ...others] = layouts as [RankedLayout, ...RankedLayout[]];
+  const wished = wishedIds(inputs.want);
+  const ids = wished.length > 0 ? wished : WISHED_IDS;
+  const usual = `the usual ${middle.text}`;
   return [
     {
       id: 'ranked',
-      heading: 'Ranked',
+      about: 'Wish',
+      heading: reachHeading(targets, best.text, best.reaction, scatter, units),
       parts: [
-        gridHtml(wishesGrid(targets, best.reaction, page, 'best layout')),
+        reachFigure(targets, compared, { reaction: best.reaction, whose: 'best layout' }, page),
         gridHtml(rankingGrid(layouts, middle, units)),
-        paragraphHtml(rankingNote(middle, units)),
+        noteHtml(rankingNote(middle, units)),
       ],
     },
-    laneSection(answer, compared, page),
-    worldsSection(compared, targets, best.confidence.worlds, page),
     {
-      id: 'why',
-      heading: 'Why it won',
+      id: 'beside-usual',
+      about: 'Beside the usual',
+      heading: pairedHeading(best.confidence.overMiddle?.weighed.visibility ?? null, usual),
       parts: [
-        listHtml(sayAll(best.reasons, units)),
-        sharesFigure(
+        pairedFigure(
+          ids,
           {
-            from: { name: `${USUAL} usual layout`, layout: middle },
-            to: { name: '1 this layout', layout: best },
-            shares: best.shares,
+            from: usual,
+            worlds: best.confidence.worlds,
+            scatter,
+            rows: layouts.flatMap(({ confidence: { paired } }, i) =>
+              paired ? [{ compared: compared[i] as Compared, twentieths: paired }] : [],
+            ),
           },
           units,
         ),
-        ...(best.causes
-          ? [
-              gridHtml(
-                causesGrid(best.causes, units, 'against the usual layout'),
-                'By cause in the drilled ball',
-              ),
-            ]
-          : []),
-        othersHtml(
-          'The same of the other layouts',
-          others.map(
-            ({ rank, text, shares, reasons }) =>
-              `<h3>${htmlText(`${rank} ${text}`)}</h3>\n${listHtml(sayAll(reasons, units))}\n${gridHtml(sharesGrid(shares, units, 'against the usual layout'))}`,
-          ),
-        ),
       ],
     },
-    drilledSection(best, facts, compared, page),
+    laneSection(answer, compared, page),
+    {
+      id: 'levers',
+      about: 'What else',
+      heading: leversHeading(levers, { reaction: best.reaction, targets, scatter }, units),
+      parts: [
+        besideHtml(
+          moversFigure('movers-too', chartedIds(wished).rest, movedWith(answer), units),
+          gridHtml(leversGrid(best, levers, units)),
+        ),
+        foldedHtml('What holds the result back, and one more step in each number of the layout', [
+          listHtml(sayAll(answer.limits, units)),
+          gridHtml(stepsGrid(best.steps, units), `One more step in a number of ${best.text}`),
+        ]),
+        foldedHtml(
+          'What would make the answer more certain',
+          answer.surer.length > 0
+            ? [listHtml(answer.surer.map((each) => surerText(each, wished, units)))]
+            : [],
+        ),
+        foldedHtml('Physics and practice', [
+          ...(answer.voices
+            ? [gridHtml(voicesGrid(answer.voices)), paragraphHtml(voicesText(answer, page))]
+            : []),
+          listHtml(sayAll(answer.beliefs, units)),
+        ]),
+      ],
+    },
     {
       id: 'marks',
-      heading: `Marks of ${best.text}`,
+      about: 'Marks',
+      heading: `Where the marks of ${best.text} lie`,
       parts: [
         ballFigure(facts.face, best, best.marks, units),
-        othersHtml(
+        foldedHtml(
           'Marks of the other layouts',
           others.map(({ rank, text, marks }) => gridHtml(arcsGrid(marks, units), `${rank} ${text}`)),
         ),
       ],
     },
-    linesSection(compared, page),
-    {
-      id: 'changes',
-      heading: 'What would change the answer',
-      parts: [
-        listHtml(sayAll(answer.limits, units)),
-        gridHtml(stepsGrid(best.steps, units), `One more step in a number of ${best.text}`),
-        gridHtml(leversGrid(best, answer.levers, units), 'Other things than the layout'),
+    drilledSection(
+      best,
+      [
+        foldedHtml('All numbers with their ranges', [gridHtml(comparisonGrid(best, middle, page))]),
+        foldedHtml('Which number of the layout brings what', [
+          listHtml(sayAll(best.reasons, units)),
+          sharesFigure(ids, { shares: best.shares, scatter, whose: 'against the usual layout' }, units),
+          best.causes
+            ? gridHtml(
+                causesGrid(best.causes, units, 'against the usual layout'),
+                'By cause in the drilled ball',
+              )
+            : '',
+        ]),
+        facts.map ? foldedHtml('Other layouts of this ball', [mapFigure(facts.map, compared, page)]) : '',
       ],
-    },
-    ...(answer.surer.length > 0
-      ? [
-          {
-            id: 'surer',
-            heading: 'What would make the answer more certain',
-            parts: [listHtml(answer.surer.map((each) => surerText(each, wishedIds(inputs.want), units)))],
-          },
-        ]
-      : []),
+      page,
+    ),
     {
-      id: 'practice',
-      heading: 'Physics and practice',
+      id: 'behind',
+      about: 'What it rests on',
+      heading: 'What it rests on',
       parts: [
-        ...(answer.voices
-          ? [gridHtml(voicesGrid(answer.voices)), paragraphHtml(voicesText(answer, page))]
-          : []),
-        listHtml(sayAll(answer.beliefs, units)),
+        foldedHtml('Assumed', [listHtml(sayAll(answer.assumptions, units))]),
+        onPaperHtml([listHtml(sayAll(answer.assumptions, units))]),
+        foldedHtml('Given and searched', [
+          ...inputsHtml(inputs, units),
+          paragraphHtml(searchText(answer, units)),
+        ]),
       ],
-    },
-    { id: 'assumed', heading: 'Assumed', parts: [listHtml(sayAll(answer.assumptions, units))] },
-    {
-      id: 'given',
-      heading: 'Given and searched',
-      parts: [...inputsHtml(inputs, units), paragraphHtml(searchText(answer, page.units))],
     },
   ];
 }
-
-/** What is told of the layouts after the first, to be opened; nothing where there are none. */
-const othersHtml = (summary: string, parts: readonly string[]): string =>
-  parts.length === 0
-    ? ''
-    : `<details>\n<summary>${htmlText(summary)}</summary>\n${parts.join('\n')}\n</details>`;

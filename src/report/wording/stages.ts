@@ -9,6 +9,7 @@ export const stageText = (stage: string, worlds: number): string =>
   isStage(stage) ? STAGES[stage].replace('{worlds}', String(worlds)) : stage;
 
 const STAGES: { readonly [S in Stage]: string } = {
+  'logged shots': 'Learning from logged shots',
   layouts: 'Trying layouts',
   'shots to tune to': 'Rolling shots in plausible conditions',
   'worlds surveyed': 'Looking at every layout',

@@ -1,7 +1,7 @@
 import { meanSimple } from 'simple-statistics';
 import { fromKeys } from '../../base/from-keys.js';
 import type { Band } from '../../records/answers/answer.js';
-import { TWENTIETHS } from '../../records/answers/simulated-layout.js';
+import { TWENTIETHS } from '../../records/answers/parts/simulated-layout.js';
 import type { ComparedId } from '../../records/schemas/reaction-numbers.js';
 import { type Reached, reader, wishedNumber } from '../../simulate/readings.js';
 import type { Outcome } from '../../simulate/simulator.js';
@@ -60,29 +60,34 @@ export function shareAbove(a: ScoredOutcomes, b: ScoredOutcomes): number {
   return both > 0 ? wins / both : 0.5;
 }
 
-/** Mean difference, `a` less `b`, of a reaction number over the worlds in which both reach the pins; 0 when there is none. */
-export function meanDifference(
-  a: ScoredOutcomes,
-  b: ScoredOutcomes,
-  pick: (outcome: Outcome) => number,
-): number {
-  let sum = 0;
-  let both = 0;
-  for (const [i, own] of a.outcomes.entries()) {
+type Rolled = Pick<ScoredOutcomes, 'outcomes'>;
+
+/** Differences, `a` less `b`, of a reaction number in each world in which both reach the pins; a single 0 when there is none. */
+function pairedDifferences(a: Rolled, b: Rolled, pick: (outcome: Outcome) => number): number[] {
+  const paired = a.outcomes.flatMap((own, i) => {
     const other = b.outcomes[i];
-    if (own.shot !== 'pins' || other.shot !== 'pins') continue;
-    sum += pick(own) - pick(other);
-    both++;
-  }
-  return both > 0 ? sum / both : 0;
+    return own.shot === 'pins' && other.shot === 'pins' ? [pick(own) - pick(other)] : [];
+  });
+  return paired.length > 0 ? paired : [0];
 }
+
+/** Their mean. */
+export const meanDifference = (a: Rolled, b: Rolled, pick: (outcome: Outcome) => number): number =>
+  meanSimple(pairedDifferences(a, b, pick));
 
 /** The same of several, in the units of answers. */
 export const meanDifferences = <K extends ComparedId>(
   ids: readonly K[],
+  a: Rolled,
+  b: Rolled,
+): Record<K, number> => fromKeys(ids, (id) => meanDifference(a, b, reader(id)));
+
+/** Quantiles of the differences of several, in the units of answers. */
+export const pairedTwentieths = <K extends ComparedId>(
+  ids: readonly K[],
   a: ScoredOutcomes,
   b: ScoredOutcomes,
-): Record<K, number> => fromKeys(ids, (id) => meanDifference(a, b, reader(id)));
+): Record<K, number[]> => fromKeys(ids, (id) => twentiethsOf(pairedDifferences(a, b, reader(id))));
 
 /** 5th to 95th percentile. */
 export function bandOf(values: readonly number[]): Band {

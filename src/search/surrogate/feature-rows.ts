@@ -12,15 +12,17 @@ import {
   writeJointFeatures,
   writeWorldFeatures,
 } from '../../regression/features.js';
-import { type Deviations, NO_DEVIATIONS } from '../../simulate/deviations.js';
 import { applyFit, type LayoutFit, layoutBasis } from '../../simulate/layout-basis.js';
-import { asMade } from '../../simulate/made-ball.js';
 import { markedLayout, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
+import { type Deviations, NO_DEVIATIONS } from '../../simulate/worlds/deviations.js';
+import { asMade } from '../../simulate/worlds/made-ball.js';
 
 /** Layouts, and the launch angle (rad) of each one's own line. */
 export interface LayoutLines {
   readonly basis: Float64Array;
   readonly angles: Float64Array;
+  /** How many of them, from the first on, say which angles features are worked out at; all when left out. */
+  readonly surveyed?: number | undefined;
 }
 
 /** Layouts to drill into each core, spread over all that are asked about, and the fit over them. */
@@ -50,15 +52,16 @@ const NODES = 3;
 export function featureRows(
   engine: Simulator,
   { layouts: sample, fit: fitOverLayouts }: Sample,
-  { basis, angles }: LayoutLines,
+  { basis, angles, surveyed }: LayoutLines,
   laydownX: number,
   pap_B: Parameters<typeof layoutBasis>[1],
   published: PublishedNumbers,
 ): (deviations: Deviations) => FeatureRows {
-  const least = angles.reduce((a, b) => Math.min(a, b));
+  const spanned = angles.subarray(0, surveyed);
+  const least = spanned.reduce((a, b) => Math.min(a, b));
   const most = Math.max(
     least + LEAST_SPAN,
-    angles.reduce((a, b) => Math.max(a, b)),
+    spanned.reduce((a, b) => Math.max(a, b)),
   );
   const cores = new Map<number, Float64Array>();
   const weightsOf = (core: number): Float64Array => {

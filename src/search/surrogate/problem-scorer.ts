@@ -51,8 +51,9 @@ export const surveyWorlds = ({ problem, budget }: Pick<Setting, 'problem' | 'bud
 /**
  * Tunes the regression to shots of this very problem: nominal ones of layouts spread over all, and some in its worlds.
  *
- * @param layouts  all that will be asked about
- * @param nominal  what physics says of some layouts
+ * @param layouts   all that will be asked about
+ * @param nominal   what physics says of some layouts
+ * @param surveyed  how many of the layouts, from the first on, are surveyed: what is asked besides moves nothing; all when left out
  * @returns why not, where the problem lies outside what the regression was fitted on
  */
 export async function problemScorer(
@@ -60,6 +61,7 @@ export async function problemScorer(
   nominal: readonly NominalShot[],
   setting: Setting,
   { model, card }: { readonly model: ReactionModel; readonly card: ModelCard },
+  surveyed?: number,
 ): Promise<ProblemScorer | { readonly why: RegressionNotice }> {
   const { problem, evaluator, progress, budget } = setting;
   const { survey } = budget;
@@ -102,7 +104,17 @@ export async function problemScorer(
     return { why: { code: 'outside-what-was-fitted', params: {} } };
 
   const marked = layouts.map((layout) => toLayout(layout, radius));
-  const engine = await surrogate(model, card, problem, physics, known, features, marked, survey.sample);
+  const engine = await surrogate(
+    model,
+    card,
+    problem,
+    physics,
+    known,
+    features,
+    marked,
+    survey.sample,
+    surveyed,
+  );
   const middle = { layout: toLayout(MIDDLE_LAYOUT, radius), launch: problem.launch };
   const [middleNominal, ...luck] = await engine.answer(
     [undisturbed, ...problem.luck.slice(0, count)].map((deviations) => ({ ...middle, deviations })),

@@ -6,11 +6,11 @@ import type { ReactionModel, Tuning } from '../../regression/reaction-model.js';
 import { TARGETS, type TargetId } from '../../regression/targets.js';
 import type { Tensor } from '../../regression/tensor.js';
 import { tune } from '../../regression/tune.js';
-import type { Deviations } from '../../simulate/deviations.js';
 import { fittedNumber, layoutBasis, layoutFit } from '../../simulate/layout-basis.js';
 import type { Reached } from '../../simulate/readings.js';
 import type { ShotProblem } from '../../simulate/shot-problem.js';
 import { type Outcome, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
+import type { Deviations } from '../../simulate/worlds/deviations.js';
 import { type FeatureRows, featureRows } from './feature-rows.js';
 
 /** A shot that physics rolled: what the regression is tuned to. */
@@ -51,6 +51,7 @@ const CHUNK = 1024;
  * @param features  of those, row by row
  * @param layouts   all that will be asked about
  * @param sampled   how many layouts are drilled in every world, from which the others' balls are interpolated
+ * @param surveyed  how many of the layouts, from the first on, are surveyed: what is asked besides moves nothing; all when left out
  */
 export async function surrogate(
   model: ReactionModel,
@@ -61,6 +62,7 @@ export async function surrogate(
   features: Tensor,
   layouts: readonly Layout[],
   sampled: number,
+  surveyed?: number,
 ): Promise<Surrogate> {
   const { pap_B, published } = problem.ball;
   const tuning = await tuningTo(known, features, model, card);
@@ -81,7 +83,14 @@ export async function surrogate(
     fit,
   )(basis);
   const drilled = { layouts: sample.map(({ layout }) => layout), fit };
-  const rowsIn = featureRows(engine, drilled, { basis, angles }, problem.launch.x, pap_B, published);
+  const rowsIn = featureRows(
+    engine,
+    drilled,
+    { basis, angles, surveyed },
+    problem.launch.x,
+    pap_B,
+    published,
+  );
   const reader = reachedReader();
   const { si, heldOut } = card.outputs[BREAKPOINT];
   const chance = (answers: Float32Array, row: number): number =>

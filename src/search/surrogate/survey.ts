@@ -14,7 +14,7 @@ export interface Survey {
   readonly arithmetic: Arithmetic;
   /** Best first. */
   readonly ranked: readonly LayoutNumbers[];
-  /** Mean score over worlds, where the ball stays on the lane; undefined for a layout that was not surveyed. */
+  /** Mean score over worlds, where the ball stays on the lane; undefined for a layout that was neither surveyed nor looked at. */
   expected(layout: LayoutNumbers): number | undefined;
   /** Mean chance over worlds that the ball stays on the lane; undefined for a layout that was not surveyed. */
   arrives(layout: LayoutNumbers): number | undefined;
@@ -34,8 +34,9 @@ export type Surveyed = Survey | { readonly why: RegressionNotice };
 /**
  * Scores all layouts in plausible worlds by the fitted regression, as a voice has them.
  *
- * @param layouts  all that may be marked
+ * @param layouts  all that may be marked, and behind them what is not surveyed but may be looked at
  * @param scorer   the regression tuned to this very problem
+ * @param count    how many of them are surveyed
  */
 export async function survey(
   layouts: readonly LayoutNumbers[],
@@ -43,6 +44,7 @@ export async function survey(
   voice: Voice,
   setting: Setting,
   arithmetic: Arithmetic,
+  count = layouts.length,
 ): Promise<Survey> {
   const worlds = surveyWorlds(setting);
   const report = setting.progress('worlds surveyed');
@@ -55,7 +57,7 @@ export async function survey(
   const chances = new Float64Array(layouts.length);
   const met = new Int32Array(layouts.length);
   const results = await successiveHalving(
-    layouts.length,
+    count,
     worlds,
     setting.budget.survey.rounds,
     async (world, which, tell) => {
@@ -65,20 +67,18 @@ export async function survey(
         tell(place, score);
       });
       report(world + 1, worlds);
+      await new Promise((resume) => setImmediate(resume)); // lets ctrl-C, the progress bar and what else is going on through
     },
   );
   const places = new Map(layouts.map((layout, i) => [keyOf(layout), i]));
-  const means = Float64Array.from(layouts, () => 0);
-  for (const { index, meanScore } of results) means[index] = meanScore;
+  const means = new Map<number, number>();
+  for (const { index, meanScore } of results) means.set(index, meanScore);
   const looked = new Map<number, readonly number[]>();
   const placeOf = (layout: LayoutNumbers): number | undefined => places.get(keyOf(layout));
   return {
     arithmetic,
     ranked: results.map(({ index }) => layouts[index]),
-    expected(layout) {
-      const place = placeOf(layout);
-      return place === undefined ? undefined : means[place];
-    },
+    expected: (layout) => means.get(placeOf(layout) ?? -1),
     arrives(layout) {
       const place = placeOf(layout);
       return place === undefined ? undefined : chances[place] / met[place];
@@ -96,7 +96,7 @@ export async function survey(
         });
       for (const [place, list] of scores) {
         looked.set(place, list);
-        means[place] = meanSimple(list);
+        means.set(place, meanSimple(list));
       }
     },
     scores: (layout) => looked.get(placeOf(layout) ?? -1),

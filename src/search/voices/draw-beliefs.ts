@@ -1,9 +1,9 @@
 import { scrambledSobol } from '../../math/scrambled-sobol.js';
 import { BELIEFS } from '../../records/shared/beliefs.js';
-import { DRAWN_COORDINATES } from '../../simulate/draws.js';
+import { DRAWN_COORDINATES } from '../../simulate/worlds/draws.js';
 import type { BeliefSizes } from './belief-effects.js';
 
-/** The chance that a belief holds in a world, 0 to 1. Shots that a bowler logs may tell beliefs apart; until then all have one. */
+/** The chance that a belief holds in a world, 0 to 1: one for all until logged shots tell them apart (`belief-chance.ts`). */
 export type ChanceOf = (belief: (typeof BELIEFS)[number]) => number;
 
 /**

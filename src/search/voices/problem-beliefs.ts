@@ -4,7 +4,7 @@ import type { ShotProblem } from '../../simulate/shot-problem.js';
 import { keyOf } from '../candidates/candidates.js';
 import type { NominalShot } from '../candidates/nominal-shots.js';
 import { type BeliefEffects, type BeliefSizes, beliefEffects } from './belief-effects.js';
-import { drawBeliefs, expectedSizes, MIDDLE_SIZES } from './draw-beliefs.js';
+import { type ChanceOf, drawBeliefs, expectedSizes, MIDDLE_SIZES } from './draw-beliefs.js';
 import { layoutQuantities } from './layout-quantities.js';
 import { practiceScore } from './practice-voice.js';
 import type { Voice } from './voice.js';
@@ -35,9 +35,8 @@ export function problemBeliefs(
   markable: readonly LayoutNumbers[],
   even: readonly NominalShot[],
   usual: NominalShot,
-  { seed, practiceWeight }: { readonly seed: number; readonly practiceWeight: number },
+  { seed, chanceOf }: { readonly seed: number; readonly chanceOf: ChanceOf },
 ): ProblemBeliefs {
-  const chanceOf = (): number => practiceWeight;
   const quantitiesOf = layoutQuantities(problem, markable);
   const reference = quantitiesOf(usual.layout);
   const known = new Map<string, BeliefEffects>();

@@ -57,6 +57,11 @@ test('completions: bash completes the words that follow a command', () => {
   expect(offered(['flarewise', 'shelf', 'list', 're'])).toEqual([]);
 });
 
+test('completions: bash completes the ids of drilled layouts where the log takes one', () => {
+  expect(offered(['flarewise', 'log', 'res'], HOME)).toEqual(['reserve-first']);
+  expect(offered(['flarewise', 'log', 'reserve-first', 'res'], HOME)).toEqual([]);
+});
+
 test('completions: bash completes the ids of records that are kept when the key is pressed', () => {
   const ball = ['flarewise', 'drilled', '--ball', 'plain'];
   expect(offered(ball, HOME)).toEqual(['plain-high', 'plain-low', 'plain-own']);

@@ -15,10 +15,11 @@ import { drilledGrid } from '../../../src/search/candidates/drilled-grid.js';
 import { cacheOutcomes, type ScoredCache } from '../../../src/search/outcome-cache.js';
 import { targetsOf } from '../../../src/search/scoring/target.js';
 import { physicsVoice } from '../../../src/search/voices/physics-voice.js';
-import { type Deviations, luckOf, NO_DEVIATIONS, scatterOf } from '../../../src/simulate/deviations.js';
 import { localEvaluator } from '../../../src/simulate/evaluator.js';
 import { type RecommendInputs, type Setting, withSetting } from '../../../src/simulate/setting.js';
 import type { Outcome } from '../../../src/simulate/simulator.js';
+import { type Deviations, luckOf, NO_DEVIATIONS } from '../../../src/simulate/worlds/deviations.js';
+import { scatterOf } from '../../../src/simulate/worlds/release-scatter.js';
 
 /*
  * The same value by brute force: at many values of what could be known, all layouts are rolled in the worlds with that value put in, and
@@ -85,7 +86,11 @@ async function roller(
   const outcomes = await nominal(layouts);
   const shots = layouts.map((layout, i) => ({ layout, outcome: outcomes[i] }));
   return async (worlds) => {
-    const here = { ...problem, worlds: [NO_DEVIATIONS, ...worlds], luck: worlds.map(luckOf) };
+    const here = {
+      ...problem,
+      worlds: [NO_DEVIATIONS, ...worlds],
+      luck: worlds.map((world) => luckOf(world)),
+    };
     const cache = (await cacheOutcomes({ problem: here, evaluator: localEvaluator(here) })).by(voice);
     await cache.roll(shots, worlds.length);
     return cache;

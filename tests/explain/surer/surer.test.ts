@@ -11,10 +11,10 @@ import type { ScoredCache } from '../../../src/search/outcome-cache.js';
 import type { Target } from '../../../src/search/scoring/target.js';
 import type { ScoredOutcomes } from '../../../src/search/scoring/world-statistics.js';
 import type { VoicesResult } from '../../../src/search/search.js';
-import { type Deviations, drawDeviations, NO_DEVIATIONS } from '../../../src/simulate/deviations.js';
 import type { Setting } from '../../../src/simulate/setting.js';
 import type { Outcome } from '../../../src/simulate/simulator.js';
-import { RADIUS } from '../../support/balls.js';
+import { type Deviations, drawDeviations, NO_DEVIATIONS } from '../../../src/simulate/worlds/deviations.js';
+import { RADIUS, USUAL_BALLS } from '../../support/balls.js';
 import { averageBowler, houseLane, plainBall } from '../../support/problems.js';
 
 const WORLDS = 128;
@@ -46,7 +46,7 @@ function surerOf(
   others: readonly { readonly layout: LayoutNumbers; readonly offFt: OffFt; readonly reaches?: boolean }[],
   allowed: readonly LayoutNumbers[] = others.map(({ layout }) => layout),
 ) {
-  const worlds = drawDeviations({ seed: 1, count: WORLDS, bowler, radius: RADIUS, bodyCount: 1 });
+  const worlds = drawDeviations({ seed: 1, count: WORLDS, bowler, published: USUAL_BALLS[0]!, bodyCount: 1 });
   const rows = [
     { layout: FIRST, worlds: row(worlds, () => 2) },
     ...others.map(({ layout, offFt, reaches }) => ({ layout, worlds: row(worlds, offFt, reaches) })),
@@ -58,6 +58,7 @@ function surerOf(
   } as unknown as ScoredCache;
   const voices = {
     weighed: { cache, found: allowed.map((layout) => ({ layout })) },
+    byBoth: cache,
     practice: null,
     beliefs: { sizes: worlds.map(() => BELIEFS.map(() => 0)) },
   } as unknown as VoicesResult;

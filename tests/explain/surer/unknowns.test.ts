@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { variedUnknowns } from '../../../src/explain/surer/unknowns.js';
+import type { PublishedBall } from '../../../src/records/schemas/ball.js';
+import type { BallUncertainty } from '../../../src/records/schemas/ball-uncertainty.js';
 import type { Bowler } from '../../../src/records/schemas/bowler.js';
 import type { Lane } from '../../../src/records/schemas/lane.js';
 import { BELIEFS } from '../../../src/records/shared/beliefs.js';
-import { REFERENCE_GRIT } from '../../../src/simulate/assumed-surface.js';
-import { drawDeviations, SCATTER_BY_SKILL } from '../../../src/simulate/deviations.js';
-import { RADIUS } from '../../support/balls.js';
+import { REFERENCE_GRIT } from '../../../src/simulate/worlds/assumed-surface.js';
+import { drawDeviations } from '../../../src/simulate/worlds/deviations.js';
+import { SCATTER_BY_SKILL } from '../../../src/simulate/worlds/release-scatter.js';
+import { USUAL_BALLS } from '../../support/balls.js';
 import { averageBowler, houseLane, plainBall } from '../../support/problems.js';
 
 const unsure: Bowler = {
@@ -20,14 +23,33 @@ const unsure: Bowler = {
   },
 };
 
-function unknownsOf(bowler: Bowler, lane: Lane = houseLane, surfaceGrit = 1000, belief = 0.5, cores = 3) {
-  const drawn = drawDeviations({ seed: 1, count: 16, bowler, radius: RADIUS, bodyCount: cores });
+function unknownsOf(
+  bowler: Bowler,
+  lane: Lane = houseLane,
+  surfaceGrit = 1000,
+  belief = 0.5,
+  cores = 3,
+  uncertainty: BallUncertainty = {},
+) {
+  const drawn = drawDeviations({
+    seed: 1,
+    count: 16,
+    bowler,
+    published: USUAL_BALLS[0]!,
+    uncertainty,
+    bodyCount: cores,
+  });
   const worlds = drawn.map((deviations, n) => ({
     deviations,
     beliefs: BELIEFS.map((_, b) => ((n + b) % 2) * belief),
   }));
   const coreNumbers = Array.from({ length: cores }, (_, c) => [c, c ** 2]);
-  const inputs = { bowler, ball: { ...plainBall, surfaceGrit }, lane, want: {} };
+  const inputs = {
+    bowler,
+    ball: { ...(plainBall as PublishedBall), surfaceGrit, uncertainty },
+    lane,
+    want: {},
+  };
   return variedUnknowns(inputs, worlds, cores > 1 ? coreNumbers : []);
 }
 
@@ -78,5 +100,15 @@ describe('variedUnknowns', () => {
       12,
     );
     expect(pap.numbers.map(({ knownShare }) => knownShare)).toEqual([1, 1]);
+  });
+
+  test('guessed numbers of the ball stand by themselves; what was published is only how it was made', () => {
+    const uncertainty = { rgIn: 0.03, intermediateDifferentialIn: 0.004, topWeightOz: 0.5 };
+    const all = unknownsOf(averageBowler, houseLane, 1000, 0.5, 1, uncertainty);
+    const ofBall = all.filter(({ field }) => field === 'ball');
+    expect(ofBall.map(({ unknown, numbers }) => [unknown, numbers.length])).toEqual([
+      [{ code: 'ball-as-made', params: {} }, 1],
+      [{ code: 'ball-numbers', params: { guessed: Object.keys(uncertainty) } }, 3],
+    ]);
   });
 });

@@ -97,6 +97,11 @@ describe('parseRecord', () => {
     ]);
   });
 
+  test.each([' ', '\u202e'])('a field whose name shows nothing (%j) is named in quotes', (name) => {
+    const error = inputErrorOf(() => parseRecord(bowlerSchema, { ...bowler, [name]: 1 }, 'me.json'));
+    expect(error.faults[0].field).toBe(JSON.stringify(name).replace('\u202e', '\\u202e'));
+  });
+
   test('a long value is shortened', () => {
     const [fault] = faultsIn(bowlerSchema, { ...bowler, name: 'x'.repeat(500) });
     expect(fault.got.length).toBeLessThanOrEqual(60);

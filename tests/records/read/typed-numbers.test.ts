@@ -38,6 +38,20 @@ describe('numbers of a record typed as text', () => {
     expect(bowlerOf({ revRateRpm: '325' }).uncertainty).toBeUndefined();
   });
 
+  test('of a ball too, where its core is fitted to its numbers; the weight is no range', () => {
+    const typed = { rgIn: '2.50-2.54', differentialIn: 'about 0.045', topWeightOz: '3' };
+    expect(parseRecord(ballSchemaFor, { ...ball, ...typed }, 'x')).toMatchObject({
+      rgIn: 2.52,
+      differentialIn: 0.045,
+      topWeightOz: 3,
+      uncertainty: { rgIn: expect.closeTo(0.02, 12), differentialIn: ABOUT_DEVIATION.differentialIn },
+    });
+    const own = { schema: 'flarewise/ball/1', name: 'Own', weightLb: 15, core: 'x.json', rgIn: '2.50-2.54' };
+    expect(inputErrorOf(() => parseRecord(ballSchemaFor, own, 'x')).faults).toMatchObject([
+      { field: 'rgIn' },
+    ]);
+  });
+
   test('a range is refused where nothing says how sure a number is, or where the record says it already', () => {
     const hint = expect.stringContaining('no range');
     expect(

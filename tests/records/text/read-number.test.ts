@@ -67,6 +67,11 @@ const SINGLE: Readonly<Record<string, readonly (readonly [text: string, value: n
     ['6,8 kg', 6.8 * KG],
     ['6.8kg', 6.8 * KG],
     ['240 oz', 15],
+    ['15 lb 4 oz', 15.25],
+    ['15lbs 4oz', 15.25],
+    ['15 pounds 4 ounces', 15.25],
+    ['15 lb, 4 oz', 15.25],
+    ['15# 4½ oz', 15.28125],
   ],
   degrees: [
     ['45', 45],
@@ -92,6 +97,8 @@ const SINGLE: Readonly<Record<string, readonly (readonly [text: string, value: n
     ['41', 41],
     ["41'", 41],
     ['41 feet', 41],
+    ['41 ft 6 in', 41.5],
+    ['41\' 6"', 41.5],
     ['12.192 m', 40],
   ],
   boards: [

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { BallFace, RingAnswer } from '../../../src/records/answers/ball-face.js';
+import type { BallFace, RingAnswer } from '../../../src/records/answers/parts/ball-face.js';
 import { ballDrawing } from '../../../src/report/drawings/ball-drawing.js';
+import { UNITS } from '../../../src/report/text/display-units.js';
 import { columnsOf } from '../../../src/report/text/wrap.js';
 import { pageOf } from '../../support/page.js';
 import { face } from '../../support/recommend-answer.js';
@@ -26,7 +27,7 @@ function find(lines: readonly string[], sign: string): [column: number, row: num
 
 describe.each([
   { ascii: false, pin: '●', pap: '⊕', marker: '▲', psa: '□' },
-  { ascii: true, pin: '@', pap: 'X', marker: '^', psa: '#' },
+  { ascii: true, pin: 'P', pap: 'X', marker: 'A', psa: 'S' },
 ])('ballDrawing, ASCII $ascii', ({ ascii, pin, pap, marker, psa }) => {
   const draw = (given: BallFace, width = 80): string[] => ballDrawing(given, rings, pageOf(width, { ascii }));
 
@@ -44,6 +45,16 @@ describe.each([
       expect(Math.abs(column - (22 + 20 * x!)), sign).toBeLessThanOrEqual(0.51);
       expect(Math.abs(row - (10 - 10 * y!)), sign).toBeLessThanOrEqual(0.51);
     }
+  });
+
+  test('angles and lengths of the layout stand on it', () => {
+    const drawn = rowsOf(draw(face)).join('\n');
+    const arc = (a: readonly number[], b: readonly number[]): number =>
+      face.radiusIn * Math.acos(a[0]! * b[0]! + a[1]! * b[1]! + a[2]! * b[2]!);
+    const inches = (length: number): string => UNITS.trade.tape.show(length);
+    expect(drawn).toContain(inches(arc(face.pin, face.pap)));
+    expect(drawn).toContain(inches(arc(face.pin, face.marker)));
+    expect(drawn.match(ascii ? /\d+d/g : /\d+°/g)).toHaveLength(2);
   });
 
   test('a left-hander sees the mirror image', () => {

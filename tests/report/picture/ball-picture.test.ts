@@ -3,54 +3,52 @@ import { DEGREE } from '../../../src/base/units.js';
 import { norm, scale, unit, type Vec3 } from '../../../src/math/vec3.js';
 import type { SheetAnswer } from '../../../src/records/answers/sheet-answer.js';
 import { loadTypeface } from '../../../src/report/font/typeface.js';
+import { ballPicture } from '../../../src/report/picture/ball-picture.js';
+import { gripView, papView, type View } from '../../../src/report/picture/view.js';
+import type { Scene } from '../../../src/report/scene/scene.js';
 import { svgFile } from '../../../src/report/scene/svg-file.js';
-import { sheetScene } from '../../../src/report/sheet/sheet-scene.js';
 import { angleOfArcs, d3Arc } from '../../oracles/great-circle.js';
 import { expectNear } from '../../support/expect-near.js';
-import { type Drawn, middleOf, readSvg } from '../../support/pages/read-svg.js';
+import { measuredBall, READING } from '../../support/pages/measured-ball.js';
+import { type Drawn, readSvg } from '../../support/pages/read-svg.js';
 import { realSheets } from '../../support/pages/real-sheets.js';
 
 const typeface = loadTypeface();
 const sheets = await realSheets();
 
-/** A ball measured off a printed picture: only what the SVG's text says is used. */
-function measured(drawn: readonly Drawn[], side: 'grip' | 'pap') {
-  const ball = drawn.filter(({ parts }) => parts.includes(`ball, ${side} side`));
-  const outline = ball[0]!.points;
-  const [cx, cy] = middleOf(outline);
-  const radius = Math.abs(outline[1]![0] - outline[0]![0]) / 2;
-  const lift = ([x, y]: readonly [number, number]): Vec3 => {
-    const [u, v] = [(x - cx) / radius, (cy - y) / radius];
-    return [u, v, Math.sqrt(Math.max(0, 1 - u * u - v * v))];
+const isSeenWell = (u: Vec3 | null): u is Vec3 => u !== null && u[2] > 0.26;
+
+/** Both pictures of a ball beside one another, with the rings that can be seen. */
+function bothPictures({ face, layout, rings }: SheetAnswer): Scene {
+  const frame = {
+    width: 270,
+    height: 190,
+    textSize: 7,
+    widthOf: (text: string, size: number) => typeface.width(text, size),
   };
-  const part = (name: string): Drawn[] => ball.filter(({ parts }) => parts.includes(name));
+  const ball = { face, layout, rings: rings ? rings.rings.slice(0, rings.ringsInOil) : [] };
+  const one = (view: View, i: number) =>
+    ({ kind: 'group', dx: 32 + 290 * i, dy: 32, nodes: [ballPicture(ball, view, frame)] }) as const;
   return {
-    /** Where a mark is seen: x to the right, y up, z toward the eye; null on the far side. */
-    mark: (name: string): Vec3 | null => {
-      const [sign] = part(`mark ${name}`);
-      return sign ? lift(middleOf(sign.points)) : null;
-    },
-    outlineOf: (name: string): Vec3[] => part(name)[0]?.points.map(lift) ?? [],
-    count: (name: string): number => part(name).filter(({ points }) => points.length > 0).length,
+    width: 640,
+    height: 260,
+    title: 'ball',
+    description: '',
+    nodes: [gripView(face), papView(face)].map(one),
   };
 }
 
-/** A place read to 1/1000 pt of a radius of 60 pt or more, seen at 15° or more from the edge: 2e-5 / 0.26 rad. */
-const READING = 1e-4;
-
-const isSeenWell = (u: Vec3 | null): u is Vec3 => u !== null && u[2] > 0.26;
-
 const drawnSheets = await Promise.all(
   Object.entries(sheets).map(async ([name, answer]) => {
-    const drawn = readSvg(await svgFile(sheetScene(answer, 'letter', typeface), typeface));
+    const drawn = readSvg(await svgFile(bothPictures(answer), typeface));
     return [name, answer, drawn] as const;
   }),
 );
 
 describe.each(drawnSheets)('pictures of %s, measured off the SVG', (_name, answer: SheetAnswer, drawn) => {
   const { face, layout, bowler } = answer;
-  const grip = measured(drawn, 'grip');
-  const pap = measured(drawn, 'pap');
+  const grip = measuredBall(drawn, 'grip');
+  const pap = measuredBall(drawn, 'pap');
   const hand = bowler.hand === 'right' ? 1 : -1;
   const arcs = (inches: number): number => inches / face.radiusIn;
 
@@ -110,23 +108,22 @@ describe.each(drawnSheets)('pictures of %s, measured off the SVG', (_name, answe
 });
 
 test('names of marks do not cover one another, nor leave the page', async () => {
-  for (const answer of Object.values(sheets))
-    for (const paper of ['letter', 'a4'] as const) {
-      const scene = sheetScene(answer, paper, typeface);
-      const names = readSvg(await svgFile(scene, typeface)).filter(
-        ({ parts, text }) =>
-          text !== null && parts.some((part) => part.startsWith('ball')) && !text.endsWith('°'),
-      );
-      expect(names.length).toBeGreaterThan(10);
-      for (const {
-        points: [[x, y]],
-        text,
-      } of names as (Drawn & { points: [[number, number]] })[]) {
-        expect(x, text!).toBeGreaterThan(30);
-        expect(x, text!).toBeLessThan(scene.width - 30);
-        for (const other of names)
-          if (other.points[0]![0] === x && other.points[0]![1] !== y)
-            expect(Math.abs(other.points[0]![1] - y), `${text} and ${other.text}`).toBeGreaterThan(6);
-      }
+  for (const answer of Object.values(sheets)) {
+    const scene = bothPictures(answer);
+    const names = readSvg(await svgFile(scene, typeface)).filter(
+      ({ parts, text }) =>
+        text !== null && parts.some((part) => part.startsWith('ball')) && !text.endsWith('°'),
+    );
+    expect(names.length).toBeGreaterThan(10);
+    for (const {
+      points: [[x, y]],
+      text,
+    } of names as (Drawn & { points: [[number, number]] })[]) {
+      expect(x, text!).toBeGreaterThan(30);
+      expect(x, text!).toBeLessThan(scene.width - 30);
+      for (const other of names)
+        if (other.points[0]![0] === x && other.points[0]![1] !== y)
+          expect(Math.abs(other.points[0]![1] - y), `${text} and ${other.text}`).toBeGreaterThan(6);
     }
+  }
 });

@@ -105,8 +105,10 @@ describe('coachReport in short', () => {
 
 test('coachHtml: first all students, then each with every ball; nothing is left open', () => {
   const html = coachHtml(eightStudents, pageOf(80)).replaceAll('\u00a0', ' ');
-  expect(html.match(/<section /g)).toHaveLength(9);
-  expect(html).toContain('<h2 id="students-heading">All students</h2>');
+  expect(html.match(/<section /g)).toHaveLength(8);
+  expect(html).toMatch(/For \d of 8 students a night of shots would show/);
+  expect(html).toContain('moves it most</h2>');
+  expect(html.match(/<figure id="movers-\d-figure"/g)).toHaveLength(8);
   expect(html).toContain('Cara Longname-Whitfield (axis tilt, PAP)');
   expect(html).toContain('Lobed symmetric core, medium');
   expect(html).toContain('Holes cannot be undone.');

@@ -77,9 +77,9 @@ describe('laneReport', () => {
     for (const words of [
       '. under 5',
       ': 5 to 15',
-      '+ 15 to 30',
-      '% 30 to 45',
-      '# 45 and more',
+      '- 15 to 30',
+      '= 30 to 45',
+      '% 45 and more',
       'from the right',
     ])
       expect(text).toContain(words);

@@ -7,30 +7,41 @@ import { pageOf } from '../../support/page.js';
 
 const { rows } = answer;
 
+const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
+
 describe('mapReport', () => {
   test.each([60, 80, 120, 200])('keeps within %i columns', (width) => {
-    for (const line of mapReport(answer, pageOf(width)).split('\n'))
+    for (const line of mapReport(answer, pageOf(width), true).split('\n'))
       expect(columnsOf(line), line).toBeLessThanOrEqual(width);
   });
 
-  test('says in words whether the mark matters, and keeps assumptions and cautions', () => {
-    const text = mapReport(answer, pageOf(80)).replace(/\s+/g, ' ');
-    expect(text).toContain('The mark matters for the differentials of this ball');
-    expect(text).toContain('from 0.008 to 0.017 in');
-    expect(text).toContain('The CG lies on the pin');
-    expect(text).toContain('The rules of your local body decide');
-    const still = { ...answer, reach: { ...answer.reach, matters: false } };
-    expect(mapReport(still, pageOf(80)).replace(/\s+/g, ' ')).toContain(
-      'The mark hardly matters for the differentials of this ball',
+  test('says in words whether the number matters, first; assumptions and cautions stand in the full screen', () => {
+    const text = oneLine(mapReport(answer, pageOf(80)));
+    expect(text).toContain(
+      'The drilling angle matters for the numbers of this ball: it moves the intermediate differential most',
     );
+    expect(text).toContain('by 0.009 in (0.008 to 0.017), and 0.003 in counts');
+    expect(text).not.toContain('simulated tries');
+    const full = oneLine(mapReport(answer, pageOf(80), true));
+    expect(full).toContain('The CG lies on the pin');
+    expect(full).toContain('The rules of your local body decide');
+    const still = { ...answer, reach: { ...answer.reach, matters: false } };
+    expect(oneLine(mapReport(still, pageOf(80)))).toContain('hardly matters for the numbers of this ball');
   });
 
-  test('one threshold is named, whatever the cores differ by; without a lane nothing is said of one', () => {
-    const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
-    const text = oneLine(mapReport(answer, pageOf(80)));
-    expect(text).toContain('A move of 0.003 in in either counts.');
-    expect(text).toContain('Cores with the same published numbers differ by 0.002 in');
-    expect(text).not.toContain('simulated tries');
+  test('the glance fits a screen of 24 lines at 80 columns', () => {
+    const lines = mapReport(answer, pageOf(80)).split('\n');
+    expect(lines.findIndex((line) => line.includes('this ball over the layouts'))).toBeLessThan(24);
+  });
+
+  test('bars stand on scales of all balls: each from its least to its most, to a column', () => {
+    const lines = mapReport(answer, pageOf(120)).split('\n');
+    const bar = lines.find((line) => line.includes('moves 0.009 in'))?.split('│')[1] ?? '';
+    const { least, most } = answer.reach.numbers.intermediateDifferentialIn;
+    const end = answer.scales.intermediateDifferentialIn.most;
+    expect(Math.abs(bar.indexOf('█') - (least / end) * bar.length)).toBeLessThanOrEqual(1);
+    expect(Math.abs(bar.lastIndexOf('█') - (most / end) * bar.length)).toBeLessThanOrEqual(1);
+    expect(bar.indexOf('×')).toBe(0);
   });
 
   test.each([
@@ -44,7 +55,7 @@ describe('mapReport', () => {
       const scatter = { hookStartFt: 1.2, sharpnessDegPerFt: 0.03, totalHookBoards: 2.2, entryAngleDeg: 0.6 };
       const onLane = { lane: 'House', from: 'A', to: 'B', size: numbers, scatter, visibility, worlds: 64 };
       expect(mapReport({ ...answer, onLane }, pageOf(80)).replace(/\s+/g, ' ')).toContain(
-        'On House the ends of that are A and B. Beside the first, the second is 0.4 ft later, 0.7 boards less (mean of 64 simulated tries). ' +
+        'Beside A, B is 0.4 ft later, 0.7 boards less (mean of 64 simulated tries). ' +
           `${words}: the shots vary by ±1.2 ft, ±0.030 deg/ft, ±2.2 boards and ±0.6 deg.`,
       );
     },
@@ -62,20 +73,20 @@ describe('mapReport', () => {
     expect(told(true)).not.toContain('Besides the differentials');
   });
 
-  test('each row’s mark stands where its number lies between the ends of the scale', () => {
-    const lines = mapReport(answer, pageOf(80)).split('\n');
+  test('in full each row’s mark stands where its number lies on the scale of all balls', () => {
+    const lines = mapReport(answer, pageOf(80), true).split('\n');
     const first = lines.findIndex((line) => line.startsWith('Intermediate differential')) + 1;
     const bars = rows.map((_, i) => lines[first + i].split('│')[1]);
-    const [low, high] = [0, 0.018]; // undrilled to the top of the last band
+    const { most } = answer.scales.intermediateDifferentialIn;
     bars.forEach((bar, i) => {
       const at = bar.indexOf('●') / (bar.length - 1);
-      const want = (rows[i].drilled.intermediateDifferentialIn - low) / (high - low);
+      const want = rows[i].drilled.intermediateDifferentialIn / most;
       expect(Math.abs(at - want)).toBeLessThanOrEqual(0.5 / (bar.length - 1) + 1e-9);
     });
   });
 
   test('draws with ASCII alone when asked', () => {
-    expect(mapReport(answer, pageOf(80, { ascii: true }))).toMatch(/^[\n -~]*$/);
+    expect(mapReport(answer, pageOf(80, { ascii: true }), true)).toMatch(/^[\n -~]*$/);
   });
 });
 

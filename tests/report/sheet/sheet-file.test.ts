@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { PAPERS, type Paper } from '../../../src/base/paper.js';
 import { loadTypeface } from '../../../src/report/font/typeface.js';
-import { type SceneNode, textsOf } from '../../../src/report/scene/scene.js';
-import { isFilled } from '../../../src/report/sheet/blocks.js';
+import { type GroupNode, type SceneNode, textsOf } from '../../../src/report/scene/scene.js';
+import { isFilled, stepRows } from '../../../src/report/sheet/blocks.js';
 import { sheetText } from '../../../src/report/sheet/sheet-blocks.js';
 import { SHEET_KINDS, sheetFile } from '../../../src/report/sheet/sheet-file.js';
-import { sheetScene } from '../../../src/report/sheet/sheet-scene.js';
+import { sheetPages } from '../../../src/report/sheet/sheet-pages.js';
 import { pdfPages, pdfText } from '../../support/pages/pdf-text.js';
 import { readSvg } from '../../support/pages/read-svg.js';
 import { LONG_NAME, realSheets } from '../../support/pages/real-sheets.js';
@@ -48,13 +48,17 @@ interface Box {
 }
 
 describe.each(cases)('sheet of $name on $paper', ({ answer, paper }) => {
-  const scene = sheetScene(answer, paper, typeface);
+  const pages = sheetPages(answer, paper, typeface);
+  const texts = pages.flatMap(({ nodes }) => textsOf(nodes));
 
   test('all of its words are on the page, names in full', () => {
     const said = sheetText(answer);
     const wanted = [
-      ...[said.title, said.layout, said.bowler, said.ball, said.date, said.foot, ...said.notations],
-      ...[said.tape, ...said.facts, ...said.notes].flatMap(({ heading, parts }) => [
+      ...[said.title, said.layout, said.bowler, said.ball, said.date, said.foot],
+      ...said.notations,
+      ...said.stop,
+      ...said.first,
+      ...[said.check, ...said.work.flat(), ...said.facts, ...said.notes].flatMap(({ heading, parts }) => [
         heading,
         ...parts
           .filter(isFilled)
@@ -63,11 +67,13 @@ describe.each(cases)('sheet of $name on $paper', ({ answer, paper }) => {
               ? [part.text]
               : part.kind === 'bullets'
                 ? part.texts
-                : [...part.heads, ...part.rows.flat()],
+                : part.kind === 'steps'
+                  ? stepRows(part.steps).flat(2)
+                  : [...part.heads, ...part.rows.flat()],
           ),
       ]),
     ];
-    const printed = words(textsOf(scene.nodes).map(({ text }) => text))
+    const printed = words(texts.map(({ text }) => text))
       .join('')
       .replaceAll('•', '');
     // long words may be cut at a line's end, so letters are compared, in order within each text
@@ -79,50 +85,100 @@ describe.each(cases)('sheet of $name on $paper', ({ answer, paper }) => {
   });
 
   test('no text leaves the printable page or runs into another', () => {
-    const all = boxes(scene.nodes);
-    for (const box of all) {
-      expect(box.left, box.text).toBeGreaterThanOrEqual(30);
-      expect(box.right, box.text).toBeLessThanOrEqual(scene.width - 30);
-      expect(box.bottom, box.text).toBeLessThanOrEqual(scene.height - 18);
+    for (const { nodes, width, height } of pages) {
+      const all = boxes(nodes);
+      for (const box of all) {
+        expect(box.left, box.text).toBeGreaterThanOrEqual(30);
+        expect(box.right, box.text).toBeLessThanOrEqual(width - 30);
+        expect(box.bottom, box.text).toBeLessThanOrEqual(height - 18);
+      }
+      const over = all.flatMap((a, i) =>
+        all
+          .slice(i + 1)
+          .filter(
+            (b) => a.left < b.right - 0.1 && b.left < a.right - 0.1 && a.top < b.bottom && b.top < a.bottom,
+          )
+          .map((b) => `${a.text} / ${b.text}`),
+      );
+      expect(over).toEqual([]);
     }
-    const over = all.flatMap((a, i) =>
-      all
-        .slice(i + 1)
-        .filter(
-          (b) => a.left < b.right - 0.1 && b.left < a.right - 0.1 && a.top < b.bottom && b.top < a.bottom,
-        )
-        .map((b) => `${a.text} / ${b.text}`),
-    );
-    expect(over).toEqual([]);
   });
 
-  test('the PDF is one page of that paper, and its text is that of the scene, selectable in reading order', async () => {
+  test('the PDF has pages of that paper, and its text is that of the pages, selectable in reading order', async () => {
     const pdf = await sheetFile(answer, 'pdf', paper);
     const { count, size } = pdfPages(pdf);
-    expect(count).toBe(1);
+    expect(count).toBe(pages.length);
     expect(size).toEqual([PAPERS[paper].width, PAPERS[paper].height].map((side) => expect.closeTo(side, 2)));
-    expect(pdfText(pdf)).toEqual(textsOf(scene.nodes).map(({ text }) => text));
+    expect(pdfText(pdf)).toEqual(texts.map(({ text }) => text));
   });
 
   test('the SVG says the same, and holds nothing to fetch or run', async () => {
     const svg = (await sheetFile(answer, 'svg', paper)).toString();
-    expect(readSvg(svg).flatMap(({ text }) => text ?? [])).toEqual(
-      textsOf(scene.nodes).map(({ text }) => text),
-    );
+    expect(readSvg(svg).flatMap(({ text }) => text ?? [])).toEqual(texts.map(({ text }) => text));
     const drawn = svg.replace(/base64,[^)]*/g, ''); // letters of a font may spell anything
     expect(/<script|<image|<use|<a |href|url\((?!data:)|NaN|undefined/.exec(drawn)).toBeNull();
   });
 });
 
-test('text is large enough to read at arm’s length: 7 pt and more, small print 6 pt, for ordinary names', () => {
-  for (const paper of papers) {
-    const sizes = textsOf(sheetScene(sheets['a right-hander']!, paper, typeface).nodes).map(
-      ({ size }) => size,
+describe.each(cases)('what is worked from, $name on $paper', ({ answer, paper }) => {
+  const [first, ...more] = sheetPages(answer, paper, typeface);
+  const work = sheetText(answer).work.flat();
+
+  test('is set in 10 pt or more, heads of tables in 8.8, what explains it in 7.5, heads there in 6.6', () => {
+    const texts = [first!, ...more].flatMap(({ nodes }) => textsOf(nodes));
+    const explained = texts.findIndex(({ text, size }) => size < 8.8 && !/^(Page|Text:)/.test(text));
+    const worked = texts.slice(0, explained < 0 ? texts.length : explained);
+    for (const { heading } of work) expect(worked.map(({ text }) => text)).toContain(heading);
+    const sizes = texts.filter(({ text }) => !/^Page \d|licence/.test(text)).map(({ size }) => size);
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(6.6);
+  });
+
+  test('has its drawings on the first page, each ball 2 3/4 in or more across, every line full black', () => {
+    const balls = partsOf(first!.nodes, /^ball, /);
+    expect(balls.length).toBe(2);
+    for (const ball of balls) {
+      const [outline] = ball.nodes as [{ kind: 'path'; d: string }];
+      const [, left, right] = /^M([\d.]+),[\s\S]*?,1,1,([\d.]+),/.exec(outline.d)!;
+      expect(Number(right) - Number(left)).toBeGreaterThanOrEqual(2.75 * 72);
+      for (const node of leavesOf(ball.nodes))
+        if (node.kind === 'path' && node.stroke) expect(['ink', 'pap']).toContain(node.stroke.ink);
+    }
+  });
+
+  test('takes two pages, three where a box stops it or there is more to say', () => {
+    expect(more.length).toBeGreaterThanOrEqual(1);
+    expect(more.length).toBeLessThanOrEqual(2);
+  });
+});
+
+/** Groups of a scene by name. */
+const partsOf = (nodes: readonly SceneNode[], name: RegExp): GroupNode[] =>
+  nodes.flatMap((node) =>
+    node.kind !== 'group' ? [] : node.name && name.test(node.name) ? [node] : partsOf(node.nodes, name),
+  );
+
+const leavesOf = (nodes: readonly SceneNode[]): Exclude<SceneNode, GroupNode>[] =>
+  nodes.flatMap((node) => (node.kind === 'group' ? leavesOf(node.nodes) : [node]));
+
+describe('the sheet of a layout that is forbidden', () => {
+  const stopped = sheets['the pin below the PAP, in the thumb']!;
+
+  test('says so in a box on top, in every kind of file', async () => {
+    expect(stopped.stop.map(({ code }) => code)).toEqual(['pin-near-hole']);
+    for (const kind of ['svg', 'html'] as const) {
+      const text = (await sheetFile(stopped, kind, 'letter')).toString();
+      expect(text.indexOf('DO NOT DRILL AS IT STANDS')).toBeGreaterThan(0);
+      expect(text.indexOf('DO NOT DRILL AS IT STANDS')).toBeLessThan(text.indexOf('Check the ball'));
+    }
+    expect(pdfText(await sheetFile(stopped, 'pdf', 'letter')).join(' ')).toContain(
+      'DO NOT DRILL AS IT STANDS',
     );
-    const sorted = [...sizes].sort((a, b) => a - b);
-    expect(sorted[0]).toBeGreaterThanOrEqual(6);
-    expect(sorted[Math.floor(sorted.length / 2)]).toBeGreaterThanOrEqual(7);
-  }
+  });
+
+  test('and no other says it', () => {
+    expect(sheets['a right-hander']!.stop).toEqual([]);
+    expect(sheetText(sheets['a right-hander']!).stop).toEqual([]);
+  });
 });
 
 test.each(SHEET_KINDS)('the same answer gives the same %s, byte for byte', async (kind) => {

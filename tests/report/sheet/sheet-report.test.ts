@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import type { PublishedBall } from '../../../src/records/schemas/ball.js';
 import { sheetReport } from '../../../src/report/sheet/sheet-report.js';
+import { UNITS } from '../../../src/report/text/display-units.js';
+import type { Page } from '../../../src/report/text/page.js';
 import { columnsOf } from '../../../src/report/text/wrap.js';
 import { pageOf } from '../../support/page.js';
 import { realSheets } from '../../support/pages/real-sheets.js';
@@ -19,11 +22,12 @@ describe.each(Object.entries(sheets))('sheet report of %s', (_name, answer) => {
       }
   });
 
-  test('every step with both of its arcs is there, and what rounding costs', () => {
+  test('every step with its arcs is there, and what rounding costs', () => {
     const text = oneLine(sheetReport(answer, pageOf(80)));
-    for (const { mark, arcs } of answer.tape.steps) {
+    for (const { mark, ways } of answer.marking.steps) {
       expect(text).toContain(mark);
-      for (const { from } of arcs) expect(text).toMatch(new RegExp(`in from ${from}`));
+      for (const way of ways)
+        if (way.kind === 'arcs') for (const { from } of way.arcs) expect(text).toContain(`in from ${from}`);
     }
     expect(text).toContain('rounded to 1/16 in');
   });
@@ -36,17 +40,56 @@ describe.each(Object.entries(sheets))('sheet report of %s', (_name, answer) => {
   });
 });
 
-test('sheet report: where a table would be split each row becomes a sentence, where it fits it stays a table', () => {
-  const answer = sheets['a right-hander']!;
-  expect(oneLine(sheetReport(answer, pageOf(60)))).toContain(
-    '1 PAP: first arc 4 1/2 in from pin; second arc',
-  );
-  expect(sheetReport(answer, pageOf(160))).toMatch(/^ {2}1 PAP {2,}4 1\/2 in from pin {2,}/m);
+test('sheet report: in the order of the work, as on paper', () => {
+  const text = sheetReport(sheets['a left-hander with a fit, on a lane']!, pageOf(80));
+  const headings = [
+    '60 x 4 3/4 x 35',
+    'Check the ball',
+    'The ball from the grip side',
+    'Mark the layout',
+    'Mirror check',
+    'Mark the holes from the grip centre',
+    'Read the grip back before drilling',
+    'Holes, in',
+    'Limits, and weigh after drilling',
+    'Surface and signature',
+    'Drilled ball',
+    'Before drilling',
+  ];
+  const at = headings.map((heading) => text.search(new RegExp(`^ *${heading}`, 'm')));
+  expect(at.every((place) => place >= 0)).toBe(true);
+  expect([...at].sort((a, b) => a - b)).toEqual(at);
 });
 
-test('sheet report: both notations of a layout with the pin below say so', () => {
+test('sheet report: each step has its mark, what is measured, and below them its ways', () => {
+  const text = sheetReport(sheets['a right-hander']!, pageOf(80));
+  expect(text).toMatch(/^ {2}1 PAP; drilling angle 70°: _+\n {5}Pin away from you, CG mark toward you/m);
+  expect(text).toMatch(/^ {5}or protractor on pin, 70° from the line to CG mark: go 4 1\/2 in\./m);
+});
+
+test('sheet report: both notations of a layout with the pin below say so, and what forbids it stands on top', () => {
   const text = oneLine(sheetReport(sheets['the pin below the PAP, in the thumb']!, pageOf(80)));
   expect(text).toContain('drilling angle 40°, pin-to-PAP 4 1/2 in, VAL angle 130°');
   expect(text).toMatch(/pin buffer [\d /]+ in, pin below the PAP/);
-  expect(text).toContain('Problems'); // the pin lies in a hole
+  expect(text).toMatch(
+    /DO NOT DRILL AS IT STANDS: The pin would lie in or too near to a hole\..*Check the ball/,
+  );
+});
+
+test('sheet report: a fit that nobody gave is blank, and no number of one is printed', () => {
+  const text = oneLine(sheetReport(sheets['a right-hander']!, pageOf(120)));
+  expect(text).toContain('no fit was given');
+  expect(text).toContain('Mark the holes: no fit given, write it in');
+  expect(text.slice(0, text.indexOf('Assumed'))).not.toContain('31/32');
+});
+
+test('sheet report: guessed numbers of the ball stand on top, each with how far off it may be, in either system of units', () => {
+  const { ball, ...answer } = sheets['a right-hander']!;
+  const uncertainty = { rgIn: 0.03, pinToCgIn: 0.5 };
+  const guessed = { ...answer, ball: { ...(ball as PublishedBall), uncertainty } };
+  const head = (page: Page): string =>
+    oneLine(sheetReport(guessed, page)).split('The ball from the grip side')[0]!;
+  expect(head(pageOf(80))).toContain('FIRST: ball numbers guessed: RG ± 0.030 in, pin to CG ± 0.5 in.');
+  expect(head(pageOf(80, { units: UNITS.metric }))).toContain('RG ± 0.030 in, pin to CG ± 13 mm.');
+  expect(oneLine(sheetReport({ ...answer, ball }, pageOf(80)))).not.toContain('guessed');
 });

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { z } from 'zod';
+import { adjustRemarkSchema } from '../../../src/records/answers/statements/adjust-remarks.js';
+import { adjustmentSchema } from '../../../src/records/answers/statements/adjustments.js';
 import { assumptionSchema } from '../../../src/records/answers/statements/assumptions.js';
 import { beliefSchema } from '../../../src/records/answers/statements/beliefs.js';
 import { cautionSchema } from '../../../src/records/answers/statements/cautions.js';
@@ -15,6 +17,7 @@ import { headlineSchema } from '../../../src/records/answers/statements/headline
 import { laneRemarkSchema } from '../../../src/records/answers/statements/lane-remarks.js';
 import { legalityFindingSchema } from '../../../src/records/answers/statements/legality-findings.js';
 import { limitSchema } from '../../../src/records/answers/statements/limits.js';
+import { logRemarkSchema } from '../../../src/records/answers/statements/log-remarks.js';
 import { noLineReasonSchema, remedySchema } from '../../../src/records/answers/statements/no-line.js';
 import { objectionSchema } from '../../../src/records/answers/statements/objections.js';
 import { reasonSchema } from '../../../src/records/answers/statements/reasons.js';
@@ -29,6 +32,8 @@ import { METRIC_BUT_PUBLISHED } from '../../support/metric-units.js';
 
 /** Every topic's schema, and whether its statements are whole sentences. */
 const TOPICS = {
+  ADJUSTMENTS: [adjustmentSchema, false],
+  ADJUST_REMARKS: [adjustRemarkSchema, true],
   ASSUMPTIONS: [assumptionSchema, true],
   CAUTIONS: [cautionSchema, true],
   LEVERS: [leverSchema, false],
@@ -40,6 +45,7 @@ const TOPICS = {
   LANE_REMARKS: [laneRemarkSchema, true],
   LEGALITY_FINDINGS: [legalityFindingSchema, true],
   LIMITS: [limitSchema, true],
+  LOG_REMARKS: [logRemarkSchema, true],
   NO_LINE_REASONS: [noLineReasonSchema, true],
   REMEDIES: [remedySchema, true],
   OBJECTIONS: [objectionSchema, false],

@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest';
 import {
   bandOf,
   meanDifference,
+  pairedTwentieths,
   scoresAtPins,
   shareAbove,
   twentiethsOf,
@@ -54,6 +55,20 @@ describe('meanDifference', () => {
       12,
     );
     expect(meanDifference(worlds([38, null]), worlds([null, 30]), read)).toBe(0);
+  });
+
+  test('quantiles of differences: of worlds in which both reach the pins alone, ascending about the mean', () => {
+    const [a, b] = [worlds([38, 40, null, 36, 41]), worlds([37, null, 30, 38, 41])]; // 1, -2 and 0
+    const { hookStartFt } = pairedTwentieths(['hookStartFt'], a, b);
+    expect(hookStartFt).toHaveLength(20);
+    expect(hookStartFt).toEqual([...hookStartFt].sort((x, y) => x - y));
+    expect([hookStartFt[0], hookStartFt.at(-1)]).toEqual([-2, 1]);
+    // of three values the n-th has n/4 below it: at 47.5 and 52.5 % one is a tenth of a step to either side of the second
+    expect(hookStartFt[9]).toBeCloseTo(-0.2, 12);
+    expect(hookStartFt[10]).toBeCloseTo(0.1, 12);
+    expect(pairedTwentieths(['hookStartFt'], worlds([38, null]), worlds([null, 30])).hookStartFt).toEqual(
+      Array.from({ length: 20 }, () => 0),
+    );
   });
 
   test('where both always reach the pins it is the difference of their means, and the opposite the other way round', () => {

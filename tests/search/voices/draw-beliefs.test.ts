@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { MOST_COORDINATES } from '../../../src/math/scrambled-sobol.js';
 import { BELIEFS } from '../../../src/records/shared/beliefs.js';
 import { drawBeliefs, expectedSizes, MIDDLE_SIZES } from '../../../src/search/voices/draw-beliefs.js';
-import { DRAWN_COORDINATES, drawsOf } from '../../../src/simulate/draws.js';
+import { DRAWN_COORDINATES, drawsOf } from '../../../src/simulate/worlds/draws.js';
 
 const WORLDS = 256;
 const drawn = (seed: number, chance: number) => drawBeliefs(seed, WORLDS, () => chance);

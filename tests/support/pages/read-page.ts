@@ -33,7 +33,8 @@ export function readFigures(html: string): ReadonlyMap<string, ReadFigure> {
   );
 }
 
-const readTables = (html: string): ReadTable[] =>
+/** All tables of some HTML. */
+export const readTables = (html: string): ReadTable[] =>
   [...html.matchAll(/<table[\s\S]*?<\/table>/g)].map(([table]) => {
     const rows = [...table.matchAll(/<tr[\s\S]*?<\/tr>/g)].map(([row]) =>
       [...row.matchAll(/<t[hd][^>]*>([\s\S]*?)<\/t[hd]>/g)].map(([, cell]) => plain(cell!)),

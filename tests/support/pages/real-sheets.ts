@@ -2,7 +2,7 @@ import { sheetAnswer } from '../../../src/answer/sheet-answer.js';
 import type { SheetAnswer } from '../../../src/records/answers/sheet-answer.js';
 import type { Ball } from '../../../src/records/schemas/ball.js';
 import type { Bowler } from '../../../src/records/schemas/bowler.js';
-import { usualGrip } from '../../../src/records/schemas/grip.js';
+import { type GripRecord, usualGrip } from '../../../src/records/schemas/grip.js';
 import type { Lane } from '../../../src/records/schemas/lane.js';
 import { parseLayout } from '../../../src/records/text/layout-text.js';
 import { averageBowler, houseLane, plainBall } from '../problems.js';
@@ -27,6 +27,28 @@ export function realSheet({
 
 /** As long as a name may be, with signs that markup would take for its own. */
 export const LONG_NAME = 'Bartholomew “Long Name” of the Society of Very Careful Markers & Co <No.1>';
+
+/** A fit as a shop measures one: no two sizes alike. */
+export const FIT: GripRecord = {
+  ...usualGrip(true),
+  spanMiddleIn: 4.28125,
+  spanRingIn: 4.421875,
+  bridgeIn: 0.40625,
+  middle: {
+    diameterIn: 0.703125,
+    depthIn: 2,
+    forwardPitchIn: 0.125,
+    lateralPitchIn: -0.125,
+    sleeve: { boreIn: 0.96875, depthIn: 2, heightIn: 1 },
+  },
+  ring: {
+    diameterIn: 0.71875,
+    depthIn: 2,
+    forwardPitchIn: -0.0625,
+    lateralPitchIn: 0.25,
+    sleeve: { boreIn: 0.96875, depthIn: 2, heightIn: 1 },
+  },
+};
 
 /** Sheets that differ in all that changes how a sheet looks. */
 export const realSheets = async (): Promise<Record<string, SheetAnswer>> => ({
@@ -62,6 +84,11 @@ export const realSheets = async (): Promise<Record<string, SheetAnswer>> => ({
       ],
     },
     text: '65 x 4 3/4 x 55',
+  }),
+  'a left-hander with a fit, on a lane': await realSheet({
+    bowler: { ...averageBowler, hand: 'left', grip: FIT },
+    lane: houseLane,
+    text: '60 x 4 3/4 x 35',
   }),
   'the pin on the PAP': await realSheet({ text: '50 x 0 x 35' }),
 });

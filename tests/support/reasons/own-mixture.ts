@@ -16,10 +16,10 @@ import type { SharedId } from '../../../src/records/schemas/reaction-numbers.js'
 import type { LayoutNumbers } from '../../../src/records/text/layout-text.js';
 import { score } from '../../../src/search/scoring/score.js';
 import type { Target } from '../../../src/search/scoring/target.js';
-import { frictionOf, NOMINAL_SURFACE } from '../../../src/simulate/assumed-surface.js';
 import { POCKET_BOARD } from '../../../src/simulate/pocket.js';
 import type { Setting } from '../../../src/simulate/setting.js';
 import { simulator } from '../../../src/simulate/simulator.js';
+import { frictionOf, NOMINAL_SURFACE } from '../../../src/simulate/worlds/assumed-surface.js';
 
 /*
  * Balls of two layouts at once, mixed and rolled without the engine's own mixing: the check on the causes that reasons name. Drilling,

@@ -28,7 +28,8 @@ const shapes = {
   'many-cores': { byTopWeightIn: n.nullable() },
   'usual-circumference': { circumferenceIn: n },
 
-  'usual-grip': { fingerBoreIn: n, thumbBoreIn: n.nullable() },
+  /** `wallIn`: the least wall between two of its bores at the surface; `meetAtIn`: how deep the fingers' meet. */
+  'usual-grip': { fingerBoreIn: n, thumbBoreIn: n.nullable(), wallIn: n, meetAtIn: n.nullable() },
   'usual-slug': { densityGcc: n },
   'usual-inserts': { densityGcc: n },
   'drilled-before': {},
@@ -74,6 +75,13 @@ const shapes = {
     axisRotationDeg: few,
     papOverIn: few,
     papUpIn: few,
+  },
+  'uncertain-ball': {
+    rgIn: few,
+    differentialIn: few,
+    intermediateDifferentialIn: few,
+    pinToCgIn: few,
+    topWeightOz: few,
   },
   'launch-of-centre': {},
   'own-lines': { mostLaydownBoard: n, mostAngleDeg: n, feetPerArrows: n, pocketBoard: n },

@@ -27,6 +27,12 @@ const shapes = {
     usualWith: z.array(z.enum(LENGTH_UNITS)),
   },
   'part-turned-over': { part: z.string() },
+  /** Null where no single later part covers it. */
+  'part-hidden': { part: z.string(), by: z.string().nullable() },
+  'part-apart': { part: z.string() },
+  'core-upside-down': { pinToCgIn: n },
+  'marker-turned': { offPinIn: n },
+  'core-light': { densestGcc: n, fillerGcc: n, usualGcc: range },
   'part-too-dense': { part: z.string(), densityGcc: n, mostGcc: n },
   'axis-off-mark': { axis: z.enum(['low-rg', 'high-rg']), offIn: n, mostIn: n },
   'cg-beside-line': { asideIn: n },
@@ -34,10 +40,21 @@ const shapes = {
   'differential-not-as-made': { differentialIn: n, mostIn: n },
   'core-against-file': { number: besideCore, ofCore: n, inFile: n },
 
+  'thin-bore-walls': {
+    leastIn: n,
+    walls: z.array(z.strictObject({ hole: z.string(), other: z.string(), widthIn: n })),
+  },
+  /** Two fingers whose bores become one space below the surface; `sleevesToIn`: how far down both have inserts. */
+  'bores-meet-below': { hole: z.string(), other: z.string(), depthIn: n, sleevesToIn: n.nullable() },
+
   'trained-people-only': {},
   'dust-and-resin': {},
   'qualified-fitter': {},
   'local-rules': {},
+
+  /** Of a finish that is changed. */
+  'sanding-by-trained-people': {},
+  'finish-in-competition': {},
 } as const;
 
 export const cautionSchema = statementSchema('caution', shapes);

@@ -16,6 +16,12 @@ const shapes = {
   'no-thumb-hole': {},
   'edges-over-plugs': { edges: z.array(z.strictObject(besideOld)) },
   'thin-webs': { leastIn: n, webs: z.array(z.strictObject({ widthIn: n, ...besideOld })) },
+  /** Share of what is drilled for a hole that is old filling, and how deep its bore first meets that: 0 at the surface. */
+  'drilled-through-plugs': { holes: z.array(z.strictObject({ ...besideOld, share: n, fromIn: n })) },
+  /** Below the surface, where more is left at it. */
+  'thin-webs-below': { leastIn: n, webs: z.array(z.strictObject({ widthIn: n, ...besideOld })) },
+  /** Clear of the pin's mark at the surface, not of the pin below. */
+  'pin-met-below': { hole: newHole, fromIn: n },
   'pin-under-plug': {},
   'marker-under-plug': {},
 } as const;

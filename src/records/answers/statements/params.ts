@@ -12,3 +12,14 @@ export const range = z.strictObject({ least: n, most: n });
 export const wishReading = z.enum(WISHED_IDS);
 
 export const gripHole = z.enum(['thumb', 'middle', 'ring']);
+
+/** A reading of a logged shot that is learned from. */
+export const logReading = z.enum([
+  'laydownBoard',
+  'arrowsBoard',
+  'breakpointBoard',
+  'breakpointFt',
+  'boardAt50Ft',
+  'pinsBoard',
+  'flareIn',
+]);

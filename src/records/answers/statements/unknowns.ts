@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { StatementOf } from '../../../base/statement.js';
+import { UNCERTAIN_BALL_KEYS } from '../../schemas/ball-uncertainty.js';
 import { n } from './params.js';
 import { statementSchema, type TopicOf } from './statement-schema.js';
 
@@ -16,6 +17,8 @@ const shapes = {
   'pap-place': { overOffByIn: n, upOffByIn: n },
   'which-core': { cores: n },
   'ball-as-made': {},
+  /** Numbers of the ball that were guessed. */
+  'ball-numbers': { guessed: z.array(z.enum(UNCERTAIN_BALL_KEYS)) },
   'lane-friction': { of: z.enum(LANE_FRICTIONS) },
   'oil-on-rings': {},
   'wear-of-games': { games: n },

@@ -16,6 +16,18 @@ export const GRIP_WORDS: RefusalWords<GripRefusals> = {
     got: `spans ${figure(spanMiddleIn, bore)} and ${amount(spanRingIn, bore)}, bridge ${amount(bridgeIn, bore)}`,
     hint: 'Spans run from the thumb hole’s edge to the finger hole’s edge.',
   }),
+  'bores-meet': ({ field, hole, other, overlapIn, depthIn }, { bore }) => ({
+    field,
+    rule: `must leave some of the ball between the bores of ${hole} and ${other}`,
+    got:
+      depthIn > 0
+        ? `bores that meet ${amount(depthIn, bore)} down and run ${amount(overlapIn, bore)} into each other`
+        : `bores that overlap by ${amount(overlapIn, bore)} at the surface`,
+    hint:
+      depthIn > 0
+        ? 'Check depths and pitches; depths run along the hole from the surface.'
+        : 'Widen the bridge or drill smaller bores; the bridge is measured between the finished holes, inserts in.',
+  }),
   'vent-impossible': ({ field, why, into, overIn, upIn, meetsAtIn }, { bore }) => ({
     field,
     ...VENT_RULES[why],

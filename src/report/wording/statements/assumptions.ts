@@ -1,4 +1,6 @@
 import type { Assumptions } from '../../../records/answers/statements/assumptions.js';
+import { unsureNumbers } from '../../../records/schemas/ball-uncertainty.js';
+import { ballDeviations } from '../../text/ball-numbers.js';
 import { given, givenWithUnit, type Units, withUnit } from '../../text/display-units.js';
 import { decimals, finePercent, percent } from '../../text/figures.js';
 import { lengthInFile } from './lengths.js';
@@ -30,8 +32,8 @@ export const ASSUMPTIONS: Wording<Assumptions> = {
   'usual-circumference': ({ circumferenceIn }, { arc }) =>
     `Circumference ${givenWithUnit(circumferenceIn, arc)}.`,
 
-  'usual-grip': ({ fingerBoreIn, thumbBoreIn }, { bore }) =>
-    `Usual fingertip grip: inserts in ${withUnit(fingerBoreIn, bore)} bores${thumbBoreIn === null ? ', no thumb hole' : `, a slug in a ${withUnit(thumbBoreIn, bore)} thumb bore`}, drill-point hole ends.`,
+  'usual-grip': ({ fingerBoreIn, thumbBoreIn, wallIn, meetAtIn }, { bore, fineTape }) =>
+    `Usual fingertip grip: inserts in ${withUnit(fingerBoreIn, bore)} bores${thumbBoreIn === null ? ', no thumb hole' : `, a slug in a ${withUnit(thumbBoreIn, bore)} thumb bore`}, drill-point hole ends; its finger bores would leave ${withUnit(wallIn, fineTape)} of ball at the surface${meetAtIn === null ? '' : ` and meet ${withUnit(meetAtIn, fineTape)} below`}.`,
   'usual-slug': ({ densityGcc }) => `Thumb slug of ${densityGcc} g/cc.`,
   'usual-inserts': ({ densityGcc }) => `Finger inserts of ${densityGcc} g/cc.`,
   'drilled-before': () =>
@@ -70,6 +72,8 @@ export const ASSUMPTIONS: Wording<Assumptions> = {
         return off === undefined ? [] : [`${name} ${show(off, units)}`];
       },
     ).join(', ')}.`,
+  'uncertain-ball': (params, units) =>
+    `These numbers of the ball were guessed, and may be off by (one standard deviation): ${ballDeviations(unsureNumbers(params), params, units)}.`,
   'launch-of-centre': () =>
     'The bowler sends the centre of mass. How far the ball is turned about its axis at release is not repeated: worlds take every turn, a single shot is the mean of two half a turn apart.',
   'own-lines': ({ mostLaydownBoard, mostAngleDeg, feetPerArrows, pocketBoard }) =>

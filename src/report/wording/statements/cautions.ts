@@ -19,6 +19,16 @@ export const CAUTIONS: Wording<Cautions> = {
     return `With the unit "${unit}" in the core file (${field}) ${what}. With ${usual} it would be a usual core: is that the unit?`;
   },
   'part-turned-over': ({ part }) => `All triangles of ${part} faced inward; they were turned over.`,
+  'part-hidden': ({ part, by }) =>
+    `${part} lies inside ${by ?? 'parts that come later'} and counts for nothing: where parts share space, the later one is there. If it belongs inside, move it behind ${by ?? 'them'} in the file.`,
+  'part-apart': ({ part }) =>
+    `${part} touches no other part of the core. If it should, check its centre, or its shift for a mesh.`,
+  'core-upside-down': ({ pinToCgIn }, { arc }) =>
+    `The CG lies ${withUnit(pinToCgIn, arc)} from the pin, on the far side of the ball. A pin lies on the CG's side of made balls (common practice, no source): is the core upside down? Then turn the file's pin around, such as from [0, 0, 1] to [0, 0, -1].`,
+  'marker-turned': ({ offPinIn }, { arc }) =>
+    `The CG lies ${withUnit(offPinIn, arc)} from the pin, on the side away from the marker, although the marker of a symmetric core shows where its CG lies. Turn the file's marker around, such as from [1, 0, 0] to [-1, 0, 0].`,
+  'core-light': ({ densestGcc, fillerGcc, usualGcc }) =>
+    `The core is hardly denser than the filler around it: its densest part has ${densestGcc} g/cc, the filler ${fillerGcc.toFixed(2)} g/cc. So it does next to nothing, and its CG and axes may lie anywhere. Check the densities of the parts first: those of cores are usually ${usualGcc.least} to ${usualGcc.most} g/cc (common practice, no source).`,
   'part-too-dense': ({ part, densityGcc, mostGcc }) =>
     `${part} of the core has ${densityGcc} g/cc, outside the sport's component rule, which allows up to ${mostGcc.toFixed(2)} g/cc.`,
   'axis-off-mark': ({ axis, offIn, mostIn }, { arc }) =>
@@ -37,6 +47,17 @@ export const CAUTIONS: Wording<Cautions> = {
     return `The core gives ${name} of ${core}, and the file says ${file}. The core is used.`;
   },
 
+  'thin-bore-walls': ({ leastIn, walls }, { bore, fineTape }) =>
+    `Less than ${withUnit(leastIn, bore)} of ball is left between bores and may crack: ${walls
+      .map(({ hole, other, widthIn }) => `${withUnit(widthIn, fineTape)} between ${hole} and ${other}`)
+      .join(', ')}.`,
+  'bores-meet-below': ({ hole, other, depthIn, sleevesToIn }, { fineTape }) =>
+    `The bores of ${hole} and ${other} become one space ${withUnit(depthIn, fineTape)} below the surface, since both lean toward the middle of the ball: usual with a narrow bridge (common practice, no source). ${
+      sleevesToIn !== null && sleevesToIn > depthIn
+        ? `Their inserts go down to ${withUnit(sleevesToIn, fineTape)} and will touch: shorten them, or have the fitter widen the bridge or pitch the fingers apart.`
+        : 'Drill no deeper than the fit needs, and fasten nothing to the wall between them; or have the fitter widen the bridge or pitch the fingers apart.'
+    }`,
+
   'trained-people-only': () =>
     'Holes cannot be undone. Drilling is for trained people with guarded machines and the ball clamped; eye, ear and breathing protection, and no gloves at the drill.',
   'dust-and-resin': () =>
@@ -44,6 +65,11 @@ export const CAUTIONS: Wording<Cautions> = {
   'qualified-fitter': () =>
     'Fit, span and pitch belong to a qualified fitter. Numbness or pain in thumb, finger or wrist: stop, and see a clinician.',
   'local-rules': () => 'The rules of your local body decide what is legal in competition.',
+
+  'sanding-by-trained-people': () =>
+    'Never sand or polish a ball on a running machine untrained: fingers, sleeves, hair and gloves get caught. Leave it to trained people, or sand by hand, with a mask, eye protection and water against dust.',
+  'finish-in-competition': () =>
+    'Local rules may forbid changing the finish during competition: ask before you do.',
 };
 
 type BesideCore = Cautions['core-against-file']['number'];

@@ -23,6 +23,22 @@ export const LEGALITY_FINDINGS: Wording<LegalityFindings> = {
           `${withUnit(widthIn, markTape)} between the ${hole} hole and the old ${oldHole} hole`,
       )
       .join(', ')}.`,
+  'drilled-through-plugs': ({ holes }, { fineTape }) =>
+    `Through old plugs, as a redrill may go (what share of a hole was plug): ${holes
+      .map(
+        ({ hole, oldHole, share, fromIn }) =>
+          `${hole} ${Math.max(1, Math.round(100 * share))} % through the old ${oldHole}${fromIn > 0 ? `, met ${withUnit(fromIn, fineTape)} below the surface` : ''}`,
+      )
+      .join('; ')}.`,
+  'thin-webs-below': ({ leastIn, webs }, { markTape, fineTape }) =>
+    `Below the surface less than ${withUnit(leastIn, markTape)} of ball is left beside old plugs and may crack: ${webs
+      .map(
+        ({ widthIn, hole, oldHole }) =>
+          `${withUnit(widthIn, fineTape)} between the ${hole} hole and the old ${oldHole} hole`,
+      )
+      .join(', ')}.`,
+  'pin-met-below': ({ hole, fromIn }, { fineTape }) =>
+    `The ${hole} hole is clear of the pin at the surface and cuts it from ${withUnit(fromIn, fineTape)} down, if the pin runs straight to the core (common practice, no source): allowed.`,
   'pin-under-plug': () => 'The pin lies under an old plug: find its place by arcs from the old holes.',
   'marker-under-plug': () => 'The marker lies under an old plug: find its place by arcs from the old holes.',
 };

@@ -1,3 +1,5 @@
+import { ADJUST_REMARKS } from './adjust-remarks.js';
+import { ADJUSTMENTS } from './adjustments.js';
 import { ASSUMPTIONS } from './assumptions.js';
 import { BELIEF_FINDINGS } from './beliefs.js';
 import { CAUTIONS } from './cautions.js';
@@ -8,6 +10,7 @@ import { HEADLINES } from './headlines.js';
 import { LANE_REMARKS } from './lane-remarks.js';
 import { LEGALITY_FINDINGS } from './legality-findings.js';
 import { LIMITS } from './limits.js';
+import { LOG_REMARKS } from './log-remarks.js';
 import { NO_LINE_REASONS, REMEDIES } from './no-line.js';
 import { OBJECTIONS } from './objections.js';
 import { REASONS } from './reasons.js';
@@ -16,6 +19,8 @@ import { UNKNOWNS } from './unknowns.js';
 
 /** The tables of all topics; no code stands in two of them. */
 export const TABLES = {
+  ADJUSTMENTS,
+  ADJUST_REMARKS,
   ASSUMPTIONS,
   CAUTIONS,
   LEVERS,
@@ -27,6 +32,7 @@ export const TABLES = {
   LANE_REMARKS,
   LEGALITY_FINDINGS,
   LIMITS,
+  LOG_REMARKS,
   NO_LINE_REASONS,
   REMEDIES,
   OBJECTIONS,
@@ -39,6 +45,8 @@ export const TABLES = {
 
 /** A sentence for every code there is. */
 export const SENTENCES = {
+  ...ADJUSTMENTS,
+  ...ADJUST_REMARKS,
   ...ASSUMPTIONS,
   ...CAUTIONS,
   ...LEVERS,
@@ -50,6 +58,7 @@ export const SENTENCES = {
   ...LANE_REMARKS,
   ...LEGALITY_FINDINGS,
   ...LIMITS,
+  ...LOG_REMARKS,
   ...NO_LINE_REASONS,
   ...REMEDIES,
   ...OBJECTIONS,

@@ -1,6 +1,9 @@
 import { type ComparedId, REACTION_NUMBERS } from '../../../records/schemas/reaction-numbers.js';
 import type { Units } from '../../text/display-units.js';
 
+/** Said where all differences are shown as 0. */
+export const NOTHING = 'no different';
+
 /**
  * Differences in words, `0.4 ft later, 1.2 boards more`: those of the numbers asked for that are not shown as 0.
  *
@@ -17,7 +20,7 @@ export function sizeText<K extends ComparedId>(
     const shown = change(Math.abs(size[id])).replace('+', '');
     return Number(shown) === 0 ? [] : [`${shown} ${name} ${size[id] > 0 ? more : less}`];
   });
-  return parts.length > 0 ? parts.join(', ') : 'no different';
+  return parts.length > 0 ? parts.join(', ') : NOTHING;
 }
 
 /** How far a bowler's shots vary, `±1.2 ft and ±0.031 deg/ft`. */

@@ -1,4 +1,5 @@
 import type { Unknowns } from '../../../records/answers/statements/unknowns.js';
+import { ballNames } from '../../text/ball-numbers.js';
 import { givenWithUnit, type Units } from '../../text/display-units.js';
 import type { Wording } from './wording.js';
 
@@ -9,6 +10,7 @@ export const UNKNOWNS: Wording<Unknowns> = {
     `the PAP (±${givenWithUnit(overOffByIn, arc)} over, ±${givenWithUnit(upOffByIn, arc)} up)`,
   'which-core': () => 'which core the ball has',
   'ball-as-made': () => 'how the ball was made beside its published numbers',
+  'ball-numbers': ({ guessed }) => `the ball’s ${ballNames(guessed)} (guessed)`,
   'lane-friction': ({ of }) => FRICTIONS[of],
   'oil-on-rings': () => 'how much oil the ball carries on its rings',
   'wear-of-games': ({ games }) => `how much oil ${games} games have taken`,

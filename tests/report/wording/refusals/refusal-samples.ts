@@ -42,6 +42,10 @@ export const SAMPLES: { readonly [Code in keyof Refusals]: readonly Refusals[Cod
   'ball-would-hop': [{}],
   'thumb-disagrees': [{ hasThumbHole: true }, { hasThumbHole: false }],
   'spans-too-short': [{ field: 'bowler.grip', spanMiddleIn: 0.5, spanRingIn: 0.625, bridgeIn: 1 }],
+  'bores-meet': [
+    { field: 'bowler.grip', hole: 'middle', other: 'ring', overlapIn: 0.007, depthIn: 0 },
+    { field: 'bowler.grip', hole: 'thumb', other: 'middle', overlapIn: 0.2, depthIn: 2.9 },
+  ],
   'vent-impossible': (['no-such-hole', 'mouth-in-hole', 'below-the-hole', 'too-slanted'] as const).flatMap(
     (why) => [null, 0.5].map((meetsAtIn) => ({ field: 'bowler.grip.vents[0]', why, ...VENT, meetsAtIn })),
   ),

@@ -1,0 +1,86 @@
+import type { Lesson } from '../../learn/learn.js';
+import type { MisfitCause } from '../../learn/misfit.js';
+import type { BallProblem } from '../../prepare/ball-problem.js';
+import { IN_A_NIGHT } from '../../records/answers/parts/over-scatter.js';
+import type { AdjustRemark } from '../../records/answers/statements/adjust-remarks.js';
+import type { WishedId } from '../../records/schemas/reaction-numbers.js';
+import { type AimedShot, aimedShot, type ShotRecords } from '../../simulate/aimed-shot.js';
+import { reader } from '../../simulate/readings.js';
+import type { ShotScatter } from '../../simulate/shot-scatter.js';
+import type { Learned } from '../../simulate/worlds/learned.js';
+import type { WantedChange } from './weigh-remedy.js';
+
+/** What is learned of the release; all else that is learned is the lane's and the cover's. */
+const RELEASE: readonly string[] = [
+  'speedMean',
+  'spinMean',
+  'axisTiltMean',
+  'axisRotationMean',
+  'papOver',
+  'papUp',
+];
+
+/** From this share of the wanted change on, something else than the ball explains most of it. */
+const MOST = 0.5;
+
+/**
+ * What the log says besides the ball: that it cannot be as it is taken to be, and whether what it teaches of the release or of the lane
+ * explains the miss. Each is borne out by a shot with that alone as stated: it comes nearer by at least half of what is missing, and by
+ * what a person could see.
+ *
+ * @param records  the ball as it is drilled and played, without what was learned
+ * @param shots    logged shots that were learned from
+ */
+export function logSays(
+  { misfit, learned }: Lesson,
+  records: ShotRecords,
+  ball: BallProblem,
+  wanted: WantedChange,
+  scatter: ShotScatter,
+  shots: number,
+): { readonly first: readonly AdjustRemark[]; readonly last: readonly AdjustRemark[] } {
+  const shotWith = (known: Learned): AimedShot => aimedShot({ ...records, learned: known }, ball);
+  const [stated, both] = [shotWith(only(learned, () => false)), shotWith(learned)];
+  const without = {
+    'release-explains': shotWith(only(learned, (what) => !RELEASE.includes(what))),
+    'lane-explains': shotWith(only(learned, (what) => RELEASE.includes(what))),
+  };
+  const changes = Object.entries(wanted) as [WishedId, number][];
+  const causes = (Object.keys(without) as (keyof typeof without)[]).flatMap((code): AdjustRemark[] =>
+    changes.flatMap(([reading, change]): AdjustRemark[] => {
+      const of = ({ outcome }: AimedShot): number => reader(reading)(outcome);
+      const back = of(without[code]) - of(both);
+      const share = change === 0 ? 0 : back / change;
+      const isSeen = Math.abs(back) >= IN_A_NIGHT * scatter[reading];
+      return isSeen && share >= MOST
+        ? [{ code, params: { shots, reading, stated: of(without[code]), learned: of(both), share } }]
+        : [];
+    }),
+  );
+  const [cause] = misfit.causes;
+  const doubt: AdjustRemark[] = misfit.isDoubtful && cause ? [doubtOf(cause)] : [];
+  const moved = (reading: WishedId): number =>
+    Math.abs(reader(reading)(both.outcome) - reader(reading)(stated.outcome)) / scatter[reading];
+  const [most] = changes.map(([reading]) => reading).sort((a, b) => moved(b) - moved(a));
+  const used: AdjustRemark = {
+    code: 'learned-used',
+    params: {
+      shots,
+      reading: most,
+      before: reader(most)(stated.outcome),
+      after: reader(most)(both.outcome),
+    },
+  };
+  return { first: [...doubt, ...causes], last: causes.length > 0 ? [] : [used] };
+}
+
+const doubtOf = ({ reading, by }: MisfitCause): AdjustRemark =>
+  reading === null
+    ? { code: 'pattern-off', params: { by } }
+    : { code: 'reads-off', params: { of: reading, by } };
+
+/** What was learned of some coordinates, the others in the middle of what was known before. */
+const only = (learned: Learned, is: (what: string) => boolean): Learned => ({
+  ...learned,
+  mean: learned.mean.map((mean, i) => (is(learned.coordinates[i]) ? mean : 0)),
+});

@@ -1,0 +1,23 @@
+import type { Interval } from '../solid/ray-interval.js';
+import type { Stretch } from '../solid/stretch.js';
+import { type BoreSolid, insideBore } from './bore-solid.js';
+import { without } from './bore-stretches.js';
+
+/**
+ * Share of the volume along stretches that lies inside bores, 0 to 1; each point counts once, however many bores hold it.
+ *
+ * @param stretches  at least one, in the frame of the bores
+ */
+export function shareInside(stretches: readonly Stretch[], bores: readonly BoreSolid[]): number {
+  let all = 0;
+  let outside = 0;
+  for (const { a, d, area, s, e } of stretches) {
+    const left = bores.reduce<readonly Interval[]>(
+      (kept, bore) => without(kept, insideBore(bore, a, d)),
+      [{ enter: s, leave: e }],
+    );
+    all += area * (e - s);
+    outside += left.reduce((sum, { enter, leave }) => sum + area * (leave - enter), 0);
+  }
+  return 1 - outside / all;
+}

@@ -1,0 +1,64 @@
+import type { LearnedAnswer } from '../../records/answers/learned-answer.js';
+import { learnedReport } from '../../report/screens/learned-report.js';
+import { coreFitter } from '../files/core-fitter.js';
+import { homeOf } from '../files/home.js';
+import { inventedAmong } from '../files/invented.js';
+import { keptName } from '../files/kept-name.js';
+import { loadBowler, loadLane } from '../files/load-record.js';
+import { writeOut } from '../files/out-file.js';
+import { REPORT_FLAG, reportFlag } from '../files/report-flag.js';
+import { dayFlag } from '../flags/date-flag.js';
+import type { LearnedCommandOptions } from '../flags/options.js';
+import { bowlerLog } from '../learned/bowler-log.js';
+import { forgetFlag, forgetNights } from '../learned/forget-nights.js';
+import { noLog } from '../learned/no-log.js';
+import { pageFor } from '../print/page-for.js';
+import { printAnswer } from '../print/print-answer.js';
+import { withProgress } from '../print/progress.js';
+import { collectFaults } from '../terminal/collect-faults.js';
+import type { Terminal } from '../terminal/terminal.js';
+import { searchFlags } from './recommend-command.js';
+
+/** `flarewise learned`: what the logged shots of a bowler teach. */
+export async function learnedCommand(options: LearnedCommandOptions, terminal: Terminal): Promise<void> {
+  const { seed, practiceWeight, units, workers } = searchFlags(options, terminal);
+  const { bowler, forget, report, ...given } = collectFaults({
+    bowler: () => loadBowler(options.bowler, terminal),
+    lane: () => (options.lane === undefined ? undefined : loadLane(options.lane, terminal)),
+    layout: () => (options.ball === undefined ? undefined : layoutId(options.ball, terminal)),
+    since: () => (options.since === undefined ? undefined : dayFlag('--since', options.since)),
+    report: () => reportFlag(options.report),
+    forget: () => forgetFlag(options.forget),
+    seed,
+    practiceWeight,
+    units,
+    workers,
+  });
+  const log = bowlerLog(bowler, given, terminal);
+  if (!log) throw noLog(bowler.name);
+  if (forget !== null) return forgetNights(log.kept, forget, options, terminal);
+  const { teach } = await import('../../answer/learned-answer.js');
+  const answer = await withProgress(terminal, async (onProgress) => {
+    onProgress({ stage: 'logged shots', done: 0, total: 1 });
+    const how = { seed: given.seed, practiceWeight: given.practiceWeight, budget: terminal.budget };
+    return teach({ bowler, ...log }, { ...how, fitter: coreFitter(terminal) })?.answer;
+  });
+  if (!answer) throw noLog(bowler.name);
+  printAnswer(answer, (page) => learnedReport(answer, page, options.full), options, terminal);
+  if (report !== null) await writePage(report, answer, inventedAmong({ bowler }), options, terminal);
+}
+
+/** The id of a kept drilled layout. @throws {InputError} `no-such-record` */
+const layoutId = (word: string, terminal: Terminal): string =>
+  keptName(homeOf(terminal), word.startsWith('layout/') ? word : `layout/${word}`).id;
+
+async function writePage(
+  path: string,
+  answer: LearnedAnswer,
+  invented: readonly string[],
+  options: LearnedCommandOptions,
+  terminal: Terminal,
+): Promise<void> {
+  const { learnedHtml } = await import('../../report/web/learned-html.js');
+  writeOut(path, Buffer.from(learnedHtml(answer, invented, pageFor(options, terminal))), REPORT_FLAG);
+}

@@ -1,0 +1,53 @@
+import type { CoreFitter } from '../../prepare/fit-cores.js';
+import type { Bowler } from '../../records/schemas/bowler.js';
+import type { Lane } from '../../records/schemas/lane.js';
+import type { Learned } from '../../simulate/worlds/learned.js';
+import { coreFitter } from '../files/core-fitter.js';
+import { withProgress } from '../print/progress.js';
+import type { Terminal } from '../terminal/terminal.js';
+import { bowlerLog } from './bowler-log.js';
+
+/** For whom, and where. */
+interface Asked {
+  readonly bowler: Bowler;
+  readonly lane: Lane;
+}
+
+/** How to learn. */
+interface How {
+  readonly seed: number;
+  readonly practiceWeight?: number | undefined;
+  readonly fitter?: CoreFitter | undefined;
+}
+
+/**
+ * What the kept log says of a bowler on a lane, for an answer to count in; undefined where there is nothing to learn from, or the person
+ * wants it left out.
+ */
+export async function learnedFor(
+  { bowler, lane }: Asked,
+  { unlearned }: { readonly unlearned?: boolean },
+  how: How,
+  terminal: Terminal,
+): Promise<Learned | undefined> {
+  if (unlearned) return undefined;
+  const log = bowlerLog(bowler, { lane }, terminal);
+  if (!log || log.balls.length === 0) return undefined;
+  const { teach } = await import('../../answer/learned-answer.js');
+  const { seed, practiceWeight, fitter = coreFitter(terminal) } = how;
+  return withProgress(terminal, async (onProgress) => {
+    onProgress({ stage: 'logged shots', done: 0, total: 1 });
+    return teach({ bowler, ...log }, { seed, practiceWeight, fitter, budget: terminal.budget })?.learned;
+  });
+}
+
+/** The same inputs with what the kept log says; as they are where it says nothing. */
+export async function withLearned<T extends Asked>(
+  inputs: T,
+  options: { readonly unlearned?: boolean },
+  how: How,
+  terminal: Terminal,
+): Promise<T & { readonly learned?: Learned }> {
+  const learned = await learnedFor(inputs, options, how, terminal);
+  return learned ? { ...inputs, learned } : inputs;
+}

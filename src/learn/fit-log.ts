@@ -1,0 +1,79 @@
+import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
+import { type Budget, USUAL_BUDGET } from '../prepare/budget.js';
+import type { CoreFitter } from '../prepare/fit-cores.js';
+import type { Bowler } from '../records/schemas/bowler.js';
+import type { Learned } from '../simulate/worlds/learned.js';
+import { type Fit, fitWithPrior } from './fit-with-prior.js';
+import type { LinearLog } from './linear-log.js';
+import { type FittedNight, type LoggedRow, loggedRows, logModel } from './log-model.js';
+import type { LoggedBall } from './logged.js';
+import { nightMeans } from './night-means.js';
+import { nightModel } from './night-model.js';
+import { CORES_TRIED, type LogUnknown, lastingUnknowns, uncertaintyOf, unknownsOf } from './unknowns.js';
+
+export interface LearnOptions {
+  readonly fitter?: CoreFitter | undefined;
+  /** Makes balls ready to drill; one that remembers them answers as one that does not. */
+  readonly readyBall?: typeof ballProblem | undefined;
+  readonly budget?: Budget | undefined;
+}
+
+/** A log, fitted. */
+export interface FittedLog {
+  readonly uncertainty: Learned['uncertainty'];
+  /** The balls, made ready to drill. */
+  readonly ready: readonly BallProblem[];
+  readonly nights: readonly FittedNight[];
+  readonly unknowns: readonly LogUnknown[];
+  /** What is observed, in the order of the fit. */
+  readonly rows: readonly LoggedRow[];
+  readonly fit: Fit<LinearLog>;
+}
+
+/**
+ * Fits what is not known to the means of a bowler's nights, by physics. A pure function of the log: nothing is remembered.
+ *
+ * @returns null where there is no night to learn from
+ * @throws {Refusal} when a ball's numbers fit no core or the grip cannot be placed
+ */
+export function fitLog(
+  bowler: Bowler,
+  balls: readonly LoggedBall[],
+  { fitter, readyBall = ballProblem, budget = USUAL_BUDGET }: LearnOptions,
+): FittedLog | null {
+  const uncertainty = uncertaintyOf(bowler);
+  const unsure = { ...bowler, uncertainty };
+  const ready = balls.map(({ ball }) => readyBall(ball, bowler, 'moment', fitter, budget));
+  const coresOf = ready.map(({ bodies }) => coresAmong(bodies.length));
+  const nights = balls.flatMap((logged, ball) =>
+    logged.nights.flatMap((night): FittedNight[] => {
+      const means = nightMeans(night.night);
+      if (means.readings.length === 0 || means.gutterShare > MOST_GUTTERS) return [];
+      const model = nightModel(unsure, logged, night, means, ready[ball]);
+      return [{ model, means, logged, night, ball, cores: coresOf[ball] }];
+    }),
+  );
+  if (nights.length === 0) return null;
+  const unknowns = unknownsOf(
+    lastingUnknowns(uncertainty, balls),
+    nights.map(({ ball }) => ball),
+    coresOf.map(({ length }) => length),
+  );
+  return {
+    uncertainty,
+    ready,
+    nights,
+    unknowns,
+    rows: loggedRows(nights),
+    fit: fitWithPrior(logModel(nights, unknowns)),
+  };
+}
+
+/** Nights on which more than this share of the shots fell into the gutter say little of those that did not (assumed, no source). */
+export const MOST_GUTTERS = 1 / 3;
+
+/** Places of cores spread over all but the most typical, which are in order of how typical they are. */
+const coresAmong = (count: number): readonly number[] => {
+  const tried = Math.min(CORES_TRIED, count - 1);
+  return Array.from({ length: tried }, (_, k) => 1 + Math.floor((k * (count - 1)) / tried));
+};

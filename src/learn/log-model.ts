@@ -1,0 +1,169 @@
+import { Matrix } from 'ml-matrix';
+import type { ShotDeviations } from '../simulate/worlds/release-scatter.js';
+import type { ModelWithPrior, Observed } from './fit-with-prior.js';
+import { fillGutters } from './gutter-shots.js';
+import type { LinearLog, LinearNight } from './linear-log.js';
+import type { LoggedBall, LoggedNight } from './logged.js';
+import type { NightMeans } from './night-means.js';
+import type { NightModel, NightPoint } from './night-model.js';
+import { READ, READING_ERROR } from './readings.js';
+import { aboutTheMean, type ShotRead } from './scattered.js';
+import { type LogUnknown, lastingShare, nightShare } from './unknowns.js';
+
+/** A night as it is fitted. */
+export interface FittedNight {
+  readonly model: NightModel;
+  readonly means: NightMeans;
+  readonly logged: LoggedBall;
+  readonly night: LoggedNight;
+  /** Which drilled ball. */
+  readonly ball: number;
+  /** Cores that its core may be instead of the most typical, by their places. */
+  readonly cores: readonly number[];
+}
+
+/**
+ * How far each kind of unknown is moved to either side to see what it does, in its deviations: as far as it stays unknown. Over less, a reading
+ * that jumps, as flare does where one ring more is left, has slopes far too steep, and revs seem to be known far too well.
+ */
+const STEP = { lasting: 1, aim: 0.2, drilled: 1 } as const;
+
+/** The means of nights as a function of all that is not known. */
+export function logModel(
+  nights: readonly FittedNight[],
+  unknowns: readonly LogUnknown[],
+): ModelWithPrior<LinearLog> {
+  const rows = loggedRows(nights);
+  const pointAt = (u: Float64Array, night: number): NightPoint => pointOf(unknowns, nights, u, night);
+  const linear = unknowns.flatMap(({ of }, j) => (of === 'core' || of === 'apart' ? [j] : []));
+  /** What other cores add, linear between a few that were tried, and by how much readings and engine lie apart. */
+  const addedTo = (u: Float64Array, slopeOf: (unknown: number) => number): number =>
+    linear.reduce((sum, j) => sum + u[j] * slopeOf(j), 0);
+
+  const linearNight = (u: Float64Array, night: number): LinearNight => {
+    const { model, cores } = nights[night];
+    const here = pointAt(u, night);
+    const { readings: middle, outcome } = read(model, here);
+    const slopes = unknowns.map((unknown, j): Float64Array | null => {
+      if (!isOf(unknown, night, nights[night].ball) || unknown.of === 'night') return null;
+      if (unknown.of === 'apart')
+        return Float64Array.from(READ, (id) => (id === unknown.what ? READING_ERROR[id].always : 0));
+      if (unknown.of === 'core') {
+        const { readings } = read(model, { ...here, body: cores[unknown.core] });
+        return readings.map((each, i) => (each - middle[i]) / Math.sqrt(cores.length));
+      }
+      const step = STEP[unknown.of];
+      const at = (side: number): Float64Array | null => {
+        const there = read(model, pointAt(u.with(j, u[j] + side * step), night));
+        // a shot that ends elsewhere says nothing of a slope
+        return there.outcome === outcome ? there.readings : null;
+      };
+      const [less, more] = [at(-1), at(1)];
+      if (less && more) return middle.map((_, i) => (more[i] - less[i]) / (2 * step));
+      if (more) return middle.map((each, i) => (more[i] - each) / step);
+      return less && middle.map((each, i) => (each - less[i]) / step);
+    });
+    // what a night has of its own acts as what lasts does
+    for (const [j, unknown] of unknowns.entries()) {
+      if (unknown.of !== 'night' || unknown.night !== night) continue;
+      const lasting = unknowns.findIndex(
+        ({ of, what }: LogUnknown & { what?: string }) => of === 'lasting' && what === unknown.what,
+      );
+      const share = nightShare(unknown.what) / lastingShare(unknown.what);
+      slopes[j] = slopes[lasting]?.map((each) => share * each) ?? null;
+    }
+    const scattered = aboutTheMean((shot) => read(model, here, shot), model.scatter);
+    const means = middle.map(
+      (each, at) => each + scattered.shift[at] + addedTo(u, (j) => slopes[j]?.[at] ?? 0),
+    );
+    return { means, slopes, scattered };
+  };
+
+  return {
+    unknowns: unknowns.length,
+    linearise(u) {
+      const everyNight = nights.map((_, night) => linearNight(u, night));
+      return {
+        predicted: Float64Array.from(rows, ({ night, at }) => everyNight[night].means[at]),
+        jacobian: rows.map(({ night, at }) =>
+          Float64Array.from(everyNight[night].slopes, (slope) => slope?.[at] ?? 0),
+        ),
+        everyNight,
+      };
+    },
+    predict(u, { everyNight }) {
+      const here = nights.map(({ model }, night) => read(model, pointAt(u, night)).readings);
+      return Float64Array.from(rows, ({ night, at }) => {
+        const { scattered, slopes } = everyNight[night];
+        return here[night][at] + scattered.shift[at] + addedTo(u, (j) => slopes[j]?.[at] ?? 0);
+      });
+    },
+    observed: ({ everyNight }) => observedAt(nights, rows, everyNight),
+  };
+}
+
+const read = (model: NightModel, point: NightPoint, shot?: ShotDeviations): ShotRead => {
+  const rolled = model.roll(point, shot);
+  return { readings: model.readingsOf(rolled), outcome: rolled.shot.outcome };
+};
+
+/** Where a night is at some values of the unknowns, on the most typical core. */
+export function pointOf(
+  unknowns: readonly LogUnknown[],
+  nights: readonly Pick<FittedNight, 'ball'>[],
+  u: Float64Array,
+  night: number,
+): NightPoint {
+  const scores = new Map<string, number>();
+  const add = (what: string, by: number) => scores.set(what, (scores.get(what) ?? 0) + by);
+  const aim = { laydown: 0, direction: 0 };
+  for (const [j, unknown] of unknowns.entries()) {
+    if (!isOf(unknown, night, nights[night].ball)) continue;
+    if (unknown.of === 'lasting') add(unknown.what, lastingShare(unknown.what) * u[j]);
+    else if (unknown.of === 'night') add(unknown.what, nightShare(unknown.what) * u[j]);
+    else if (unknown.of === 'drilled') add(unknown.what, u[j]);
+    else if (unknown.of === 'aim') aim[unknown.what] = u[j];
+  }
+  return { scoreOf: (what) => scores.get(what) ?? 0, body: 0, ...aim };
+}
+
+/** Whether an unknown acts on a night. */
+const isOf = (unknown: LogUnknown, night: number, ball: number): boolean =>
+  unknown.of === 'lasting' ||
+  unknown.of === 'apart' ||
+  ('night' in unknown ? unknown.night === night : unknown.ball === ball);
+
+/** A reading of a night that was taken. */
+export interface LoggedRow {
+  readonly night: number;
+  /** Its place in `READ`, and among the readings of the night. */
+  readonly at: number;
+  readonly place: number;
+}
+
+export const loggedRows = (nights: readonly Pick<FittedNight, 'means'>[]): readonly LoggedRow[] =>
+  nights.flatMap(({ means }, night) =>
+    means.readings.map(({ id }, place) => ({ night, at: READ.indexOf(id), place })),
+  );
+
+/** What was read, and how it errs: shots scatter together in all readings; reading errors are each its own. */
+function observedAt(
+  nights: readonly FittedNight[],
+  rows: readonly LoggedRow[],
+  everyNight: readonly LinearNight[],
+): Observed {
+  const filled = nights.map(({ means }, night) => fillGutters(means, everyNight[night]));
+  const noise = Matrix.zeros(rows.length, rows.length);
+  for (const [i, a] of rows.entries())
+    for (const [j, b] of rows.entries()) {
+      if (a.night !== b.night) continue;
+      const { readings, together } = nights[a.night].means;
+      const [one, other] = [readings[a.place], readings[b.place]];
+      const { covariance } = everyNight[a.night].scattered;
+      const shared = Math.min(together[a.place][b.place], one.count, other.count);
+      const scatter = (covariance[a.at][b.at] * shared) / (one.count * other.count);
+      const own = i === j ? one.ofShot ** 2 / one.count + one.ofNight ** 2 : 0;
+      noise.set(i, j, scatter + own);
+    }
+  return { values: Float64Array.from(rows, ({ night, place }) => filled[night][place]), noise };
+}

@@ -1,0 +1,80 @@
+import { mean, sampleVariance } from 'simple-statistics';
+import { fromKeys } from '../base/from-keys.js';
+import type { Layout } from '../layout/layout.js';
+import type { Launch } from '../motion/shot/release.js';
+import { FORETOLD_IDS, type ForetoldId } from '../records/answers/learned-answer.js';
+import { type Ball, ballUncertainty } from '../records/schemas/ball.js';
+import type { Bowler } from '../records/schemas/bowler.js';
+import { reader } from '../simulate/readings.js';
+import type { ShotProblem } from '../simulate/shot-problem.js';
+import { simulator } from '../simulate/simulator.js';
+import { type Deviations, NO_DEVIATIONS, withShot } from '../simulate/worlds/deviations.js';
+import { drawsOf, type KnownScores } from '../simulate/worlds/draws.js';
+import { drawDrilledBall } from '../simulate/worlds/drilled-ball.js';
+import { drawLasting } from '../simulate/worlds/lasting.js';
+import { type ShotDeviations, shotScatterOf } from '../simulate/worlds/release-scatter.js';
+import { aboutTheMean, type ShotRead } from './scattered.js';
+
+/** By how much the engine itself may be off on the mean of a night, as in `READING_ERROR` (assumed, no source). */
+export const ENGINE_OFF: Readonly<Record<ForetoldId, number>> = {
+  pinsBoard: 0.5,
+  breakpointBoard: 0.5,
+  hookStartFt: 1,
+  totalHookBoards: 0.5,
+  entryAngleDeg: 0.2,
+};
+
+/** The mean of a night's shots that is to be expected, and how far off it may be (one standard deviation). */
+export interface Foretold {
+  readonly mean: number;
+  readonly deviation: number;
+}
+
+/** Nothing known but what is beforehand. */
+export const NOTHING_KNOWN: KnownScores = { coordinates: [], mean: [], lower: [] };
+
+const WORLDS = 64;
+
+/**
+ * What the mean shot of a night still to come does, by physics in worlds drawn from what is known; null where fewer than half of them
+ * reach the pins.
+ *
+ * @param problem  whose nominal world is the middle of what is known
+ * @param bowler   with how far off the numbers may be, as scores are counted in
+ * @param ball     its record: of a guessed number it says how far off it may be
+ * @param launch   where and which way the bowler aims
+ */
+export function predictNight(
+  problem: ShotProblem,
+  layout: Layout,
+  known: KnownScores,
+  { bowler, ball }: { readonly bowler: Bowler; readonly ball: Ball },
+  launch: Launch,
+  seed: number,
+  worlds = WORLDS,
+): Readonly<Record<ForetoldId, Foretold>> | null {
+  const { published, bodies } = problem.ball;
+  const engine = simulator(problem);
+  const [nominal] = problem.worlds;
+  const drawn = Array.from({ length: worlds }, (_, n): Deviations => {
+    const draw = drawsOf(seed, n, known);
+    const drilled = drawDrilledBall(draw, published, bodies.length, ballUncertainty(ball));
+    return { ...NO_DEVIATIONS, ...drilled, ...drawLasting(draw, bowler, published.radius) };
+  });
+  const outcomes = drawn
+    .map((deviations) => engine.outcome(layout, deviations, launch))
+    .filter(({ shot }) => shot === 'pins');
+  if (outcomes.length < worlds / 2) return null;
+  const readShot = (shot: ShotDeviations): ShotRead => {
+    const outcome = engine.outcome(layout, withShot(nominal, shot), launch);
+    return { readings: Float64Array.from(FORETOLD_IDS, (id) => reader(id)(outcome)), outcome: outcome.shot };
+  };
+  const { shift } = aboutTheMean(readShot, shotScatterOf(bowler));
+  return fromKeys(FORETOLD_IDS, (id) => {
+    const values = outcomes.map(reader(id));
+    return {
+      mean: mean(values) + shift[FORETOLD_IDS.indexOf(id)],
+      deviation: Math.hypot(Math.sqrt(sampleVariance(values)), ENGINE_OFF[id]),
+    };
+  });
+}

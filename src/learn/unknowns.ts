@@ -1,0 +1,109 @@
+import { USUAL_GRIT } from '../records/schemas/ball.js';
+import type { Bowler } from '../records/schemas/bowler.js';
+import { REFERENCE_GRIT } from '../simulate/worlds/assumed-surface.js';
+import type { Drawn } from '../simulate/worlds/draws.js';
+import { LASTING, type LastingCoordinate } from '../simulate/worlds/lasting.js';
+import type { Learned } from '../simulate/worlds/learned.js';
+import type { LoggedBall } from './logged.js';
+import { READ, type ReadId } from './readings.js';
+
+/**
+ * What each night has of its own, as a share (standard deviation) of what is not known of a lane beforehand: 5 % of friction on oil, 3 % on
+ * dry boards, 7 % of the film. The rest lasts. Assumed, no source.
+ */
+const NIGHT_SHARE: Partial<Record<LastingCoordinate, number>> = {
+  frictionOiled: 0.3,
+  frictionDry: 0.3,
+  filmScale: 0.25,
+};
+
+export const nightShare = (what: LastingCoordinate): number => NIGHT_SHARE[what] ?? 0;
+
+/** What lasts of what is not known. */
+export const lastingShare = (what: LastingCoordinate): number => Math.sqrt(1 - nightShare(what) ** 2);
+
+/** What belongs to one drilled ball: how it was marked and made. */
+export const DRILLED = [
+  'drillingAngle',
+  'pinToPap',
+  'valAngle',
+  'lowRg',
+  'differential',
+  'topWeight',
+  'pinToCg',
+] as const satisfies readonly Drawn[];
+
+/** Cores by which a fitted core's being another is told. */
+export const CORES_TRIED = 8;
+
+/** How a bowler aims on a night: a board at the foul line and a direction. */
+export const AIM = ['laydown', 'direction'] as const;
+
+/** Something that is not known, standard normal beforehand. */
+export type LogUnknown =
+  | { readonly of: 'lasting'; readonly what: LastingCoordinate }
+  | { readonly of: 'night'; readonly night: number; readonly what: LastingCoordinate }
+  | { readonly of: 'aim'; readonly night: number; readonly what: (typeof AIM)[number] }
+  | { readonly of: 'drilled'; readonly ball: number; readonly what: (typeof DRILLED)[number] }
+  | { readonly of: 'core'; readonly ball: number; readonly core: number }
+  /** How far a person's readings and the engine lie apart on every night. */
+  | { readonly of: 'apart'; readonly what: ReadId };
+
+/** How far off a bowler's numbers are taken to be where a log is read and nothing is said, one standard deviation. Assumed, no source. */
+const RELEASE_OFF = { speedMph: 0.5, revRateRpm: 30, axisTiltDeg: 3, axisRotationDeg: 5 };
+
+export const uncertaintyOf = ({ uncertainty }: Bowler): Learned['uncertainty'] => ({
+  ...RELEASE_OFF,
+  ...uncertainty,
+});
+
+const RELEASE = {
+  speedMean: 'speedMph',
+  spinMean: 'revRateRpm',
+  axisTiltMean: 'axisTiltDeg',
+  axisRotationMean: 'axisRotationDeg',
+  papOver: 'papOverIn',
+  papUp: 'papUpIn',
+} as const satisfies Partial<Record<LastingCoordinate, keyof Learned['uncertainty']>>;
+
+/** What lasts and can show in these nights at all. */
+export function lastingUnknowns(
+  uncertainty: Learned['uncertainty'],
+  balls: readonly LoggedBall[],
+): readonly LastingCoordinate[] {
+  const hasGames = balls.some(({ nights }) => nights.some(({ lane }) => (lane.games ?? 0) > 0));
+  const hasFinish = balls.some(({ ball }) => (ball.surfaceGrit ?? USUAL_GRIT) !== REFERENCE_GRIT);
+  return LASTING.filter((what) => {
+    if (what in RELEASE) return (uncertainty[RELEASE[what as keyof typeof RELEASE]] ?? 0) > 0;
+    if (what === 'burnPerGame' || what === 'carriedDown') return hasGames;
+    return what !== 'finishExponent' || hasFinish;
+  });
+}
+
+/**
+ * All that is not known of some balls and nights.
+ *
+ * @param ballOf   the ball of each night
+ * @param coresOf  how many cores are tried of each ball
+ */
+export function unknownsOf(
+  lasting: readonly LastingCoordinate[],
+  ballOf: readonly number[],
+  coresOf: readonly number[],
+): readonly LogUnknown[] {
+  const nights = [...ballOf.keys()];
+  return [
+    ...lasting.map((what): LogUnknown => ({ of: 'lasting', what })),
+    ...READ.map((what): LogUnknown => ({ of: 'apart', what })),
+    ...nights.flatMap((night) => [
+      ...AIM.map((what): LogUnknown => ({ of: 'aim', night, what })),
+      ...lasting
+        .filter((what) => nightShare(what) > 0)
+        .map((what): LogUnknown => ({ of: 'night', night, what })),
+    ]),
+    ...coresOf.flatMap((cores, ball) => [
+      ...DRILLED.map((what): LogUnknown => ({ of: 'drilled', ball, what })),
+      ...Array.from({ length: cores }, (_, core): LogUnknown => ({ of: 'core', ball, core })),
+    ]),
+  ];
+}

@@ -1,0 +1,76 @@
+import { type BoreWall, boreWalls } from '../ball/drill/bore-walls.js';
+import { from, INCH, to } from '../base/units.js';
+import { type Hole, holeName } from '../layout/hole.js';
+import type { Caution } from '../records/answers/statements/cautions.js';
+import { Refusal, type RefusalStatement } from '../records/refusals/refusal.js';
+import { loadPractice } from '../records/shared/shared-data.js';
+
+/**
+ * What to be careful about with the walls between the bores of a grip.
+ *
+ * Two fingers without side pitch both point at the ball's centre: with a usual bridge their bores meet below the surface, whatever
+ * the layout. That is drilled (common practice, no source), and only said. No other two may meet, nor two fingers at
+ * the surface.
+ *
+ * @param radius  the ball's, m
+ * @param field   where the grip stands, for the error
+ * @throws {Refusal} `bores-meet`, of every two holes with nothing left between them
+ */
+export function gripWalls(holes: readonly Hole[], radius: number, field: string): Caution[] {
+  const walls = boreWalls(holes, radius);
+  const refusals = walls.filter(isNothingLeft).map(
+    (wall): RefusalStatement => ({
+      code: 'bores-meet',
+      params: {
+        field,
+        ...namesOf(wall),
+        overlapIn: toThousandth(wall.atMouth < 0 ? -wall.atMouth : wall.overlap),
+        depthIn: wall.atMouth < 0 ? 0 : toThousandth(wall.meetsAt ?? 0),
+      },
+    }),
+  );
+  if (refusals.length > 0) throw new Refusal(refusals);
+  const { leastBoreWallIn: leastIn } = loadPractice();
+  const thin = walls.filter((wall) => widthOf(wall) < from(leastIn, INCH));
+  return [
+    ...(thin.length > 0
+      ? [
+          {
+            code: 'thin-bore-walls',
+            params: {
+              leastIn,
+              walls: thin.map((wall) => ({ ...namesOf(wall), widthIn: to(widthOf(wall), INCH) })),
+            },
+          } as const,
+        ]
+      : []),
+    ...walls.flatMap((wall): Caution[] =>
+      wall.meetsAt === null
+        ? []
+        : [
+            {
+              code: 'bores-meet-below',
+              params: { ...namesOf(wall), depthIn: to(wall.meetsAt, INCH), sleevesToIn: sleevesTo(wall) },
+            },
+          ],
+    ),
+  ];
+}
+
+/** As it is said, in; what is there is not said to be nothing. */
+const toThousandth = (length: number): number => Math.max(0.001, Number(to(length, INCH).toFixed(3)));
+
+const isNothingLeft = (wall: BoreWall): boolean =>
+  wall.atMouth < 0 || (wall.meetsAt !== null && !areFingers(wall));
+
+/** What a shop looks at: between fingers the wall that is seen, else the least there is. */
+const widthOf = (wall: BoreWall): number => (areFingers(wall) ? wall.atMouth : Math.max(0, wall.least));
+
+const areFingers = ({ one, other }: BoreWall): boolean =>
+  [one, other].every(({ name }) => name === 'middle' || name === 'ring');
+
+const namesOf = ({ one, other }: BoreWall) => ({ hole: holeName(one), other: holeName(other) });
+
+/** How far down both holes have a slug or an insert, in; null where one has none. */
+const sleevesTo = ({ one, other }: BoreWall): number | null =>
+  one.sleeve && other.sleeve ? to(Math.min(one.sleeve.height, other.sleeve.height), INCH) : null;

@@ -1,0 +1,35 @@
+import type { Oddity } from '../answers/statements/log-remarks.js';
+import { readingErrorsOf } from '../schemas/reading-errors.js';
+import type { LoggedShot } from '../schemas/shot-log.js';
+import type { NightHead } from './add-shot.js';
+import { oddNumbers, type ReleaseSpeed } from './odd-numbers.js';
+import { oddPath } from './odd-path.js';
+import { shotFromOtherSide } from './other-side.js';
+import { readingError } from './readings.js';
+
+/** What looks odd about a shot. */
+export interface OddShot {
+  readonly oddities: readonly Oddity[];
+  /** Whether its path would be sound if its boards were counted from the other side. */
+  readonly fitsFromOtherSide: boolean;
+}
+
+/**
+ * What looks odd about a shot by itself; nothing of one about which the person was asked before.
+ *
+ * @param release  of the bowler, where the record is known
+ */
+export function oddShot(
+  shot: LoggedShot,
+  head: Pick<NightHead, 'targetBoard' | 'readingErrors'>,
+  release: ReleaseSpeed | null,
+): OddShot {
+  if (shot.confirmed) return { oddities: [], fitsFromOtherSide: false };
+  const errors = readingErrorsOf(head);
+  const arrows = readingError('arrowsBoard', shot, head);
+  const path = oddPath(shot, errors, arrows);
+  return {
+    oddities: [...path, ...oddNumbers(shot, release)],
+    fitsFromOtherSide: path.length > 0 && oddPath(shotFromOtherSide(shot), errors, arrows).length === 0,
+  };
+}

@@ -1,0 +1,125 @@
+import { CsvError, parse } from 'csv-parse/sync';
+import { type Fault, InputError, MOST_FAULTS } from '../../base/errors.js';
+import { shortened } from '../../base/visible.js';
+import { unguardedCell } from '../text/csv-cell.js';
+import { nearestWord } from '../text/nearest-word.js';
+
+/** The cells of a row as text, by the heads of their columns. */
+export type Row = Readonly<Record<string, string>>;
+
+/** What a list must be. */
+export interface ListKind {
+  /** What a row is of, for a fault: `bowler`. */
+  readonly each: string;
+  readonly mostRows: number;
+  readonly known: readonly string[];
+  readonly needed: readonly string[];
+  /** How to see what the columns are. */
+  readonly example: string;
+}
+
+/**
+ * The rows of a list: comma-separated values, or with semicolons or tabs between, as spreadsheets differ by country; a byte order
+ * mark aside.
+ *
+ * @param source  the file's name, for the error
+ * @throws {InputError} `broken-list` or `bad-list`, with all faults of the heads at once
+ */
+export function readRows(text: string, source: string, kind: ListKind): readonly Row[] {
+  const { heads, rows } = cellsOf(text, source, kind.mostRows);
+  if (rows.length === 0)
+    throw new InputError(
+      'bad-list',
+      {
+        field: 'file',
+        rule: `must have a row for each ${kind.each} below its heads`,
+        got: 'no row',
+        hint: kind.example,
+      },
+      source,
+    );
+  if (rows.length > kind.mostRows)
+    throw new InputError(
+      'bad-list',
+      {
+        field: 'file',
+        rule: `must have at most ${kind.mostRows.toLocaleString('en')} rows`,
+        got: 'more',
+        hint: 'Divide it into several.',
+      },
+      source,
+    );
+  checkHeads(heads, source, kind);
+  return rows;
+}
+
+function cellsOf(text: string, source: string, mostRows: number) {
+  let heads: readonly string[] = [];
+  try {
+    const rows: readonly Row[] = parse(text, {
+      bom: true,
+      columns: (first: string[]) => {
+        heads = first;
+        return first;
+      },
+      trim: true,
+      cast: unguardedCell,
+      skip_empty_lines: true,
+      delimiter: delimiterOf(text),
+      to: mostRows + 1,
+    });
+    return { heads, rows };
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    throw new InputError(
+      'broken-list',
+      {
+        field: 'file',
+        rule: 'must be comma-separated values with as many cells in each row as heads',
+        got: error.message,
+        hint: 'A cell that holds a comma stands in double quotes.',
+      },
+      source,
+    );
+  }
+}
+
+/** Comma, semicolon or tab, whichever the heads have most of. */
+function delimiterOf(text: string): string {
+  const [heads = ''] = text.split('\n', 1);
+  const count = (sign: string): number => heads.split(sign).length;
+  return [',', ';', '\t'].reduce((best, sign) => (count(sign) > count(best) ? sign : best));
+}
+
+/** @throws {InputError} `bad-list` */
+function checkHeads(heads: readonly string[], source: string, { known, needed, example }: ListKind): void {
+  const unknown = heads.filter((head) => !known.includes(head));
+  const missing = needed.filter((head) => !heads.includes(head));
+  const twice = known.filter((head) => heads.indexOf(head) !== heads.lastIndexOf(head));
+  const count = unknown.length + missing.length + twice.length;
+  if (count === 0) return;
+  const faults: Fault[] = [
+    ...twice.map((head) => ({
+      field: `column ${head}`,
+      rule: 'must be there once',
+      got: 'two of them',
+      hint: 'Leave out one of the two.',
+    })),
+    ...missing.map((head) => ({
+      field: `column ${head}`,
+      rule: 'must be there',
+      got: 'none',
+      hint: example,
+    })),
+    ...unknown.slice(0, MOST_FAULTS).map((head) => {
+      const near = nearestWord(head, known);
+      return {
+        field: `column ${shortened(head, 80)}`,
+        rule: 'must not be there: no such column is known',
+        got: JSON.stringify(shortened(head, 80)),
+        hint: near ? `Did you mean ${near}?` : `Known columns: ${known.join(', ')}.`,
+      };
+    }),
+  ];
+  throw new InputError('bad-list', faults, source, count);
+}

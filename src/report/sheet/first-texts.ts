@@ -1,0 +1,38 @@
+import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
+import { ballUncertainty } from '../../records/schemas/ball.js';
+import { unsureNumbers } from '../../records/schemas/ball-uncertainty.js';
+import { GUESSED_PAP_IN, papUncertaintyIn } from '../../records/schemas/bowler.js';
+import { ballDeviations } from '../text/ball-numbers.js';
+import { type Units, withUnit } from '../text/display-units.js';
+import { listed } from '../text/listed.js';
+
+/** What has to be measured before the ball is marked: the sheet invents nothing, and says what was guessed or is made up. */
+export function firstTexts({ bowler, ball, grip, invented }: SheetAnswer, units: Units): string[] {
+  const { tape } = units;
+  const off = papUncertaintyIn(bowler);
+  const uncertainty = ballUncertainty(ball);
+  const guessed = unsureNumbers(uncertainty);
+  return [
+    ...(invented.length > 0
+      ? [
+          `DEMO: the ${listed(invented)} ${invented.length > 1 ? 'are' : 'is'} invented. Drill nothing by this sheet.`,
+        ]
+      : []),
+    ...(off >= GUESSED_PAP_IN
+      ? [
+          `FIRST: the PAP is a guess (± ${withUnit(off, tape)}). Measure it on the bowler’s ball; all marks rest on it.`,
+        ]
+      : []),
+    ...(guessed.length > 0
+      ? [
+          `FIRST: ball numbers guessed: ${ballDeviations(guessed, uncertainty, units)}. Find them out and make a new sheet.`,
+        ]
+      : []),
+    ...(grip
+      ? []
+      : [
+          'FIRST: no fit was given. Holes are left blank; drilled numbers and static weights are those of a usual fit.',
+        ]),
+    'Drilling cannot be undone: trained people only. Read “Before drilling” at the end first.',
+  ];
+}

@@ -1,0 +1,106 @@
+import type { MarkingPlan, MarkingStep, MarkingWay } from '../../records/answers/sheet/marking-plan.js';
+import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
+import { type Units, withUnit } from '../text/display-units.js';
+import { decimals, signed } from '../text/figures.js';
+import { BLANK, type Block, stepsOf, text, type WorkStep } from './blocks.js';
+
+const LINES: Readonly<Record<MarkingStep['draw'][number], string>> = {
+  'pin-to-pap': 'pin to PAP',
+  val: 'the VAL through the PAP',
+  midline: 'the midline square to the VAL',
+  'centre-line': 'the centre line square to the midline',
+};
+
+/** Every mark by arcs and by protractor, the better way first, with room for what is measured. */
+export function stepsBlock(answer: SheetAnswer, units: Units): Block {
+  const { given, steps, readBack, error } = answer.marking;
+  const [pin, marker] = given;
+  const first = marker
+    ? `On the ball: ${pin} and ${marker}. Draw ${pin} to ${marker}. Left and right are as you see them with the ball held so.`
+    : `On the ball: ${pin}. Left and right are as you see them with the ball held so.`;
+  return {
+    heading: 'Mark the layout',
+    parts: [
+      text(first),
+      stepsOf(steps.map((step) => workStep(step, answer, units))),
+      text(readBackText(readBack, error, units)),
+    ],
+  };
+}
+
+/** The number that a mark has on sheet and drawing; null for one that the ball has already. */
+export function numberOf({ steps }: Pick<MarkingPlan, 'steps'>, mark: string): number | null {
+  const i = steps.findIndex((step) => step.mark === mark);
+  return i < 0 ? null : i + 1;
+}
+
+function workStep(step: MarkingStep, answer: SheetAnswer, units: Units): WorkStep {
+  const holds = step.ways.map(holdText);
+  const hows = step.ways.map((way, j) => {
+    const held = j > 0 && holds[j] === holds[0] ? '' : holds[j];
+    return j === 0 ? capital(`${held}${wayText(way, units)}`) : `or ${held}${wayText(way, units)}`;
+  });
+  const drawn = step.draw.length > 0 ? [`Draw ${step.draw.map((line) => LINES[line]).join(', ')}.`] : [];
+  return {
+    mark: step.mark,
+    ways: [...hows.slice(0, -1), [hows.at(-1), ...drawn].join(' ')],
+    measured: measuredText(step, answer, units),
+  };
+}
+
+function wayText(way: MarkingWay, { markTape }: Units): string {
+  switch (way.kind) {
+    case 'arcs': {
+      const [one, other] = way.arcs;
+      return `arcs ${withUnit(one.inches, markTape)} from ${one.from}, ${withUnit(other.inches, markTape)} from ${other.from} (they cross at ${decimals(way.crossingDeg, 0)}°).`;
+    }
+    case 'turn': {
+      const angle = `protractor on ${way.at}, ${way.deg}° from the line to ${way.from}`;
+      const go = `go ${withUnit(way.inches, markTape)}`;
+      if (way.way === 'on') return `${angle}: ${go}.`;
+      return `${angle}: the upper VAL${way.inches === 0 ? '' : `; ${go} ${way.way} it`}.`;
+    }
+    case 'any-direction':
+      return `${withUnit(way.inches, markTape)} from ${way.from}, in any direction.`;
+    case 'same-point':
+      return `the same point as ${way.as}.`;
+  }
+}
+
+/** How the ball is held, and where the mark then lies. */
+function holdText(way: MarkingWay): string {
+  if (!('hold' in way)) return '';
+  const { hold, side } = way;
+  const where = side === null ? 'on that line' : `to your ${side.toUpperCase()}`;
+  return `${hold.away} away from you, ${hold.toward} toward you, ${where}: `;
+}
+
+const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+
+/** What of the layout can be measured once a mark is there. */
+function measuredText({ mark, fromPinIn }: MarkingStep, { layout }: SheetAnswer, { tape }: Units): string {
+  const { drillingAngleDeg, valAngleDeg } = layout;
+  if (mark === 'PAP')
+    return drillingAngleDeg === null ? '' : `drilling angle ${decimals(drillingAngleDeg, 0)}°: ${BLANK}`;
+  if (mark === 'grip centre') return `from pin ${withUnit(fromPinIn, tape)}: ${BLANK}`;
+  return `VAL angle ${decimals(valAngleDeg, 0)}°: ${BLANK}`;
+}
+
+function readBackText(
+  { drillingAngleDeg, pinToPapIn, valAngleDeg }: MarkingPlan['readBack'],
+  error: MarkingPlan['error'],
+  { tapeStep, fineTape }: Units,
+): string {
+  const parts = [
+    ...(drillingAngleDeg === null
+      ? []
+      : [
+          `drilling angle ${decimals(drillingAngleDeg, 1)}° (off ${signed(error.drillingAngleDeg ?? 0, 1)}°)`,
+        ]),
+    `pin-to-PAP ${withUnit(pinToPapIn, fineTape)} (off ${fineTape.change(error.pinToPapIn)})`,
+    ...(valAngleDeg === null
+      ? []
+      : [`VAL angle ${decimals(valAngleDeg, 1)}° (off ${signed(error.valAngleDeg ?? 0, 1)}°)`]),
+  ];
+  return `Read back from the first way of each step, rounded to ${tapeStep} and 1°: ${parts.join(', ')}.`;
+}

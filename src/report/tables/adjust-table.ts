@@ -1,0 +1,116 @@
+import type { AdjustAnswer, RemedyAnswer } from '../../records/answers/adjust-answer.js';
+import { LANE_IDS, type LaneId, REACTION_NUMBERS } from '../../records/schemas/reaction-numbers.js';
+import { type Units, withUnit } from '../text/display-units.js';
+import { percent } from '../text/figures.js';
+import type { Grid } from '../text/table.js';
+import { say } from '../wording/say.js';
+import { reactionHeads, unitOf } from './reaction-rows.js';
+import { SEEN_SIGN } from './seen-sign.js';
+
+const COST: Readonly<Record<RemedyAnswer['cost'], string>> = {
+  free: 'free',
+  minutes: 'minutes',
+  practice: 'practice',
+  plugging: 'dear',
+};
+
+/** What it is about: the numbers that are wished for, and those that a person sees first. */
+const shownIds = ({ wished }: AdjustAnswer): readonly LaneId[] =>
+  LANE_IDS.filter(
+    (id) => id === 'hookStartFt' || id === 'totalHookBoards' || wished.some(({ reading }) => reading === id),
+  );
+
+/** Some remedies, a row each: what each changes and what is then still missing. */
+export function adjustGrid(
+  answer: AdjustAnswer,
+  remedies: readonly RemedyAnswer[],
+  units: Units,
+  shows: { readonly left: boolean; readonly nearer: boolean },
+): Grid {
+  const { wished, scatter } = answer;
+  const ids = shownIds(answer);
+  const missing = shows.left ? wished.map(({ reading }) => reading) : [];
+  const inFull = <T>(cell: T): readonly T[] => (shows.nearer ? [cell] : []);
+  if (remedies.length === 0) return { columns: [{ head: '' }], rows: [] };
+  return {
+    columns: [
+      { head: '' },
+      ...reactionHeads(ids, units),
+      ...missing.map((id) => ({ head: `left\n${unitOf(id, units).name}` })),
+      ...inFull({ head: 'nearer\n%' }),
+      { head: 'cost' },
+    ],
+    rows: [
+      ...remedies.map((each) => [
+        `${each.rank ?? '-'} ${say(each.remedy, units)}`,
+        ...ids.map((id) => `${unitOf(id, units).change(each.effect[id])}${SEEN_SIGN[each.visibility[id]]}`),
+        ...missing.map((id) => unitOf(id, units).change(each.left[id] as number)),
+        ...inFull(percent(each.nearer)),
+        COST[each.cost],
+      ]),
+      [
+        'shots vary by',
+        ...ids.map((id) => `${unitOf(id, units).change(scatter[id]).replace('+', '±')} `),
+        ...missing.map(() => ''),
+        ...inFull(''),
+        '',
+      ],
+    ],
+  };
+}
+
+/** What the ball did and what is wanted, a sentence for each wish. */
+export const didLines = ({ wished }: AdjustAnswer, units: Units): string[] =>
+  wished.map(({ reading, did, from, deviation, wanted }) => {
+    const { name } = REACTION_NUMBERS[reading];
+    const unit = unitOf(reading, units);
+    const about = deviation === null ? '' : ` ${unit.change(deviation).replace('+', '±')}`;
+    const sources = { told: 'you say', log: 'your log', simulated: 'simulated' };
+    return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${unit.show(did)}${about} (${sources[from]}), wanted ${withUnit(wanted, unit)}.`;
+  });
+
+/** The kinds of which nothing is recommended, each by the nearest of it: with its size where that cannot be seen. */
+export function notRecommended({ remedies, wished }: AdjustAnswer, units: Units): string {
+  const kinds = new Set(remedies.filter(({ rank }) => rank !== null).map(({ remedy }) => remedy.code));
+  const isFirst = ({ remedy }: RemedyAnswer, i: number): boolean =>
+    !kinds.has(remedy.code) && remedies.findIndex((each) => each.remedy.code === remedy.code) === i;
+  const others = remedies.filter(isFirst);
+  const saying = (head: string, verdict: RemedyAnswer['verdict'], sized: boolean): string[] => {
+    const meant = others.filter((each) => each.verdict === verdict);
+    const sizeOf = ({ effect }: RemedyAnswer): string => (sized ? ` (${sizes(effect, wished, units)})` : '');
+    const texts = meant.map((each) => `${say(each.remedy, units)}${sizeOf(each)}`);
+    return texts.length > 0 ? [`${head}: ${texts.join('; ')}.`] : [];
+  };
+  return [
+    ...saying('Too small to tell from your scatter', 'unseen', true),
+    ...saying('No nearer', 'no-help', false),
+    ...saying('No line to the pocket', 'no-line', false),
+  ].join(' ');
+}
+
+const sizes = (effect: RemedyAnswer['effect'], wished: AdjustAnswer['wished'], units: Units): string =>
+  wished
+    .map(({ reading }) => `${unitOf(reading, units).change(effect[reading])} ${unitOf(reading, units).name}`)
+    .join(', ');
+
+/** Whether the holes of the redrilled ball keep clear of the old ones; nothing where it is not recommended. */
+export function redrillNote({ redrill, remedies }: AdjustAnswer): string {
+  const isRecommended = remedies.some(
+    ({ remedy, rank }) => remedy.code === 'plug-and-redrill' && rank !== null,
+  );
+  if (!isRecommended || !redrill) return '';
+  return redrill.legality.findings.some(({ code }) => BESIDE_PLUGS.has(code))
+    ? 'Redrilled, it meets old holes.'
+    : 'Redrilled, it keeps clear of old holes.';
+}
+
+const BESIDE_PLUGS: ReadonlySet<string> = new Set([
+  'edges-over-plugs',
+  'thin-webs',
+  'pin-under-plug',
+  'marker-under-plug',
+]);
+
+/** How the table is read. */
+export const adjustNote = ({ worlds }: AdjustAnswer): string =>
+  `Means of ${worlds} tries; ? shows in a night, ! in a game.`;

@@ -1,0 +1,82 @@
+import type { MapAnswer } from '../../records/answers/answer.js';
+import { numberPicture } from '../picture/glance-picture.js';
+import { glanceGrid, mapRowsGrid, psaGrid } from '../tables/map-tables.js';
+import type { Page } from '../text/page.js';
+import { withPlainText } from '../text/plain-text.js';
+import { learnedTexts } from '../wording/learned-line.js';
+import {
+  MAP_ORDER,
+  mapFixed,
+  mapOnLane,
+  mapScaleNote,
+  mapVerdict,
+  OVER_WORDS,
+} from '../wording/map-words.js';
+import { sayAll } from '../wording/say.js';
+import { figureHtml, smallPictures } from './parts/figure-html.js';
+import { inventedText } from './parts/foot-text.js';
+import { pageHtml } from './parts/page-html.js';
+import { gridHtml, listHtml } from './parts/table-html.js';
+
+/** How the bars are read. */
+const BARS =
+  'Filled bars: this ball over the layouts. Lines: 9 of 10 cores that have its published numbers. Crosses: the ball before drilling. ' +
+  'Open bars: other balls.';
+
+/** What the title of a map says. */
+export const mapTitle = ({ over }: MapAnswer): string =>
+  `What the ${OVER_WORDS[over].name} does to this core`;
+
+/**
+ * A map as one web page that fetches nothing.
+ *
+ * @param invented  which of bowler, ball and lane are demo records
+ */
+export function mapHtml(
+  given: MapAnswer,
+  invented: readonly string[],
+  { units, paint }: Pick<Page, 'units' | 'paint'>,
+): string {
+  const page: Page = { width: 80, ascii: false, paint, units };
+  const answer = withPlainText(given, false);
+  return pageHtml({
+    over: `${answer.ball}, drilled for ${answer.bowler}; ${mapFixed(answer, page)}`,
+    title: mapTitle(answer),
+    opening: [
+      mapVerdict(answer, page),
+      mapOnLane(answer, page),
+      ...learnedTexts(answer.onLane?.learned, [], page.units),
+    ],
+    invented: inventedText(invented),
+    cautions: sayAll(answer.cautions, units),
+    sections: [
+      {
+        id: 'glance',
+        about: 'Numbers',
+        heading: 'How far the numbers move',
+        parts: [
+          figureHtml(
+            'glance',
+            smallPictures(MAP_ORDER.map((key) => numberPicture(answer, key, units))),
+            `${BARS} ${mapScaleNote(answer, units)}`,
+            [gridHtml(glanceGrid(answer, page)), gridHtml(mapRowsGrid(answer, page), 'Row by row')],
+          ),
+        ],
+      },
+      {
+        id: 'psa',
+        about: 'High-RG axis',
+        heading: 'Where the high-RG axis (PSA) comes out',
+        parts: [gridHtml(psaGrid(answer, page))],
+      },
+      {
+        id: 'assumed',
+        about: 'Assumed',
+        heading: 'Assumed',
+        parts: [listHtml(sayAll(answer.assumptions, units))],
+      },
+    ],
+    compared: [],
+    foot: `flarewise ${answer.version}: the same inputs give the same page. It is one file that fetches nothing.`,
+  });
+}

@@ -1,0 +1,89 @@
+import type {
+  DrilledNumbersAnswer,
+  JudgeAnswer,
+  LegalityAnswer,
+  PsaAnswer,
+} from '../../../records/answers/answer.js';
+import { widestGap } from '../../drawings/apart-drawing.js';
+import type { Compared } from '../../picture/compared.js';
+import { withUnit } from '../../text/display-units.js';
+import type { Page } from '../../text/page.js';
+import { say, sayAll } from '../../wording/say.js';
+import { legalityText, psaText, staticsText } from '../../wording/workshop.js';
+import { laneFigure, signedPaths } from './lane-figure.js';
+import { type PageSection, paragraphHtml } from './section-html.js';
+import { htmlText, listHtml } from './table-html.js';
+
+/* Sections that several pages have alike. */
+
+/** Paths nearer to one another than this, boards, are one path to the eye. */
+const ONE_PATH = 1;
+
+export function laneSection(
+  {
+    inputs,
+    noLine,
+  }: Pick<JudgeAnswer, 'noLine'> & { inputs: Pick<JudgeAnswer['inputs'], 'bowler' | 'lane'> },
+  compared: readonly Compared[],
+  { units }: Page,
+): PageSection {
+  const gap = widestGap(signedPaths(compared));
+  const apart = withUnit(gap, units.boards);
+  return {
+    id: 'lane',
+    about: 'Lane',
+    heading: noLine
+      ? 'No line brings the ball to the pocket'
+      : gap < ONE_PATH
+        ? Number(units.boards.show(gap)) === 0
+          ? 'One path for all, to a tenth of a board'
+          : `One path for all: they lie at most ${apart} apart`
+        : `The paths part by up to ${apart}`,
+    parts: [
+      ...(noLine ? [paragraphHtml(say(noLine.says, units)), listHtml(sayAll(noLine.remedies, units))] : []),
+      laneFigure(inputs.bowler.hand, inputs.lane, compared, units),
+    ],
+  };
+}
+
+/** What a drilled ball's numbers and the rules say, with more to be opened. */
+export const drilledSection = (
+  facts: {
+    readonly drilled: DrilledNumbersAnswer;
+    readonly psa: PsaAnswer;
+    readonly legality: LegalityAnswer;
+  },
+  more: readonly string[],
+  page: Page,
+): PageSection => ({
+  id: 'drilled',
+  about: 'Drilled ball',
+  heading: facts.legality.legal ? 'After drilling: legal, as far as checked' : 'After drilling: NOT LEGAL',
+  parts: [
+    paragraphHtml(
+      [
+        staticsText(facts.drilled.staticOz, page.units),
+        psaText(facts.psa, page.units),
+        legalityText(facts.legality),
+      ].join(' '),
+    ),
+    listHtml(sayAll(facts.legality.findings, page.units)),
+    ...more,
+  ],
+});
+
+/** What is told to those who ask for it; nothing where there is nothing. */
+export function foldedHtml(summary: string, parts: readonly string[]): string {
+  const filled = parts.filter((part) => part !== '');
+  return filled.length === 0
+    ? ''
+    : `<details>\n<summary>${htmlText(summary)}</summary>\n${filled.join('\n')}\n</details>`;
+}
+
+/** What is folded on a screen, on paper in small letters: there nothing unfolds. */
+export const onPaperHtml = (parts: readonly string[]): string =>
+  parts.some((part) => part !== '') ? `<div class="on-paper">${parts.join('\n')}</div>` : '';
+
+/** Two things side by side where there is room for both; the second alone where there is no first. */
+export const besideHtml = (first: string, second: string): string =>
+  first === '' ? second : `<div class="lane">\n<div>${first}</div>\n<div>${second}</div>\n</div>`;

@@ -1,0 +1,58 @@
+import { paragraphHtml } from './section-html.js';
+import { htmlText, listHtml } from './table-html.js';
+
+/** What a person reads first: the answer, why, how sure, how much it matters, and what to do next. */
+export interface FirstScreen {
+  /** For whom, with which ball, where. */
+  readonly over: string;
+  readonly title: string;
+  /** Below the title. */
+  readonly opening: readonly string[];
+  /** Said of invented records; null where there are none. */
+  readonly invented: string | null;
+  readonly facts?: readonly { readonly label: string; readonly texts: readonly string[] }[];
+  /** As HTML: a figure beside the facts, and what stands below them; nothing where there is none. */
+  readonly beside?: string;
+  readonly below?: string;
+  /** A command that may follow; null or left out where none is known. */
+  readonly next?: string | null;
+  readonly cautions: readonly string[];
+  /** "Before drilling" when left out. */
+  readonly cautionsHeading?: string;
+}
+
+/** The head of a page, which fits a screen; one with charts has a printed page to itself. */
+export function firstScreenHtml({
+  over,
+  title,
+  opening,
+  invented,
+  facts = [],
+  beside = '',
+  below = '',
+  next = null,
+  cautions,
+  cautionsHeading = 'Before drilling',
+}: FirstScreen): string {
+  const told = facts.filter(({ texts }) => texts.length > 0);
+  const head = `<div>
+<p class="over">${htmlText(over)}</p>
+<h1>${htmlText(title)}</h1>
+${opening.map(paragraphHtml).join('\n')}
+${invented === null ? '' : `<p class="notice">${htmlText(invented)}</p>\n`}<dl>
+${told.map(({ label, texts }) => `<div><dt>${htmlText(label)}</dt><dd>${htmlText(texts.join(' '))}</dd></div>`).join('\n')}
+</dl>
+</div>`;
+  const foot = `<div>
+${next === null ? '' : `<p class="next">Next: <code>${htmlText(next)}</code></p>\n`}<div class="cautions">
+<h2>${htmlText(cautionsHeading)}</h2>
+${listHtml(cautions)}
+</div>
+</div>`;
+  return `<header${below === '' ? '' : ' class="whole"'}>
+${beside === '' ? head : `<div class="answer">\n${head}\n${beside}\n</div>`}
+<div class="below">
+${below === '' ? foot : `<div>${below}</div>\n${foot}`}
+</div>
+</header>`;
+}

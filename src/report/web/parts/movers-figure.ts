@@ -1,0 +1,50 @@
+import { REACTION_NUMBERS, type WishedId } from '../../../records/schemas/reaction-numbers.js';
+import { moversPicture, type NumberMoved } from '../../charts/movers-picture.js';
+import { type Moved, moverSize, movers } from '../../tables/movers.js';
+import type { Units } from '../../text/display-units.js';
+import { figureHtml, smallPictures } from './figure-html.js';
+import { gridHtml } from './table-html.js';
+
+/** Numbers that are always worth a chart: how far down the lane it hooks, and how much. */
+const ALWAYS: readonly WishedId[] = ['hookStartFt', 'totalHookBoards'];
+
+const ON_FIRST_SCREEN = 2;
+
+/** What is charted: the numbers that are wished for before others; as many as a first screen has room for, and the rest. */
+export function chartedIds(wished: readonly WishedId[]): {
+  readonly first: readonly WishedId[];
+  readonly rest: readonly WishedId[];
+} {
+  const ids = [...wished, ...ALWAYS.filter((id) => !wished.includes(id))];
+  return {
+    first: ids.slice(0, ON_FIRST_SCREEN),
+    rest: ids.slice(ON_FIRST_SCREEN).filter((id) => wished.includes(id)),
+  };
+}
+
+/** What moves some numbers, and how far; nothing for no numbers. */
+export function moversFigure(id: string, ids: readonly WishedId[], moved: Moved, units: Units): string {
+  if (ids.length === 0) return '';
+  const charts = ids.map((each): NumberMoved & { readonly id: WishedId } => ({
+    id: each,
+    title: `What moves ${REACTION_NUMBERS[each].name}, ${units[REACTION_NUMBERS[each].compared.quantity].name}`,
+    movers: movers(each, moved, units),
+    scatter: moved.scatter[each],
+    sizeText: (mover) => moverSize(mover, each, units),
+  }));
+  return figureHtml(
+    id,
+    smallPictures(charts.map(moversPicture)),
+    `By physics. Hatched: how your own shots vary. Grey: one change with this layout, one steady shot on the line it then takes. In bold: ` +
+      `layouts against ${moved.from}, mean of all tries.`,
+    charts.map(({ title, movers: rows, sizeText }) =>
+      gridHtml(
+        {
+          columns: [{ head: 'what' }, { head: 'how far' }],
+          rows: rows.map((mover) => [`${mover.sign} ${mover.name}`.trim(), sizeText(mover)]),
+        },
+        title,
+      ),
+    ),
+  );
+}

@@ -1,0 +1,38 @@
+import type { ReactionAnswer, TargetAnswer } from '../../../records/answers/answer.js';
+import { NUMBER_OF_WISH, REACTION_NUMBERS, wishWords } from '../../../records/schemas/reaction-numbers.js';
+import { capital } from '../../../records/text/capital.js';
+import { reachPicture } from '../../charts/reach-picture.js';
+import type { Compared } from '../../picture/compared.js';
+import { unitOf } from '../../tables/reaction-rows.js';
+import { wishesGrid } from '../../tables/wishes-table.js';
+import type { Page } from '../../text/page.js';
+import { figureHtml, smallPictures } from './figure-html.js';
+import { gridHtml } from './table-html.js';
+
+/** What was asked for, what layouts of the ball attain, and what some of them do; nothing where nothing was asked for. */
+export function reachFigure(
+  targets: readonly TargetAnswer[],
+  compared: readonly Compared[],
+  { reaction, whose }: { readonly reaction: ReactionAnswer; readonly whose: string },
+  page: Page,
+): string {
+  if (targets.length === 0) return '';
+  const pictures = targets.map(({ wish, step, value, attainable }) => {
+    const id = NUMBER_OF_WISH[wish];
+    const { name, show } = unitOf(id, page.units);
+    const asked = step === null ? '' : `: ${wishWords(wish).steps[step - 1]}`;
+    return reachPicture(compared, {
+      title: `${capital(REACTION_NUMBERS[id].compared.row)}, ${name}${asked}`,
+      attainable,
+      target: value,
+      numberOf: ({ layout }) => layout.reaction[id],
+      show,
+    });
+  });
+  return figureHtml(
+    'reach',
+    smallPictures(pictures),
+    'The bar is what layouts of this ball reach, the triangle the wish, each disc a layout in one steady shot.',
+    [gridHtml(wishesGrid(targets, reaction, page, whose))],
+  );
+}

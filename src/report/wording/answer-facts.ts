@@ -1,0 +1,51 @@
+import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
+import { wishedIds } from '../../records/schemas/want.js';
+import type { Units } from '../text/display-units.js';
+import { percent } from '../text/figures.js';
+import { listed } from '../text/listed.js';
+import { say } from './say.js';
+import { scatterText, sizeText } from './statements/size-text.js';
+
+/* How sure a recommendation is, how much it matters, and what does as well, each in a line or two. */
+
+/** How often the first layout comes nearer to the wish than the usual one. */
+export function sureText({ headline, middle }: RecommendAnswer, best: RankedLayout, units: Units): string {
+  if (headline.code === 'is-the-usual') return say(headline, units);
+  const { beatsMiddle, worlds } = best.confidence;
+  return `Nearer to the wish than the usual ${middle.text} in ${percent(beatsMiddle)} of 100 simulated tries (${worlds} were made).`;
+}
+
+const SEEN = {
+  unseen: 'a night of shots would not show it',
+  barely: 'it takes a night of shots with each to see it',
+  seen: 'a game with each shows it',
+} as const;
+
+/** How far it differs from the usual layout, beside the scatter of the bowler's shots; nothing where it is that layout. */
+export function sizeTexts(
+  { inputs, scatter, voices }: RecommendAnswer,
+  best: RankedLayout,
+  units: Units,
+): string[] {
+  const ids = wishedIds(inputs.want);
+  const { overMiddle } = best.confidence;
+  if (!overMiddle) return [];
+  const physics = sizeText(overMiddle.physics.size, ids, units);
+  const both = voices
+    ? `${physics} by physics, ${sizeText(overMiddle.practice.size, ids, units)} by practice`
+    : physics;
+  return [
+    `${both}: ${SEEN[overMiddle.weighed.visibility]}. Your shots vary by ${scatterText(scatter, ids, units)}.`,
+  ];
+}
+
+/** Layouts that do about as well, and what may decide among them. */
+export function alsoTexts({ headline, layouts }: RecommendAnswer): string[] {
+  const [best, ...others] = layouts as [RankedLayout, ...RankedLayout[]];
+  if (others.length === 0) return [];
+  const share = percent(best.confidence.beatsRunnerUp);
+  const named = others.map(({ text }, i) => (i === 0 ? `${text} (${share} : ${100 - Number(share)})` : text));
+  const { ties, of } = headline.params as { ties?: number; of?: number };
+  const many = ties ? `${ties} of the ${of} layouts tried tie; ` : '';
+  return [`${listed(named)}: ${many}take what is easy to mark, clears the holes and fits the pin.`];
+}

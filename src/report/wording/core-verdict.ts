@@ -1,0 +1,19 @@
+import type { CoreAnswer } from '../../records/answers/answer.js';
+import { givenWithUnit, type Units, withUnit } from '../text/display-units.js';
+
+/** What a check of a core comes to, in a sentence or two. */
+export function coreVerdict({ numbers, refused, doubts, weightLb, ball }: CoreAnswer, units: Units): string {
+  const { gyration, weight, ounce, arc } = units;
+  if (refused.length > 0 || !numbers)
+    return 'This core makes no ball. The drawing shows the parts where the file puts them; what is wrong, and what to do, stands below.';
+  const doubt =
+    doubts.length === 0
+      ? 'Nothing looks wrong.'
+      : `${doubts.length === 1 ? 'One thing' : `${doubts.length} things`} to look at, below.`;
+  return (
+    `${doubt} As a ${givenWithUnit(weightLb, weight)} ball${ball === null ? '' : ` (${ball})`} it has RG ${withUnit(numbers.rgIn, gyration)}, ` +
+    `differential ${withUnit(numbers.differentialIn, gyration)}, intermediate differential ` +
+    `${withUnit(numbers.intermediateDifferentialIn, gyration)}, top weight ${withUnit(numbers.topWeightOz, ounce)}, ` +
+    `and its CG ${withUnit(numbers.pinToCgIn, arc)} from the pin.`
+  );
+}

@@ -1,0 +1,48 @@
+import type { TargetAnswer } from '../../records/answers/answer.js';
+import type { LearnedFrom } from '../../records/answers/parts/learned-from.js';
+import type { Units } from '../text/display-units.js';
+
+/** What an answer took from logged shots, before and after, and how to leave it out; nothing where it took nothing. */
+export function learnedTexts(
+  learned: LearnedFrom | undefined,
+  targets: readonly Pick<TargetAnswer, 'step'>[],
+  { boards }: Pick<Units, 'boards'>,
+): string[] {
+  if (!learned) return [];
+  const { shots, nights, pinsBoardOff, isDoubtful } = learned;
+  const pins = pinsBoardOff
+    ? `: pins ± ${boards.show(pinsBoardOff.before)} → ± ${boards.show(pinsBoardOff.after)} boards`
+    : '';
+  return [
+    `Learned from ${shots} ${shots === 1 ? 'shot' : 'shots'} on ${nights} ${nights === 1 ? 'night' : 'nights'}${pins}; --unlearned leaves it out.`,
+    ...(isDoubtful ? ['But its readings do not go together: see flarewise learned.'] : []),
+    ...wishTexts(targets),
+  ];
+}
+
+/** What knowing the lane is worth to the wish: one in feet or boards gains, one that is relative does not. */
+function wishTexts(targets: readonly Pick<TargetAnswer, 'step'>[]): string[] {
+  if (targets.length === 0) return [];
+  const isAbsolute = targets.some(({ step }) => step === null);
+  return [
+    isAbsolute
+      ? 'A wish in feet or boards gains from knowing the oil.'
+      : 'For a relative wish (1 to 5) they make the path surer, not the choice of layout.',
+  ];
+}
+
+/** The same of several students, who each have a log of their own. */
+export const learnedOfTexts = (
+  lines: readonly {
+    readonly bowler: string;
+    readonly lane: string;
+    readonly learned?: LearnedFrom | undefined;
+  }[],
+  units: Units,
+): string[] => [
+  ...new Set(
+    lines.flatMap(({ bowler, lane, learned }) =>
+      learnedTexts(learned, [], units).map((text) => `${bowler}, on ${lane}: ${text}`),
+    ),
+  ),
+];

@@ -1,0 +1,118 @@
+import type { LearnedAnswer } from '../../records/answers/learned-answer.js';
+import { READINGS, type ReadingId } from '../../records/log/readings.js';
+import { capital } from '../../records/text/capital.js';
+import { type Units, withUnit } from '../text/display-units.js';
+import { decimals, percent } from '../text/figures.js';
+import { listed } from '../text/listed.js';
+import { withQuantities } from '../text/with-quantities.js';
+import { FORETOLD, narrowed } from './learned-numbers.js';
+
+/** Whose log it is, and how much there is in it. */
+export const learnedTitle = ({ bowler, nights }: LearnedAnswer): string => {
+  const balls = [...new Set(nights.map(({ ball }) => ball))];
+  const shots = nights.reduce((sum, each) => sum + each.shots, 0);
+  return `Learned for ${bowler}: ${counted(shots, 'shot')} on ${counted(nights.length, 'night')} with ${balls.length > 2 ? `${balls.length} balls` : listed(balls)}`;
+};
+
+/** What is foretold of a night like the last, before and after, and how far that goes. */
+export function foretoldTexts({ foretold }: LearnedAnswer, units: Units): string[] {
+  const { ball, lane, laydownBoard } = foretold;
+  const parts = (['pinsBoard', 'breakpointBoard', 'hookStartFt'] as const).flatMap((id) => {
+    const text = narrowed(id, foretold, units);
+    return text === null ? [] : [`${FORETOLD[id].name} ${text}`];
+  });
+  const where = `${ball} from board ${decimals(laydownBoard, 1)} on ${lane}`;
+  if (parts.length === 0)
+    return [`Too few simulated shots with ${where} reach the pins to foretell the next night.`];
+  return [
+    `${capital(parts.join(', '))}.`,
+    `±: how far off the mean of a night may be, before these shots → after, as far as this model goes; with ${where}.`,
+  ];
+}
+
+/** Whether the log can be as it is taken to be, and what may be otherwise. */
+export function misfitTexts({ misfit, nights }: LearnedAnswer, units: Units): string[] {
+  const { isDoubtful, chance, causes, surprises, arrowsReadOff } = misfit;
+  const readOff =
+    arrowsReadOff === 0
+      ? []
+      : [
+          `On ${arrowsReadOff} of ${counted(nights.length, 'night')} the arrows were read off without a target, and a board there makes three at the pins: log --target.`,
+        ];
+  if (!isDoubtful) return [`Nothing in the log is at odds with the rest.`, ...readOff];
+  const sure = causes.filter(({ by, deviation }) => Math.abs(by) > SURE * deviation).slice(0, MOST_CAUSES);
+  const would = sure.map((cause) => causeText(cause, units));
+  const [farthest] = surprises;
+  return [
+    `The readings do not go together (by luck in ${chance < 0.001 ? 'fewer than 1 of 1000' : `${decimals(100 * chance, 1)} of 100`} logs).`,
+    ...(would.length > 0 ? [`It would fit if ${listed(would, 'or')}. Check that first.`] : []),
+    ...(farthest ? [`Farthest from the rest: ${surpriseName(farthest.of, nights, units)}.`] : []),
+    ...readOff,
+  ];
+}
+
+const SURE = 2;
+const MOST_CAUSES = 2;
+
+type Cause = LearnedAnswer['misfit']['causes'][number];
+
+/** What may be otherwise, each taken alone: those that lie farther off than luck usually puts them. */
+export function causeTexts({ misfit }: LearnedAnswer, units: Units): string[] {
+  const likely = misfit.causes.filter(({ by, deviation }) => Math.abs(by) > deviation);
+  if (likely.length === 0) return ['No reading and no length of the pattern looks off by itself.'];
+  return likely.map((cause) => `If one thing alone is off: ${causeText(cause, units)}.`);
+}
+
+/** What may be otherwise, as a clause. */
+function causeText({ code, reading, by, deviation }: Cause, units: Units): string {
+  if (code === 'pattern-length' || reading === null)
+    return `the oil ended ${withUnit(Math.abs(by), units.lane)} (± ${units.lane.show(deviation)}) ${by > 0 ? 'farther down' : 'nearer'} than the record says`;
+  const { quantity } = READINGS[reading];
+  const { show, name } = units[quantity];
+  return `the ${readingName(reading, units)} was read ${show(Math.abs(by))} ${name} (± ${show(deviation)}) too ${by > 0 ? 'high' : 'low'}`;
+}
+
+type Of = LearnedAnswer['misfit']['surprises'][number]['of'];
+
+/** A reading, or a night, by name. */
+export const surpriseName = (of: Of, nights: LearnedAnswer['nights'], units: Units): string =>
+  'reading' in of ? `the ${readingName(of.reading, units)}` : nightName(nights[of.night], of.night);
+
+const nightName = (night: LearnedAnswer['nights'][number] | undefined, place: number): string =>
+  night
+    ? `${night.on ? `the night of ${night.on}` : `night ${place + 1}`} with ${night.ball} on ${night.lane}`
+    : `night ${place + 1}`;
+
+const readingName = (reading: ReadingId, units: Units): string =>
+  withQuantities(READINGS[reading].name, units);
+
+/** What to read next, and what that is worth. */
+export function nextTexts({ next }: LearnedAnswer, units: Units): string[] {
+  const [best] = next;
+  if (!best || best.surer < WORTH_READING) return [];
+  const narrower = percent(1 - Math.sqrt(1 - best.surer));
+  return [
+    `The ${readingName(best.reading, units)}: after ten more shots with it read, the next night’s board at the pins is foretold ${narrower} % nearer.`,
+  ];
+}
+
+/** From this share of its variance on a reading is worth being asked for (a choice of this project). */
+const WORTH_READING = 0.02;
+
+/** Nights that are kept and were not learned from, and why. */
+export const leftOutTexts = ({ leftOut, nightsInGutter }: LearnedAnswer): string[] => [
+  ...leftOut.map(
+    ({ id, why, named, nights }) => `${counted(nights, 'night')} of ${id}, for ${WHY_LEFT_OUT[why](named)}.`,
+  ),
+  ...(nightsInGutter === 0
+    ? []
+    : [`${counted(nightsInGutter, 'night')}, for more than a third of the shots fell into the gutter.`]),
+];
+
+const WHY_LEFT_OUT: Readonly<Record<LearnedAnswer['leftOut'][number]['why'], (named: string) => string>> = {
+  'ball-not-kept': (named) => `no ball is kept as ${named}`,
+  'layout-not-of-ball': (named) => `${named} cannot have its layout`,
+  'lane-not-kept': (named) => `no lane is kept as ${named}`,
+};
+
+const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;

@@ -1,0 +1,128 @@
+import { decimals } from '../../base/decimals.js';
+import type { MapAnswer, MapRow } from '../../records/answers/answer.js';
+import { MAP_NUMBERS, type MapNumber } from '../../records/schemas/map-numbers.js';
+import { LANE_IDS } from '../../records/schemas/reaction-numbers.js';
+import { type Units, withUnit } from '../text/display-units.js';
+import { angle } from '../text/figures.js';
+import type { Page } from '../text/page.js';
+import { scatterText, sizeText } from './statements/size-text.js';
+
+/** What each number of a map is called, and how it is shown. */
+export const MAP_WORDS: Readonly<
+  Record<
+    MapNumber,
+    {
+      readonly name: string;
+      readonly show: (value: number, units: Units) => string;
+      readonly unit: (units: Units) => string;
+    }
+  >
+> = {
+  intermediateDifferentialIn: { name: 'intermediate differential', show: inGyration, unit: gyrationName },
+  differentialIn: { name: 'total differential', show: inGyration, unit: gyrationName },
+  asymmetry: { name: 'asymmetry', show: (share) => decimals(100 * share, 0), unit: () => '%' },
+  rgIn: { name: 'RG', show: inGyration, unit: gyrationName },
+};
+
+/** The order in which the numbers are shown: what layouts move most comes first. */
+export const MAP_ORDER = Object.keys(MAP_WORDS) as readonly MapNumber[];
+
+function inGyration(value: number, { gyration }: Units): string {
+  return gyration.show(value);
+}
+
+function gyrationName({ gyration }: Units): string {
+  return gyration.name;
+}
+
+/** The number of the layout that runs over its range, and how a row shows it. */
+export const OVER_WORDS: Readonly<
+  Record<MapAnswer['over'], { readonly name: string; readonly of: (row: MapRow, page: Page) => string }>
+> = {
+  'drilling-angle': {
+    name: 'drilling angle',
+    of: ({ layout }, page) => (layout.drillingAngleDeg === null ? '' : angle(layout.drillingAngleDeg, page)),
+  },
+  'pin-to-pap': {
+    name: 'pin-to-PAP',
+    of: ({ layout }, page) => page.units.roughTape.show(layout.pinToPapIn),
+  },
+  buffer: { name: 'pin buffer', of: ({ layout }, page) => page.units.roughTape.show(layout.pinBufferIn) },
+};
+
+/** The two numbers of the layout that stay. */
+export function mapFixed({ over, rows }: MapAnswer, page: Page): string {
+  const { drillingAngleDeg, pinToPapIn, valAngleDeg } = rows[0].layout;
+  const parts = {
+    'drilling-angle':
+      drillingAngleDeg === null ? 'no drilling angle' : `drilling angle ${angle(drillingAngleDeg, page)}`,
+    'pin-to-pap': `pin ${withUnit(pinToPapIn, page.units.roughTape)} from the PAP`,
+    buffer: `VAL angle ${angle(valAngleDeg, page)}`,
+  };
+  return Object.entries(parts)
+    .filter(([number]) => number !== over)
+    .map(([, text]) => text)
+    .join(', ');
+}
+
+/** Whether the number of the layout matters: on the lane where one was named, else by the drilled numbers alone. */
+export function mapVerdict(answer: MapAnswer, { units }: Page): string {
+  const { over, reach, onLane } = answer;
+  const { gyration, flare, lane } = units;
+  const { name } = OVER_WORDS[over];
+  const key = mostMoved(reach);
+  const { least, most } = reach.numbers[key];
+  const moved = `${MAP_WORDS[key].name} most, by ${withUnit(most - least, gyration)} (${gyration.show(least)} to ${gyration.show(most)})`;
+  if (onLane) return `The ${name} ${ON_LANE[onLane.visibility]} on ${onLane.lane}. It moves the ${moved}.`;
+  const threshold = withUnit(reach.mattersFrom.in, gyration);
+  const tie =
+    `That much is twice what balls of one kind differ by as made, and about ${withUnit(reach.mattersFrom.flareIn, flare)} of flare, but ` +
+    `less than ${withUnit(reach.mattersFrom.hookStartFt, lane)} of hook start; --lane says what this ball does.`;
+  return reach.matters
+    ? `The ${name} matters for the numbers of this ball: it moves the ${moved}, and ${threshold} counts. ${tie}`
+    : `The ${name} hardly matters for the numbers of this ball: it moves none by the ${threshold} that count. ${tie}`;
+}
+
+const ON_LANE = { unseen: 'hardly matters', barely: 'matters a little', seen: 'matters' } as const;
+
+/** Of the numbers in inches the one that moves most. */
+const mostMoved = (reach: MapAnswer['reach']): MapNumber =>
+  MAP_NUMBERS.filter((key) => key !== 'asymmetry').reduce((best, key) =>
+    moveOf(reach, key) > moveOf(reach, best) ? key : best,
+  );
+
+/** How far a number moves over the rows, in. */
+export const moveOf = ({ numbers }: MapAnswer['reach'], key: MapNumber): number =>
+  numbers[key].most - numbers[key].least;
+
+/** A number of the ball before drilling. */
+export const undrilledOf = (undrilled: MapAnswer['undrilled'], key: MapNumber): number =>
+  key === 'asymmetry' ? undrilled.intermediateDifferentialIn / undrilled.differentialIn : undrilled[key];
+
+const SEEN = {
+  unseen: 'You would not see that in a night of shots with each',
+  barely: 'It takes a night of shots with each to see that',
+  seen: 'A game with each shows it',
+} as const;
+
+/** What the ends of the spread do on the lane, in feet and boards beside the scatter of shots. */
+export function mapOnLane({ onLane, reach }: MapAnswer, { units }: Page): string {
+  if (onLane === null) return '';
+  const { from, to, size, scatter, visibility, worlds } = onLane;
+  const besides =
+    !reach.matters && visibility !== 'unseen'
+      ? ' Besides the differentials the centre of mass of the drilled ball lies elsewhere.'
+      : '';
+  return `Beside ${from}, ${to} is ${sizeText(size, LANE_IDS, units)} (mean of ${worlds} simulated tries). ${SEEN[visibility]}: the shots vary by ${scatterText(scatter, LANE_IDS, units)}.${besides}`;
+}
+
+/** How the bars of a map are read. */
+export const mapScaleNote = ({ scales, beside }: MapAnswer, { gyration }: Units): string => {
+  const others = beside.map(({ kind, ball }) => `${kind}: ${ball}`).join('; ');
+  return (
+    `Scales are the same for all balls: RG ${gyration.show(scales.rgIn.least)} to ${withUnit(scales.rgIn.most, gyration)}, as the rules ` +
+    `allow of new balls; differentials 0 to ${withUnit(scales.differentialIn.most, gyration)}, as the rules allow and what drilling adds; ` +
+    'asymmetry, the intermediate as a share of the total differential, 0 to 100 %.' +
+    (others === '' ? '' : ` Beside it, invented balls drilled alike: ${others}.`)
+  );
+};

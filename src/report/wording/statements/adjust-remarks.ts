@@ -1,0 +1,84 @@
+import { fromKeys } from '../../../base/from-keys.js';
+import type { AdjustRemarks } from '../../../records/answers/statements/adjust-remarks.js';
+import type { RemedyKind } from '../../../records/answers/statements/adjustments.js';
+import { READINGS } from '../../../records/log/readings.js';
+import {
+  LANE_IDS,
+  type LaneId,
+  REACTION_NUMBERS,
+  type WishedId,
+} from '../../../records/schemas/reaction-numbers.js';
+import { type Units, withUnit } from '../../text/display-units.js';
+import { percent } from '../../text/figures.js';
+import { withQuantities } from '../../text/with-quantities.js';
+import { ADJUSTMENTS } from './adjustments.js';
+import { sayIn } from './say-in.js';
+import { NOTHING, sizeText } from './size-text.js';
+import type { Wording } from './wording.js';
+
+type Explains = AdjustRemarks['release-explains'];
+type Left = AdjustRemarks['try-first']['left'];
+
+/** What to do where a drilled ball does not do what was wanted, as sentences. */
+export const ADJUST_REMARKS: Wording<AdjustRemarks> = {
+  'reads-off': ({ of, by }, units) => {
+    const { name, quantity } = READINGS[of];
+    return `Look at your log first: the ${withQuantities(name, units)} seems to be read ${withUnit(Math.abs(by), units[quantity])} too ${by > 0 ? 'high' : 'low'}.`;
+  },
+  'pattern-off': ({ by }, { lane }) =>
+    `Look at the lane first: your log fits an oil pattern ${withUnit(Math.abs(by), lane)} ${by > 0 ? 'longer' : 'shorter'} than its record says.`,
+  'release-explains': (explains, units) =>
+    `Your release explains most of the miss, not the ball: ${explained(explains, units)} with the release in your record.`,
+  'lane-explains': (explains, units) =>
+    `The lane explains most of the miss, not the ball: ${explained(explains, units)} with the oil and friction that are usual.`,
+  'does-it-already': () => 'It does what you want, as near as a night of shots would show: change nothing.',
+  'try-first': ({ remedy, effect, left, nearer }, units) =>
+    `Try first: ${sayIn(ADJUSTMENTS, remedy, units)}${HOW[remedy.code]}. By simulation that is ${sizeText(effect, shownOf(left), units)}, nearer to your wish in ${percent(nearer)} of 100 tries; ${leftText(left, units)}.`,
+  'only-redrill': ({ remedy, left }, units) =>
+    `Nothing that can be undone helps. What does is dear and for good: ${sayIn(ADJUSTMENTS, remedy, units)}; ${leftText(left, units)}.`,
+  'none-helps': ({ tried }) =>
+    `None of the ${tried} changes that were simulated brings it nearer to your wish by as much as you would see.`,
+  'no-line-now': () => 'As it is drilled no line to the pocket was found; the nearest one is taken for now.',
+  'not-as-simulated': ({ reading, did, simulated }, units) => {
+    const { name, quantity } = entry(reading);
+    return `Simulated, its ${name} is ${withUnit(simulated, units[quantity])}, not ${withUnit(did, units[quantity])}: changes are surer than levels.`;
+  },
+  'learned-used': ({ shots, reading, before, after }, units) => {
+    const { name, quantity } = entry(reading);
+    return `Learned from ${shots} logged ${shots === 1 ? 'shot' : 'shots'}: ${name} ${units[quantity].show(after)}, not ${withUnit(before, units[quantity])}.`;
+  },
+};
+
+const entry = (
+  reading: WishedId,
+): { readonly name: string; readonly quantity: 'lane' | 'sharpness' | 'boards' } => {
+  const { name, compared } = REACTION_NUMBERS[reading];
+  return { name, quantity: compared.quantity };
+};
+
+/** `hook start is 36.2 ft, and would be 38.9 ft`. */
+const explained = ({ shots, reading, stated, learned }: Explains, units: Units): string => {
+  const { name, quantity } = entry(reading);
+  return `by your log of ${shots} ${shots === 1 ? 'shot' : 'shots'} ${name} is ${withUnit(learned, units[quantity])}, and would be ${withUnit(stated, units[quantity])}`;
+};
+
+/** What is said of how a remedy is done. */
+const HOW: Readonly<Record<RemedyKind, string>> = {
+  'move-on-lane': ' (boards)',
+  'another-drilled-ball': '',
+  refinish: ' (minutes in a shop, can be undone)',
+  'speed-by': ' (hand higher or lower at the start; takes practice)',
+  'plug-and-redrill': '',
+};
+
+/** What a person sees first, and what is wished for. */
+const shownOf = (left: Left): readonly LaneId[] =>
+  LANE_IDS.filter(
+    (id) => id === 'hookStartFt' || id === 'totalHookBoards' || left.some(({ reading }) => reading === id),
+  );
+
+const leftText = (left: Left, units: Units): string => {
+  const size = fromKeys(LANE_IDS, (id) => left.find(({ reading }) => reading === id)?.by ?? 0);
+  const text = sizeText(size, LANE_IDS, units);
+  return text === NOTHING ? 'then nothing is missing' : `then ${text} is still wanted`;
+};

@@ -1,0 +1,38 @@
+import type { Fingerprint } from '../regression/fingerprint.js';
+import { threadPool } from '../threads/thread-pool.js';
+import type { ShotResult, ShotTask } from './shot-worker.js';
+
+/** A thread for shots that has been started: it loads the engine by itself, and rolls the probe shots to warm up. */
+export interface StartedThread {
+  run<T extends ShotResult>(task: ShotTask): Promise<T>;
+  /** What the engine does with the probe shots. */
+  readonly probed: Promise<Fingerprint>;
+}
+
+/**
+ * Starts threads at once, hands them over, and stops them however that ends.
+ *
+ * This file loads nothing of the engine, so that they can be started before it.
+ *
+ * @param count  none is fine
+ */
+export async function withStartedThreads<T>(
+  count: number,
+  use: (threads: readonly StartedThread[]) => Promise<T>,
+): Promise<T> {
+  const pools = Array.from({ length: count }, () =>
+    threadPool<ShotTask, ShotResult>(new URL('./shot-worker.js', import.meta.url), 1),
+  );
+  try {
+    return await use(
+      pools.map((pool) => {
+        const run = async <R extends ShotResult>(task: ShotTask): Promise<R> => (await pool.run(task)) as R;
+        const probed = run<Fingerprint>('fingerprint');
+        probed.catch(() => undefined); // said when it is asked for
+        return { run, probed };
+      }),
+    );
+  } finally {
+    await Promise.all(pools.map((pool) => pool.close()));
+  }
+}

@@ -1,0 +1,41 @@
+import type { Layout } from '../../layout/layout.js';
+import { symmetricEigen } from '../../math/eigen3.js';
+import { addMat, type Mat3, outer, scaleMat } from '../../math/mat3.js';
+import type { RollingBody } from '../../motion/shot/body.js';
+
+/** A number of a drilled ball's inertia that can be made another while the other two and the axes stay. */
+export type AlteredNumber = 'rg' | 'differential' | 'intermediateDifferential';
+
+/**
+ * A ball that never is: drilled with a layout, but for its finish or one number of its inertia. Rolled beside the ball itself, it
+ * tells what that alone does.
+ */
+export interface AlteredBall {
+  readonly layout: Layout;
+  /** Grit of its finish; the ball's own when left out. */
+  readonly grit?: number | undefined;
+  /** One number of its inertia, m; its own when left out. */
+  readonly inertia?: { readonly number: AlteredNumber; readonly value: number } | undefined;
+}
+
+/** A ball with one of its radii of gyration, or one of their differences, made another (m); its axes stay. */
+export function withInertiaNumber(body: RollingBody, number: AlteredNumber, value: number): RollingBody {
+  const { values, axes } = symmetricEigen(body.I_Bcm_B);
+  const [low, middle, high] = values.map((each) => Math.sqrt(each / body.mass));
+  const radii: Readonly<Record<AlteredNumber, readonly [number, number, number]>> = {
+    rg: [value, value + middle - low, value + high - low],
+    differential: [low, Math.max(low, low + value - (high - middle)), low + value],
+    intermediateDifferential: [low, Math.max(low, high - value), high],
+  };
+  const I_Bcm_B = radii[number].reduce<Mat3>(
+    (sum, rg, i) => addMat(sum, scaleMat(body.mass * rg ** 2, outer(axes[i], axes[i]))),
+    NO_INERTIA,
+  );
+  return { ...body, I_Bcm_B };
+}
+
+const NO_INERTIA: Mat3 = [
+  [0, 0, 0],
+  [0, 0, 0],
+  [0, 0, 0],
+];

@@ -1,0 +1,55 @@
+import { DEGREE, from, INCH, MPH, RPM } from '../../base/units.js';
+import type { Bowler } from '../../records/schemas/bowler.js';
+import { type AssumedSurface, drawSurface } from './assumed-surface.js';
+import type { Drawn, Draws } from './draws.js';
+
+/** What stays from shot to shot: how far the means of a release and the PAP lie from what is stated; lane and cover. SI, rad. */
+export interface Lasting {
+  readonly speed: number;
+  readonly spin: number;
+  readonly axisTilt: number;
+  readonly axisRotation: number;
+  readonly papOver: number;
+  readonly papUp: number;
+  readonly surface: AssumedSurface;
+}
+
+/** The coordinates that it is drawn from. */
+export const LASTING = [
+  'speedMean',
+  'spinMean',
+  'axisTiltMean',
+  'axisRotationMean',
+  'papOver',
+  'papUp',
+  'frictionOiled',
+  'frictionDry',
+  'filmScale',
+  'finishExponent',
+  'carriedShare',
+  'wornPerPass',
+  'bandWidth',
+  'burnPerGame',
+  'carriedDown',
+] as const satisfies readonly Drawn[];
+
+export type LastingCoordinate = (typeof LASTING)[number];
+
+/** What stays, drawn. @param radius  the ball's, m */
+export function drawLasting(
+  draw: Draws,
+  { uncertainty }: Pick<Bowler, 'uncertainty'>,
+  radius: number,
+): Lasting {
+  const { speedMph = 0, revRateRpm = 0, axisTiltDeg = 0, axisRotationDeg = 0 } = uncertainty ?? {};
+  const { papOverIn = 0, papUpIn = 0 } = uncertainty ?? {};
+  return {
+    speed: from(speedMph, MPH) * draw.normal('speedMean'),
+    spin: from(revRateRpm, RPM) * draw.normal('spinMean'),
+    axisTilt: from(axisTiltDeg, DEGREE) * draw.normal('axisTiltMean'),
+    axisRotation: from(axisRotationDeg, DEGREE) * draw.normal('axisRotationMean'),
+    papOver: (from(papOverIn, INCH) / radius) * draw.normal('papOver'),
+    papUp: (from(papUpIn, INCH) / radius) * draw.normal('papUp'),
+    surface: drawSurface(draw),
+  };
+}

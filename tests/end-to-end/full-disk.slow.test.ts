@@ -1,0 +1,81 @@
+import { spawnSync } from 'node:child_process';
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, describe, expect, test } from 'vitest';
+import { scratchFolder } from '../support/demo-files.js';
+import { ENV } from '../support/run-cli.js';
+import { commandIn, prepareFolder, WRITING, type WritingCommand } from './writing-commands.js';
+
+/* All commands that write, on a small disk of their own that is full or may only be read: Linux alone, and where disks may be mounted. */
+
+const scratch = scratchFolder();
+afterAll(() => scratch.remove());
+
+const DISK = join(scratch.path, 'disk');
+mkdirSync(DISK);
+
+/** A shell script that sees a disk of its own at `$DISK`, with all that is in `$START` on it. */
+const onDisk = (script: string, env: Record<string, string> = {}) =>
+  spawnSync(
+    'unshare',
+    [
+      '--map-root-user',
+      '--mount',
+      'sh',
+      '-c',
+      `mount -t tmpfs -o size=8m none "$DISK" || exit 99\n${script}`,
+    ],
+    { env: { ...ENV, DISK, ...env }, encoding: 'utf8' },
+  );
+
+const canMount = process.platform === 'linux' && onDisk('exit 0').status === 0;
+
+const STATES = {
+  full: { make: 'head -c 100M /dev/zero > "$DISK/filling" 2> /dev/null', undo: 'rm "$DISK/filling"' },
+  'only to be read': { make: 'mount -o remount,ro "$DISK"', undo: 'mount -o remount,rw "$DISK"' },
+};
+
+const quoted = (words: readonly string[]): string => words.map((word) => `'${word}'`).join(' ');
+
+/** What a command printed and said on such a disk, and what is seen of what it writes before and after. */
+function runOn(state: keyof typeof STATES, writing: WritingCommand, start: string) {
+  const { args, env, main = [] } = commandIn(DISK, writing);
+  const program = quoted([process.execPath, ...main]);
+  const seen = writing.file ? `cat '${writing.file}'` : `${program} ${quoted(writing.seenBy ?? [])}`;
+  const { stdout, stderr, status } = onDisk(
+    `
+    cp -r "$START/." "$DISK" && cd "$DISK"
+    ${seen}; printf '\\f'
+    rm -rf "$DISK/cache"
+    ${STATES[state].make}
+    ${program} ${quoted(args)} > /dev/null; code=$?
+    ${STATES[state].undo}
+    printf '\\f'; ${seen} || exit 98; printf "\\f$code"`,
+    { ...env, START: start },
+  );
+  const [before, , after, code] = stdout.split('\f');
+  return { status, before, after, code: Number(code), err: stderr };
+}
+
+describe.runIf(canMount).each(Object.keys(STATES) as (keyof typeof STATES)[])(
+  'a disk that is %s',
+  (state) => {
+    test.each(Object.entries(WRITING).filter(([, { isLong }]) => !isLong))(
+      '%s says so in a sentence, changes nothing, and works once it can',
+      async (name, writing) => {
+        const start = join(scratch.path, `${state}-${name}`);
+        await prepareFolder(start, writing);
+        const { status, before, after, code, err } = runOn(state, writing, start);
+        expect(status).toBe(0);
+        expect(after).toBe(before);
+        expect(err).not.toMatch(/bug|\n {4}at /);
+        if (name === 'the cache of fitted cores')
+          expect([code, err]).toEqual([0, '']); // it only makes the next answer sooner
+        else {
+          expect([2, 74]).toContain(code);
+          expect(err).toMatch(/full|cannot be written to/);
+        }
+      },
+    );
+  },
+);

@@ -1,0 +1,64 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
+import { describe, expect, test } from 'vitest';
+import { jsonSchemas } from '../../../src/records/json-schemas/json-schemas.js';
+import { ball, bowler, lane } from '../../support/plain-records.js';
+
+const SCHEMAS = new URL('../../../shared/schemas/', import.meta.url);
+const committed = (name: string): string => readFileSync(new URL(name, SCHEMAS), 'utf8');
+
+/** ajv in its strict mode, which knows the draft's keywords and our annotations `hint` and `unit` only. */
+function validator(name: string): ValidateFunction {
+  const ajv = new Ajv2020({
+    strict: true,
+    allErrors: true,
+    strictTuples: false,
+    formats: { date: /^\d{4}-\d{2}-\d{2}$/ }, // RFC 3339: full-date
+  });
+  ajv.addVocabulary(['hint', 'unit']);
+  ajv.addSchema(JSON.parse(committed('parts.schema.json')), 'parts.schema.json');
+  return ajv.getSchema(`${name}.schema.json`) ?? ajv.compile(JSON.parse(committed(`${name}.schema.json`)));
+}
+
+describe('shared/schemas', () => {
+  test('holds exactly what `npm run schemas` writes', () => {
+    expect(readdirSync(SCHEMAS).sort()).toEqual(
+      jsonSchemas()
+        .map(([name]) => name)
+        .sort(),
+    );
+    for (const [name, text] of jsonSchemas()) expect(committed(name), name).toBe(text);
+  });
+
+  test.each(jsonSchemas().map(([name]) => name))('%s is accepted by an independent validator', (name) => {
+    expect(validator(name.replace('.schema.json', ''))).toBeTypeOf('function');
+  });
+
+  test.each(
+    (['bowler', 'ball', 'core', 'lane'] as const).flatMap((kind) =>
+      readdirSync(new URL(`../../../data/${kind}s/`, import.meta.url))
+        .filter((file) => file.endsWith('.json'))
+        .map((file) => ({ kind, file })),
+    ),
+  )('data/$kind: $file is valid by the $kind schema', ({ kind, file }) => {
+    const record = JSON.parse(
+      readFileSync(new URL(`../../../data/${kind}s/${file}`, import.meta.url), 'utf8'),
+    );
+    const validate = validator(kind);
+    expect(validate(record), JSON.stringify(validate.errors)).toBe(true);
+  });
+
+  // biome-ignore format: one spoilt record a line
+  test.each([
+    { name: 'a rev rate of 4500', kind: 'bowler', record: { ...bowler, revRateRpm: 4500 }, path: '/revRateRpm' },
+    { name: 'a PAP of 45 in', kind: 'bowler', record: { ...bowler, pap: { overIn: 45, upIn: 0 } }, path: '/pap/overIn' },
+    { name: 'an unknown field', kind: 'ball', record: { ...ball, shine: 3 }, path: '' },
+    { name: 'a ball for a bowler', kind: 'bowler', record: ball, path: '/schema' },
+    { name: 'a board outside the lane', kind: 'lane', record: { ...lane, zones: [{ ...lane.zones[0], toBoard: 40 }] }, path: '/zones/0/toBoard' },
+    { name: 'a sixth step', kind: 'want', record: { hookStart: 6 }, path: '/hookStart' },
+  ])('the independent validator refuses $name', ({ kind, record, path }) => {
+    const validate = validator(kind);
+    expect(validate(record)).toBe(false);
+    expect(validate.errors?.map(({ instancePath }) => instancePath)).toContain(path);
+  });
+});

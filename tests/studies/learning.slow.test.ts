@@ -1,0 +1,37 @@
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { cachedFitter } from '../../src/prepare/cached-fitter.js';
+import { ASKED, blindBowler, RANKED, ranks } from './learning.js';
+import { evenness, summary } from './learning-page.js';
+
+/* A smaller run of the study that writes LEARNING.md. */
+
+const fitter = cachedFitter(mkdtempSync(join(tmpdir(), 'learning-')));
+
+test('after thirty shots blind bowlers’ next nights are foretold far better, on the logged ball and on another, in bands that hold', () => {
+  const found = Array.from({ length: 24 }, (_, place) =>
+    blindBowler(place, [[], [10, 10, 10]], {}, fitter),
+  ).filter((each) => each !== null);
+  expect(found.length).toBeGreaterThan(10);
+  for (const which of ['logged', 'other'] as const) {
+    const [before, after] = [0, 1].map((log) => summary(found.map((each) => each[log][which][0])));
+    expect(after.error).toBeLessThan(0.6 * before.error);
+    expect(after.halfWidth).toBeLessThan(0.6 * before.halfWidth);
+    const all = summary(found.flatMap((each) => ASKED.map((_, i) => each[1][which][i])));
+    expect(all.covered).toBeGreaterThan(0.85);
+  }
+});
+
+test('bands of what is learned hold as many truths as they say, where all is as the fit takes it to be', () => {
+  const found = Array.from({ length: 60 }, (_, place) => ranks(place, fitter)).filter(
+    (each) => each !== null,
+  );
+  expect(found.length).toBeGreaterThan(30);
+  for (const [i] of RANKED.entries()) {
+    const { chance, covered } = evenness(found.map((each) => each[i]));
+    expect(chance).toBeGreaterThan(1e-4); // six numbers: by luck once in some two thousand runs
+    expect(covered[2]).toBeGreaterThan(0.75); // over three standard errors below 0.9
+  }
+});
