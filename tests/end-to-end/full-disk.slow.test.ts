@@ -61,12 +61,18 @@ describe.runIf(canMount).each(Object.keys(STATES) as (keyof typeof STATES)[])(
   'a disk that is %s',
   (state) => {
     test.each(Object.entries(WRITING).filter(([, { isLong }]) => !isLong))(
-      '%s says so in a sentence, changes nothing, and works once it can',
+      '%s says so in a sentence and changes nothing, or is done whole',
       async (name, writing) => {
         const start = join(scratch.path, `${state}-${name}`);
         await prepareFolder(start, writing);
         const { status, before, after, code, err } = runOn(state, writing, start);
         expect(status).toBe(0);
+        if (state === 'full' && name === 'shelf rename') {
+          // a file that moves takes no room
+          expect([code, err]).toEqual([0, '']);
+          expect(after).toBe(before?.replace('"league"', '"friday"'));
+          return;
+        }
         expect(after).toBe(before);
         expect(err).not.toMatch(/bug|\n {4}at /);
         if (name === 'the cache of fitted cores')
