@@ -1,9 +1,7 @@
-import { layoutOnBall } from '../prepare/layout-on-ball.js';
-import type { Shelf, Shelved } from '../records/read/shelf.js';
-import { Refusal } from '../records/refusals/refusal.js';
+import { keptLayoutOn } from '../prepare/layout-on-ball.js';
+import { type Shelf, type Shelved, shelvedAs } from '../records/read/shelf.js';
 import type { DrilledLayout } from '../records/schemas/drilled-layout.js';
 import type { Night } from '../records/schemas/shot-log.js';
-import { readLayout } from '../records/text/written-layout.js';
 import type { LoggedBall, LoggedNight } from './logged.js';
 
 /** Why a ball, or some nights of it, are not learned from. */
@@ -46,33 +44,18 @@ export function loggedBalls(
     if (asked.length === 0) continue;
     const skip = (why: LeftOut['why'], named: string, nights: number) =>
       leftOut.push({ id, why, named, nights });
-    const ball = named(balls, record.ball);
-    const layout = ball && layoutOf(record, ball);
+    const ball = shelvedAs(balls, record.ball)?.record;
+    const layout = ball && keptLayoutOn(record, ball);
     if (!ball || !layout) {
       skip(ball ? 'layout-not-of-ball' : 'ball-not-kept', record.ball, asked.length);
       continue;
     }
     const nights = asked.flatMap((night): LoggedNight[] => {
-      const lane = named(lanes, night.lane);
+      const lane = shelvedAs(lanes, night.lane)?.record;
       if (!lane) skip('lane-not-kept', night.lane, 1);
       return lane ? [{ night, lane }] : [];
     });
     if (nights.length > 0) found.push({ ball, layout, nights });
   }
   return { balls: found, leftOut };
-}
-
-const named = <T extends { readonly name: string }>(
-  shelf: readonly Shelved<T>[],
-  name: string,
-): T | undefined => shelf.find(({ id, record }) => id === name || record.name === name)?.record;
-
-/** Null for a layout that this ball cannot have. */
-function layoutOf({ layout }: DrilledLayout, ball: LoggedBall['ball']): LoggedBall['layout'] | null {
-  try {
-    return layoutOnBall(readLayout(layout), ball);
-  } catch (error) {
-    if (error instanceof Refusal) return null;
-    throw error;
-  }
 }

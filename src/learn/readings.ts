@@ -2,6 +2,7 @@ import { FOOT, from, INCH, to } from '../base/units.js';
 import { xToBoard } from '../motion/lane/boards.js';
 import { meanReaction, reactionNumbers } from '../motion/reaction/reaction.js';
 import type { LeanShot } from '../motion/shot/shot.js';
+import { READING_IDS } from '../records/schemas/shot-log.js';
 import type { ReadingErrors } from '../records/shared/reading-errors.js';
 import type { RolledShot } from '../simulate/simulator.js';
 import { arrowsBoard, boardCrossed } from '../simulate/usual-line.js';
@@ -10,15 +11,7 @@ import { arrowsBoard, boardCrossed } from '../simulate/usual-line.js';
  * What is learned from, of a shot. The speed on a display is not: displays measure at different places. Nor are readings by eye, which
  * nothing says the error of.
  */
-export const READ = [
-  'laydownBoard',
-  'arrowsBoard',
-  'breakpointBoard',
-  'breakpointFt',
-  'boardAt50Ft',
-  'pinsBoard',
-  'flareIn',
-] as const;
+export const READ = READING_IDS.filter((id) => id !== 'displaySpeedMph');
 
 export type ReadId = (typeof READ)[number];
 

@@ -2,9 +2,10 @@ import { DEGREE, to } from '../base/units.js';
 import { type ArcsClash, bufferTooLong, QUARTER_ARC, toAngles, valAngleOf } from '../layout/layout.js';
 import { Refusal } from '../records/refusals/refusal.js';
 import { type Ball, USUAL_CIRCUMFERENCE_IN } from '../records/schemas/ball.js';
+import type { DrilledLayout } from '../records/schemas/drilled-layout.js';
 import type { DistanceNumbers } from '../records/text/distances-text.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
-import type { Mark, WrittenLayout } from '../records/text/written-layout.js';
+import { type Mark, readLayout, type WrittenLayout } from '../records/text/written-layout.js';
 import { clashInDegrees } from './clash-in-degrees.js';
 import { markOf, NO_ANGLE_DEG } from './mark-of.js';
 
@@ -41,6 +42,16 @@ export function layoutOnBall(written: WrittenLayout, ball: Ball): LayoutNumbers 
     pinToPapIn: numbers.pinToPapIn,
     valAngleDeg: to(converted.value.valAngle, DEGREE),
   };
+}
+
+/** The layout that a record holds as text; null for one that this ball cannot have. */
+export function keptLayoutOn({ layout }: Pick<DrilledLayout, 'layout'>, ball: Ball): LayoutNumbers | null {
+  try {
+    return layoutOnBall(readLayout(layout), ball);
+  } catch (error) {
+    if (error instanceof Refusal) return null;
+    throw error;
+  }
 }
 
 /** A layout on a ball without a mark: where the pin lies, and no drilling angle. */

@@ -151,7 +151,7 @@ test('log: goes out as a list and comes in again; a second time it is refused', 
   expect(kept().nights).toEqual(nights);
 });
 
-describe('log: what looks odd is refused where nobody can be asked, and nothing is kept', () => {
+describe('log: what looks odd is refused where there is no one to ask, and nothing is kept', () => {
   const lane = ['--lane', 'house-easy', ...NIGHT];
   test.each([
     {

@@ -88,7 +88,7 @@ test('shelf: a layout is added with the day it was drilled', async () => {
   });
 });
 
-test('shelf: removing asks first; where nobody can be asked it takes --yes', async () => {
+test('shelf: removing asks first; where there is no one to ask it takes --yes', async () => {
   const refused = await shelf('remove', 'lee');
   expect(refused).toMatchObject({ code: 2, out: '' });
   expect(refused.err).toContain('--yes');

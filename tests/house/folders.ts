@@ -106,7 +106,6 @@ export const FOLDERS: readonly Folder[] = [
     'records/home': 'the records a person keeps: read, changed, moved whole',
     'records/log': 'the log of shots: what a line says, which night it belongs to, what looks odd',
     'records/read': 'files into records, with every fault named',
-    'records/json-schemas': 'JSON Schemas of records and answers',
     'records/answers': 'the shapes of all answers',
     'records/answers/parts': 'shapes that several answers hold',
     'records/refusals': 'what records say and cannot be, as codes and numbers',

@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { jsonSchemas } from '../../src/records/json-schemas/json-schemas.js';
 import { sharedFile } from '../../src/records/shared/shared-data.js';
+import { jsonSchemas } from './json-schemas.js';
 
 /* Maintainers' script, `npm run schemas`: writes the JSON Schemas of all records into shared/schemas. */
 

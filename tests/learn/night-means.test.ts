@@ -55,7 +55,7 @@ describe('nightMeans', () => {
     expect(nightMeans(night(shots)).isReadOff).toBe(true);
   });
 
-  test('a target stands for a board at the arrows that nobody read, and errs more', () => {
+  test('a target stands for a board at the arrows that was not read, and errs more', () => {
     const { readings } = nightMeans(night([{ pinsBoard: 17 }], { targetBoard: 10 }));
     expect(readings[0]).toMatchObject({ id: 'arrowsBoard', mean: 10, ofNight: 1 });
   });

@@ -7,18 +7,12 @@ import type { WishedId } from '../../records/schemas/reaction-numbers.js';
 import { type AimedShot, aimedShot, type ShotRecords } from '../../simulate/aimed-shot.js';
 import { reader } from '../../simulate/readings.js';
 import type { ShotScatter } from '../../simulate/shot-scatter.js';
+import { RELEASE_COORDINATES } from '../../simulate/worlds/lasting.js';
 import type { Learned } from '../../simulate/worlds/learned.js';
 import type { WantedChange } from './weigh-remedy.js';
 
 /** What is learned of the release; all else that is learned is the lane's and the cover's. */
-const RELEASE: readonly string[] = [
-  'speedMean',
-  'spinMean',
-  'axisTiltMean',
-  'axisRotationMean',
-  'papOver',
-  'papUp',
-];
+const RELEASE: readonly string[] = RELEASE_COORDINATES;
 
 /** From this share of the wanted change on, something else than the ball explains most of it. */
 const MOST = 0.5;

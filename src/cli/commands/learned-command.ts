@@ -37,11 +37,11 @@ export async function learnedCommand(options: LearnedCommandOptions, terminal: T
   const log = bowlerLog(bowler, given, terminal);
   if (!log) throw noLog(bowler.name);
   if (forget !== null) return forgetNights(log.kept, forget, options, terminal);
-  const { teach } = await import('../../answer/learned-answer.js');
+  const { learnedAnswer } = await import('../../answer/learned-answer.js');
   const answer = await withProgress(terminal, async (onProgress) => {
     onProgress({ stage: 'logged shots', done: 0, total: 1 });
     const how = { seed: given.seed, practiceWeight: given.practiceWeight, budget: terminal.budget };
-    return teach({ bowler, ...log }, { ...how, fitter: coreFitter(terminal) })?.answer;
+    return learnedAnswer({ bowler, ...log }, { ...how, fitter: coreFitter(terminal) });
   });
   if (!answer) throw noLog(bowler.name);
   printAnswer(answer, (page) => learnedReport(answer, page, options.full), options, terminal);

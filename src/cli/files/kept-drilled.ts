@@ -1,9 +1,7 @@
 import type { KeptBall } from '../../answer/adjust/rolled-remedies.js';
 import { InputError, quotedTyped } from '../../base/errors.js';
-import { layoutOnBall } from '../../prepare/layout-on-ball.js';
-import { allKept } from '../../records/home/saved-records.js';
-import type { Shelf, Shelved } from '../../records/read/shelf.js';
-import { Refusal } from '../../records/refusals/refusal.js';
+import { keptLayoutOn, layoutOnBall } from '../../prepare/layout-on-ball.js';
+import { type Shelf, type Shelved, shelvedAs } from '../../records/read/shelf.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { DrilledLayout } from '../../records/schemas/drilled-layout.js';
 import type { Lane } from '../../records/schemas/lane.js';
@@ -12,10 +10,9 @@ import { readLayout } from '../../records/text/written-layout.js';
 import { missingFlag } from '../flags/flags.js';
 import type { AdjustOptions } from '../flags/options.js';
 import type { Terminal } from '../terminal/terminal.js';
-import { homeOf } from './home.js';
 import { loadBowler, loadLane } from './load-record.js';
 import { openLog } from './shot-log.js';
-import { wholeShelf } from './whole-shelf.js';
+import { keptLayouts, wholeShelf } from './whole-shelf.js';
 
 /** A drilled ball that is kept, with all that its record names. */
 export interface KeptDrilled {
@@ -42,16 +39,14 @@ export function keptDrilled(options: AdjustOptions, terminal: Terminal): KeptDri
     throw missingFlag('--ball', 'Name the drilled layout by its id; flarewise shelf lists them.');
   const { id, record } = openLog(options.ball, terminal);
   const shelf = wholeShelf(terminal);
-  const ball = named(shelf.balls, record.ball)?.record;
+  const ball = shelvedAs(shelf.balls, record.ball)?.record;
   if (!ball) throw notKept('ball', record.ball, id, 'Import it: flarewise shelf import FILE.');
-  const owner = named(shelf.bowlers, record.bowler);
+  const owner = shelvedAs(shelf.bowlers, record.bowler);
   const bowler = options.bowler === undefined ? owner?.record : loadBowler(options.bowler, terminal);
   if (!bowler) throw notKept('bowler', record.bowler, id, 'Import it, or give --bowler.');
   const { lane, night } = laneAndNight(record, options.lane, shelf, terminal);
   const called = [record.bowler, ...(owner ? [owner.id, owner.record.name] : [])];
-  const layouts = allKept(homeOf(terminal)).flatMap((each): Shelved<DrilledLayout>[] =>
-    each.kind === 'layout' && 'record' in each ? [{ id: each.id, record: each.record as DrilledLayout }] : [],
-  );
+  const layouts = keptLayouts(terminal);
   return {
     kept: { id, ball, layout: layoutOnBall(readLayout(record.layout), ball) },
     bowler,
@@ -76,12 +71,12 @@ function laneAndNight(
   if (given !== undefined) {
     const lane = loadLane(given, terminal);
     const isThere = ({ lane: where }: Night): boolean =>
-      where === given || where === lane.name || named(shelf.lanes, where)?.record.name === lane.name;
+      where === given || where === lane.name || shelvedAs(shelf.lanes, where)?.record.name === lane.name;
     return { lane, night: logged.findLast(isThere) ?? null };
   }
   const night = logged.at(-1);
   if (!night) throw missingFlag('--lane', 'No night of this ball is logged: say on which lane.');
-  const lane = named(shelf.lanes, night.lane)?.record;
+  const lane = shelvedAs(shelf.lanes, night.lane)?.record;
   if (!lane)
     throw missingFlag(
       '--lane',
@@ -92,20 +87,10 @@ function laneAndNight(
 
 /** None where the ball is not kept, or cannot have this layout. */
 function drilledOf({ id, record }: Shelved<DrilledLayout>, { balls }: Shelf): KeptBall[] {
-  const ball = named(balls, record.ball)?.record;
-  if (!ball) return [];
-  try {
-    return [{ id, ball, layout: layoutOnBall(readLayout(record.layout), ball) }];
-  } catch (error) {
-    if (error instanceof Refusal) return [];
-    throw error;
-  }
+  const ball = shelvedAs(balls, record.ball)?.record;
+  const layout = ball && keptLayoutOn(record, ball);
+  return ball && layout ? [{ id, ball, layout }] : [];
 }
-
-const named = <T extends { readonly name: string }>(
-  shelf: readonly Shelved<T>[],
-  name: string,
-): Shelved<T> | undefined => shelf.find(({ id, record }) => id === name || record.name === name);
 
 const notKept = (what: string, name: string, id: string, hint: string): InputError =>
   new InputError('no-such-record', {

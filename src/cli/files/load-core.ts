@@ -1,8 +1,10 @@
 import { InputError, quotedTyped } from '../../base/errors.js';
+import { fromKeys } from '../../base/from-keys.js';
 import { readCore } from '../../records/read/read-core.js';
 import { JSON_FILE } from '../../records/read/read-file.js';
 import { kindInTag, readJson } from '../../records/read/read-record.js';
 import { type Ball, hasOwnCore, type OwnCoreBall } from '../../records/schemas/ball.js';
+import { UNCERTAIN_BALL_KEYS } from '../../records/schemas/ball-uncertainty.js';
 import { missingFlag } from '../flags/flags.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { loadBall } from './load-record.js';
@@ -66,18 +68,6 @@ function isCoreFile(word: string): boolean {
 }
 
 /** What of a ball's record a core is compared with. */
-const comparable = ({
-  circumferenceIn,
-  rgIn,
-  differentialIn,
-  intermediateDifferentialIn,
-  pinToCgIn,
-  topWeightOz,
-}: Partial<Ball>): Partial<OwnCoreBall> => ({
-  circumferenceIn,
-  rgIn,
-  differentialIn,
-  intermediateDifferentialIn,
-  pinToCgIn,
-  topWeightOz,
-});
+const COMPARED = ['circumferenceIn', ...UNCERTAIN_BALL_KEYS] as const;
+
+const comparable = (record: Partial<Ball>): Partial<OwnCoreBall> => fromKeys(COMPARED, (key) => record[key]);

@@ -26,9 +26,9 @@ export interface ImportFlags {
 /**
  * Keeps the shots of a CSV list, all or none.
  *
- * @param withDesk  null where nobody can be asked
+ * @param withDesk  null where there is no one to ask
  * @returns null where the person took the list back
- * @throws {InputErrors} every row that looks odd, where nobody can be asked
+ * @throws {InputErrors} every row that looks odd, where there is no one to ask
  */
 export async function importShots(
   log: ShotLog,

@@ -13,9 +13,9 @@ export type WithDesk = <T>(ask: (desk: Desk) => Promise<T>) => Promise<T>;
 /**
  * The shot to keep: as typed where nothing looks odd; else as the person says, where they can be asked.
  *
- * @param desk  null where nobody can be asked
+ * @param desk  null where there is no one to ask
  * @returns null for a shot that is not to be kept
- * @throws {InputError} `odd-shot` where nobody can be asked
+ * @throws {InputError} `odd-shot` where there is no one to ask
  */
 export async function settleOdd(
   typed: TypedShot,
@@ -40,7 +40,7 @@ export async function settleOdd(
   }
 }
 
-/** What is wrong with a shot that looks odd, where nobody can be asked. */
+/** What is wrong with a shot that looks odd, where there is no one to ask. */
 export const oddShotFault = (
   field: string,
   shot: string,

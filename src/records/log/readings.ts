@@ -1,17 +1,13 @@
 import { readingErrorsOf } from '../schemas/reading-errors.js';
-import { isAgainstTarget, type LoggedShot, type Night, shotSchema } from '../schemas/shot-log.js';
+import {
+  isAgainstTarget,
+  type LoggedShot,
+  type Night,
+  READING_IDS,
+  type ReadingId,
+  shotSchema,
+} from '../schemas/shot-log.js';
 import type { ReadingErrors } from '../shared/reading-errors.js';
-
-/** The readings of a shot that are numbers. */
-export type ReadingId =
-  | 'laydownBoard'
-  | 'arrowsBoard'
-  | 'breakpointBoard'
-  | 'breakpointFt'
-  | 'boardAt50Ft'
-  | 'pinsBoard'
-  | 'displaySpeedMph'
-  | 'flareIn';
 
 /** What a reading is called, and what it is measured in. */
 export interface Reading {
@@ -32,7 +28,7 @@ const board = (name: string, head: string, error: keyof ReadingErrors): Reading 
   error,
 });
 
-/** All of them, in the order in which the ball gets there. */
+/** What each is. */
 export const READINGS: Readonly<Record<ReadingId, Reading>> = {
   laydownBoard: board('laydown board', 'laid\ndown', 'laydownBoards'),
   arrowsBoard: board('board at the arrows', 'at\narrows', 'arrowsReadOffBoards'),
@@ -54,16 +50,11 @@ export const READINGS: Readonly<Record<ReadingId, Reading>> = {
   flareIn: { name: 'flare', head: '\nflare', quantity: 'flare', error: 'flareIn' },
 };
 
-export const READING_IDS = Object.keys(READINGS) as readonly ReadingId[];
-
 /** The boards of a line, in its order. */
 export const LINE_READINGS = ['laydownBoard', 'arrowsBoard', 'breakpointBoard', 'pinsBoard'] as const;
 
 /** The readings that count boards from a side of the lane. */
 export const BOARD_READINGS = READING_IDS.filter((id) => READINGS[id].quantity === 'boards');
-
-/** Readings of a shot, as far as they were taken. */
-export type ReadingsOf = Pick<LoggedShot, ReadingId>;
 
 /** What a record asks of each. */
 export const readingSchema = (id: ReadingId) => shotSchema.shape[id].unwrap();

@@ -4,11 +4,10 @@ import { faultCount, faultsOf } from '../read/faults.js';
 import { type Row, readRows } from '../read/list-rows.js';
 import { withTypedNumbers } from '../read/typed-numbers.js';
 import type { DrilledLayout } from '../schemas/drilled-layout.js';
-import { type LoggedShot, type Night, nightSchema } from '../schemas/shot-log.js';
+import { type LoggedShot, type Night, nightSchema, READING_IDS } from '../schemas/shot-log.js';
 import { guardedCell } from '../text/csv-cell.js';
 import { headAlone, type NightHead } from './add-shot.js';
 import { formatErrors, readErrors } from './read-errors.js';
-import { READING_IDS } from './readings.js';
 
 /* Shots as comma-separated values, one a row, with the names of the record's fields as heads. */
 

@@ -1,7 +1,7 @@
 import { medianAbsoluteDeviation, medianSorted } from 'simple-statistics';
 import type { LogRemark } from '../answers/statements/log-remarks.js';
-import type { Night } from '../schemas/shot-log.js';
-import { READING_IDS, readingError } from './readings.js';
+import { type Night, READING_IDS } from '../schemas/shot-log.js';
+import { readingError } from './readings.js';
 
 /** With fewer shots it is not known how they scatter. */
 const LEAST_SHOTS = 5;

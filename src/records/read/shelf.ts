@@ -40,3 +40,9 @@ function folder<T>(name: string, read: (path: string) => T): readonly Shelved<T>
     .sort()
     .map((file) => ({ id: file.slice(0, -'.json'.length), record: read(`${path}${file}`) }));
 }
+
+/** The record that another one names, by id or by name. */
+export const shelvedAs = <T extends { readonly name: string }>(
+  shelf: readonly Shelved<T>[],
+  name: string,
+): Shelved<T> | undefined => shelf.find(({ id, record }) => id === name || record.name === name);

@@ -16,7 +16,21 @@ const board = (what: string) =>
     hint: 'Boards are counted from the bowler’s own side: 1 to 39, and halves such as 17.5.',
   });
 
-/** Readings of a shot, each left out where nobody looked. */
+/** Readings of a shot that are numbers, in the order in which the ball gets there. */
+export const READING_IDS = [
+  'laydownBoard',
+  'arrowsBoard',
+  'breakpointBoard',
+  'breakpointFt',
+  'boardAt50Ft',
+  'pinsBoard',
+  'displaySpeedMph',
+  'flareIn',
+] as const;
+
+export type ReadingId = (typeof READING_IDS)[number];
+
+/** A reading that was not taken is left out. */
 const readingFields = {
   laydownBoard: board('Where the ball is laid down').optional(),
   arrowsBoard: board('Where it crosses the arrows').optional(),
@@ -30,7 +44,7 @@ const readingFields = {
     hint: 'km/h divided by 1.609.',
   }).optional(),
   flareIn: quantity(0, 9, { unit: 'in', what: 'Flare by tape, at the widest place' }).optional(),
-};
+} satisfies Readonly<Record<ReadingId, z.ZodType>>;
 
 /** Readings by eye that older logs hold: kept and shown; nothing is learned from them. */
 const byEyeFields = {

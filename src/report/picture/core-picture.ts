@@ -1,4 +1,5 @@
 import type { CoreAnswer, CoreSection } from '../../records/answers/answer.js';
+import { word } from '../scene/draw.js';
 import type { Scene, SceneNode } from '../scene/scene.js';
 import type { Point } from '../scene/shapes.js';
 import type { Units } from '../text/display-units.js';
@@ -35,7 +36,7 @@ export function corePicture(answer: CoreAnswer, units: Units): Scene {
       `${parts.map(({ sign, name, densityGcc }) => `${sign} ${name}, ${densityGcc} g/cc`).join('; ')}.`,
     nodes: [
       ...sections.flatMap((section, i): SceneNode[] => [
-        text(SECTION_TITLES[section.plane], MIDDLES[i], 14, { bold: true, middle: true }),
+        text(SECTION_TITLES[section.plane], MIDDLES[i], 14, { weight: 'bold', anchor: 'middle' }),
         ...sectionNodes(section, answer, [MIDDLES[i], MIDDLE], ptPerInch),
       ]),
       ...scaleBar(ptPerInch, [WIDTH / 2, MIDDLE + RADIUS + 16], units),
@@ -91,21 +92,9 @@ function scaleBar(ptPerInch: number, [middle, y]: Point, { tape }: Units): Scene
       d: `M${x},${y - 3}V${y + 3}M${x},${y}H${x + ptPerInch}M${x + ptPerInch},${y - 3}V${y + 3}`,
       stroke: { ink: 'ink', width: 0.8 },
     },
-    text(`${tape.show(1)} ${tape.name}`, middle, y + 12, { middle: true }),
+    text(`${tape.show(1)} ${tape.name}`, middle, y + 12, { anchor: 'middle' }),
   ];
 }
 
-const text = (
-  said: string,
-  x: number,
-  y: number,
-  { bold = false, middle = false }: { readonly bold?: boolean; readonly middle?: boolean } = {},
-): SceneNode => ({
-  kind: 'text',
-  x,
-  y,
-  text: said,
-  size: TEXT,
-  ...(bold ? { weight: 'bold' as const } : {}),
-  ...(middle ? { anchor: 'middle' as const } : {}),
-});
+const text = (said: string, x: number, y: number, look: Parameters<typeof word>[2] = {}): SceneNode =>
+  word(said, [x, y], { size: TEXT, ...look });

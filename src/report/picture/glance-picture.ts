@@ -2,6 +2,7 @@ import { scaleLinear } from 'd3-scale';
 import type { MapAnswer } from '../../records/answers/answer.js';
 import type { MapNumber } from '../../records/schemas/map-numbers.js';
 import { capital } from '../../records/text/capital.js';
+import { word } from '../scene/draw.js';
 import type { Scene, SceneNode } from '../scene/scene.js';
 import { type Point, polyline, rectangle } from '../scene/shapes.js';
 import type { Units } from '../text/display-units.js';
@@ -37,7 +38,7 @@ export function glancePicture(answer: MapAnswer, title: string, units: Units): S
           dy: Math.floor(i / COLUMNS) * blockHeight,
           nodes: [
             text(`${capital(MAP_WORDS[key].name)}, ${MAP_WORDS[key].unit(units)}`, PLOT[0], 18, {
-              bold: true,
+              weight: 'bold',
             }),
             { kind: 'group', dy: TITLE, nodes: bars(answer, key, units) },
           ],
@@ -83,7 +84,7 @@ function bars(answer: MapAnswer, key: MapNumber, units: Units): SceneNode[] {
             fill: 'paper',
             stroke: { ink: 'soft', width: 1.2 },
           },
-          text(other.kind, PLOT[1] + 10, middleOf(row) + 4, { soft: true }),
+          text(other.kind, PLOT[1] + 10, middleOf(row) + 4, { ink: 'soft' }),
         ];
       const cores = polyline([
         [x(low), middleOf(row)],
@@ -98,7 +99,7 @@ function bars(answer: MapAnswer, key: MapNumber, units: Units): SceneNode[] {
         },
         ...crossAt([x(undrilledOf(undrilled, key)), middleOf(row)]),
         text(rangeText(show(least, units), show(most, units)), PLOT[1] + 10, middleOf(row) + 4, {
-          bold: true,
+          weight: 'bold',
         }),
       ];
     }),
@@ -119,7 +120,7 @@ function bars(answer: MapAnswer, key: MapNumber, units: Units): SceneNode[] {
         ]),
         stroke: { ink: 'soft', width: 0.8 },
       },
-      text(`${Number(show(value, units))}`, x(value), bottom + 16, { soft: true, middle: true }),
+      text(`${Number(show(value, units))}`, x(value), bottom + 16, { ink: 'soft', anchor: 'middle' }),
     ]),
   ];
 }
@@ -175,22 +176,5 @@ function crossAt([x, y]: Point): SceneNode[] {
   ];
 }
 
-const text = (
-  said: string,
-  x: number,
-  y: number,
-  {
-    bold = false,
-    soft = false,
-    middle = false,
-  }: { readonly bold?: boolean; readonly soft?: boolean; readonly middle?: boolean } = {},
-): SceneNode => ({
-  kind: 'text',
-  x,
-  y,
-  text: said,
-  size: TEXT,
-  ...(bold ? { weight: 'bold' as const } : {}),
-  ...(soft ? { ink: 'soft' as const } : {}),
-  ...(middle ? { anchor: 'middle' as const } : {}),
-});
+const text = (said: string, x: number, y: number, look: Parameters<typeof word>[2] = {}): SceneNode =>
+  word(said, [x, y], { size: TEXT, ...look });

@@ -11,6 +11,7 @@ import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { gridLines } from '../text/table.js';
 import { wrap } from '../text/wrap.js';
 import { sayAll } from '../wording/say.js';
+import { cautionSection } from './caution-section.js';
 
 /** A comparison on one screen: how its members stand to one another, then a row each; all else with `isFull`. */
 export function compareReport(given: CompareAnswer, page: Page, isFull = false): string {
@@ -65,11 +66,7 @@ const sections = (answer: CompareAnswer, page: Page): readonly (readonly string[
     section('After drilling', gridLines(comparedDrilledGrid(rows, page), page), page),
     section('What speaks against them', bullets(comparedFindings(answer, page.units), page), page),
     section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
-    section(
-      'Before drilling',
-      bullets(sayAll(answer.cautions, page.units), page).map(page.paint.caution),
-      page,
-    ),
+    cautionSection(answer.cautions, page),
   ];
 };
 

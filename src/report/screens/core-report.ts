@@ -7,6 +7,7 @@ import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { gridLines } from '../text/table.js';
 import { coreVerdict } from '../wording/core-verdict.js';
 import { sayAll } from '../wording/say.js';
+import { cautionSection } from './caution-section.js';
 
 /** A core checked, cut in two planes and weighed, as a screen of text. */
 export function coreReport(given: CoreAnswer, page: Page): string {
@@ -19,7 +20,7 @@ export function coreReport(given: CoreAnswer, page: Page): string {
     section('Parts, later ones in place of earlier', gridLines(partsGrid(answer, units), page), page),
     section('As made', gridLines(coreNumbersGrid(answer, units), page), page),
     section('Known', bullets(sayAll(answer.known, units), page), page),
-    section('Before drilling', bullets(sayAll(answer.cautions, units), page).map(page.paint.caution), page),
+    cautionSection(answer.cautions, page),
     ...(answer.note === null ? [] : [section('Note of the file', paragraph(answer.note, page), page)]),
   ]);
 }

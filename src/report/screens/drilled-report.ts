@@ -10,6 +10,7 @@ import { table } from '../text/table.js';
 import { layoutHeadline } from '../wording/layout-headline.js';
 import { sayAll } from '../wording/say.js';
 import { arcsTable, legalityLines, marksTable, psaText, staticsText } from '../wording/workshop.js';
+import { cautionSection } from './caution-section.js';
 
 /** What drilling one layout makes of a ball, as a screen of text. */
 export function drilledReport(given: DrilledAnswer, page: Page): string {
@@ -34,11 +35,7 @@ export function drilledReport(given: DrilledAnswer, page: Page): string {
     section('The ball from the grip side', ballDrawing(answer.face, [], page), page),
     section('Marks to lay out', marksTable(answer.marks, page), page),
     section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
-    section(
-      'Before drilling',
-      bullets(sayAll(answer.cautions, page.units), page).map(page.paint.caution),
-      page,
-    ),
+    cautionSection(answer.cautions, page),
   ]);
 }
 

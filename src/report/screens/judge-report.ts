@@ -25,6 +25,7 @@ import { regressionText } from '../wording/regression-text.js';
 import { say, sayAll } from '../wording/say.js';
 import { scatterText, sizeText } from '../wording/statements/size-text.js';
 import { afterDrilling, marksTable } from '../wording/workshop.js';
+import { cautionSection } from './caution-section.js';
 
 /** A second opinion in a few lines: the verdict, how much it matters and why, whether it may be drilled. */
 export function judgeReport(given: JudgeAnswer, page: Page, isFull = false): string {
@@ -133,11 +134,7 @@ function sections(answer: JudgeAnswer, page: Page): readonly (readonly string[])
     section('Marks to lay out', marksTable(layout.marks, page), page),
     section('Searched', paragraph(regressionText(answer.regression, page.units), page), page),
     section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
-    section(
-      'Before drilling',
-      bullets(sayAll(answer.cautions, page.units), page).map(page.paint.caution),
-      page,
-    ),
+    cautionSection(answer.cautions, page),
   ];
 }
 

@@ -1,7 +1,7 @@
 import { median } from 'simple-statistics';
 import type { LogAnswer } from '../../records/answers/log-answer.js';
-import { LINE_READINGS, READING_IDS, READINGS, type ReadingId } from '../../records/log/readings.js';
-import type { LoggedShot } from '../../records/schemas/shot-log.js';
+import { LINE_READINGS, READINGS } from '../../records/log/readings.js';
+import { type LoggedShot, READING_IDS, type ReadingId } from '../../records/schemas/shot-log.js';
 import { errorsText } from '../text/errors-text.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';

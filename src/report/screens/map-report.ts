@@ -9,6 +9,7 @@ import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { gridLines } from '../text/table.js';
 import { mapFixed, mapOnLane, mapScaleNote, mapVerdict, OVER_WORDS } from '../wording/map-words.js';
 import { sayAll } from '../wording/say.js';
+import { cautionSection } from './caution-section.js';
 
 /**
  * Drilled numbers over one number of the layout at one glance, as a screen of text.
@@ -42,9 +43,5 @@ const details = (answer: MapAnswer, page: Page): string[][] => [
   section('Where the high-RG axis (PSA) comes out', gridLines(psaGrid(answer, page), page), page),
   section('Scales', paragraph(mapScaleNote(answer, page.units), page), page),
   section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
-  section(
-    'Before drilling',
-    bullets(sayAll(answer.cautions, page.units), page).map(page.paint.caution),
-    page,
-  ),
+  cautionSection(answer.cautions, page),
 ];

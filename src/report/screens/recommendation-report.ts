@@ -12,7 +12,6 @@ import { stepsTable } from '../tables/steps-table.js';
 import { voicesLines } from '../tables/voices-table.js';
 import { wishesTable } from '../tables/wishes-table.js';
 import type { Units } from '../text/display-units.js';
-import { percent } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
@@ -21,8 +20,8 @@ import { noLineText } from '../wording/no-line-text.js';
 import { regressionText } from '../wording/regression-text.js';
 import { say, sayAll } from '../wording/say.js';
 import { NOTHING_SURER, surerText } from '../wording/surer-text.js';
-import { verdict } from '../wording/verdict.js';
 import { afterDrilling, marksTable } from '../wording/workshop.js';
+import { cautionSection } from './caution-section.js';
 import { firstScreen } from './first-screen.js';
 import type { NextStep } from './next-steps.js';
 
@@ -108,13 +107,7 @@ const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page)
   assumed: (answer, page) => [
     section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
   ],
-  cautions: (answer, page) => [
-    section(
-      'Before drilling',
-      bullets(sayAll(answer.cautions, page.units), page).map(page.paint.caution),
-      page,
-    ),
-  ],
+  cautions: (answer, page) => [cautionSection(answer.cautions, page)],
 };
 
 /** What knowing more would be worth, or that nothing would change the layout. */
@@ -155,21 +148,6 @@ export function recommendationReport(
 ): string {
   const first = `${firstScreen(answer, next, page, beneath).join('\n')}\n`;
   return sections.length === 0 ? first : `${first}\n${recommendationSections(answer, sections, page)}`;
-}
-
-/** How much of a difference the best layout makes, and how sure that is. */
-export function surenessText(
-  { headline, layouts }: RecommendAnswer,
-  best: RankedLayout,
-  units: Units,
-): string {
-  const runnerUp = layouts[1];
-  const { beatsRunnerUp, overRunnerUp } = best.confidence;
-  const next =
-    runnerUp && overRunnerUp
-      ? ` Against the next, ${runnerUp.text}: ${verdict(beatsRunnerUp, overRunnerUp.weighed.visibility)} (${percent(beatsRunnerUp)} % of worlds).`
-      : '';
-  return `${say(headline, units)}${next}`;
 }
 
 export const rankingNote = ({ objections }: SimulatedLayout, units: Units): string =>

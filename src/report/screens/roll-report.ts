@@ -19,6 +19,7 @@ import { bowTieText } from '../wording/bow-tie-text.js';
 import { layoutHeadline } from '../wording/layout-headline.js';
 import { noLineText } from '../wording/no-line-text.js';
 import { sayAll } from '../wording/say.js';
+import { cautionSection } from './caution-section.js';
 
 /**
  * One simulated shot as a screen of text.
@@ -60,11 +61,7 @@ export function rollReport(given: RollAnswer, hand: 'right' | 'left', lane: Lane
       page,
     ),
     section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
-    section(
-      'Before drilling',
-      bullets(sayAll(answer.cautions, page.units), page).map(page.paint.caution),
-      page,
-    ),
+    cautionSection(answer.cautions, page),
   ]);
 }
 

@@ -21,7 +21,7 @@ function partHtml(part: BlockPart): string {
   }
 }
 
-/** On a screen nobody writes: a short line shows that something is to be filled in. */
+/** A screen is not written on: a short line shows where a sheet has a blank. */
 const shortBlank = (text: string): string => text.replace(/_{4,}/g, '____');
 
 function stepHtml({ mark, ways, measured }: WorkStep): string {

@@ -5,7 +5,7 @@ import { BLANK, type Block, rowsOf, text } from './blocks.js';
 
 const HEADS = ['', 'bore', 'deep', 'inside', 'deep', 'pitch up/down', 'pitch left/right'];
 
-/** Fit that nobody gave: headed so that it is not taken for an order. */
+/** A fit that was not given: headed so that it is not taken for an order. */
 const NOT_GIVEN = 'no fit given, write it in';
 
 /** Where holes are marked, from the grip centre. */

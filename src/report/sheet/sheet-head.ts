@@ -46,7 +46,7 @@ export function sheetHead(words: SheetText, width: number, style: TextStyle): Ty
   );
 }
 
-/** What nobody with the sheet in hand can miss. */
+/** What must not be missed. */
 function stopBox(reasons: readonly string[], width: number, { size, typeface }: TextStyle): Typeset {
   const inset = 6;
   const text = stack(

@@ -8,6 +8,7 @@ import { embeddedFont } from '../scene/svg-file.js';
 import { toSvg } from '../scene/to-svg.js';
 import { UNITS, type Units } from '../text/display-units.js';
 import { withPlainText } from '../text/plain-text.js';
+import { documentHtml } from '../web/parts/document-html.js';
 import { htmlText } from '../web/parts/table-html.js';
 import { blockHtml } from './block-html.js';
 import { screenStyle } from './screen-style.js';
@@ -37,18 +38,10 @@ export async function sheetHtml(
     const scene = pictureScene(answer, view, typeface, units);
     return `<figure>\n${toSvg(scene, { palette: SCREEN, fontFamily })}<figcaption>${htmlText(PICTURE_NAMES[view.name])}</figcaption>\n</figure>`;
   };
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${htmlText(all.title)}</title>
-<link rel="icon" href="data:,">
-<style>${await embeddedFont(all, typeface, FAMILY)}${screenStyle(PAPERS[paper].css)}</style>
-</head>
-<body>
-<main>
-<header>
+  return documentHtml(
+    all.title,
+    `${await embeddedFont(all, typeface, FAMILY)}${screenStyle(PAPERS[paper].css)}`,
+    `<header>
 <p class="over">${htmlText(`${words.title}, ${words.date}`)}</p>
 <h1>${htmlText(words.layout)}</h1>
 <p><strong>${htmlText(words.bowler)}</strong>, ${htmlText(words.ball)}</p>
@@ -64,15 +57,13 @@ ${words.work.flat().map(blockHtml).join('\n')}
 ${words.facts.map(blockHtml).join('\n')}
 </div>
 ${words.notes.map(blockHtml).join('\n')}
-<footer><p>${htmlText(`${words.foot} ${typeface.credit}.`)}</p></footer>
-</main>
-${pages.map((page) => `<div class="sheet" aria-hidden="true">\n${toSvg(page, { palette: PAPER, fontFamily })}</div>`).join('\n')}
-</body>
-</html>
-`;
+<footer><p>${htmlText(`${words.foot} ${typeface.credit}.`)}</p></footer>`,
+    `${pages.map((page) => `<div class="sheet" aria-hidden="true">\n${toSvg(page, { palette: PAPER, fontFamily })}</div>`).join('\n')}
+`,
+  );
 }
 
-/** Why the ball must not be drilled, where nobody can miss it. */
+/** Why the ball must not be drilled, in a box that stands out. */
 const stopHtml = (stop: readonly string[]): string =>
   stop.length === 0
     ? ''

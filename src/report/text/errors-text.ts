@@ -1,5 +1,5 @@
-import { READING_IDS, READINGS, type ReadingId, readingError } from '../../records/log/readings.js';
-import type { Night } from '../../records/schemas/shot-log.js';
+import { READINGS, readingError } from '../../records/log/readings.js';
+import { type Night, READING_IDS, type ReadingId } from '../../records/schemas/shot-log.js';
 import type { Units } from './display-units.js';
 import { readingText } from './reading-text.js';
 import { withQuantities } from './with-quantities.js';

@@ -1,4 +1,5 @@
-import { READINGS, type ReadingId } from '../../records/log/readings.js';
+import { READINGS } from '../../records/log/readings.js';
+import type { ReadingId } from '../../records/schemas/shot-log.js';
 import type { Units } from './display-units.js';
 
 /** A reading of a shot as a person has typed it: a board without its unit, anything else with it. */

@@ -1,7 +1,7 @@
 import type { NightHead } from '../../records/log/add-shot.js';
 import { formatLine } from '../../records/log/read-line.js';
-import { LINE_READINGS, READING_IDS, READINGS } from '../../records/log/readings.js';
-import type { LoggedShot } from '../../records/schemas/shot-log.js';
+import { LINE_READINGS, READINGS } from '../../records/log/readings.js';
+import { type LoggedShot, READING_IDS } from '../../records/schemas/shot-log.js';
 import { givenWithUnit, type Units } from './display-units.js';
 import { boardText, readingText } from './reading-text.js';
 import { withQuantities } from './with-quantities.js';

@@ -12,7 +12,7 @@ import { sentences } from '../text/sentences.js';
 import { learnedTexts } from '../wording/learned-line.js';
 import { pairedHeading } from '../wording/page-headings.js';
 import { sayAll } from '../wording/say.js';
-import { foldedHtml, laneSection, onPaperHtml } from './parts/common-sections.js';
+import { laneSection, restsOnSection } from './parts/common-sections.js';
 import { footText, inventedText } from './parts/foot-text.js';
 import { inputsHtml } from './parts/inputs-html.js';
 import { chartedIds, moversFigure } from './parts/movers-figure.js';
@@ -131,18 +131,10 @@ function sections(answer: CompareAnswer, compared: readonly Compared[], page: Pa
         : 'After drilling: NOT all legal',
       parts: [gridHtml(comparedDrilledGrid(rows, page)), listHtml(comparedFindings(answer, units))],
     },
-    {
-      id: 'behind',
-      about: 'What it rests on',
-      heading: 'What it rests on',
-      parts: [
-        foldedHtml('Assumed', [listHtml(sayAll(answer.assumptions, units))]),
-        onPaperHtml([listHtml(sayAll(answer.assumptions, units))]),
-        foldedHtml(
-          'Given',
-          balls.flatMap((ball) => inputsHtml({ bowler, ball, lane, want }, units)),
-        ),
-      ],
-    },
+    restsOnSection(
+      answer.assumptions,
+      { summary: 'Given', parts: balls.flatMap((ball) => inputsHtml({ bowler, ball, lane, want }, units)) },
+      page,
+    ),
   ];
 }

@@ -16,7 +16,7 @@ import { pairedHeading, reachHeading } from '../wording/page-headings.js';
 import { regressionText } from '../wording/regression-text.js';
 import { sayAll } from '../wording/say.js';
 import { ballFigure, gripFigure } from './parts/ball-figure.js';
-import { drilledSection, foldedHtml, laneSection, onPaperHtml } from './parts/common-sections.js';
+import { drilledSection, foldedHtml, laneSection, restsOnSection } from './parts/common-sections.js';
 import type { FirstScreen } from './parts/first-screen-html.js';
 import { footText, inventedText } from './parts/foot-text.js';
 import { inputsHtml } from './parts/inputs-html.js';
@@ -27,7 +27,7 @@ import { pairedFigure } from './parts/paired-figure.js';
 import { reachFigure } from './parts/reach-figure.js';
 import { type PageSection, paragraphHtml } from './parts/section-html.js';
 import { sharesFigure } from './parts/shares-figure.js';
-import { gridHtml, listHtml } from './parts/table-html.js';
+import { gridHtml } from './parts/table-html.js';
 
 /**
  * A second opinion as one web page that fetches nothing.
@@ -173,18 +173,13 @@ function sections(
       ],
       page,
     ),
-    {
-      id: 'behind',
-      about: 'What it rests on',
-      heading: 'What it rests on',
-      parts: [
-        foldedHtml('Assumed', [listHtml(sayAll(answer.assumptions, units))]),
-        onPaperHtml([listHtml(sayAll(answer.assumptions, units))]),
-        foldedHtml('Given and searched', [
-          ...inputsHtml(inputs, units),
-          paragraphHtml(regressionText(answer.regression, units)),
-        ]),
-      ],
-    },
+    restsOnSection(
+      answer.assumptions,
+      {
+        summary: 'Given and searched',
+        parts: [...inputsHtml(inputs, units), paragraphHtml(regressionText(answer.regression, units))],
+      },
+      page,
+    ),
   ];
 }

@@ -25,7 +25,13 @@ import { sayAll } from '../wording/say.js';
 import { surerText } from '../wording/surer-text.js';
 import { arcsGrid } from '../wording/workshop.js';
 import { ballFigure, gripFigure } from './parts/ball-figure.js';
-import { besideHtml, drilledSection, foldedHtml, laneSection, onPaperHtml } from './parts/common-sections.js';
+import {
+  besideHtml,
+  drilledSection,
+  foldedHtml,
+  laneSection,
+  restsOnSection,
+} from './parts/common-sections.js';
 import type { FirstScreen } from './parts/first-screen-html.js';
 import { footText, inventedText } from './parts/foot-text.js';
 import { inputsHtml } from './parts/inputs-html.js';
@@ -200,18 +206,13 @@ function sections(
       ],
       page,
     ),
-    {
-      id: 'behind',
-      about: 'What it rests on',
-      heading: 'What it rests on',
-      parts: [
-        foldedHtml('Assumed', [listHtml(sayAll(answer.assumptions, units))]),
-        onPaperHtml([listHtml(sayAll(answer.assumptions, units))]),
-        foldedHtml('Given and searched', [
-          ...inputsHtml(inputs, units),
-          paragraphHtml(searchText(answer, units)),
-        ]),
-      ],
-    },
+    restsOnSection(
+      answer.assumptions,
+      {
+        summary: 'Given and searched',
+        parts: [...inputsHtml(inputs, units), paragraphHtml(searchText(answer, units))],
+      },
+      page,
+    ),
   ];
 }

@@ -1,5 +1,6 @@
 import type { LearnedAnswer } from '../../records/answers/learned-answer.js';
-import { READINGS, type ReadingId } from '../../records/log/readings.js';
+import { READINGS } from '../../records/log/readings.js';
+import type { ReadingId } from '../../records/schemas/shot-log.js';
 import { capital } from '../../records/text/capital.js';
 import { type Units, withUnit } from '../text/display-units.js';
 import { decimals, percent } from '../text/figures.js';

@@ -14,14 +14,19 @@ export interface Lasting {
   readonly surface: AssumedSurface;
 }
 
-/** The coordinates that it is drawn from. */
-export const LASTING = [
+/** The coordinates that the release is drawn from. */
+export const RELEASE_COORDINATES = [
   'speedMean',
   'spinMean',
   'axisTiltMean',
   'axisRotationMean',
   'papOver',
   'papUp',
+] as const satisfies readonly Drawn[];
+
+/** All that it is drawn from. */
+export const LASTING = [
+  ...RELEASE_COORDINATES,
   'frictionOiled',
   'frictionDry',
   'filmScale',

@@ -76,7 +76,7 @@ test('sheet report: both notations of a layout with the pin below say so, and wh
   );
 });
 
-test('sheet report: a fit that nobody gave is blank, and no number of one is printed', () => {
+test('sheet report: a fit that was not given is blank, and no number of one is printed', () => {
   const text = oneLine(sheetReport(sheets['a right-hander']!, pageOf(120)));
   expect(text).toContain('no fit was given');
   expect(text).toContain('Mark the holes: no fit given, write it in');

@@ -6,8 +6,6 @@ import { statementSchema, type TopicOf } from './statement-schema.js';
 
 /** What moves a reaction: the layout, or one of the levers besides it. */
 export const MOVER_KINDS = ['layout', ...LEVER_KINDS] as const;
-export type MoverKind = (typeof MOVER_KINDS)[number];
-
 /** What was tried; what moves the wished numbers farthest, beside the scatter of shots, comes first. */
 const ways = z.array(
   z.strictObject({

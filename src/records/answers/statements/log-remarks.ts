@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { StatementOf } from '../../../base/statement.js';
+import { READING_IDS } from '../../schemas/shot-log.js';
 import { n } from './params.js';
 import { statementSchema, type TopicOf } from './statement-schema.js';
 
@@ -36,16 +37,7 @@ const oddities = {
 const remarks = {
   'wild-shot': {
     shot: n,
-    reading: z.enum([
-      'laydownBoard',
-      'arrowsBoard',
-      'breakpointBoard',
-      'breakpointFt',
-      'boardAt50Ft',
-      'pinsBoard',
-      'displaySpeedMph',
-      'flareIn',
-    ]),
+    reading: z.enum(READING_IDS),
     value: n,
     median: n,
     shots: n,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { WISHED_IDS } from '../../schemas/reaction-numbers.js';
+import { READING_IDS } from '../../schemas/shot-log.js';
 
 /* What params of statements are made of. */
 
@@ -14,12 +15,4 @@ export const wishReading = z.enum(WISHED_IDS);
 export const gripHole = z.enum(['thumb', 'middle', 'ring']);
 
 /** A reading of a logged shot that is learned from. */
-export const logReading = z.enum([
-  'laydownBoard',
-  'arrowsBoard',
-  'breakpointBoard',
-  'breakpointFt',
-  'boardAt50Ft',
-  'pinsBoard',
-  'flareIn',
-]);
+export const logReading = z.enum(READING_IDS).exclude(['displaySpeedMph']);

@@ -72,6 +72,21 @@ export const drilledSection = (
   ],
 });
 
+/** What an answer assumes, which paper prints in small letters, and what it was worked out from. */
+export function restsOnSection(
+  assumptions: JudgeAnswer['assumptions'],
+  from: { readonly summary: string; readonly parts: readonly string[] },
+  { units }: Page,
+): PageSection {
+  const assumed = [listHtml(sayAll(assumptions, units))];
+  return {
+    id: 'behind',
+    about: 'What it rests on',
+    heading: 'What it rests on',
+    parts: [foldedHtml('Assumed', assumed), onPaperHtml(assumed), foldedHtml(from.summary, from.parts)],
+  };
+}
+
 /** What is told to those who ask for it; nothing where there is nothing. */
 export function foldedHtml(summary: string, parts: readonly string[]): string {
   const filled = parts.filter((part) => part !== '');
@@ -81,7 +96,7 @@ export function foldedHtml(summary: string, parts: readonly string[]): string {
 }
 
 /** What is folded on a screen, on paper in small letters: there nothing unfolds. */
-export const onPaperHtml = (parts: readonly string[]): string =>
+const onPaperHtml = (parts: readonly string[]): string =>
   parts.some((part) => part !== '') ? `<div class="on-paper">${parts.join('\n')}</div>` : '';
 
 /** Two things side by side where there is room for both; the second alone where there is no first. */

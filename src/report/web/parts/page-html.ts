@@ -1,4 +1,5 @@
 import type { Compared } from '../../picture/compared.js';
+import { documentHtml } from './document-html.js';
 import { type FirstScreen, firstScreenHtml } from './first-screen-html.js';
 import { pageStyle } from './page-style.js';
 import { type PageSection, sectionsHtml } from './section-html.js';
@@ -15,23 +16,9 @@ export interface WebPage extends FirstScreen {
 /** One file that fetches nothing: text, tables and pictures for a telephone, a desk or paper. */
 export function pageHtml({ sections, compared, foot, ...first }: WebPage): string {
   const { nav, body } = sectionsHtml(sections);
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${htmlText(`${first.over}: ${first.title}`)}</title>
-<link rel="icon" href="data:,">
-<style>${pageStyle(compared.map(({ sign }) => sign))}</style>
-</head>
-<body>
-<main>
-${firstScreenHtml(first)}
-${nav}
-${body}
-<footer><p>${htmlText(foot)}</p></footer>
-</main>
-</body>
-</html>
-`;
+  return documentHtml(
+    `${first.over}: ${first.title}`,
+    pageStyle(compared.map(({ sign }) => sign)),
+    `${firstScreenHtml(first)}\n${nav}\n${body}\n<footer><p>${htmlText(foot)}</p></footer>`,
+  );
 }

@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
-import { jsonSchemas } from '../../../src/records/json-schemas/json-schemas.js';
-import { ball, bowler, lane } from '../../support/plain-records.js';
+import { ball, bowler, lane } from '../support/plain-records.js';
+import { jsonSchemas } from './json-schemas.js';
 
-const SCHEMAS = new URL('../../../shared/schemas/', import.meta.url);
+const SCHEMAS = new URL('../../shared/schemas/', import.meta.url);
 const committed = (name: string): string => readFileSync(new URL(name, SCHEMAS), 'utf8');
 
 /** ajv in its strict mode, which knows the draft's keywords and our annotations `hint` and `unit` only. */

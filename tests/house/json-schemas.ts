@@ -1,23 +1,23 @@
 import { z } from 'zod';
-import { adjustAnswerSchema } from '../answers/adjust-answer.js';
-import { compareAnswerSchema } from '../answers/compare-answer.js';
-import { coreAnswerSchema } from '../answers/core-answer.js';
-import { drilledAnswerSchema } from '../answers/drilled-answer.js';
-import { judgeAnswerSchema } from '../answers/judge-answer.js';
-import { laneAnswerSchema } from '../answers/lane-answer.js';
-import { learnedAnswerSchema } from '../answers/learned-answer.js';
-import { logAnswerSchema, loggedAnswerSchema } from '../answers/log-answer.js';
-import { mapAnswerSchema } from '../answers/map-answer.js';
-import { layoutAnswerSchema } from '../answers/parts/layout-answer.js';
-import { recommendAnswerSchema } from '../answers/recommend-answer.js';
-import { rollAnswerSchema } from '../answers/roll-answer.js';
-import { sheetAnswerSchema } from '../answers/sheet-answer.js';
-import { ballSchema } from '../schemas/ball.js';
-import { bowlerSchema } from '../schemas/bowler.js';
-import { coreSchema } from '../schemas/core.js';
-import { drilledLayoutSchema } from '../schemas/drilled-layout.js';
-import { laneSchema } from '../schemas/lane.js';
-import { wantSchema } from '../schemas/want.js';
+import { adjustAnswerSchema } from '../../src/records/answers/adjust-answer.js';
+import { compareAnswerSchema } from '../../src/records/answers/compare-answer.js';
+import { coreAnswerSchema } from '../../src/records/answers/core-answer.js';
+import { drilledAnswerSchema } from '../../src/records/answers/drilled-answer.js';
+import { judgeAnswerSchema } from '../../src/records/answers/judge-answer.js';
+import { laneAnswerSchema } from '../../src/records/answers/lane-answer.js';
+import { learnedAnswerSchema } from '../../src/records/answers/learned-answer.js';
+import { logAnswerSchema, loggedAnswerSchema } from '../../src/records/answers/log-answer.js';
+import { mapAnswerSchema } from '../../src/records/answers/map-answer.js';
+import { layoutAnswerSchema } from '../../src/records/answers/parts/layout-answer.js';
+import { recommendAnswerSchema } from '../../src/records/answers/recommend-answer.js';
+import { rollAnswerSchema } from '../../src/records/answers/roll-answer.js';
+import { sheetAnswerSchema } from '../../src/records/answers/sheet-answer.js';
+import { ballSchema } from '../../src/records/schemas/ball.js';
+import { bowlerSchema } from '../../src/records/schemas/bowler.js';
+import { coreSchema } from '../../src/records/schemas/core.js';
+import { drilledLayoutSchema } from '../../src/records/schemas/drilled-layout.js';
+import { laneSchema } from '../../src/records/schemas/lane.js';
+import { wantSchema } from '../../src/records/schemas/want.js';
 
 const SCHEMAS = {
   bowler: bowlerSchema,
