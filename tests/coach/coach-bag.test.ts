@@ -20,6 +20,6 @@ test('coachBag: a step much wider than the others is a gap, even steps are none'
   expect(bagOf([20, 22.5, 25, 27.5]).gaps).toEqual([]);
   expect(bagOf([20, 22, 24, 36]).gaps).toEqual([{ fromBoards: 24, toBoards: 36 }]);
   expect(said(bagOf([20, 22, 24, 36]).says.slice(-1))).toBe(
-    'Nothing lies between ball 3 (24.0 boards of hook) and ball 4 (36.0).',
+    'No ball lies between ball 3 (24.0 boards of hook) and ball 4 (36.0).',
   );
 });

@@ -53,7 +53,7 @@ describe('without a regression that can be used, physics alone recommends', () =
       main: smallMain(join(copy!.path, 'dist')),
     });
     expect(code).toBe(0);
-    const told = out.replace(/\s+/g, ' ').split(`Physics searched alone: ${why}.`);
+    const told = out.replace(/\s+/g, ' ').split(`Searched by physics alone: ${why}.`);
     expect(told).toHaveLength(2); // said once
     expect(told.join('')).not.toMatch(/regression|runtime|onnx/i);
   };

@@ -98,7 +98,7 @@ describe('reasons: flare beside that of the usual middle layout', () => {
   test('grips more or less only where flare’s own part of the hook start is sooner with more of it, or later with less', () => {
     expect(flaring(4.6, 0.2)).toMatch(/More flare brings more clean cover/);
     expect(flaring(3.4, -0.2)).toMatch(/Less flare rolls more of each turn/);
-    expect(flaring(4.6, 0.2)).toMatch(/-0\.2 ft by this/);
+    expect(flaring(4.6, 0.2)).toMatch(/moves hook start by -0\.2 ft/);
     for (const [flareIn, soonerFt] of [
       [4.6, -0.2], // more, and yet later
       [3.4, 0.2], // less, and yet sooner
@@ -118,7 +118,7 @@ describe('reasons: total differential', () => {
     );
   test('two thousandths more are added, two less are taken, under half of one it is kept', () => {
     expect(keptBy(0.002)).toMatch(/adds 0\.002 in/);
-    expect(keptBy(-0.002)).toMatch(/takes 0\.002 in/);
+    expect(keptBy(-0.002)).toMatch(/removes 0\.002 in/);
     expect(keptBy(0.0004)).toMatch(/keeps/);
     expect(keptBy(-0.0004)).toMatch(/keeps/);
     expect(keptBy(0.0006)).not.toMatch(/keeps/);
@@ -217,7 +217,7 @@ describe('reasons: what makes most of a difference', () => {
         UNITS.trade,
       ).filter((line) => /finish/.test(line));
     expect(said(0.2)).toHaveLength(1);
-    expect(said(0.2)[0]).toMatch(/2000 grit instead of 500.*\+0\.2 ft of \+0\.6 ft/);
+    expect(said(0.2)[0]).toMatch(/2000 grit instead of 500.*\+0\.2 ft of the \+0\.6 ft/);
     expect(said(0.31)).toEqual([]);
   });
 });
@@ -232,7 +232,7 @@ describe('reasons: the drilling angle', () => {
   const said = (given: Partial<ReasonFacts>): string => sayAll(reasons(facts(given)), UNITS.trade).join('\n');
 
   test('works through static weight where at least half of its two points or more goes with the centre of mass held', () => {
-    expect(said(turned(6, 2.9))).toMatch(/\+6\.0 points, and \+2\.9.*side weight by -0\.4 oz/);
+    expect(said(turned(6, 2.9))).toMatch(/\+6\.0 points, but only \+2\.9.*side weight by -0\.4 oz/);
     expect(said(turned(-6, 1))).toMatch(/through static weight/);
     expect(said(turned(6, 3.1))).not.toMatch(/through static weight/);
     expect(said(turned(1.9, 0))).not.toMatch(/through static weight/);
@@ -300,7 +300,7 @@ test('reasons: shares of the score are told by the number of the layout that bri
 test('reasons: the same points are told by cause', () => {
   const score = { ...allBy(null, 9), centre: 7.2, flare: 2.1, inertia: -0.3 };
   expect(reasonWith({ causes: { ...NO_CAUSES, score } }, /points/)).toMatch(
-    /by cause.*centre of mass lies \+7\.2.*flare \+2\.1.*-0\.3/,
+    /by cause.*centre of mass \+7\.2.*flare \+2\.1.*-0\.3/,
   );
   expect(reasonWith({ causes: null }, /points/)).not.toMatch(/by cause/);
 });

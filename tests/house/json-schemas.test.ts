@@ -36,14 +36,12 @@ describe('shared/schemas', () => {
 
   test.each(
     (['bowler', 'ball', 'core', 'lane'] as const).flatMap((kind) =>
-      readdirSync(new URL(`../../../data/${kind}s/`, import.meta.url))
+      readdirSync(new URL(`../../data/${kind}s/`, import.meta.url))
         .filter((file) => file.endsWith('.json'))
         .map((file) => ({ kind, file })),
     ),
   )('data/$kind: $file is valid by the $kind schema', ({ kind, file }) => {
-    const record = JSON.parse(
-      readFileSync(new URL(`../../../data/${kind}s/${file}`, import.meta.url), 'utf8'),
-    );
+    const record = JSON.parse(readFileSync(new URL(`../../data/${kind}s/${file}`, import.meta.url), 'utf8'));
     const validate = validator(kind);
     expect(validate(record), JSON.stringify(validate.errors)).toBe(true);
   });

@@ -75,7 +75,7 @@ describe('recommendation report', () => {
     const top = oneLine(text.split('\n').slice(0, 8).join('\n'));
     expect(top).toContain('70 x 4 1/2 x 30');
     expect(top).toContain('Drilling angle 70°, pin 4 1/2 in from the PAP, VAL angle 30°.');
-    expect(top).toContain('HOW SURE Against the usual 45 x 4 x 45: 2.7 ft later');
+    expect(top).toContain('HOW SURE Compared with the usual 45 x 4 x 45: 2.7 ft later');
   });
 
   test('the ranking lists every layout with its numbers and the usual one last', () => {
@@ -145,8 +145,8 @@ describe('recommendation report', () => {
     expect(text).toContain(
       'Drill the usual 45 x 4 x 45: no other layout is ahead of it in most simulated tries.',
     );
-    expect(text).toContain('12 of 300 layouts tie.');
-    expect(text).not.toContain('Against the usual');
+    expect(text).toContain('12 of 300 layouts tie:');
+    expect(text).not.toContain('Compared with the usual');
   });
 
   test('says when the usual layout it compares with would itself be set aside', () => {

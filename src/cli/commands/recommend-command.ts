@@ -1,8 +1,10 @@
 import type { RankedLayout } from '../../records/answers/answer.js';
 import type { SectionId } from '../../records/schemas/recommend-sections.js';
 import { USUAL_PRACTICE_WEIGHT } from '../../records/shared/beliefs.js';
+import type { NextStep } from '../../report/screens/next-steps.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
 import { coreFitter } from '../files/core-fitter.js';
+import { knownIds } from '../files/known-ids.js';
 import { reportFlag } from '../files/report-flag.js';
 import { keptBalls } from '../files/whole-shelf.js';
 import { askedFlags, isAnyAsked } from '../flags/asked-flags.js';
@@ -132,11 +134,8 @@ export async function answerRecommendation(
   const { recommendationReport } = await import('../../report/screens/recommendation-report.js');
   const [best] = answer.layouts as [RankedLayout];
   // behind the first screen alone: one that is shown beside sections ends with them
-  const next =
-    options.bowler === undefined || options.ball === undefined
-      ? [SAVED]
-      : nextCommands({ ...options, layout: best.text }, ['sheet']);
   const beneath = menuLines({ options, terminal }, isAsked);
+  const next = commandsAfter(best, inputs, options, terminal, beneath > 0);
   printAnswer(
     answer,
     (page) => recommendationReport(answer, page, { sections, next, beneath }),
@@ -147,4 +146,22 @@ export async function answerRecommendation(
   if (report !== null) await writePage(report, standing);
   const goesOn = await heedKeys(standing, isAsked);
   return { goesOn, surer: answer.surer.flatMap(({ field }) => (field === null ? [] : [field])) };
+}
+
+/** What may follow: the sheet, where all records have ids. Else a key below the answer saves them, or the shelf shows what is saved. */
+function commandsAfter(
+  { text: layout }: RankedLayout,
+  inputs: RecommendInputs,
+  options: RecommendCommandOptions,
+  terminal: Terminal,
+  hasKeys: boolean,
+): NextStep[] {
+  const isNamed = options.bowler !== undefined && options.ball !== undefined;
+  const known = isNamed ? {} : knownIds(inputs, terminal);
+  const bowler = options.bowler ?? known.bowler;
+  const ball = options.ball ?? known.ball;
+  const lane = options.lane ?? known.lane;
+  if (isNamed || (bowler && ball && lane))
+    return nextCommands({ ...options, bowler, ball, lane, layout }, ['sheet']);
+  return hasKeys ? [] : [SAVED];
 }

@@ -53,7 +53,7 @@ export const DID: readonly Flag[] = WISHES.map((wish) => [
 ]);
 export const SEED: Flag = [
   '--seed <n>',
-  'seed of the random worlds (default: 1); the same seed gives the same answer',
+  'seed of the random draws (default: 1); the same seed gives the same answer',
 ];
 export const OUNCE_KIND: Flag = [
   '--ounce <kind>',

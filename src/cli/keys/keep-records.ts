@@ -1,11 +1,9 @@
-import { isDeepStrictEqual } from 'node:util';
 import { InputError, quotedTyped } from '../../base/errors.js';
 import { visible } from '../../base/visible.js';
-import { ballRecord } from '../../records/schemas/ball.js';
 import { nameField } from '../../records/schemas/quantity.js';
 import { commandsOf } from '../../report/screens/next-steps.js';
 import { KEPT_KINDS, type KeptKind, keepNamed } from '../files/keep-named.js';
-import { wholeShelf } from '../files/whole-shelf.js';
+import { knownIds } from '../files/known-ids.js';
 import { nextCommands } from '../print/next-commands.js';
 import { pageFor } from '../print/page-for.js';
 import { askedLine } from './asked-line.js';
@@ -14,7 +12,7 @@ import { bestOf, type Standing } from './standing.js';
 /** Keeps bowler, ball and lane under names, each but those that have an id already, and says the next command with all ids. */
 export async function keepRecords(standing: Standing): Promise<void> {
   const { inputs, options, terminal } = standing;
-  const known = knownIds(standing);
+  const known = knownIds(inputs, terminal);
   const names: { [K in KeptKind]?: string } = {};
   for (const kind of KEPT_KINDS.filter((each) => known[each] === undefined)) {
     const { name } = inputs[kind];
@@ -47,14 +45,4 @@ function checkedName(text: string): string {
   if (result.success) return result.data;
   const rule = result.error.issues[0]?.message ?? 'cannot be used';
   throw new InputError('name', { field: 'the name', rule, got: quotedTyped(text) });
-}
-
-/** Ids of those that are kept or are demos. */
-function knownIds({ inputs, terminal }: Standing): { readonly [K in KeptKind]: string | undefined } {
-  const { bowlers, balls, lanes } = wholeShelf(terminal);
-  return {
-    bowler: bowlers.find(({ record }) => isDeepStrictEqual(record, inputs.bowler))?.id,
-    ball: balls.find(({ record }) => isDeepStrictEqual(ballRecord(record), ballRecord(inputs.ball)))?.id,
-    lane: lanes.find(({ record }) => isDeepStrictEqual(record, inputs.lane))?.id,
-  };
 }

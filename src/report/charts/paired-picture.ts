@@ -45,7 +45,7 @@ export function pairedPicture({ title, scatter, rows, change, words }: PairedNum
     width: CHART_WIDTH,
     height: bottom + 36,
     title,
-    description: `${title}: for each layout twenty dots, each for one world in twenty; zero is the layout compared with.`,
+    description: `${title}: for each layout twenty dots, each for one simulated try in twenty; zero is the layout compared with.`,
     nodes: [
       part(
         'not noticeable',

@@ -55,10 +55,8 @@ export function firstScreen(
     page.width,
   );
   const asked = wrap(askedText(answer, page.units), page.width);
-  const foot = [
-    '',
-    ...[...commandsOf(next, page.width), ...(beneath > 0 ? [] : [MORE])].map(page.paint.quiet),
-  ];
+  const below = [...commandsOf(next, page.width), ...(beneath > 0 ? [] : [MORE])];
+  const foot = below.length > 0 ? ['', ...below.map(page.paint.quiet)] : [];
   const withFoot = (below: readonly string[]): string[] => {
     const room = SCREEN - title.length - asked.length - below.length - 1 - beneath;
     const fitted = fittedLines(blocks(answer, page), room, page);
@@ -86,7 +84,7 @@ function blocks(answer: RecommendAnswer, page: Page): Labelled[] {
     { label: 'HOW SURE', texts: sentences(say(answer.headline, units)), keep: 2, yields: 3 },
     { label: 'WHY', texts: whyTexts(answer, best, units), keep: 1, yields: 6 },
     { label: 'PRACTICE', texts: practiceTexts(answer, units), keep: 1, yields: 7 },
-    { label: 'STRONGER', texts: strongerTexts(answer, best, units), keep: 1, yields: 8 },
+    { label: 'MOVES MORE', texts: strongerTexts(answer, best, units), keep: 1, yields: 8 },
     { label: 'SURER', texts: surerTexts(answer, units), keep: 0, yields: 10 },
     {
       label: 'ALSO GOOD',
@@ -148,8 +146,10 @@ export function whyTexts(
     const { reading, total, cause, byCause } = reason.params;
     const { name, compared } = REACTION_NUMBERS[reading];
     const { change, name: unit } = units[compared.quantity];
+    const size = change(Math.abs(total)).replace('+', '');
+    const subject = targets.length > 1 ? `${capital(name)} is` : 'That is';
     return [
-      `${CAUSE_NAMES[cause]} makes ${change(byCause)} of the ${change(total)} ${unit} of ${name} from the usual.`,
+      `${subject} ${size} ${unit} ${total > 0 ? compared.more : compared.less} than with the usual layout, ${change(byCause)} ${unit} of it from ${CAUSE_NAMES[cause]}.`,
     ];
   });
   return [...(met.length > 0 ? [`${capital(met.join(', '))}.`] : []), ...causes];
@@ -158,12 +158,12 @@ export function whyTexts(
 /** What physics and practice each would choose, where they differ. */
 function practiceTexts({ voices, inputs }: RecommendAnswer, units: Units): string[] {
   if (!voices) return [];
-  if (!voices.apart) return ['Physics and practice choose alike.'];
+  if (!voices.apart) return ['Physics and practice choose the same layout.'];
   const ids = wishedIds(inputs.want);
   const { difference, belief } = voices.apart;
   return [
     `Physics alone: ${voices.physics.text}. Practice alone: ${voices.practice.text}.`,
-    `The latter is ${sizeText(difference.physics.size, ids, units)} by physics, ${sizeText(difference.practice.size, ids, units)} by practice.`,
+    `Practice’s choice is ${sizeText(difference.physics.size, ids, units)} by physics, ${sizeText(difference.practice.size, ids, units)} by practice.`,
     ...(belief ? [`What counts most: “${belief.says}”`] : []),
   ];
 }

@@ -2,6 +2,7 @@ import type { JudgeAnswer } from '../../records/answers/answer.js';
 import { CAUSES } from '../../records/answers/statements/reasons.js';
 import { REACTION_NUMBERS } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
+import { capital } from '../../records/text/capital.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
 import { causesTable } from '../tables/causes-table.js';
 import { comparisonTable } from '../tables/comparison-table.js';
@@ -80,7 +81,7 @@ function causeTexts({ causes, scatter, inputs }: JudgeAnswer, units: Units): str
         const { change, name: unit } = units[compared.quantity];
         return `${change(causes[id][cause])} of the ${change(causes[id].total)} ${unit} of ${name}`;
       });
-    return made.length > 0 ? [`${CAUSE_NAMES[cause]} makes ${made.join(' and ')}.`] : [];
+    return made.length > 0 ? [`${capital(CAUSE_NAMES[cause])}: ${made.join(' and ')}.`] : [];
   });
 }
 
@@ -124,15 +125,11 @@ function sections(answer: JudgeAnswer, page: Page): readonly (readonly string[])
       sharesTable(answer.shares, page, 'from this one\nto the best'),
       page,
     ),
-    section(
-      'The same by cause in the drilled ball',
-      causesTable(answer.causes, page, 'from this one\nto the best'),
-      page,
-    ),
+    section('The same gain by cause', causesTable(answer.causes, page, 'from this one\nto the best'), page),
     section('What marking errors cost', gridLines(markingGrid(answer, page.units), page), page),
     section('After drilling', afterDrilling(layout, page), page),
     section('Marks to lay out', marksTable(layout.marks, page), page),
-    section('Searched', paragraph(regressionText(answer.regression, page.units), page), page),
+    section('How it was searched', paragraph(regressionText(answer.regression, page.units), page), page),
     section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
     cautionSection(answer.cautions, page),
   ];
@@ -142,7 +139,7 @@ function sections(answer: JudgeAnswer, page: Page): readonly (readonly string[])
 export function verdictText({ verdict, layout, best }: JudgeAnswer): string {
   switch (verdict) {
     case 'not-allowed':
-      return `Do not drill ${layout.text} as it stands; ${best.text} is the best found.`;
+      return `Do not drill ${layout.text} as it stands; ${best.text} is the best one found.`;
     case 'clearly-worse':
       return `${best.text} is clearly better, and you would see it.`;
     case 'probably-worse':

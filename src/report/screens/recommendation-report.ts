@@ -88,7 +88,7 @@ const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page)
   levers: (answer, page) => [
     ...moversLines(answer, page),
     section(
-      'When layout is not enough: what else would do',
+      'Where the layout is not enough: what else would help',
       leversTable(bestOf(answer), answer.levers, page),
       page,
     ),
@@ -151,8 +151,8 @@ export function recommendationReport(
 }
 
 export const rankingNote = ({ objections }: SimulatedLayout, units: Units): string =>
-  '* the usual middle layout, to compare with. sure: share of worlds in which a layout scores above it. ' +
-  'score: mean over the worlds in which the ball reaches the pins; 100 is exactly the reaction asked for.' +
+  '* the usual middle layout, to compare with. sure: share of simulated tries in which a layout scores above it. ' +
+  'score: mean over the tries that reach the pins; 100 is exactly the reaction asked for.' +
   (objections.length > 0
     ? ` The usual layout would itself be set aside: ${sayAll(objections, units).join('; ')}.`
     : '');
@@ -162,7 +162,7 @@ export function searchText({ search, seed, version }: RecommendAnswer, units: Un
     .map(({ reason, count }) => `${count} because ${say(reason, units)}`)
     .join(', ');
   return (
-    `${search.candidates} layouts looked at, ${search.shots} shots simulated` +
+    `${search.candidates} layouts considered, ${search.shots} shots simulated` +
     `${rejected ? `; set aside: ${rejected}` : ''}. ${regressionText(search.regression, units)} Seed ${seed}, flarewise ${version}.`
   );
 }

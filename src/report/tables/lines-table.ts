@@ -67,7 +67,7 @@ export const linesNote = (played: readonly Played[], { laneMark }: Units): strin
   `Boards laid down on, crossed at ${withUnit(ARROWS_FT, laneMark)} and at the widest point; degrees sent out. Room, out/in: how far one ` +
   'undisturbed shot may miss toward your gutter / away from it, changing one thing at a time, and still reach ' +
   'boards 16.5 to 18.5.' +
-  (hasWorlds(played) ? ' pocket: share of worlds in which it still gets there.' : '');
+  (hasWorlds(played) ? ' pocket: share of simulated tries in which it still gets there.' : '');
 
 const sides = ({ outside, inside }: Sides, most: number, digits: number): string => {
   const show = (value: number): string => `${decimals(value, digits)}${value >= most ? '+' : ''}`;

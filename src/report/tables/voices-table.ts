@@ -40,7 +40,7 @@ export const voicesGrid = (voices: NonNullable<RecommendAnswer['voices']>): Grid
 /** How far practice's choice lies from physics', by either, and what makes it. */
 export function voicesText({ voices, inputs }: RecommendAnswer, { units }: Page): string {
   if (!voices) return '';
-  const weight = `A belief of practice counts as true in ${voices.practicePercent} % of worlds (--practice).`;
+  const weight = `A belief of practice is taken to hold in ${voices.practicePercent} % of simulated tries (--practice).`;
   if (!voices.apart) return `Physics and practice choose alike. ${weight}`;
   const { difference, belief } = voices.apart;
   const size = (by: keyof LayoutDifference): string =>

@@ -78,13 +78,7 @@ function mostSeen({ rows, inputs }: CompareAnswer): string {
       return [{ name, seen: Math.max(...seen) }];
     })
     .sort((a, b) => b.seen - a.seen);
-  return most
-    ? pairedHeading(
-        VISIBILITIES[most.seen] ?? 'unseen',
-        rows[0].name,
-        rows.length > 2 ? ` of ${most.name}` : '',
-      )
-    : '';
+  return most ? pairedHeading(VISIBILITIES[most.seen] ?? 'unseen', rows[0].name, most.name) : '';
 }
 
 const comparedRows = ({ rows }: CompareAnswer): readonly Compared[] =>

@@ -131,7 +131,7 @@ function sections(
       about: 'Beside the best',
       heading: isBest(answer)
         ? 'It is the best found'
-        : pairedHeading(confidence.bestOverIt.weighed.visibility, from, ' to the best found'),
+        : pairedHeading(confidence.bestOverIt.weighed.visibility, from, 'the best found'),
       parts: isBest(answer)
         ? []
         : [

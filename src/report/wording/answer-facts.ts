@@ -16,9 +16,9 @@ export function sureText({ headline, middle }: RecommendAnswer, best: RankedLayo
 }
 
 const SEEN = {
-  unseen: 'a night of shots would not show it',
-  barely: 'it takes a night of shots with each to see it',
-  seen: 'a game with each shows it',
+  unseen: 'you would not see it in a night of shots',
+  barely: 'you would need a night of shots with each to see it',
+  seen: 'you would see it in a game with each',
 } as const;
 
 /** How far it differs from the usual layout, beside the scatter of the bowler's shots; nothing where it is that layout. */
@@ -47,5 +47,7 @@ export function alsoTexts({ headline, layouts }: RecommendAnswer): string[] {
   const named = others.map(({ text }, i) => (i === 0 ? `${text} (${share} : ${100 - Number(share)})` : text));
   const { ties, of } = headline.params as { ties?: number; of?: number };
   const many = ties ? `${ties} of the ${of} layouts tried tie; ` : '';
-  return [`${listed(named)}: ${many}take what is easy to mark, clears the holes and fits the pin.`];
+  return [
+    `${listed(named)}: ${many}choose one that is easy to mark, keeps clear of the holes or has worked for you.`,
+  ];
 }

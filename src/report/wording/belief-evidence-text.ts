@@ -19,14 +19,14 @@ export const byStrength = (beliefs: readonly Belief[]): readonly Belief[] =>
 /** What the log says of a belief of practice, as a Bayes factor in words, and what would decide it. */
 export function beliefEvidenceText(belief: Belief): string {
   const { silent, moreShots } = belief;
-  if (silent === 'not-read') return `${belief.says} Nothing that was read shows it.`;
-  if (silent === 'balls-alike') return `${belief.says} The drilled balls logged hardly differ in it.`;
+  if (silent === 'not-read') return `${belief.says} No reading in the log bears on it.`;
+  if (silent === 'balls-alike') return `${belief.says} The logged balls hardly differ in it.`;
   return `${evidenceText(belief)} ${decidesText(moreShots)}`;
 }
 
 function evidenceText(belief: Belief): string {
   const { says, factor } = belief;
-  if (!speaks(belief)) return `The log says hardly anything of “${says}”`;
+  if (!speaks(belief)) return `The log says hardly anything about “${says}”`;
   return `The log speaks ${factor > 1 ? 'for' : 'against'} “${says}”, ${oddsText(factor)}.`;
 }
 
@@ -37,7 +37,7 @@ const oddsText = (factor: number): string => {
 
 const decidesText = (moreShots: number | null): string => {
   if (moreShots === null) return 'More of the same would not decide it; other layouts might.';
-  if (moreShots === 0) return 'These shots are enough to tell if it holds in full.';
+  if (moreShots === 0) return 'These shots are enough to decide it.';
   return `Some ${rounded(moreShots)} more shots like these would decide it.`;
 };
 
@@ -51,7 +51,7 @@ export function practiceTexts({ beliefs }: Pick<LearnedAnswer, 'beliefs'>): stri
   const isAlike = beliefs.every(({ silent }) => silent !== null);
   return [
     isAlike
-      ? 'The log says nothing of what practice believes: it takes two drilled balls that differ, and the breakpoint, pins or flare read.'
-      : 'The log says hardly anything of what practice believes yet: --full.',
+      ? 'The log says nothing yet about what practice believes: that takes two balls drilled differently, with breakpoint, pins or flare read.'
+      : 'The log says hardly anything yet about what practice believes; --full lists it.',
   ];
 }

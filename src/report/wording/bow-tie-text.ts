@@ -5,7 +5,7 @@ import { paragraph } from '../text/section.js';
 
 /** Where the rings cross, in words; that they do not when they hardly part. */
 export function bowTieText(bowTie: BowTieAnswer, page: Page): string[] {
-  if (!bowTie) return paragraph('The rings hardly part, so there is no bow tie.', page);
+  if (!bowTie) return paragraph('The rings hardly separate, so there is no bow tie.', page);
   const { roughTape, fineTape } = page.units;
   const [upper, lower] = bowTie.map(
     ({ fromGripCentreIn, fromPapIn, spreadIn }) =>

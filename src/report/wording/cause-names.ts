@@ -1,8 +1,8 @@
 import type { Cause } from '../../records/answers/statements/reasons.js';
 
-/** What each cause of a difference is called at the beginning of a sentence. */
+/** What each cause of a difference is called. */
 export const CAUSE_NAMES: Readonly<Record<Cause, string>> = {
-  centre: 'The centre of mass (static weight)',
-  flare: 'Flare',
+  centre: 'the centre of mass (static weight)',
+  flare: 'flare',
   inertia: 'RG and differentials',
 };

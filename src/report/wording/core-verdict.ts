@@ -5,11 +5,11 @@ import { givenWithUnit, type Units, withUnit } from '../text/display-units.js';
 export function coreVerdict({ numbers, refused, doubts, weightLb, ball }: CoreAnswer, units: Units): string {
   const { gyration, weight, ounce, arc } = units;
   if (refused.length > 0 || !numbers)
-    return 'This core makes no ball. The drawing shows the parts where the file puts them; what is wrong, and what to do, stands below.';
+    return 'No ball can be made with this core. The drawing shows the parts where the file puts them; the faults and remedies are listed below.';
   const doubt =
     doubts.length === 0
       ? 'Nothing looks wrong.'
-      : `${doubts.length === 1 ? 'One thing' : `${doubts.length} things`} to look at, below.`;
+      : `${doubts.length === 1 ? 'One thing' : `${doubts.length} things`} to check, listed below.`;
   return (
     `${doubt} As a ${givenWithUnit(weightLb, weight)} ball${ball === null ? '' : ` (${ball})`} it has RG ${withUnit(numbers.rgIn, gyration)}, ` +
     `differential ${withUnit(numbers.differentialIn, gyration)}, intermediate differential ` +

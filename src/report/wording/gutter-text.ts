@@ -8,8 +8,8 @@ const inGutter = ({ gutterShare }: Pick<SimulatedLayout, 'gutterShare'>): string
 
 /** How often each layout does not reach the pins. */
 export const gutterText = ({ layouts, middle }: Pick<RecommendAnswer, 'layouts' | 'middle'>): string =>
-  `Not reaching the pins, of 100 simulated tries: ${layouts.map((each) => `${each.text} ${inGutter(each)}`).join('; ')}; ` +
-  `the usual ${middle.text} ${inGutter(middle)}. Scores and ranges are over the other tries.`;
+  `Tries of 100 that do not reach the pins: ${layouts.map((each) => `${each.text} ${inGutter(each)}`).join('; ')}; ` +
+  `the usual ${middle.text} ${inGutter(middle)}. Scores and ranges leave these out.`;
 
 /** The same of the first layout, where it is often; none where it is seldom. */
 export const gutterWarning = ({

@@ -15,7 +15,7 @@ export function learnedTexts(
     : '';
   return [
     `Learned from ${shots} ${shots === 1 ? 'shot' : 'shots'} on ${nights} ${nights === 1 ? 'night' : 'nights'}${pins}; --unlearned leaves it out.`,
-    ...(isDoubtful ? ['But its readings do not go together: see flarewise learned.'] : []),
+    ...(isDoubtful ? ['But its readings contradict one another: see flarewise learned.'] : []),
     ...wishTexts(targets),
   ];
 }
@@ -26,8 +26,8 @@ function wishTexts(targets: readonly Pick<TargetAnswer, 'step'>[]): string[] {
   const isAbsolute = targets.some(({ step }) => step === null);
   return [
     isAbsolute
-      ? 'A wish in feet or boards gains from knowing the oil.'
-      : 'For a relative wish (1 to 5) they make the path surer, not the choice of layout.',
+      ? 'A wish in feet or boards gains most from it.'
+      : 'For a relative wish (1 to 5) this makes the predicted path more certain, not the choice of layout.',
   ];
 }
 

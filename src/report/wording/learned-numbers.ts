@@ -29,7 +29,7 @@ const NUMBERS: Readonly<Record<LearnedNumberId, Shown>> = {
   papUpIn: { name: 'PAP up', unit: ({ fineTape }) => fineTape },
   frictionOiled: bare('friction in oil', 3),
   frictionDry: bare('friction when dry', 3),
-  filmScale: bare('oil that still grips', 1, 'units'),
+  filmScale: bare('oil film the ball grips through', 1, 'units'),
   finishExponent: bare('what a finer finish takes off', 2),
   carriedShare: bare('oil that a ring keeps', 0, '%', 100),
   wornPerPass: bare('oil that a turn takes off it', 0, '%', 100),

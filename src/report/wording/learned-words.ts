@@ -24,10 +24,10 @@ export function foretoldTexts({ foretold }: LearnedAnswer, units: Units): string
   });
   const where = `${ball} from board ${decimals(laydownBoard, 1)} on ${lane}`;
   if (parts.length === 0)
-    return [`Too few simulated shots with ${where} reach the pins to foretell the next night.`];
+    return [`Too few simulated shots with ${where} reach the pins to predict the next night.`];
   return [
     `${capital(parts.join(', '))}.`,
-    `±: how far off the mean of a night may be, before these shots → after, as far as this model goes; with ${where}.`,
+    `± is how far off the predicted mean of a night may be, before → after these shots, within this model; with ${where}.`,
   ];
 }
 
@@ -38,16 +38,16 @@ export function misfitTexts({ misfit, nights }: LearnedAnswer, units: Units): st
     arrowsReadOff === 0
       ? []
       : [
-          `On ${arrowsReadOff} of ${counted(nights.length, 'night')} the arrows were read off without a target, and a board there makes three at the pins: log --target.`,
+          `On ${arrowsReadOff} of ${counted(nights.length, 'night')} the arrows were read without a target; one board off there is three at the pins. Use log --target.`,
         ];
-  if (!isDoubtful) return [`Nothing in the log is at odds with the rest.`, ...readOff];
+  if (!isDoubtful) return [`The readings of the log agree with one another.`, ...readOff];
   const sure = causes.filter(({ by, deviation }) => Math.abs(by) > SURE * deviation).slice(0, MOST_CAUSES);
   const would = sure.map((cause) => causeText(cause, units));
   const [farthest] = surprises;
   return [
-    `The readings do not go together (by luck in ${chance < 0.001 ? 'fewer than 1 of 1000' : `${decimals(100 * chance, 1)} of 100`} logs).`,
-    ...(would.length > 0 ? [`It would fit if ${listed(would, 'or')}. Check that first.`] : []),
-    ...(farthest ? [`Farthest from the rest: ${surpriseName(farthest.of, nights, units)}.`] : []),
+    `The readings contradict one another (by luck in ${chance < 0.001 ? 'fewer than 1 of 1000' : `${decimals(100 * chance, 1)} of 100`} logs).`,
+    ...(would.length > 0 ? [`They would agree if ${listed(would, 'or')}. Check that first.`] : []),
+    ...(farthest ? [`Least like the rest: ${surpriseName(farthest.of, nights, units)}.`] : []),
     ...readOff,
   ];
 }
@@ -60,7 +60,7 @@ type Cause = LearnedAnswer['misfit']['causes'][number];
 /** What may be otherwise, each taken alone: those that lie farther off than luck usually puts them. */
 export function causeTexts({ misfit }: LearnedAnswer, units: Units): string[] {
   const likely = misfit.causes.filter(({ by, deviation }) => Math.abs(by) > deviation);
-  if (likely.length === 0) return ['No reading and no length of the pattern looks off by itself.'];
+  if (likely.length === 0) return ['No single reading looks off, nor does the length of the pattern.'];
   return likely.map((cause) => `If one thing alone is off: ${causeText(cause, units)}.`);
 }
 
@@ -93,7 +93,7 @@ export function nextTexts({ next }: LearnedAnswer, units: Units): string[] {
   if (!best || best.surer < WORTH_READING) return [];
   const narrower = percent(1 - Math.sqrt(1 - best.surer));
   return [
-    `The ${readingName(best.reading, units)}: after ten more shots with it read, the next night’s board at the pins is foretold ${narrower} % nearer.`,
+    `The ${readingName(best.reading, units)}: after ten more shots with it read, the prediction of the next night’s board at the pins is ${narrower} % narrower.`,
   ];
 }
 
@@ -103,11 +103,12 @@ const WORTH_READING = 0.02;
 /** Nights that are kept and were not learned from, and why. */
 export const leftOutTexts = ({ leftOut, nightsInGutter }: LearnedAnswer): string[] => [
   ...leftOut.map(
-    ({ id, why, named, nights }) => `${counted(nights, 'night')} of ${id}, for ${WHY_LEFT_OUT[why](named)}.`,
+    ({ id, why, named, nights }) =>
+      `${counted(nights, 'night')} of ${id}, because ${WHY_LEFT_OUT[why](named)}.`,
   ),
   ...(nightsInGutter === 0
     ? []
-    : [`${counted(nightsInGutter, 'night')}, for more than a third of the shots fell into the gutter.`]),
+    : [`${counted(nightsInGutter, 'night')}, because more than a third of the shots fell into the gutter.`]),
 ];
 
 const WHY_LEFT_OUT: Readonly<Record<LearnedAnswer['leftOut'][number]['why'], (named: string) => string>> = {

@@ -76,11 +76,11 @@ export function mapVerdict(answer: MapAnswer, { units }: Page): string {
   if (onLane) return `The ${name} ${ON_LANE[onLane.visibility]} on ${onLane.lane}. It moves the ${moved}.`;
   const threshold = withUnit(reach.mattersFrom.in, gyration);
   const tie =
-    `That much is twice what balls of one kind differ by as made, and about ${withUnit(reach.mattersFrom.flareIn, flare)} of flare, but ` +
-    `less than ${withUnit(reach.mattersFrom.hookStartFt, lane)} of hook start; --lane says what this ball does.`;
+    `That is twice the difference between two balls of one kind as made: about ${withUnit(reach.mattersFrom.flareIn, flare)} of flare, but ` +
+    `less than ${withUnit(reach.mattersFrom.hookStartFt, lane)} of hook start. --lane shows what it does on a lane.`;
   return reach.matters
-    ? `The ${name} matters for the numbers of this ball: it moves the ${moved}, and ${threshold} counts. ${tie}`
-    : `The ${name} hardly matters for the numbers of this ball: it moves none by the ${threshold} that count. ${tie}`;
+    ? `The ${name} matters for the numbers of this ball: it moves the ${moved}; ${threshold} is enough to matter. ${tie}`
+    : `The ${name} hardly matters for the numbers of this ball: it moves none of them by ${threshold}, which would be enough to matter. ${tie}`;
 }
 
 const ON_LANE = { unseen: 'hardly matters', barely: 'matters a little', seen: 'matters' } as const;
@@ -101,8 +101,8 @@ export const undrilledOf = (undrilled: MapAnswer['undrilled'], key: MapNumber): 
 
 const SEEN = {
   unseen: 'You would not see that in a night of shots with each',
-  barely: 'It takes a night of shots with each to see that',
-  seen: 'A game with each shows it',
+  barely: 'You would need a night of shots with each to see that',
+  seen: 'You would see that in a game with each',
 } as const;
 
 /** What the ends of the spread do on the lane, in feet and boards beside the scatter of shots. */
@@ -111,7 +111,7 @@ export function mapOnLane({ onLane, reach }: MapAnswer, { units }: Page): string
   const { from, to, size, scatter, visibility, worlds } = onLane;
   const besides =
     !reach.matters && visibility !== 'unseen'
-      ? ' Besides the differentials the centre of mass of the drilled ball lies elsewhere.'
+      ? ' The differentials hardly change; the drilled ball’s centre of mass does.'
       : '';
   return `Beside ${from}, ${to} is ${sizeText(size, LANE_IDS, units)} (mean of ${worlds} simulated tries). ${SEEN[visibility]}: the shots vary by ${scatterText(scatter, LANE_IDS, units)}.${besides}`;
 }

@@ -9,7 +9,7 @@ export function noLineText(noLine: NoLineAnswer | null, page: Page): string[] {
   if (!noLine) return [];
   const help =
     noLine.remedies.length > 0
-      ? ['What was tried and would bring it there:']
+      ? ['These changes would bring it there:']
       : [`Neither a finer or coarser cover nor up to ${withUnit(3, page.units.speed)} would bring it there.`];
   return [
     ...paragraph(say(noLine.says, page.units), page, page.paint.caution),

@@ -38,16 +38,17 @@ export function reachHeading(
  * @param visibility  null where it is that layout itself
  * @param of          what differs, where it is not plain: ` to the best found`
  */
-export function pairedHeading(visibility: Visibility | null, from: string, of = ''): string {
+export function pairedHeading(visibility: Visibility | null, from: string, to: string | null = null): string {
+  const difference = to === null ? `the difference from ${from}` : `the difference between ${from} and ${to}`;
   switch (visibility) {
     case null:
       return `It is ${from}`;
     case 'unseen':
-      return `Beside ${from}, a night of shots would not show the difference${of}`;
+      return `In a night of shots you would not see ${difference}`;
     case 'barely':
-      return `Beside ${from}, it takes a night of shots to see the difference${of}`;
+      return `You would need a night of shots to see ${difference}`;
     case 'seen':
-      return `Beside ${from}, a game with each shows the difference${of}`;
+      return `In a game with each you would see ${difference}`;
   }
 }
 

@@ -17,7 +17,7 @@ export function regressionText(
       `${decimals(difference.typical, 1)} points apart, at most ${decimals(difference.worst, 1)}.`
     : '';
   return (
-    `The fitted regression tried all layouts in plausible worlds, ${candidateWorlds} tries, and physics raced the likeliest.` +
+    `The fitted regression scored all layouts (${candidateWorlds} tries under plausible conditions), and physics then tried the likeliest.` +
     `${differs} All other numbers shown are by physics.${arithmetic === 'plain' ? ` ${WITHOUT_RUNTIME}` : ''}`
   );
 }
@@ -27,5 +27,5 @@ export const regressionNote = ({ notice, arithmetic }: RegressionAnswer, units: 
   notice ? [say(notice, units)] : arithmetic === 'plain' ? [WITHOUT_RUNTIME] : [];
 
 const WITHOUT_RUNTIME =
-  'The package onnxruntime-node is missing or does not load on this machine: the regression was worked out without it, which ' +
-  'takes longer and answers alike.';
+  'The package onnxruntime-node is missing or does not load on this machine: the regression was computed without it, which ' +
+  'takes longer and gives the same answer.';

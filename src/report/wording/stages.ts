@@ -11,10 +11,10 @@ export const stageText = (stage: string, worlds: number): string =>
 const STAGES: { readonly [S in Stage]: string } = {
   'logged shots': 'Learning from logged shots',
   layouts: 'Trying layouts',
-  'shots to tune to': 'Rolling shots in plausible conditions',
+  'shots to tune to': 'Rolling shots under plausible conditions',
   'worlds surveyed': 'Looking at every layout',
   'shots in worlds': 'Trying the likeliest layouts',
-  worlds: 'Comparing the best in {worlds} plausible conditions',
+  worlds: 'Comparing the best under {worlds} plausible conditions',
   'bowlers x lanes': 'Bowlers and lanes done',
 };
 

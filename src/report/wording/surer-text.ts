@@ -7,7 +7,7 @@ import { say } from './say.js';
 
 /** What knowing one thing would change, and by how much. @param ids  the numbers that are wished for */
 export const surerText = (entry: SurerAnswer, ids: readonly WishedId[], units: Units): string =>
-  `${surerShortly(entry, units)}${nearerText(entry.size, ids, units)} The gain over all tries: ${decimals(entry.gain, 1)} points of score on average.`;
+  `${surerShortly(entry, units)}${nearerText(entry.size, ids, units)} On average the score gains ${decimals(entry.gain, 1)} points.`;
 
 /** The same without the size. */
 export const surerShortly = (
@@ -29,4 +29,4 @@ function nearerText(size: SurerAnswer['size'], ids: readonly WishedId[], units: 
 }
 
 /** Where no single thing is worth knowing first. */
-export const NOTHING_SURER = 'Knowing any single thing better would hardly change the layout.';
+export const NOTHING_SURER = 'Knowing any one thing better would hardly change the layout.';

@@ -88,7 +88,9 @@ describe('the intermediate differential of a symmetric ball before drilling', ()
     expect(much.undrilled.intermediateDifferentialIn).toBeGreaterThan(0.95 * low);
     expect(much.undrilled.intermediateDifferentialIn).toBeLessThan(1.05 * high);
     expect(much.undrilled.intermediateDifferentialIn).toBeGreaterThan(0.0005);
-    expect(said(much.assumptions)).toMatch(/Top weight gives them 0\.00[12] in of intermediate differential/);
+    expect(said(much.assumptions)).toMatch(
+      /The top weight gives these cores 0\.00[12] in of intermediate differential/,
+    );
   });
 
   test('is none without top weight, and nothing is said', () => {

@@ -58,14 +58,14 @@ test.each([
   [45, 14],
   [34, 3], // the length less 31, by common practice
   [33, 3], // but no path keeps nearer the gutter
-])('on %s ft the path is widest near board %s', (patternFt, board) => {
+])('on %s ft the breakpoint is near board %s', (patternFt, board) => {
   expect(said({ patternFt })).toMatch(new RegExp(`board.{0,4} ?${board}\\b`));
 });
 
 describe('oil in the middle over oil outside', () => {
   const FORGIVING = /forgiving/;
-  const HELPS = /helps a miss a little/;
-  const EVEN = /helps no miss/;
+  const HELPS = /forgives a miss a little/;
+  const EVEN = /forgives no miss/;
   const STAYS_OUT = /stays out/;
   test.each([
     [10, FORGIVING],

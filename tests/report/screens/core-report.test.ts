@@ -47,7 +47,7 @@ describe('coreReport', () => {
 
   test('parts outside the cover are drawn outside it, and said to be', () => {
     const text = coreReport(outside, pageOf(80));
-    expect(text).toContain('This core makes no ball.');
+    expect(text).toContain('No ball can be made with this core.');
     expect(text).toContain('letters in or outside the cover: matter where none can be');
     expect(text.split('\n').findIndex((line) => line.includes('AAA'))).toBeLessThan(8);
   });

@@ -20,7 +20,7 @@ describe('mapReport', () => {
     expect(text).toContain(
       'The drilling angle matters for the numbers of this ball: it moves the intermediate differential most',
     );
-    expect(text).toContain('by 0.009 in (0.008 to 0.017), and 0.003 in counts');
+    expect(text).toContain('by 0.009 in (0.008 to 0.017); 0.003 in is enough to matter');
     expect(text).not.toContain('simulated tries');
     const full = oneLine(mapReport(answer, pageOf(80), true));
     expect(full).toContain('The CG lies on the pin');
@@ -46,8 +46,8 @@ describe('mapReport', () => {
 
   test.each([
     ['unseen', 'You would not see that in a night of shots with each'],
-    ['barely', 'It takes a night of shots with each to see that'],
-    ['seen', 'A game with each shows it'],
+    ['barely', 'You would need a night of shots with each to see that'],
+    ['seen', 'You would see that in a game with each'],
   ] as const)(
     'on a lane the ends are told in feet and boards beside the scatter (%s)',
     (visibility, words) => {
@@ -69,7 +69,7 @@ describe('mapReport', () => {
     };
     const told = (matters: boolean): string =>
       mapReport({ ...answer, onLane, reach: { ...answer.reach, matters } }, pageOf(80)).replace(/\s+/g, ' ');
-    expect(told(false)).toContain('Besides the differentials the centre of mass');
+    expect(told(false)).toContain('The differentials hardly change; the drilled ball’s centre of mass');
     expect(told(true)).not.toContain('Besides the differentials');
   });
 

@@ -28,7 +28,7 @@ describe('headlines: the size before the certainty, in the units asked for', () 
     expect(sentence('usual-as-good')).toBe(
       'The usual 50 x 4 1/2 x 35 is as good: you would not see the difference. This one is ahead of it in 87 of 100 simulated tries, but ' +
         'only 1.0 ft later, 0.5 boards less; your shots vary by ±1.5 ft and ±2.1 boards. ' +
-        '14 of 212 layouts tie. What is easy to mark, clear of the holes and proven for you may decide.',
+        '14 of 212 layouts tie: choose one that is easy to mark, keeps clear of the holes or has worked for you.',
     );
   });
 
@@ -41,7 +41,7 @@ describe('headlines: the size before the certainty, in the units asked for', () 
 
   test('physics and practice that pull apart: both sizes, and that the sum could not be seen', () => {
     expect(sentence('pull-apart')).toBe(
-      'Physics and practice pull apart. Against the usual 50 x 4 1/2 x 35 it is 1.0 ft later, 0.5 boards less by physics, 0.6 ft later, ' +
+      'Physics and practice disagree. Compared with the usual 50 x 4 1/2 x 35 it is 1.0 ft later, 0.5 boards less by physics, 0.6 ft later, ' +
         '0.3 boards less by practice; with both weighed you would not see the difference. ' +
         'It is ahead in 87 of 100 simulated tries; your shots vary by ±1.5 ft and ±2.1 boards.',
     );
@@ -49,10 +49,10 @@ describe('headlines: the size before the certainty, in the units asked for', () 
 
   test('barely seen, seen and sure, seen and not sure: the size with both weighed', () => {
     expect(sentence('barely-seen')).toMatch(/87 of 100 simulated tries: 1\.3 ft later/);
-    expect(sentence('barely-seen')).toContain('It takes a night of shots with each to see that');
-    expect(sentence('seen-and-sure')).toMatch(/: 1\.3 ft later.*\. A game with each shows it/);
+    expect(sentence('barely-seen')).toContain('You would need a night of shots with each to see that');
+    expect(sentence('seen-and-sure')).toMatch(/: 1\.3 ft later.*\. You would see it in a game with each/);
     expect(sentence('seen-not-sure')).toMatch(
-      /^Against the usual .*: 1\.3 ft later, .*, which a game with each shows\. It is ahead in 87 of 100/,
+      /^Compared with the usual .*: 1\.3 ft later, .*, which you would see in a game with each\. It is ahead in 87 of 100/,
     );
     const seldom = say({ code: 'seen-not-sure', params: { ...params, ahead: 0.6 } }, UNITS.trade);
     expect(seldom).toContain('It is ahead in only 60 of 100');

@@ -18,7 +18,7 @@ describe('surerText', () => {
     expect(surerText(revRate, ['hookStartFt'], UNITS.trade)).toBe(
       'Rev rate (±50 rpm): knowing this would change the layout in 12 of 100 tries. ' +
         'The other layout is then 0.3 ft nearer to the hook start you asked for. ' +
-        'The gain over all tries: 0.4 points of score on average.',
+        'On average the score gains 0.4 points.',
     );
   });
 
@@ -68,7 +68,7 @@ test('each thing that is not known has a name of its own', () => {
     'axis rotation (±11°)',
     'the PAP (±0.4 in over, ±0.45 in up)',
     'which core the ball has',
-    'how the ball was made beside its published numbers',
+    'how far this very ball differs from its published numbers',
     'the lane’s friction on heavy oil',
     'the lane’s friction on dry boards',
     'how thin the oil must be before the ball grips',

@@ -50,18 +50,18 @@ function told(why: RegressionNotice): string {
 describe('a regression that cannot be used is told in one line, and nothing is thrown', () => {
   test('not wanted', async () => {
     const why = whyOf(await openRegression(null));
-    expect(told(why!)).toBe('Physics searched alone: the fitted regression was not wanted.');
+    expect(told(why!)).toBe('Searched by physics alone: the fitted regression was switched off.');
   });
 
   test('missing', async () => {
     const why = whyOf(await openRegression(join(folder, 'nowhere')));
-    expect(told(why!)).toBe('Physics searched alone: the fitted regression is missing.');
+    expect(told(why!)).toBe('Searched by physics alone: the fitted regression is missing.');
   });
 
   test('damaged', async () => {
     await writeFile(join(folder, MODEL_FILE), 'not a model');
     const why = whyOf(await openRegression(folder));
-    expect(told(why!)).toBe('Physics searched alone: the fitted regression is damaged.');
+    expect(told(why!)).toBe('Searched by physics alone: the fitted regression is damaged.');
   });
 
   test('no ONNX file though it is the file that its card names', async () => {
@@ -71,7 +71,7 @@ describe('a regression that cannot be used is told in one line, and nothing is t
     card.file.sha256 = createHash('sha256').update(file).digest('hex');
     await writeFile(join(folder, CARD_FILE), JSON.stringify(card));
     const why = whyOf(await openRegression(folder));
-    expect(told(why!)).toBe('Physics searched alone: the file of the fitted regression cannot be read.');
+    expect(told(why!)).toBe('Searched by physics alone: the file of the fitted regression cannot be read.');
   });
 
   test('a problem outside what it was fitted on', async () => {
@@ -131,7 +131,7 @@ test('what regression and physics expect of the layouts listed is told side by s
   expect(regressionText(answer, UNITS.trade)).toContain(
     'the regression expected and physics found mean scores of 80.0 and 83.0, 80.0 and 76.0: 3.5 points apart, at most 4.0.',
   );
-  expect(regressionText(answer, UNITS.trade)).toContain('in plausible worlds, 1234 tries');
+  expect(regressionText(answer, UNITS.trade)).toContain('(1234 tries under plausible conditions)');
   const plain = 'onnxruntime-node is missing or does not load on this machine';
   expect(regressionText(answer, UNITS.trade)).not.toContain(plain);
   expect(regressionText({ ...answer, arithmetic: 'plain' }, UNITS.trade)).toContain(plain);

@@ -40,12 +40,12 @@ export function pairedFigure(
   return figureHtml(
     'paired',
     smallPictures(numbers.map(pairedPicture)),
-    `Each layout less ${from}, both rolled in the same world, physics and practice weighed. A dot stands for one in twenty of ${worlds} worlds. ` +
+    `Each layout less ${from}, both rolled under the same conditions, physics and practice weighed. A dot stands for one in twenty of ${worlds} simulated tries. ` +
       'In the grey band lies what a night of shots with each would not show.',
     numbers.map(({ title, rows: each, change }) =>
       gridHtml(
         {
-          columns: [{ head: 'layout' }, { head: 'differences, one world in twenty each' }],
+          columns: [{ head: 'layout' }, { head: 'differences, one try in twenty each' }],
           rows: each.map(({ compared: { sign }, twentieths }) => [sign, twentieths.map(change).join(', ')]),
         },
         title,

@@ -31,17 +31,18 @@ export const ADJUST_REMARKS: Wording<AdjustRemarks> = {
     `Your release explains most of the miss, not the ball: ${explained(explains, units)} with the release in your record.`,
   'lane-explains': (explains, units) =>
     `The lane explains most of the miss, not the ball: ${explained(explains, units)} with the oil and friction that are usual.`,
-  'does-it-already': () => 'It does what you want, as near as a night of shots would show: change nothing.',
+  'does-it-already': () =>
+    'It already does what you want, as far as a night of shots can show: change nothing.',
   'try-first': ({ remedy, effect, left, nearer }, units) =>
-    `Try first: ${sayIn(ADJUSTMENTS, remedy, units)}${HOW[remedy.code]}. By simulation that is ${sizeText(effect, shownOf(left), units)}, nearer to your wish in ${percent(nearer)} of 100 tries; ${leftText(left, units)}.`,
+    `Try first: ${sayIn(ADJUSTMENTS, remedy, units)}${HOW[remedy.code]}. Simulated, that is ${sizeText(effect, shownOf(left), units)}, nearer to your wish in ${percent(nearer)} of 100 tries; ${leftText(left, units)}.`,
   'only-redrill': ({ remedy, left }, units) =>
-    `Nothing that can be undone helps. What does is dear and for good: ${sayIn(ADJUSTMENTS, remedy, units)}; ${leftText(left, units)}.`,
+    `No reversible change helps. This one does, but it costs money and cannot be undone: ${sayIn(ADJUSTMENTS, remedy, units)}; ${leftText(left, units)}.`,
   'none-helps': ({ tried }) =>
-    `None of the ${tried} changes that were simulated brings it nearer to your wish by as much as you would see.`,
-  'no-line-now': () => 'As it is drilled no line to the pocket was found; the nearest one is taken for now.',
+    `None of the ${tried} changes that were simulated brings it noticeably nearer to your wish.`,
+  'no-line-now': () => 'As the ball is drilled, no line reaches the pocket; the nearest line is used here.',
   'not-as-simulated': ({ reading, did, simulated }, units) => {
     const { name, quantity } = entry(reading);
-    return `Simulated, its ${name} is ${withUnit(simulated, units[quantity])}, not ${withUnit(did, units[quantity])}: changes are surer than levels.`;
+    return `Simulated, its ${name} is ${withUnit(simulated, units[quantity])}, not ${withUnit(did, units[quantity])}: trust the changes more than the levels.`;
   },
   'learned-used': ({ shots, reading, before, after }, units) => {
     const { name, quantity } = entry(reading);
@@ -80,5 +81,5 @@ const shownOf = (left: Left): readonly LaneId[] =>
 const leftText = (left: Left, units: Units): string => {
   const size = fromKeys(LANE_IDS, (id) => left.find(({ reading }) => reading === id)?.by ?? 0);
   const text = sizeText(size, LANE_IDS, units);
-  return text === NOTHING ? 'then nothing is missing' : `then ${text} is still wanted`;
+  return text === NOTHING ? 'then it does what you asked for' : `after that it still needs to be ${text}`;
 };

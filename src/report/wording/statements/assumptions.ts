@@ -17,18 +17,18 @@ export const ASSUMPTIONS: Wording<Assumptions> = {
 
   'asymmetric-by-mass-bias': () => 'The core is taken as asymmetric, since a mass bias is published.',
   'plain-or-lobed': ({ apartIn }, { gyration }) =>
-    `Whether the core is a plain body of revolution or has side features is not given, and its numbers do not show it: half the cores tried are plain, half lobed. Their drilled numbers can differ by ${withUnit(apartIn, gyration)}; set coreShape to "plain" or "lobed" to narrow the bands.`,
+    `Whether the core is a plain body of revolution or has side features is not given, and its numbers do not tell: half of the cores tried are plain, half lobed. Their drilled numbers can differ by ${withUnit(apartIn, gyration)}; set coreShape to "plain" or "lobed" to narrow the bands.`,
   'lobes-usual': ({ lobes }) => `A lobed core is taken to have ${lobes} noses; set lobes if it has others.`,
   'lobes-toward-mark': ({ lobes, isCountGiven }) =>
-    `A lobed core is taken to have ${lobes} noses, one of them toward the CG mark. Turned by half their spacing, drilled numbers of drilling angles ${180 / lobes}° apart${lobes === 4 ? ', such as 25° and 70°,' : ''} would change places: see how the maker shows the noses, and set ${isCountGiven ? '' : 'lobes and '}lobeFromMarkDeg.`,
+    `A lobed core is taken to have ${lobes} noses, one of them toward the CG mark. Turned by half their spacing, drilled numbers of drilling angles ${180 / lobes}° apart${lobes === 4 ? ', such as 25° and 70°,' : ''} would be swapped: see how the maker shows the noses, and set ${isCountGiven ? '' : 'lobes and '}lobeFromMarkDeg.`,
   'lobes-any-way': ({ lobes }) =>
-    `A lobed core is taken to have ${lobes} noses. How they will stand about the pin cannot be seen, so the cores are turned every way.`,
+    `A lobed core is taken to have ${lobes} noses. How they are turned about the pin cannot be seen, so the cores are tried turned every way.`,
   'no-mark': () =>
     'The CG lies on the pin, so there is no mark to aim at and no drilling angle: the layout is pin-to-PAP and VAL angle (or pin buffer) alone.',
   'core-under-cg': () =>
-    'With so little differential the low-RG axis means nothing: the cores stand under the CG mark, not under the pin.',
+    'With so little differential the low-RG axis means nothing: the cores are placed under the CG mark, not under the pin.',
   'many-cores': ({ byTopWeightIn }, { gyration }) =>
-    `Many cores with the published numbers stand for the one that is not known: drilled numbers are medians, bands hold 9 of 10.${byTopWeightIn === null ? '' : ` Top weight gives them ${withUnit(byTopWeightIn, gyration)} of intermediate differential.`}`,
+    `The real core is not known, so many cores with the published numbers stand in for it: drilled numbers are medians, and the bands hold 9 of 10 cores.${byTopWeightIn === null ? '' : ` The top weight gives these cores ${withUnit(byTopWeightIn, gyration)} of intermediate differential.`}`,
   'usual-circumference': ({ circumferenceIn }, { arc }) =>
     `Circumference ${givenWithUnit(circumferenceIn, arc)}.`,
 
@@ -37,22 +37,22 @@ export const ASSUMPTIONS: Wording<Assumptions> = {
   'usual-slug': ({ densityGcc }) => `Thumb slug of ${densityGcc} g/cc.`,
   'usual-inserts': ({ densityGcc }) => `Finger inserts of ${densityGcc} g/cc.`,
   'drilled-before': () =>
-    'The ball was drilled before. Its old slugs and inserts were drilled out and the old holes filled whole, down to the tips; old holes left open are not provided for.',
+    'The ball was drilled before. The old slugs and inserts are taken to be drilled out and the old holes filled completely, down to the tips; old holes left open are not handled.',
   'usual-plugs': ({ densityGcc }) => `Plugs of ${densityGcc} g/cc.`,
   'usual-old-grip': () =>
     'No sizes of the old grip are given, so it is taken to have had the usual fingertip sizes.',
-  'rg-about-drilled-centre': () => 'RG is about the drilled ball’s centre of mass.',
+  'rg-about-drilled-centre': () => 'RG is taken about the drilled ball’s centre of mass.',
   'ounce-is-moment': ({ leastTakenOz, mostTakenOz }, { ounce }) =>
     `${ounce.name === 'oz' ? 'An ounce of static weight' : 'Static weight'} is moment over radius: a fingertip drilling takes ${given(leastTakenOz, ounce)} to ${givenWithUnit(mostTakenOz, ounce)} of top weight off, as common practice says. Comparing halves reads 8/3 as much.`,
   'ounce-is-difference': (_, { ounce }) =>
     `${ounce.name === 'oz' ? 'An ounce of static weight' : 'Static weight'} is the difference between two halves of the ball.`,
 
   'oil-on-ball': ({ carriedShare, bandWidthIn, mostWornPerPass }, { arc }) =>
-    `Oil on the ball: a ring carries ${percent(carriedShare.least)} to ${percent(carriedShare.most)} % of the lane’s film, ${given(bandWidthIn.least, arc)} to ${givenWithUnit(bandWidthIn.most, arc)} wide; a turn that meets it grips less and takes up to ${percent(mostWornPerPass)} % off. An assumption, no published model is known; what flare does to the path rests on it.`,
+    `Oil on the ball: a ring carries ${percent(carriedShare.least)} to ${percent(carriedShare.most)} % of the lane’s film, ${given(bandWidthIn.least, arc)} to ${givenWithUnit(bandWidthIn.most, arc)} wide; a turn that meets it grips less and takes up to ${percent(mostWornPerPass)} % off. This is an assumption, since no model is published; what flare does to the path depends on it.`,
   friction: ({ dry, oiled, grit }) =>
-    `Friction ${frictions(dry)} dry, ${frictions(oiled)} on heavy oil (8 worlds in 10, at ${grit} grit), exponential in the film: not measured, but what bowlers’ lines ask for.`,
+    `Friction ${frictions(dry)} dry, ${frictions(oiled)} on heavy oil (8 of 10 simulated tries, at ${grit} grit), falling exponentially with the oil film: not measured, but fitted to the lines that bowlers play.`,
   'wear-of-oil': ({ games, side, goneShare, burnPerGame, burnRange, carriedDown, carriedRange }) =>
-    `Wear: ${games} games, most of them on the ${side}, have taken ${finePercent(goneShare)} % of the film in the middle of the track (${finePercent(burnPerGame)} % a game, ${finePercent(burnRange.least)} to ${finePercent(burnRange.most)}), and ${finePercent(carriedDown)} % of it (${finePercent(carriedRange.least)} to ${finePercent(carriedRange.most)}) lies past the pattern’s end. An assumption of this project; no measured law is at hand.`,
+    `Wear: ${games} games, most of them on the ${side}, have taken ${finePercent(goneShare)} % of the film in the middle of the track (${finePercent(burnPerGame)} % a game, ${finePercent(burnRange.least)} to ${finePercent(burnRange.most)}), and ${finePercent(carriedDown)} % of it (${finePercent(carriedRange.least)} to ${finePercent(carriedRange.most)}) lies past the pattern’s end. This is an assumption; no measured law is published.`,
   'usual-finish': ({ grit }) => `Cover finish ${grit} grit.`,
 
   'marking-and-making': (
@@ -64,9 +64,9 @@ export const ASSUMPTIONS: Wording<Assumptions> = {
     { skill, speedMph, revRateRpm, axisTiltDeg, axisRotationDeg, launchAngleDeg },
     { speed },
   ) =>
-    `Shots repeat as assumed for the skill “${skill}”: ±${givenWithUnit(speedMph, speed)}, ±${revRateRpm} rpm, ±${axisTiltDeg}° tilt, ±${axisRotationDeg}° rotation, ±${launchAngleDeg}° of direction (one standard deviation).`,
+    `Shots are taken to vary as is usual for the skill “${skill}”: ±${givenWithUnit(speedMph, speed)}, ±${revRateRpm} rpm, ±${axisTiltDeg}° tilt, ±${axisRotationDeg}° rotation, ±${launchAngleDeg}° of direction (one standard deviation).`,
   'uncertain-release': (params, units) =>
-    `These numbers were measured or guessed, and may be off by (one standard deviation): ${UNCERTAIN.flatMap(
+    `These numbers of the bowler were measured or guessed, and may be off by (one standard deviation): ${UNCERTAIN.flatMap(
       ({ key, name, show }) => {
         const off = params[key];
         return off === undefined ? [] : [`${name} ${show(off, units)}`];
@@ -75,13 +75,13 @@ export const ASSUMPTIONS: Wording<Assumptions> = {
   'uncertain-ball': (params, units) =>
     `These numbers of the ball were guessed, and may be off by (one standard deviation): ${ballDeviations(unsureNumbers(params), params, units)}.`,
   'launch-of-centre': () =>
-    'The bowler sends the centre of mass. How far the ball is turned about its axis at release is not repeated: worlds take every turn, a single shot is the mean of two half a turn apart.',
+    'The bowler directs the ball’s centre of mass. How far the ball is turned about its axis at release differs from shot to shot: simulated tries take every turn, and a single shot is the mean of two that are half a turn apart.',
   'own-lines': ({ mostLaydownBoard, mostAngleDeg, feetPerArrows, pocketBoard }) =>
-    `Every layout is rolled on its own line: the laydown board whose line, with the usual middle layout, is most like what bowlers play on such a pattern (laydown on board ${mostLaydownBoard} at most, sent at most ${mostAngleDeg}° out; on worn oil from the fresh line, ${feetPerArrows === 2 ? 'two' : feetPerArrows} boards with the feet for each at the arrows), and the direction in which the layout itself reaches board ${pocketBoard}. In each world it is played as in the undisturbed shot.`,
+    `Every layout is rolled on its own line: the laydown board whose line, with the usual middle layout, comes closest to what bowlers play on such a pattern (laydown on board ${mostLaydownBoard} at most, directed at most ${mostAngleDeg}° out; on worn oil from the fresh line, ${feetPerArrows === 2 ? 'two' : feetPerArrows} boards with the feet for each at the arrows), and the direction in which the layout itself reaches board ${pocketBoard}. Every simulated try plays the line of the undisturbed shot.`,
   'no-wish': ({ entryDeg }) =>
     `No preference was given: layouts are ranked by how near the entry angle comes to ${entryDeg.least} to ${entryDeg.most} degrees.`,
   'nominal-shot': ({ pocketBoard }) =>
-    `The shot is the nominal one, on the line that brings this layout to board ${pocketBoard}.`,
+    `The shot is the bowler’s average one, on the line that brings this layout to board ${pocketBoard}.`,
 };
 
 const UNCERTAIN: readonly {

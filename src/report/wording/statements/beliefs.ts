@@ -10,15 +10,15 @@ export const BELIEF_FINDINGS: Wording<BeliefTopic> = {
     const { says, reading, most, byPhysics, verdict } = params;
     const unit = unitOf(reading, units);
     const believed = `practice adds up to ${changeText(most, unit)} ${movedText(params, units)}`;
-    if (byPhysics === null) return `${says} Here ${believed}; physics cannot try it alone.`;
+    if (byPhysics === null) return `${says} Here ${believed}; physics cannot test it separately.`;
     return `${says} Here ${believed}; physics finds ${changeText(byPhysics, unit)}, ${VERDICTS[verdict]}.`;
   },
 };
 
 const VERDICTS = {
   agrees: 'and so agrees',
-  disagrees: 'the opposite',
-  'hardly-shows': 'which hardly shows',
+  disagrees: 'which is the opposite',
+  'hardly-shows': 'which is hardly visible',
   'not-tried': 'not tried',
 } as const;
 

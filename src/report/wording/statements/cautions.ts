@@ -6,7 +6,7 @@ import type { Wording } from './wording.js';
 /** What to be careful about, as sentences. */
 export const CAUTIONS: Wording<Cautions> = {
   'few-cores': ({ found }) =>
-    `Only ${found === 1 ? 'one core was' : `${found} cores were`} found with this ball’s numbers, too few to say how far the drilled numbers may lie apart. Check the numbers for a slip before anything is drilled.`,
+    `Only ${found === 1 ? 'one core was' : `${found} cores were`} found with this ball’s numbers, too few to say how uncertain the drilled numbers are. Check the numbers for a typing mistake before anything is drilled.`,
   'unusual-build': ({ thinCoverIn, coverGcc }, { roughTape }) =>
     `This ball is at the edge of what is usually built: most of the cores with its numbers need an uncommon cover (under ${withUnit(thinCoverIn, roughTape)} thick, lighter than ${coverGcc.least} or heavier than ${coverGcc.most} g/cc) or a lighter filler than is common.`,
 
@@ -16,29 +16,29 @@ export const CAUTIONS: Wording<Cautions> = {
       ...(reach === null ? [] : [`the core reaches ${lengthInFile(reach, unit, units)} from the centre`]),
     ].join(' and ');
     const usual = usualWith.map((each) => `"${each}"`).join(' or ');
-    return `With the unit "${unit}" in the core file (${field}) ${what}. With ${usual} it would be a usual core: is that the unit?`;
+    return `With the unit "${unit}" in the core file (${field}) ${what}. With ${usual} it would be a usual core. Is that the unit you meant?`;
   },
-  'part-turned-over': ({ part }) => `All triangles of ${part} faced inward; they were turned over.`,
+  'part-turned-over': ({ part }) => `All triangles of ${part} faced inward; they were flipped.`,
   'part-hidden': ({ part, by }) =>
-    `${part} lies inside ${by ?? 'parts that come later'} and counts for nothing: where parts share space, the later one is there. If it belongs inside, move it behind ${by ?? 'them'} in the file.`,
+    `${part} lies inside ${by ?? 'parts that come later'} and has no effect: where parts share space, the later one fills it. If ${part} belongs inside, list it after ${by ?? 'them'} in the file.`,
   'part-apart': ({ part }) =>
     `${part} touches no other part of the core. If it should, check its centre, or its shift for a mesh.`,
   'core-upside-down': ({ pinToCgIn }, { arc }) =>
-    `The CG lies ${withUnit(pinToCgIn, arc)} from the pin, on the far side of the ball. A pin lies on the CG's side of made balls (common practice, no source): is the core upside down? Then turn the file's pin around, such as from [0, 0, 1] to [0, 0, -1].`,
+    `The CG lies ${withUnit(pinToCgIn, arc)} from the pin, on the far side of the ball. On real balls the pin and the CG are on the same side (common practice, no source): is the core upside down? Then turn the file's pin around, such as from [0, 0, 1] to [0, 0, -1].`,
   'marker-turned': ({ offPinIn }, { arc }) =>
     `The CG lies ${withUnit(offPinIn, arc)} from the pin, on the side away from the marker, although the marker of a symmetric core shows where its CG lies. Turn the file's marker around, such as from [1, 0, 0] to [-1, 0, 0].`,
   'core-light': ({ densestGcc, fillerGcc, usualGcc }) =>
-    `The core is hardly denser than the filler around it: its densest part has ${densestGcc} g/cc, the filler ${fillerGcc.toFixed(2)} g/cc. So it does next to nothing, and its CG and axes may lie anywhere. Check the densities of the parts first: those of cores are usually ${usualGcc.least} to ${usualGcc.most} g/cc (common practice, no source).`,
+    `The core is hardly denser than the filler around it: its densest part has ${densestGcc} g/cc, the filler ${fillerGcc.toFixed(2)} g/cc. Such a core does next to nothing, and its CG and axes can lie anywhere. Check the densities of the parts first: those of cores are usually ${usualGcc.least} to ${usualGcc.most} g/cc (common practice, no source).`,
   'part-too-dense': ({ part, densityGcc, mostGcc }) =>
     `${part} of the core has ${densityGcc} g/cc, outside the sport's component rule, which allows up to ${mostGcc.toFixed(2)} g/cc.`,
   'axis-off-mark': ({ axis, offIn, mostIn }, { arc }) =>
     `Before drilling the core's ${axis === 'low-rg' ? 'low-RG' : 'high-RG'} axis lies ${withUnit(offIn, arc)} from the ${axis === 'low-rg' ? 'pin' : 'marker'}; the sport's marking rule allows ${withUnit(mostIn, arc)}.`,
   'cg-beside-line': ({ asideIn }, { arc }) =>
-    `The CG lies ${withUnit(asideIn, arc)} beside the line from pin to marker. Drilling angles are measured to the marker, not to the CG.`,
+    `The CG lies ${withUnit(asideIn, arc)} off the line from pin to marker. Drilling angles are measured to the marker, not to the CG.`,
   'rg-not-as-made': ({ rgIn, allowedIn }, { gyration }) =>
-    `The core gives the undrilled ball an RG of ${withUnit(rgIn, gyration)}; made balls must have ${gyration.show(allowedIn.least)} to ${withUnit(allowedIn.most, gyration)}.`,
+    `The core gives the undrilled ball an RG of ${withUnit(rgIn, gyration)}; new balls must have ${gyration.show(allowedIn.least)} to ${withUnit(allowedIn.most, gyration)}.`,
   'differential-not-as-made': ({ differentialIn, mostIn }, { gyration }) =>
-    `The core gives the undrilled ball a differential of ${withUnit(differentialIn, gyration)}; made balls may have up to ${withUnit(mostIn, gyration)}.`,
+    `The core gives the undrilled ball a differential of ${withUnit(differentialIn, gyration)}; new balls may have up to ${withUnit(mostIn, gyration)}.`,
   'core-against-file': ({ number, ofCore, inFile }, units) => {
     const { name, quantity } = BESIDE_CORE[number];
     const [core, file] = quantity
@@ -52,18 +52,18 @@ export const CAUTIONS: Wording<Cautions> = {
       .map(({ hole, other, widthIn }) => `${withUnit(widthIn, fineTape)} between ${hole} and ${other}`)
       .join(', ')}.`,
   'bores-meet-below': ({ hole, other, depthIn, sleevesToIn }, { fineTape }) =>
-    `The bores of ${hole} and ${other} become one space ${withUnit(depthIn, fineTape)} below the surface, since both lean toward the middle of the ball: usual with a narrow bridge (common practice, no source). ${
+    `The bores of ${hole} and ${other} meet ${withUnit(depthIn, fineTape)} below the surface, since both lean toward the middle of the ball: usual with a narrow bridge (common practice, no source). ${
       sleevesToIn !== null && sleevesToIn > depthIn
         ? `Their inserts go down to ${withUnit(sleevesToIn, fineTape)} and will touch: shorten them, or have the fitter widen the bridge or pitch the fingers apart.`
         : 'Drill no deeper than the fit needs, and fasten nothing to the wall between them; or have the fitter widen the bridge or pitch the fingers apart.'
     }`,
 
   'trained-people-only': () =>
-    'Holes cannot be undone. Drilling is for trained people with guarded machines and the ball clamped; eye, ear and breathing protection, and no gloves at the drill.',
+    'A hole cannot be undone. Leave drilling to trained people: guarded machine, ball clamped, eye, ear and breathing protection, no gloves at the drill.',
   'dust-and-resin': () =>
     'Keep dust and resin off skin and out of lungs: plugging compounds can contain isocyanates.',
   'qualified-fitter': () =>
-    'Fit, span and pitch belong to a qualified fitter. Numbness or pain in thumb, finger or wrist: stop, and see a clinician.',
+    'Fit, span and pitch belong to a qualified fitter. If thumb, finger or wrist hurts or goes numb, stop and see a clinician.',
   'local-rules': () => 'The rules of your local body decide what is legal in competition.',
 
   'sanding-by-trained-people': () =>

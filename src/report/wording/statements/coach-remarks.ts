@@ -9,7 +9,7 @@ import type { Wording } from './wording.js';
 export const PAIR_REMARKS: Wording<PairRemarks> = {
   'moves-most': (moves, units) => `What moves it most: ${waysText(moves, units)}.`,
   'nothing-moves-much': (moves, units) =>
-    `Nothing tried moves it by what you would see: ${waysText(moves, units)}.`,
+    `Nothing that was tried moves it noticeably: ${waysText(moves, units)}.`,
 };
 
 const waysText = ({ ways, readings }: PairRemarks['moves-most'], units: Units): string =>
@@ -22,7 +22,7 @@ const waysText = ({ ways, readings }: PairRemarks['moves-most'], units: Units): 
 
 /** What the balls of a bag do beside one another, as sentences. */
 export const BAG_REMARKS: Wording<BagRemarks> = {
-  'balls-do-the-same': ({ one, other }) => `${one} and ${other} do the same here.`,
+  'balls-do-the-same': ({ one, other }) => `${one} and ${other} roll alike here.`,
   'gap-between-balls': ({ below, belowBoards, above, aboveBoards }, { boards }) =>
-    `Nothing lies between ${below} (${withUnit(belowBoards, boards)} of hook) and ${above} (${boards.show(aboveBoards)}).`,
+    `No ball lies between ${below} (${withUnit(belowBoards, boards)} of hook) and ${above} (${boards.show(aboveBoards)}).`,
 };

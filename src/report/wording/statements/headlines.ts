@@ -18,15 +18,15 @@ export const HEADLINES: Wording<Headlines> = {
     `Ahead of the usual ${found.usual} in ${tries(found)}. By physics you would not see the difference (${ofPhysics(found, units)}; ` +
     `${shotsText(found, units)}). If practice is right, it is ${sizeText(found.difference.practice.size, found.readings, units)}.`,
   'pull-apart': (found, units) =>
-    `Physics and practice pull apart. Against the usual ${found.usual} it is ${ofPhysics(found, units)} by physics, ` +
+    `Physics and practice disagree. Compared with the usual ${found.usual} it is ${ofPhysics(found, units)} by physics, ` +
     `${sizeText(found.difference.practice.size, found.readings, units)} by practice; with both weighed you would not see the difference. ` +
     `It is ahead in ${tries(found)}; ${shotsText(found, units)}.`,
   'barely-seen': (found, units) =>
-    `Ahead of the usual ${found.usual} in ${tries(found)}: ${ofBoth(found, units)}. It takes a night of shots with each to see that: ${shotsText(found, units)}.`,
+    `Ahead of the usual ${found.usual} in ${tries(found)}: ${ofBoth(found, units)}. You would need a night of shots with each to see that: ${shotsText(found, units)}.`,
   'seen-and-sure': (found, units) =>
-    `Ahead of the usual ${found.usual} in ${tries(found)}: ${ofBoth(found, units)}. A game with each shows it: ${shotsText(found, units)}.`,
+    `Ahead of the usual ${found.usual} in ${tries(found)}: ${ofBoth(found, units)}. You would see it in a game with each: ${shotsText(found, units)}.`,
   'seen-not-sure': (found, units) =>
-    `Against the usual ${found.usual}: ${ofBoth(found, units)}, which a game with each shows. It is ahead in ${found.ahead < PROBABLY ? 'only ' : ''}${tries(found)}. Your shots vary by ${scatterText(found.scatter, found.readings, units)}.`,
+    `Compared with the usual ${found.usual}: ${ofBoth(found, units)}, which you would see in a game with each. It is ahead in ${found.ahead < PROBABLY ? 'only ' : ''}${tries(found)}. Your shots vary by ${scatterText(found.scatter, found.readings, units)}.`,
 };
 
 const tries = ({ ahead }: Found): string => `${percent(ahead)} of 100 simulated tries`;
@@ -41,4 +41,4 @@ const shotsText = ({ scatter, readings }: Found, units: Units): string =>
   `your shots vary by ${scatterText(scatter, readings, units)}`;
 
 const tiesText = (ties: number, of: number): string =>
-  `${ties} of ${of} layouts tie. What is easy to mark, clear of the holes and proven for you may decide.`;
+  `${ties} of ${of} layouts tie: choose one that is easy to mark, keeps clear of the holes or has worked for you.`;

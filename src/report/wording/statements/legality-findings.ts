@@ -24,7 +24,7 @@ export const LEGALITY_FINDINGS: Wording<LegalityFindings> = {
       )
       .join(', ')}.`,
   'drilled-through-plugs': ({ holes }, { fineTape }) =>
-    `Through old plugs, as a redrill may go (what share of a hole was plug): ${holes
+    `Holes that go through old plugs, as a redrill may (with the share of the hole that is plug): ${holes
       .map(
         ({ hole, oldHole, share, fromIn }) =>
           `${hole} ${Math.max(1, Math.round(100 * share))} % through the old ${oldHole}${fromIn > 0 ? `, met ${withUnit(fromIn, fineTape)} below the surface` : ''}`,

@@ -18,7 +18,7 @@ export const LIMITS: Wording<Limits> = {
   'layout-moves-little': ({ reading, low, high, spread, movedMoreBy }, units) => {
     const { name, compared } = REACTION_NUMBERS[reading];
     const unit = units[compared.quantity];
-    return `Layout moves ${name} by ${withUnit(high - low, unit)} in all (${unit.show(low)} to ${withUnit(high, unit)}), less than shots, lane and core vary (${withUnit(spread, unit)} from the 5th to the 95th percentile).${movesMore(movedMoreBy, unit)}`;
+    return `The layout moves ${name} by ${withUnit(high - low, unit)} in all (${unit.show(low)} to ${withUnit(high, unit)}), less than shots, lane and core make it vary (${withUnit(spread, unit)} from the 5th to the 95th percentile).${movesMore(movedMoreBy, unit)}`;
   },
   'wishes-do-not-join': ({ missed }) =>
     `No layout of this ball meets all your preferences: the best found misses ${missed
@@ -33,6 +33,6 @@ export const LIMITS: Wording<Limits> = {
 const movesMore = (by: Limits['layout-moves-little']['movedMoreBy'], unit: DisplayUnit): string =>
   by.length === 0
     ? ''
-    : ` Other things tried with the first layout move it more: ${by
+    : ` Other changes, tried with the first layout, move it more: ${by
         .map((each) => `${LEVERS_NAMED[each.kind]} by ${withUnit(each.by, unit)}`)
         .join(', ')}.`;

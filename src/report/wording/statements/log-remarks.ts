@@ -10,17 +10,17 @@ export const LOG_REMARKS: Wording<LogRemarks> = {
   'bends-outward': ({ laydownBoard, arrowsBoard, straightBoard, pinsBoard }) =>
     `From ${board(laydownBoard)} over ${board(arrowsBoard)} at the arrows a straight ball ends on board ${board(straightBoard)}; board ${board(pinsBoard)} is farther out, so the path bends the wrong way.`,
   'sent-too-far': ({ laydownBoard, arrowsBoard, toward, angleDeg, mostDeg }, { angle }) =>
-    `From ${board(laydownBoard)} to ${board(arrowsBoard)} at the arrows is ${withUnit(angleDeg, angle)} toward the ${toward}; ${givenWithUnit(mostDeg, angle)} is about the most.`,
+    `From ${board(laydownBoard)} to ${board(arrowsBoard)} at the arrows is ${withUnit(angleDeg, angle)} toward the ${toward}; ${givenWithUnit(mostDeg, angle)} is about the most a bowler can do.`,
   'breakpoint-not-outermost': ({ breakpointBoard, place, board: other }, units) =>
     `The breakpoint is where the ball is farthest out, but board ${board(breakpointBoard)} lies farther in than board ${board(other)} ${withQuantities(PLACES[place], units)}.`,
   'breakpoint-past-line': ({ breakpointBoard, straightBoard, straightFt }, { laneMark }) =>
-    `The breakpoint on board ${board(breakpointBoard)} lies farther out than the line it was sent on, which is at board ${board(straightBoard)} after ${withUnit(straightFt, laneMark)}.`,
+    `The breakpoint on board ${board(breakpointBoard)} lies farther out than the line of the shot, which is at board ${board(straightBoard)} after ${withUnit(straightFt, laneMark)}.`,
   'turns-too-much': ({ place, angleDeg, mostDeg }, { angle, laneMark }) =>
     `From ${place === 'at-50' ? `its board at ${withUnit(50, laneMark)}` : 'its breakpoint'} to the pins it would come in at ${withUnit(angleDeg, angle)}; ${givenWithUnit(mostDeg, angle)} is more than any ball does.`,
   'gutter-from-inside': ({ breakpointBoard }) =>
-    `A ball that falls into the gutter is not turned on board ${board(breakpointBoard)}.`,
+    `A ball that falls into the gutter does not turn back on board ${board(breakpointBoard)}.`,
   'breakpoint-near': ({ breakpointFt, asMetresFt }, { lane }) =>
-    `A breakpoint at ${givenWithUnit(breakpointFt, lane)} lies far up in the oil.${asMetresFt > 60 ? '' : ` Was it in metres? Then it is ${withUnit(asMetresFt, lane)}.`}`,
+    `A breakpoint at ${givenWithUnit(breakpointFt, lane)} is very early in the oil.${asMetresFt > 60 ? '' : ` Was it in metres? Then it is ${withUnit(asMetresFt, lane)}.`}`,
   'display-too-fast': ({ displaySpeedMph, releaseMph, meantMph }, units) =>
     `${releaseMph === null ? 'No display shows' : `This bowler releases at ${withUnit(releaseMph, units.speed)}, and the display shows less than that, not`} ${withUnit(displaySpeedMph, units.speed)}.${meant(meantMph, 'kilometres', units)}`,
   'display-too-slow': ({ displaySpeedMph, releaseMph, meantMph }, units) =>
@@ -31,9 +31,9 @@ export const LOG_REMARKS: Wording<LogRemarks> = {
   'logged-before': ({ shots }) =>
     `The log holds ${shots === 1 ? 'this shot' : `these ${shots} shots`} of that night already.`,
   'wild-shot': ({ shot, reading, value, median, shots }, units) =>
-    `Shot ${shot} is a wild one: the ${withQuantities(READINGS[reading].name, units)} is ${readingText(reading, value, units)}, the middle of ${shots} shots is ${readingText(reading, median, units)}. It stays in the log.`,
+    `Shot ${shot} stands out: the ${withQuantities(READINGS[reading].name, units)} is ${readingText(reading, value, units)}, the median of ${shots} shots is ${readingText(reading, median, units)}. It stays in the log.`,
   'breakpoint-not-of-pattern': ({ breakpointFt, shots, patternFt }, { lane }) =>
-    `The breakpoint lies at ${withUnit(breakpointFt, lane)} (middle of ${shots} shots), but the oil ends at ${givenWithUnit(patternFt, lane)}: is it the right pattern?`,
+    `The breakpoint lies at ${withUnit(breakpointFt, lane)} (median of ${shots} shots), but the oil ends at ${givenWithUnit(patternFt, lane)}: is it the right pattern?`,
   'lane-not-kept': ({ lane }) =>
     `No lane is kept as ${lane}: its shots are kept, but their oil is not known. flarewise shelf import keeps a lane.`,
 };

@@ -5,7 +5,7 @@ import type { Wording } from './wording.js';
 
 /** Why no line reaches the pocket, as sentences. */
 export const NO_LINE_REASONS: Wording<NoLineReasons> = {
-  'never-at-pins': () => 'The ball reaches the pins from no laydown board and in no direction.',
+  'never-at-pins': () => 'No laydown board and no direction brings the ball to the pins.',
   'hooks-past-pocket': (nearest) =>
     `The ball hooks too much and crosses past the pocket: ${nearestText(nearest)}`,
   'falls-short-of-pocket': (nearest) => `The ball falls short of the pocket: ${nearestText(nearest)}`,
@@ -19,11 +19,11 @@ const nearestText = ({
   steepestDeg,
 }: NoLineReasons['hooks-past-pocket']): string => {
   const why = {
-    gutter: 'sent farther out it would fall into the gutter',
-    steepest: `a bowler cannot send it farther out than ${degrees(steepestDeg)}°`,
+    gutter: 'directed farther out, it would fall into the gutter',
+    steepest: `a bowler cannot direct it farther out than ${degrees(steepestDeg)}°`,
     'no-nearer': 'another direction comes no nearer',
   }[stop];
-  return `the nearest line, laid down on board ${decimals(laydownBoard, 0)} and sent ${degrees(launchAngleDeg)}° out, ends on board ${decimals(pinsBoard, 1)}; ${why}.`;
+  return `the nearest line, laid down on board ${decimals(laydownBoard, 0)} and directed ${degrees(launchAngleDeg)}° out, ends on board ${decimals(pinsBoard, 1)}; ${why}.`;
 };
 
 /** What would bring the ball to the pocket, as sentences. */

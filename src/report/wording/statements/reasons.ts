@@ -17,25 +17,25 @@ export const REASONS: Wording<Reasons> = {
     const { name, compared } = REACTION_NUMBERS[reading];
     const unit = units[compared.quantity];
     const { makes, leaves } = CAUSE_WORDS[cause];
-    return `${capital(name)}: ${sizeOf(total, unit)} ${total > 0 ? compared.more : compared.less} than with the usual middle layout. Most of that, ${changeWithUnit(byCause, unit)}, comes from ${makes}; ${leaves}, ${changeWithUnit(without, unit)} would be left.`;
+    return `${capital(name)}: ${sizeOf(total, unit)} ${total > 0 ? compared.more : compared.less} than with the usual middle layout. Most of that, ${changeWithUnit(byCause, unit)}, comes from ${makes}; ${leaves}, it would be ${changeWithUnit(without, unit)}.`;
   },
   'difference-by-finish': ({ reading, total, left, usualGrit, grit }, units) => {
     const { name, compared } = REACTION_NUMBERS[reading];
     const unit = units[compared.quantity];
-    return `The cover's finish makes most of this difference in ${name}: with ${usualGrit} grit instead of ${grit}, ${changeWithUnit(left, unit)} of ${changeWithUnit(total, unit)} would be left.`;
+    return `The cover's finish makes most of this difference in ${name}: with ${usualGrit} grit instead of ${grit}, ${changeWithUnit(left, unit)} of the ${changeWithUnit(total, unit)} would remain.`;
   },
   'flare-and-differential': ({ undrilledIn, drilledIn, flareIn, usualFlareIn, grips, peakIn }, units) => {
     const { gyration, flare, tape, lane } = units;
     const kept = drilledIn - undrilledIn;
     const keeps = isNothing(kept, gyration)
       ? 'Drilling keeps the total differential'
-      : `Drilling ${kept > 0 ? 'adds' : 'takes'} ${withUnit(Math.abs(kept), gyration)} of total differential`;
+      : `Drilling ${kept > 0 ? 'adds' : 'removes'} ${withUnit(Math.abs(kept), gyration)} of total differential`;
     const than = flareIn - usualFlareIn;
     const flares = isNothing(than, flare)
       ? 'as much as the usual middle layout'
       : `${withUnit(Math.abs(than), flare)} ${than > 0 ? 'more' : 'less'} than the usual middle layout`;
     const why = grips
-      ? ` ${GRIP_WORDS[grips.how]} (hook start ${changeWithUnit(grips.hookStartFt, lane)} by this).`
+      ? ` ${GRIP_WORDS[grips.how]} (this alone moves hook start by ${changeWithUnit(grips.hookStartFt, lane)}).`
       : '';
     const peak =
       peakIn === null
@@ -46,40 +46,40 @@ export const REASONS: Wording<Reasons> = {
   'intermediate-without-mark': (params, units) =>
     `${intermediate(params, units)}. The CG lies on the pin, so there is no mark to aim at and no drilling angle to choose.`,
   'intermediate-of-many-cores': (params, units) =>
-    `${intermediate(params, units)}, in the middle of all cores tried. How far the drilling angle changes it depends on the core's shape, which is not known: on a plain one hardly, on a lobed one much.`,
+    `${intermediate(params, units)}, the median of all cores tried. How much the drilling angle changes it depends on the core's shape, which is not known: hardly on a plain core, much on a lobed one.`,
   'intermediate-of-plain-core': ({ markMatters, ...params }, units) =>
-    `${intermediate(params, units)}: the holes alone make it. ${
+    `${intermediate(params, units)}, because of the holes alone. ${
       markMatters
-        ? 'A plain core has no heavy side for the mark to show; the drilling angle turns the core, with the CG beside the pin, against the holes, and so moves the centre of mass.'
+        ? 'A plain core has no heavy side for the mark to show. The drilling angle turns the core, whose CG lies beside the pin, relative to the holes, and so moves the centre of mass.'
         : 'On a plain core the mark hardly matters.'
     }`,
   'intermediate-of-lobed-core': (params, units) =>
-    `${intermediate(params, units)}. On a lobed core it matters what the thumb hole meets: a nose or the gap between two (the drilling angle accounts for ${byAngle(params, units)}).`,
+    `${intermediate(params, units)}. On a lobed core it matters whether the thumb hole meets a nose or the gap between two (the drilling angle accounts for ${byAngle(params, units)}).`,
   'intermediate-of-own-core': (params, units) =>
     `${intermediate(params, units)} with the ball's own core (the drilling angle accounts for ${byAngle(params, units)}).`,
   'intermediate-of-asymmetric-core': (params, units) =>
-    `${intermediate(params, units)}. The drilling angle turns the core's mass bias against the holes (it accounts for ${byAngle(params, units)}).`,
+    `${intermediate(params, units)}. The drilling angle turns the core's mass bias relative to the holes (it accounts for ${byAngle(params, units)}).`,
   'shares-of-score': ({ total, drillingAngle, pinToPap, valAngle, byCause }) => {
-    const angle = drillingAngle === null ? '' : `, the drilling angle ${signed(drillingAngle, 1)}`;
+    const angle = drillingAngle === null ? '' : `, drilling angle ${signed(drillingAngle, 1)}`;
     const causes = byCause
-      ? ` The same points by cause: where the centre of mass lies ${signed(byCause.centre, 1)}, flare ${signed(byCause.flare, 1)}, RG and differentials themselves ${signed(byCause.inertia, 1)}.`
+      ? ` The same points by cause: centre of mass ${signed(byCause.centre, 1)}, flare ${signed(byCause.flare, 1)}, RG and differentials ${signed(byCause.inertia, 1)}.`
       : '';
-    return `Of ${signed(total, 1)} points against the usual middle layout in the nominal world, pin-to-PAP brings ${signed(pinToPap, 1)}, the VAL angle ${signed(valAngle, 1)}${angle}.${causes}`;
+    return `In the bowler's average shot it scores ${signed(total, 1)} points against the usual middle layout: pin-to-PAP ${signed(pinToPap, 1)}, VAL angle ${signed(valAngle, 1)}${angle}.${causes}`;
   },
   'drilling-angle-moves-centre': ({ points, withCentreHeld, sideOz, fingerOz, topOz }, { ounce }) =>
-    `The drilling angle works mostly through static weight: changed last, it brings ${signed(points, 1)} points, and ${signed(withCentreHeld, 1)} with the centre of mass held where it was. It changes side weight by ${changeWithUnit(sideOz, ounce)}, finger weight by ${changeWithUnit(fingerOz, ounce)}, top weight by ${changeWithUnit(topOz, ounce)}.`,
+    `The drilling angle works mostly through static weight: changed last, it adds ${signed(points, 1)} points, but only ${signed(withCentreHeld, 1)} if the centre of mass stays where it was. It changes side weight by ${changeWithUnit(sideOz, ounce)}, finger weight by ${changeWithUnit(fingerOz, ounce)}, top weight by ${changeWithUnit(topOz, ounce)}.`,
   'next-layout': ({ layout, behind, mostOf }, units) => {
     const where = mostOf
       ? `, most of all in ${REACTION_NUMBERS[mostOf.reading].name} (${against(mostOf, units)})`
       : '';
-    return `The next, ${layout}, scores ${Math.abs(behind).toFixed(1)} ${behind >= 0 ? 'lower' : 'higher'} over all worlds${where}.`;
+    return `The next, ${layout}, scores ${Math.abs(behind).toFixed(1)} ${behind >= 0 ? 'lower' : 'higher'} over all simulated tries${where}.`;
   },
 };
 
 /** What a cause is called, and how it is taken away. */
 const CAUSE_WORDS: Readonly<Record<Cause, { readonly makes: string; readonly leaves: string }>> = {
   centre: {
-    makes: 'where the centre of mass of the drilled ball lies (static weight)',
+    makes: 'the place of the drilled ball’s centre of mass (static weight)',
     leaves: "with the usual layout's centre of mass",
   },
   flare: {
@@ -87,7 +87,7 @@ const CAUSE_WORDS: Readonly<Record<Cause, { readonly makes: string; readonly lea
     leaves: 'if no oil stayed on the ball',
   },
   inertia: {
-    makes: "the drilled ball's RG and differentials themselves",
+    makes: "the drilled ball's RG and differentials",
     leaves: 'with those of the usual layout',
   },
 };

@@ -9,7 +9,7 @@ export const UNKNOWNS: Wording<Unknowns> = {
   'pap-place': ({ overOffByIn, upOffByIn }, { arc }) =>
     `the PAP (±${givenWithUnit(overOffByIn, arc)} over, ±${givenWithUnit(upOffByIn, arc)} up)`,
   'which-core': () => 'which core the ball has',
-  'ball-as-made': () => 'how the ball was made beside its published numbers',
+  'ball-as-made': () => 'how far this very ball differs from its published numbers',
   'ball-numbers': ({ guessed }) => `the ball’s ${ballNames(guessed)} (guessed)`,
   'lane-friction': ({ of }) => FRICTIONS[of],
   'oil-on-rings': () => 'how much oil the ball carries on its rings',
