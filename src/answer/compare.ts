@@ -39,7 +39,7 @@ export interface CompareInputs {
 const WORLDS = 64;
 
 /**
- * Layouts of one ball, or balls with one layout, or finishes of one ball, beside one another: differences from the first in
+ * Layouts of one ball, or balls with one layout, or finishes of one ball, side by side: differences from the first in
  * the same plausible worlds, each beside the scatter of the bowler's shots, and how often each comes nearer to the wish.
  *
  * All are laid down on the board from which the first ball's usual layout reaches the pocket, unless one finds no line from there.

@@ -3,7 +3,6 @@ import { drillingAssumptions } from '../explain/assumptions.js';
 import { cautionsFor } from '../explain/cautions.js';
 import { ballProblem } from '../prepare/ball-problem.js';
 import type { Budget } from '../prepare/budget.js';
-import type { CoreFitter } from '../prepare/fit-cores.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
 import type { DrilledAnswer } from '../records/answers/answer.js';
 import type { Ball } from '../records/schemas/ball.js';
@@ -22,17 +21,15 @@ export function drilledAnswer(
   {
     ruleSet,
     ounce,
-    fitter,
     budget,
   }: {
     ruleSet?: string | undefined;
     ounce: OunceConvention;
-    fitter?: CoreFitter | undefined;
     budget?: Budget | undefined;
   },
 ): DrilledAnswer {
   const rules = loadRuleSet(ruleSet);
-  const ball = ballProblem(record, bowler, ounce, fitter, budget);
+  const ball = ballProblem(record, bowler, ounce, undefined, budget);
   const facts = drilledFacts(ball, rules)(layout);
   return {
     schema: 'flarewise/drilled/2',

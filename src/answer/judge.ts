@@ -3,11 +3,12 @@ import { allAssumptions } from '../explain/assumptions.js';
 import { cautionsFor } from '../explain/cautions.js';
 import { explain } from '../explain/explain.js';
 import { noLine } from '../explain/no-line.js';
+import { otherLevers } from '../explain/other-levers.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { JudgeAnswer } from '../records/answers/answer.js';
 import type { MarkingError } from '../records/answers/statements/changes.js';
-import { ballRecord } from '../records/schemas/ball.js';
+import { type Ball, ballRecord } from '../records/schemas/ball.js';
 import { WISHED_IDS } from '../records/schemas/reaction-numbers.js';
 import { VERSION } from '../records/shared/version.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
@@ -43,16 +44,16 @@ const ERRORS: readonly { error: MarkingError; by: Partial<LayoutNumbers> }[] = [
 
 /**
  * A second opinion on one layout: what it does, where it stands among all, what the best one does
- * differently, what marking errors cost, and whether it may be drilled.
+ * differently, what marking errors cost, what else would move it, and whether it may be drilled.
  *
  * It searches and ranks as `recommend` does, the layout to be judged left out, so that the best one is the same.
  *
- * @param options  with as many layouts to rank as `recommend` would list
+ * @param options  with as many layouts to rank as `recommend` would list, and balls the person has besides this one
  * @throws {Refusal} as `recommend` does
  */
 export const judge = (
   inputs: RecommendInputs & { readonly layout: LayoutNumbers },
-  options: SettingOptions & { readonly top: number },
+  options: SettingOptions & { readonly top: number; readonly otherBalls?: readonly Ball[] },
 ): Promise<JudgeAnswer> =>
   withSetting(inputs, options, async (setting): Promise<JudgeAnswer> => {
     const { ball, problem, rules, budget, seed } = setting;
@@ -119,6 +120,11 @@ export const judge = (
       shares: toBest.shares,
       causes: toBest.causes,
       marking,
+      levers: otherLevers(inputs, ball, layout, simulated.line.laydownBoard, result.targets, {
+        others: options.otherBalls ?? [],
+        fitter: options.fitter,
+        budget,
+      }),
       assumptions: allAssumptions(inputs, ball),
       cautions: cautionsFor(ball),
     };

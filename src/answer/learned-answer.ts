@@ -7,7 +7,7 @@ import { pointOf } from '../learn/log-model.js';
 import type { LoggedBall } from '../learn/logged.js';
 import type { LeftOut } from '../learn/logged-balls.js';
 import { nextReadings } from '../learn/next-reading.js';
-import { NOTHING_KNOWN, predictNight } from '../learn/predict-night.js';
+import { NOTHING_LOGGED, predictNight } from '../learn/predict-night.js';
 import { xToBoard } from '../motion/lane/boards.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { LearnedAnswer } from '../records/answers/learned-answer.js';
@@ -25,6 +25,8 @@ export interface LearnedInputs {
   readonly balls: readonly LoggedBall[];
   /** What was kept and could not be used, to be said. */
   readonly leftOut?: readonly LeftOut[];
+  /** Nights on other lanes that were left out. */
+  readonly elsewhere?: number;
 }
 
 export interface LearnedOptions extends LearnOptions {
@@ -59,9 +61,15 @@ export function teach(inputs: LearnedInputs, options: LearnedOptions): Taught | 
   return { answer, learned: { ...lesson.learned, from: learnedFrom(answer) } };
 }
 
-const learnedFrom = ({ nights, foretold: { before, after }, misfit }: LearnedAnswer): LearnedFrom => ({
+const learnedFrom = ({
+  nights,
+  elsewhere,
+  foretold: { before, after },
+  misfit,
+}: LearnedAnswer): LearnedFrom => ({
   shots: shotsIn(nights),
   nights: nights.length,
+  elsewhere,
   pinsBoardOff:
     before && after ? { before: before.pinsBoard.deviation, after: after.pinsBoard.deviation } : null,
   isDoubtful: misfit.isDoubtful,
@@ -71,7 +79,7 @@ const shotsIn = (nights: LearnedAnswer['nights']): number =>
   nights.reduce((sum, { shots }) => sum + shots, 0);
 
 function answerOf(lesson: Lesson, inputs: LearnedInputs, options: LearnedOptions): LearnedAnswer {
-  const { bowler, balls, leftOut = [] } = inputs;
+  const { bowler, balls, leftOut = [], elsewhere = 0 } = inputs;
   const { log, misfit } = lesson;
   const { seed } = options;
   const all = balls.flatMap(({ nights }) => nights);
@@ -92,6 +100,7 @@ function answerOf(lesson: Lesson, inputs: LearnedInputs, options: LearnedOptions
       lane: lane.name,
       shots: night.shots.length,
     })),
+    elsewhere,
     nightsInGutter: all.length - log.nights.length,
     numbers: learnedNumbers(log, bowler, all[all.length - 1].lane, seed),
     foretold: foretoldOf(lesson, inputs, seed),
@@ -141,7 +150,7 @@ function foretoldOf(
     lane: night.lane.name,
     laydownBoard: xToBoard(launch.x),
     launchAngleDeg: to(launch.angle, DEGREE),
-    before: predict(NOTHING_KNOWN),
+    before: predict(NOTHING_LOGGED),
     after: predict(learned),
   };
 }

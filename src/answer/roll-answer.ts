@@ -9,7 +9,6 @@ import { missRoom } from '../explain/miss-room.js';
 import { noLine } from '../explain/no-line.js';
 import { ballProblem } from '../prepare/ball-problem.js';
 import type { Budget } from '../prepare/budget.js';
-import type { CoreFitter } from '../prepare/fit-cores.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { RollAnswer } from '../records/answers/answer.js';
 import { loadRuleSet } from '../records/shared/rules.js';
@@ -28,9 +27,9 @@ import { lineAnswer } from './parts/line-answer.js';
 import { ringsAnswer, ringsInOil } from './parts/rings-answer.js';
 
 /** One shot of one layout, on its own line to the pocket, as `recommend` would roll it: path, phases, rings. */
-export function rollAnswer(inputs: ShotRecords, fitter?: CoreFitter, budget?: Budget): RollAnswer {
+export function rollAnswer(inputs: ShotRecords, budget?: Budget): RollAnswer {
   const { bowler, ball: record, lane, layout, learned } = inputs;
-  const ball = ballProblem(record, bowler, 'moment', fitter, budget);
+  const ball = ballProblem(record, bowler, 'moment', undefined, budget);
   const { radius } = ball.published;
   const marked = toLayout(layout, radius);
   const { line: usual, problem, engine, rolled, outcome } = aimedShot(inputs, ball);

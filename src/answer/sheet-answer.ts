@@ -68,7 +68,7 @@ export async function sheetAnswer(
     onProgress,
   }: SheetOptions,
 ): Promise<SheetAnswer> {
-  const { bowler, ball: record, lane, layout } = inputs;
+  const { bowler, ball: record, lane, layout, learned } = inputs;
   const ball = ballProblem(record, bowler, ounce, fitter, budget);
   const rules = loadRuleSet(ruleSet);
   const others = ruleSet === undefined ? loadRuleSets().filter(({ id }) => id !== rules.id) : [];
@@ -76,7 +76,8 @@ export async function sheetAnswer(
   const [{ drilled, bands, psa }] = facts;
   const practice = loadPractice();
   const rolled =
-    lane && (await sheetRings({ bowler, ball: record, lane, layout }, seed, ball, budget, onProgress));
+    lane &&
+    (await sheetRings({ bowler, ball: record, lane, layout, learned }, seed, ball, budget, onProgress));
   const against = rolled
     ? withNearestHole(
         objections(layout, rolled.shot.outcome, { ball, rules, practice, line: rolled.shot.line }),

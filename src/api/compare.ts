@@ -17,7 +17,7 @@ import { wordedLater } from './worded.js';
 export interface CompareInputs {
   readonly bowler: Bowler;
   readonly lane: Lane;
-  /** The wanted reaction; left out, only differences are told. */
+  /** The wanted reaction; without it, only differences are given. */
   readonly want?: Want | undefined;
   readonly balls: readonly Ball[];
   /** As written, in angles or in distances; the usual middle layout when left out. */
@@ -29,7 +29,7 @@ export interface CompareInputs {
 }
 
 /**
- * Layouts of one ball, balls with one layout, or finishes of one ball beside one another: how each differs from the first in
+ * Layouts of one ball, balls with one layout, or finishes of one ball side by side: how each differs from the first in
  * the same plausible worlds, whether that would be seen beside the scatter of the bowler's shots, and, with a wish, how often
  * it comes nearer to it. Some seconds of one core.
  *

@@ -21,7 +21,9 @@ export type { Lane } from '../records/schemas/lane.js';
 export type { LoggedShot, Night } from '../records/schemas/shot-log.js';
 export type { Want } from '../records/schemas/want.js';
 export type { Learned } from '../simulate/worlds/learned.js';
+export { type AdjustInputs, adjust } from './adjust.js';
 export type {
+  AdjustAnswer,
   CompareAnswer,
   CompareRow,
   DrilledAnswer,

@@ -29,7 +29,7 @@ export interface RecommendOptions extends SearchOptions {
 /**
  * Ranked, explained layouts for one bowler, ball, lane and wanted reaction. Some ten seconds of one core.
  *
- * Every number of a layout comes from the physics engine. Units stand in the names of the answer's fields; boards are counted
+ * Every number of a layout comes from the physics engine. Units are in the names of the answer's fields; boards are counted
  * from the bowler's own side. The same inputs, options and version give the same answer.
  *
  * @throws {InputError} when a record or an option cannot be used, the ball's numbers fit no core, or every layout breaks a rule
@@ -74,7 +74,7 @@ export interface RecommendOptions extends SearchOptions {
  * );
  * for (const { rank, text, score } of answer.layouts) console.log(`${rank}. ${text}: ${score.toFixed(0)} of 100`);
  * // → 1. 45 x 4 7/8 x 45: 89 of 100
- * // → 2. 50 x 5 1/2 x 26: 87 of 100
+ * // → 2. 30 x 4 1/8 x 66: 86 of 100
  */
 export async function recommend(
   { bowler, ball, lane, want, learned }: RecommendInputs,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { USUAL_TOP } from '../prepare/budget.js';
 import { parseRecord } from '../records/read/read-record.js';
 import { USUAL_PRACTICE_WEIGHT } from '../records/shared/beliefs.js';
 import type { SettingOptions } from '../simulate/setting.js';
@@ -39,7 +40,7 @@ const MOST_TOP = 10;
 
 /** Those of the options that are data, with what stands for each that is left out. */
 const optionsSchema = z.strictObject({
-  top: wholeNumber(1, MOST_TOP).default(4),
+  top: wholeNumber(1, MOST_TOP).default(USUAL_TOP),
   seed: wholeNumber(0, GREATEST_SEED).default(1),
   workers: wholeNumber(1, MOST_WORKERS).default(1),
   practice: wholeNumber(0, 100)

@@ -1,4 +1,4 @@
-/** A number with so many decimals, and never `-0.0`. */
+/** A number with this many decimals, and never `-0.0`. */
 export const decimals = (value: number, digits: number): string => {
   const text = value.toFixed(digits);
   return Number(text) === 0 ? text.replace('-', '') : text;
@@ -10,5 +10,5 @@ export const signed = (value: number, digits: number): string => {
   return Number(text) > 0 ? `+${text}` : text;
 };
 
-/** The number itself with so many decimals, for tables that programs read. */
+/** The number itself with this many decimals, for tables that programs read. */
 export const toDigits = (value: number, digits: number): number => Number(decimals(value, digits));

@@ -2,7 +2,7 @@
 export type Topic = Readonly<Record<string, object>>;
 
 /**
- * A statement as data: which one, and the numbers, choices and names it is about. Units stand in the names of numbers; the
+ * A statement as data: which one, and the numbers, choices and names it is about. Units are in the names of numbers; the
  * sentence is made where it is shown.
  */
 export type StatementOf<T> = {

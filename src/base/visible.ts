@@ -36,6 +36,6 @@ export const visibleJson = (value: unknown, indent?: number): string =>
         ).join(''),
   );
 
-/** A text cut to so many signs, with dots where it goes on. */
+/** A text cut to this many signs, with dots where it continues. */
 export const shortened = (text: string, most: number): string =>
   text.length > most ? `${text.slice(0, most - 3)}...` : text;

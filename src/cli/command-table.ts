@@ -106,11 +106,12 @@ export const COMMANDS: readonly CommandEntry[] = [
       ['--bowler <record>', `${BOWLER[1]} (default: whose ball it is)`],
       ...DID,
       ...CHANGES,
-      ['--unlearned', 'leave out what logged shots teach'],
+      UNLEARNED,
       PRACTICE,
       SEED,
       RULES,
       FULL,
+      REPORT,
     ],
     examples: [
       'flarewise adjust --ball first --hook-start "3 ft later"',
@@ -159,8 +160,13 @@ export const COMMANDS: readonly CommandEntry[] = [
       BALL,
       LAYOUT,
       ['--lane <record>', 'shows the oil rings to expect on it; a file, or the id of a record'],
+      UNLEARNED,
       ['--out <file>', 'write it for paper instead: a name that ends in .pdf, .svg, .png or .html'],
-      ['--paper <size>', 'letter or a4 (default: letter)', PAPER_NAMES],
+      [
+        '--paper <size>',
+        'letter or a4 (default: as usual where your locale is from, else letter)',
+        PAPER_NAMES,
+      ],
       ['--date <day>', 'printed on it, as YYYY-MM-DD (default: today)'],
       OUNCE_KIND,
       SEED,
@@ -227,7 +233,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     flags: [
       [
         '--bowlers <list>',
-        'a folder of records, a CSV list (axis tilt, axis rotation and PAP may be ? there), or files and ids with commas between',
+        'a folder of records, a CSV list (axis tilt, axis rotation and PAP may be ? there; a column such as "speedMph +/-" has a standard deviation), or files and ids with commas between',
       ],
       ['--balls <list>', 'a folder of records, or files and ids with commas between'],
       ['--lanes <list>', 'a folder of records, or files and ids with commas between'],
@@ -295,9 +301,16 @@ export const COMMANDS: readonly CommandEntry[] = [
       ['--pattern <ft>', 'where the oil ends, where you know better than the lane’s record'],
       ['--at-50 <board>', 'board at 50 ft'],
       ['--breakpoint-ft <n>', 'how far down the breakpoint was, in feet, or such as "13 m"'],
-      ['--display-speed <n>', 'on the display over the lane, in mph, or such as "26 km/h"'],
+      [
+        '--display-speed <n>',
+        'on the display over the lane, in mph, or such as "26 km/h"; kept, not learned from',
+      ],
       ['--flare <n>', 'by tape at the widest place, in inches, or such as "95 mm"'],
-      ['--ring-over <hole>', 'an oil ring ran over this hole: thumb, middle or ring', RING_OVER],
+      [
+        '--ring-over <hole>',
+        'an oil ring ran over this hole: thumb, middle or ring; kept, not learned from',
+        RING_OVER,
+      ],
       ['--read-off', 'the board at the arrows was read off, not against the target'],
       ['--note <text>', 'anything else'],
       [
@@ -330,7 +343,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     flags: [
       BOWLER,
       ['--ball <id>', 'only with this drilled layout that you keep'],
-      ['--lane <record>', 'only on this lane: a file, or the id of a record'],
+      ['--lane <record>', 'on this lane: a file, or the id of a record (default: that of the last night)'],
       ['--since <day>', 'only from this day on, such as 2026-03-31; nights without a day are left out'],
       PRACTICE,
       SEED,

@@ -1,24 +1,28 @@
+import { standardDeviation } from 'simple-statistics';
 import { differences } from '../answer/parts/difference-answer.js';
 import { formatOn } from '../answer/parts/layout-answer.js';
 import { targetAnswer } from '../answer/parts/simulated-answer.js';
 import { nothingAllowed } from '../answer/recommend.js';
+import { fromKeys } from '../base/from-keys.js';
 import { otherLevers } from '../explain/other-levers.js';
 import { xToBoard } from '../motion/lane/boards.js';
-import type { Budget } from '../prepare/budget.js';
+import { type Budget, USUAL_TOP } from '../prepare/budget.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import type { CoachPair } from '../records/answers/coach-answer.js';
 import { type Ball, ballUncertainty } from '../records/schemas/ball.js';
-import { unsureNumbers } from '../records/schemas/ball-uncertainty.js';
+import { type BallUncertainty, UNCERTAIN_BALL_KEYS } from '../records/schemas/ball-uncertainty.js';
 import type { Bowler } from '../records/schemas/bowler.js';
+import { COMPARED_IDS, WISHED_IDS } from '../records/schemas/reaction-numbers.js';
 import { RELEASE_KEYS } from '../records/shared/release-guesses.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { keyOf } from '../search/candidates/candidates.js';
 import { orderRules } from '../search/order-rules.js';
 import { rankInWorlds } from '../search/rank.js';
 import { score } from '../search/scoring/score.js';
-import { shareAbove } from '../search/scoring/world-statistics.js';
+import { pairedDeviations, shareAbove, valuesAtPins } from '../search/scoring/world-statistics.js';
 import { search } from '../search/search.js';
 import { reactionAnswer } from '../simulate/reaction-answer.js';
+import { reader } from '../simulate/readings.js';
 import { type RecommendInputs, withSetting } from '../simulate/setting.js';
 import { shotScatter } from '../simulate/shot-scatter.js';
 import type { Outcome } from '../simulate/simulator.js';
@@ -38,8 +42,8 @@ export interface CoachOptions extends Partial<PairsShare> {
  * The best layout of one ball for one bowler on one lane, and whether the layout, the cover, the line or another ball moves the
  * reaction most.
  *
- * The layout is held against the usual middle one, all else against the best layout, as in a recommendation; each by what it
- * does to the wished numbers beside the scatter of the bowler's shots.
+ * The best layout is the one that `recommend` lists first. It is held against the usual middle one, all else against the best
+ * layout; each by what it does to the wished numbers beside the scatter of the bowler's shots.
  *
  * @param others  the bowler's other balls
  * @throws {Refusal} as `recommend` does
@@ -50,12 +54,12 @@ export const coachPair = (
   options: CoachOptions,
 ): Promise<CoachPair> =>
   withSetting(inputs, { ...options, workers: 1, pinSide: 'above' }, async (setting) => {
-    const voices = await search(inputs.want, setting, { alone: false });
+    const voices = await search(inputs.want, setting);
     const result = voices.weighed;
     if (result.found.length === 0) throw nothingAllowed(result);
     const scatter = shotScatter(setting.problem, inputs.bowler, options.seed);
     const order = orderRules(inputs.want, scatter, voices, setting);
-    const { ranked, middle } = await rankInWorlds(result, 1, setting, order);
+    const { ranked, middle } = await rankInWorlds(result, USUAL_TOP, setting, order);
     const [best] = ranked;
     const rolled = (layout: LayoutNumbers, outcome: Outcome) => ({
       layout: formatOn(setting.ball, layout),
@@ -75,9 +79,9 @@ export const coachPair = (
       budget: setting.budget,
     });
     return {
-      schema: 'flarewise/coach-pair/3',
+      schema: 'flarewise/coach-pair/4',
       bowler: inputs.bowler.name,
-      unsure: [...unsureOfRelease(inputs.bowler), ...unsureNumbers(ballUncertainty(inputs.ball))],
+      unsure: unsureBy({ ...inputs.bowler.uncertainty, ...ballUncertainty(inputs.ball) }),
       ball: inputs.ball.name,
       lane: inputs.lane.name,
       want: inputs.want,
@@ -86,15 +90,24 @@ export const coachPair = (
         ...found,
         beatsMiddle: shareAbove(best.worlds, middle.worlds),
         meanScore: best.worlds.meanScore,
+        deviations: fromKeys(COMPARED_IDS, (id) =>
+          standardDeviation(valuesAtPins(best.worlds.outcomes, reader(id))),
+        ),
       },
       middle: usual,
       targets: result.targets.map(targetAnswer),
       overMiddle,
+      overMiddleDeviations: overMiddle && pairedDeviations(WISHED_IDS, best.worlds, middle.worlds),
       scatter,
       levers,
       ...whatMoves({ best: found, usual, overMiddle, levers }, scatter, order.ids),
     };
   });
 
-const unsureOfRelease = ({ uncertainty = {} }: Bowler) =>
-  RELEASE_KEYS.filter((key) => (uncertainty[key] ?? 0) > 0);
+/** How far off the numbers are that are not known exactly. */
+const unsureBy = (uncertainty: NonNullable<Bowler['uncertainty']> & BallUncertainty): CoachPair['unsure'] =>
+  Object.fromEntries(
+    [...RELEASE_KEYS, ...UNCERTAIN_BALL_KEYS].flatMap((key) =>
+      (uncertainty[key] ?? 0) > 0 ? [[key, uncertainty[key]]] : [],
+    ),
+  );

@@ -39,6 +39,6 @@ export async function coachUnit(
       });
     }
   }
-  const pairs = lines.filter((line): line is CoachPair => line.schema === 'flarewise/coach-pair/3');
+  const pairs = lines.filter((line): line is CoachPair => line.schema === 'flarewise/coach-pair/4');
   return pairs.length > 1 ? [...lines, coachBag(pairs)] : lines;
 }

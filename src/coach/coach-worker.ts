@@ -4,18 +4,16 @@ import type { CoachLine } from '../records/answers/coach-answer.js';
 import { type CoachUnit, coachUnit } from './coach-unit.js';
 import { pairsShare } from './pairs-share.js';
 
-/** What a worker is told once. */
+/** What a worker receives once. */
 export interface CoachWorkerData {
   readonly seed: number;
   readonly ruleSet?: string | undefined;
   readonly practiceWeight?: number | undefined;
-  /** Folder in which fitted cores are remembered. */
-  readonly cache?: string | undefined;
   readonly budget?: Budget | undefined;
 }
 
-const { seed, ruleSet, practiceWeight, cache, budget } = workerData as CoachWorkerData;
-const share = pairsShare(cache);
+const { seed, ruleSet, practiceWeight, budget } = workerData as CoachWorkerData;
+const share = pairsShare();
 
 /** Entry of a worker thread: a unit as it comes. */
 export const workUnit = (unit: CoachUnit): Promise<CoachLine[]> =>

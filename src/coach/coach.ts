@@ -17,8 +17,8 @@ export async function coach(
   onUnit: (lines: readonly CoachLine[], index: number) => void,
 ): Promise<void> {
   if (workers <= 1) {
-    const { seed, ruleSet, practiceWeight, cache, budget } = told;
-    const share = pairsShare(cache);
+    const { seed, ruleSet, practiceWeight, budget } = told;
+    const share = pairsShare();
     try {
       for (const [i, unit] of units.entries())
         onUnit(await coachUnit(unit, { seed, ruleSet, practiceWeight, budget, ...share }), i);

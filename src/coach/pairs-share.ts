@@ -1,5 +1,4 @@
 import type { ballProblem } from '../prepare/ball-problem.js';
-import { cachedFitter } from '../prepare/cached-fitter.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { sharedBalls } from '../prepare/shared-balls.js';
 import { sharedFits } from '../prepare/shared-fits.js';
@@ -12,9 +11,8 @@ export interface PairsShare {
   readonly regression: SharedRegression;
 }
 
-/** @param cache  folder in which fitted cores are remembered from run to run */
-export const pairsShare = (cache: string | undefined): PairsShare => ({
-  fitter: sharedFits(cache === undefined ? undefined : cachedFitter(cache)),
+export const pairsShare = (): PairsShare => ({
+  fitter: sharedFits(),
   readyBall: sharedBalls(),
   regression: shareRegression(),
 });

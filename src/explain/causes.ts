@@ -16,7 +16,7 @@ import { CENTRE, INERTIA, NO_OIL, splitCauses } from './split-causes.js';
 
 /**
  * For each layout, what of the drilled ball makes its shot differ from a reference's: where its centre of mass lies, its flare, or its
- * inertia itself. Computed, not guessed from what moved: balls that never are, with the centre of one layout and the inertia of the
+ * inertia itself. Computed, not guessed from what moved: virtual balls with the centre of mass of one layout and the inertia of the
  * other, with and without oil on their rings, are rolled in the nominal world, each on its own line.
  *
  * @returns null for a layout where these balls cannot be compared: one does not reach the pins, or has to be laid down elsewhere than

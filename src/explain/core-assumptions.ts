@@ -23,7 +23,7 @@ export const coreAssumptions = (
   },
 ];
 
-/** How far drilled differentials of plain and lobed cores with the same numbers may lie apart, in. */
+/** How far drilled differentials of plain and lobed cores with the same numbers may differ, in. */
 const SHAPES_APART_IN = 0.007;
 
 function shapeAssumption(ball: PublishedBall): Assumption[] {

@@ -8,7 +8,7 @@ type HeadlineFacts = Omit<Extract<Headline, { code: 'usual-as-good' }>['params']
   readonly difference: LayoutDifference | null;
 };
 
-/** How the first layout stands to the usual one: how much of a difference it makes comes before how sure it is. */
+/** How the first layout compares with the usual one: the size of the difference comes before its certainty. */
 export function headline({ difference, ...facts }: HeadlineFacts, practiceWeight: number): Headline {
   const { usual, ties, of } = facts;
   if (!difference) return { code: 'is-the-usual', params: { usual, ties, of } };

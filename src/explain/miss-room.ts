@@ -1,5 +1,6 @@
 import { ARROWS_FT, BOARD } from '../base/constants.js';
 import { DEGREE, FOOT, from, to } from '../base/units.js';
+import { tan } from '../math/sin-cos.js';
 import type { Launch } from '../motion/shot/release.js';
 import type { LeanShot } from '../motion/shot/shot.js';
 import type { MissRoomAnswer } from '../records/answers/answer.js';
@@ -45,7 +46,7 @@ export function missRoom(line: Launch, roll: (launch: Launch) => LeanShot): Miss
 
 /** Boards by which another launch angle moves the ball at the arrows, skidding straight on. */
 const atArrows = ({ angle }: Launch, by: number): number =>
-  to(from(ARROWS_FT, FOOT) * (Math.tan(angle + by) - Math.tan(angle)), BOARD);
+  to(from(ARROWS_FT, FOOT) * (tan(angle + by) - tan(angle)), BOARD);
 
 /** How far past the pocket's nearer edge a shot ends, m; negative inside, infinite when it never arrives. */
 const excess = ({ outcome, x }: LeanShot): number =>

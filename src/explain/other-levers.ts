@@ -1,3 +1,4 @@
+import { ln } from '../math/ln.js';
 import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
 import type { Budget } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
@@ -65,7 +66,7 @@ export function otherLevers(
   const laidDown = { ...bowler, laydownBoard };
   return [
     ...budget.levers.grits
-      .filter((each) => Math.abs(Math.log(each / grit)) > 0.3)
+      .filter((each) => Math.abs(ln(each / grit)) > 0.3)
       .flatMap((surfaceGrit) =>
         effect(
           'surface',

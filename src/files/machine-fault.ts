@@ -2,7 +2,7 @@ import { InputError } from '../base/errors.js';
 import { shortened } from '../base/visible.js';
 import { fileReason } from './system-fault.js';
 
-/** A place that is to be written, in words. */
+/** A place to write, in words. */
 export interface Place {
   readonly path: string;
   /** What named it: a flag, or words. */

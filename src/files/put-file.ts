@@ -41,21 +41,6 @@ export function putFile(path: string, content: string | Uint8Array, writing: Wri
   if (writing.durable !== false) syncFolder(dirname(place));
 }
 
-/** Writes several files that belong together: all of them beside the old ones first, so that the swaps follow at once. */
-export function putFiles(files: readonly (readonly [path: string, content: string | Uint8Array])[]): void {
-  const staged: [beside: string, place: string][] = [];
-  try {
-    for (const [path, content] of files) {
-      const place = realPlace(path);
-      staged.push([putBeside(place, content), place]);
-    }
-    for (const [beside, place] of staged) renameSync(beside, place);
-  } finally {
-    for (const [beside] of staged) rmSync(beside, { force: true }); // those that were not swapped in
-  }
-  for (const folder of new Set(staged.map(([, place]) => dirname(place)))) syncFolder(folder);
-}
-
 /** Writes a file's new content beside it, under a name that shows whose it is, and returns that path. */
 export function putBeside(
   place: string,

@@ -2,7 +2,7 @@ import type { Fault } from '../base/errors.js';
 import type { QuestionId } from './questions/answers.js';
 import type { Question } from './questions/question.js';
 
-/** The question whose answer a fault is about, that was found in the records an interview made; null where none is. */
+/** The question whose answer caused a fault in the records that an interview made; null where none did. */
 export function faultPlace({ field }: Fault, questions: readonly Question[]): QuestionId | null {
   const has = (id: QuestionId): boolean => questions.some((question) => question.id === id);
   const last =

@@ -6,11 +6,11 @@ import type { NumberQuestion } from './questions/question.js';
 
 /** A number as it was given to a question, in the record's unit. */
 interface NumberGiven {
-  /** Undefined when it is none. */
+  /** Undefined otherwise. */
   readonly value?: number;
   /** How far off it may be (one standard deviation), where that was said and the record has a place for it. */
   readonly deviation?: number;
-  /** What to do where it is none, or no single one. */
+  /** What to do where it is not a single number. */
   readonly hint?: string;
 }
 

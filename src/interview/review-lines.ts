@@ -10,7 +10,7 @@ export type ReviewPage = 'main' | 'bowler' | 'ball';
 
 /** One line of a review: what was answered or guessed, or a way to another page. */
 export interface ReviewLine {
-  /** What choosing it puts: a question, or another page; `on` goes on. */
+  /** What choosing it shows: a question, or another page; `on` continues. */
   readonly to: { readonly ask: QuestionId } | { readonly page: ReviewPage } | 'on';
   readonly label: string;
   readonly value: string;

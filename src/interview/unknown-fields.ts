@@ -4,7 +4,7 @@ import type { QuestionId } from './questions/answers.js';
 import { HOW_OF, releaseNumber } from './questions/release-numbers.js';
 import { isPut } from './settled.js';
 
-/** A field of a record that an interview guessed, or knows only about: knowing it better would make the answer surer. */
+/** A field of a record that an interview guessed, or knows only about: knowing it better would make the answer more certain. */
 export interface UnknownField {
   /** Where it stands in the records: `bowler.axisTiltDeg`. */
   readonly field: string;

@@ -13,7 +13,7 @@ export interface WrongAnswer {
   readonly message: string;
 }
 
-/** Which answer cannot be used, of records that could not be; null where it is none of those that were asked for. */
+/** Which answer made the records impossible; null where it is not one that was asked for. */
 export function wrongAnswer(
   error: InputError | Refusal,
   interview: Interview,

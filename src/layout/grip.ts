@@ -1,6 +1,8 @@
+import { asin } from '../math/atan.js';
 import { otherLeg, tangentToward } from '../math/sphere.js';
 import { addScaled, cross, scale, sub, unit, type Vec3 } from '../math/vec3.js';
 import type { Hole, HoleShape, Pitches } from './hole.js';
+import { pointBeside } from './hole-marks.js';
 
 /** One gripping hole as ordered: its shape and its pitches. */
 export interface HoleOrder extends HoleShape, Pitches {}
@@ -15,7 +17,7 @@ export interface Grip {
   readonly ring: HoleOrder;
 }
 
-/** Radius that stands for the thumb hole when spans are given and there is none, m. */
+/** Assumed radius of the thumb hole when spans are given without one, m. */
 const ABSENT_THUMB_RADIUS = 0.0127;
 
 /**
@@ -30,7 +32,7 @@ const ABSENT_THUMB_RADIUS = 0.0127;
  * @returns the holes in drilling order; null when the spans are too short for the bridge and the hole sizes
  */
 export function placeGrip(grip: Grip, radius: number): readonly Hole[] | null {
-  const edge = (r: number): number => Math.asin(r / radius);
+  const edge = (r: number): number => asin(r / radius);
   const thumbEdge = edge(grip.thumb?.open.radius ?? ABSENT_THUMB_RADIUS);
   const fingers = [
     { name: 'middle', order: grip.middle, span: grip.spanMiddle, side: -1 },
@@ -47,9 +49,9 @@ export function placeGrip(grip: Grip, radius: number): readonly Hole[] | null {
   const thumbBelow = (meanFingerEdge + thumbEdge) / 2; // arc from the grip centre down to the thumb's centre
 
   const holes: Hole[] = [];
-  if (grip.thumb) holes.push(bore('thumb', grip.thumb, pointAt(0, -thumbBelow), 1));
+  if (grip.thumb) holes.push(bore('thumb', grip.thumb, pointBeside(0, -thumbBelow), 1));
   fingers.forEach(({ name, order, side }, i) => {
-    holes.push(bore(name, order, pointAt(side * lateral(order), (along[i] as number) - thumbBelow), -1));
+    holes.push(bore(name, order, pointBeside(side * lateral(order), (along[i] as number) - thumbBelow), -1));
   });
   return holes;
 
@@ -73,10 +75,3 @@ export function placeGrip(grip: Grip, radius: number): readonly Hole[] | null {
     };
   }
 }
-
-/** Point `across` (rad) from the centre line, whose foot lies `up` (rad) along it from the grip centre. */
-const pointAt = (across: number, up: number): Vec3 => [
-  Math.sin(across),
-  Math.cos(across) * Math.sin(up),
-  Math.cos(across) * Math.cos(up),
-];

@@ -1,3 +1,6 @@
+import { atan2 } from '../math/atan.js';
+import { hypot } from '../math/hypot.js';
+import { cos, sin } from '../math/sin-cos.js';
 import { arcAngle, otherLeg } from '../math/sphere.js';
 import type { Vec3 } from '../math/vec3.js';
 import type { Hole } from './hole.js';
@@ -13,15 +16,15 @@ export interface HoleMark {
 
 /** Unit vector in B of a point `across` (rad) from the centre line, whose foot lies `along` it from the grip centre. */
 export const pointBeside = (across: number, along: number): Vec3 => [
-  Math.sin(across),
-  Math.cos(across) * Math.sin(along),
-  Math.cos(across) * Math.cos(along),
+  sin(across),
+  cos(across) * sin(along),
+  cos(across) * cos(along),
 ];
 
 /** The inverse of `pointBeside`. */
 export const acrossAndAlong = (u_B: Vec3): { across: number; along: number } => ({
-  across: Math.atan2(u_B[0], Math.hypot(u_B[1], u_B[2])),
-  along: Math.atan2(u_B[1], u_B[2]),
+  across: atan2(u_B[0], hypot(u_B[1], u_B[2])),
+  along: atan2(u_B[1], u_B[2]),
 });
 
 /**

@@ -1,3 +1,6 @@
+import { acos, asin, atan2 } from '../math/atan.js';
+import { hypot } from '../math/hypot.js';
+import { cos, sin } from '../math/sin-cos.js';
 /** A layout in the angles notation; all three in radians, pin-to-PAP as the angle at the ball's centre. */
 export interface Layout {
   /** At the pin, from the direction of the PAP to that of the marker, clockwise for a right-hander. */
@@ -36,10 +39,7 @@ export const QUARTER_ARC = Math.PI / 2;
  * The cosine is taken along, since a sine alone says little of an arc near a quarter of the ball.
  */
 export const pinBuffer = ({ pinToPap, valAngle }: Layout): number =>
-  Math.atan2(
-    Math.sin(pinToPap) * Math.sin(valAngle),
-    Math.hypot(Math.cos(pinToPap), Math.sin(pinToPap) * Math.cos(valAngle)),
-  );
+  atan2(sin(pinToPap) * sin(valAngle), hypot(cos(pinToPap), sin(pinToPap) * cos(valAngle)));
 
 /**
  * Arc from the marker to the PAP, rad, by the spherical law of cosines at the pin and, for small arcs, the
@@ -48,13 +48,10 @@ export const pinBuffer = ({ pinToPap, valAngle }: Layout): number =>
  * @param pinToMarker  arc from the pin to the marker, rad
  */
 export function markerToPap({ pinToPap, drillingAngle }: Layout, pinToMarker = QUARTER_ARC): number {
-  const [sinP, cosP] = [Math.sin(pinToPap), Math.cos(pinToPap)];
-  const [sinM, cosM] = [Math.sin(pinToMarker), Math.cos(pinToMarker)];
-  const along = sinM * Math.cos(drillingAngle);
-  return Math.atan2(
-    Math.hypot(sinM * Math.sin(drillingAngle), cosP * along - sinP * cosM),
-    sinP * along + cosP * cosM,
-  );
+  const [sinP, cosP] = [sin(pinToPap), cos(pinToPap)];
+  const [sinM, cosM] = [sin(pinToMarker), cos(pinToMarker)];
+  const along = sinM * cos(drillingAngle);
+  return atan2(hypot(sinM * sin(drillingAngle), cosP * along - sinP * cosM), sinP * along + cosP * cosM);
 }
 
 /** Angles to distances; always possible. */
@@ -70,18 +67,18 @@ export const toDistances = (layout: Layout, pinToMarker = QUARTER_ARC): LayoutDi
  * to or far from the PAP, or when the pin lies on the PAP, where distances fix no angle.
  */
 export function toAngles(distances: LayoutDistances, pinToMarker = QUARTER_ARC): Conversion<Layout> {
-  if (Math.sin(distances.pinToPap) < ROUNDING) return { kind: 'impossible', clash: { why: 'pin-on-pap' } };
+  if (sin(distances.pinToPap) < ROUNDING) return { kind: 'impossible', clash: { why: 'pin-on-pap' } };
   const valAngle = valAngleOf(distances.pinToPap, distances.pinBuffer, distances.pinSide);
   if (valAngle === null) return { kind: 'impossible', clash: bufferTooLong(distances) };
   const cosine =
-    (Math.cos(distances.markerToPap) - Math.cos(distances.pinToPap) * Math.cos(pinToMarker)) /
-    (Math.sin(distances.pinToPap) * Math.sin(pinToMarker));
+    (cos(distances.markerToPap) - cos(distances.pinToPap) * cos(pinToMarker)) /
+    (sin(distances.pinToPap) * sin(pinToMarker));
   if (!(Math.abs(cosine) <= 1 + ROUNDING))
     return {
       kind: 'impossible',
       clash: { why: 'marker-out-of-reach', pinToMarker, markerToPap: distances.markerToPap },
     };
-  const drillingAngle = Math.acos(clampCosine(cosine));
+  const drillingAngle = acos(clampCosine(cosine));
   return { kind: 'found', value: { drillingAngle, pinToPap: distances.pinToPap, valAngle } };
 }
 
@@ -97,9 +94,9 @@ export const bufferTooLong = ({
 
 /** VAL angle (rad) that gives this buffer, on the wanted side of the PAP; null when none does. */
 export function valAngleOf(pinToPap: number, buffer: number, side: 'above' | 'below'): number | null {
-  const sine = Math.sin(buffer) / Math.sin(pinToPap);
+  const sine = sin(buffer) / sin(pinToPap);
   if (!(sine <= 1 + ROUNDING)) return null;
-  const angle = Math.asin(Math.min(1, sine));
+  const angle = asin(Math.min(1, sine));
   return side === 'above' ? angle : Math.PI - angle;
 }
 

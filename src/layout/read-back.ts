@@ -1,3 +1,5 @@
+import { acos } from '../math/atan.js';
+import { sin } from '../math/sin-cos.js';
 import { arcAngle, clockwiseTurn } from '../math/sphere.js';
 import { addScaled, dot, norm, rotateAbout, unit, type Vec3 } from '../math/vec3.js';
 import type { Layout } from './layout.js';
@@ -31,6 +33,6 @@ export function readBack({ pin, marker, pap, gripCentre }: MarksFound, up: numbe
 /** The point a quarter of the ball up the centre line from the grip centre: the y axis of B. */
 function towardFingers(gripCentre: Vec3, pap: Vec3, up: number): Vec3 {
   const across = addScaled(pap, -dot(pap, gripCentre), gripCentre);
-  const cosine = Math.max(-1, Math.min(1, Math.sin(up) / norm(across)));
-  return rotateAbout(unit(across), gripCentre, Math.acos(cosine));
+  const cosine = Math.max(-1, Math.min(1, sin(up) / norm(across)));
+  return rotateAbout(unit(across), gripCentre, acos(cosine));
 }

@@ -1,6 +1,8 @@
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { BOARD } from '../base/constants.js';
 import { FOOT, INCH, to } from '../base/units.js';
+import { exp } from '../math/exp.js';
+import { ln } from '../math/ln.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { USUAL_GRIT } from '../records/schemas/ball.js';
 import { BELIEFS, type Belief } from '../records/shared/beliefs.js';
@@ -73,7 +75,7 @@ export function beliefEvidence(log: FittedLog, balls: readonly LoggedBall[]): re
     const gain = weighed.transpose().mmul(fit.surprise).get(0, 0);
     const size = middleSize(belief);
     const wouldDecide = (times: number): boolean =>
-      (size ** 2 / 2) * informationOf(log, moves, own, times) >= Math.log(DECIDES);
+      (size ** 2 / 2) * informationOf(log, moves, own, times) >= ln(DECIDES);
     return {
       id,
       factor: bayesFactor(belief, gain, information),
@@ -109,7 +111,7 @@ export function bayesFactor(
 ): number {
   const ratios = Array.from({ length: SIZES }, (_, k) => {
     const share = (least + ((most - least) * (k + 0.5)) / SIZES) / most;
-    return Math.exp(share * gain - (share ** 2 * information) / 2);
+    return exp(share * gain - (share ** 2 * information) / 2);
   });
   return ratios.reduce((sum, each) => sum + each, 0) / SIZES;
 }

@@ -1,5 +1,5 @@
+import { shareBelow } from '../math/normal.js';
 import { power } from '../math/power.js';
-import { shareBelow } from '../simulate/worlds/draws.js';
 
 /**
  * The chance that chi-square with some degrees of freedom is greater, by a normal number that its cube root nearly is (Wilson & Hilferty,

@@ -1,4 +1,5 @@
-import { shareBelow } from '../simulate/worlds/draws.js';
+import { exp } from '../math/exp.js';
+import { shareBelow } from '../math/normal.js';
 import type { LinearNight } from './linear-log.js';
 import type { NightMeans } from './night-means.js';
 import { READ } from './readings.js';
@@ -40,7 +41,7 @@ export function fillGutters(
 /** How far below its middle a standard normal number lies on the mean where it is less than `edge`. */
 function millsRatio(edge: number): number {
   if (edge < -FAR) return -edge; // beyond, the share below is lost in rounding: as good as at the edge
-  return Math.exp((-edge * edge) / 2) / Math.sqrt(2 * Math.PI) / shareBelow(edge);
+  return exp((-edge * edge) / 2) / Math.sqrt(2 * Math.PI) / shareBelow(edge);
 }
 
 const FAR = 4;

@@ -41,6 +41,7 @@ const READ_AS: Readonly<Record<LastingCoordinate, ReadAs>> = {
     of: ({ surface }, _, { frictionDry = USUAL_FRICTION.dry }) => frictionDry * surface.frictionDryFactor,
   },
   filmScale: { id: 'filmScale', of: ({ surface }) => surface.filmScale },
+  lawShape: { id: 'lawShape', of: ({ surface }) => surface.lawShape },
   finishExponent: { id: 'finishExponent', of: ({ surface }) => surface.finishExponent },
   carriedShare: { id: 'carriedShare', of: ({ surface }) => surface.carriedShare },
   wornPerPass: { id: 'wornPerPass', of: ({ surface }) => surface.wornPerPass },

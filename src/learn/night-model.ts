@@ -1,5 +1,7 @@
 import { ARROWS_FT, BOARD } from '../base/constants.js';
 import { DEGREE, FOOT, from } from '../base/units.js';
+import { atan2 } from '../math/atan.js';
+import { tan } from '../math/sin-cos.js';
 import { boardToX } from '../motion/lane/boards.js';
 import type { Launch } from '../motion/shot/release.js';
 import type { BallProblem } from '../prepare/ball-problem.js';
@@ -119,8 +121,8 @@ function seemingAim(
     const distance = from(ARROWS_FT, FOOT);
     const arrowsX = arrows === undefined ? null : boardToX(arrows);
     if (laydownBoard !== undefined) return { x: boardToX(laydownBoard), angle: line.angle };
-    return arrowsX === null ? line : { x: arrowsX - distance * Math.tan(line.angle), angle: line.angle };
+    return arrowsX === null ? line : { x: arrowsX - distance * tan(line.angle), angle: line.angle };
   }
   const x = boardToX(laydownBoard);
-  return { x, angle: Math.atan2(boardToX(arrows) - x, from(ARROWS_FT, FOOT)) };
+  return { x, angle: atan2(boardToX(arrows) - x, from(ARROWS_FT, FOOT)) };
 }

@@ -1,6 +1,7 @@
 import { mean, sampleVariance } from 'simple-statistics';
 import { fromKeys } from '../base/from-keys.js';
 import type { Layout } from '../layout/layout.js';
+import { hypot } from '../math/hypot.js';
 import type { Launch } from '../motion/shot/release.js';
 import { FORETOLD_IDS, type ForetoldId } from '../records/answers/learned-answer.js';
 import { type Ball, ballUncertainty } from '../records/schemas/ball.js';
@@ -8,8 +9,8 @@ import type { Bowler } from '../records/schemas/bowler.js';
 import { reader } from '../simulate/readings.js';
 import type { ShotProblem } from '../simulate/shot-problem.js';
 import { simulator } from '../simulate/simulator.js';
-import { type Deviations, NO_DEVIATIONS, withShot } from '../simulate/worlds/deviations.js';
-import { drawsOf, type KnownScores } from '../simulate/worlds/draws.js';
+import { type Deviations, middleWorld, NO_DEVIATIONS, withShot } from '../simulate/worlds/deviations.js';
+import { type Drawn, drawsOf, type KnownScores } from '../simulate/worlds/draws.js';
 import { drawDrilledBall } from '../simulate/worlds/drilled-ball.js';
 import { drawLasting } from '../simulate/worlds/lasting.js';
 import { type ShotDeviations, shotScatterOf } from '../simulate/worlds/release-scatter.js';
@@ -24,14 +25,23 @@ export const ENGINE_OFF: Readonly<Record<ForetoldId, number>> = {
   entryAngleDeg: 0.2,
 };
 
+/**
+ * By how many of its deviations the shape of the friction law stays unknown where hook start is foretold, whatever was logged: no reading
+ * shows where a hook starts, and laws that bring a ball to the same boards start it feet apart where the oil is thick. Assumed, no source.
+ */
+const LAW_OFF = 1 / 3;
+
 /** The mean of a night's shots that is to be expected, and how far off it may be (one standard deviation). */
 export interface Foretold {
   readonly mean: number;
   readonly deviation: number;
 }
 
-/** Nothing known but what is beforehand. */
+/** Nothing known but what is beforehand: as answers without a log have it. */
 export const NOTHING_KNOWN: KnownScores = { coordinates: [], mean: [], lower: [] };
+
+/** The same with the shape of the friction law as open as a log is read with: what shots that are logged make surer. */
+export const NOTHING_LOGGED: KnownScores = { coordinates: ['lawShape'], mean: [0], lower: [[1]] };
 
 const WORLDS = 64;
 
@@ -70,11 +80,24 @@ export function predictNight(
     return { readings: Float64Array.from(FORETOLD_IDS, (id) => reader(id)(outcome)), outcome: outcome.shot };
   };
   const { shift } = aboutTheMean(readShot, shotScatterOf(bowler));
+  const startAt = (lawShape: number): number | null => {
+    const world = middleWorld(withMore(known, 'lawShape', lawShape), bowler, published.radius);
+    const outcome = engine.outcome(layout, world, launch);
+    return outcome.shot === 'pins' ? reader('hookStartFt')(outcome) : null;
+  };
+  const [sooner, later] = [startAt(LAW_OFF), startAt(-LAW_OFF)];
+  const ofLaw = sooner === null || later === null ? 0 : (later - sooner) / 2;
   return fromKeys(FORETOLD_IDS, (id) => {
     const values = outcomes.map(reader(id));
     return {
       mean: mean(values) + shift[FORETOLD_IDS.indexOf(id)],
-      deviation: Math.hypot(Math.sqrt(sampleVariance(values)), ENGINE_OFF[id]),
+      deviation: hypot(Math.sqrt(sampleVariance(values)), ENGINE_OFF[id], id === 'hookStartFt' ? ofLaw : 0),
     };
   });
 }
+
+/** The same with one mean moved by so many deviations. */
+const withMore = (known: KnownScores, what: Drawn, by: number): KnownScores => ({
+  ...known,
+  mean: known.mean.map((mean, i) => (known.coordinates[i] === what ? mean + by : mean)),
+});

@@ -1,3 +1,5 @@
+import { atan2 } from './atan.js';
+import { cos } from './sin-cos.js';
 import { tangentToward } from './sphere.js';
 import { add, cross, dot, norm, scale, unit, type Vec3 } from './vec3.js';
 
@@ -24,7 +26,7 @@ export function crossingOf(first: Swing, second: Swing, side: Side): Vec3 {
   const normal = cross(a, b);
   const between = dot(a, b);
   const sine2 = dot(normal, normal);
-  const [cosA, cosB] = [Math.cos(first.arc), Math.cos(second.arc)];
+  const [cosA, cosB] = [cos(first.arc), cos(second.arc)];
   const alpha = (cosA - between * cosB) / sine2;
   const beta = (cosB - between * cosA) / sine2;
   const onWay = add(scale(alpha, a), scale(beta, b));
@@ -44,5 +46,5 @@ export const sideOf = (a: Vec3, b: Vec3, point: Vec3): Side =>
 export function crossingAngle(a: Vec3, b: Vec3, point: Vec3): number {
   const towardA = tangentToward(point, a);
   const towardB = tangentToward(point, b);
-  return Math.atan2(norm(cross(towardA, towardB)), Math.abs(dot(towardA, towardB)));
+  return atan2(norm(cross(towardA, towardB)), Math.abs(dot(towardA, towardB)));
 }

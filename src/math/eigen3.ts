@@ -1,4 +1,4 @@
-import { determinant, type Mat3, mulVec, transpose } from './mat3.js';
+import { determinant, type Mat3, mulVec } from './mat3.js';
 import type { Vec3 } from './vec3.js';
 
 /** Principal values, ascending, and the unit axes they belong to (a right-handed set). */
@@ -44,9 +44,6 @@ export const axesAsRows = (eigen: Eigen3): Mat3 => [eigen.axes[0], eigen.axes[1]
 
 /** Components of `u` along the principal axes. */
 export const alongAxes = (eigen: Eigen3, u: Vec3): Vec3 => mulVec(axesAsRows(eigen), u);
-
-/** Components along the principal axes back into the original frame. */
-export const fromAxes = (eigen: Eigen3, u: Vec3): Vec3 => mulVec(transpose(axesAsRows(eigen)), u);
 
 function rotate(a: number[][], v: number[][], p: number, q: number): void {
   const apq = a[p][q];

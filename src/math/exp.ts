@@ -1,6 +1,6 @@
 /** ln 2 in two parts, of which the first times any exponent is exact, and its inverse. */
-const LN2_HIGH = 0.6931471803691238;
-const LN2_LOW = 1.9082149292705877e-10;
+export const LN2_HIGH = 0.6931471803691238;
+export const LN2_LOW = 1.9082149292705877e-10;
 const PER_LN2 = Math.LOG2E;
 
 /** Remez polynomial for r (eʳ + 1)/(eʳ − 1) − 2 in r², |r| ≤ ln 2/2. */
@@ -23,7 +23,7 @@ const UNDERFLOWS = -745.2;
  * Only sums, products and one quotient, so the answer is the same to the last bit on every machine and every version of the
  * language's engine, which `Math.exp` does not promise. x = k ln 2 + r, and eʳ = 1 + 2r/(2 − c) with c from a polynomial.
  * Source: method and coefficients of fdlibm's e_exp.c (Sun Microsystems, 1993); reduction after Cody & Waite, Software Manual
- * for the Elementary Functions, 1980. Written anew.
+ * for the Elementary Functions, 1980. Written from scratch.
  */
 export function exp(x: number): number {
   if (!(x > UNDERFLOWS)) return x <= UNDERFLOWS ? 0 : x; // NaN stays
@@ -37,4 +37,11 @@ export function exp(x: number): number {
   const power = 1 - (low - (r * c) / (2 - c) - high);
   const half = k >> 1;
   return power * POWERS_OF_TWO[half - LEAST_POWER] * POWERS_OF_TWO[k - half - LEAST_POWER];
+}
+
+/** Hyperbolic tangent, to two units in the last place of one: near zero, where it is small, its own digits are fewer. */
+export function tanh(x: number): number {
+  const shrunk = exp(-2 * Math.abs(x));
+  const size = (1 - shrunk) / (1 + shrunk);
+  return x < 0 ? -size : size;
 }

@@ -1,3 +1,4 @@
+import { cos, sin } from './sin-cos.js';
 import { cross, dot, type Vec3 } from './vec3.js';
 
 /** A 3×3 matrix as three rows. A rotation `R_WB` has the axes of B, expressed in W, as its columns. */
@@ -64,7 +65,7 @@ const combine = (s: number, a: Mat3, t: number, b: Mat3): Mat3 => {
 
 /** Rotation about z by an angle, rad. */
 export const turnAboutZ = (angle: number): Mat3 => [
-  [Math.cos(angle), -Math.sin(angle), 0],
-  [Math.sin(angle), Math.cos(angle), 0],
+  [cos(angle), -sin(angle), 0],
+  [sin(angle), cos(angle), 0],
   [0, 0, 1],
 ];

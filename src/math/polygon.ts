@@ -4,20 +4,6 @@ export type PlanePoint = readonly [u: number, v: number];
 /** A closed line of straight pieces, its last place joined to its first; counterclockwise around what it encloses, clockwise around a gap. */
 export type Loop = readonly PlanePoint[];
 
-/** Area that loops enclose, gaps taken off (the shoelace formula). */
-export const areaOf = (loops: readonly Loop[]): number =>
-  loops.reduce((sum, loop) => sum + pairsOf(loop).reduce((area, [a, b]) => area + crossOf(a, b) / 2, 0), 0);
-
-/** First moments of that area: the integrals of u and of v over it. */
-export function firstMomentsOf(loops: readonly Loop[]): PlanePoint {
-  let [u, v] = [0, 0];
-  for (const [a, b] of loops.flatMap(pairsOf)) {
-    u += (crossOf(a, b) * (a[0] + b[0])) / 6;
-    v += (crossOf(a, b) * (a[1] + b[1])) / 6;
-  }
-  return [u, v];
-}
-
 /** Whether a place lies inside loops: a line from it to far off along u crosses them an odd number of times. */
 export const isInside = (loops: readonly Loop[], [u, v]: PlanePoint): boolean =>
   crossingsAt(loops, v).filter((at) => at > u).length % 2 === 1;
@@ -48,8 +34,6 @@ export function hullOf(places: readonly PlanePoint[]): Loop {
 
 const pairsOf = (loop: Loop): (readonly [PlanePoint, PlanePoint])[] =>
   loop.map((place, i) => [place, loop[(i + 1) % loop.length]]);
-
-const crossOf = (a: PlanePoint, b: PlanePoint): number => a[0] * b[1] - b[0] * a[1];
 
 /** Positive where the way from a over b to c turns left. */
 const turnAt = (a: PlanePoint, b: PlanePoint, c: PlanePoint): number =>

@@ -1,4 +1,5 @@
 import { exp } from './exp.js';
+import { ln } from './ln.js';
 
 /**
  * xʸ for x of zero and up.
@@ -7,7 +8,7 @@ import { exp } from './exp.js';
  * logarithm is the same in all of them. It errs by about |y ln x| units in the last place, which is little where that is near 1.
  * A whole power is better written as a product.
  */
-export const power = (x: number, y: number): number => (y === 0 ? 1 : exp(y * Math.log(x)));
+export const power = (x: number, y: number): number => (y === 0 ? 1 : exp(y * ln(x)));
 
 /** x³, the same in every version of the language's engine. */
 export const cube = (x: number): number => x * x * x;

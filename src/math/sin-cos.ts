@@ -26,7 +26,7 @@ const C6 = -1.1359647557788195e-11;
  * every version of the language's engine, which `Math.sin` and `Math.cos` do not promise (they are asked beyond a million radians,
  * where nothing of flarewise goes). Angles are brought to ±π/4, with a second word for what is lost there.
  * Source: polynomials and three-part π/2 of fdlibm's k_sin.c, k_cos.c and e_rem_pio2.c (Sun Microsystems, 1993); reduction after
- * Cody & Waite, Software Manual for the Elementary Functions, 1980. Written anew.
+ * Cody & Waite, Software Manual for the Elementary Functions, 1980. Written from scratch.
  */
 
 /** Sine of an angle, rad. */
@@ -40,6 +40,9 @@ export function cos(angle: number): number {
   if (!(Math.abs(angle) <= FAR)) return Math.cos(angle);
   return sinOfQuarters(angle, 1);
 }
+
+/** Tangent of an angle, rad, to two units in the last place. */
+export const tan = (angle: number): number => sin(angle) / cos(angle);
 
 /** Sine of an angle and some quarter turns more. */
 function sinOfQuarters(angle: number, more: number): number {

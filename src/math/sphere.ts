@@ -1,3 +1,5 @@
+import { asin, atan2 } from './atan.js';
+import { cos, sin } from './sin-cos.js';
 import { add, addScaled, cross, dot, norm, scale, unit, type Vec3 } from './vec3.js';
 
 /*
@@ -11,14 +13,17 @@ import { add, addScaled, cross, dot, norm, scale, unit, type Vec3 } from './vec3
  *
  * Uses atan2(|u×v|, u·v): acos(u·v) returns 0 for points under about 1e-8 rad apart.
  */
-export const arcAngle = (u: Vec3, v: Vec3): number => Math.atan2(norm(cross(u, v)), dot(u, v));
+export const arcAngle = (u: Vec3, v: Vec3): number => atan2(norm(cross(u, v)), dot(u, v));
 
 /** The point reached from `u` by an arc in the direction of the unit tangent `along`. */
 export const walk = (u: Vec3, along: Vec3, arc: number): Vec3 =>
-  add(scale(Math.cos(arc), u), scale(Math.sin(arc), along));
+  add(scale(cos(arc), u), scale(sin(arc), along));
 
 /** Unit tangent at `u` that points along the great circle to `v`; NaN when they coincide or are opposite. */
-export const tangentToward = (u: Vec3, v: Vec3): Vec3 => unit(addScaled(v, -dot(u, v), u));
+export const tangentToward = (u: Vec3, v: Vec3): Vec3 => {
+  if (norm(cross(u, v)) === 0) return [Number.NaN, Number.NaN, Number.NaN]; // what rounding leaves points nowhere
+  return unit(addScaled(v, -dot(u, v), u));
+};
 
 /**
  * Turn at `u` from the direction of `from` to that of `to`, rad in (−π, π], clockwise as seen from
@@ -27,7 +32,7 @@ export const tangentToward = (u: Vec3, v: Vec3): Vec3 => unit(addScaled(v, -dot(
 export function clockwiseTurn(u: Vec3, from: Vec3, to: Vec3): number {
   const a = tangentToward(u, from);
   const b = tangentToward(u, to);
-  return Math.atan2(-dot(u, cross(a, b)), dot(a, b));
+  return atan2(-dot(u, cross(a, b)), dot(a, b));
 }
 
 /**
@@ -37,8 +42,8 @@ export function clockwiseTurn(u: Vec3, from: Vec3, to: Vec3): number {
  */
 export function otherLeg(hypotenuse: number, leg: number): number | null {
   // (1 − cos b) by half-angle sines: exact for small triangles, where the ratio of cosines is not.
-  const half = Math.sin((hypotenuse + leg) / 2) * Math.sin((hypotenuse - leg) / 2);
-  const oneMinusCosine = (2 * half) / Math.cos(leg);
+  const half = sin((hypotenuse + leg) / 2) * sin((hypotenuse - leg) / 2);
+  const oneMinusCosine = (2 * half) / cos(leg);
   const halfSine = Math.sqrt(oneMinusCosine / 2);
-  return halfSine >= 0 && halfSine <= Math.SQRT1_2 ? 2 * Math.asin(halfSine) : null;
+  return halfSine >= 0 && halfSine <= Math.SQRT1_2 ? 2 * asin(halfSine) : null;
 }

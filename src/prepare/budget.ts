@@ -18,18 +18,18 @@ export interface RaceSize {
   readonly starters: number;
   readonly leastOfGrid: number;
   readonly rounds: readonly Round[];
-  /** Besides, so many that differ stay, for an answer shows layouts that do. */
+  /** Besides, this many that differ stay, for an answer shows layouts that do. */
   readonly differing: number;
   /** After the race: batches of new layouts, about so far apart, where most is expected, and the worlds they meet. */
   readonly batches: number;
   readonly batch: { readonly layouts: number; readonly apart: number; readonly worlds: number };
-  /** The best then meet so many. */
+  /** The best then meet this many. */
   readonly best: { readonly layouts: number; readonly worlds: number };
 }
 
 /**
  * How much is tried for one answer: counts that cost time and say nothing about ball, bowler or lane. Every answer is made with one;
- * a smaller one gives an answer of the same shape, sooner and less sure.
+ * a smaller one gives an answer of the same shape, sooner and less certain.
  */
 export interface Budget {
   /** Differing cores that stand for all that have the published numbers. */
@@ -37,7 +37,7 @@ export interface Budget {
   /** Rays that stand for a hole: where layouts are ranked, and where numbers are shown. */
   readonly rays: { readonly ranking: RayRule; readonly report: RayRule };
   /**
-   * Plausible worlds that each finalist meets. Like all counts of worlds here a power of two: the first so many worlds are then
+   * Plausible worlds that each finalist meets. Like all counts of worlds here a power of two: the first this many worlds are then
    * spread most evenly.
    */
   readonly worlds: number;
@@ -62,14 +62,14 @@ export interface Budget {
   };
   /** Where the regression has named the likely layouts, and where physics alone has to look around. */
   readonly race: { readonly surveyed: RaceSize; readonly alone: RaceSize };
-  /** Worlds of the semifinal, and how many go into it and into the final besides those that differ. */
-  readonly semifinal: {
+  /** Rounds before the final, each in more worlds, and how many go into each and into the final besides those that differ. */
+  readonly heats: readonly {
     readonly worlds: number;
     readonly least: number;
     readonly most: number;
     /** Layouts that differ, beyond those shown. */
     readonly moreThanShown: number;
-  };
+  }[];
   readonly final: { readonly least: number; readonly most: number };
   /** Worlds in which one more step in each layout number is tried. */
   readonly stepWorlds: number;
@@ -81,13 +81,16 @@ export interface Budget {
   readonly pageMap: GridStep;
 }
 
+/** Layouts that an answer lists unless another number is asked for. */
+export const USUAL_TOP = 4;
+
 /** What every answer is made with unless another is passed in. */
 export const USUAL_BUDGET: Budget = {
   // their median errs by about a sixth of the standard deviation among cores
   cores: 64,
   // within 1e-4 in and 1e-5 in of RG and differentials: see `ray-rule`
   rays: { ranking: RANKING_RAYS, report: REPORT_RAYS },
-  // evenly spread: a mean over so many is clearly surer than over 200 drawn at random
+  // evenly spread: a mean over this many is clearly more accurate than over 200 drawn at random
   worlds: 128,
   grid: {
     // some 350 layouts: quantiles of what is attainable, and enough to tune to
@@ -141,7 +144,11 @@ export const USUAL_BUDGET: Budget = {
       best: { layouts: 6, worlds: 32 },
     },
   },
-  semifinal: { worlds: 32, least: 4, most: 10, moreThanShown: 2 },
+  heats: [
+    { worlds: 16, least: 4, most: 10, moreThanShown: 2 },
+    { worlds: 32, least: 3, most: 8, moreThanShown: 1 },
+    { worlds: 64, least: 2, most: 6, moreThanShown: 0 },
+  ],
   final: { least: 2, most: 4 },
   // paired with the layout itself, so little is left of luck
   stepWorlds: 16,

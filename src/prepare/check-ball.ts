@@ -3,7 +3,7 @@ import { coresOf } from './cores-of.js';
 import { oldHoles } from './old-holes.js';
 
 /**
- * Makes sure that some core can have a ball's published numbers, or that its own can be, and that its earlier drillings can have been, before anyone answers more questions.
+ * Checks that some core can have a ball's published numbers, or that its own core is possible, and that its earlier drillings are, before the person answers more questions.
  *
  * @throws {Refusal} as `coresOf` and `oldHoles` do
  */

@@ -7,7 +7,7 @@ import type { CoreFamily } from '../records/schemas/core-families.js';
 import { impossibleCore } from './impossible-core.js';
 import { familiesOf, publishedNumbers } from './published-numbers.js';
 
-/** Finds so many cores that have published numbers; one that remembers answers as one that does not. */
+/** Finds this many cores that have published numbers; one that is shared answers as one that is not. */
 export type CoreFitter = (published: PublishedNumbers, count: number) => Ensemble;
 
 /**

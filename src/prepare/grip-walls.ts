@@ -1,3 +1,4 @@
+import { boreLips } from '../ball/drill/bore-lip.js';
 import { type BoreWall, boreWalls } from '../ball/drill/bore-walls.js';
 import { from, INCH, to } from '../base/units.js';
 import { type Hole, holeName } from '../layout/hole.js';
@@ -6,7 +7,7 @@ import { Refusal, type RefusalStatement } from '../records/refusals/refusal.js';
 import { loadPractice } from '../records/shared/shared-data.js';
 
 /**
- * What to be careful about with the walls between the bores of a grip.
+ * What to be careful about with the walls between the bores of a grip, and the lips over those that run in at a slant.
  *
  * Two fingers without side pitch both point at the ball's centre: with a usual bridge their bores meet below the surface, whatever
  * the layout. That is drilled (common practice, no source), and only said. No other two may meet, nor two fingers at
@@ -14,24 +15,21 @@ import { loadPractice } from '../records/shared/shared-data.js';
  *
  * @param radius  the ball's, m
  * @param field   where the grip stands, for the error
- * @throws {Refusal} `bores-meet`, of every two holes with nothing left between them
+ * @throws {Refusal} `bores-meet`, of every two holes with nothing left between them, or `no-lip`, of every hole with nothing left over it
  */
 export function gripWalls(holes: readonly Hole[], radius: number, field: string): Caution[] {
   const walls = boreWalls(holes, radius);
-  const refusals = walls.filter(isNothingLeft).map(
-    (wall): RefusalStatement => ({
-      code: 'bores-meet',
-      params: {
-        field,
-        ...namesOf(wall),
-        overlapIn: toThousandth(wall.atMouth < 0 ? -wall.atMouth : wall.overlap),
-        depthIn: wall.atMouth < 0 ? 0 : toThousandth(wall.meetsAt ?? 0),
-      },
-    }),
-  );
+  const lips = boreLips(holes, radius);
+  const refusals: RefusalStatement[] = [
+    ...walls.filter(isNothingLeft).map((wall) => boresMeet(wall, field)),
+    ...lips
+      .filter(({ least }) => !(least > 0))
+      .map(({ hole }) => ({ code: 'no-lip', params: { field, hole: holeName(hole) } }) as const),
+  ];
   if (refusals.length > 0) throw new Refusal(refusals);
   const { leastBoreWallIn: leastIn } = loadPractice();
   const thin = walls.filter((wall) => widthOf(wall) < from(leastIn, INCH));
+  const thinLips = lips.filter(({ least }) => least < from(leastIn, INCH));
   return [
     ...(thin.length > 0
       ? [
@@ -40,6 +38,17 @@ export function gripWalls(holes: readonly Hole[], radius: number, field: string)
             params: {
               leastIn,
               walls: thin.map((wall) => ({ ...namesOf(wall), widthIn: to(widthOf(wall), INCH) })),
+            },
+          } as const,
+        ]
+      : []),
+    ...(thinLips.length > 0
+      ? [
+          {
+            code: 'thin-lips',
+            params: {
+              leastIn,
+              lips: thinLips.map(({ hole, least }) => ({ hole: holeName(hole), widthIn: to(least, INCH) })),
             },
           } as const,
         ]
@@ -56,6 +65,16 @@ export function gripWalls(holes: readonly Hole[], radius: number, field: string)
     ),
   ];
 }
+
+const boresMeet = (wall: BoreWall, field: string): RefusalStatement => ({
+  code: 'bores-meet',
+  params: {
+    field,
+    ...namesOf(wall),
+    overlapIn: toThousandth(wall.atMouth < 0 ? -wall.atMouth : wall.overlap),
+    depthIn: wall.atMouth < 0 ? 0 : toThousandth(wall.meetsAt ?? 0),
+  },
+});
 
 /** As it is said, in; what is there is not said to be nothing. */
 const toThousandth = (length: number): number => Math.max(0.001, Number(to(length, INCH).toFixed(3)));

@@ -1,6 +1,7 @@
 import { median } from 'simple-statistics';
 import type { InertiaNumbers } from '../ball/drill/drilled-numbers.js';
 import { INCH, to } from '../base/units.js';
+import { hypot } from '../math/hypot.js';
 
 /** The three numbers of a ball that cores of the same published ones disagree about once it is drilled, m. */
 export type RgNumbers = Pick<InertiaNumbers, 'lowRg' | 'differential' | 'intermediateDifferential'>;
@@ -14,7 +15,7 @@ export const medianNumbers = (all: readonly RgNumbers[]): RgNumbers => ({
 
 /** How far one core's numbers lie from others, m. */
 export const numbersApart = (a: RgNumbers, b: RgNumbers): number =>
-  Math.hypot(
+  hypot(
     a.lowRg - b.lowRg,
     a.differential - b.differential,
     a.intermediateDifferential - b.intermediateDifferential,

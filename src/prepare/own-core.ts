@@ -5,6 +5,8 @@ import { type InertiaNumbers, inertiaNumbers } from '../ball/drill/drilled-numbe
 import { fromMoments } from '../ball/mass/mass-properties.js';
 import { solidMoments } from '../ball/solid/layered-core.js';
 import { from, GRAM_PER_CC, INCH, OUNCE, POUND, to } from '../base/units.js';
+import { atan2 } from '../math/atan.js';
+import { hypot } from '../math/hypot.js';
 import { norm, type Vec3 } from '../math/vec3.js';
 import type { Assumption } from '../records/answers/statements/assumptions.js';
 import type { Caution } from '../records/answers/statements/cautions.js';
@@ -118,7 +120,7 @@ function numbersOf(body: BallBody): {
       lowRg,
       differential,
       intermediateDifferential,
-      pinToCg: Math.atan2(Math.hypot(p[0], p[1]), p[2]),
+      pinToCg: atan2(hypot(p[0], p[1]), p[2]),
       topMoment: mass * norm(p),
       family: intermediateDifferential > from(LEAST_MASS_BIAS_IN, INCH) ? 'asymmetric' : 'plain',
     },

@@ -11,7 +11,7 @@ export const undrilledNumbers = ({ bodies }: Pick<BallProblem, 'bodies'>): RgNum
   medianNumbers(bodies.map((body) => inertiaNumbers(fromMoments(bodyMoments(body)))));
 
 /**
- * A ball's numbers as made, beside the drilled ones: RG and differential as they stand in its file, where they do. The
+ * A ball's numbers as made, beside the drilled ones: RG and differential as they are in its file, where they do. The
  * intermediate differential is the cores': top weight leaves a symmetric ball a little, which no maker publishes.
  */
 export function undrilledAnswer(record: Ball, ball: BallProblem): DrilledAnswer['undrilled'] {

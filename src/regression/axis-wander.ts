@@ -1,9 +1,12 @@
+import { exp } from '../math/exp.js';
+import { cos, sin } from '../math/sin-cos.js';
+
 /** An angle below which its sine is the angle, rad. */
 const SLIGHT = 1e-3;
 
 /**
  * Writes where free rotation takes the axis of a ball released about its PAP: how far from there (rad), the parts of that
- * up and toward the grip, and how fast it then goes on (rad per radian turned).
+ * up and toward the grip, and how fast it then moves (rad per radian turned).
  *
  * Euler's equations by the angle turned, linear about the PAP p and to first order in what the moments differ by: q' = c + M q with c = (I_pg, −I_pu)/I_pp and an M without
  * trace, so that M² = k E; hence q = c sin(λφ)/λ + M c (1 − cos λφ)/λ² with λ² = −k, or the hyperbolic twins.
@@ -24,8 +27,9 @@ export function writeWander(out: Float32Array, at: number, tensor: number, turne
   const k = shear * shear + toGrip * toUp;
   const angle = turned * Math.sqrt(Math.abs(k));
   const isSlight = angle < SLIGHT;
-  const cosine = k < 0 ? Math.cos(angle) : Math.cosh(angle);
-  const slow = isSlight ? turned : (turned * (k < 0 ? Math.sin(angle) : Math.sinh(angle))) / angle;
+  const grown = exp(angle);
+  const cosine = k < 0 ? cos(angle) : (grown + 1 / grown) / 2;
+  const slow = isSlight ? turned : (turned * (k < 0 ? sin(angle) : (grown - 1 / grown) / 2)) / angle;
   const bent = isSlight ? (turned * turned) / 2 : (cosine - 1) / k;
   const up = slow * c0 + bent * mc0;
   const grip = slow * c1 + bent * mc1;

@@ -2,7 +2,7 @@ import { z } from 'zod';
 
 const errors = z.strictObject({ r2: z.number(), rmse: z.number(), p95: z.number(), worst: z.number() });
 
-/** What is told of a fitted model beside its file: what goes in and comes out, how good it is, what it was made from. */
+/** The card of a fitted model: its inputs and outputs, how good it is, what it was made from. */
 export const cardSchema = z.strictObject({
   schema: z.literal('flarewise/model-card/1'),
   about: z.string(),
@@ -54,3 +54,5 @@ export type ModelCard = z.infer<typeof cardSchema>;
 /** Names of the model's two files in `models/`. */
 export const MODEL_FILE = 'reaction.onnx';
 export const CARD_FILE = 'reaction.card.json';
+/** A model whose writing was cut short lies here; where the card speaks of it, it counts. */
+export const NEXT_MODEL_FILE = 'reaction.next.onnx';

@@ -1,7 +1,9 @@
 import { BOARD, LANE_LENGTH, LANE_WIDTH } from '../base/constants.js';
 import { DEGREE, FOOT, from, INCH, MPH } from '../base/units.js';
+import { atan2 } from '../math/atan.js';
 import { fromColumns, rotateTensor } from '../math/mat3.js';
 import type { OilZone } from '../math/oil-zones.js';
+import { cos, sin } from '../math/sin-cos.js';
 import { addScaled, cross, rotateAbout, scale, type Vec3 } from '../math/vec3.js';
 import { boardToX } from '../motion/lane/boards.js';
 import type { FreshSurface } from '../motion/lane/fresh-surface.js';
@@ -163,8 +165,8 @@ function designBody(point: Point<typeof DESIGN>, radius: number): RollingBody {
   const middle = high - point.intermediateShare * point.differentialIn;
   const turn = from(point.lowAxisTurnDeg, DEGREE);
   const arc = from(point.lowAxisDeg, DEGREE);
-  const away = addScaled(scale(Math.cos(turn), UP), Math.sin(turn), GRIP);
-  const low_B = addScaled(scale(Math.cos(arc), PAP), Math.sin(arc), away);
+  const away = addScaled(scale(cos(turn), UP), sin(turn), GRIP);
+  const low_B = addScaled(scale(cos(arc), PAP), sin(arc), away);
   const middle_B = rotateAbout(cross(PAP, away), low_B, from(point.middleAxisTurnDeg, DEGREE));
   const axes = fromColumns(low_B, middle_B, cross(low_B, middle_B));
   const square = (rgIn: number): number => from(rgIn, INCH) ** 2;
@@ -249,10 +251,10 @@ function aimPlain(
   surface: Surface,
   freshSurface: FreshSurface,
 ): Launch {
-  let angle = Math.atan2(pinsX - x, LANE_LENGTH);
+  let angle = atan2(pinsX - x, LANE_LENGTH);
   for (let round = 0; round < AIMING_ROUNDS; round++) {
     const plain = middlingRoll(radius, release, { x, angle }, surface, freshSurface);
-    angle += Math.atan2(pinsX - plain.x[FEET], LANE_LENGTH);
+    angle += atan2(pinsX - plain.x[FEET], LANE_LENGTH);
   }
   return { x, angle };
 }

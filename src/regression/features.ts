@@ -1,7 +1,9 @@
 import { BOARD } from '../base/constants.js';
 import { FOOT } from '../base/units.js';
 import { upTheVal } from '../layout/placement.js';
+import { asin } from '../math/atan.js';
 import { type Mat3, mulVec, rotateTensor } from '../math/mat3.js';
+import { sin } from '../math/sin-cos.js';
 import { cross, type Vec3 } from '../math/vec3.js';
 import { frictionAt } from '../motion/kernel/film.js';
 import type { FreshSurface } from '../motion/lane/fresh-surface.js';
@@ -144,10 +146,10 @@ export function writeWorldFeatures(
   }
 }
 
-/** Share of what a contact keeps that a ball of middling flare meets again. A rough guess is enough here. */
+/** Share of what a contact keeps that a ball of medium flare meets again. A rough guess is enough here. */
 const MET_AGAIN = 0.35;
 
-/** The plain roll of a ball of middling flare. */
+/** The plain roll of a ball of medium flare. */
 export const middlingRoll = (
   radius: number,
   release: Release,
@@ -193,16 +195,16 @@ export function writeJointFeatures(out: Float32Array, at: number, ball: number, 
 export function metAgain(s: number): number {
   const s2 = s * s;
   if (s <= 1) return 1 - s2 + 0.375 * s2 * s2;
-  const b = Math.asin(1 / s);
-  const sin2 = Math.sin(2 * b);
-  const sin4 = Math.sin(4 * b);
+  const b = asin(1 / s);
+  const sin2 = sin(2 * b);
+  const sin4 = sin(4 * b);
   return (2 / Math.PI) * (b - s2 * (b / 2 - sin2 / 4) + s2 * s2 * ((3 * b) / 8 - sin2 / 4 + sin4 / 32));
 }
 
 const BAND = WORLD_FEATURES.findIndex(({ name }) => name === 'oil band/R');
 const CLEAN = WORLD_FEATURES.findIndex(({ name }) => name === 'plain hook, clean');
 
-/** Numbers told of each plain roll; the angle turned in oil is the last. */
+/** Numbers taken from each plain roll; the angle turned in oil is the last. */
 const ROLL_NUMBERS = 6;
 
 /** All features of one shot, in the order of `FEATURES`. */

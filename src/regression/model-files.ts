@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import type { RegressionNotice } from '../records/answers/statements/regression-notices.js';
-import { CARD_FILE, cardSchema, MODEL_FILE, type ModelCard } from './card.js';
+import { CARD_FILE, cardSchema, MODEL_FILE, type ModelCard, NEXT_MODEL_FILE } from './card.js';
 import { type Fingerprint, fingerprint, isSamePhysics } from './fingerprint.js';
 
 /** Where the package keeps its model, in source and in the build alike. */
@@ -10,7 +10,7 @@ export const MODELS = fileURLToPath(new URL('../../models/', import.meta.url));
 
 /** A model that may be used, or why there is none. */
 export type StoredModel =
-  | { readonly kind: 'ready'; readonly file: Uint8Array; readonly card: ModelCard }
+  | { readonly kind: 'ready'; readonly name: string; readonly file: Uint8Array; readonly card: ModelCard }
   | { readonly kind: 'unusable'; readonly why: RegressionNotice };
 
 /** What the engine does with the probe shots. */
@@ -21,9 +21,9 @@ export const unusable = (code: RegressionNotice['code']) =>
   ({ kind: 'unusable', why: { code, params: {} } }) as const;
 
 /**
- * Reads the model and makes sure of it: it is there, whole, and of the physics engine as it is now. Never throws.
+ * Reads the model and checks that it is there, complete, and matches the physics engine as it is now. Never throws.
  *
- * @param physics  what the engine does with the probe shots, where they need not be rolled anew
+ * @param physics  what the engine does with the probe shots, where they need not be rolled again
  */
 export async function readModel(
   directory = MODELS,
@@ -44,16 +44,22 @@ export async function isOfThisEngine(
   return isSamePhysics(physics, await now(), rmse);
 }
 
-/** Reads the model and makes sure that it is there and whole. Never throws. */
+/** Reads the model and checks that it is there and complete. Never throws. */
 export async function readWholeModel(directory: string): Promise<StoredModel> {
   const content = await readFile(`${directory}/${CARD_FILE}`, 'utf8').catch(() => null);
-  const file = await readFile(`${directory}/${MODEL_FILE}`).catch(() => null);
-  if (content === null || file === null) return unusable('regression-missing');
+  if (content === null) return unusable('regression-missing');
   const card = parseCard(content);
-  if (!card || card.file.sha256 !== createHash('sha256').update(file).digest('hex'))
-    return unusable('regression-damaged');
-  return { kind: 'ready', file, card };
+  let isThere = false;
+  for (const name of [MODEL_FILE, NEXT_MODEL_FILE]) {
+    const file = await readFile(`${directory}/${name}`).catch(() => null);
+    if (file === null) continue;
+    isThere = true;
+    if (card?.file.sha256 === sha256(file)) return { kind: 'ready', name, file, card };
+  }
+  return unusable(isThere ? 'regression-damaged' : 'regression-missing');
 }
+
+const sha256 = (file: Uint8Array): string => createHash('sha256').update(file).digest('hex');
 
 function parseCard(content: string): ModelCard | null {
   try {

@@ -1,6 +1,6 @@
 import type { Tensor } from './tensor.js';
 
-/** What a file holds of a graph: its operations in their order, and its constants by name. */
+/** The graph in a file: its operations in order, and its constants by name. */
 export interface OnnxContent {
   readonly operations: readonly string[];
   readonly constants: ReadonlyMap<string, Tensor>;

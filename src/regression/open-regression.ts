@@ -38,11 +38,11 @@ async function openFrom(folder: string | null, read: typeof readWholeModel): Pro
 
 /** The fitted regression, opened once, when it is first asked for, for all that share it. */
 export interface SharedRegression {
-  /** @param physics  where probe shots need not be rolled anew */
+  /** @param physics  where probe shots need not be rolled again */
   open(physics?: ProbedPhysics): Promise<Regression>;
-  /** The same without making sure that it is of the physics engine as it is now, which takes longer than a glance should. */
+  /** The same without the check that it matches the physics engine as it is now, which takes too long for a first look. */
   glance(): Promise<Regression>;
-  /** Lets go of it; it opens anew when asked for again. */
+  /** Releases it; it opens again on the next request. */
   close(): Promise<void>;
 }
 

@@ -1,3 +1,4 @@
+import { tanh } from '../math/exp.js';
 import { type Affine, affine, TOGETHER, writeAffine } from './affine.js';
 import { BASIS, INPUT, OUTPUT, TUNING, TUNING_BIAS } from './graph-names.js';
 import { type OnnxContent, readOnnx } from './onnx-reader.js';
@@ -89,7 +90,7 @@ function evaluate(
     writeStandardised(z, features.values.subarray(sums.inner * from), rows, inputMean, inputRate);
     hidden.forEach((layer, i) => {
       writeAffine(layers[i], i === 0 ? z : layers[i - 1], padded, layer);
-      for (let k = 0; k < rows * layer.columns; k++) layers[i][k] = Math.tanh(layers[i][k]);
+      for (let k = 0; k < rows * layer.columns; k++) layers[i][k] = tanh(layers[i][k]);
     });
     writeAffine(squares, z, padded, sums);
     for (let k = 0; k < rows * sums.columns; k++) squares[k] *= squares[k];

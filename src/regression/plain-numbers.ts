@@ -1,4 +1,5 @@
 import { FOOT } from '../base/units.js';
+import { tan } from '../math/sin-cos.js';
 import { FAINT } from '../motion/reaction/flare.js';
 import { cornerOf, SHARP_OVER } from '../motion/reaction/hook.js';
 import type { Launch } from '../motion/shot/release.js';
@@ -6,14 +7,14 @@ import { FEET, type PlainRoll } from './plain-roll.js';
 
 /** From the launch line drawn on to the pins, to where a plain ball gets there, m. */
 export const plainHook = ({ x }: PlainRoll, launch: Launch): number =>
-  x[0] + FEET * FOOT * Math.tan(launch.angle) - x[FEET];
+  x[0] + FEET * FOOT * tan(launch.angle) - x[FEET];
 
 /** Where the hook starts, as of any shot, m; the pins for a path that does not hook. */
 export const plainHookStart = (roll: PlainRoll, launch: Launch): number =>
   cornerOf(
     FEET * FOOT,
     plainHook(roll, launch),
-    Math.tan(Math.max(roll.heading[FEET], roll.rollHeading)) + Math.tan(launch.angle),
+    tan(Math.max(roll.heading[FEET], roll.rollHeading)) + tan(launch.angle),
   );
 
 /** Feet over which the sharpness of a hook is taken. */

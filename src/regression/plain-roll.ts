@@ -1,6 +1,9 @@
 import { GRAVITY, LANE_LENGTH } from '../base/constants.js';
 import { FOOT } from '../base/units.js';
+import { atan2 } from '../math/atan.js';
+import { hypot } from '../math/hypot.js';
 import { power } from '../math/power.js';
+import { cos, sin } from '../math/sin-cos.js';
 import { filmAt } from '../motion/kernel/film.js';
 import { frictionUnder, type Surface, stretchAt } from '../motion/lane/surface.js';
 import type { Launch, Release } from '../motion/shot/release.js';
@@ -49,13 +52,13 @@ export function plainRoll(
   wornPerPass: number,
 ): PlainRoll {
   const { speed, spin, axisTilt, axisRotation } = release;
-  const startX = speed * Math.sin(launch.angle);
-  const startY = speed * Math.cos(launch.angle);
+  const startX = speed * sin(launch.angle);
+  const startY = speed * cos(launch.angle);
   // Slip v − R ω×z, with ω = spin times the release axis.
-  const surfaceSpeed = radius * spin * Math.cos(axisTilt);
-  const slipX = startX + surfaceSpeed * Math.sin(axisRotation);
-  const slipY = startY - surfaceSpeed * Math.cos(axisRotation);
-  const slip = Math.hypot(slipX, slipY);
+  const surfaceSpeed = radius * spin * cos(axisTilt);
+  const slipX = startX + surfaceSpeed * sin(axisRotation);
+  const slipY = startY - surfaceSpeed * cos(axisRotation);
+  const slip = hypot(slipX, slipY);
   const toRoll = (INERTIA / (1 + INERTIA)) * slip;
 
   const x = new Float64Array(FEET + 1);
@@ -63,7 +66,7 @@ export function plainRoll(
   const friction = new Float64Array(FEET + 1);
   const heading = new Float64Array(FEET + 1);
   const turned = new Float64Array(FEET + 1);
-  const upright = spin * Math.sin(axisTilt);
+  const upright = spin * sin(axisTilt);
   x[0] = launch.x;
   let takenOff = 0;
   let rollStart = LANE_LENGTH;
@@ -76,15 +79,15 @@ export function plainRoll(
     const law = stretchAt(surface, y);
     film[foot] = filmAt(surface, x[foot], y);
     friction[foot] = frictionUnder(law, film[foot]);
-    heading[foot] = Math.atan2(-vx, vy);
+    heading[foot] = atan2(-vx, vy);
     if (foot === FEET) break;
     const turns = foot > 0 ? (turned[foot] - turned[foot - 1]) / (2 * Math.PI) : 0;
     mostFilm = Math.max(mostFilm * power(1 - wornPerPass, turns), film[foot]);
     const met = frictionUnder(law, film[foot] + carried * mostFilm);
     const time = FOOT / vy;
     const left = toRoll > 0 ? 1 - takenOff / toRoll : 0;
-    const across = Math.hypot(vx - left * slipX, vy - left * slipY) / radius; // spin about the horizontal
-    turned[foot + 1] = turned[foot] + Math.hypot(across, upright) * time;
+    const across = hypot(vx - left * slipX, vy - left * slipY) / radius; // spin about the horizontal
+    turned[foot + 1] = turned[foot] + hypot(across, upright) * time;
     const before = takenOff;
     takenOff = Math.min(toRoll, takenOff + met * GRAVITY * time);
     if (takenOff === toRoll && rollStart === LANE_LENGTH && met > 0)
@@ -92,7 +95,7 @@ export function plainRoll(
     x[foot + 1] = x[foot] + vx * time;
   }
   const lost = INERTIA / (1 + INERTIA); // of the slip, once it rolls
-  const rollHeading = Math.atan2(lost * slipX - startX, Math.max(SLOWEST, startY - lost * slipY));
+  const rollHeading = atan2(lost * slipX - startX, Math.max(SLOWEST, startY - lost * slipY));
   return { x, film, friction, heading, turned, rollStart: Math.min(rollStart, LANE_LENGTH), rollHeading };
 }
 

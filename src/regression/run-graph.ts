@@ -25,7 +25,7 @@ export const loadRuntime = (): Promise<typeof import('onnxruntime-node')> =>
   );
 
 /**
- * Makes an ONNX graph ready, in one thread: several scorers may run beside one another, and the order of sums
+ * Makes an ONNX graph ready, in one thread: several scorers may run side by side, and the order of sums
  * stays the same.
  *
  * @throws {InputError} `missing-package` without the runtime

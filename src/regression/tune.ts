@@ -7,13 +7,13 @@ import type { Tensor } from './tensor.js';
 const HOLD = 3e-4;
 
 /**
- * Residuals farther out than so many median absolute deviations count as so far: one strange shot must not bend the
+ * Residuals farther out than this many median absolute deviations count as this far: one strange shot must not bend the
  * fit for all others.
  */
 const FARTHEST = 6;
 
 /**
- * Fits a model's last weights anew to shots of one problem: ridge regression of what the model leaves on the
+ * Fits a model's last weights again to shots of one problem: ridge regression of what the model leaves on the
  * basis that its answers are linear in, so that far from those shots it stays the model it was.
  *
  * A few hundred shots of one bowler, ball and lane take out most of what a model for all of them has wrong there.

@@ -1,4 +1,5 @@
 import { LANE_LENGTH } from '../base/constants.js';
+import { tan } from '../math/sin-cos.js';
 import { boardToX } from '../motion/lane/boards.js';
 import type { Launch } from '../motion/shot/release.js';
 import { toLayout } from '../prepare/to-layout.js';
@@ -100,7 +101,7 @@ function reachedBy(answers: Float32Array, row: number, { x, angle }: Launch): Re
   const answer = (id: TargetId, turn: number): number =>
     answers[TARGETS.length * (row + turn) + TARGETS.findIndex((target) => target.id === id)];
   const beyondPocket = TURNS.map(
-    (by, turn) => x + LANE_LENGTH * Math.tan(angle + by) - answer('totalHookBoards', turn) - POCKET_X,
+    (by, turn) => x + LANE_LENGTH * tan(angle + by) - answer('totalHookBoards', turn) - POCKET_X,
   );
   const from = beyondPocket[0] * beyondPocket[1] <= 0 ? 0 : 1;
   const share = beyondPocket[from] / (beyondPocket[from] - beyondPocket[from + 1]);

@@ -6,7 +6,7 @@ import { ARRIVES_ALIKE, meanDifferences, shareAbove } from './scoring/world-stat
 import type { LayoutOutcomes } from './simulate-layouts.js';
 import { type Sizes, visibility } from './visibility.js';
 
-/** What the order of layouts goes by beside their scores. */
+/** What decides the order of layouts besides their scores. */
 export interface OrderRules {
   /** The numbers that are wished for. */
   readonly ids: readonly WishedId[];

@@ -14,12 +14,8 @@ import type { Voice } from './voices/voice.js';
 export interface OutcomeCache {
   /** All shots, read and scored by a voice. To be read when nothing is being rolled. */
   by(voice: Voice): ScoredCache;
-  /**
-   * The same of the shots alone that are asked for here: what others have rolled besides, or roll meanwhile, does not show.
-   *
-   * @param before  whose shots, as far as they are rolled by now, show as well
-   */
-  alone(voice: Voice, before?: ScoredCache): ScoredCache;
+  /** The same of the shots alone that are asked for here: what others have rolled besides, or roll meanwhile, does not show. */
+  alone(voice: Voice): ScoredCache;
   /** The usual middle layout, whose luck moves the targets. */
   readonly middle: NominalShot;
   readonly shots: () => number;
@@ -27,7 +23,7 @@ export interface OutcomeCache {
 
 /** What is rolled in worlds, as one voice has it. */
 export interface ScoredCache {
-  /** Rolls layouts in the first `worlds` worlds, as far as they have not met them. @param onDone told of every few */
+  /** Rolls layouts in the first `worlds` worlds, as far as they have not met them. @param onDone called after every few */
   roll(shots: readonly NominalShot[], worlds: number, onDone?: (count: number) => void): Promise<void>;
   /** How a layout did in the worlds it has met. */
   get(layout: LayoutNumbers): ScoredOutcomes | undefined;
@@ -136,13 +132,9 @@ export async function cacheOutcomes({
         targets,
       };
     },
-    alone(voice, before) {
+    alone(voice) {
       const { scored, targets } = read(voice);
-      const asked = new Map(
-        before
-          ?.known()
-          .map(({ layout, worlds }) => [keyOf(layout), { layout, worlds: worlds.scores.length }]),
-      );
+      const asked = new Map<string, { readonly layout: LayoutNumbers; readonly worlds: number }>();
       return {
         async roll(rows, worlds, onDone) {
           await roll(rows, worlds, onDone);

@@ -34,7 +34,10 @@ export function halvingShots({ starters, rounds, differing, batches, batch, best
 export async function halveByPhysics(
   starters: readonly NominalShot[],
   layouts: readonly LayoutNumbers[],
-  { rolled, cache }: { readonly rolled: NominalShots; readonly cache: ScoredCache },
+  {
+    rolled,
+    cache,
+  }: { readonly rolled: Pick<NominalShots, 'roll' | 'get' | 'isRejected'>; readonly cache: ScoredCache },
   survey: Survey | null,
   { rounds, differing, batches, batch: tried, best: leading }: RaceSize,
   onDone: (count: number) => void,

@@ -30,12 +30,14 @@ export async function finals(
   setting: Setting,
 ): Promise<{ rows: readonly LayoutOutcomes[]; middle: LayoutOutcomes }> {
   const { found, cache } = result;
-  const { semifinal, final } = setting.budget;
+  const { heats, final } = setting.budget;
   const worlds = setting.problem.luck.length;
-  const semifinalists = await advance(result, found, Math.min(semifinal.worlds, worlds), (order, known) =>
-    union(hardToTell(order, known, semifinal), pickDiffering(order, count + semifinal.moreThanShown)),
-  );
-  const finalists = await advance(result, semifinalists, worlds, (order, known) =>
+  let ahead = found;
+  for (const heat of heats)
+    ahead = await advance(result, ahead, Math.min(heat.worlds, worlds), (order, known) =>
+      union(hardToTell(order, known, heat), pickDiffering(order, count + heat.moreThanShown)),
+    );
+  const finalists = await advance(result, ahead, worlds, (order, known) =>
     union(hardToTell(order, known, final), pickDiffering(order, count)),
   );
   return simulateLayouts(finalists, cache, setting);

@@ -61,8 +61,6 @@ export interface SearchResult {
 export interface VoicesResult {
   /** Physics and practice weighed: what is recommended. */
   readonly weighed: SearchResult;
-  /** The same where practice has no weight; null where it was not asked for. */
-  readonly physics: SearchResult | null;
   /** The best by practice alone that may be drilled; null where it was not asked for, or none may. */
   readonly practice: NominalShot | null;
   readonly beliefs: ProblemBeliefs;
@@ -77,32 +75,30 @@ export interface VoicesResult {
  * A coarse grid is simulated by physics in the nominal world; its quantiles turn the wishes into targets. Then the fitted
  * regression, tuned to this problem, scores every layout at marking resolution over plausible worlds. Physics tries
  * the likeliest in some of those worlds, or, where there is no regression to use, the best of the grid, and
- * looks between and beside the best. Each voice does so by its own scores, physics alone first: what it finds does not depend
- * on the others. Shots are shared.
+ * looks between and beside the best. Each voice does so by its own scores and finds what it would find without the other; but
+ * what one has rolled is not rolled again for the other.
  *
  * @param also       layouts that are not surveyed, but may be looked at in the survey after
- * @param alone      whether physics alone is to search, too
- * @param onPhysics  told what physics alone finds while the search goes on
+ * @param onPhysics  receives what physics alone finds, while the search by both voices goes on; physics searches alone only where
+ *                   this is given, or practice has no weight
  */
 export async function search(
   want: Want,
   setting: Setting,
   {
     also = [],
-    alone = true,
     onPhysics,
   }: {
     readonly also?: readonly LayoutNumbers[];
-    readonly alone?: boolean;
     readonly onPhysics?: (physics: SearchResult) => void;
   } = {},
 ): Promise<VoicesResult> {
   const { ball, budget, problem, practiceWeight, chanceOf, seed } = setting;
-  const rolled = nominalShots(setting);
+  const grid = nominalShots(setting);
   const coarse = drilledGrid(budget.grid.coarse, setting);
   const finest = drilledGrid(budget.grid.finest, setting);
-  await rolled.roll(coarse, counted(setting.progress('layouts'), coarse.length));
-  const even = rolled.allowed();
+  await grid.roll(coarse, counted(setting.progress('layouts'), coarse.length));
+  const even = grid.allowed();
   const targets =
     even.length > 0
       ? targetsOf(
@@ -117,11 +113,17 @@ export async function search(
   const layouts = withAlso(surveyed, also);
 
   return withRegression({ layouts, surveyed: surveyed.length }, even, setting, async (opened) => {
-    const searchBy = async (voice: Voice, cache: ScoredCache): Promise<SearchResult> => {
-      const surveyed = 'why' in opened ? opened : await opened.survey(voice);
+    /** The race of one voice, once it has surveyed. */
+    const raceBy = async (
+      voice: Voice,
+      surveyed: Surveyed,
+      progress: Setting['progress'],
+    ): Promise<SearchResult> => {
+      const cache = outcomes.alone(voice);
+      const rolled = grid.apart();
       const bySurvey = 'why' in surveyed ? null : surveyed;
       const size = budget.race[bySurvey ? 'surveyed' : 'alone'];
-      const report = counted(setting.progress('shots in worlds'), halvingShots(size));
+      const report = counted(progress('shots in worlds'), halvingShots(size));
       const aimed = voice.targetsIn(NOMINAL);
       const nominalScore = ({ layout, outcome }: NominalShot): number =>
         score(voice.reached(voice.effectsOf(layout), NOMINAL, outcome), aimed);
@@ -160,21 +162,26 @@ export async function search(
         byRegression: (layout) => bySurvey?.expected(layout) ?? null,
       };
     };
+    const surveyBy = async (voice: Voice): Promise<Surveyed> =>
+      'why' in opened ? opened : opened.survey(voice);
     const plain = physicsVoice(targets);
     const byPhysics = outcomes.by(plain);
     const byBoth = outcomes.by(beliefs.voice);
-    // what others roll must not move what physics finds, not even when it is ranked
-    const searchByPhysics = (): Promise<SearchResult> => searchBy(plain, outcomes.alone(plain));
     if (even.length === 0 || practiceWeight === 0) {
-      const physics = await searchByPhysics();
-      return { weighed: physics, physics, practice: null, beliefs, byPhysics, byBoth: byPhysics };
+      const physics = await raceBy(plain, await surveyBy(plain), setting.progress);
+      return { weighed: physics, practice: null, beliefs, byPhysics, byBoth: byPhysics };
     }
-    const physics = alone ? await searchByPhysics() : null;
-    const own = outcomes.alone(beliefs.voice, physics?.cache);
-    if (physics) onPhysics?.(physics);
-    const weighed = await searchBy(beliefs.voice, own);
-    const practice = alone ? await bestByPractice(markable, beliefs, rolled) : null;
-    return { weighed, physics, practice, beliefs, byPhysics, byBoth };
+    const physicsAlone = async (surveyed: Surveyed): Promise<void> => {
+      onPhysics?.(await raceBy(plain, surveyed, () => () => undefined));
+    };
+    // one voice races while the other surveys, so that all threads have work
+    const alone = onPhysics ? physicsAlone(await surveyBy(plain)) : null;
+    const [weighed] = await Promise.all([
+      surveyBy(beliefs.voice).then((surveyed) => raceBy(beliefs.voice, surveyed, setting.progress)),
+      alone,
+    ]);
+    const practice = alone && (await bestByPractice(markable, beliefs, grid.apart()));
+    return { weighed, practice, beliefs, byPhysics, byBoth };
   });
 }
 

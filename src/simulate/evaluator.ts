@@ -17,14 +17,14 @@ export interface Trial {
   readonly near?: Launch;
 }
 
-/** A ball that never is, to be tried in the nominal world on its own line. */
+/** A virtual ball, to be tried in the nominal world on its own line. */
 export interface MixedTrial {
   readonly mixed: MixedBall;
   /** A line near its own, from which that is found sooner. */
   readonly near?: Launch;
 }
 
-/** Another ball that never is, to be tried in one of the problem's worlds. */
+/** Another virtual ball, to be tried in one of the problem's worlds. */
 export interface AlteredTrial {
   readonly altered: AlteredBall;
   /** As of a `Trial`. */

@@ -17,7 +17,7 @@ const ENOUGH = 45;
 /**
  * Starts the search for a layout's own line near it, which saves about half of its shots.
  *
- * As soon as more than `FIRST` layouts are to be rolled on their own lines, so many of them, spread over all, are rolled from the
+ * As soon as more than `FIRST` layouts are to be rolled on their own lines, this many of them, spread over all, are rolled from the
  * problem's line and the launch angles found are fitted over layouts. All others start from the fit, then and later; those
  * that it is made from, and the middle layout, start from the problem's line whenever they are rolled again, so that a layout always
  * plays the same line.
@@ -51,7 +51,7 @@ export function withNearLines(evaluator: Evaluator, problem: ShotProblem): Evalu
 
 const isOnOwnLine = (trial: AnyTrial): trial is Trial => 'layout' in trial && trial.launch === undefined;
 
-/** The layout near whose line that of a ball lies which is still to be found: of one that never is, the layout it has the inertia of. */
+/** The layout whose line is a good first guess for a ball: for a virtual ball, the layout whose inertia it has. */
 function layoutNear(trial: AnyTrial): Layout | null {
   if ('mixed' in trial) return trial.mixed.inertiaOf;
   return isOnOwnLine(trial) ? trial.layout : null;

@@ -5,11 +5,12 @@ import type { Shot } from '../motion/shot/shot.js';
 export const POCKET_BOARD = 17.5;
 
 /** Boards at the pins that still count as the pocket, between a thin and a high hit (common practice, no source). */
-const THIN = 16.5;
-const HIGH = 18.5;
+export const THIN_BOARD = 16.5;
+export const HIGH_BOARD = 18.5;
 
 /** How far past the pocket's nearer edge a ball ends, m; negative inside. @param pinsX  where it ended, m in W */
-export const pastPocket = (pinsX: number): number => Math.max(boardToX(HIGH) - pinsX, pinsX - boardToX(THIN));
+export const pastPocket = (pinsX: number): number =>
+  Math.max(boardToX(HIGH_BOARD) - pinsX, pinsX - boardToX(THIN_BOARD));
 
 /** Whether a shot came to the pocket. @param pinsX  where it ended, m in W */
 export const isAtPocket = (outcome: Shot['outcome'], pinsX: number): boolean =>

@@ -1,6 +1,8 @@
 import { LANE_LENGTH } from '../base/constants.js';
 import { fromKeys } from '../base/from-keys.js';
 import { DEGREE, FOOT, MPH, RPM, to } from '../base/units.js';
+import { atan2 } from '../math/atan.js';
+import { hypot } from '../math/hypot.js';
 import { xToBoard } from '../motion/lane/boards.js';
 import type { Shot } from '../motion/shot/shot.js';
 import type { PathPoint, ReactionAnswer } from '../records/answers/answer.js';
@@ -34,9 +36,9 @@ export function pathAnswer(shot: Shot): PathPoint[] {
       timeS: at(shot.time),
       distanceFt: foot,
       board: xToBoard(at(shot.x)),
-      speedMph: to(Math.hypot(vx, vy), MPH),
+      speedMph: to(hypot(vx, vy), MPH),
       revRateRpm: to(at(shot.spin), RPM),
-      headingDeg: to(Math.atan2(-vx, vy), DEGREE),
+      headingDeg: to(atan2(-vx, vy), DEGREE),
       slipMps: at(shot.slip),
     });
   }

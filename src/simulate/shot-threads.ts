@@ -13,7 +13,7 @@ export interface ShotThreads {
   fingerprint(): Promise<Fingerprint>;
 }
 
-/** @param threads  none is fine */
+/** @param threads  may be empty */
 export const shotThreads = (threads: readonly StartedThread[]): ShotThreads => ({
   evaluator(problem) {
     if (threads.length === 0) return localEvaluator(problem);

@@ -4,9 +4,11 @@ import { type StaticWeights, staticWeights } from '../ball/drill/static-weights.
 import type { MassProperties } from '../ball/mass/mass-properties.js';
 import type { Layout } from '../layout/layout.js';
 import { placeLayout } from '../layout/placement.js';
+import { asin } from '../math/atan.js';
 import { ballPoint, overAndUp } from '../math/ball-point.js';
 import type { Vec3 } from '../math/vec3.js';
 import type { FreshSurface } from '../motion/lane/fresh-surface.js';
+import { asExponential } from '../motion/lane/law-shape.js';
 import { layOil } from '../motion/lane/oil.js';
 import { type Surface, surfaceOf } from '../motion/lane/surface.js';
 import { meanReaction, type Reaction, reactionNumbers } from '../motion/reaction/reaction.js';
@@ -48,9 +50,9 @@ export interface Simulator {
   read(rolled: RolledShot): Outcome;
   /** The numbers of a shot from a launch; on the layout's own line when none is given. @param near  a line near that */
   outcome(layout: Layout, deviations: Deviations, launch?: Launch, near?: Launch): Outcome;
-  /** The numbers of the nominal shot of a ball that never is, on its own line. */
+  /** The numbers of the nominal shot of a virtual ball, on its own line. */
   mixed(ball: MixedBall, near?: Launch): Outcome;
-  /** The numbers of a shot from a launch with another ball that never is. */
+  /** The numbers of a shot of another virtual ball from a given launch. */
   altered(ball: AlteredBall, deviations: Deviations, launch: Launch): Outcome;
 }
 
@@ -224,12 +226,13 @@ function surfaceIn(
   oilUnder: ReturnType<typeof layOil>,
   { pattern, grit }: Pick<ShotProblem, 'pattern' | 'grit'>,
 ): Surface {
-  return surfaceOf(oilUnder(surface), frictionOf(pattern, grit, surface));
+  const law = frictionOf(pattern, grit, surface);
+  return surfaceOf(asExponential(oilUnder(surface), surface.lawShape, law.filmScale), law);
 }
 
 const ringClearance = (shot: LeanShot, { ball }: ShotProblem): number =>
   Math.min(
     ...ball.holes.map((hole) =>
-      leastClearance(shot, hole.mouth_B, Math.asin(hole.open.radius / ball.published.radius)),
+      leastClearance(shot, hole.mouth_B, asin(hole.open.radius / ball.published.radius)),
     ),
   );

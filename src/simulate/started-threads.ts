@@ -14,7 +14,7 @@ export interface StartedThread {
  *
  * This file loads nothing of the engine, so that they can be started before it.
  *
- * @param count  none is fine
+ * @param count  may be 0
  */
 export async function withStartedThreads<T>(
   count: number,

@@ -5,7 +5,7 @@ import { Refusal } from '../records/refusals/refusal.js';
 export type Ending = Exclude<Shot['outcome'], 'hops' | 'invalid'>;
 
 /**
- * The outcome of a nominal shot that is to be told to a person.
+ * The outcome of a nominal shot that is to be shown to a person.
  *
  * @throws {Refusal} `ball-would-hop` when the lane would have to pull the ball down: there is no shot to tell of
  */

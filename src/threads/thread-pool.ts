@@ -15,7 +15,7 @@ export interface ThreadPool<Task, Result> {
  * then wait for ever, so none is left open.
  *
  * @param module  its default export answers a task
- * @param data    what every thread is told once
+ * @param data    data that every thread receives once
  */
 export function threadPool<Task, Result>(
   module: URL,

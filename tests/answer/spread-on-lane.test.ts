@@ -14,7 +14,7 @@ const options = { seed: 1, workers: 1, pinSide: 'both' as const, budget: SMALL_B
 const inputs = { bowler: averageBowler, ball: plainBall, lane: houseLane };
 
 test('spreadOnLane: the rows with the least and the greatest of the differential that moves more, as `compare` has them', async () => {
-  const map = mapAnswer({ ...inputs, around: MIDDLE_LAYOUT }, 'buffer', undefined, SMALL_BUDGET);
+  const map = mapAnswer({ ...inputs, around: MIDDLE_LAYOUT }, 'buffer', SMALL_BUDGET);
   const onLane = await spreadOnLane(inputs, map, options);
   expect(mapAnswerSchema.parse(withSentences({ ...map, onLane }))).toMatchObject({ onLane });
   // over the buffer the total differential moves more

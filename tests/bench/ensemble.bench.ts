@@ -44,13 +44,6 @@ export function ensembleBench(print: (line: string) => void = console.log): void
       timeCalls(() => built.fitEnsemble(impossible, COUNT), 20, 1),
     ),
   );
-  const { points } = built.fitEnsemble(LOBED, COUNT);
-  print(
-    row(
-      'lobed, from remembered points',
-      timeCalls(() => built.bodiesAt(LOBED, points), 20, 1),
-    ),
-  );
   for (const wanted of USUAL_BALLS) againstRejection(wanted, print);
 }
 

@@ -35,7 +35,6 @@ export async function startBench(print: (line: string) => void = console.log): P
     PATH: process.env.PATH ?? '',
     LANG: 'C.UTF-8',
     FLAREWISE_HOME: folder,
-    FLAREWISE_CACHE: folder,
   };
   await seen('npm', ['start'], /1\/\d+ {2}/, env);
   const question: number[] = [];

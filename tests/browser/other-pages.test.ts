@@ -6,9 +6,11 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { UNITS } from '../../src/report/text/display-units.js';
 import { paintWith } from '../../src/report/text/paint.js';
+import { adjustHtml } from '../../src/report/web/adjust-html.js';
 import { coachHtml } from '../../src/report/web/coach-html.js';
 import { compareHtml } from '../../src/report/web/compare-html.js';
 import { judgeHtml } from '../../src/report/web/judge-html.js';
+import { adjustAnswer } from '../support/adjust-answer.js';
 import { eightStudents } from '../support/coach-answer.js';
 import { compareAnswer } from '../support/compare-answer.js';
 import { judgeAnswer } from '../support/judge-answer.js';
@@ -21,6 +23,7 @@ import { SCREENS, visit } from './visit.js';
 const page = { units: UNITS.trade, paint: paintWith(new Chalk({ level: 0 })) };
 const PAGES = {
   judge: judgeHtml(judgeAnswer, facts, ['lane'], page),
+  adjust: adjustHtml(adjustAnswer, ['lane'], page),
   compare: compareHtml(compareAnswer, ['lane'], page),
   coach: coachHtml(eightStudents, page),
 };

@@ -42,7 +42,7 @@ test('core: a core that makes no ball is drawn on stdout; stderr says why; exit 
   writeFileSync(path, readFileSync(CORE, 'utf8').replace('"unit": "in"', '"unit": "mm"'));
   const { code, out, err } = await core(path);
   expect(code).toBe(2);
-  expect(out).toContain('This core makes no ball.');
+  expect(out).toContain('No ball can be made with this core.');
   expect(err).toContain('With "in" it would be a usual core');
 });
 

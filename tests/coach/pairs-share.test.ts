@@ -6,7 +6,7 @@ import { shareRegression } from '../../src/regression/open-regression.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 import { SMALL_BUDGET } from '../support/small-budget.js';
 
-const share = pairsShare(undefined);
+const share = pairsShare();
 afterAll(() => share.regression.close());
 
 const balls = [plainBall, { ...plainBall, name: 'Other', rgIn: 2.6 }];
@@ -45,7 +45,7 @@ test('pairs answer alike whether they share or not, and share what they can', as
 });
 
 test('what pairs share is made once', async () => {
-  const { readyBall, fitter } = pairsShare(undefined);
+  const { readyBall, fitter } = pairsShare();
   const ask = () => readyBall(plainBall, averageBowler, 'moment', fitter, SMALL_BUDGET);
   expect(ask()).toBe(ask());
   expect(readyBall(plainBall, { ...averageBowler, hand: 'left' }, 'moment', fitter, SMALL_BUDGET)).not.toBe(

@@ -2,10 +2,19 @@ import { cpSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect } from 'vitest';
 import { run } from '../../src/cli/run.js';
+import { keepAll } from '../../src/records/home/change-records.js';
+import { demo } from '../support/demo-files.js';
 import { fakeTerminal } from '../support/fake-terminal.js';
+import { waitsForLock } from '../support/killed.js';
 import { type Command, killedAtWrite, killedWhileWriting } from '../support/killed-command.js';
 import { runCli } from '../support/run-cli.js';
 import { commandIn, prepareFolder, type WritingCommand } from './writing-commands.js';
+
+/** How often a command was killed, at steps aimed at and at random moments. */
+export interface Kills {
+  readonly aimed: number;
+  readonly random: number;
+}
 
 /** A folder as it was, made anew before each kill, and one in which the command has been done. */
 export class KilledCommand {
@@ -34,9 +43,10 @@ export class KilledCommand {
 
   /** What there is: what the file holds, or what a command says that runs in this process, and must run. */
   async #seen(): Promise<string> {
-    const { file, seenBy = [] } = this.writing;
+    const { file, seen, seenBy = [] } = this.writing;
     if (file) return readFileSync(join(this.#now, file), 'utf8');
-    if (this.writing.isLong) {
+    if (seen) return seen(this.#now);
+    if (this.writing.isLong && !seenBy.includes('shelf')) {
       const { code, out } = await runCli(seenBy, { ...this.#command });
       expect(code).toBe(0);
       return out;
@@ -46,31 +56,39 @@ export class KilledCommand {
     return terminal.written.out();
   }
 
-  /**
-   * Kills the command at every step in which it changes files, then at random moments, and looks each time at what is there.
-   *
-   * @returns how often it was killed
-   */
-  async kill(): Promise<number> {
+  /** A record can be kept at once: nothing that the killed program left is waited for. */
+  async #keepsOn(): Promise<void> {
+    const home = this.#command.env.FLAREWISE_HOME as string;
+    const record = { kind: 'lane', id: 'after', record: demo.lane() as never, ifTaken: 'replace' } as const;
+    expect(await waitsForLock(() => keepAll(home, [record]))).toBe(0);
+  }
+
+  /** Kills the command at every step in which it changes files, then at random moments, and looks each time at what is there. */
+  async kill(): Promise<Kills> {
     this.#reset();
     const before = await this.#seen();
     this.#reset();
     expect(killedAtWrite(this.#command, Number.POSITIVE_INFINITY)).toBe(false);
     const after = await this.#seen();
-    const look = async (when: string): Promise<void> =>
+    // a coach that is asked what there is goes on to the end
+    if (this.writing.seenBy?.[0] !== 'coach') expect(after).not.toBe(before);
+    const look = async (when: string): Promise<void> => {
       expect([before, after], when).toContain(await this.#seen());
-    let kills = 0;
-    for (let step = 1; ; step++) {
+      await this.#keepsOn();
+    };
+    let aimed = 0;
+    for (;;) {
       this.#reset();
-      if (!killedAtWrite(this.#command, step)) break;
-      kills += 1;
-      await look(`killed at step ${step}`);
+      if (!killedAtWrite(this.#command, aimed + 1)) break;
+      aimed += 1;
+      await look(`killed at step ${aimed}`);
     }
+    let random = 0;
     for (let time = 0; time < this.writing.times; time++) {
       this.#reset();
-      if (await killedWhileWriting(this.#command, 12 * Math.random())) kills += 1;
+      if (await killedWhileWriting(this.#command, 12 * Math.random())) random += 1;
       await look(`killed at a random moment, ${time}`);
     }
-    return kills;
+    return { aimed, random };
   }
 }

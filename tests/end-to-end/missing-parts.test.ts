@@ -1,7 +1,7 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync, statSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
-import { CARD_FILE } from '../../src/regression/card.js';
+import { CARD_FILE, MODEL_FILE } from '../../src/regression/card.js';
 import { packageCopy } from '../support/package-copy.js';
 import { runCli, runSmall, smallMain } from '../support/run-cli.js';
 
@@ -15,9 +15,12 @@ afterEach(() => {
 
 const RECORDS = ['--bowler', 'average-right', '--ball', 'plain-medium'];
 
-describe('without the library that draws PNG', () => {
+describe.each([
+  { what: 'without the library that draws PNG', parts: { without: ['@resvg/resvg-js'] } },
+  { what: 'with one whose native part is of another machine', parts: { broken: ['@resvg/resvg-js'] } },
+])('$what', ({ parts }) => {
   const sheet = (...more: readonly string[]) => {
-    copy ??= packageCopy({ without: ['@resvg/resvg-js'] });
+    copy ??= packageCopy(parts);
     return runCli(['sheet', ...RECORDS, '--layout', '70 x 4 1/2 x 30', ...more], {
       main: copy.main,
       cwd: copy.path,
@@ -64,33 +67,52 @@ describe('without a regression that can be used, physics alone recommends', () =
     const card = JSON.parse(readFileSync(file, 'utf8'));
     card.physics = { hash: 'another', numbers: card.physics.numbers.map((number: number) => 1.5 * number) };
     writeFileSync(file, JSON.stringify(card));
-    await alone('the fitted regression is of an earlier physics engine');
+    await alone('the fitted regression was made for an earlier physics engine');
+  });
+
+  test.each([MODEL_FILE, CARD_FILE])('where %s was cut short', async (name) => {
+    copy = packageCopy();
+    const file = join(copy.path, 'models', name);
+    truncateSync(file, statSync(file).size >> 1);
+    await alone('the fitted regression is damaged');
+  });
+
+  test.each([MODEL_FILE, CARD_FILE])('where %s is missing', async (name) => {
+    copy = packageCopy();
+    rmSync(join(copy.path, 'models', name));
+    await alone('the fitted regression is missing');
   });
 });
 
-test('without the ONNX runtime the regression surveys all the same, the ranking stays, and one line says so', async () => {
-  copy = packageCopy({ without: ['onnxruntime-node'] });
-  const ask = ['recommend', ...RECORDS, '--lane', 'house-easy', '--workers', '2'];
-  const [usual, without, shown] = [
-    await runSmall([...ask, '--json']),
-    await runCli([...ask, '--json'], { main: smallMain(join(copy.path, 'dist')) }),
-    await runCli(ask, { main: smallMain(join(copy.path, 'dist')) }),
-  ].map(({ code, out, err }) => {
-    expect(code, err).toBe(0);
-    return out;
-  });
-  const [here, there] = [JSON.parse(usual), JSON.parse(without)];
-  expect(here.search.regression.arithmetic).toBe('runtime');
-  expect(there.search.regression.arithmetic).toBe('plain');
-  expect(there.search.regression.candidateWorlds).toBeGreaterThan(0);
-  // the best is ahead by far more than floats of 24 bits differ from doubles; what follows it need not be
-  const names = ({ layouts }: typeof here) => layouts.map(({ text }: { text: string }) => text);
-  expect(names(there)).toEqual(names(here));
-  const told = shown
-    .replace(/\s+/g, ' ')
-    .split('The package onnxruntime-node is missing or does not load on this machine');
-  expect(told).toHaveLength(2); // said once
-});
+test.each([
+  { what: 'without the ONNX runtime', parts: { without: ['onnxruntime-node'] } },
+  { what: 'with one whose native part is of another machine', parts: { broken: ['onnxruntime-node'] } },
+])(
+  '$what the regression surveys all the same, the ranking stays, and one line says so',
+  async ({ parts }) => {
+    copy = packageCopy(parts);
+    const ask = ['recommend', ...RECORDS, '--lane', 'house-easy', '--workers', '2'];
+    const [usual, without, shown] = [
+      await runSmall([...ask, '--json']),
+      await runCli([...ask, '--json'], { main: smallMain(join(copy.path, 'dist')) }),
+      await runCli(ask, { main: smallMain(join(copy.path, 'dist')) }),
+    ].map(({ code, out, err }) => {
+      expect(code, err).toBe(0);
+      return out;
+    });
+    const [here, there] = [JSON.parse(usual), JSON.parse(without)];
+    expect(here.search.regression.arithmetic).toBe('runtime');
+    expect(there.search.regression.arithmetic).toBe('plain');
+    expect(there.search.regression.candidateWorlds).toBeGreaterThan(0);
+    // the best is ahead by far more than floats of 24 bits differ from doubles; what follows it need not be
+    const names = ({ layouts }: typeof here) => layouts.map(({ text }: { text: string }) => text);
+    expect(names(there)).toEqual(names(here));
+    const told = shown
+      .replace(/\s+/g, ' ')
+      .split('The package onnxruntime-node is missing or does not load on this machine');
+    expect(told).toHaveLength(2); // said once
+  },
+);
 
 describe('a worker thread that dies', () => {
   // ends a thread in the middle of its work, as the machine does

@@ -46,7 +46,10 @@ test('shelf: a list says whose grip and scatter it leaves out, and keeps how sur
   await run('import', 'ann.json');
   const { out, err } = await run('export', '--csv');
   expect(err).toContain('scatter of ann');
-  expect(out).toContain('14 +/- 2');
+  const [heads, ann] = out.split('\n').map((line) => line.split(','));
+  const cell = (head: string): string | undefined => ann[heads.indexOf(head)];
+  expect([cell('axisTiltDeg'), cell('axisTiltDeg +/-')]).toEqual(['14', '2']);
+  expect([cell('speedMph'), cell('speedMph +/-')]).toEqual(['17', '0.6']);
   expect(JSON.parse((await run('export')).out).records[0].record).toMatchObject({
     scatter,
     uncertainty: { axisTiltDeg: 2, speedMph: 0.6 },

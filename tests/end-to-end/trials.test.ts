@@ -139,11 +139,21 @@ describe('a coach with eight students in a spreadsheet', () => {
     expect(out).toMatch(/Less sure[\s\S]*Lee \(axis tilt,\s+axis\s+rotation,\s+PAP\)/);
   });
 
-  test('saved in another encoding it is refused, with the line and the remedy: no name goes on wrongly spelt', async () => {
-    writeFileSync(list, Buffer.from(text, 'latin1'));
+  test('saved as Windows-1252 it is read as that, and the names to check are said', async () => {
+    writeFileSync(list, Buffer.from(text.replaceAll('\u2212', '-'), 'latin1')); // which has no minus of its own
+    const { code, out, err } = await runSmall([...coach]);
+    expect(code).toBe(0);
+    const [name = ''] = (ROWS.find((row) => /[^\0-\x7f]/.test(row)) ?? '').split(';');
+    expect(err).toContain('is not UTF-8 and was read as Windows-1252. Check: ');
+    expect(err).toContain(name);
+    expect(out).toContain(name);
+  });
+
+  test('saved as UTF-16 it is refused, with the remedy', async () => {
+    writeFileSync(list, Buffer.from(`\ufeff${text}`, 'utf16le'));
     const { code, err } = await runSmall([...coach]);
     expect(code).toBe(2);
-    expect(err).toMatch(/UTF-8[\s\S]*line 2[\s\S]*CSV UTF-8/);
+    expect(err).toMatch(/UTF-8[\s\S]*UTF-16[\s\S]*CSV UTF-8/);
     rmSync(folder, { recursive: true, force: true });
   });
 });

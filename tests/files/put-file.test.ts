@@ -15,7 +15,7 @@ import { join } from 'node:path';
 import { afterAll, beforeEach, expect, test } from 'vitest';
 import { sweep } from '../../src/files/leftovers.js';
 import { newOwner } from '../../src/files/owner.js';
-import { putFile, putFiles } from '../../src/files/put-file.js';
+import { putFile } from '../../src/files/put-file.js';
 import { deadOwner } from '../support/dead-owner.js';
 import { scratchFolder } from '../support/demo-files.js';
 
@@ -71,19 +71,6 @@ test.runIf(existsSync('/dev/full'))('putFile: a device is never replaced by a fi
   symlinkSync('/dev/full', at('full'));
   expect(() => putFile(at('full'), 'new')).toThrow('not an ordinary file');
   expect(statSync('/dev/full').isCharacterDevice()).toBe(true);
-});
-
-test('putFiles: where one of several cannot be written all stay as they were', () => {
-  writeFileSync(at('a'), 'old');
-  mkdirSync(at('b'));
-  expect(() =>
-    putFiles([
-      [at('a'), 'new'],
-      [at('b'), 'new'],
-    ]),
-  ).toThrow('not an ordinary file');
-  expect(readFileSync(at('a'), 'utf8')).toBe('old');
-  expect(readdirSync(folder)).toEqual(['a', 'b']);
 });
 
 test('sweep: takes what processes that have ended left, and nothing else', () => {

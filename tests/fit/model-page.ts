@@ -28,8 +28,8 @@ Other fits of the same shots, RMSE:
 ${card.comparison.map((row) => `| ${row.fit} | ${row.heldOut.map(({ rmse }) => figure(rmse)).join(' | ')} |`).join('\n')}
 | the network | ${outputs.map(({ heldOut }) => figure(heldOut.rmse)).join(' | ')} |
 
-What the engine itself does when every input of a shot changes by up to a share of itself, root mean square: a bowler is
-known no better than to 1 %, and a fit that is right to that errs about as the second row says.
+How far the engine itself moves when every input of a shot changes by up to this share, root mean square. A bowler is
+known to 1 % at best, so a fit cannot usefully be better than the second row.
 
 | change | ${outputs.map(({ name }) => name).join(' | ')} |
 |---|${outputs.map(() => '---').join('|')}|
@@ -43,7 +43,7 @@ ${card.regions.map((row) => `| ${row.input} | ${figure(row.from)} | ${figure(row
 
 ## Inputs
 
-In SI, in this order, with the range they were fitted over. Answers come in SI too, in the order above.
+In SI, in this order, with the range of the fit. Outputs are in SI too, in the order above.
 
 | input | unit | least | most |
 |---|---|---|---|

@@ -29,6 +29,9 @@ export const FORMULAS: Readonly<Record<string, readonly Formula[]>> = {
     placeLayout: 'R_BC: how the layout turns the core in the ball',
     nearestOfSegments: 'least distance of two segments, for walls between bores',
     wallBetween: 'wall between two bores: distance of their axes less both radii',
+    boreLips:
+      'lip over a slanted bore: R (1 − sin γ / sin(α + γ)), from the triangle of edge, wall and centre',
+    mouthEdge: 'edge of a slanted bore’s oval mouth',
     holeMarks: 'marks of holes to 1/64 in whose roundings do not add up',
     arcAngle: 'arc between two points: atan2(|u × v|, u · v)',
     otherLeg: 'right spherical triangle: cos h = cos a · cos b',
@@ -67,6 +70,7 @@ export const FORMULAS: Readonly<Record<string, readonly Formula[]>> = {
     drawDeviations: 'release scatter, spin phase, marking, core, making, friction, ring oil',
     scrambledSobol: 'evenly spread points of the unit cube, scrambled by a seed',
     drawSurface: 'friction drawn jointly',
+    asExponential: 'a film under a friction law of another shape',
     fitWithPrior: 'what logged nights say of what is not known: Gauss–Newton with the prior',
     aboutTheMean: 'mean and scatter of readings over shots, by points √5 deviations off',
     fillGutters: 'means of nights with the shots that fell into the gutter',

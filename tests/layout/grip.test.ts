@@ -145,7 +145,8 @@ test('placeGrip: without a thumb the fingers stay where a one-inch thumb would h
 test('placeGrip: spans too short for the bridge and the holes are reported, never NaN', () =>
   fc.assert(
     fc.property(grips, (grip) => {
-      expect(placeGrip({ ...grip, spanMiddle: -0.02, bridge: 0.06 }, RADIUS)).toBeNull();
+      for (const short of [{ spanMiddle: -0.02 }, { spanRing: -0.02 }])
+        expect(placeGrip({ ...grip, ...short, bridge: 0.06 }, RADIUS)).toBeNull();
       expect(placed(grip).every(({ axis_B }) => axis_B.every(Number.isFinite))).toBe(true);
     }),
   ));

@@ -9,6 +9,7 @@ import {
   pinBuffer,
   toAngles,
   toDistances,
+  valAngleOf,
 } from '../../src/layout/layout.js';
 import { placeLayout } from '../../src/layout/placement.js';
 import { ballPoint } from '../../src/math/ball-point.js';
@@ -60,6 +61,28 @@ test('markerToPap: equals the arc between the two marks on the ball by another p
 test('markerToPap: a marker on the PAP is no arc away, to the last digits', () => {
   const layout = { drillingAngle: 0, pinToPap: arc(3), valAngle: 0.5 };
   expectNear(markerToPap(layout, arc(3) + 1e-10), 1e-10, 1e-16);
+});
+
+test.each([
+  { deg: 0, side: 'above' },
+  { deg: 90, side: 'above' },
+  { deg: 91, side: 'below' },
+  { deg: 180, side: 'below' },
+])('toDistances: a pin at $deg° from the upper VAL lies $side the PAP', ({ deg, side }) => {
+  // 90° is right across the ball, on neither side: it counts as above
+  const layout = { drillingAngle: 1, pinToPap: arc(4), valAngle: deg * DEGREE };
+  expect(toDistances(layout).pinSide).toBe(side);
+});
+
+test('valAngleOf: a buffer as long as pin-to-PAP, which rounding makes longer, is a right angle', () => {
+  for (const inch of [0.5, 1.7, 3.375, 4.3, 5.6])
+    for (const off of [-1, 0, 1]) {
+      const pinToPap = arc(inch);
+      const buffer = pinToPap * (1 + off * 2e-16);
+      // the angle of a sine that is off by a rounding is off by its root
+      for (const side of ['above', 'below'] as const)
+        expectNear(valAngleOf(pinToPap, buffer, side) ?? Number.NaN, Math.PI / 2, 1e-7);
+    }
 });
 
 test('angles to distances and back give the same layout', () =>

@@ -55,6 +55,17 @@ test('placeVent: it ends on the axis of the hole it vents, as deep as asked', ()
     }),
   ));
 
+test('placeVent: it is a flat bore without a sleeve, named as what it is and by the hole it vents', () => {
+  const { name, into, open, sleeve, tip } = placed(besideThumb(INCH));
+  expect({ name, into, radius: open.radius, sleeve, tip }).toEqual({
+    name: 'vent',
+    into: 'thumb',
+    radius: 0.125 * INCH,
+    sleeve: null,
+    tip: 'flat',
+  });
+});
+
 test('placeVent: left out, the depth is that of the hole’s straight wall', () =>
   expectNear(endOf(placed(besideThumb(INCH))), endOf(THUMB), 1e-16));
 

@@ -1,7 +1,7 @@
 import { inverse, Matrix } from 'ml-matrix';
 import { describe, expect, test } from 'vitest';
 import { fitWithPrior, type Linear } from '../../src/learn/fit-with-prior.js';
-import { shareBelow } from '../../src/simulate/worlds/draws.js';
+import { shareBelow } from '../../src/math/normal.js';
 import { evenness } from '../studies/learning-page.js';
 import { random } from '../studies/random.js';
 

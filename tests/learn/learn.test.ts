@@ -77,7 +77,7 @@ describe('learn', () => {
         {},
       )!;
       const { j } = lastingOf(unknowns).find(({ what }) => what === 'frictionOiled')!;
-      expect(fit.covariance.get(j, j)).toBeLessThan(0.85); // one beforehand
+      expect(fit.covariance.get(j, j)).toBeLessThan(0.9); // one beforehand; the shape of the law takes a share of what is learned
       return fit.mean[j];
     });
     // the truth lies two deviations off; most of that other numbers, and what readings and engine lie apart, could be as well

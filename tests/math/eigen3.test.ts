@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { alongAxes, fromAxes, symmetricEigen } from '../../src/math/eigen3.js';
-import { determinant, diagonal, mulVec, rotateTensor } from '../../src/math/mat3.js';
+import { alongAxes, axesAsRows, symmetricEigen } from '../../src/math/eigen3.js';
+import { determinant, diagonal, mulVec, rotateTensor, transpose } from '../../src/math/mat3.js';
 import { scale, type Vec3 } from '../../src/math/vec3.js';
 import { direction, rotation, within } from '../support/arbitraries.js';
 import { expectNear } from '../support/expect-near.js';
@@ -37,10 +37,10 @@ test('symmetricEigen: three equal moments give them back with a right-handed set
   expect(determinant(axes)).toBe(1);
 });
 
-test('alongAxes and fromAxes undo each other', () =>
+test('alongAxes is undone by the axes themselves', () =>
   fc.assert(
     fc.property(rotation, direction, (R, u) => {
       const eigen = symmetricEigen(rotateTensor(R, diagonal([1, 2, 3])));
-      expectNear(fromAxes(eigen, alongAxes(eigen, u)), u, 1e-14);
+      expectNear(mulVec(transpose(axesAsRows(eigen)), alongAxes(eigen, u)), u, 1e-14);
     }),
   ));

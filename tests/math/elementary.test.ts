@@ -1,7 +1,12 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { exp } from '../../src/math/exp.js';
+import { acos, asin, atan2 } from '../../src/math/atan.js';
+import { exp, tanh } from '../../src/math/exp.js';
+import { hypot } from '../../src/math/hypot.js';
+import { ln } from '../../src/math/ln.js';
+import { scoreOfShare, shareBelow } from '../../src/math/normal.js';
 import { cube, fifth, power } from '../../src/math/power.js';
-import { cos, cosNear, sin, sinNear } from '../../src/math/sin-cos.js';
+import { cos, cosNear, sin, sinNear, tan } from '../../src/math/sin-cos.js';
 import { seeded } from '../support/bodies.js';
 
 /** Size of a unit in the last place of a double. */
@@ -66,6 +71,61 @@ describe('own elementary functions agree with the engine’s to the last place',
   });
 });
 
+/** Values of many digits from another program: rows of arguments and the value. */
+const VALUES = JSON.parse(
+  readFileSync(new URL('elementary-values.json', import.meta.url), 'utf8'),
+) as Readonly<Record<string, readonly (readonly number[])[]>>;
+
+describe('own functions agree with values of many digits (mpmath)', () => {
+  const inUlp = (error: number, want: number): number => error / ulpOf(want);
+  const relative = (error: number, want: number): number => error / Math.abs(want);
+  test.each([
+    // the last digit of a quotient or a root on top of the polynomial's
+    { name: 'asin', ours: asin, error: inUlp, most: 1 },
+    { name: 'acos', ours: acos, error: inUlp, most: 1 },
+    { name: 'atan2', ours: atan2, error: inUlp, most: 1 },
+    { name: 'ln', ours: ln, error: inUlp, most: 1 },
+    { name: 'tan', ours: tan, error: inUlp, most: 1 },
+    { name: 'tanh', ours: tanh, error: inUlp, most: 1 },
+    { name: 'hypot', ours: hypot, error: inUlp, most: 1 },
+    // approximations, to what their sources state
+    { name: 'scoreOfShare', ours: scoreOfShare, error: relative, most: 4e-3 },
+    { name: 'shareBelow', ours: shareBelow, error: relative, most: 1.2e-7 },
+  ])('$name', ({ name, ours, error, most }) => {
+    const rows = VALUES[name] ?? [];
+    expect(rows.length).toBeGreaterThan(7);
+    for (const row of rows) {
+      const [args, want] = [row.slice(0, -1), row[row.length - 1] as number];
+      const off = Math.abs((ours as (...given: number[]) => number)(...args) - want);
+      expect(off === 0 ? 0 : error(off, want), args.join()).toBeLessThanOrEqual(most);
+    }
+  });
+
+  // theirs err by a unit, ours by one or two
+  test.each([
+    { name: 'asin', ours: asin, theirs: Math.asin, from: -1, to: 1 },
+    { name: 'acos', ours: acos, theirs: Math.acos, from: -1, to: 1 },
+    { name: 'tan', ours: tan, theirs: Math.tan, from: -1.57, to: 1.57 },
+    { name: 'ln', ours: ln, theirs: Math.log, from: 1e-3, to: 1e4 },
+    {
+      name: 'a heading',
+      ours: (x: number) => atan2(x, 2),
+      theirs: (x: number) => Math.atan2(x, 2),
+      from: -9,
+      to: 9,
+    },
+    {
+      name: 'an angle behind',
+      ours: (x: number) => atan2(x, -2),
+      theirs: (x: number) => Math.atan2(x, -2),
+      from: -9,
+      to: 9,
+    },
+  ])('$name over its range, beside the engine’s, to 2 units', ({ ours, theirs, from, to }) => {
+    expect(worstUlp(ours, theirs, from, to)).toBeLessThanOrEqual(2);
+  });
+});
+
 describe('own powers agree with the engine’s', () => {
   // the engine's power and our products of two and of four roundings err by half a unit a rounding and half a unit
   test.each([
@@ -102,4 +162,15 @@ test('the ends of their ranges', () => {
   for (const f of [sin, cos]) for (const x of [Number.NaN, Number.POSITIVE_INFINITY]) expect(f(x)).toBeNaN();
   expect(sin(1e9)).toBe(Math.sin(1e9));
   expect(cos(-1e9)).toBe(Math.cos(1e9));
+  const ends = [0, -0, 1, -1, 3, -3];
+  for (const y of ends) for (const x of ends) expect(atan2(y, x), `${y}, ${x}`).toBe(Math.atan2(y, x));
+  for (const f of [asin, acos]) for (const x of [1.0001, -2, Number.NaN]) expect(f(x)).toBeNaN();
+  expect([ln(0), ln(1), ln(Number.POSITIVE_INFINITY)]).toEqual([
+    Number.NEGATIVE_INFINITY,
+    0,
+    Number.POSITIVE_INFINITY,
+  ]);
+  for (const x of [-1, Number.NaN]) expect(ln(x)).toBeNaN();
+  expect([tanh(0), tanh(400), tanh(-400)]).toEqual([0, 1, -1]);
+  expect([hypot(), hypot(0, 0), hypot(-3, 4)]).toEqual([0, 0, 5]);
 });

@@ -50,13 +50,30 @@ describe('gripWalls', () => {
   test('fingers without side pitch meet below a bridge of 1/4 in: said, with how deep, and not refused', () => {
     const { warnings } = problemOf(usual);
     expect(warnings.map(({ code }) => code)).toEqual(['thin-bore-walls', 'bores-meet-below']);
-    expect(said(warnings)).toMatch(/between middle and ring.*become one space/s);
+    expect(said(warnings)).toMatch(/between middle and ring.*meet .* below the surface/s);
     expect(said(warnings)).toMatch(/will touch/);
   });
 
   test('wide bridge and short bores: nothing to say', () => {
     const finger = { ...usual.middle, depthIn: 1.25, sleeve: null };
     expect(problemOf({ ...usual, bridgeIn: 0.625, middle: finger, ring: finger }).warnings).toEqual([]);
+  });
+
+  const vented = (upIn: number, meetsAtIn: number): GripRecord => ({
+    ...usual,
+    vents: [{ into: 'thumb', diameterIn: 0.25, overIn: 0.25, upIn, meetsAtIn }],
+  });
+
+  test('the lip over a steep vent: thin where the vent meets its hole near the surface, and refused where nothing is left', () => {
+    const { warnings } = problemOf(vented(-1.9, 0.6));
+    expect(warnings.map(({ code }) => code)).toContain('thin-lips');
+    expect(said(warnings)).toMatch(
+      /Less than 1\/8 in of ball is left over a slanted bore.* over the vent into thumb/,
+    );
+    expect(problemOf(vented(-1.3, 2.5)).warnings.map(({ code }) => code)).not.toContain('thin-lips');
+    const { codes, worded } = refusalOf(() => problemOf(vented(-1.97, 0.6)));
+    expect(codes).toEqual(['no-lip']);
+    expect(worded.message).toMatch(/between the bore of vent into thumb and the surface/);
   });
 
   test('of a grip that is only assumed nothing is said: it is measured before it is drilled', () => {

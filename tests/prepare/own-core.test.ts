@@ -142,8 +142,8 @@ describe('a core drawn as a mesh', () => {
     const outward = ballAround(given, { 'body.stl': binaryStl(egg) });
     const inward = ballAround(given, { 'body.stl': binaryStl(insideOut(egg)) });
     for (const hand of ['right', 'left'] as const) {
-      expect(said(ownBall(outward, hand).warnings)).not.toContain('turned over');
-      expect(said(ownBall(inward, hand).warnings)).toContain('turned over');
+      expect(said(ownBall(outward, hand).warnings)).not.toContain('flipped');
+      expect(said(ownBall(inward, hand).warnings)).toContain('flipped');
       expectNear(ownBall(inward, hand).numbers.lowRg, ownBall(outward, hand).numbers.lowRg, 1e-12);
     }
   });
@@ -245,7 +245,7 @@ describe('ownBall', () => {
           ] as unknown as Core['parts'],
         }),
       ),
-      says: ['The CG lies 2.5 in beside the line'],
+      says: ['The CG lies 2.5 in off the line'],
     },
     {
       name: 'an RG told that the core does not have',

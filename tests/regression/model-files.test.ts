@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { RegressionNotice } from '../../src/records/answers/statements/regression-notices.js';
-import { CARD_FILE, MODEL_FILE } from '../../src/regression/card.js';
+import { CARD_FILE, MODEL_FILE, NEXT_MODEL_FILE } from '../../src/regression/card.js';
 import { MODELS, readModel } from '../../src/regression/model-files.js';
 
 let folder: string;
@@ -34,6 +34,15 @@ test('a whole copy is ready', async () => {
 test.each([MODEL_FILE, CARD_FILE])('without %s it is missing', async (name) => {
   await rm(join(folder, name));
   expect(await why()).toBe('regression-missing');
+});
+
+test('a new model that its card speaks of counts, though the old one still stands in its place', async () => {
+  const path = join(folder, MODEL_FILE);
+  await cp(path, join(folder, NEXT_MODEL_FILE));
+  await writeFile(path, 'the old one');
+  expect(await why()).toBe(null);
+  await writeFile(join(folder, NEXT_MODEL_FILE), 'half of the new one');
+  expect(await why()).toBe('regression-damaged');
 });
 
 test('with one bit of the file turned it is damaged', async () => {

@@ -123,21 +123,6 @@ describe('voices over the same shots', () => {
     });
   });
 
-  test('one that begins after another sees what that one had rolled by then, and not what it rolls later', async () => {
-    const { setting } = recorder();
-    const outcomes = await cacheOutcomes(setting);
-    const first = outcomes.alone(physicsVoice([]));
-    await first.roll([shot(20), shot(30)], 2);
-    const second = outcomes.alone(believing, first);
-    await first.roll([shot(20), shot(40)], 5);
-    expect(
-      second.known().map(({ layout, worlds }) => [layout.drillingAngleDeg, worlds.scores.length]),
-    ).toEqual([
-      [20, 2],
-      [30, 2],
-    ]);
-  });
-
   test('alone, a voice sees the shots it asked for and nothing of what others rolled', async () => {
     const { asked, setting } = recorder();
     const outcomes = await cacheOutcomes(setting);

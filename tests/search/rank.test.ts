@@ -42,7 +42,7 @@ const LAYOUTS = Array.from({ length: 12 }, (_, i) =>
 );
 const budget = {
   ...USUAL_BUDGET,
-  semifinal: { worlds: 10, least: 2, most: 4, moreThanShown: 1 },
+  heats: [{ worlds: 10, least: 2, most: 4, moreThanShown: 1 }],
   final: { least: 1, most: 2 },
 };
 const setting = {

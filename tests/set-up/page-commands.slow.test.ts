@@ -27,7 +27,6 @@ const env = {
   ...ENV,
   PATH: `${join(folder.path, 'bin')}${delimiter}${ENV.PATH}`,
   FLAREWISE_HOME: join(folder.path, 'home'),
-  FLAREWISE_CACHE: join(folder.path, 'cache'),
   SLURM_ARRAY_TASK_ID: '1',
   SLURM_CPUS_ON_NODE: '1',
 };
@@ -53,3 +52,13 @@ test
   const kept = />\s*(\S+)$/.exec(line)?.[1]?.replace('$SLURM_ARRAY_TASK_ID', '1');
   expect(kept ? readFileSync(join(folder.path, kept), 'utf8') : printed).not.toBe('');
 });
+
+test.skipIf(process.platform === 'win32')(
+  'what the README shows first is what its command prints where nothing is kept',
+  () => {
+    const line =
+      commands.find((each) => each.startsWith('flarewise recommend ')) ?? expect.fail('no such command');
+    const shown = readFileSync(new URL('../../shared/examples/first-screen.txt', import.meta.url), 'utf8');
+    expect(shell(`FLAREWISE_HOME=nothing-kept ${line}`)).toBe(shown);
+  },
+);

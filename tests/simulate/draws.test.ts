@@ -1,7 +1,8 @@
 import { compiled, ndtr } from 'cephes';
 import { mean, sampleCovariance } from 'simple-statistics';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { drawsAt, drawsOf, type KnownScores, shareBelow } from '../../src/simulate/worlds/draws.js';
+import { shareBelow } from '../../src/math/normal.js';
+import { drawsAt, drawsOf, type KnownScores } from '../../src/simulate/worlds/draws.js';
 
 beforeAll(() => compiled);
 
@@ -63,4 +64,12 @@ test('drawsAt: the middle of everything at 0, and the share below a score within
   expect(middle.within('bandWidth', 2, 6)).toBeCloseTo(4, 6);
   const high = drawsAt(() => 1.2816);
   expect(high.within('bandWidth', 0, 10)).toBeCloseTo(9, 3); // nine in ten lie below 1.2816 deviations
+});
+
+test('the shape of the friction law stays in its middle until a log says what is known of it', () => {
+  const known: KnownScores = { coordinates: ['lawShape'], mean: [0], lower: [[1]] };
+  const drawn = (of?: KnownScores) =>
+    Array.from({ length: 64 }, (_, n) => drawsOf(1, n, of).normal('lawShape'));
+  expect(new Set(drawn())).toEqual(new Set([0]));
+  expect(sampleCovariance(drawn(known), drawn(known))).toBeCloseTo(1, 0);
 });

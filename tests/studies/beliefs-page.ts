@@ -32,21 +32,21 @@ export interface LeverRow {
 export function beliefsPage(studies: readonly BowlerStudy[], lane: Lane): string {
   const [average] = studies;
   return [
-    '# The trade’s beliefs beside the engine',
+    '# The trade’s beliefs and the engine',
     [
-      'Written by `npm run study`; not by hand. Each row moves one thing alone, from the first value to the second, on the',
-      `lane “${lane.name}”, around the usual middle layout. One line per bowler, the tool’s own, kept for every row: a ball that`,
-      'hooks more ends up left of the pocket. Beliefs are common practice, no source. Bold: the verdict over the',
-      `${CORNERS.length} corners of the assumed ranges of friction and carried oil, and in how many of them the belief holds / nothing`,
-      `shows (under ${UNSEEN} of the shot-to-shot scatter) / the opposite holds. Three quarters make a verdict. **The way oil comes`,
-      'back with the ball’s own rings is an assumption of flarewise; what flare does to the path rests on it.**',
+      'Written by `npm run study`. Each row changes one thing alone, from the first value to the second, on the',
+      `lane “${lane.name}”, around the usual layout. Each bowler plays one line, the tool’s own, in every row, so a ball that`,
+      'hooks more ends up left of the pocket. Beliefs are common practice, no source. Bold: the verdict over',
+      `${CORNERS.length} corners of the assumed ranges of friction and carried oil, and the number of corners in which the belief holds / nothing`,
+      `is visible (under ${UNSEEN} of the shot-to-shot scatter) / the opposite holds. Three quarters decide a verdict. **That oil comes`,
+      'back with the ball’s own rings is an assumption of flarewise; every effect of flare on the path depends on it.**',
     ].join('\n'),
     ...studies.map(leverTable),
     '## Drilled mass bias: its size and direction',
     [
-      `${average.bowler.name}, asymmetric ball; low and high RG and the low axis kept, the high axis turned about it. Wander: arc between`,
+      `${average.bowler.name}, asymmetric ball; low and high RG and the low axis are kept, the high axis is turned about it. Wander: arc between`,
       'the axis at release and at roll start. Clean: contact on clean cover, 30 ft to roll start. The last columns are hook start +',
-      'window, and sharpness, with no oil coming back, with the nominal share, and with the most that is assumed.',
+      'window, and sharpness, with no oil coming back, with the nominal share, and with the greatest assumed share.',
     ].join('\n'),
     massBiasTable(average.massBias),
     '## Findings',

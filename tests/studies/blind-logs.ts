@@ -30,7 +30,7 @@ import {
 } from '../../src/simulate/worlds/lasting.js';
 import type { Learned } from '../../src/simulate/worlds/learned.js';
 import { shotScatterOf } from '../../src/simulate/worlds/release-scatter.js';
-import { underOtherLaw } from './other-law.js';
+import { type OtherLaw, underOtherLaw } from './other-law.js';
 import type { Random } from './random.js';
 
 /* Blind logs: of bowlers, lanes and balls that are otherwise than their records say, read with errors. Truth is always by physics. */
@@ -45,7 +45,7 @@ export interface Twist {
   /** Added to each reading of a kind. */
   readonly bias?: Partial<Record<ReadId, number>>;
   /** Another law of friction between oil and dry boards. */
-  readonly otherLaw?: boolean;
+  readonly otherLaw?: OtherLaw;
 }
 
 /** A number spread evenly about 0, with that standard deviation. */
@@ -134,7 +134,8 @@ export function hideBall(
 /** A drilled ball on a lane, on some night. */
 export interface TrueNight {
   readonly aim: Launch;
-  roll(of: Random): RolledShot;
+  /** A shot; aimed as the bowler does, or otherwise. */
+  roll(of: Random, aim?: Launch): RolledShot;
   readonly read: Simulator['read'];
   readonly radius: number;
 }
@@ -145,12 +146,12 @@ export function trueNights(
   { record, layout: numbers, problem: ball, off }: HiddenBall,
   bowler: Bowler,
   lane: Lane,
-  { longerFt = 0, otherLaw = false }: Twist,
+  { longerFt = 0, otherLaw }: Twist,
 ): (of: Random) => TrueNight {
   const { radius } = ball.published;
   const layout = toLayout(numbers, radius);
   const longer = longerFt === 0 ? lane : stretched(lane, lane.patternFt + longerFt);
-  const unaimed = unaimedProblem(otherLaw ? underOtherLaw(longer) : longer, bowler, record, ball);
+  const unaimed = unaimedProblem(otherLaw ? underOtherLaw(longer, otherLaw) : longer, bowler, record, ball);
   const scatter = shotScatterOf(bowler);
   const engine = simulator(unaimed);
   const usual = findLine(unaimed, layout).launch;
@@ -159,7 +160,7 @@ export function trueNights(
     const rollAt = (angle: number) => engine.shot(layout, mean, { x: usual.x, angle }).shot;
     const { launch } = aimAt(boardToX(POCKET_BOARD), usual.x, unaimed.play.steepest, rollAt, usual.angle);
     const aim = { x: launch.x, angle: launch.angle + from(0.15, DEGREE) * of.normal() };
-    const roll = (shots: Random): RolledShot => {
+    const roll = (shots: Random, at = aim): RolledShot => {
       const shot = {
         speed: scatter.speed * shots.normal(),
         spin: scatter.spin * shots.normal(),
@@ -168,7 +169,7 @@ export function trueNights(
         launchAngle: scatter.launchAngle * shots.normal(),
       };
       const spinPhase = shots.uniform(0, 2 * Math.PI);
-      return engine.shot(layout, { ...withShot(mean, shot), spinPhase }, aim);
+      return engine.shot(layout, { ...withShot(mean, shot), spinPhase }, at);
     };
     return { aim, roll, read: engine.read, radius };
   };

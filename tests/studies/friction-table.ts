@@ -222,13 +222,13 @@ const otherRows = linesOn([pick(shelf.lanes, 'short'), pick(shelf.lanes, 'long')
 
 writeFileSync(
   new URL('FRICTION.md', import.meta.url),
-  `# Friction, as far as it is known
+  `# What is known about friction
 
-Written by \`npm run study:friction\`; not by hand. No measured coefficient of a bowling ball on an oiled lane was found with its
-conditions, so ${COUNT} settings were drawn from what is known before (a Couette estimate over films of 1 to 3 µm gives 0.005 to 0.065 on
-oil; textbooks 0.04 and 0.20) and weighed by the lines that bowlers play, exp(−misfit/2), misfit being the sum of squares of what a figure
-lies outside its range, in tolerances. What is left is worth ${effectiveCount(weights).toFixed(0)} settings of equal weight. It is kept in \`shared/friction.json\` as
-a joint distribution, normal in the logarithms; answers draw from it.
+Written by \`npm run study:friction\`; not by hand. We found no measured coefficient of a bowling ball on an oiled lane together with its
+conditions, so ${COUNT} settings were drawn from a prior (a Couette estimate over films of 1 to 3 µm gives 0.005 to 0.065 on
+oil; textbooks 0.04 and 0.20) and weighted by the lines that bowlers play, with weight exp(−misfit/2). The misfit is the sum of squares of how far each figure
+lies outside its range, in tolerances. The weighted sample is worth ${effectiveCount(weights).toFixed(0)} settings of equal weight. It is stored in \`shared/friction.json\` as
+a joint distribution, normal in the logarithms, from which answers draw.
 
 ${tableOf(
   ['', 'before: middle', 'eight in ten', 'after: middle', 'eight in ten'],
@@ -245,37 +245,37 @@ ${tableOf(
 
 Correlations after: ${NAMES.flatMap((a, i) => NAMES.slice(0, i).map((b, j) => `${b} and ${a} ${signed(rounded.correlation[i][j], 2)}`)).join(', ')}.
 
-What weighs: the lines below (common practice, no source; entry: secondary, USBC pin-carry work; speed lost: secondary, coaching
+The weights use three things: the lines below (common practice, no source; entry: secondary, USBC pin-carry work; speed lost: secondary, coaching
 pages); a published simulated optimum (reports of AIP Advances 15, 045222, 2025), board 28 from the left being a right-hander's 12, which
-under the middle setting ends on board ${optimumEndsOn(middle).toFixed(1)} instead of 17.5 on average over even patterns of 38 to 44 ft (counted within ${OPTIMUM_TOLERANCE} boards, for its oil
-and its ball are not in hand); and the published ranking that surface outweighs core and core static weight (reports of the USBC Ball Motion Study,
+under the middle setting ends on board ${optimumEndsOn(middle).toFixed(1)} instead of 17.5 on average over even patterns of 38 to 44 ft (tolerance ${OPTIMUM_TOLERANCE} boards, since its oil
+and its ball are not known to us); and the published ranking that surface outweighs core and core static weight (reports of the USBC Ball Motion Study,
 2008): 500 to 4000 grit must move hook start by more than half an ounce of top weight.
 
 ## Lines under the middle setting
 
-${ball.name}, ${ball.surfaceGrit} grit; bold: outside what is expected. A bowler without an expectation (beginners) is shown for comparison.
+${ball.name}, ${ball.surfaceGrit} grit; bold: outside the expected range. A bowler without an expectation (beginners) is shown for comparison.
 
 ${tableOf(['bowler; lane', ...names.map((name) => HEADS[name])], lineRows)}
 
-What is bold is not met, and why:
+Why the bold figures miss their ranges:
 
 - The speed-dominant bowler turns the ball 250 times a minute at 20 mph. That hooks some 10 boards at this friction; for 15 it would take half
   as much again on oil, which sends the rev-dominant bowler out beyond 5°. So the ball is laid down a board farther out and sent straighter than
-  league bowlers do.
-- The average left-hander has half a mile an hour less speed, 15 rpm more and 2° more rotation than the right-hander, and so sits at the upper end of
-  what league bowlers do: some boards more hook, sent out a little farther.
+  league bowlers send it.
+- The average left-hander has half a mile an hour less speed, 15 rpm more and 2° more rotation than the right-hander, and so is at the upper end of
+  the league range: some boards more hook, sent out a little farther.
 - On the longer and the flat pattern the line moves in with the breakpoint (pattern length less 31), and the arrows with it, by a board or two.
 - Two feet less oil are two feet more of dry boards: on the shortest pattern all hook 3 to 4 boards more, on the longest 2 less, and the
   two-handed bowler is then sent 0.3° less far out than expected.
 
-A second law of friction was not needed for these: one Coulomb law with friction that falls with the film meets the ranges but for the
+These lines need no second law of friction: one Coulomb law whose friction falls with the film meets the ranges except for the
 bowlers named, who miss in opposite directions.
 
-The same on other lanes, for which the ranges are not meant:
+The same on other lanes, where the ranges do not apply:
 
 ${tableOf(['bowler; lane', ...names.map((name) => HEADS[name])], otherRows)}
 
-## Finish beside top weight
+## Finish compared with top weight
 
 Hook start, ft, on one line: 500 to 4000 grit, and half an ounce more top weight.
 

@@ -1,8 +1,8 @@
 import { appendFileSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { cachedFitter } from '../../src/prepare/cached-fitter.js';
+import { sharedFits } from '../../src/prepare/shared-fits.js';
 import type { Twist } from './blind-logs.js';
-import { blindBowler, LOGS, ranks } from './learning.js';
+import { blindBowler, blindChoices, LOGS, ranks } from './learning.js';
 import { learningPage } from './learning-page.js';
 
 /*
@@ -12,7 +12,7 @@ import { learningPage } from './learning-page.js';
 
 const [folder = 'flarewise-learning'] = process.argv.slice(2);
 mkdirSync(folder, { recursive: true });
-const fitter = cachedFitter(join(folder, 'fits'));
+const fitter = sharedFits();
 
 /** What was worked out of so many places, one after the other. */
 function kept<T>(name: string, count: number, work: (place: number) => T): readonly T[] {
@@ -28,10 +28,11 @@ function kept<T>(name: string, count: number, work: (place: number) => T): reado
 }
 
 /** Of so many bowlers some play no line that most shots stay on: they are left out. */
-const COUNTS = { bowlers: 320, twisted: 30, ranked: 420 };
+const COUNTS = { bowlers: 340, twisted: 30, ranked: 420, choosing: 60 };
 
 const TWISTS: Readonly<Record<string, Twist>> = {
-  'another friction law': { otherLaw: true },
+  'a hyperbola as friction law': { otherLaw: 'hyperbola' },
+  'a stretched friction law': { otherLaw: 'stretched' },
   'the pattern 3 ft longer': { longerFt: 3 },
   'the arrows read 1 board too high': { bias: { arrowsBoard: 1 } },
   'the breakpoint read 1 board too high': { bias: { breakpointBoard: 1 } },
@@ -52,5 +53,6 @@ for (const share of [0.1, 0.2, 0.4, 0.6, 0.8, 1]) {
     name,
     found: kept(nameOf(name), of(COUNTS.twisted), (place) => blindBowler(place, LAST, twist, fitter)),
   }));
-  writeFileSync(new URL('LEARNING.md', import.meta.url), learningPage(bowlers, twisted, ranked));
+  const choosing = kept('choices', of(COUNTS.choosing), (place) => blindChoices(place, fitter));
+  writeFileSync(new URL('LEARNING.md', import.meta.url), learningPage(bowlers, twisted, ranked, choosing));
 }

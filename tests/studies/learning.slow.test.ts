@@ -1,14 +1,11 @@
-import { mkdtempSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { cachedFitter } from '../../src/prepare/cached-fitter.js';
+import { sharedFits } from '../../src/prepare/shared-fits.js';
 import { ASKED, blindBowler, RANKED, ranks } from './learning.js';
 import { evenness, summary } from './learning-page.js';
 
 /* A smaller run of the study that writes LEARNING.md. */
 
-const fitter = cachedFitter(mkdtempSync(join(tmpdir(), 'learning-')));
+const fitter = sharedFits();
 
 test('after thirty shots blind bowlers’ next nights are foretold far better, on the logged ball and on another, in bands that hold', () => {
   const found = Array.from({ length: 24 }, (_, place) =>

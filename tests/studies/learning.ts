@@ -3,8 +3,10 @@ import { FOOT, from, to } from '../../src/base/units.js';
 import { fitLog } from '../../src/learn/fit-log.js';
 import { type LogMisfit, misfitOf } from '../../src/learn/misfit.js';
 import { type Foretold, NOTHING_KNOWN, predictNight } from '../../src/learn/predict-night.js';
+import { READING_ERROR } from '../../src/learn/readings.js';
 import { uncertaintyOf } from '../../src/learn/unknowns.js';
 import { lastingOf, whatIsKnown } from '../../src/learn/what-is-known.js';
+import { shareBelow } from '../../src/math/normal.js';
 import { xToBoard } from '../../src/motion/lane/boards.js';
 import type { Launch } from '../../src/motion/shot/release.js';
 import type { CoreFitter } from '../../src/prepare/fit-cores.js';
@@ -13,7 +15,7 @@ import { demoShelf } from '../../src/records/read/shelf.js';
 import type { Bowler } from '../../src/records/schemas/bowler.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
 import { unaimedProblem } from '../../src/simulate/shot-problem.js';
-import { type KnownScores, shareBelow } from '../../src/simulate/worlds/draws.js';
+import type { KnownScores } from '../../src/simulate/worlds/draws.js';
 import type { LastingCoordinate } from '../../src/simulate/worlds/lasting.js';
 import {
   type HiddenBall,
@@ -25,6 +27,7 @@ import {
   type Twist,
   trueNights,
 } from './blind-logs.js';
+import { choiceRegrets } from './learned-choices.js';
 import { proofCases } from './proof-cases.js';
 import { type Random, random } from './random.js';
 
@@ -43,7 +46,7 @@ export interface Compared {
 export interface AfterLog {
   readonly logged: readonly Compared[];
   readonly other: readonly Compared[];
-  /** Of the logged ball, where the aim of the new night is told as this bowler reads it, with whatever is wrong with that. */
+  /** Of the logged ball, where the aim of the new night is told as this bowler reads it, with the errors of that. */
   readonly asRead: readonly Compared[];
   /** Whether the log is doubted, the surest cause, how many deviations it lies off, and the chance of as great a misfit. */
   readonly doubt: {
@@ -63,16 +66,8 @@ const LAYOUTS = {
 /** The cases are the same for any twist. */
 const SEED = 23;
 
-/**
- * One blind bowler: logs are read with errors; what they foretell of a new night is set beside what physics does there, on the logged ball
- * and on another with another layout. Null where the bowler would not play the line: more than a tenth of the shots go into the gutter.
- */
-export function blindBowler(
-  place: number,
-  logs = LOGS,
-  twist: Twist = {},
-  fitter?: CoreFitter,
-): readonly AfterLog[] | null {
+/** A bowler with hidden release, lane and balls, and the nights to come that are asked about. */
+function blindCase(place: number, twist: Twist, fitter: CoreFitter | undefined) {
   const { bowler, lane, ball } = proofCases(place + 1, SEED)[place].inputs;
   const of = random(1000 * SEED + place);
   const hidden = hide(of);
@@ -86,19 +81,46 @@ export function blindBowler(
   const loggedNights = nightsOf(logged);
   const [here, there] = [loggedNights(of), nightsOf(other)(of)];
   const [truth, truthThere] = [meanOfShots(of, here), meanOfShots(of, there)];
-  if (!truth || !truthThere) return null;
-  const found = logs.map((counts): AfterLog | null => {
+  /** A log of nights of so many shots, fitted. */
+  const fitted = (counts: readonly number[]) => {
     const nights = counts.map((count) => ({ night: readNight(of, loggedNights(of), count, twist), lane }));
-    const log = fitLog(bowler, [{ ball, layout: logged.layout, nights }], {
-      readyBall: () => logged.problem,
-    });
+    const readyBall = () => logged.problem;
+    return fitLog(bowler, [{ ball, layout: logged.layout, nights }], { readyBall });
+  };
+  return { bowler, lane, hidden, logged, other, here, there, truth, truthThere, fitted };
+}
+
+/** What choices by what is foretold cost one blind bowler, boards, in the order of `CHOICES`: without a log, and after thirty shots. */
+export function blindChoices(place: number, fitter?: CoreFitter): readonly (readonly number[])[] | null {
+  const { truth, truthThere, fitted, logged, other, ...whose } = blindCase(place, {}, fitter);
+  const log = truth && truthThere && fitted([10, 10, 10]);
+  return log && choiceRegrets(SEED + place, whose, [logged, other], [NOTHING_KNOWN, whatIsKnown(log)]);
+}
+
+/**
+ * One blind bowler: logs are read with errors; what they foretell of a new night is set beside what physics does there, on the logged ball
+ * and on another with another layout. Null where the bowler would not play the line: more than a tenth of the shots go into the gutter.
+ */
+export function blindBowler(
+  place: number,
+  logs = LOGS,
+  twist: Twist = {},
+  fitter?: CoreFitter,
+): readonly AfterLog[] | null {
+  const { bowler, lane, logged, other, here, there, truth, truthThere, fitted } = blindCase(
+    place,
+    twist,
+    fitter,
+  );
+  if (!truth || !truthThere) return null;
+  const misread = readAlike(random(3000 * SEED + place), twist);
+  const found = logs.map((counts): AfterLog | null => {
+    const log = fitted(counts);
     const known = log ? whatIsKnown(log) : NOTHING_KNOWN;
     const misfit = log && misfitOf(log);
     const foretold = compared(bowler, lane, known, logged, here.aim, truth);
     const foretoldThere = compared(bowler, lane, known, other, there.aim, truthThere);
-    const asRead = twist.bias
-      ? compared(bowler, lane, known, logged, aimAsRead(here.aim, twist.bias), truth)
-      : foretold;
+    const asRead = compared(bowler, lane, known, logged, aimAsRead(here.aim, misread), truth);
     if (!foretold || !foretoldThere || !asRead) return null;
     return {
       logged: foretold,
@@ -134,11 +156,19 @@ function meanOfShots(of: Random, { roll, read }: TrueNight): readonly number[] |
   return sums.map((sum) => sum / reached.length);
 }
 
-/** An aim as somebody tells it who reads the boards at the foul line and at the arrows too high. */
-const aimAsRead = (
-  { x, angle }: Launch,
-  { laydownBoard = 0, arrowsBoard = 0 }: NonNullable<Twist['bias']>,
-): Launch => ({
+/** By how much a bowler's mean readings of the aim are too high on a night, boards. */
+const readAlike = (of: Random, { bias = {} }: Twist): Aim => {
+  const off = (id: keyof Aim): number => READING_ERROR[id].ofNight * of.normal() + (bias[id] ?? 0);
+  return { laydownBoard: off('laydownBoard'), arrowsBoard: off('arrowsBoard') };
+};
+
+interface Aim {
+  readonly laydownBoard: number;
+  readonly arrowsBoard: number;
+}
+
+/** An aim as somebody tells it who reads the boards at the foul line and at the arrows too high by so much. */
+const aimAsRead = ({ x, angle }: Launch, { laydownBoard, arrowsBoard }: Aim): Launch => ({
   x: x - laydownBoard * BOARD,
   angle: angle - ((arrowsBoard - laydownBoard) * BOARD) / from(ARROWS_FT, FOOT),
 });

@@ -27,15 +27,15 @@ export const proofPage = (
   rows: readonly Row[],
   alone: readonly Proof[],
   seed: number,
-): string => `# The search beside brute force
+): string => `# The search compared with brute force
 
 ${rows.length} random cases (seed ${seed}): bowlers near the demo bowlers, balls and lanes of the demo shelf, random wants.
 For each, physics rolls every allowed layout of a grid (1/2 in by 10°) in the first ${WORLDS} worlds, and the sixteen best
-of them in ${PROOF_WORLDS}. _Regret_ is what the recommended layout's mean score in those ${PROOF_WORLDS} worlds lacks to the best of brute
+of them in ${PROOF_WORLDS}. _Regret_ is how far the recommended layout's mean score in those ${PROOF_WORLDS} worlds is below the best of brute
 force, as a share of the range of mean scores over the grid; an answer sees the first ${USUAL_BUDGET.worlds} of them. It is negative where the recommended layout is better than any
-of the grid, since the search also looks between. Brute force picks the best of the very worlds that it is measured in,
-so where luck is great a regret holds luck too. _Alone_ marks cases that lie outside what the regression was fitted on:
-there physics searched alone. _Ranks_ is the rank correlation of mean scores by the regression and by physics over the
+of the grid, since the search also looks between. Brute force chooses in the same worlds in which it is measured,
+so a regret includes luck. _Alone_ marks cases outside the range the regression was fitted on, where
+physics searched alone. _Ranks_ is the rank correlation of mean scores by the regression and by physics over the
 grid. _Bands_ are shares of values, in worlds of another seed, inside 90 % bands.
 
 Written by \`npx tsx tests/studies/regression-proof-table.ts\`; nothing here is timed.

@@ -1,7 +1,6 @@
 import { quantile, sampleRankCorrelation } from 'simple-statistics';
 import { rollAnswer } from '../../src/answer/roll-answer.js';
 import { USUAL_BUDGET } from '../../src/prepare/budget.js';
-import { cachedFitter } from '../../src/prepare/cached-fitter.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { DEMO, demoBalls, demoBowlers, demoLanes, type Shelved } from '../../src/records/read/shelf.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
@@ -104,7 +103,6 @@ export const withBruteForce = <T>(
     pinSide: 'above' as const,
     models,
     practiceWeight: 0, // brute force knows physics alone
-    fitter: folder === null ? undefined : cachedFitter(`${folder}/cores`),
   };
   const budget = { ...USUAL_BUDGET, worlds: PROOF_WORLDS };
   return withSetting(inputs, { ...options, seed: SEED }, (setting) =>

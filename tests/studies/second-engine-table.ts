@@ -44,10 +44,10 @@ writeFileSync(
   new URL('SECOND-ENGINE.md', import.meta.url),
   `# The same shots in a general physics engine
 
-Written by \`second-engine-table.ts\`; not by hand. \`rollShot\` beside mujoco-js 0.0.7, at the pins (60 ft), heading of the
-instant, the lane's friction alone; “hook” and “heading” are ours, Δ is theirs less ours. The other engine rolls a free sphere with
-full inertia and offset centre of mass, which goes where the bowler sends it, on a plane with Coulomb friction (elliptic cone, Runge–Kutta, steps of 0.2, 0.1 and
-0.05 ms); nothing of our equations is in it. A left-hander is rolled there truly mirrored.
+Written by \`second-engine-table.ts\`; not by hand. \`rollShot\` compared with mujoco-js 0.0.7, at the pins (60 ft), instantaneous
+heading, the lane's friction alone; “hook” and “heading” are ours, Δ is theirs minus ours. The other engine rolls a free sphere with
+full inertia and offset centre of mass, which starts where the bowler sends it, on a plane with Coulomb friction (elliptic cone, Runge–Kutta, steps of 0.2, 0.1 and
+0.05 ms); it contains none of our equations. A left-hander is rolled there in mirror image.
 
 At its finest step the greatest differences are ${to(
     worst((off) => off.x),
@@ -60,10 +60,10 @@ At its finest step the greatest differences are ${to(
   )}°, ${(100 * worst((off) => off.spin)).toFixed(3)} % of the revs and ${(100 * worst((off) => off.speed)).toFixed(3)} % of the speed,
 against a target of 0.25 boards (or 1 % of the hook), 0.1° and 1 %.
 
-Its contact is soft: friction turns with the slip only within 40 steps, holds a rolling ball with a little creep, and kicks a
-sliding ball up by hundredths of a millimetre. The softness is tied to the step. Where it is the cause, the difference halves with
-the step: see the spinner’s axis. With the centre of mass off, some 0.01 boards shrink more slowly than that, by the same
-amount whatever the spin phase; their cause was not found, in the friction’s or the contact’s stiffness it does not lie.
+Its contact is soft: friction follows the direction of slip only within 40 steps, holds a rolling ball with a little creep, and lifts a
+sliding ball by hundredths of a millimetre. The softness depends on the step. Where it is the cause, the difference halves with
+the step: see the spinner’s axis. With the centre of mass off centre, some 0.01 boards shrink more slowly, by the same
+amount at every spin phase. We did not find their cause; it is not the stiffness of the friction or of the contact.
 
 ${tableOf(head, rows)}
 `,

@@ -41,22 +41,22 @@ const rows = LANES.flatMap((id) => {
 });
 const head = ['lane', 'dry', ...OILED.map((friction) => `oiled ${friction.toFixed(3)}`)];
 
-const page = `# A published simulated optimum beside our aim
+const page = `# A published simulated optimum and our aim
 
 Written by \`node --import tsx tests/studies/simulated-optimum-table.ts\`; not by hand. Reports of AIP Advances 15, 045222 (2025)
 give a simulated optimum: ${PUBLISHED.speedMph} mph, ${PUBLISHED.revRateRpm} rpm, ${PUBLISHED.axisRotationDeg}° of axis rotation, released on board 28 from the left (three reports say
-so: a right-hander's board ${BOARD}), sent ${PUBLISHED.angleDeg}° to the right. **Not in hand:** its friction, its oil, its axis tilt, its ball’s inertia, and what it calls
-best. So this is a plausibility case, no check of accuracy.
+so: a right-hander's board ${BOARD}), sent ${PUBLISHED.angleDeg}° to the right. **Unknown to us:** its friction, its oil, its axis tilt, its ball’s inertia, and its definition of
+best. So this is a plausibility check, not a check of accuracy.
 
-Each figure is the direction, degrees to the right, in which our ball (${ball.name}, the usual middle layout, ${bowler.axisTiltDeg}° of tilt) reaches board
-17.5 from there; bold where it lies within ${NEAR}° of the published one. The angle grows with friction on oil, by about half a degree for
-0.01: the ball hooks earlier and must be sent farther out. Where there is no line, the ball is too far out for a pattern that is dry
-outside: sent out far enough it falls into the gutter.
+Each figure is the direction, degrees to the right, in which our ball (${ball.name}, the usual layout, ${bowler.axisTiltDeg}° of tilt) reaches board
+17.5 from there; bold where it is within ${NEAR}° of the published one. The angle grows with friction on oil, by about half a degree for
+0.01: the ball hooks earlier and must be sent farther out. Where no line exists, the ball is laid down too far out for a pattern that is dry
+outside: a ball sent far enough out falls into the gutter.
 
 ${tableOf(head, rows)}
 
-On even oil of the usual length the published direction asks for some 0.02 to 0.03 on oil at 0.20 on dry boards, and for more on a
-longer pattern; flarewise takes ${USUAL_FRICTION.oiled} and ${USUAL_FRICTION.dry} (\`FRICTION.md\`, in which this case counts a little).
+On even oil of the usual length the published direction needs about 0.02 to 0.03 on oil at 0.20 on dry boards, and for more on a
+longer pattern; flarewise takes ${USUAL_FRICTION.oiled} and ${USUAL_FRICTION.dry} (\`FRICTION.md\`, where this case has a small weight).
 `;
 
 writeFileSync(new URL('SIMULATED-OPTIMUM.md', import.meta.url), page);

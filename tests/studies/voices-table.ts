@@ -50,29 +50,28 @@ const tableBy = (by: keyof Regret, show: (value: number) => string): string => {
 
 writeFileSync(
   new URL('VOICES.md', import.meta.url),
-  `# Physics, practice, and both weighed, where things are otherwise than assumed
+  `# Physics, practice, and both combined, when reality differs from the assumptions
 
-${CASES} random cases (seed ${SEED}). For each, physics alone, practice alone and both weighed (\`--practice 50\`) choose a layout. Then the
-three are tried beside layouts spread over all that are allowed, in worlds of another seed that are made otherwise: by another friction
-law (hyperbolic in the film, where an exponential one is assumed), with beliefs of practice that hold in up to twice the size
-that practice itself would notice, or both. Regret is what a choice lacks to the best of those tried: mean over cases, in brackets the
+${CASES} random cases (seed ${SEED}). For each, physics alone, practice alone and both combined (\`--practice 50\`) choose a layout. The
+three choices and layouts spread over all allowed ones are then rolled in worlds of another seed that break the assumptions: by another friction
+law (hyperbolic in the film instead of exponential), by beliefs of practice that hold with up to twice the size
+that practice itself would notice, or by both. Regret is how far a choice is behind the best of those tried: the mean over cases, and in brackets the
 greatest of any case.
 
-The 90 % bands of what both weighed choose hold ${percent(inside / of)} of ${of} reaction numbers in worlds of another seed, with beliefs drawn by another
+The 90 % ranges of what both combined choose hold ${percent(inside / of)} of ${of} reaction numbers in worlds of another seed, with beliefs drawn by another
 generator.
 
 Written by \`npm run study:voices\`; nothing here is timed.
 
 ## In standard deviations of the bowler's shots
 
-How much farther the choice's shots lie from what is wished for.
+How much farther the choice's shots are from the wish.
 
 ${tableBy('inShots', deviations)}
 
 ## As a share of the range of scores
 
-The range is that of the layouts tried. Where no belief holds it is what physics finds between layouts, which is little: a tenth of it could not be
-seen.
+The range is that of the layouts tried. Where no belief holds, it is the difference that physics finds between layouts, which is small: a tenth of it would not be visible.
 
 ${tableBy('ofRange', percent)}
 `,

@@ -15,7 +15,7 @@ import { rankInWorlds } from '../../src/search/rank.js';
 import { wishMiss } from '../../src/search/scoring/score.js';
 import { type Target, targetsOf } from '../../src/search/scoring/target.js';
 import { bandAtPins, shiftTargets } from '../../src/search/scoring/world-statistics.js';
-import { search } from '../../src/search/search.js';
+import { type SearchResult, search } from '../../src/search/search.js';
 import { drawBeliefs, expectedSizes } from '../../src/search/voices/draw-beliefs.js';
 import { physicsVoice } from '../../src/search/voices/physics-voice.js';
 import { problemBeliefs } from '../../src/search/voices/problem-beliefs.js';
@@ -85,11 +85,16 @@ export async function voicesRegret({ inputs }: ProofCase): Promise<VoicesFound> 
     inputs,
     { ...options, seed: SEED },
     async (setting) => {
-      const voices = await search(inputs.want, setting);
+      let byPhysics: SearchResult | undefined;
+      const voices = await search(inputs.want, setting, {
+        onPhysics: (found) => {
+          byPhysics = found;
+        },
+      });
       const scatter = shotScatter(setting.problem, inputs.bowler, SEED);
       const rules = orderRules(inputs.want, scatter, voices, setting);
       const weighed = await rankInWorlds(voices.weighed, 1, setting, rules);
-      const physics = await rankInWorlds(voices.physics!, 1, setting, { ...rules, byPractice: () => 0 });
+      const physics = await rankInWorlds(byPhysics!, 1, setting, { ...rules, byPractice: () => 0 });
       const [best] = weighed.ranked;
       const even = voices.weighed.attained.map(({ layout }) => layout);
       const step = Math.max(1, even.length / AGAINST);
@@ -109,7 +114,7 @@ export async function voicesRegret({ inputs }: ProofCase): Promise<VoicesFound> 
     Object.assign(
       regrets,
       await regretsUnder(
-        law === 'assumed' ? inputs : { ...inputs, lane: underOtherLaw(inputs.lane) },
+        law === 'assumed' ? inputs : { ...inputs, lane: underOtherLaw(inputs.lane, 'hyperbola') },
         law,
         choices,
         against,

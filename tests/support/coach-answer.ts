@@ -20,9 +20,9 @@ export const coachPairOf = (
   numbers: Partial<ReactionAnswer> = {},
   fields: Partial<CoachPair> = {},
 ): CoachPair => ({
-  schema: 'flarewise/coach-pair/3',
+  schema: 'flarewise/coach-pair/4',
   bowler: 'Kim',
-  unsure: [],
+  unsure: {},
   ball,
   lane: 'House',
   want: { totalHook: 4 },
@@ -32,6 +32,13 @@ export const coachPairOf = (
     reaction: { ...reaction, ...numbers },
     beatsMiddle: 0.8,
     meanScore: 96,
+    deviations: {
+      hookStartFt: 1.4,
+      sharpnessDegPerFt: 0.04,
+      totalHookBoards: 2.345678,
+      entryAngleDeg: 0.7,
+      flareIn: 0.3,
+    },
   },
   middle: { layout: '50 x 4 1/2 x 35', score: 91, reaction },
   targets: [
@@ -44,6 +51,7 @@ export const coachPairOf = (
     },
   ],
   overMiddle: hooksMore(1.2345678, 'barely'),
+  overMiddleDeviations: size(0.456789),
   scatter: {
     hookStartFt: 1.2,
     sharpnessDegPerFt: 0.03,
@@ -100,8 +108,9 @@ export const eightStudents = NAMES.flatMap((bowler, i) => [
     {
       bowler,
       advice: i % 2 ? 'surface' : 'layout',
-      unsure: i === 2 ? ['axisTiltDeg', 'papOverIn', 'papUpIn'] : [],
+      unsure: i === 2 ? { axisTiltDeg: 5, papOverIn: 0.4, papUpIn: 0.45 } : {},
       overMiddle: i === 5 ? null : hooksMore(i - 3, i % 3 ? 'seen' : 'unseen'),
+      ...(i === 5 ? { overMiddleDeviations: null } : {}),
     },
   ),
   coachBagOf(bowler, i === 7 ? 'Lobed symmetric core, medium' : 'Asymmetric core, mild mass bias'),

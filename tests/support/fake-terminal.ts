@@ -30,7 +30,6 @@ export function fakeTerminal({
     stderr: stream(err),
     env: {
       FLAREWISE_HOME: fileURLToPath(new URL('../no-such-home/', import.meta.url)),
-      FLAREWISE_CACHE: 'off',
       ...env,
     },
     cores: 2,

@@ -54,6 +54,14 @@ export const judgeAnswer: JudgeAnswer = {
       totalHookBoards: -0.1,
     },
   ],
+  levers: [
+    {
+      kind: 'surface',
+      change: { code: 'finish-at', params: { grit: 500, insteadOf: 2000 } },
+      score: 41.5,
+      reaction: { ...layout.reaction, hookStartFt: layout.reaction.hookStartFt - 4.2 },
+    },
+  ],
   assumptions,
   cautions,
 };

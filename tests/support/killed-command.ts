@@ -27,7 +27,8 @@ const HOOK = `
   }
   syncBuiltinESMExports();`;
 
-const PROGRAM: readonly string[] = ['--import', `data:text/javascript,${encodeURIComponent(HOOK)}`];
+/** Arguments of Node that load it. */
+export const KILLED: readonly string[] = ['--import', `data:text/javascript,${encodeURIComponent(HOOK)}`];
 
 /** A command line of the built program, and where it runs. */
 export interface Command {
@@ -39,7 +40,7 @@ export interface Command {
 
 /** Runs a command that is killed at one step in which it changes files. @returns false when it ended before that step came */
 export function killedAtWrite({ args, cwd, env, main = [MAIN] }: Command, step: number): boolean {
-  const { status, signal, stderr } = spawnSync(process.execPath, [...PROGRAM, ...main, ...args], {
+  const { status, signal, stderr } = spawnSync(process.execPath, [...KILLED, ...main, ...args], {
     cwd,
     env: { ...ENV, ...env, KILL_AT: String(step) },
     stdio: ['ignore', 'ignore', 'pipe'],
@@ -53,7 +54,7 @@ export function killedAtWrite({ args, cwd, env, main = [MAIN] }: Command, step: 
 /** Runs a command that is killed some while after it begins to change files. @returns whether it was killed before it ended */
 export function killedWhileWriting({ args, cwd, env, main = [MAIN] }: Command, ms: number): Promise<boolean> {
   return new Promise((resolve) => {
-    const child = spawn(process.execPath, [...PROGRAM, ...main, ...args], {
+    const child = spawn(process.execPath, [...KILLED, ...main, ...args], {
       cwd,
       env: { ...ENV, ...env },
       stdio: ['ignore', 'ignore', 'ignore', 'ipc'],

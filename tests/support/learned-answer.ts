@@ -19,6 +19,7 @@ export const learnedAnswer: LearnedAnswer = {
     { on: '2026-03-01', ball: 'Plain core, high differential', lane: 'Easy house shot', shots: 6 },
     { on: '2026-03-02', ball: 'Plain core, high differential', lane: 'Easy house shot', shots: 6 },
   ],
+  elsewhere: 0,
   nightsInGutter: 0,
   numbers: [
     {
@@ -273,6 +274,7 @@ export const learnedAnswer: LearnedAnswer = {
 export const doubtfulAnswer: LearnedAnswer = {
   ...learnedAnswer,
   leftOut: [{ id: 'third', why: 'lane-not-kept', named: 'old hall', nights: 2 }],
+  elsewhere: 2,
   nightsInGutter: 1,
   misfit: {
     ...learnedAnswer.misfit,
@@ -290,6 +292,7 @@ export const doubtfulAnswer: LearnedAnswer = {
 export const LEARNED_FROM: LearnedFrom = {
   shots: 24,
   nights: 3,
+  elsewhere: 0,
   pinsBoardOff: { before: 3.7, after: 1.1 },
   isDoubtful: false,
 };

@@ -21,7 +21,7 @@ export interface RandomShot {
   readonly freshSurface: FreshSurface;
 }
 
-/** Lanes that shots are drawn from; making one takes as long as several shots. */
+/** Lanes that shots are drawn from when nothing is said; making one takes as long as several shots. */
 const LANES = 24;
 
 /**
@@ -30,14 +30,14 @@ const LANES = 24;
  * of 30 to 47 ft, carried oil in its assumed range. They aim more to the right the more they hook; some
  * end in the gutter all the same.
  */
-export function randomShots(count: number, seed = 2027): readonly RandomShot[] {
+export function randomShots(count: number, seed = 2027, differentLanes = LANES): readonly RandomShot[] {
   const random = seeded(seed);
   const between = (low: number, high: number): number => low + (high - low) * random();
   const rays = excavate(usualHoles(), RADIUS, RANKING_RAYS);
   const drillers = (['plain', 'lobed', 'asymmetric'] as const).flatMap((family) =>
     fittedBodies(family, 3).map((body) => driller(body, rays)),
   );
-  const lanes = Array.from({ length: LANES }, () => oiledLane(randomPattern(between)));
+  const lanes = Array.from({ length: differentLanes }, () => oiledLane(randomPattern(between)));
   const one = <T>(of: readonly T[]): T => of[Math.floor(random() * of.length)];
   return Array.from({ length: count }, () => {
     const layout = layoutOf(between(10, 90), between(0.5, 6.5), between(10, 80));

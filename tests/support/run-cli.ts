@@ -1,8 +1,6 @@
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { inject } from 'vitest';
 import { SMALL_BUDGET } from './small-budget.js';
 
 /** The built program; these tests run what a person would, and build nothing. */
@@ -18,15 +16,11 @@ export interface Ended {
   readonly err: string;
 }
 
-/** Where all programs of a run of the tests remember fitted cores; a test about that names a folder of its own, or `off`. */
-const CACHE = join(inject('runFolder'), 'cache');
-
 /** A neutral environment: no colour wishes, no locale and no kept records of the machine the tests run on. */
 export const ENV: Readonly<Record<string, string>> = {
   PATH: process.env.PATH ?? '',
   LANG: 'C.UTF-8',
   FLAREWISE_HOME: fileURLToPath(new URL('../no-such-home/', import.meta.url)),
-  FLAREWISE_CACHE: CACHE,
 };
 
 /** Runs `flarewise` with pipes for streams, as a script would, and waits for its end. */

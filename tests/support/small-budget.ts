@@ -36,7 +36,7 @@ export const SMALL_BUDGET: Budget = {
     looks: { layouts: 8, apart: 0.4, enough: 5, times: 2 },
   },
   race: { surveyed: race, alone: race },
-  semifinal: { worlds: 8, least: 2, most: 4, moreThanShown: 1 },
+  heats: [{ worlds: 8, least: 2, most: 4, moreThanShown: 1 }],
   final: { least: 2, most: 3 },
   stepWorlds: 4,
   practiceWorlds: 4,
@@ -50,7 +50,7 @@ export const TINY_BUDGET: Budget = {
   cores: 2,
   worlds: 8,
   grid: { coarse: { arcIn: 1.5, angleDeg: 40 }, finest: { arcIn: 0.75, angleDeg: 20 } },
-  semifinal: { worlds: 4, least: 2, most: 4, moreThanShown: 1 },
+  heats: [{ worlds: 4, least: 2, most: 4, moreThanShown: 1 }],
   practiceWorlds: 1,
   levers: { grits: [500], movesBoards: [] },
 };

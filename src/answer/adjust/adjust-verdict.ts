@@ -1,4 +1,5 @@
 import { fromKeys } from '../../base/from-keys.js';
+import { hypot } from '../../math/hypot.js';
 import type { AdjustAnswer, RemedyAnswer } from '../../records/answers/adjust-answer.js';
 import { IN_A_GAME, IN_A_NIGHT } from '../../records/answers/parts/over-scatter.js';
 import type { AdjustRemark } from '../../records/answers/statements/adjust-remarks.js';
@@ -25,7 +26,7 @@ export function adjustVerdict({
   worlds,
 }: Judged): AdjustRemark[] {
   const unlike = wished.flatMap(({ reading, did, simulated, deviation }): AdjustRemark[] =>
-    Math.abs(did - simulated) > IN_A_GAME * Math.hypot(scatter[reading], deviation ?? 0)
+    Math.abs(did - simulated) > IN_A_GAME * hypot(scatter[reading], deviation ?? 0)
       ? [{ code: 'not-as-simulated', params: { reading, did, simulated } }]
       : [],
   );

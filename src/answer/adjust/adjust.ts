@@ -1,7 +1,6 @@
 import { allAssumptions } from '../../explain/assumptions.js';
 import { cautionsFor } from '../../explain/cautions.js';
 import { laneOfNight } from '../../learn/lane-of-night.js';
-import type { Lesson } from '../../learn/learn.js';
 import { xToBoard } from '../../motion/lane/boards.js';
 import { USUAL_BUDGET } from '../../prepare/budget.js';
 import { sharedBalls } from '../../prepare/shared-balls.js';
@@ -15,9 +14,10 @@ import { isAtPocket } from '../../simulate/pocket.js';
 import { reactionAnswer } from '../../simulate/reaction-answer.js';
 import type { SettingOptions } from '../../simulate/setting.js';
 import { shotScatter } from '../../simulate/shot-scatter.js';
+import { saysLearned } from '../../simulate/worlds/learned.js';
 import { formatOn } from '../parts/layout-answer.js';
 import { adjustVerdict } from './adjust-verdict.js';
-import { logSays } from './log-says.js';
+import { type LogTold, logSays } from './log-says.js';
 import { type NightDid, nightDid } from './night-did.js';
 import { rollRedrilled } from './redrill.js';
 import { remedyAnswers } from './remedy-answers.js';
@@ -38,8 +38,8 @@ export interface AdjustInputs {
   readonly night: Night | null;
   /** The bowler's other drilled balls. */
   readonly others: readonly KeptBall[];
-  /** What logged shots teach, and how many they are; null for nothing. */
-  readonly lesson: { readonly lesson: Lesson; readonly shots: number } | null;
+  /** What the bowler's logged shots on this lane teach; null for nothing. */
+  readonly lesson: LogTold | null;
 }
 
 /** Worlds in which each remedy is rolled, as in `compare`. */
@@ -57,7 +57,7 @@ export async function adjust(inputs: AdjustInputs, options: SettingOptions): Pro
   const read = night && nightDid(night);
   const bowler = playedFrom(inputs.bowler, read?.laydownBoard ?? null);
   const lane = night ? laneOfNight({ lane: inputs.lane, night }) : inputs.lane;
-  const thrown = { bowler, ball, lane, want: {}, learned: lesson?.lesson.learned };
+  const thrown = { bowler, ball, lane, want: {}, learned: lesson?.learned };
   const budget = options.budget ?? USUAL_BUDGET;
   const sized: SettingOptions = {
     ...options,
@@ -90,12 +90,11 @@ export async function adjust(inputs: AdjustInputs, options: SettingOptions): Pro
   const reachesPocket = isAtPocket(base.nominal.shot, base.nominal.reaction.pinsX);
   const said = lesson
     ? logSays(
-        lesson.lesson,
+        lesson,
         { bowler: { ...bowler, laydownBoard: board }, ball, lane, layout },
         grounds.ball,
         wanted,
         scatter,
-        lesson.shots,
       )
     : { first: [], last: [] };
   return {
@@ -104,6 +103,7 @@ export async function adjust(inputs: AdjustInputs, options: SettingOptions): Pro
     seed: options.seed,
     id: kept.id,
     inputs: { bowler, ball, lane, layout: formatOn(grounds.ball, layout) },
+    ...saysLearned(lesson?.learned),
     night: night?.on ?? null,
     wished: [...wished],
     verdict: [

@@ -1,6 +1,5 @@
-import type { Lesson } from '../../learn/learn.js';
-import type { MisfitCause } from '../../learn/misfit.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
+import type { LearnedAnswer } from '../../records/answers/learned-answer.js';
 import { IN_A_NIGHT } from '../../records/answers/parts/over-scatter.js';
 import type { AdjustRemark } from '../../records/answers/statements/adjust-remarks.js';
 import type { WishedId } from '../../records/schemas/reaction-numbers.js';
@@ -10,6 +9,16 @@ import type { ShotScatter } from '../../simulate/shot-scatter.js';
 import { RELEASE_COORDINATES } from '../../simulate/worlds/lasting.js';
 import type { Learned } from '../../simulate/worlds/learned.js';
 import type { WantedChange } from './weigh-remedy.js';
+
+type Cause = LearnedAnswer['misfit']['causes'][number];
+
+/** What logged shots teach: whether they can be believed, and what worlds are drawn from. */
+export interface LogTold {
+  readonly answer: {
+    readonly misfit: Pick<LearnedAnswer['misfit'], 'isDoubtful'> & { readonly causes: readonly Cause[] };
+  };
+  readonly learned: Learned;
+}
 
 /** What is learned of the release; all else that is learned is the lane's and the cover's. */
 const RELEASE: readonly string[] = RELEASE_COORDINATES;
@@ -23,16 +32,15 @@ const MOST = 0.5;
  * what a person could see.
  *
  * @param records  the ball as it is drilled and played, without what was learned
- * @param shots    logged shots that were learned from
  */
 export function logSays(
-  { misfit, learned }: Lesson,
+  { answer: { misfit }, learned }: LogTold,
   records: ShotRecords,
   ball: BallProblem,
   wanted: WantedChange,
   scatter: ShotScatter,
-  shots: number,
 ): { readonly first: readonly AdjustRemark[]; readonly last: readonly AdjustRemark[] } {
+  const shots = learned.from?.shots ?? 0;
   const shotWith = (known: Learned): AimedShot => aimedShot({ ...records, learned: known }, ball);
   const [stated, both] = [shotWith(only(learned, () => false)), shotWith(learned)];
   const without = {
@@ -68,7 +76,7 @@ export function logSays(
   return { first: [...doubt, ...causes], last: causes.length > 0 ? [] : [used] };
 }
 
-const doubtOf = ({ reading, by }: MisfitCause): AdjustRemark =>
+const doubtOf = ({ reading, by }: Cause): AdjustRemark =>
   reading === null
     ? { code: 'pattern-off', params: { by } }
     : { code: 'reads-off', params: { of: reading, by } };

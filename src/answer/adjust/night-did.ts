@@ -2,6 +2,7 @@ import { ARROWS_FT, LANE_LENGTH } from '../../base/constants.js';
 import { FOOT, to } from '../../base/units.js';
 import { nightMeans, weighedMean } from '../../learn/night-means.js';
 import { READING_ERROR, type ReadId } from '../../learn/readings.js';
+import { hypot } from '../../math/hypot.js';
 import type { WishedId } from '../../records/schemas/reaction-numbers.js';
 import type { LoggedShot, Night } from '../../records/schemas/shot-log.js';
 
@@ -34,7 +35,7 @@ export function nightDid(night: Night): NightDid {
     return read
       ? {
           value: read.mean,
-          deviation: Math.hypot(read.ofShot / Math.sqrt(read.count), read.ofNight, READING_ERROR[id].always),
+          deviation: hypot(read.ofShot / Math.sqrt(read.count), read.ofNight, READING_ERROR[id].always),
         }
       : null;
   };
@@ -49,7 +50,7 @@ export function nightDid(night: Night): NightDid {
 
 const hookOf = (laydown: Read, arrows: Read, pins: Read): Read => ({
   value: pins.value - (laydown.value + ARROWS_IN_LANE * (arrows.value - laydown.value)),
-  deviation: Math.hypot(
+  deviation: hypot(
     pins.deviation,
     ARROWS_IN_LANE * arrows.deviation,
     (ARROWS_IN_LANE - 1) * laydown.deviation,

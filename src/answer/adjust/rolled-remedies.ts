@@ -1,3 +1,4 @@
+import { ln } from '../../math/ln.js';
 import { xToBoard } from '../../motion/lane/boards.js';
 import { MIDDLE_LAYOUT } from '../../prepare/middle-layout.js';
 import type { Adjustment } from '../../records/answers/statements/adjustments.js';
@@ -146,7 +147,7 @@ export async function rollUndone(
     const [{ outcomes, reachesPocket }] = there.rows;
     rolled.push({ remedy: remedyOf(there), outcomes, reachesPocket });
   };
-  for (const grit of GRITS.filter((each) => Math.abs(Math.log(each / insteadOf)) > Math.log(SAME_FINISH)))
+  for (const grit of GRITS.filter((each) => Math.abs(ln(each / insteadOf)) > ln(SAME_FINISH)))
     await attempt({ ball: { ...ball, surfaceGrit: grit } }, layout, () => ({
       code: 'refinish',
       params: { grit, insteadOf },

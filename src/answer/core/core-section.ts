@@ -3,6 +3,7 @@ import { type SectionPlane, seenOn } from '../../ball/section/section-plane.js';
 import { solidSection } from '../../ball/section/solid-section.js';
 import { toDigits } from '../../base/decimals.js';
 import { INCH, to } from '../../base/units.js';
+import { hypot } from '../../math/hypot.js';
 import type { PlanePoint } from '../../math/polygon.js';
 import { addScaled, scale, type Vec3 } from '../../math/vec3.js';
 import type { OwnBall } from '../../prepare/own-core.js';
@@ -69,7 +70,7 @@ function axesOf(
     ['high', highAxis_B],
   ] as const;
   return named
-    .filter(([, axis_C]) => Math.hypot(...seenOn({ ...cut, origin_C: ORIGIN_C }, axis_C)) > Math.SQRT1_2)
+    .filter(([, axis_C]) => hypot(...seenOn({ ...cut, origin_C: ORIGIN_C }, axis_C)) > Math.SQRT1_2)
     .map(([axis, axis_C]) => ({
       axis,
       ends: [

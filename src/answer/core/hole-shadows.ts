@@ -4,6 +4,7 @@ import { type SectionPlane, seenOn } from '../../ball/section/section-plane.js';
 import { placeLayout } from '../../layout/placement.js';
 import { mulVec, transpose } from '../../math/mat3.js';
 import { hullOf, type Loop, type PlanePoint } from '../../math/polygon.js';
+import { cos, sin } from '../../math/sin-cos.js';
 import { add, addScaled, scale, type Vec3 } from '../../math/vec3.js';
 import { ballProblem } from '../../prepare/ball-problem.js';
 import { toLayout } from '../../prepare/to-layout.js';
@@ -50,7 +51,7 @@ function boreRims(bore: BoreSolid): Vec3[] {
   const { mouth, d, u, v, radius, depth } = bore;
   const rim = Array.from({ length: AROUND }, (_, i): Vec3 => {
     const angle = (2 * Math.PI * i) / AROUND;
-    return add(mouth, add(scale(radius * Math.cos(angle), u), scale(radius * Math.sin(angle), v)));
+    return add(mouth, add(scale(radius * cos(angle), u), scale(radius * sin(angle), v)));
   });
   return [...rim, ...rim.map((p) => addScaled(p, depth, d)), addScaled(mouth, depthAt(bore, 0), d)];
 }

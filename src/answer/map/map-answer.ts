@@ -5,7 +5,6 @@ import { cautionsFor } from '../../explain/cautions.js';
 import { valAngleOf } from '../../layout/layout.js';
 import { type BallProblem, ballProblem } from '../../prepare/ball-problem.js';
 import { type Budget, USUAL_BUDGET } from '../../prepare/budget.js';
-import type { CoreFitter } from '../../prepare/fit-cores.js';
 import { undrilledAnswer } from '../../prepare/undrilled.js';
 import type { MapAnswer, MapRow } from '../../records/answers/answer.js';
 import { Refusal } from '../../records/refusals/refusal.js';
@@ -39,11 +38,10 @@ export interface BesideBall {
 export function mapAnswer(
   { bowler, ball: record, around }: { bowler: Bowler; ball: Ball; around: LayoutNumbers },
   over: MapOver,
-  fitter?: CoreFitter,
   budget: Budget = USUAL_BUDGET,
   beside: readonly BesideBall[] = [],
 ): MapAnswer {
-  const ball = ballProblem(record, bowler, 'moment', fitter, budget);
+  const ball = ballProblem(record, bowler, 'moment', undefined, budget);
   if (ball.marker === null && over === 'drilling-angle')
     throw new Refusal([{ code: 'no-drilling-angle', params: { ball: record.name } }]);
   const rules = loadRuleSet();
@@ -60,7 +58,7 @@ export function mapAnswer(
     reach: reachOf(rows),
     scales: mapScales(rules),
     beside: beside.map(({ kind, ball: other }) => {
-      const problem = ballProblem(other, bowler, 'moment', fitter, few);
+      const problem = ballProblem(other, bowler, 'moment', undefined, few);
       const { numbers } = reachOf(rowsOver(over, around, problem, rules));
       return { kind, ball: other.name, numbers: fromKeys(MAP_NUMBERS, (key) => spanOf(numbers[key])) };
     }),
@@ -70,7 +68,7 @@ export function mapAnswer(
   };
 }
 
-/** Of a ball that only stands beside, medians of so many cores do. */
+/** Medians of this many cores suffice for a ball that is only compared with. */
 const CORES_BESIDE = 8;
 
 const spanOf = ({ least, most }: { readonly least: number; readonly most: number }) => ({ least, most });

@@ -40,7 +40,7 @@ function apart(a: Scored, b: Scored, scatter: ShotScatter) {
   );
   const [byBoth, byPhysics] = [weighed, physics].map((size) => visibility(size, scatter, LANE_IDS));
   const onlyByPractice = byPhysics === 'unseen' && byBoth !== 'unseen';
-  // where weighing hides what physics finds, its sizes are told
+  // where weighing hides what physics finds, its sizes are given
   const size = byBoth === 'unseen' ? physics : weighed;
   return {
     visibility: greater(byBoth, byPhysics),

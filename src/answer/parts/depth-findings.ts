@@ -6,6 +6,7 @@ import { shareInside } from '../../ball/drill/share-inside.js';
 import { from, INCH, to } from '../../base/units.js';
 import { type Hole, mouthRadius } from '../../layout/hole.js';
 import type { Placement } from '../../layout/placement.js';
+import { asin } from '../../math/atan.js';
 import { arcAngle } from '../../math/sphere.js';
 import { scale, type Vec3 } from '../../math/vec3.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
@@ -60,7 +61,7 @@ export function depthFindings({ R_BC, pin_B }: Placement, ball: BallProblem): Le
 
 /** A hole that leaves the pin's mark and meets the pin, taken as a line to the ball's centre. */
 function pinMet(hole: Hole, pin_B: Vec3, radius: number): LegalityFinding[] {
-  const isClear = arcAngle(pin_B, hole.mouth_B) >= Math.asin(mouthRadius(hole) / radius);
+  const isClear = arcAngle(pin_B, hole.mouth_B) >= asin(mouthRadius(hole) / radius);
   const pin = boreSolid(
     { mouth_B: pin_B, axis_B: scale(-1, pin_B), tip: 'flat' },
     { radius: 0, depth: PIN_DEPTH },

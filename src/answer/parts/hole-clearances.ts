@@ -1,5 +1,6 @@
 import { INCH, to } from '../../base/units.js';
 import { holeName } from '../../layout/hole.js';
+import { asin } from '../../math/atan.js';
 import { leastClearance } from '../../motion/reaction/rings.js';
 import type { LeanShot } from '../../motion/shot/shot.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
@@ -13,7 +14,7 @@ export const holeClearances = (
 ): { readonly hole: string; readonly clearanceIn: number }[] =>
   holes.map((hole) => ({
     hole: holeName(hole),
-    clearanceIn: to(radius * leastClearance(shot, hole.mouth_B, Math.asin(hole.open.radius / radius)), INCH),
+    clearanceIn: to(radius * leastClearance(shot, hole.mouth_B, asin(hole.open.radius / radius)), INCH),
   }));
 
 /** Objections to the layout of one shot; a ring too near to a hole names the hole and how near it comes. */

@@ -8,7 +8,7 @@ type Facts = Pick<LaneAnswer, 'lane' | 'hand' | 'oil' | 'wear'>;
 const SHORT_FT = 36;
 const LONG_FT = 42;
 
-/** Ratios of middle to outside that divide steep from middling from flat patterns (common practice, no source). */
+/** Ratios of middle to outside that separate steep, medium and flat patterns (common practice, no source). */
 const STEEP = 4;
 const FLAT = 2;
 

@@ -5,7 +5,7 @@ import type { LineAnswer, PathPoint } from '../../records/answers/answer.js';
 import { isAtPocket, POCKET_BOARD } from '../../simulate/pocket.js';
 import type { Outcome } from '../../simulate/simulator.js';
 
-/** The line of a nominal shot, as a bowler would be told it. */
+/** The line of a nominal shot, in the terms a bowler uses. */
 export const lineAnswer = ({ launch, shot, reaction }: Outcome, path: readonly PathPoint[]): LineAnswer => ({
   laydownBoard: xToBoard(launch.x),
   launchAngleDeg: to(launch.angle, DEGREE),

@@ -1,6 +1,7 @@
 import { from, INCH, to } from '../../base/units.js';
 import { type Hole, mouthRadius } from '../../layout/hole.js';
 import type { Placement } from '../../layout/placement.js';
+import { asin } from '../../math/atan.js';
 import { mulVec } from '../../math/mat3.js';
 import { arcAngle } from '../../math/sphere.js';
 import type { Vec3 } from '../../math/vec3.js';
@@ -70,4 +71,4 @@ const isTakenWhole = ({ mouth_B, edge }: Seam, hole: Hole, radius: number): bool
 /** Edges nearer than this are one edge, m: a hole drilled again where it was. */
 const SAME_EDGE = from(1 / 64, INCH);
 
-const edgeArc = (mouth: number, radius: number): number => Math.asin(mouth / radius);
+const edgeArc = (mouth: number, radius: number): number => asin(mouth / radius);

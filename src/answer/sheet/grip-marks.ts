@@ -1,6 +1,7 @@
 import { from, INCH, to } from '../../base/units.js';
 import { type Hole, holeName, mouthRadius } from '../../layout/hole.js';
 import { type HoleMark, holeMarks, pointBeside } from '../../layout/hole-marks.js';
+import { asin } from '../../math/atan.js';
 import { arcAngle } from '../../math/sphere.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import { SIXTY_FOURTH } from '../../prepare/tape-reading.js';
@@ -15,7 +16,7 @@ export function gripMarks(
   const inches = (arc: number): number => to(arc * radius, INCH);
   const marks = holeMarks(holes, from(SIXTY_FOURTH, INCH) / radius);
   const markOf = (name: Hole['name']) => marks.find(({ hole }) => hole.name === name);
-  const edge = (width: number): number => Math.asin(width / radius);
+  const edge = (width: number): number => asin(width / radius);
   const between = (a: HoleMark, b: HoleMark, widthOf: (hole: Hole) => number): number =>
     inches(
       arcAngle(pointBeside(a.across, a.along), pointBeside(b.across, b.along)) -

@@ -9,6 +9,7 @@ import { localEvaluator } from '../../simulate/evaluator.js';
 import { reader } from '../../simulate/readings.js';
 import type { SettingOptions } from '../../simulate/setting.js';
 import { drawDeviations } from '../../simulate/worlds/deviations.js';
+import { asLearned, saysLearned } from '../../simulate/worlds/learned.js';
 import { holeClearances } from '../parts/hole-clearances.js';
 import { ringsAnswer, ringsInOil } from '../parts/rings-answer.js';
 
@@ -26,10 +27,11 @@ export async function sheetRings(
   const worlds = drawDeviations({
     seed,
     count,
-    bowler: inputs.bowler,
+    bowler: asLearned(inputs.bowler, inputs.learned),
     published: ball.published,
     uncertainty: ballUncertainty(inputs.ball),
     bodyCount: ball.bodies.length,
+    known: inputs.learned,
   });
   const layout = toLayout(inputs.layout, radius);
   const trials = worlds.map((_, world) => ({ layout, world, launch: rolled.launch }));
@@ -42,6 +44,7 @@ export async function sheetRings(
     shot: aimed,
     rings: {
       lane: inputs.lane.name,
+      ...saysLearned(inputs.learned),
       seed,
       worlds: worlds.length,
       rings: ringsAnswer(rolled.shot, radius),

@@ -1,5 +1,6 @@
 import { DEGREE, from } from '../../base/units.js';
 import { upTheVal } from '../../layout/placement.js';
+import { cos, sin } from '../../math/sin-cos.js';
 import { clockwiseTurn, tangentToward, walk } from '../../math/sphere.js';
 import { addScaled, cross, rotateAbout, scale, type Vec3 } from '../../math/vec3.js';
 import type { ByTurn, MarkWays, PlacedMark } from './mark-ways.js';
@@ -40,7 +41,7 @@ export function valWay(
   return {
     way: { ...way, inches, way: up > 0 ? 'down' : 'up', offIn: offIn(placed_B, foot_B) },
     placed_B,
-    up_B: addScaled(scale(Math.cos(back), upAtPap), Math.sin(back), pap.placed_B),
+    up_B: addScaled(scale(cos(back), upAtPap), sin(back), pap.placed_B),
   };
 }
 

@@ -1,5 +1,6 @@
 import { USUAL_LOBES } from '../../base/constants.js';
 import { type Mat3, mulMat, turnAboutZ } from '../../math/mat3.js';
+import { cos, sin } from '../../math/sin-cos.js';
 import type { CoreFamily } from '../../records/schemas/core-families.js';
 import type { Part, UnitShape } from '../solid/part.js';
 import type { Lobes } from './published.js';
@@ -66,7 +67,7 @@ const SHAPES: Record<CoreFamily, (between: Between, lobes: Lobes) => Part[]> = {
       return {
         shape: { kind: between(6, 0, 1) < 0.4 ? 'ball' : 'box' },
         A: mulMat(turnAboutZ(a), diagonalOf(radial, between(3, 0.27, 0.42), between(4, 0.4, 0.75))),
-        c: [(1 + radial) * Math.cos(a), (1 + radial) * Math.sin(a), 0],
+        c: [(1 + radial) * cos(a), (1 + radial) * sin(a), 0],
         excess: MAIN_EXCESS * between(5, 0.8, 1.1),
       };
     };

@@ -35,7 +35,7 @@ export function buildDrawer(published: PublishedNumbers): (u: readonly number[])
 export const misfitOfAll = (published: PublishedNumbers): Misfit | null =>
   misfitOfBuild(published, UNUSUAL_BUILDS.at(LEAST, published.mass));
 
-/** The thinnest and lightest of a kind: it leaves the core most, so that what speaks against it speaks against all. */
+/** The thinnest and lightest of a kind: it leaves the most to the core, so what rules it out rules out all. */
 const LEAST: BuildPlaces = { thickness: 0, density: 0, filler: 0 };
 
 /** How far each place goes before no core works, the other two at their least; zeros when none works anyway. */

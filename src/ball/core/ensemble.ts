@@ -9,8 +9,6 @@ import { type Misfit, misfitOfBuild, type SolvedCore, solveCore } from './solve-
 /** Differing cores that all have a ball's published numbers. */
 export interface Ensemble {
   readonly bodies: readonly BallBody[];
-  /** Which starting points led to them: all it takes to make them again. */
-  readonly points: readonly number[];
   /** Starting points tried, and how many failed for each reason. */
   readonly tried: number;
   readonly misfits: Readonly<Partial<Record<Misfit, number>>>;
@@ -20,12 +18,6 @@ export interface Ensemble {
 const MOST_TRIES = 40_000;
 
 /**
- * Tells apart searches that may find different cores: whoever remembers what was found must find it anew under
- * another edition. It is a fingerprint of what is found for the balls of its test, which fails when it is out of date.
- */
-export const SEARCH_EDITION = '8d2abe9a8999cb59';
-
-/**
  * Finds cores of the ball's family that all have its published numbers.
  *
  * Any two of them differ (`differ`). Fewer bodies than asked for, or none, means that such a core is rare or
@@ -33,34 +25,18 @@ export const SEARCH_EDITION = '8d2abe9a8999cb59';
  */
 export function fitEnsemble(published: PublishedNumbers, count: number, mostTries = MOST_TRIES): Ensemble {
   const hopeless = misfitOfAll(published);
-  if (hopeless) return { bodies: [], points: [], tried: 1, misfits: { [hopeless]: 1 } };
+  if (hopeless) return { bodies: [], tried: 1, misfits: { [hopeless]: 1 } };
   const coreAt = coreSearch(published);
   const bodies: BallBody[] = [];
-  const points: number[] = [];
   const misfits: Partial<Record<Misfit, number>> = {};
   let tried = 0;
   while (bodies.length < count && tried < mostTries) {
     tried += 1;
     const solved = coreAt(tried);
     if (solved.kind === 'misfit') misfits[solved.why] = (misfits[solved.why] ?? 0) + 1;
-    else if (bodies.every((body) => differ(body, solved.body))) {
-      bodies.push(solved.body);
-      points.push(tried);
-    }
+    else if (bodies.every((body) => differ(body, solved.body))) bodies.push(solved.body);
   }
-  return { bodies, points, tried, misfits };
-}
-
-/** The bodies of an ensemble from its points alone, the same to the last digit; null when a point leads to none. */
-export function bodiesAt(published: PublishedNumbers, points: readonly number[]): readonly BallBody[] | null {
-  const coreAt = coreSearch(published);
-  const bodies: BallBody[] = [];
-  for (const n of points) {
-    const solved = coreAt(n);
-    if (solved.kind === 'misfit') return null;
-    bodies.push(solved.body);
-  }
-  return bodies;
+  return { bodies, tried, misfits };
 }
 
 /** Prepares the search: n-th starting point ↦ the core it leads to. */

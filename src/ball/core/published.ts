@@ -1,3 +1,4 @@
+import { cos, sin } from '../../math/sin-cos.js';
 import type { Vec3 } from '../../math/vec3.js';
 import { type CoreFamily, hasMassBias } from '../../records/schemas/core-families.js';
 
@@ -32,9 +33,9 @@ export const wantedMoments = (p: PublishedNumbers): Vec3 => {
 
 /** Wanted first moment about Bo, kg·m, in C: toward the CG mark. */
 export const wantedFirstMoment = (p: PublishedNumbers): Vec3 => [
-  p.topMoment * Math.sin(p.pinToCg),
+  p.topMoment * sin(p.pinToCg),
   0,
-  p.topMoment * Math.cos(p.pinToCg),
+  p.topMoment * cos(p.pinToCg),
 ];
 
 /** Up to this differential the axes of a symmetric ball mean little: top weight alone turns them off the pin, m. */

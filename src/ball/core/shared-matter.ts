@@ -1,4 +1,5 @@
 import { IDENTITY, type Mat3, mulMat, mulVec, transpose } from '../../math/mat3.js';
+import { cos, sin } from '../../math/sin-cos.js';
 import type { Vec3 } from '../../math/vec3.js';
 import { type Moments, NO_MOMENTS } from '../mass/mass-properties.js';
 import { MomentSum } from '../mass/moment-sum.js';
@@ -54,18 +55,18 @@ const QUIET = 6e-12;
 const R_QC: Mat3 = mulMat(
   [
     [1, 0, 0],
-    [0, Math.cos(0.63), -Math.sin(0.63)],
-    [0, Math.sin(0.63), Math.cos(0.63)],
+    [0, cos(0.63), -sin(0.63)],
+    [0, sin(0.63), cos(0.63)],
   ],
   mulMat(
     [
-      [Math.cos(0.47), 0, Math.sin(0.47)],
+      [cos(0.47), 0, sin(0.47)],
       [0, 1, 0],
-      [-Math.sin(0.47), 0, Math.cos(0.47)],
+      [-sin(0.47), 0, cos(0.47)],
     ],
     [
-      [Math.cos(0.29), -Math.sin(0.29), 0],
-      [Math.sin(0.29), Math.cos(0.29), 0],
+      [cos(0.29), -sin(0.29), 0],
+      [sin(0.29), cos(0.29), 0],
       [0, 0, 1],
     ],
   ),

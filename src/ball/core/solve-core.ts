@@ -1,5 +1,6 @@
 import { bisectBoundary } from '../../math/bisect-boundary.js';
 import type { Mat3 } from '../../math/mat3.js';
+import { cos, sin } from '../../math/sin-cos.js';
 import type { BallBody } from '../drill/ball-body.js';
 import { fitsInside } from '../solid/fits-inside.js';
 import { type Part, stretchPart, turnPart } from '../solid/part.js';
@@ -75,9 +76,9 @@ export function solveCore(published: PublishedNumbers, start: StartingCore, fill
 
 /** Turns the pin's axis toward the marker by an angle, rad. */
 const turnTowardMarker = (angle: number): Mat3 => [
-  [Math.cos(angle), 0, Math.sin(angle)],
+  [cos(angle), 0, sin(angle)],
   [0, 1, 0],
-  [-Math.sin(angle), 0, Math.cos(angle)],
+  [-sin(angle), 0, cos(angle)],
 ];
 
 /** Halvings of the fillers' range: the heaviest to 0.001 kg/m³, the lightest, which no rule depends on, to 1. */
@@ -85,7 +86,7 @@ const DENSITY_HALVINGS = 20;
 const SIZE_HALVINGS = 10;
 
 /**
- * Why no core of whatever shape works with a build; null when some may. What speaks against a build speaks against
+ * Why no core of any shape works with a build; null when some may. What rules out a build rules out
  * any whose cover is thicker or denser, or whose filler is heavier, where the differential is 0.01 in or more; with
  * less, and much top weight, nearly.
  */

@@ -1,4 +1,5 @@
 import { cube, fifth } from '../../math/power.js';
+import { cos, sin } from '../../math/sin-cos.js';
 import type { Vec3 } from '../../math/vec3.js';
 import { hasMassBias } from '../../records/schemas/core-families.js';
 import { coreLean, type PublishedNumbers, wantedMoments } from './published.js';
@@ -50,7 +51,7 @@ export function wantedCore(published: PublishedNumbers, cover: Cover): (fillerDe
   const coverMass = BALL_VOLUME * cover.coverDensity * (cube(radius) - cube(inner));
   const coverSecond = BALL_SECOND * cover.coverDensity * (fifth(radius) - fifth(inner));
   const toCg = pinToCg - coreLean(published); // from the core's axis
-  const [wx, wz] = [topMoment * Math.sin(toCg), topMoment * Math.cos(toCg)];
+  const [wx, wz] = [topMoment * sin(toCg), topMoment * cos(toCg)];
   const diagonal = hasMassBias(published.family) ? unequal(published) : equalAcross(published);
   return (fillerDensity) => {
     const mass = ballMass - coverMass - BALL_VOLUME * cube(inner) * fillerDensity;
@@ -64,7 +65,7 @@ export function wantedCore(published: PublishedNumbers, cover: Cover): (fillerDe
       mass,
       centre: [wx / mass, 0, wz / mass],
       second: [x - round, y - round, z - round],
-      isAligned: across === 0 || along >= Math.cos(2 * OFF_MARK) * Math.sqrt(along * along + across * across),
+      isAligned: across === 0 || along >= cos(2 * OFF_MARK) * Math.sqrt(along * along + across * across),
     };
   };
 }

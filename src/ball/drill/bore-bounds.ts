@@ -1,3 +1,4 @@
+import { hypot } from '../../math/hypot.js';
 import { addScaled, type Vec3 } from '../../math/vec3.js';
 import type { Stretch } from '../solid/stretch.js';
 import { type BoreSolid, depthAt } from './bore-solid.js';
@@ -14,7 +15,7 @@ export function boundsOf(bore: BoreSolid): BoreBounds {
   const bottom = depthAt(bore, 0);
   return {
     centre: addScaled(bore.mouth, (top + bottom) / 2, bore.d),
-    radius: Math.hypot((bottom - top) / 2, bore.radius),
+    radius: hypot((bottom - top) / 2, bore.radius),
   };
 }
 

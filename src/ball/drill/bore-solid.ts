@@ -1,8 +1,9 @@
 import type { Bore, Hole, HoleTip } from '../../layout/hole.js';
 import { type Mat3, mulVec } from '../../math/mat3.js';
+import { sin, tan } from '../../math/sin-cos.js';
 import { addScaled, cross, dot, scale, sub, unit, type Vec3 } from '../../math/vec3.js';
 import type { UnitShape } from '../solid/part.js';
-import { crossShape, type Interval } from '../solid/ray-interval.js';
+import { crossRay, type Interval, unitRay } from '../solid/ray-interval.js';
 
 /** Half the point angle of a twist drill, rad (118° point: common practice). */
 const HALF_POINT_ANGLE = (59 * Math.PI) / 180;
@@ -47,7 +48,7 @@ export function depthAt({ radius, depth, tip }: BoreSolid, r: number): number {
     case 'flat':
       return depth;
     case 'cone':
-      return depth + (radius - r) / Math.tan(HALF_POINT_ANGLE);
+      return depth + (radius - r) / tan(HALF_POINT_ANGLE);
     case 'round':
       return depth + Math.sqrt(Math.max(0, radius * radius - r * r));
   }
@@ -57,7 +58,7 @@ export function depthAt({ radius, depth, tip }: BoreSolid, r: number): number {
 export function lowestBallDepth({ radius, depth, tip }: BoreSolid): number {
   const below = {
     flat: -radius,
-    cone: radius / Math.tan(HALF_POINT_ANGLE) - radius / Math.sin(HALF_POINT_ANGLE),
+    cone: radius / tan(HALF_POINT_ANGLE) - radius / sin(HALF_POINT_ANGLE),
     round: 0,
   };
   return Math.max(0, depth + below[tip]);
@@ -89,25 +90,32 @@ function passesBy({ mouth, d: axis, radius }: BoreSolid, a: Vec3, d: Vec3): bool
 function insideNearBore(bore: BoreSolid, a: Vec3, d: Vec3): Interval {
   const rel = sub(a, bore.mouth);
   const k = 1 / bore.radius;
-  const ox = k * dot(rel, bore.u);
-  const oy = k * dot(rel, bore.v);
   const oz = dot(rel, bore.d);
-  const dx = k * dot(d, bore.u);
-  const dy = k * dot(d, bore.v);
   const dz = dot(d, bore.d);
+  const ray = unitRay();
+  ray[0] = k * dot(rel, bore.u);
+  ray[1] = k * dot(rel, bore.v);
+  ray[3] = k * dot(d, bore.u);
+  ray[4] = k * dot(d, bore.v);
+  /** Along the axis each solid has a unit frame of its own. */
+  const along = (o: number, d: number): Float64Array => {
+    ray[2] = o;
+    ray[5] = d;
+    return ray;
+  };
   // The wall starts above the mouth, so that the ball's curved surface lies all below, even where a vent
   // runs in at a slant of up to 60°.
   const above = 2 * bore.radius;
   const half = (bore.depth + above) / 2;
   const wall: Interval = { enter: 0, leave: 0 };
-  crossShape(wall, CYLINDER, ox, oy, (oz + above) / half - 1, dx, dy, dz / half);
+  crossRay(wall, CYLINDER, along((oz + above) / half - 1, dz / half));
   if (bore.tip === 'flat') return wall;
   const point: Interval = { enter: 0, leave: 0 };
   if (bore.tip === 'cone') {
     const h = (depthAt(bore, 0) - bore.depth) / 2;
-    crossShape(point, DRILL_POINT, ox, oy, (oz - bore.depth) / h - 1, dx, dy, dz / h);
+    crossRay(point, DRILL_POINT, along((oz - bore.depth) / h - 1, dz / h));
   } else {
-    crossShape(point, BALL, ox, oy, k * (oz - bore.depth), dx, dy, k * dz);
+    crossRay(point, BALL, along(k * (oz - bore.depth), k * dz));
   }
   if (!(point.leave > point.enter)) return wall;
   if (!(wall.leave > wall.enter)) return point;

@@ -1,3 +1,4 @@
+import { hypot } from '../../math/hypot.js';
 import { dot, type Vec3 } from '../../math/vec3.js';
 import type { Interval } from '../solid/ray-interval.js';
 import type { Stretch } from '../solid/stretch.js';
@@ -20,7 +21,7 @@ export function boreStretches(
   return diskRule(rule).flatMap(({ x, y, weight }) => {
     const a = rayStart(bore, x, y);
     const inBall = insideSphere(a, bore.d, ballRadius);
-    const end = depthAt(bore, bore.radius * Math.hypot(x, y));
+    const end = depthAt(bore, bore.radius * hypot(x, y));
     let kept: readonly Interval[] = [{ enter: inBall.enter, leave: Math.min(inBall.leave, end) }];
     for (const other of others) kept = without(kept, insideBore(other, a, bore.d));
     return kept

@@ -1,10 +1,10 @@
-import { type Hole, mouthRadius } from '../../layout/hole.js';
+import type { Hole } from '../../layout/hole.js';
 import { bisectBoundary } from '../../math/bisect-boundary.js';
 import { nearestOfSegments, type Segment } from '../../math/segment-distance.js';
-import { arcAngle } from '../../math/sphere.js';
 import { addScaled } from '../../math/vec3.js';
 import { type BoreSolid, lowestBallDepth } from './bore-solid.js';
 import { boresOf } from './excavation.js';
+import { wallAtMouth } from './wall-at-mouth.js';
 
 /** What is left of a ball between two holes, m. */
 export interface BoreWall {
@@ -48,7 +48,7 @@ export function wallBetween(one: Hole, other: Hole, radius: number): BoreWall {
   return {
     one,
     other,
-    atMouth: radius * (arcAngle(one.mouth_B, other.mouth_B) - edgeArc(one, radius) - edgeArc(other, radius)),
+    atMouth: wallAtMouth(one, other, radius),
     ...wallBelow(boresOf(one, radius), boresOf(other, radius)),
   };
 }
@@ -85,8 +85,6 @@ const axisOf = ({ mouth, d }: BoreSolid, depth: number): Segment => ({
 
 const apart = (first: Segment, second: Segment, a: BoreSolid, b: BoreSolid): number =>
   nearestOfSegments(first, second).apart - a.radius - b.radius;
-
-const edgeArc = (hole: Hole, radius: number): number => Math.asin(mouthRadius(hole) / radius);
 
 /** Of four inches: to a millionth of an inch. */
 const HALVINGS = 22;

@@ -3,7 +3,7 @@ import { scale, type Vec3 } from '../../math/vec3.js';
 import type { Moments } from '../mass/mass-properties.js';
 import { MomentSum } from '../mass/moment-sum.js';
 import type { Part, UnitShape } from '../solid/part.js';
-import { crossMapped, type Interval } from '../solid/ray-interval.js';
+import { crossMapped, type Interval, unitRay } from '../solid/ray-interval.js';
 import type { Stretch } from '../solid/stretch.js';
 
 /** What stretches in B hold of a core turned by R_BC, above the filler; about Bo, in B. */
@@ -42,13 +42,14 @@ function regionsAlong(
 ): Moments {
   const sum = new MomentSum();
   const hit: Interval = { enter: 0, leave: 0 };
+  const lent = unitRay();
   for (const { a, d, area, s, e } of stretches) {
     let m0 = 0;
     let m1 = 0;
     let m2 = 0;
     for (let i = 0; i < regions.length; i++) {
       const { shape, offset, density } = regions[i];
-      crossMapped(hit, shape, maps[i], offset, a, d);
+      crossMapped(hit, lent, shape, maps[i], offset, a, d);
       const enter = Math.max(s, hit.enter);
       const leave = Math.min(e, hit.leave);
       if (leave <= enter) continue;

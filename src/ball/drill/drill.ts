@@ -51,7 +51,7 @@ export function driller(body: BallBody, excavation: Excavation): Driller {
   };
 }
 
-/** What the stretches hold of cover and filler, had there been no core. */
+/** What the stretches hold of cover and filler, as if there were no core. */
 function shellRemoved(body: BallBody, stretches: readonly Stretch[]): Moments {
   const sum = new MomentSum();
   const inner: Interval = { enter: 0, leave: 0 };

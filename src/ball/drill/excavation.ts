@@ -1,4 +1,5 @@
 import type { Hole, Sleeve } from '../../layout/hole.js';
+import { hypot } from '../../math/hypot.js';
 import { dot, type Vec3 } from '../../math/vec3.js';
 import { addMoments, type Moments, NO_MOMENTS } from '../mass/mass-properties.js';
 import { type Stretch, uniformMoments } from '../solid/stretch.js';
@@ -32,7 +33,7 @@ export function excavate(holes: readonly Hole[], radius: number, rule: RayRule):
   };
 }
 
-/** The bores a hole is drilled with: its sleeve's, and the open one, which may go on deeper into the ball. */
+/** The bores a hole is drilled with: its sleeve's, and the open one, which may reach deeper into the ball. */
 export const boresOf = (hole: Hole, ballRadius: number): readonly BoreSolid[] => [
   ...(hole.sleeve ? [boreSolid(hole, hole.sleeve.bore, ballRadius)] : []),
   boreSolid(hole, hole.open, ballRadius),
@@ -68,5 +69,5 @@ function sleeveSolid(hole: Hole, { bore, height }: Sleeve, ballRadius: number): 
 
 const axisDistance = (bore: BoreSolid, a: Vec3): number => {
   const rel: Vec3 = [a[0] - bore.mouth[0], a[1] - bore.mouth[1], a[2] - bore.mouth[2]];
-  return Math.hypot(dot(rel, bore.u), dot(rel, bore.v));
+  return hypot(dot(rel, bore.u), dot(rel, bore.v));
 };

@@ -1,5 +1,6 @@
 import type { Hole } from '../../layout/hole.js';
 import { type Mat3, mulVec, transpose } from '../../math/mat3.js';
+import { cos, sin } from '../../math/sin-cos.js';
 import { addScaled, dot, norm, type Vec3 } from '../../math/vec3.js';
 import { crosser, type Solid } from '../solid/layered-core.js';
 import type { BallBody } from './ball-body.js';
@@ -66,7 +67,7 @@ const linesOf = (bore: BoreSolid): Line[] => [
     Array.from({ length: ANGLES }, (_, i): Line => {
       const angle = (2 * Math.PI * i) / ANGLES;
       return {
-        a: rayStart(bore, share * Math.cos(angle), share * Math.sin(angle)),
+        a: rayStart(bore, share * cos(angle), share * sin(angle)),
         d: bore.d,
         end: depthAt(bore, share * bore.radius),
       };

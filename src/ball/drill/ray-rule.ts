@@ -1,3 +1,4 @@
+import { cos, sin } from '../../math/sin-cos.js';
 /** A node of a disk rule: where a ray pierces the unit disk, and its share of the disk's area. */
 export interface DiskNode {
   readonly x: number;
@@ -28,7 +29,7 @@ export function diskRule({ radii, angles }: RayRule): readonly DiskNode[] {
     const r = Math.sqrt((1 + u) / 2);
     for (let k = 0; k < angles; k++) {
       const a = (2 * Math.PI * (k + (j % 2) / 2)) / angles;
-      nodes.push({ x: r * Math.cos(a), y: r * Math.sin(a), weight: w / 2 / angles });
+      nodes.push({ x: r * cos(a), y: r * sin(a), weight: w / 2 / angles });
     }
   });
   return nodes;
@@ -37,7 +38,7 @@ export function diskRule({ radii, angles }: RayRule): readonly DiskNode[] {
 /** Nodes and weights of Gauss–Legendre on [−1, 1], by Newton on the Legendre recurrence. */
 export function gaussLegendre(n: number): readonly (readonly [node: number, weight: number])[] {
   return Array.from({ length: n }, (_, i) => {
-    let x = Math.cos((Math.PI * (i + 0.75)) / (n + 0.5));
+    let x = cos((Math.PI * (i + 0.75)) / (n + 0.5));
     let slope = 1;
     for (let step = 0; step < 20; step++) {
       let p0 = 1;

@@ -5,7 +5,7 @@ import type { MassProperties } from '../mass/mass-properties.js';
  * What an ounce of static weight is taken to mean. `moment`: mass times offset of the centre of mass,
  * divided by the ball's radius. `halves`: the difference in weight of the two halves; a uniform half ball
  * balances at 3/8 R, so the same offset reads 8/3 times as much. Which one a scale shows was not found in
- * any published rule; flarewise uses `moment` unless told otherwise, and says so.
+ * any published rule; flarewise uses `moment` by default, and says so.
  */
 export type OunceConvention = 'moment' | 'halves';
 

@@ -3,7 +3,7 @@ import type { Mesh } from './mesh.js';
 /**
  * A mesh with boxes around its triangles, boxes around those, and so on up to one around all.
  *
- * Flat, in depth-first order: behind a node stands its first child, and `skip` is the node to go on with when
+ * Flat, in depth-first order: behind a node stands its first child, and `skip` is the next node when
  * its box is missed, so that walking the tree needs neither a stack nor memory. Plain arrays: survives a
  * structured clone. Its `triangles` are the mesh's, in the order of the leaves.
  */

@@ -57,7 +57,7 @@ export function placeMesh(corners: Float32Array, pose: MeshPose): PlacedMesh {
 const fileToCore = ({ unit, R_CF, p_BoFo_C }: MeshPose, p_F: Vec3): Vec3 =>
   add(p_BoFo_C, mulVec(R_CF, scale(unit, p_F)));
 
-/** A point of C (m) as it stands in the mesh file, in the file's unit: where the person can look it up. */
+/** A point of C (m) as it is in the mesh file, in the file's unit: where the person can look it up. */
 export const coreToFile = ({ unit, R_CF, p_BoFo_C }: MeshPose, p_C: Vec3): Vec3 =>
   scale(1 / unit, mulVec(transpose(R_CF), sub(p_C, p_BoFo_C)));
 

@@ -1,3 +1,4 @@
+import { hypot } from '../../math/hypot.js';
 import { disjointSets, joinSets, setOf } from './disjoint-sets.js';
 
 /** Corners that meet, made one point each. */
@@ -15,7 +16,7 @@ const GRAIN = 8 * 2 ** -23;
 
 /**
  * Makes corners that lie at one place one point. STL repeats every vertex in each triangle around it; whether
- * a surface is closed can be told only once they are one again.
+ * a surface is closed is known only once they are merged again.
  *
  * First corners equal to the bit, through a hash table; then points closer than the grain. Points are taken
  * for one along chains, so detail as fine as the grain is lost.
@@ -35,7 +36,7 @@ function weldEqual(corners: Float32Array): Pick<Welded, 'points' | 'cornerPoints
   const points = corners.map((x) => x + 0); // −0 becomes 0
   const bits = new Int32Array(points.buffer);
   const cornerPoints = new Uint32Array(count);
-  const mask = 2 ** Math.ceil(Math.log2(2 * count)) - 1;
+  const mask = 2 ** (32 - Math.clz32(2 * count - 1)) - 1;
   const table = new Int32Array(mask + 1).fill(-1); // open addressing, at most half full
   let used = 0;
   for (let corner = 0; corner < count; corner++) {
@@ -78,7 +79,7 @@ function firstOfNear(points: Float32Array, grain: number): Uint32Array {
     const i = order[n];
     for (let m = n + 1; m < count && level[order[m]] - level[i] <= grain; m++) {
       const j = order[m];
-      const apart = Math.hypot(
+      const apart = hypot(
         points[3 * i] - points[3 * j],
         points[3 * i + 1] - points[3 * j + 1],
         points[3 * i + 2] - points[3 * j + 2],

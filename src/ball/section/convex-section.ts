@@ -1,11 +1,14 @@
+import { atan2 } from '../../math/atan.js';
+import { hypot } from '../../math/hypot.js';
 import { determinant, mulVec, transpose } from '../../math/mat3.js';
 import type { Loop, PlanePoint } from '../../math/polygon.js';
+import { cos, sin } from '../../math/sin-cos.js';
 import { add, addScaled, cross, dot, scale, sub, unit, type Vec3 } from '../../math/vec3.js';
 import type { Part, UnitShape } from '../solid/part.js';
 import { crossShape, type Interval } from '../solid/ray-interval.js';
 import { normalOf, type SectionPlane, seenOn } from './section-plane.js';
 
-/** A solid under an affine map, of whatever density. */
+/** A solid under an affine map, of any density. */
 type Placed = Pick<Part, 'shape' | 'A' | 'c'>;
 
 /** Directions in which the outline is looked for; straight pieces between 240 of a circle leave out 0.011 % of its area. */
@@ -35,11 +38,11 @@ export function convexSection(solid: Placed, plane: SectionPlane): Loop | null {
     ...Array.from({ length: DIRECTIONS }, (_, i) => -Math.PI + (2 * Math.PI * i) / DIRECTIONS),
     ...rimCorners(shape, cut)
       .map((corner) => sub(corner, inside))
-      .map((way) => Math.atan2(dot(way, e), dot(way, d))),
+      .map((way) => atan2(dot(way, e), dot(way, d))),
   ].sort((one, other) => one - other);
   const hit: Interval = { enter: 0, leave: 0 };
   const outline = angles.map((angle) => {
-    const way = add(scale(Math.cos(angle), d), scale(Math.sin(angle), e));
+    const way = add(scale(cos(angle), d), scale(sin(angle), e));
     crossShape(hit, shape, ...inside, ...way);
     return onPlane(addScaled(inside, Math.max(0, hit.leave), way)); // a plane that only just touches may be missed
   });
@@ -54,7 +57,7 @@ interface UnitCut {
 
 /** The unit vector in the plane along which a section of a shape round about z is its own mirror image. */
 function alongMirror({ n }: UnitCut): Vec3 {
-  const across = Math.hypot(n[0], n[1]);
+  const across = hypot(n[0], n[1]);
   return across > 0 ? unit([(-n[2] * n[0]) / across, (-n[2] * n[1]) / across, across]) : [1, 0, 0];
 }
 
@@ -70,7 +73,7 @@ function pointInside(shape: UnitShape, cut: UnitCut): Vec3 | null {
 /** Where the plane meets the edges between the wall and the flat ends of a cylinder or a cone. */
 function rimCorners(shape: UnitShape, { n, b }: UnitCut): Vec3[] {
   if (shape.kind !== 'cylinder' && shape.kind !== 'cone') return [];
-  const across = Math.hypot(n[0], n[1]);
+  const across = hypot(n[0], n[1]);
   const [x, y] = [n[0] / across, n[1] / across];
   return [-1, 1].flatMap((z): Vec3[] => {
     const radius = shape.kind === 'cone' && z > 0 ? shape.top : 1;
@@ -103,6 +106,6 @@ const boxCorners = ({ n, b }: UnitCut): Vec3[] =>
 function around(corners: readonly PlanePoint[]): Loop | null {
   if (corners.length < 3) return null;
   const middle = [0, 1].map((i) => corners.reduce((sum, corner) => sum + corner[i], 0) / corners.length);
-  const angleOf = ([u, v]: PlanePoint): number => Math.atan2(v - middle[1], u - middle[0]);
+  const angleOf = ([u, v]: PlanePoint): number => atan2(v - middle[1], u - middle[0]);
   return [...corners].sort((a, b) => angleOf(a) - angleOf(b));
 }

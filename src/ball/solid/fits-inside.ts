@@ -1,3 +1,4 @@
+import { cos, sin } from '../../math/sin-cos.js';
 import type { Vec3 } from '../../math/vec3.js';
 import { type Part, stretchPart } from './part.js';
 import { partReach } from './support.js';
@@ -34,12 +35,12 @@ const STEPS = 24;
 
 const RIM: readonly (readonly [number, number])[] = Array.from({ length: STEPS }, (_, i) => {
   const a = (2 * Math.PI * i) / STEPS;
-  return [Math.cos(a), Math.sin(a)];
+  return [cos(a), sin(a)];
 });
 
 const SPHERE: readonly Vec3[] = Array.from({ length: STEPS / 2 + 1 }, (_, j) => {
   const b = (Math.PI * j) / (STEPS / 2);
-  return RIM.map(([x, y]): Vec3 => [Math.sin(b) * x, Math.sin(b) * y, Math.cos(b)]);
+  return RIM.map(([x, y]): Vec3 => [sin(b) * x, sin(b) * y, cos(b)]);
 }).flat();
 
 const CORNERS: readonly Vec3[] = [-1, 1].flatMap((x) =>

@@ -5,9 +5,9 @@ import { crossMesh } from '../mesh/cross-mesh.js';
 import { meshMoments } from '../mesh/mesh-moments.js';
 import type { MeshTree } from '../mesh/mesh-tree.js';
 import { type Part, partMoments } from './part.js';
-import { crossMapped, type Interval } from './ray-interval.js';
+import { crossMapped, type Interval, unitRay } from './ray-interval.js';
 
-/** A solid of a core in its place, of whatever density: a unit shape under an affine map, or a closed mesh; in C. */
+/** A solid of a core in its place, of any density: a unit shape under an affine map, or a closed mesh; in C. */
 export type Solid = Pick<Part, 'shape' | 'A' | 'c'> | { readonly mesh: MeshTree };
 
 /** One solid of a core that others may overlap, with its density above the filler, kg/m³. */
@@ -34,8 +34,9 @@ export function crosser(solid: Solid): Crosser {
   const map = inverse(A);
   const offset = scale(-1, mulVec(map, c));
   const hit: Interval = { enter: 0, leave: 0 };
+  const lent = unitRay();
   return (out, a, d) => {
-    crossMapped(hit, shape, map, offset, a, d);
+    crossMapped(hit, lent, shape, map, offset, a, d);
     if (!(hit.leave > hit.enter)) return 0;
     out[0] = hit.enter;
     out[1] = hit.leave;

@@ -9,35 +9,36 @@ export interface Interval {
 }
 
 /**
+ * A ray q(t) = o + t d in a shape's unit frame: the three numbers of o, then those of d. Where many rays are crossed one is lent for all:
+ * numbers that are handed to a function one by one become garbage when it is not inlined, and were a quarter of an answer's.
+ */
+export const unitRay = (): Float64Array => new Float64Array(6);
+
+/**
  * Writes into `out` where the ray a + t d lies inside a unit shape under an affine map.
  *
+ * @param lent         written over
  * @param map, offset  back to the shape's unit frame: q = map p + offset
  */
 export function crossMapped(
   out: Interval,
+  lent: Float64Array,
   shape: UnitShape,
   [x, y, z]: Mat3,
   offset: Vec3,
   a: Vec3,
   d: Vec3,
 ): void {
-  crossShape(
-    out,
-    shape,
-    x[0] * a[0] + x[1] * a[1] + x[2] * a[2] + offset[0],
-    y[0] * a[0] + y[1] * a[1] + y[2] * a[2] + offset[1],
-    z[0] * a[0] + z[1] * a[1] + z[2] * a[2] + offset[2],
-    x[0] * d[0] + x[1] * d[1] + x[2] * d[2],
-    y[0] * d[0] + y[1] * d[1] + y[2] * d[2],
-    z[0] * d[0] + z[1] * d[1] + z[2] * d[2],
-  );
+  lent[0] = x[0] * a[0] + x[1] * a[1] + x[2] * a[2] + offset[0];
+  lent[1] = y[0] * a[0] + y[1] * a[1] + y[2] * a[2] + offset[1];
+  lent[2] = z[0] * a[0] + z[1] * a[1] + z[2] * a[2] + offset[2];
+  lent[3] = x[0] * d[0] + x[1] * d[1] + x[2] * d[2];
+  lent[4] = y[0] * d[0] + y[1] * d[1] + y[2] * d[2];
+  lent[5] = z[0] * d[0] + z[1] * d[1] + z[2] * d[2];
+  crossRay(out, shape, lent);
 }
 
-/**
- * Writes into `out` where the ray q(t) = o + t d lies inside a unit shape.
- *
- * Allocates nothing. All shapes are convex, so the stretch is one interval.
- */
+/** The same for single rays, told by their numbers. */
 export function crossShape(
   out: Interval,
   shape: UnitShape,
@@ -48,6 +49,28 @@ export function crossShape(
   dy: number,
   dz: number,
 ): void {
+  const ray = unitRay();
+  ray[0] = ox;
+  ray[1] = oy;
+  ray[2] = oz;
+  ray[3] = dx;
+  ray[4] = dy;
+  ray[5] = dz;
+  crossRay(out, shape, ray);
+}
+
+/**
+ * Writes into `out` where a ray lies inside a unit shape.
+ *
+ * Allocates nothing. All shapes are convex, so the stretch is one interval.
+ */
+export function crossRay(out: Interval, shape: UnitShape, ray: Float64Array): void {
+  const ox = ray[0];
+  const oy = ray[1];
+  const oz = ray[2];
+  const dx = ray[3];
+  const dy = ray[4];
+  const dz = ray[5];
   out.enter = Number.NEGATIVE_INFINITY;
   out.leave = Number.POSITIVE_INFINITY;
   switch (shape.kind) {
@@ -70,9 +93,14 @@ export function crossShape(
       return;
     case 'cone': {
       clipSlab(out, oz, dz);
-      const middle = (1 + shape.top) / 2;
       const slope = (shape.top - 1) / 2;
-      clipCone(out, ox, oy, middle + slope * oz, dx, dy, slope * dz);
+      const or = (1 + shape.top) / 2 + slope * oz;
+      const dr = slope * dz;
+      const a = dx * dx + dy * dy - dr * dr;
+      const b = ox * dx + oy * dy - or * dr;
+      const c = ox * ox + oy * oy - or * or;
+      if (a > TINY) clipQuadric(out, a, b, c);
+      else clipSteepCone(out, a, b, c, dr);
       return;
     }
     case 'capsule':
@@ -153,25 +181,12 @@ function clipQuadric(out: Interval, a: number, b: number, c: number): void {
 }
 
 /**
- * Keeps x² + y² ≤ r² where x, y and the radius r all run linearly along the ray. Within the slab r > 0, so
- * what is kept there is one interval even where the quadric opens the other way.
+ * Keeps x² + y² ≤ r², that is a t² + 2 b t + c ≤ 0, where x, y and the radius r all run linearly along a ray that is as steep as the
+ * cone's side or steeper: a ≤ 0. Within the slab r > 0, so what is kept there is one interval even where the quadric opens the other way.
+ *
+ * @param dr  change of the radius along the ray
  */
-function clipCone(
-  out: Interval,
-  ox: number,
-  oy: number,
-  or: number,
-  dx: number,
-  dy: number,
-  dr: number,
-): void {
-  const a = dx * dx + dy * dy - dr * dr;
-  const b = ox * dx + oy * dy - or * dr;
-  const c = ox * ox + oy * oy - or * or;
-  if (a > TINY) {
-    clipQuadric(out, a, b, c);
-    return;
-  }
+function clipSteepCone(out: Interval, a: number, b: number, c: number, dr: number): void {
   if (a > -TINY) {
     // one crossing: 2 b t + c ≤ 0
     if (Math.abs(b) < TINY) {

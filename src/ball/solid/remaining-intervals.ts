@@ -15,7 +15,7 @@ export class RemainingIntervals {
   private readonly to: number[] = [];
   private pieces = 0;
 
-  /** Begins anew with the whole stretch s ≤ t ≤ e. */
+  /** Starts again with the whole stretch s ≤ t ≤ e. */
   begin(s: number, e: number): void {
     this.from[0] = s;
     this.to[0] = e;

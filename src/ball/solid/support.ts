@@ -1,3 +1,4 @@
+import { hypot } from '../../math/hypot.js';
 import { mulVec, transpose } from '../../math/mat3.js';
 import { add, dot, scale, unit, type Vec3 } from '../../math/vec3.js';
 import type { Part, UnitShape } from './part.js';
@@ -54,7 +55,7 @@ function unitSupport(shape: UnitShape, u: Vec3): Vec3 {
     case 'cylinder':
       return rim(u, 1, side(u[2]));
     case 'cone': {
-      const across = Math.hypot(u[0], u[1]);
+      const across = hypot(u[0], u[1]);
       return shape.top * across + u[2] > across - u[2] ? rim(u, shape.top, 1) : rim(u, 1, -1);
     }
     case 'capsule':
@@ -66,7 +67,7 @@ const side = (x: number): 1 | -1 => (x < 0 ? -1 : 1);
 
 /** The point of a circle about the z axis that lies farthest along u. */
 function rim(u: Vec3, radius: number, z: number): Vec3 {
-  const across = Math.hypot(u[0], u[1]);
+  const across = hypot(u[0], u[1]);
   const [x, y] = across > 0 ? scale(radius / across, u) : [radius, 0, 0];
   return [x, y, z];
 }

@@ -1,13 +1,16 @@
 import { atDesk } from '../../interview/ask/desk.js';
-import { loggedBalls } from '../../learn/logged-balls.js';
 import { sharedBalls } from '../../prepare/shared-balls.js';
 import { UNITS } from '../../report/text/display-units.js';
-import { coreFitter } from '../files/core-fitter.js';
-import { type KeptDrilled, keptDrilled } from '../files/kept-drilled.js';
+import { inventedAmong } from '../files/invented.js';
+import { keptDrilled } from '../files/kept-drilled.js';
+import { writeOut } from '../files/out-file.js';
+import { REPORT_FLAG, reportFlag } from '../files/report-flag.js';
 import { changeFlags, didFlags } from '../flags/change-flags.js';
 import type { AdjustOptions } from '../flags/options.js';
 import { unitsFlag } from '../flags/units-flag.js';
+import { taughtFor } from '../learned/learned-for.js';
 import { askStreams } from '../print/ask-streams.js';
+import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
@@ -23,36 +26,27 @@ export async function adjustCommand(given: AdjustOptions, terminal: Terminal): P
           askAdjust(given, desk, terminal),
         )
       : given;
-  const { drilled, asked, told, ...search } = collectFaults({
+  const { drilled, asked, told, report, ...search } = collectFaults({
     drilled: () => keptDrilled(options, terminal),
     asked: () => changeFlags(options),
     told: () => didFlags(options),
+    report: () => reportFlag(options.report),
     ...searchFlags(options, terminal),
   });
   const { kept, bowler, lane, night, others } = drilled;
-  const fitter = coreFitter(terminal);
-  const readyBall = sharedBalls();
+  const lesson = (await taughtFor(drilled, options, search, terminal)) ?? null;
   const { withStartedThreads } = await import('../../simulate/started-threads.js');
   const answer = await withStartedThreads(search.workers - 1, async (threads) => {
     const { adjust } = await import('../../answer/adjust/adjust.js');
     return withProgress(terminal, async (onProgress) => {
-      const how = { ...search, threads, fitter, readyBall, onProgress };
-      const lesson = options.unlearned ? null : await lessonOf(drilled, how);
+      const how = { ...search, threads, readyBall: sharedBalls(), onProgress };
       return adjust({ bowler, kept, lane, asked, told, night, others, lesson }, how);
     });
   });
   const { adjustReport } = await import('../../report/screens/adjust-report.js');
   printAnswer(answer, (page) => adjustReport(answer, page, options.full), options, terminal);
-}
-
-/** What the bowler's logged shots teach; null where there are none. */
-async function lessonOf(
-  { bowler, called, layouts, shelf }: KeptDrilled,
-  how: Parameters<typeof import('../../learn/learn.js').learn>[2],
-) {
-  const { balls } = loggedBalls(layouts, shelf, called);
-  const { learn } = await import('../../learn/learn.js');
-  const lesson = learn(bowler, balls, how);
-  const shots = balls.flatMap(({ nights }) => nights).reduce((sum, { night }) => sum + night.shots.length, 0);
-  return lesson && { lesson, shots };
+  if (report === null) return;
+  const { adjustHtml } = await import('../../report/web/adjust-html.js');
+  const invented = inventedAmong({ bowler, ball: kept.ball, lane });
+  writeOut(report, Buffer.from(adjustHtml(answer, invented, pageFor(options, terminal))), REPORT_FLAG);
 }

@@ -8,7 +8,6 @@ import { coachCsv } from '../../report/csv/coach-csv.js';
 import { coachReport } from '../../report/screens/coach-report.js';
 import { printedCoachLine } from '../../report/wording/coach-lines.js';
 import { coachFileFlag, openCoachFile, unitKey } from '../files/coach-file.js';
-import { cacheFolder } from '../files/core-fitter.js';
 import { loadBalls, loadBowlers, loadLanes } from '../files/load-list.js';
 import { writeOut } from '../files/out-file.js';
 import { REPORT_FLAG, reportFlag } from '../files/report-flag.js';
@@ -50,7 +49,6 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
     seed: given.seed,
     ruleSet: given.ruleSet,
     practiceWeight: given.practiceWeight,
-    cache: cacheFolder(terminal),
     budget: terminal.budget,
   };
   const keys = units.map((unit) => unitKey(unit, [VERSION, given.seed, given.ruleSet, given.practiceWeight]));
@@ -95,7 +93,7 @@ async function writePage(
   writeOut(path, Buffer.from(coachHtml(lines, pageFor(options, terminal))), REPORT_FLAG);
 }
 
-/** `2/5`: the second of five parts; everything when none is given. */
+/** `2/5`: the second of five parts; everything by default. */
 function partFlag(text = '1/1'): { readonly number: number; readonly of: number } {
   const match = /^(\d{1,4})\/(\d{1,4})$/.exec(text);
   const [number, of] = [Number(match?.[1]), Number(match?.[2])];

@@ -1,4 +1,3 @@
-import { coreFitter } from '../files/core-fitter.js';
 import { entrantFlags } from '../files/entrant-flags.js';
 import { inventedAmong } from '../files/invented.js';
 import { loadBowler, loadLane } from '../files/load-record.js';
@@ -14,7 +13,7 @@ import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { searchFlags } from './recommend-command.js';
 
-/** `flarewise compare`: layouts, balls or finishes beside one another. */
+/** `flarewise compare`: layouts, balls or finishes side by side. */
 export async function compareCommand(options: CompareOptions, terminal: Terminal): Promise<void> {
   const { bowler, lane, want, compared, report, ...search } = collectFaults({
     bowler: () => loadBowler(options.bowler, terminal),
@@ -24,17 +23,9 @@ export async function compareCommand(options: CompareOptions, terminal: Terminal
     report: () => reportFlag(options.report),
     ...searchFlags(options, terminal),
   });
-  const fitter = coreFitter(terminal);
-  const inputs = await withLearned(
-    { bowler, lane, want, ...compared },
-    options,
-    { ...search, fitter },
-    terminal,
-  );
+  const inputs = await withLearned({ bowler, lane, want, ...compared }, options, search, terminal);
   const { compare } = await import('../../answer/compare.js');
-  const answer = await withProgress(terminal, (onProgress) =>
-    compare(inputs, { ...search, fitter, onProgress }),
-  );
+  const answer = await withProgress(terminal, (onProgress) => compare(inputs, { ...search, onProgress }));
   const { compareReport } = await import('../../report/screens/compare-report.js');
   printAnswer(answer, (page) => compareReport(answer, page, options.full), options, terminal);
   if (report === null) return;

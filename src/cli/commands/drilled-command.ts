@@ -1,7 +1,6 @@
 import { drilledAnswer } from '../../answer/drilled-answer.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
 import { drilledReport } from '../../report/screens/drilled-report.js';
-import { coreFitter } from '../files/core-fitter.js';
 import { loadBall, loadBowler } from '../files/load-record.js';
 import { layoutFlag } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
@@ -32,7 +31,6 @@ export async function drilledCommand(options: DrilledOptions, terminal: Terminal
   const answer = drilledAnswer(inputs, {
     ounce,
     ruleSet,
-    fitter: coreFitter(terminal),
     budget: terminal.budget,
   });
   printAnswer(

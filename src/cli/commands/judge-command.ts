@@ -2,8 +2,8 @@ import type { CoreFitter } from '../../prepare/fit-cores.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
 import { readLayout, type WrittenLayout } from '../../records/text/written-layout.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
-import { coreFitter } from '../files/core-fitter.js';
 import { reportFlag } from '../files/report-flag.js';
+import { keptBalls } from '../files/whole-shelf.js';
 import { askedFlags } from '../flags/asked-flags.js';
 import { layoutFlag } from '../flags/flags.js';
 import type { JudgeOptions } from '../flags/options.js';
@@ -32,7 +32,7 @@ export async function judgeCommand(options: JudgeOptions, terminal: Terminal): P
       report,
       options,
       terminal,
-      fitter: ready?.fitter ?? coreFitter(terminal),
+      fitter: ready?.fitter,
     });
     return GOES_ON;
   });
@@ -58,7 +58,16 @@ async function answerJudgement(
   const answer = await withStartedThreads(search.workers - 1, async (threads) => {
     const { judge } = await import('../../answer/judge.js');
     return withProgress(terminal, (onProgress) =>
-      judge({ ...inputs, layout }, { ...search, threads, fitter, onProgress }),
+      judge(
+        { ...inputs, layout },
+        {
+          ...search,
+          threads,
+          fitter,
+          otherBalls: keptBalls(terminal).filter(({ name }) => name !== inputs.ball.name),
+          onProgress,
+        },
+      ),
     );
   });
   const { judgeReport } = await import('../../report/screens/judge-report.js');

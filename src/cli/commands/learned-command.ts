@@ -1,6 +1,6 @@
 import type { LearnedAnswer } from '../../records/answers/learned-answer.js';
+import type { Lane } from '../../records/schemas/lane.js';
 import { learnedReport } from '../../report/screens/learned-report.js';
-import { coreFitter } from '../files/core-fitter.js';
 import { homeOf } from '../files/home.js';
 import { inventedAmong } from '../files/invented.js';
 import { keptName } from '../files/kept-name.js';
@@ -9,7 +9,7 @@ import { writeOut } from '../files/out-file.js';
 import { REPORT_FLAG, reportFlag } from '../files/report-flag.js';
 import { dayFlag } from '../flags/date-flag.js';
 import type { LearnedCommandOptions } from '../flags/options.js';
-import { bowlerLog } from '../learned/bowler-log.js';
+import { type BowlerLog, bowlerLog } from '../learned/bowler-log.js';
 import { forgetFlag, forgetNights } from '../learned/forget-nights.js';
 import { noLog } from '../learned/no-log.js';
 import { pageFor } from '../print/page-for.js';
@@ -34,18 +34,30 @@ export async function learnedCommand(options: LearnedCommandOptions, terminal: T
     units,
     workers,
   });
-  const log = bowlerLog(bowler, given, terminal);
-  if (!log) throw noLog(bowler.name);
-  if (forget !== null) return forgetNights(log.kept, forget, options, terminal);
+  const everywhere = bowlerLog(bowler, given, terminal);
+  if (!everywhere || everywhere.kept.length === 0) throw noLog(bowler.name);
+  if (forget !== null) return forgetNights(everywhere.kept, forget, options, terminal);
+  const lane = given.lane ?? laneOfLast(everywhere);
+  const log = lane ? (bowlerLog(bowler, { ...given, lane }, terminal) ?? everywhere) : everywhere;
   const { learnedAnswer } = await import('../../answer/learned-answer.js');
   const answer = await withProgress(terminal, async (onProgress) => {
     onProgress({ stage: 'logged shots', done: 0, total: 1 });
     const how = { seed: given.seed, practiceWeight: given.practiceWeight, budget: terminal.budget };
-    return learnedAnswer({ bowler, ...log }, { ...how, fitter: coreFitter(terminal) });
+    return learnedAnswer({ bowler, ...log }, how);
   });
   if (!answer) throw noLog(bowler.name);
   printAnswer(answer, (page) => learnedReport(answer, page, options.full), options, terminal);
   if (report !== null) await writePage(report, answer, inventedAmong({ bowler }), options, terminal);
+}
+
+/** The lane of the latest night; of those without a day, or of one day, the last. Oil and friction are learned lane by lane. */
+function laneOfLast({ balls }: BowlerLog): Lane | undefined {
+  const nights = balls.flatMap((each) => each.nights);
+  const dayOf = (each: (typeof nights)[number]): string => each.night.on ?? '';
+  return nights.reduce<(typeof nights)[number] | undefined>(
+    (last, each) => (last && dayOf(last) > dayOf(each) ? last : each),
+    undefined,
+  )?.lane;
 }
 
 /** The id of a kept drilled layout. @throws {InputError} `no-such-record` */

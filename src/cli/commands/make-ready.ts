@@ -1,7 +1,6 @@
 import type { CoreFitter } from '../../prepare/fit-cores.js';
 import type { SharedRegression } from '../../regression/open-regression.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
-import { coreFitter } from '../files/core-fitter.js';
 import type { Terminal } from '../terminal/terminal.js';
 
 /** What an answer needs whatever is asked of it: it can be made ready while a person still answers questions. */
@@ -21,7 +20,7 @@ export async function makeReady(
 ): Promise<MadeReady> {
   const { sharedFits } = await import('../../prepare/shared-fits.js');
   const { shareRegression } = await import('../../regression/open-regression.js');
-  const ready = { fitter: sharedFits(coreFitter(terminal)), regression: shareRegression() };
+  const ready = { fitter: sharedFits(), regression: shareRegression() };
   await nextTurn();
   const { ballProblem } = await import('../../prepare/ball-problem.js');
   try {

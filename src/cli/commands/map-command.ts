@@ -11,7 +11,6 @@ import { mapReport } from '../../report/screens/map-report.js';
 import { mapHtml, mapTitle } from '../../report/web/map-html.js';
 import { pictureFile } from '../../report/web/picture-file.js';
 import { besideBalls } from '../files/beside-balls.js';
-import { coreFitter } from '../files/core-fitter.js';
 import { inventedAmong } from '../files/invented.js';
 import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
 import { writeOut } from '../files/out-file.js';
@@ -49,10 +48,9 @@ export async function mapCommand(options: MapOptions, terminal: Terminal): Promi
     out: () => pictureFlag(options.out),
   });
   const around = written ? layoutOnBall(written, ball) : MIDDLE_LAYOUT;
-  const fitter = coreFitter(terminal);
   const { budget } = terminal;
-  const map = mapAnswer({ bowler, ball, around }, over, fitter, budget, besideBalls());
-  const how = { seed: USUAL_SEED, fitter };
+  const map = mapAnswer({ bowler, ball, around }, over, budget, besideBalls());
+  const how = { seed: USUAL_SEED };
   const answer = lane
     ? {
         ...map,
@@ -82,7 +80,7 @@ export async function mapCommand(options: MapOptions, terminal: Terminal): Promi
   async function rollEnds(map: MapAnswer, inputs: Parameters<typeof spreadOnLane>[0]) {
     const { spreadOnLane } = await import('../../answer/spread-on-lane.js');
     return withProgress(terminal, (onProgress) =>
-      spreadOnLane(inputs, map, { seed: USUAL_SEED, workers, pinSide: 'both', fitter, budget, onProgress }),
+      spreadOnLane(inputs, map, { seed: USUAL_SEED, workers, pinSide: 'both', budget, onProgress }),
     );
   }
 }

@@ -1,9 +1,9 @@
+import { USUAL_TOP } from '../../prepare/budget.js';
 import type { RankedLayout } from '../../records/answers/answer.js';
 import type { SectionId } from '../../records/schemas/recommend-sections.js';
 import { USUAL_PRACTICE_WEIGHT } from '../../records/shared/beliefs.js';
 import type { NextStep } from '../../report/screens/next-steps.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
-import { coreFitter } from '../files/core-fitter.js';
 import { knownIds } from '../files/known-ids.js';
 import { reportFlag } from '../files/report-flag.js';
 import { keptBalls } from '../files/whole-shelf.js';
@@ -27,7 +27,6 @@ import type { Answered } from './answered.js';
 import type { MadeReady } from './make-ready.js';
 import { recordReaders, withLane, withRecords } from './with-records.js';
 
-export const USUAL_TOP = 4;
 export const USUAL_SEED = 1;
 const MOST_TOP = 10;
 const GREATEST_SEED = 2 ** 31 - 1;
@@ -110,7 +109,7 @@ export async function answerRecommendation(
   terminal: Terminal,
   { report = null, sections = [], isAsked = false, ready }: AnswerOptions = {},
 ): Promise<Answered> {
-  const { fitter = coreFitter(terminal) } = ready ?? {};
+  const fitter = ready?.fitter;
   const isShown = showsFirstLook(options, terminal);
   const inputs = await withLearned(given, options, { ...search, fitter }, terminal);
   const { shareRegression } = await import('../../regression/open-regression.js');

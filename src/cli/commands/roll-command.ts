@@ -1,7 +1,6 @@
 import { rollAnswer } from '../../answer/roll-answer.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
 import { rollReport } from '../../report/screens/roll-report.js';
-import { coreFitter } from '../files/core-fitter.js';
 import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
 import { layoutFlag } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
@@ -23,9 +22,8 @@ export async function rollCommand(options: RollOptions, terminal: Terminal): Pro
     ...globalFlags(options, terminal),
   });
   const layout = layoutOnBall(written, records.ball);
-  const fitter = coreFitter(terminal);
-  const inputs = await withLearned({ ...records, layout }, options, { seed: USUAL_SEED, fitter }, terminal);
-  const answer = rollAnswer(inputs, fitter, terminal.budget);
+  const inputs = await withLearned({ ...records, layout }, options, { seed: USUAL_SEED }, terminal);
+  const answer = rollAnswer(inputs, terminal.budget);
   printAnswer(
     answer,
     (page) => rollReport(answer, inputs.bowler.hand, inputs.lane, page),

@@ -1,22 +1,23 @@
 import { sheetAnswer } from '../../answer/sheet-answer.js';
-import { PAPER_NAMES } from '../../base/paper.js';
+import type { Paper } from '../../base/paper.js';
 import { visible } from '../../base/visible.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
 import { readLayout } from '../../records/text/written-layout.js';
 import { SHEET_KINDS, sheetFile } from '../../report/sheet/sheet-file.js';
 import { sheetReport } from '../../report/sheet/sheet-report.js';
 import { UNITS, type UnitSystem } from '../../report/text/display-units.js';
-import { coreFitter } from '../files/core-fitter.js';
 import { inventedAmong } from '../files/invented.js';
 import { loadLane } from '../files/load-record.js';
 import { checkedOut, kindOfFile, writeOut } from '../files/out-file.js';
 import { askedFlags } from '../flags/asked-flags.js';
 import { dateFlag } from '../flags/date-flag.js';
-import { layoutFlag, oneOf } from '../flags/flags.js';
+import { layoutFlag } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import type { SheetCommandOptions } from '../flags/options.js';
 import { ounceFlag } from '../flags/ounce-flag.js';
+import { paperFlag } from '../flags/paper-flag.js';
 import { rulesFlag } from '../flags/rules-flag.js';
+import { learnedFor } from '../learned/learned-for.js';
 import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
@@ -40,8 +41,7 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
       options.out === undefined
         ? null
         : { kind: kindOfFile(options.out, SHEET_KINDS), path: checkedOut(options.out) },
-    paper: () =>
-      oneOf('--paper', options.paper ?? 'letter', PAPER_NAMES, 'letter: 8 1/2 x 11 in; a4: 210 x 297 mm.'),
+    paper: () => paperFlag(options.paper, terminal),
     date: () => dateFlag(options.date, new Date()),
     seed: searchFlags(options, terminal).seed,
     ruleSet: () => rulesFlag(options.rules),
@@ -52,7 +52,9 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
     const { bowler, ball, lane } = found;
     const placed = layoutOnBall(layout ?? readLayout(found.layout), ball);
     const typed = (options.layout ?? found.layout).trim().replace(/\s+/g, ' ');
-    await answerSheet({ bowler, ball, lane, layout: placed }, { ...made, typed }, options, terminal);
+    const learned = lane ? await learnedFor({ bowler, lane }, options, made, terminal) : undefined;
+    const inputs = { bowler, ball, lane, layout: placed, learned };
+    await answerSheet(inputs, { ...made, typed }, options, terminal);
     return GOES_ON;
   });
 }
@@ -60,7 +62,7 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
 /** What the flags say about the page. */
 interface Page {
   readonly out: { readonly kind: (typeof SHEET_KINDS)[number]; readonly path: string } | null;
-  readonly paper: (typeof PAPER_NAMES)[number];
+  readonly paper: Paper;
   readonly date: string;
   readonly seed: number;
   readonly typed: string;
@@ -76,7 +78,6 @@ async function answerSheet(
   options: SheetCommandOptions,
   terminal: Terminal,
 ): Promise<void> {
-  const fitter = coreFitter(terminal);
   const invented = inventedAmong(inputs);
   const answer = await withProgress(terminal, (onProgress) =>
     sheetAnswer(inputs, {
@@ -86,7 +87,6 @@ async function answerSheet(
       ounce,
       typed,
       invented,
-      fitter,
       budget: terminal.budget,
       onProgress,
     }),

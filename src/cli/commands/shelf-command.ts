@@ -22,6 +22,7 @@ import { oneFormat } from '../flags/one-format.js';
 import type { ShelfOptions } from '../flags/options.js';
 import { isSure } from '../print/is-sure.js';
 import { printAnswer } from '../print/print-answer.js';
+import { printGuessedEncoding } from '../print/print-guessed-encoding.js';
 import { collectFaults, InputErrors } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { notOneRecord, notTwoIds } from './shelf-words.js';
@@ -88,7 +89,7 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
 
   import: async ({ words, options, home, terminal }) => {
     if (words.length === 0) throw missingFlag('the file', 'Such as: flarewise shelf import kim.json');
-    const records = words.flatMap((file) => importedFrom(file));
+    const records = words.flatMap((file) => importedFrom(file, printGuessedEncoding(terminal)));
     if (options.as !== undefined && records.length !== 1)
       throw new InputError('flag', {
         field: '--as',

@@ -27,7 +27,7 @@ export interface Wanted {
 
 /**
  * Asks for what is wanted, then answers. Where the answers cannot be used the review opens again, and nothing typed is lost;
- * once the answer stands, guesses can be made surer, and it is answered anew.
+ * once the answer stands, guesses can be replaced by better values, and the question is answered again.
  */
 export async function withInterview(
   wanted: Wanted,

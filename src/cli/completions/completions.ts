@@ -30,7 +30,7 @@ export interface CompletedCommand {
 }
 
 /**
- * What completes a command line, told without any shell.
+ * What completes a command line, independent of the shell.
  *
  * @param records  ids by flag, such as those of the demo bowlers by `--bowler`
  */

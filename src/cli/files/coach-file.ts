@@ -15,7 +15,7 @@ import { checkedOut } from './out-file.js';
 
 /*
  * A file of JSON lines that grows unit by unit. Behind the lines of each unit stands one that says which unit they
- * were: what comes before such a line is whole. So a run that was killed goes on where it stopped.
+ * were: what comes before such a line is whole. So a run that was killed continues where it stopped.
  */
 
 const DONE = 'flarewise/coach-done/1';

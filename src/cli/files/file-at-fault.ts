@@ -8,7 +8,7 @@ export interface NamedRecords {
 }
 
 /**
- * A failure with the record named in which it can be mended, and fields as they stand in it.
+ * A failure that names the record to correct, and its fields as they are in that record.
  *
  * @returns anything but a refusal about fields of one named record as it is
  */

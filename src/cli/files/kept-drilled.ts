@@ -18,15 +18,11 @@ import { keptLayouts, wholeShelf } from './whole-shelf.js';
 export interface KeptDrilled {
   readonly kept: KeptBall;
   readonly bowler: Bowler;
-  /** What kept layouts call this bowler. */
-  readonly called: readonly string[];
   readonly lane: Lane;
   /** The last night of this ball on this lane; null for none. */
   readonly night: Night | null;
   /** The bowler's other drilled balls. */
   readonly others: readonly KeptBall[];
-  readonly shelf: Shelf;
-  readonly layouts: readonly Shelved<DrilledLayout>[];
 }
 
 /**
@@ -46,18 +42,14 @@ export function keptDrilled(options: AdjustOptions, terminal: Terminal): KeptDri
   if (!bowler) throw notKept('bowler', record.bowler, id, 'Import it, or give --bowler.');
   const { lane, night } = laneAndNight(record, options.lane, shelf, terminal);
   const called = [record.bowler, ...(owner ? [owner.id, owner.record.name] : [])];
-  const layouts = keptLayouts(terminal);
   return {
     kept: { id, ball, layout: layoutOnBall(readLayout(record.layout), ball) },
     bowler,
-    called,
     lane,
     night,
-    others: layouts.flatMap((each) =>
+    others: keptLayouts(terminal).flatMap((each) =>
       each.id !== id && called.includes(each.record.bowler) ? drilledOf(each, shelf) : [],
     ),
-    shelf,
-    layouts,
   };
 }
 

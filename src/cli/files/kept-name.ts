@@ -6,7 +6,7 @@ import { didYouMean } from '../terminal/did-you-mean.js';
 /**
  * The kept record that a person means by `kim`, or by `bowler/kim` where several kinds have a `kim`.
  *
- * @throws {InputError} `no-such-record`, or `which-record` when several go by that id
+ * @throws {InputError} `no-such-record`, or `which-record` when several have that id
  */
 export function keptName(home: string, given: string): RecordName {
   const all = RECORD_KINDS.flatMap((kind) => keptIds(home, kind).map((id) => ({ kind, id })));

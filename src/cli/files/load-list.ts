@@ -2,12 +2,13 @@ import { existsSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { InputError } from '../../base/errors.js';
 import { readBowlerList } from '../../records/read/bowler-list.js';
+import { readListText } from '../../records/read/list-text.js';
 import { LIST_FILE, namesIn } from '../../records/read/read-file.js';
-import { readText } from '../../records/read/read-record.js';
 import type { Ball } from '../../records/schemas/ball.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { Lane } from '../../records/schemas/lane.js';
 import { missingFlag } from '../flags/flags.js';
+import { printGuessedEncoding } from '../print/print-guessed-encoding.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { loadBall, loadBowler, loadLane } from './load-record.js';
@@ -15,7 +16,7 @@ import { loadBall, loadBowler, loadLane } from './load-record.js';
 /** Bowlers named by `--bowlers`: a folder of records, a coach's list, or files and ids with commas between. */
 export const loadBowlers = (given: string | undefined, terminal: Terminal): readonly Bowler[] =>
   given !== undefined && /\.(csv|tsv|txt)$/i.test(given)
-    ? readBowlerList(readText(given, LIST_FILE), given)
+    ? readBowlerList(readListText(given, LIST_FILE, printGuessedEncoding(terminal)), given)
     : loadList('--bowlers', given, loadBowler, terminal);
 
 /** Balls named by `--balls`: a folder of records, or files and ids with commas between. */

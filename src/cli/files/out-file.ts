@@ -32,7 +32,7 @@ export const writeOut = (path: string, bytes: Uint8Array, flag = OUT): void =>
   orSayWhy({ path, field: flag }, () => putFile(path, bytes));
 
 /**
- * A file that a flag names, once it is sure that it can be written: an answer without a place is not worked out.
+ * A file that a flag names, after a check that it can be written: no answer is computed that has no place to go.
  *
  * @throws {InputError} `no-access` when it cannot
  */

@@ -3,7 +3,7 @@ import { checkedOut, kindOfFile } from './out-file.js';
 export const REPORT_FLAG = '--report';
 
 /**
- * The file a web page is asked for in; null where none is.
+ * The file for a web page; null when none is asked for.
  *
  * @throws {InputError} `flag` when its name says that it is something else, `no-access` when it cannot be written
  */

@@ -1,4 +1,5 @@
 import { InputError, quotedTyped } from '../../base/errors.js';
+import { hypot } from '../../math/hypot.js';
 import { changeKept } from '../../records/home/change-records.js';
 import { keptIds, readKept } from '../../records/home/saved-records.js';
 import type { KnownLane } from '../../records/log/odd-head.js';
@@ -58,7 +59,7 @@ export function knownLanes(terminal: Terminal): readonly KnownLane[] {
   return [...kept, ...demoLanes().map(({ id, record }) => ({ id, patternFt: record.patternFt }))];
 }
 
-/** Changes the nights of a log as they stand now, which nothing else changes meanwhile. */
+/** Changes the nights of a log as they are now, which nothing else changes meanwhile. */
 export const changeNights = (
   id: string,
   terminal: Terminal,
@@ -72,7 +73,7 @@ function releaseOf(bowler: string, terminal: Terminal): ReleaseSpeed | null {
   const found = orNull(() => loadBowler(bowler, terminal));
   if (!found) return null;
   const scatter = found.scatter?.speedMph ?? ABOUT_DEVIATION.speedMph;
-  return { mph: found.speedMph, deviation: Math.hypot(found.uncertainty?.speedMph ?? 0, scatter) };
+  return { mph: found.speedMph, deviation: hypot(found.uncertainty?.speedMph ?? 0, scatter) };
 }
 
 /** What is read, or null for what cannot be: here it only helps. */

@@ -14,7 +14,7 @@ import type { AdjustOptions } from './options.js';
 /**
  * What a drilled ball should do instead, from the flags of the wishes.
  *
- * @throws {InputErrors} every wish that is none; `missing-flag` where nothing is wished
+ * @throws {InputErrors} every invalid wish; `missing-flag` where nothing is wished
  */
 export function changeFlags(options: AdjustOptions): AskedChanges {
   const given = WISHES.filter((wish) => options[wish] !== undefined);

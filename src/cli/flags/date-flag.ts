@@ -1,7 +1,7 @@
 import { InputError, quotedTyped } from '../../base/errors.js';
 
 /**
- * The date of `--date`, as YYYY-MM-DD; today's where the program runs when none is given.
+ * The date of `--date`, as YYYY-MM-DD; today's local date by default.
  *
  * @throws {InputError} `flag` when it is no day of the calendar
  */

@@ -18,7 +18,7 @@ const STEPS = ['1', '2', '3', '4', '5'];
 
 /*
  * Flags that several commands share, said the same way everywhere. Values stay text here: each command reads
- * all of its flags and files, so that every fault is told at once.
+ * all of its flags and files, so that every fault is reported at once.
  */
 
 const RECORD = 'a file, or the id of a record you keep or of a demo';

@@ -9,7 +9,7 @@ export const missingFlag = (flag: string, hint: string): InputError =>
 /**
  * A whole number given to a flag.
  *
- * @throws {InputError} `flag` when it is none, or out of range
+ * @throws {InputError} `flag` when it is not a whole number, or out of range
  */
 export function wholeNumber(
   flag: string,

@@ -5,7 +5,7 @@ import { oneOf } from './flags.js';
 /**
  * The sections asked for by `--full` or `--show`: all, some in the order given, or none.
  *
- * @throws {InputError} `flag` when a section is none there is, or both flags are given
+ * @throws {InputError} `flag` for an unknown section, or when both flags are given
  */
 export function showFlag({
   full,

@@ -5,7 +5,7 @@ import { oneOf } from './flags.js';
 /**
  * The units of `--units`: the trade's own where none are given.
  *
- * @throws {InputError} `flag` when there are none of that name
+ * @throws {InputError} `flag` for an unknown system
  */
 export const unitsFlag = (given: string | undefined): UnitSystem =>
   oneOf('--units', given ?? 'trade', UNIT_SYSTEMS, 'trade: in, ft, lb, oz, mph; metric: mm, m, kg, g, km/h.');

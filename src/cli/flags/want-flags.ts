@@ -10,7 +10,7 @@ import type { WishOptions } from './options.js';
 /**
  * The wanted reaction from its flags; one left out is ignored.
  *
- * @throws {InputErrors} every wish that is none
+ * @throws {InputErrors} every invalid wish
  */
 export function wantFlags(options: WishOptions): Want {
   const read = collectFaults(fromKeys(WISHES, (wish) => () => wished(wish, options[wish])));

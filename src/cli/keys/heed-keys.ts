@@ -60,7 +60,7 @@ const DEEDS: Readonly<Record<string, Deed>> = {
 const written = (path: string | null): string | null =>
   path === null ? null : `Written: ${visible(path)}\n`;
 
-/** The key with which a person who was asked goes on: to give what was guessed, or to change an answer. */
+/** The key that returns to the questions: to replace a guess, or to change an answer. */
 const CHANGE_KEY = 'g';
 
 const HELP_KEY = '?';
@@ -156,7 +156,7 @@ const heeds = ({ options, terminal }: Heeding): boolean =>
 
 type Heeding = Pick<Standing, 'options' | 'terminal'>;
 
-/** The next key that is one of these; null for one that leaves. Ctrl-Z stops the program, and it goes on after. */
+/** The next key that is one of these; null for one that leaves. Ctrl-Z suspends the program, which then continues. */
 async function keyAmong(keys: readonly string[], { stdin }: Terminal): Promise<string | null> {
   const wanted = [...keys, ...LEAVE_KEYS, STOP_KEY];
   for (;;) {

@@ -5,7 +5,7 @@ import type { RecommendInputs, SettingOptions } from '../../simulate/setting.js'
 import type { GlobalOptions } from '../flags/options.js';
 import type { Terminal } from '../terminal/terminal.js';
 
-/** A recommendation that stands on the screen, and all that a key needs to go on from it. */
+/** A recommendation on the screen, and all that a key needs to act on it. */
 export interface Standing {
   readonly answer: RecommendAnswer;
   readonly inputs: RecommendInputs;

@@ -1,8 +1,10 @@
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
 import { readLayout } from '../../records/text/written-layout.js';
 import { UNITS } from '../../report/text/display-units.js';
+import { inventedAmong } from '../files/invented.js';
 import { writeOut } from '../files/out-file.js';
 import { dateFlag } from '../flags/date-flag.js';
+import { paperFlag } from '../flags/paper-flag.js';
 import { unitsFlag } from '../flags/units-flag.js';
 import { withProgress } from '../print/progress.js';
 import { askedFile } from './asked-file.js';
@@ -12,16 +14,19 @@ import { bestOf, type Standing } from './standing.js';
 /** Writes the marking sheet of a layout, the recommended one unless another is typed. @returns what was written; null for nothing */
 export async function writeSheet(standing: Standing): Promise<string | null> {
   const { inputs, search, fitter, options, terminal } = standing;
-  const layout = await askedLine(
+  const asked = await askedLine(
     {
       question: 'Marking sheet for which layout?',
       help: 'Enter takes the recommended one. Escape: not now.',
       usual: bestOf(standing).text,
-      read: (text) => layoutOnBall(readLayout(text), inputs.ball),
+      read: (text) => ({
+        typed: text.replace(/\s+/g, ' '),
+        layout: layoutOnBall(readLayout(text), inputs.ball),
+      }),
     },
     standing,
   );
-  if (!layout) return null;
+  if (!asked) return null;
   const [{ SHEET_KINDS, sheetFile }, { sheetAnswer }] = await Promise.all([
     import('../../report/sheet/sheet-file.js'),
     import('../../answer/sheet-answer.js'),
@@ -31,8 +36,22 @@ export async function writeSheet(standing: Standing): Promise<string | null> {
   const { seed, ruleSet, budget } = search;
   const date = dateFlag(undefined, new Date());
   const answer = await withProgress(terminal, (onProgress) =>
-    sheetAnswer({ ...inputs, layout }, { date, seed, ruleSet, ounce: 'moment', fitter, budget, onProgress }),
+    sheetAnswer(
+      { ...inputs, layout: asked.layout },
+      {
+        date,
+        seed,
+        ruleSet,
+        ounce: 'moment',
+        typed: asked.typed,
+        invented: inventedAmong(inputs),
+        fitter,
+        budget,
+        onProgress,
+      },
+    ),
   );
-  writeOut(file.path, await sheetFile(answer, file.kind, 'letter', UNITS[unitsFlag(options.units)]));
+  const paper = paperFlag(undefined, terminal);
+  writeOut(file.path, await sheetFile(answer, file.kind, paper, UNITS[unitsFlag(options.units)]));
   return file.path;
 }

@@ -13,6 +13,8 @@ export interface BowlerLog {
   readonly kept: readonly Shelved<DrilledLayout>[];
   readonly balls: readonly LoggedBall[];
   readonly leftOut: readonly LeftOut[];
+  /** Nights on other lanes than the one that is meant. */
+  readonly elsewhere: number;
 }
 
 /** Which nights are meant: on one lane, from a day on, with one kept drilled ball; all where nothing is said. */
@@ -21,7 +23,7 @@ export interface Meant extends Pick<NightsMeant, 'since'> {
   readonly layout?: string | undefined;
 }
 
-/** What a bowler has logged, by the records that are kept; null where no night of theirs is kept, which reads no other record. */
+/** What a bowler has logged, by the records that are kept; null where no shot of theirs is kept, which reads no other record. */
 export function bowlerLog(bowler: Bowler, meant: Meant, terminal: Terminal): BowlerLog | null {
   const logged = keptLayouts(terminal).filter(
     ({ id, record }) => record.nights.length > 0 && (meant.layout ?? id) === id,
@@ -33,14 +35,18 @@ export function bowlerLog(bowler: Bowler, meant: Meant, terminal: Terminal): Bow
     since: meant.since,
     lanes: meant.lane && namesOf(shelf.lanes, meant.lane),
   };
-  const kept = logged
-    .filter(({ record }) => called.includes(record.bowler))
+  const own = logged.filter(({ record }) => called.includes(record.bowler));
+  const kept = own
     .map(({ id, record }) => ({
       id,
       record: { ...record, nights: record.nights.filter((night) => isMeant(night, nights)) },
     }))
     .filter(({ record }) => record.nights.length > 0);
-  return kept.length === 0 ? null : { kept, ...loggedBalls(kept, shelf, called) };
+  const countOf = (which: NightsMeant): number =>
+    own.flatMap(({ record }) => record.nights.filter((each) => each.shots.length > 0 && isMeant(each, which)))
+      .length;
+  const elsewhere = countOf({ since: meant.since }) - countOf(nights);
+  return own.length === 0 ? null : { kept, ...loggedBalls(kept, shelf, called), elsewhere };
 }
 
 /** What other records call a record: its name, and the ids of all of that name. */

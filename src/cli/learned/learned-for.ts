@@ -1,8 +1,8 @@
+import type { Taught } from '../../answer/learned-answer.js';
 import type { CoreFitter } from '../../prepare/fit-cores.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { Lane } from '../../records/schemas/lane.js';
 import type { Learned } from '../../simulate/worlds/learned.js';
-import { coreFitter } from '../files/core-fitter.js';
 import { withProgress } from '../print/progress.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { bowlerLog } from './bowler-log.js';
@@ -22,24 +22,38 @@ interface How {
 
 /**
  * What the kept log says of a bowler on a lane, for an answer to count in; undefined where there is nothing to learn from, or the person
- * wants it left out.
+ * wants it left out. Nights on other lanes are left out, for the oil and friction of those are not this lane's: where there are no
+ * others, that is said on stderr, and else by the answer.
  */
-export async function learnedFor(
+export async function taughtFor(
   { bowler, lane }: Asked,
   { unlearned }: { readonly unlearned?: boolean },
   how: How,
   terminal: Terminal,
-): Promise<Learned | undefined> {
+): Promise<Taught | undefined> {
   if (unlearned) return undefined;
   const log = bowlerLog(bowler, { lane }, terminal);
-  if (!log || log.balls.length === 0) return undefined;
+  if (!log) return undefined;
+  if (log.balls.length === 0) {
+    if (log.elsewhere > 0) terminal.stderr.write(`${allElsewhere(log.elsewhere)}\n`);
+    return undefined;
+  }
   const { teach } = await import('../../answer/learned-answer.js');
-  const { seed, practiceWeight, fitter = coreFitter(terminal) } = how;
+  const { seed, practiceWeight, fitter } = how;
   return withProgress(terminal, async (onProgress) => {
     onProgress({ stage: 'logged shots', done: 0, total: 1 });
-    return teach({ bowler, ...log }, { seed, practiceWeight, fitter, budget: terminal.budget })?.learned;
+    return teach({ bowler, ...log }, { seed, practiceWeight, fitter, budget: terminal.budget }) ?? undefined;
   });
 }
+
+const allElsewhere = (nights: number): string =>
+  nights === 1
+    ? 'Not learned from: the one logged night, which was on another lane.'
+    : `Not learned from: ${nights} logged nights, all on other lanes.`;
+
+/** The same, without what is said of it. */
+export const learnedFor = async (...asked: Parameters<typeof taughtFor>): Promise<Learned | undefined> =>
+  (await taughtFor(...asked))?.learned;
 
 /** The same inputs with what the kept log says; as they are where it says nothing. */
 export async function withLearned<T extends Asked>(

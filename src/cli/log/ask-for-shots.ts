@@ -23,7 +23,7 @@ const HELP = `${LINE_RULE} Behind them flags may stand as on the command line: 2
 /**
  * Asks for the night, as far as nothing is known of it, and then for shot after shot. Each is kept at once.
  *
- * @param given  what was typed of the night; its day holds for all shots, the rest for the first, from which it goes on
+ * @param given  what was typed of the night; its day applies to all shots, the rest to the first and from there to later ones
  */
 export async function askForShots(
   opened: ShotLog,

@@ -3,12 +3,13 @@ import { InputError } from '../../base/errors.js';
 import { askOdd } from '../../interview/ask/ask-odd.js';
 import type { LoggedAnswer } from '../../records/answers/log-answer.js';
 import { type ListedShot, readShotList } from '../../records/log/shot-list.js';
+import { readListText } from '../../records/read/list-text.js';
 import { SHOT_LIST_FILE } from '../../records/read/read-file.js';
-import { readText } from '../../records/read/read-record.js';
 import type { Units } from '../../report/text/display-units.js';
 import { shotText } from '../../report/text/shot-text.js';
 import { say, sayAll } from '../../report/wording/say.js';
 import type { ShotLog } from '../files/shot-log.js';
+import { printGuessedEncoding } from '../print/print-guessed-encoding.js';
 import { InputErrors } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { keepShots } from './keep-shots.js';
@@ -38,7 +39,11 @@ export async function importShots(
   withDesk: WithDesk | null,
   terminal: Terminal,
 ): Promise<LoggedAnswer | null> {
-  const listed = readShotList(readText(file, SHOT_LIST_FILE), log.id, file);
+  const listed = readShotList(
+    readListText(file, SHOT_LIST_FILE, printGuessedEncoding(terminal)),
+    log.id,
+    file,
+  );
   const shots = listed.map(({ shot, head }): TypedShot => {
     const typed = { shot, given: head, isWhole: true } as const;
     return otherSide ? turned(typed) : typed;

@@ -27,19 +27,16 @@ const WIDEST_BAR = 24;
 const NARROWEST_BAR = 4;
 
 /** A bar on stderr for people; nothing in pipes and logs. It changes no setting of the terminal, so an interrupt has nothing to restore. */
-export async function progressLine({ stderr, budget }: Terminal): Promise<ProgressLine> {
+export async function progressLine({ stderr }: Terminal): Promise<ProgressLine> {
   if (!stderr.isTTY) return SILENT;
-  const [{ SingleBar }, { stageText }, { firstLookText }, { wrap }, { plainText }, { USUAL_BUDGET }] =
-    await Promise.all([
-      import('cli-progress').then((module) => module.default),
-      import('../../report/wording/stages.js'),
-      import('../../report/wording/first-look-text.js'),
-      import('../../report/text/wrap.js'),
-      import('../../report/text/plain-text.js'),
-      import('../../prepare/budget.js'),
-    ]);
+  const [{ SingleBar }, { stageText }, { firstLookText }, { wrap }, { plainText }] = await Promise.all([
+    import('cli-progress').then((module) => module.default),
+    import('../../report/wording/stages.js'),
+    import('../../report/wording/first-look-text.js'),
+    import('../../report/text/wrap.js'),
+    import('../../report/text/plain-text.js'),
+  ]);
   const columns = stderr.columns ?? 80;
-  const { worlds } = budget ?? USUAL_BUDGET;
   const bar = new SingleBar({
     stream: stderr,
     format: '  {bar}  {words} {percentage} %',
@@ -56,7 +53,7 @@ export async function progressLine({ stderr, budget }: Terminal): Promise<Progre
     show(progress) {
       if (progress.stage !== stage) {
         stage = progress.stage;
-        bar.start(progress.total, progress.done, { words: stageText(stage, worlds) });
+        bar.start(progress.total, progress.done, { words: stageText(stage) });
       } else bar.update(progress.done);
     },
     look(look, { units, ascii }) {
@@ -71,7 +68,7 @@ export async function progressLine({ stderr, budget }: Terminal): Promise<Progre
   };
 }
 
-/** Moves so many lines up, to their beginning, and clears the screen from there on (ECMA-48: CPL, ED). */
+/** Moves this many lines up, to their beginning, and clears the screen from there on (ECMA-48: CPL, ED). */
 const upAndClear = (lines: number): string => `\u001b[${lines}F\u001b[J`;
 
 /** Runs something long with its progress shown, and takes it away however it ends. */

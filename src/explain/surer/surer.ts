@@ -13,7 +13,7 @@ import { variedUnknowns } from './unknowns.js';
 import { type ValueOfKnowing, valueOfKnowing } from './value-of-knowing.js';
 import { type WorldsAlike, worldsAlike } from './worlds-alike.js';
 
-/** Points of score that need not be told apart: for less no other layout would be recommended. */
+/** Differences of score below this do not matter: no other layout would be recommended for less. */
 const NO_MATTER = 0.5;
 
 /** From this share of worlds on it is worth saying that another layout would be recommended. */
@@ -23,7 +23,7 @@ const WORTH_SAYING = 0.05;
 const LEAST_WORLDS = 32;
 
 /**
- * What would make a recommendation surer: for each thing that was not known, the chance that knowing it would change the first layout, and
+ * What would make a recommendation more certain: for each unknown, the chance that knowing it would change the first layout, and
  * what the answer would gain, most chance first. Only what is worth saying.
  *
  * From the shots that were rolled for the ranking, no others: only layouts that met all worlds can take the place of the first. With all

@@ -1,3 +1,5 @@
+import { hypot } from '../../math/hypot.js';
+import { ln } from '../../math/ln.js';
 import type { SurerField } from '../../records/answers/parts/surer-answer.js';
 import type { Unknown } from '../../records/answers/statements/unknowns.js';
 import { RELEASE_IDS } from '../../records/answers/statements/unknowns.js';
@@ -32,7 +34,7 @@ const DEVIATION_OF = {
   axisRotationDeg: 'axisRotation',
 } as const satisfies Readonly<Record<(typeof RELEASE_IDS)[number], keyof Deviations>>;
 
-/** How a ball may be made otherwise than its record says, and the number there; both differentials go by one draw. */
+/** How a manufactured ball may differ from its record, and the number there; both differentials share one draw. */
 const MADE: readonly { readonly key: keyof Made; readonly fields: readonly UncertainBallKey[] }[] = [
   { key: 'lowRg', fields: ['rgIn'] },
   { key: 'differential', fields: ['differentialIn', 'intermediateDifferentialIn'] },
@@ -59,14 +61,14 @@ export function variedUnknowns(
     keys.map((key) => varied(({ deviations }) => deviations.surface[key]));
   // drawn as factors of so much more or less
   const friction = (key: keyof AssumedSurface): VariedNumber[] => [
-    varied(({ deviations }) => Math.log(deviations.surface[key])),
+    varied(({ deviations }) => ln(deviations.surface[key])),
   ];
   const { uncertainty = {} } = bowler;
   const scatter = scatterOf(bowler);
   const releases = RELEASE_IDS.flatMap((number): VariedUnknown[] => {
     const offBy = uncertainty[number] ?? 0;
     if (offBy === 0) return [];
-    const knownShare = offBy / Math.hypot(offBy, scatter[number]);
+    const knownShare = offBy / hypot(offBy, scatter[number]);
     const numbers = [varied(({ deviations }) => deviations[DEVIATION_OF[number]], knownShare)];
     return [{ unknown: { code: 'release-number', params: { number, offBy } }, field: number, numbers }];
   });

@@ -1,4 +1,5 @@
 import { meanSimple, sampleStandardDeviation } from 'simple-statistics';
+import { exp } from '../../math/exp.js';
 
 /** One number that differs from world to world. */
 export interface VariedNumber {
@@ -61,7 +62,7 @@ function weights(
     for (let there = 0; there < count; there++) nearest = Math.min(nearest, off[there]);
     let sum = 0;
     for (let there = 0; there < count; there++) {
-      off[there] = Math.exp((nearest - off[there]) / 2); // a world far from all others has a neighbour, too
+      off[there] = exp((nearest - off[there]) / 2); // a world far from all others has a neighbour, too
       sum += off[there];
     }
     for (let there = 0; there < count; there++) off[there] /= sum;

@@ -12,7 +12,7 @@ import type { GoOn } from './run-interview.js';
 const MOST = 6;
 
 /**
- * Asks, once an answer stands, whether to make it surer: by giving or measuring what was guessed, or by changing any answer.
+ * Asks, after an answer, whether to make it more certain: by giving or measuring what was guessed, or by changing any answer.
  *
  * @param fields  what to offer, the most worthwhile first
  * @returns how to go on; null to end

@@ -23,7 +23,7 @@ export type Reviewed =
 /**
  * Shows what was answered and guessed, and lets a line be chosen.
  *
- * @param misfit  shown below, the review opened at its line; nothing can go on with it
+ * @param misfit  shown below, with the review opened at its line; it must be corrected first
  */
 export async function putReview(
   interview: Interview,

@@ -30,9 +30,9 @@ export interface Assignment {
   readonly checkBall?: (ball: Ball) => void;
   /** An interview that was left. */
   readonly draft?: InterviewDraft | null;
-  /** Where to go on with the draft without asking whether to: the review, opened at what is wrong, or one question. */
+  /** Where to continue with the draft without asking first: the review, opened at what is wrong, or one question. */
   readonly goOn?: GoOn | null;
-  /** Called as soon as bowler and ball stand; what is then made ready while the person goes on is the caller's business. */
+  /** Called as soon as bowler and ball are known, so that the caller can prepare while the person continues. */
   readonly onDescribed?: (records: Pick<Interviewed, 'bowler' | 'ball'>) => void;
   /** Called after every answer. @returns whether it was kept */
   readonly remember: (draft: InterviewDraft) => boolean;
@@ -98,7 +98,7 @@ async function interviewAt(desk: Desk, assignment: Assignment): Promise<Ended> {
   }
 }
 
-/** A new interview, the one that was left if the person wants to go on with it, or the one whose answers could not be used. */
+/** A new interview, the unfinished one if the person wants to continue it, or the one whose answers could not be used. */
 async function begun(desk: Desk, { shelf, needs = ALL_NEEDS, draft, goOn }: Assignment): Promise<Interview> {
   const { screen, keys, units } = desk;
   const questions = questionsFor(shelf, units, needs);

@@ -1,3 +1,5 @@
+import { acos } from '../../math/atan.js';
+import { cos } from '../../math/sin-cos.js';
 import type { Measured } from './measured.js';
 
 /** How exactly a place is read from a picture, as a share of the ball's radius: camera and reading (assumed). */
@@ -14,9 +16,9 @@ const READING_DEVIATION = 0.06;
  * @returns null when no axis of this tilt shows its mark so far aside, within what a reading may be off
  */
 export function rotationFromPicture(aside: number, ballWidth: number, tilt: number): Measured | null {
-  const rotation = (share: number): number => Math.acos(Math.min(1, Math.max(-1, share / Math.cos(tilt))));
+  const rotation = (share: number): number => acos(Math.min(1, Math.max(-1, share / cos(tilt))));
   const share = (2 * aside) / ballWidth;
-  if (share > Math.cos(tilt) + READING_DEVIATION) return null;
+  if (share > cos(tilt) + READING_DEVIATION) return null;
   const spread = (rotation(share - READING_DEVIATION) - rotation(share + READING_DEVIATION)) / 2;
   return { value: rotation(share), deviation: spread };
 }

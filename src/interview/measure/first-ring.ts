@@ -1,3 +1,6 @@
+import { acos } from '../../math/atan.js';
+import { hypot } from '../../math/hypot.js';
+import { cos, sin } from '../../math/sin-cos.js';
 import type { Measured } from './measured.js';
 
 /*
@@ -27,14 +30,11 @@ export const tiltFromArc = (across: number, ballRadius: number): Measured => ({
  * @param diameter  m; one greater than the ball's counts as equal
  */
 export function tiltFromDiameter(diameter: number, ballRadius: number): Measured {
-  const tilt = (d: number): number => Math.acos(Math.min(1, Math.max(0, d / (2 * ballRadius))));
+  const tilt = (d: number): number => acos(Math.min(1, Math.max(0, d / (2 * ballRadius))));
   const value = tilt(diameter);
   const spread = Math.abs(tilt(diameter + TAPE_DEVIATION) - tilt(diameter - TAPE_DEVIATION)) / 2;
   return { value, deviation: Math.max(spread, TAPE_DEVIATION / (2 * ballRadius)) };
 }
-
-/** Tape length from any place of the ring to the PAP, m. */
-export const ringToPap = (tilt: number, ballRadius: number): number => (Math.PI / 2 - tilt) * ballRadius;
 
 /** Where the PAP lies: arcs over along the midline and up along the VAL, m. */
 export interface PapPlace {
@@ -72,7 +72,7 @@ export function papFromRing(
   if (!nominal) return null;
   const off = [at(tilt.deviation, 0, 0), at(0, TAPE_DEVIATION, 0), at(0, 0, TAPE_DEVIATION)];
   const deviation = (i: 0 | 1): number =>
-    ballRadius * Math.hypot(...off.map((moved) => (moved ? moved[i] - nominal[i] : 0)));
+    ballRadius * hypot(...off.map((moved) => (moved ? moved[i] - nominal[i] : 0)));
   return {
     over: { value: ballRadius * nominal[0], deviation: Math.max(deviation(0), TAPE_DEVIATION) },
     up: {
@@ -94,15 +94,15 @@ function solvePap(
   usualUp: number,
 ): readonly [number, number] | null {
   const overAt = (up: number): number => {
-    const c = Math.cos(radius) / Math.cos(up);
-    return Math.abs(c) <= 1 ? Math.acos(c) - aside : Number.NaN;
+    const c = cos(radius) / cos(up);
+    return Math.abs(c) <= 1 ? acos(c) - aside : Number.NaN;
   };
   if (below === null) {
     const over = overAt(usualUp);
     return Number.isNaN(over) ? null : [over, usualUp];
   }
   const miss = (up: number): number =>
-    Math.cos(up) * Math.cos(overAt(up)) * Math.cos(below) - Math.sin(up) * Math.sin(below) - Math.cos(radius);
+    cos(up) * cos(overAt(up)) * cos(below) - sin(up) * sin(below) - cos(radius);
   let low = -MOST_UP;
   let high = MOST_UP;
   if (!(miss(low) * miss(high) <= 0)) return null;

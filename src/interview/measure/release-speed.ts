@@ -1,5 +1,6 @@
 import { LANE_LENGTH } from '../../base/constants.js';
 import { from, MPH } from '../../base/units.js';
+import { hypot } from '../../math/hypot.js';
 import type { Measured } from './measured.js';
 
 /**
@@ -29,5 +30,5 @@ export const speedFromAverage = (average: number): Measured => ({
 export function speedFromTime(time: number, timings: number): Measured {
   const average = LANE_LENGTH / time;
   const watch = (average * WATCH_DEVIATION) / (time * Math.sqrt(timings));
-  return { value: average + LOSS, deviation: Math.hypot(watch, LOSS_DEVIATION) };
+  return { value: average + LOSS, deviation: hypot(watch, LOSS_DEVIATION) };
 }

@@ -1,3 +1,4 @@
+import { hypot } from '../../math/hypot.js';
 import type { Measured } from './measured.js';
 
 /** How exactly the beginning and end of a counted turn are seen: an eighth of a turn together, rad (assumed). */
@@ -17,6 +18,6 @@ export function spinFromFrames(turns: number, frames: number, framesPerSecond: n
   const value = (2 * Math.PI * turns * framesPerSecond) / frames;
   return {
     value,
-    deviation: value * Math.hypot(TURN_DEVIATION / (2 * Math.PI * turns), FRAME_DEVIATION / frames),
+    deviation: value * hypot(TURN_DEVIATION / (2 * Math.PI * turns), FRAME_DEVIATION / frames),
   };
 }

@@ -23,7 +23,7 @@ export const isStop = ({ ctrl, name }: KeypressEvent): boolean => ctrl && name =
 /** Keys that readline reads as one; of others it would type a part. */
 const IS_READ = /^(?:\P{Cc}|[\u0001-\u001a\u007f]|\u001b\[(?:\d{1,3}(?:;\d)?)?[A-Za-z~]|\u001bO[A-Za-z])$/u;
 
-/** An escape sequence that may go on: it may come in pieces. */
+/** An incomplete escape sequence: it may arrive in pieces. */
 const IS_OPEN = /\u001b(?:\[[0-9;?]*[ -/]*|O)?$/;
 // biome-ignore-end lint/suspicious/noControlCharactersInRegex: keys come as control signs
 

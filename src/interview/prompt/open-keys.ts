@@ -8,7 +8,7 @@ export type KeyInput = Readable & { readonly isTTY?: boolean; setRawMode?(mode: 
 /** Keys as they are pressed. None is lost between questions. */
 export interface Keys {
   readonly input: Readable;
-  /** Stops this program and all that run with it, as ctrl-Z does; returns when it goes on. The shell gets the terminal as it was. */
+  /** Suspends this program and its process group, as ctrl-Z does; returns when it continues. The shell gets the terminal as it was. */
   stop(): void;
   /** Gives the terminal back as it was. */
   close(): void;

@@ -66,7 +66,7 @@ export function openScreen(output: ScreenOutput, { hasColour, ascii, canMove }: 
   return screen;
 }
 
-/** A text of at most so many columns. */
+/** A text of at most this many columns. */
 function fitting(text: string, width: number): string {
   if (columnsOf(text) <= width) return text;
   const signs = [...text];

@@ -1,4 +1,4 @@
-/** Stops this program and all that run with it, as ctrl-Z does, where the system can; returns when it goes on. */
+/** Suspends this program and its process group, as ctrl-Z does, where the system can; returns when it continues. */
 export function stopProgram(): void {
   if (process.platform !== 'win32') process.kill(0, 'SIGTSTP');
 }

@@ -65,7 +65,7 @@ interface Option<T> {
   readonly note?: string;
 }
 
-/** How a number is typed and told. */
+/** How a number is typed and shown. */
 export interface TypedAs {
   /** The unit of a bare one, and the record's own, which it is read into. */
   readonly kind: NumberKind;

@@ -10,7 +10,7 @@ const { HAS_FILM } = FLAG;
 
 const HALF_LANE = LANE_WIDTH / 2;
 
-/** Fills in the lane's film at the first so many places. */
+/** Fills in the lane's film at the first this many places. */
 export function meetFilm(count: number): void {
   if (flags[HAS_FILM] === 1) writeSpline(lent.film, lent.surface, count);
 }
@@ -30,9 +30,9 @@ export const frictionAt = (surface: Surface, x: number, y: number): number =>
   frictionUnder(stretchAt(surface, y), filmAt(surface, x, y));
 
 /**
- * Writes the film at the first so many places: the tensor quadratic B-spline with the averages at a grid's nodes as coefficients.
+ * Writes the film at the first this many places: the tensor quadratic B-spline with the averages at a grid's nodes as coefficients.
  *
- * Nine taps, C1, never below or above its coefficients. Outside the lane it goes on with its edge values.
+ * Nine taps, C1, never below or above its coefficients. Outside the lane it continues with its edge values.
  * Source: de Boor, A Practical Guide to Splines, ch. IX.
  */
 function writeSpline(nodes: Float64Array, { filmEnd }: Surface, count: number): void {

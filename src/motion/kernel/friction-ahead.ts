@@ -32,7 +32,7 @@ export function expectStep(): void {
  * Looks over the expected step and sums up the friction on the way: the straight line in time that fits it
  * best, MEAN + (2 share − 1) SLOPE. The ball is lost where that friction, or a film, is negative or no number.
  *
- * A ball may cross an oil ring in a thousandth of a second, much faster than anything else goes on. What such a
+ * A ball may cross an oil ring in a thousandth of a second, much faster than anything else happens. What such a
  * pulse does to velocity and place is its mean and first moment in time, and the line has both, so a
  * step may be far longer than the pulse. Where friction is smooth, the fourth order of the step is kept.
  */
@@ -61,7 +61,7 @@ export function lookAhead(): void {
 }
 
 /**
- * Writes how much of the rolling step just computed goes by before friction falls below what is needed: HELD, 1 when it does not.
+ * Writes how much of the rolling step just computed passes before friction falls below what is needed: HELD, 1 when it does not.
  * Just past the place where it does, by what the looks to both sides of it say. What is needed follows a parabola through the
  * step's start, middle and end.
  */
@@ -105,7 +105,7 @@ export function findFriction(): void {
   step[FOUND] = ground[OILED] + ground[DROP] * exp((placeFilm[0] + placeCarried[0]) * ground[PER_SCALE]);
 }
 
-/** Whether at any of the first so many places more oil would change friction. */
+/** Whether at any of the first this many places more oil would change friction. */
 function isThin(count: number): boolean {
   const thick = ground[THICK];
   for (let i = 0; i < count; i++) if (!(placeFilm[i] > thick)) return true;

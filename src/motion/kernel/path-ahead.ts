@@ -18,7 +18,7 @@ export const GAUSS = 1 / Math.sqrt(3);
 /*
  * Where the ball is about to be during one step: near enough to see what lies under it, before the step is taken.
  *
- * The centre goes on under the acceleration of a moment ago. The ball turns evenly about the axis it should have
+ * The centre continues under the latest acceleration. The ball turns evenly about the axis it should have
  * at mid-step, and besides, by a little, about its angular acceleration, so that both ends of the step and all
  * between are right to the second power of the step: what lies under the ball is read with an error of the third.
  */

@@ -13,7 +13,7 @@ const { PLACES } = FLAG;
 
 /*
  * The track that the ball rolls in a step, seen from the lane and from the ball: x and y of Bo, the contact and ω in P, the angle turned.
- * Each goes by the cubic through both ends of the step with their rates (Hermite), and is asked for at all places of the rings on the way.
+ * Each is interpolated by the cubic through both ends of the step with their rates (Hermite), and is evaluated at all places of the rings in between.
  */
 
 /** Lays the cubics through the step from `here` to `next`. */

@@ -14,15 +14,15 @@ const { NEAR, PLACES, LAST_OILED, PER_TURN } = FLAG;
 
 const MASK = MOST_RING_PLACES - 1;
 
-/** A ring's plane moves by less than so many band widths in a radian. */
+/** A ring's plane moves by less than this many band widths in a radian. */
 const PLANE_MOVES = 1;
 
 /*
  * The oil rings that the ball lays on itself, and what the contact meets of them later, in P.
  *
  * At equal angles turned, PER_TURN of them a turn, the ball keeps a place: the plane of the circle that the contact was drawing
- * about the axis of that moment, and the oil left there. So what lies under the contact now, so many turns ago, is found
- * by counting back so many times PER_TURN. Between places planes and oil go on linearly.
+ * about the axis of that moment, and the oil left there. So what the contact left n turns ago at the place now under it is
+ * found by counting back n times PER_TURN. Between places, planes and oil are linear.
  *
  * The contact's distance from the circle is its offset o, in band widths, and the ring's oil counts by (1 − o²)², a
  * bump of the same area as a triangle's (to 7 %) but without its corner. Of all earlier turns the one that carries most counts. Each
@@ -129,7 +129,7 @@ export function findNearRings(): number {
   return Math.ceil(2 * reach * Math.sqrt(steepest));
 }
 
-/** Meets the near rings at each of so many places: the oil carried there. */
+/** Meets the near rings at each of this many places: the oil carried there. */
 export function meetNearRings(count: number): void {
   const perTurn = flags[PER_TURN];
   const newest = flags[PLACES] - 1;

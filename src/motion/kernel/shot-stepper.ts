@@ -1,3 +1,4 @@
+import { ln } from '../../math/ln.js';
 import { expectStep, findFriction, frictionFor, lookAhead, writeShareHeld } from './friction-ahead.js';
 import { lent, memory } from './memory.js';
 import { rollingRates } from './rolling.js';
@@ -48,7 +49,7 @@ export const MOST_CAUTIOUS = 100;
 const MOST_LANDINGS = 6;
 const LANDED = 1e-13;
 
-/** Change of friction that is none: a ten-thousandth of the least there is, which bends no path by a thousandth of a board. */
+/** Negligible change of friction: a ten-thousandth of the least there is, which bends no path by a thousandth of a board. */
 const UNSEEN = 1e-6;
 
 /**
@@ -97,7 +98,7 @@ export function enterStretch(number: number): void {
   ground[DROP] = dry - oiled;
   ground[PER_SCALE] = -1 / filmScale;
   ground[DRY] = dry;
-  ground[THICK] = dry > oiled ? filmScale * Math.log((dry - oiled) / UNSEEN) : Number.POSITIVE_INFINITY;
+  ground[THICK] = dry > oiled ? filmScale * ln((dry - oiled) / UNSEEN) : Number.POSITIVE_INFINITY;
   ground[END] = Math.min(ground[LENGTH], stretches[number + 1]?.fromY ?? Number.POSITIVE_INFINITY);
 }
 

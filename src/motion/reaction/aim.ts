@@ -1,4 +1,5 @@
 import { LANE_LENGTH } from '../../base/constants.js';
+import { atan2 } from '../../math/atan.js';
 import type { Launch } from '../shot/release.js';
 import type { LeanShot } from '../shot/shot.js';
 
@@ -42,7 +43,7 @@ export function aimAt(
   laydownX: number,
   steepest: number,
   roll: (angle: number) => LeanShot,
-  first = Math.atan2(pinsX - laydownX, LANE_LENGTH),
+  first = atan2(pinsX - laydownX, LANE_LENGTH),
 ): Aim {
   let shots = 0;
   let nearest: Try | null = null;

@@ -1,4 +1,6 @@
+import { acos } from '../../math/atan.js';
 import { symmetricEigen } from '../../math/eigen3.js';
+import { hypot } from '../../math/hypot.js';
 import { addMat, type Mat3, mulVec, outer, scaleMat } from '../../math/mat3.js';
 import { add, addScaled, cross, dot, scale, sub, unit, type Vec3, ZERO } from '../../math/vec3.js';
 import type { Shot } from '../shot/shot.js';
@@ -13,8 +15,8 @@ export interface BowTiePoint {
 }
 
 /**
- * Rings cross at two places when their axis wanders along an arc: by this much at least (root mean square, rad), and
- * so many times more than it sways to the sides. Within a turn it sways in a loop even on a ball that does not
+ * Rings cross at two places when their axis wanders along an arc: by at least the first of these (root mean square, rad), and
+ * by the second times as much as it sways to the sides. Within a turn it sways in a loop even on a ball that does not
  * flare, whose rings all lie on one another.
  */
 const LEAST_WANDER = 0.005;
@@ -96,7 +98,7 @@ function nearestTo({ axes, heights }: Circles, from_B: Vec3): Vec3 {
     const alongU = k * (uv * dot(v, slope) - vv * dot(u, slope));
     const alongV = k * (uv * dot(u, slope) - uu * dot(v, slope));
     p = unit(add(p, add(scale(alongU, u), scale(alongV, v))));
-    if (Math.hypot(alongU, alongV) < SETTLED) break;
+    if (hypot(alongU, alongV) < SETTLED) break;
   }
   return p;
 }
@@ -105,7 +107,7 @@ function nearestTo({ axes, heights }: Circles, from_B: Vec3): Vec3 {
 function spreadAt(shot: Shot, weights: Float64Array, point_B: Vec3): number {
   const sum = weights.reduce((total, weight, i) => {
     const { axis_B, height } = circleAt(shot, i);
-    const arc = Math.acos(clamp(dot(axis_B, point_B))) - Math.acos(clamp(height));
+    const arc = acos(clamp(dot(axis_B, point_B))) - acos(clamp(height));
     return total + weight * arc * arc;
   }, 0);
   return Math.sqrt(sum);

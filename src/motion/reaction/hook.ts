@@ -1,9 +1,11 @@
 import { DEGREE, FOOT } from '../../base/units.js';
+import { atan2 } from '../../math/atan.js';
 import { peak } from '../../math/peak.js';
+import { tan } from '../../math/sin-cos.js';
 import type { LeanShot } from '../shot/shot.js';
 
 /** Turns from the launch line slighter than this count as this: they lead to no corner worth the name, tangent. */
-export const LEAST_TURN = Math.tan(DEGREE);
+export const LEAST_TURN = tan(DEGREE);
 
 /** Distance over which the sharpness of a hook is taken, m. */
 export const SHARP_OVER = 10 * FOOT;
@@ -33,7 +35,7 @@ export interface Hook {
  * lies off its centre, and rolls over its own bow tie twice; neither is the hook. For the same reason the launch line is
  * the one the centre of mass was sent on. The hook is said to start where it
  * would if it were made all at once, which is the mean place of all bending; its sharpness is taken over a stretch of
- * lane. Both move little when the shot does: a path often bends most at two places, and numbers that hang on which of them
+ * lane. Both move little when the shot does: a path often bends most at two places, and numbers that depend on which of them
  * bends more would jump from one to the other.
  */
 export function hookOf(shot: LeanShot): Hook {
@@ -41,11 +43,11 @@ export function hookOf(shot: LeanShot): Hook {
   const end = y.length - 1;
   if (end < 0) return { start: 0, total: 0, sharpness: 0, entryAngle: 0 };
   const { places, headings } = headingsOf(shot);
-  const slope = Math.tan(launch.angle);
+  const slope = tan(launch.angle);
   const total = launch.x + y[end] * slope - x[end];
   const entryAngle = headings[headings.length - 1];
-  const turn = Math.tan(entryAngle) + slope;
-  const stillToTurn = shot.rollStart < 0 ? Math.max(0, Math.tan(rollHeading) - Math.tan(entryAngle)) : 0;
+  const turn = tan(entryAngle) + slope;
+  const stillToTurn = shot.rollStart < 0 ? Math.max(0, tan(rollHeading) - tan(entryAngle)) : 0;
   return {
     start: cornerOf(y[end], total, turn + stillToTurn),
     total,
@@ -85,7 +87,7 @@ function headingsOf(shot: LeanShot): Headings {
     const fromX = x[behind] + share * (x[behind + 1] - x[behind]);
     const fromY = y[behind] + share * (y[behind + 1] - y[behind]);
     places[count] = (fromY + y[i]) / 2;
-    headings[count] = Math.atan2(fromX - x[i], y[i] - fromY);
+    headings[count] = atan2(fromX - x[i], y[i] - fromY);
     count += 1;
   }
   return { places: places.subarray(0, count), headings: headings.subarray(0, count) };

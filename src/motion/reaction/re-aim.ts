@@ -16,11 +16,11 @@ const LONGEST_STEP = 0.05;
  * Corrects a launch that nearly reaches `pinsX`, by the secant method; the laydown stays.
  *
  * For a ball much like the one the launch was found for: two or three shots instead of the search that `aimAt`
- * makes from nothing. Gives the last shot rolled, which is on target to `ON_TARGET`; null when it goes astray (a
+ * makes from nothing. Gives the last shot rolled, which is on target to `ON_TARGET`; null when it misses (a
  * gutter, no arrival, an end at the pins that does not follow the angle): then search.
  *
  * @param pinsX     wanted lateral position at the pins, m
- * @param steepest  steepest launch to either side, rad: what needs a steeper one goes astray
+ * @param steepest  steepest launch to either side, rad: what needs a steeper one misses
  * @param near      where to start
  * @param response  change of the position at the pins with the launch angle, m/rad, from the ball next to this one
  * @param roll      rolls the shot from a launch

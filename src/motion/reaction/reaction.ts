@@ -1,4 +1,6 @@
 import { LANE_LENGTH } from '../../base/constants.js';
+import { atan2 } from '../../math/atan.js';
+import { hypot } from '../../math/hypot.js';
 import type { LeanShot } from '../shot/shot.js';
 import { breakpointOf } from './breakpoint.js';
 import { flareOf } from './flare.js';
@@ -57,10 +59,10 @@ export function reactionNumbers(shot: LeanShot, radius: number): Reaction {
     pinsX: x[end],
     flare: flareOf(shot, radius),
     turns: turnsOf(shot),
-    speedAtPins: Math.hypot(vx[end], vy[end]),
+    speedAtPins: hypot(vx[end], vy[end]),
     spinAtPins: spin[end],
-    tiltAtPins: Math.atan2(endAxis_W[2], Math.hypot(endAxis_W[0], endAxis_W[1])),
-    rotationAtPins: Math.atan2(-endAxis_W[1], -endAxis_W[0]),
+    tiltAtPins: atan2(endAxis_W[2], hypot(endAxis_W[0], endAxis_W[1])),
+    rotationAtPins: atan2(-endAxis_W[1], -endAxis_W[0]),
   };
 }
 

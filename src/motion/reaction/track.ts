@@ -1,3 +1,4 @@
+import { asin, atan2 } from '../../math/atan.js';
 import type { Vec3 } from '../../math/vec3.js';
 
 /**
@@ -8,7 +9,7 @@ import type { Vec3 } from '../../math/vec3.js';
  *
  * @param track    unit vectors, three numbers a point; an empty track is infinitely far
  * @param point    unit vector in the same frame
- * @param ends     a closed track goes on from its last point to its first
+ * @param ends     a closed track continues from its last point to its first
  */
 export function distanceToTrack(track: Float64Array, point: Vec3, ends: 'open' | 'closed' = 'open'): number {
   const count = track.length / 3;
@@ -35,7 +36,7 @@ export function distanceToTrack(track: Float64Array, point: Vec3, ends: 'open' |
 function arcToPoint(track: Float64Array, i: number, p0: number, p1: number, p2: number): number {
   const [u0, u1, u2] = [track[3 * i], track[3 * i + 1], track[3 * i + 2]];
   const [x, y, z] = [u1 * p2 - u2 * p1, u2 * p0 - u0 * p2, u0 * p1 - u1 * p0];
-  return Math.atan2(Math.sqrt(x * x + y * y + z * z), u0 * p0 + u1 * p1 + u2 * p2);
+  return atan2(Math.sqrt(x * x + y * y + z * z), u0 * p0 + u1 * p1 + u2 * p2);
 }
 
 /**
@@ -50,6 +51,6 @@ function arcToPiece(track: Float64Array, i: number, j: number, p0: number, p1: n
   const shortOfV = (v1 * n2 - v2 * n1) * p0 + (v2 * n0 - v0 * n2) * p1 + (v0 * n1 - v1 * n0) * p2;
   const length = Math.sqrt(n0 * n0 + n1 * n1 + n2 * n2);
   return pastU >= 0 && shortOfV >= 0 && length > 0
-    ? Math.abs(Math.asin((n0 * p0 + n1 * p1 + n2 * p2) / length))
+    ? Math.abs(asin((n0 * p0 + n1 * p1 + n2 * p2) / length))
     : Number.POSITIVE_INFINITY;
 }

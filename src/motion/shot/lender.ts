@@ -5,7 +5,7 @@ export class Lender {
   private readonly workspaces: Workspace[] = [];
   private lent = 0;
 
-  /** One that none of the shots has that were rolled since it was last begun anew. */
+  /** One that no shot rolled since the last reset uses. */
   next(): Workspace {
     const workspace = this.workspaces[this.lent] ?? new Workspace();
     this.workspaces[this.lent++] = workspace;

@@ -2,7 +2,7 @@ import { fromColumns, type Mat3, mulMat, transpose } from '../../math/mat3.js';
 import { cos, sin } from '../../math/sin-cos.js';
 import { addScaled, cross, dot, norm, rotateAbout, scale, unit, type Vec3 } from '../../math/vec3.js';
 
-/** How a right-hander lets go of the ball: m/s, rad/s, rad. */
+/** How a right-hander releases the ball: m/s, rad/s, rad. */
 export interface Release {
   readonly speed: number;
   readonly spin: number;

@@ -1,3 +1,4 @@
+import { atan2 } from '../../math/atan.js';
 import { norm, scale, type Vec3, ZERO } from '../../math/vec3.js';
 import { memory } from '../kernel/memory.js';
 import { sampleRelease, sampleStep } from '../kernel/samples.js';
@@ -142,7 +143,7 @@ function rollHeading(): number {
   const lost = inertia / (1 + inertia);
   const vx = here[VX] - lost * (here[VX] - radius * here[WY]);
   const vy = here[VY] - lost * (here[VY] + radius * here[WX]);
-  return Math.atan2(-vx, vy);
+  return atan2(-vx, vy);
 }
 
 const nothingRolled = (outcome: 'hops' | 'invalid', launch: Launch): Shot => ({

@@ -18,7 +18,7 @@ export class Workspace {
     this.count = 0;
   }
 
-  /** Adds the first so many samples of columns of the same names. */
+  /** Adds the first this many samples of columns of the same names. */
   take(from: Samples, count: number): void {
     const wanted = this.count + count;
     const room = this.columns.time.length;

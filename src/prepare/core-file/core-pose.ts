@@ -1,5 +1,6 @@
 import { CM, DEGREE, from, INCH, MM } from '../../base/units.js';
 import { fromColumns, type Mat3, mulMat } from '../../math/mat3.js';
+import { cos, sin } from '../../math/sin-cos.js';
 import { addScaled, cross, dot, scale, unit } from '../../math/vec3.js';
 import { type Core, type CorePart, coreDirections } from '../../records/schemas/core.js';
 
@@ -22,13 +23,9 @@ export function coreFrame(core: Core, mirrored: boolean): Mat3 {
 export function poseOf({ turnDeg = 0, tiltDeg = 0, towardDeg = 0 }: CorePart): Mat3 {
   const toward = from(towardDeg, DEGREE);
   const about = (angle: number): Mat3 =>
-    fromColumns([Math.cos(angle), Math.sin(angle), 0], [-Math.sin(angle), Math.cos(angle), 0], [0, 0, 1]);
+    fromColumns([cos(angle), sin(angle), 0], [-sin(angle), cos(angle), 0], [0, 0, 1]);
   const tilt = from(tiltDeg, DEGREE);
-  const lean = fromColumns(
-    [Math.cos(tilt), 0, -Math.sin(tilt)],
-    [0, 1, 0],
-    [Math.sin(tilt), 0, Math.cos(tilt)],
-  );
+  const lean = fromColumns([cos(tilt), 0, -sin(tilt)], [0, 1, 0], [sin(tilt), 0, cos(tilt)]);
   const turn = from(turnDeg, DEGREE);
   return mulMat(mulMat(about(toward), lean), about(turn - toward));
 }

@@ -2,6 +2,8 @@ import type { PublishedNumbers } from '../../ball/core/published.js';
 import type { InertiaNumbers } from '../../ball/drill/drilled-numbers.js';
 import { staticLever } from '../../ball/drill/static-weights.js';
 import { from, GRAM_PER_CC, INCH, OUNCE, to } from '../../base/units.js';
+import { asin, atan2 } from '../../math/atan.js';
+import { hypot } from '../../math/hypot.js';
 import { norm, type Vec3 } from '../../math/vec3.js';
 import type { Caution } from '../../records/answers/statements/cautions.js';
 import type { OwnCoreBall } from '../../records/schemas/ball.js';
@@ -59,7 +61,7 @@ const CERTAIN = from(LEAST_MASS_BIAS_IN, INCH);
 /** Axes that lie off the marks that stand for them; either end of an axis counts. */
 function markWarnings({ numbers, inertia }: OwnFacts): Caution[] {
   const { radius, differential, intermediateDifferential } = numbers;
-  const offIn = ([x, y, z]: Vec3): number => to(radius * Math.atan2(Math.hypot(x, y), Math.abs(z)), INCH);
+  const offIn = ([x, y, z]: Vec3): number => to(radius * atan2(hypot(x, y), Math.abs(z)), INCH);
   const [x, y, z] = inertia.highAxis_B;
   const low = { axis: 'low-rg', offIn: offIn(inertia.lowAxis_B), mostIn: PIN_RULE_IN } as const;
   const high = { axis: 'high-rg', offIn: offIn([y, z, x]), mostIn: MASS_BIAS_RULE_IN } as const;
@@ -87,7 +89,7 @@ function centreWarnings({ numbers, p_BoBcm_C: p }: OwnFacts): Caution[] {
   if (hasMassBias(numbers.family)) return [];
   const offPinIn = to(radius * pinToCg, INCH);
   if (p[0] < 0 && offPinIn > CENTRE_ASIDE_IN) return [{ code: 'marker-turned', params: { offPinIn } }];
-  const asideIn = to(radius * Math.asin(Math.abs(p[1]) / norm(p)), INCH);
+  const asideIn = to(radius * asin(Math.abs(p[1]) / norm(p)), INCH);
   return asideIn > CENTRE_ASIDE_IN ? [{ code: 'cg-beside-line', params: { asideIn } }] : [];
 }
 

@@ -12,7 +12,7 @@ export interface MeshView {
   readonly unit: LengthUnit;
 }
 
-/** A fault of a mesh as a refusal, its place and lengths as they stand in the file. */
+/** A fault of a mesh as a refusal, its place and lengths as they are in the file. */
 export function meshRefusal(fault: MeshFault, { part, pose, unit }: MeshView): RefusalStatement {
   const place = { part, unit, at: coreToFile(pose, fault.at) };
   switch (fault.kind) {

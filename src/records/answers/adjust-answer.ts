@@ -6,6 +6,7 @@ import { laneSchema } from '../schemas/lane.js';
 import { COMPARED_IDS, WISHED_IDS, WISHES } from '../schemas/reaction-numbers.js';
 import { drilledSchema, legalitySchema, markSchema, redrilledSchema } from './parts/drilled-numbers.js';
 import { layoutAnswerSchema } from './parts/layout-answer.js';
+import { learnedFromSchema } from './parts/learned-from.js';
 import { reactionSchema } from './parts/shot-answer.js';
 import { adjustRemarkSchema } from './statements/adjust-remarks.js';
 import { adjustmentSchema } from './statements/adjustments.js';
@@ -61,6 +62,7 @@ export const adjustAnswerSchema = z
     seed: n,
     id: z.string().meta({ description: 'The drilled layout that is kept.' }),
     inputs: z.strictObject({ bowler: bowlerSchema, ball: ballSchema, lane: laneSchema, layout: z.string() }),
+    learned: learnedFromSchema.optional(),
     night: z.string().nullable().meta({ description: 'Day of the night that was read; null for none.' }),
     wished: z.array(wishedSchema).min(1),
     verdict: z.array(adjustRemarkSchema).min(1),

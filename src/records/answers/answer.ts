@@ -34,7 +34,7 @@ import type { Unworded } from './statements/statement-schema.js';
 
 /*
  * The answers as data: what is computed, and what `report` words and draws. `--json` prints the same with a sentence beside
- * each statement. Units stand in the names; left-handers' boards and PAP sides are counted from their own side.
+ * each statement. Units are in the names; left-handers' boards and PAP sides are counted from their own side.
  */
 
 type Data<S extends z.ZodType> = Unworded<z.infer<S>>;

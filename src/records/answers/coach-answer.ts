@@ -1,6 +1,8 @@
 import { z } from 'zod';
+import { fromKeys } from '../../base/from-keys.js';
 import type { RefusalStatement } from '../refusals/refusal.js';
 import { UNCERTAIN_BALL_KEYS } from '../schemas/ball-uncertainty.js';
+import { COMPARED_IDS } from '../schemas/reaction-numbers.js';
 import { wantSchema } from '../schemas/want.js';
 import { RELEASE_KEYS } from '../shared/release-guesses.js';
 import { learnedFromSchema } from './parts/learned-from.js';
@@ -8,7 +10,7 @@ import { reactionSchema } from './parts/shot-answer.js';
 import { targetSchema } from './parts/simulated-layout.js';
 import { leverEffectSchema } from './recommend-answer.js';
 import { bagRemarkSchema, MOVER_KINDS, pairRemarkSchema } from './statements/coach-remarks.js';
-import { differenceSchema, scatterSchema } from './statements/differences.js';
+import { differenceSchema, scatterSchema, sizesSchema } from './statements/differences.js';
 import type { Unworded } from './statements/statement-schema.js';
 
 const n = z.number();
@@ -22,11 +24,12 @@ const rolledSchema = z.strictObject({
 /** One bowler with one ball on one lane: the best layout, and what else would move the reaction. */
 export const coachPairSchema = z
   .strictObject({
-    schema: z.literal('flarewise/coach-pair/3'),
+    schema: z.literal('flarewise/coach-pair/4'),
     bowler: z.string(),
-    unsure: z.array(z.enum([...RELEASE_KEYS, ...UNCERTAIN_BALL_KEYS])).meta({
+    unsure: z.partialRecord(z.enum([...RELEASE_KEYS, ...UNCERTAIN_BALL_KEYS]), n).meta({
       description:
-        'Numbers of the release and the ball that were guessed or measured roughly; worlds vary them.',
+        'How far off the numbers of the release and the ball are that were guessed or measured roughly, one standard deviation; ' +
+        'worlds vary them.',
     }),
     ball: z.string(),
     lane: z.string(),
@@ -36,12 +39,19 @@ export const coachPairSchema = z
         description: 'Share of worlds in which it scores above the usual middle layout.',
       }),
       meanScore: n.meta({ description: 'Mean over all worlds.' }),
+      deviations: z.strictObject(fromKeys(COMPARED_IDS, () => n)).meta({
+        description:
+          'Standard deviations of its reaction over the worlds in which the ball reaches the pins.',
+      }),
     }),
     middle: rolledSchema,
     learned: learnedFromSchema.optional(),
     targets: z.array(targetSchema),
     overMiddle: differenceSchema.nullable().meta({
       description: 'Of the best layout from the usual middle one; null where it is that.',
+    }),
+    overMiddleDeviations: sizesSchema.nullable().meta({
+      description: 'Standard deviations of that difference over the worlds in which both reach the pins.',
     }),
     scatter: scatterSchema,
     levers: z
@@ -54,7 +64,7 @@ export const coachPairSchema = z
   })
   .meta({ title: 'A pair of bowler and ball' });
 
-/** All balls of one bowler on one lane beside one another. */
+/** All balls of one bowler on one lane side by side. */
 export const coachBagSchema = z
   .strictObject({
     schema: z.literal('flarewise/coach-bag/3'),

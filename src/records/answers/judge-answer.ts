@@ -11,6 +11,7 @@ import {
   simulatedLayoutSchema,
   targetSchema,
 } from './parts/simulated-layout.js';
+import { leverEffectSchema } from './recommend-answer.js';
 import { assumptionSchema } from './statements/assumptions.js';
 import { cautionSchema } from './statements/cautions.js';
 import { markingErrorSchema } from './statements/changes.js';
@@ -59,6 +60,9 @@ export const judgeAnswerSchema = z
     marking: z
       .array(z.strictObject({ error: markingErrorSchema, score: n, flareIn: n, totalHookBoards: n }))
       .meta({ description: 'What the worse side of each marking error changes.' }),
+    levers: z
+      .array(leverEffectSchema)
+      .meta({ description: 'Finish, line, other balls of the person: what they would do with this layout.' }),
     assumptions: z.array(assumptionSchema),
     cautions: z.array(cautionSchema),
   })

@@ -18,6 +18,7 @@ export const LEARNED_NUMBER_IDS = [
   'frictionOiled',
   'frictionDry',
   'filmScale',
+  'lawShape',
   'finishExponent',
   'carriedShare',
   'wornPerPass',
@@ -88,6 +89,7 @@ export const learnedAnswerSchema = z
     nights: z
       .array(z.strictObject({ on: text.nullable(), ball: text, lane: text, shots: n }))
       .meta({ description: 'Those learned from, in the order of the balls.' }),
+    elsewhere: n.meta({ description: 'Nights on other lanes, which were left out.' }),
     nightsInGutter: n.meta({
       description: 'Nights left out because more than a third of the shots fell into the gutter.',
     }),

@@ -11,6 +11,7 @@ import {
   undrilledSchema,
 } from './parts/drilled-numbers.js';
 import { bandSchema, layoutAnswerSchema } from './parts/layout-answer.js';
+import { learnedFromSchema } from './parts/learned-from.js';
 import { markingPlanSchema } from './sheet/marking-plan.js';
 import { assumptionSchema } from './statements/assumptions.js';
 import { cautionSchema } from './statements/cautions.js';
@@ -58,6 +59,7 @@ const limitSchema = z.strictObject({
 
 const sheetRingsSchema = z.strictObject({
   lane: z.string(),
+  learned: learnedFromSchema.optional(),
   seed: n,
   worlds: n,
   rings: z.array(ringSchema),

@@ -1,4 +1,4 @@
-/** What a search is at while it goes on; in the order in which they come. */
+/** The stages of a search, in their order. */
 export type Stage =
   /** What a bowler has logged, before anything is searched. */
   | 'logged shots'

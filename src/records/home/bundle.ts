@@ -1,10 +1,11 @@
 import { basename, extname } from 'node:path';
 import { type Fault, InputError } from '../../base/errors.js';
 import { readBowlerList } from '../read/bowler-list.js';
+import { type GuessedEncoding, readListText } from '../read/list-text.js';
 import { type PackedCore, packCore, unpackCore } from '../read/packed-core.js';
 import { readCore } from '../read/read-core.js';
 import { BUNDLE_FILE, fileBeside, LIST_FILE } from '../read/read-file.js';
-import { parseRecord, type RecordSchema, readJson, readText } from '../read/read-record.js';
+import { parseRecord, type RecordSchema, readJson } from '../read/read-record.js';
 import {
   RECORD_KINDS,
   RECORD_TAGS,
@@ -13,6 +14,7 @@ import {
   recordKindOf,
   SCHEMAS,
 } from '../read/record-kinds.js';
+import { versionHint } from '../read/version-hint.js';
 import type { CoreFile } from '../schemas/core.js';
 import { checkedId, idFrom } from '../text/record-id.js';
 
@@ -27,7 +29,7 @@ export interface Imported {
 
 const BUNDLE = 'flarewise/shelf/1';
 
-/** A record as it stands in a bundle: a core travels along, and no path of this machine does. */
+/** A record as it is in a bundle: a core travels along, and no path of this machine does. */
 export interface Bundled {
   readonly kind: RecordKind;
   readonly id?: string;
@@ -47,12 +49,31 @@ export const bundleOf = (records: readonly Bundled[]) => ({ schema: BUNDLE, reco
 /**
  * The records of a file: a single one, a bundle, or a coach's list of bowlers (`.csv`, `.tsv`, `.txt`).
  *
+ * @param onGuess  is handed what to check in a list that is not UTF-8
  * @throws {InputError} as `readRecord` and `readBowlerList` do; `bad-id`, with all bad ids of a bundle at once
  */
-export function importedFrom(path: string): readonly Imported[] {
+export function importedFrom(path: string, onGuess: (guess: GuessedEncoding) => void): readonly Imported[] {
   if (/\.(csv|tsv|txt)$/i.test(path))
-    return readBowlerList(readText(path, LIST_FILE), path).map((record) => ({ kind: 'bowler', record }));
+    return readBowlerList(readListText(path, LIST_FILE, onGuess), path).map((record) => ({
+      kind: 'bowler',
+      record,
+    }));
   const value = readJson(path, BUNDLE_FILE) as { schema?: unknown; records?: unknown } | null;
+  if (
+    typeof value?.schema === 'string' &&
+    /^flarewise\/shelf\/\d+$/.test(value.schema) &&
+    value.schema !== BUNDLE
+  )
+    throw new InputError(
+      'wrong-kind',
+      {
+        field: 'schema',
+        rule: `must be "${BUNDLE}"`,
+        got: JSON.stringify(value.schema),
+        hint: versionHint(value.schema, BUNDLE),
+      },
+      path,
+    );
   if (value?.schema !== BUNDLE)
     return [{ ...importedRecord(value, path), id: idFrom(basename(path, extname(path))) }];
   if (!Array.isArray(value.records))

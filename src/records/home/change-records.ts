@@ -14,7 +14,7 @@ import { folderOf, pathOf, type RecordName, readKept } from './saved-records.js'
  * in `removed`.
  */
 
-/** A record that is to be kept. */
+/** A record to keep. */
 export interface NewRecord extends RecordName {
   readonly record: RecordOf[RecordKind];
   /** What to do when the id is taken: put a number behind it, keep nothing, or replace the record that has it. */
@@ -60,7 +60,7 @@ export const keepNew = async <K extends RecordKind>(
 ): Promise<string> => (await keepAll(home, [{ kind, id, record, ifTaken: 'number' }]))[0];
 
 /**
- * Changes a kept record; the change is given the record as it stands, which nothing else changes meanwhile.
+ * Changes a kept record; the change is given the record as it is, which nothing else changes meanwhile.
  *
  * @throws {InputError} when there is no such record, or its file is damaged
  */

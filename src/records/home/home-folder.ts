@@ -51,7 +51,7 @@ export function settle(home: string): void {
   }
 }
 
-/** The folder as a place that is to be written. */
+/** The folder as a place to write. */
 export const homePlace = (home: string): Place => ({
   path: home,
   field: HOME_IN_WORDS,

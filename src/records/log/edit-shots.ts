@@ -31,7 +31,7 @@ export function withoutShot(nights: readonly Night[], number: number): readonly 
 }
 
 /**
- * A log with one of its shots changed, and what is said of its night.
+ * A log with one of its shots changed, and the data of its night.
  *
  * @param given  of the whole night in which the shot stands
  * @throws {InputError} `no-such-shot`
@@ -65,7 +65,7 @@ function placeOf(nights: readonly Night[], number: number): { readonly night: nu
 }
 
 /**
- * A shot as it stands with what is typed of it in its place.
+ * A shot with the typed values in place of its own.
  *
  * @param unseen  readings that were typed as not seen: they are taken out
  */

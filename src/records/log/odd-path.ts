@@ -1,5 +1,7 @@
 import { ARROWS_FT, BOARD } from '../../base/constants.js';
 import { DEGREE, FOOT, from, to } from '../../base/units.js';
+import { atan2 } from '../../math/atan.js';
+import { hypot } from '../../math/hypot.js';
 import type { Oddity } from '../answers/statements/log-remarks.js';
 import type { LoggedShot } from '../schemas/shot-log.js';
 import type { ReadingErrors } from '../shared/reading-errors.js';
@@ -50,19 +52,18 @@ interface LineDeviations {
   readonly arrows: number;
 }
 
-/** Where a ball that goes straight on is after so many feet, and how far off that may be. */
+/** Where a ball that goes straight on is after this many feet, and how far off that may be. */
 const straightAt = (laydown: number, arrows: number, ft: number): number =>
   laydown + (arrows - laydown) * (ft / ARROWS_FT);
 const straightError = ({ laydown, arrows }: LineDeviations, ft: number): number =>
-  Math.hypot((ft / ARROWS_FT - 1) * laydown, (ft / ARROWS_FT) * arrows);
+  hypot((ft / ARROWS_FT - 1) * laydown, (ft / ARROWS_FT) * arrows);
 
-/** Direction of so many boards over so many feet, degrees. */
-const degrees = (boards: number, ft: number): number =>
-  to(Math.atan2(boards * BOARD, from(ft, FOOT)), DEGREE);
+/** Direction of this many boards over this many feet, degrees. */
+const degrees = (boards: number, ft: number): number => to(atan2(boards * BOARD, from(ft, FOOT)), DEGREE);
 
 function oddLaunch(laydownBoard: number, arrowsBoard: number, deviations: LineDeviations): readonly Oddity[] {
   const boards = laydownBoard - arrowsBoard;
-  const room = degrees(SURELY * Math.hypot(deviations.laydown, deviations.arrows), ARROWS_FT);
+  const room = degrees(SURELY * hypot(deviations.laydown, deviations.arrows), ARROWS_FT);
   const toward = boards > 0 ? 'outside' : 'inside';
   const mostDeg = toward === 'outside' ? loadPractice().line.launchDeg.farthest : MOST_INWARD_DEG;
   const angleDeg = Math.abs(degrees(boards, ARROWS_FT));
@@ -80,7 +81,7 @@ function oddBend(
 ): readonly Oddity[] {
   if (pinsBoard === undefined) return [];
   const straightBoard = straightAt(laydownBoard, arrowsBoard, PINS_FT);
-  const room = SURELY * Math.hypot(straightError(deviations, PINS_FT), errors.pinsBoards);
+  const room = SURELY * hypot(straightError(deviations, PINS_FT), errors.pinsBoards);
   return pinsBoard < straightBoard - room
     ? [{ code: 'bends-outward', params: { laydownBoard, arrowsBoard, straightBoard, pinsBoard } }]
     : [];
@@ -99,7 +100,7 @@ function oddBreakpoint(
     ['pins', shot.pinsBoard, errors.pinsBoards],
   ] as const;
   for (const [place, board, error] of places)
-    if (board !== undefined && breakpointBoard > board + SURELY * Math.hypot(errors.breakpointBoards, error))
+    if (board !== undefined && breakpointBoard > board + SURELY * hypot(errors.breakpointBoards, error))
       return [{ code: 'breakpoint-not-outermost', params: { breakpointBoard, place, board } }];
   const { laydownBoard, arrowsBoard, breakpointFt } = shot;
   if (laydownBoard === undefined || arrowsBoard === undefined) return [];
@@ -107,7 +108,7 @@ function oddBreakpoint(
   const straightBoard = straightAt(laydownBoard, arrowsBoard, straightFt);
   const lineError = straightError({ laydown: errors.laydownBoards, arrows: arrowsError }, straightFt);
   const slope = Math.abs(arrowsBoard - laydownBoard) / ARROWS_FT;
-  const room = SURELY * Math.hypot(lineError, errors.breakpointBoards, slope * errors.breakpointFt);
+  const room = SURELY * hypot(lineError, errors.breakpointBoards, slope * errors.breakpointFt);
   return breakpointBoard < Math.min(straightBoard, laydownBoard) - room
     ? [{ code: 'breakpoint-past-line', params: { breakpointBoard, straightBoard, straightFt } }]
     : [];

@@ -15,7 +15,7 @@ export interface OddShot {
 }
 
 /**
- * What looks odd about a shot by itself; nothing of one about which the person was asked before.
+ * What looks odd about a shot by itself; nothing for a shot that the person has confirmed.
  *
  * @param release  of the bowler, where the record is known
  */

@@ -3,13 +3,13 @@ import type { LoggedShot } from '../schemas/shot-log.js';
 import { readReading } from './read-reading.js';
 import { LINE_READINGS, READINGS, readingSchema } from './readings.js';
 
-/** The four boards of a shot as they stand in one line; one that was not seen is left out. */
+/** The four boards of a shot as they are in one line; one that was not seen is left out. */
 export type ShotLine = Pick<LoggedShot, (typeof LINE_READINGS)[number] | 'gutter'>;
 
 const NOT_SEEN = /^[-–—?]$/;
 const GUTTER = /^g(utter)?$/i;
 
-/** What a line is, for whoever has to be told. */
+/** The form of a line, for messages. */
 export const LINE_RULE =
   'Four boards from the bowler’s own side, in this order: laydown, arrows, breakpoint, pins. A dash stands for not seen, g at the pins for a gutter ball.';
 

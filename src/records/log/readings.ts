@@ -11,7 +11,7 @@ import type { ReadingErrors } from '../shared/reading-errors.js';
 
 /** What a reading is called, and what it is measured in. */
 export interface Reading {
-  /** As it stands behind `the`; a number in braces is in the trade's unit of the quantity behind it. */
+  /** As it appears after `the`; a number in braces is in the trade's unit of the quantity behind it. */
   readonly name: string;
   /** As it stands above a column, with a line break; numbers as in `name`. */
   readonly head: string;

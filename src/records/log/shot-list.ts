@@ -38,7 +38,7 @@ export interface ListedShot {
 }
 
 /** As many as a log holds. */
-const MOST_ROWS = 10_000;
+export const MOST_LISTED_SHOTS = 10_000;
 
 /**
  * Reads a list of shots, in order.
@@ -48,12 +48,12 @@ const MOST_ROWS = 10_000;
  *
  * @param id      the drilled layout whose shots they are; rows of another are refused
  * @param source  the file's name, for the error
- * @throws {InputError} `broken-list` or `bad-list`, with the faults of all rows at once, up to so many as an error names
+ * @throws {InputError} `broken-list` or `bad-list`, with the faults of all rows at once, up to as many as an error names
  */
 export function readShotList(text: string, id: string, source: string): readonly ListedShot[] {
   const rows = readRows(text, source, {
     each: 'shot',
-    mostRows: MOST_ROWS,
+    mostRows: MOST_LISTED_SHOTS,
     known: HEADS,
     needed: ['lane'],
     example: 'flarewise log ID --csv shows the columns.',

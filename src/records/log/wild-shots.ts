@@ -9,7 +9,7 @@ const LEAST_SHOTS = 5;
 /** Normal deviations of the median absolute deviation: 1 / Φ⁻¹(3/4) (Rousseeuw & Croux, JASA 88, 1273, 1993). */
 const TO_DEVIATION = 1.4826;
 
-/** From so many robust deviations on a value is an outlier (Iglewicz & Hoaglin, How to Detect and Handle Outliers, 1993; from memory). */
+/** From this many robust deviations on a value is an outlier (Iglewicz & Hoaglin, How to Detect and Handle Outliers, 1993; from memory). */
 const WILD = 3.5;
 
 /**

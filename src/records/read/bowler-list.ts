@@ -8,6 +8,8 @@ import {
   type BowlerKind,
   GUESS_DEVIATION,
   RELEASE_GUESSES,
+  RELEASE_KEYS,
+  type ReleaseKey,
 } from '../shared/release-guesses.js';
 import { guardedCell } from '../text/csv-cell.js';
 import { nearestWord } from '../text/nearest-word.js';
@@ -27,13 +29,16 @@ const NUMBERS = [
   'papUpIn',
   'laydownBoard',
 ] as const;
-const HEADS = ['name', 'hand', 'thumbHole', ...NUMBERS, 'skill', 'note'] as const;
+/** The column that says how far off a number of the release may be, one standard deviation: `speedMph +/-`. */
+const offHead = <K extends ReleaseKey>(key: K) => `${key} +/-` as const;
+const OFF_HEADS = RELEASE_KEYS.map(offHead);
+const HEADS = ['name', 'hand', 'thumbHole', ...NUMBERS, ...OFF_HEADS, 'skill', 'note'] as const;
 /** Numbers that may be left out or unknown: they are guessed by the kind of bowler. */
 const GUESSED = ['axisTiltDeg', 'axisRotationDeg', 'papOverIn', 'papUpIn'] as const;
 /** The kind of bowler to guess by; it is read and not written, for what was guessed is written as such. */
 const KIND = 'kind';
 const READ_HEADS = [...HEADS, KIND] as const;
-const OPTIONAL: readonly string[] = ['laydownBoard', 'skill', 'note', ...GUESSED];
+const OPTIONAL: readonly string[] = ['laydownBoard', 'skill', 'note', ...GUESSED, ...OFF_HEADS];
 const NEEDED = HEADS.filter((head) => !OPTIONAL.includes(head));
 
 /**
@@ -41,18 +46,20 @@ const NEEDED = HEADS.filter((head) => !OPTIONAL.includes(head));
  *
  * Cells are typed as a person writes them: `4 7/8`, `1/4 down`, `17,5`, `28 km/h`, `40-50`, `yes`. An empty cell is a field
  * left out. Axis tilt, axis rotation and PAP may be left out, or be `?`: they are then guessed by the column `kind`, or else by
- * the usual kind of bowler, and the record says how far off the guess may be.
+ * the usual kind of bowler, and the record says how far off the guess may be. A column such as `speedMph +/-`, or `speedMph ±`,
+ * says it of any number of the release.
  * Grips and scatters have no column: they take a JSON record.
  *
  * @param source  the file's name, for the error
- * @throws {InputError} `broken-list` or `bad-list`, with the faults of all rows at once, up to so many as an error names
+ * @throws {InputError} `broken-list` or `bad-list`, with the faults of all rows at once, up to as many as an error names
  */
 export function readBowlerList(text: string, source: string): readonly Bowler[] {
   const rows = readRows(text, source, {
     each: 'bowler',
-    mostRows: MOST_ROWS,
+    mostRows: MOST_LISTED_BOWLERS,
     known: READ_HEADS,
     needed: NEEDED,
+    knownHead: (head) => head.trim().replace(/\s*(±|\+\/?-)$/, ' +/-'),
     example: 'Export a bowler with flarewise shelf export --csv to see the columns.',
   });
   const faults: Fault[] = [];
@@ -78,28 +85,27 @@ export function readBowlerList(text: string, source: string): readonly Bowler[] 
 }
 
 /**
- * The list of these bowlers; what has no column (grip, scatter) is left out. A number that is not known exactly says how far
- * off it may be: `17.5 +/- 1.2`.
+ * The list of these bowlers; what has no column (grip, scatter) is left out. How far off a number may be stands in a column
+ * of its own.
  */
 export const formatBowlerList = (bowlers: readonly Bowler[]): string =>
   stringify(
-    bowlers.map(({ pap, thumbHole, uncertainty = {}, ...bowler }) => {
-      const numbers = { ...bowler, papOverIn: pap.overIn, papUpIn: pap.upIn };
-      const unsure = Object.entries(uncertainty).map(([key, deviation]) => [
-        key,
-        `${numbers[key as keyof typeof uncertainty]} +/- ${deviation}`,
-      ]);
-      return { ...numbers, ...Object.fromEntries(unsure), thumbHole: thumbHole ? 'yes' : 'no' };
-    }),
+    bowlers.map(({ pap, thumbHole, uncertainty = {}, ...bowler }) => ({
+      ...bowler,
+      papOverIn: pap.overIn,
+      papUpIn: pap.upIn,
+      ...Object.fromEntries(RELEASE_KEYS.map((key) => [offHead(key), uncertainty[key]])),
+      thumbHole: thumbHole ? 'yes' : 'no',
+    })),
     { header: true, columns: [...HEADS], record_delimiter: 'windows', cast: { string: guardedCell } },
   );
 
 /** Far more than a club has; each is checked in some microseconds. */
-const MOST_ROWS = 20_000;
+export const MOST_LISTED_BOWLERS = 20_000;
 
 const USUAL_KIND: BowlerKind = 'usual';
 
-/** The kind of bowler of a row, the usual one where none is given; null for a word that is none. */
+/** The kind of bowler of a row, the usual one where none is given; null for an unknown word. */
 function kindOf(row: Row): BowlerKind | null {
   const typed = row[KIND] ?? '';
   return isUnknown(typed) ? USUAL_KIND : (BOWLER_KIND_IDS.find((kind) => kind === typed) ?? null);
@@ -127,13 +133,19 @@ function recordOf(row: Row, kind: BowlerKind): unknown {
     ...Object.fromEntries(NUMBERS.map((head) => [head, typed(head)])),
     ...fromKeys(guessed, (head) => RELEASE_GUESSES[kind][head]),
   };
+  const uncertainty = {
+    ...fromKeys(guessed, (head) => GUESS_DEVIATION[head]),
+    ...Object.fromEntries(
+      RELEASE_KEYS.flatMap((key) => (isUnknown(row[offHead(key)]) ? [] : [[key, row[offHead(key)]]])),
+    ),
+  };
   const record = {
     schema: 'flarewise/bowler/1',
     ...Object.fromEntries(TEXTS.map((head) => [head, typed(head)])),
     thumbHole: given('thumbHole') ? (YES_NO[row.thumbHole.toLowerCase()] ?? row.thumbHole) : undefined,
     ...numbers,
     pap: { overIn: papOverIn, upIn: papUpIn },
-    uncertainty: guessed.length > 0 ? fromKeys(guessed, (head) => GUESS_DEVIATION[head]) : undefined,
+    uncertainty: Object.keys(uncertainty).length > 0 ? uncertainty : undefined,
   };
   return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined));
 }

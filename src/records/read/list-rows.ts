@@ -14,6 +14,8 @@ export interface ListKind {
   readonly mostRows: number;
   readonly known: readonly string[];
   readonly needed: readonly string[];
+  /** A head as it is known, of one that may be written in several ways. */
+  readonly knownHead?: (head: string) => string;
   /** How to see what the columns are. */
   readonly example: string;
 }
@@ -26,7 +28,7 @@ export interface ListKind {
  * @throws {InputError} `broken-list` or `bad-list`, with all faults of the heads at once
  */
 export function readRows(text: string, source: string, kind: ListKind): readonly Row[] {
-  const { heads, rows } = cellsOf(text, source, kind.mostRows);
+  const { heads, rows } = cellsOf(text, source, kind);
   if (rows.length === 0)
     throw new InputError(
       'bad-list',
@@ -53,14 +55,14 @@ export function readRows(text: string, source: string, kind: ListKind): readonly
   return rows;
 }
 
-function cellsOf(text: string, source: string, mostRows: number) {
+function cellsOf(text: string, source: string, { mostRows, knownHead = (head) => head }: ListKind) {
   let heads: readonly string[] = [];
   try {
     const rows: readonly Row[] = parse(text, {
       bom: true,
       columns: (first: string[]) => {
-        heads = first;
-        return first;
+        heads = first.map(knownHead);
+        return [...heads];
       },
       trim: true,
       cast: unguardedCell,

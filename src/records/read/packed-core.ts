@@ -24,7 +24,7 @@ export function portableCore({ core, meshes }: CoreFile): PortableCore {
   };
 }
 
-/** A core as it stands in a bundle. */
+/** A core as it is in a bundle. */
 const packedCoreSchema = z.strictObject({
   record: coreSchema,
   /** STL files in base64, by the names the record calls them. */
@@ -34,16 +34,16 @@ const packedCoreSchema = z.strictObject({
 export type PackedCore = z.infer<typeof packedCoreSchema>;
 
 /** Most that the meshes of one core may have to travel in a bundle; in base64 they still can be read back. */
-const MOST_MB = 40;
+export const MOST_EXPORTED_MB = 40;
 
 /** @throws {InputError} `too-large` when its meshes are more than a bundle takes */
 export function packCore(coreFile: CoreFile): PackedCore {
   const { core, meshes } = portableCore(coreFile);
   const size = [...meshes.values()].reduce((sum, bytes) => sum + bytes.length, 0);
-  if (size > MOST_MB * 1e6)
+  if (size > MOST_EXPORTED_MB * 1e6)
     throw new InputError('too-large', {
       field: 'meshes',
-      rule: `must be at most ${MOST_MB} MB to be exported`,
+      rule: `must be at most ${MOST_EXPORTED_MB} MB to be exported`,
       got: `${Math.ceil(size / 1e6)} MB`,
       hint: 'Hand on the ball, its core file and its meshes as files, or export the meshes coarser.',
     });

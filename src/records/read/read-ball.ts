@@ -6,7 +6,7 @@ import { readRecord } from './read-record.js';
 /**
  * Reads a ball and, if it names one, its core file with the meshes that one names.
  *
- * @param path  as the person typed it; it stands in the error
+ * @param path  as the person typed it; it appears in the error
  * @throws {InputError} as `readRecord` does, of whichever file is at fault
  */
 export function readBall(path: string): Ball {

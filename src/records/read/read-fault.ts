@@ -7,7 +7,7 @@ import { fileReason } from '../../files/system-fault.js';
  * @param error   as the system threw it
  * @param kind    what was expected: `a JSON file`
  * @param remedy  what to check when there is nothing of that name
- * @returns the error itself where it is none of the system's
+ * @returns the error itself where it does not come from the system
  */
 export function readFault(error: unknown, path: string, kind: string, remedy: string): unknown {
   const code = (error as NodeJS.ErrnoException).code;

@@ -36,7 +36,7 @@ const MB = 1_000_000;
  * Only a regular file is opened: a pipe or a device may never end, and reading one may do something. Opened without
  * waiting, in case it became a pipe meanwhile.
  *
- * @param path    as the person typed it; it stands in the error
+ * @param path    as the person typed it; it appears in the error
  * @param remedy  what to check when it does not exist
  * @throws {InputError} `no-such-file`, `no-regular-file`, `too-large`
  */

@@ -7,6 +7,7 @@ import { type JsonFault, jsonFault, MOST_DEPTH } from './json-fault.js';
 import { migrated } from './migrate.js';
 import { type FileKind, JSON_FILE, readBytes } from './read-file.js';
 import { withTypedNumbers } from './typed-numbers.js';
+import { versionHint } from './version-hint.js';
 
 /** A record's schema, or how to tell from the value which of several it should meet. */
 export type RecordSchema<T> = z.ZodType<T> | ((value: unknown) => z.ZodType<T>);
@@ -14,7 +15,7 @@ export type RecordSchema<T> = z.ZodType<T> | ((value: unknown) => z.ZodType<T>);
 /**
  * Reads one record from a JSON file.
  *
- * @param path  as the person typed it; it stands in the error
+ * @param path  as the person typed it; it appears in the error
  * @throws {InputError} `no-such-file`, `broken-json`, `wrong-kind` or `bad-record`, with all faults at once
  */
 export const readRecord = <T>(schema: RecordSchema<T>, path: string): T =>
@@ -51,7 +52,7 @@ export function parseRecord<T>(wanted: RecordSchema<T>, given: unknown, source: 
       {
         ...tag,
         hint: tag.rule.includes(`/${kind}/`)
-          ? 'It belongs to another version of flarewise: compare it with the files in data/.'
+          ? versionHint((value as { schema: string }).schema, tag.rule.replaceAll('"', ''))
           : kind === 'core'
             ? 'This is a core record; a ball record names it: "core": "<file>".'
             : `This is a ${kind} record; give it with --${kind}.`,

@@ -4,7 +4,7 @@ import { type DrilledLayout, drilledLayoutSchema } from '../schemas/drilled-layo
 import { type Lane, laneSchema } from '../schemas/lane.js';
 import { kindInTag, type RecordSchema } from './read-record.js';
 
-/** The records a person keeps, by kind, as they stand in their files. */
+/** The records a person keeps, by kind, as they are in their files. */
 export interface RecordOf {
   bowler: Bowler;
   ball: BallRecord;
@@ -31,6 +31,6 @@ export const RECORD_TAGS: { readonly [K in RecordKind]: RecordOf[K]['schema'] } 
   layout: 'flarewise/layout/2',
 };
 
-/** The kind that a record's tag names; null when it is none that is kept. */
+/** The kind that a record's tag names; null for a kind that is not kept. */
 export const recordKindOf = (value: unknown): RecordKind | null =>
   RECORD_KINDS.find((kind) => kind === kindInTag(value)) ?? null;

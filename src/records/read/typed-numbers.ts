@@ -5,7 +5,7 @@ import { recordUnit } from '../schemas/quantity.js';
 import { ABOUT_DEVIATION, type UncertainKey } from '../shared/about-deviation.js';
 import { isUnread, kindOfUnit, readNumber } from '../text/read-number.js';
 
-/** The fields of each kind of record that may be a range or `about` so much, by their paths. */
+/** The fields of each kind of record that may be a range or `about` a value, by their paths. */
 const UNCERTAIN: Readonly<Record<string, Readonly<Record<string, UncertainKey>>>> = {
   'flarewise/bowler/1': {
     speedMph: 'speedMph',
@@ -21,7 +21,7 @@ const UNCERTAIN: Readonly<Record<string, Readonly<Record<string, UncertainKey>>>
 /**
  * A record whose numbers may be typed as text, `"4 7/8"`, `"27,5 km/h"`, with those texts as numbers in the fields' own units.
  *
- * A range or `about` so much in the release of a bowler or the published numbers of a ball goes into its `uncertainty`, unless that says already how sure the
+ * A range or `about` a value in the release of a bowler or the published numbers of a ball goes into its `uncertainty`, unless that says already how sure the
  * number is. A text that is no single number elsewhere stays as it is, for the schema to refuse it by name.
  */
 export function withTypedNumbers(schema: z.ZodType, value: unknown): unknown {

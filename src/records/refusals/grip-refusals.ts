@@ -21,6 +21,8 @@ export interface GripRefusals {
     /** How deep they meet; 0 at the surface. */
     readonly depthIn: number;
   };
+  /** Nothing is left of the ball over a hole that runs in at a slant. */
+  'no-lip': { readonly field: string; readonly hole: string };
   'vent-impossible': {
     /** Path of the vent. */
     readonly field: string;

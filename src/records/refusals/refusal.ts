@@ -27,7 +27,7 @@ export class Refusal extends Error {
 
   /**
    * @param statements  all that was found at once, at least one
-   * @param source      the file it stands in, when known
+   * @param source      the file it comes from, when known
    */
   constructor(
     readonly statements: readonly RefusalStatement[],

@@ -57,7 +57,7 @@ const lobeFromMarkField = quantity(-60, 60, {
   hint: '0 when a nose points toward the mark; 45 when the mark lies midway between two of four.',
 });
 
-/** What may be told of any ball. */
+/** What a record may say about any ball. */
 const outerFields = {
   circumferenceIn: quantity(26.704, 27.002, {
     unit: 'in',
@@ -154,7 +154,7 @@ export const ballSchema = z
 export const ballSchemaFor = (value: unknown): z.ZodType<BallRecord> =>
   typeof value === 'object' && value !== null && 'core' in value ? ownCoreBallSchema : publishedBallSchema;
 
-/** A ball as it stands in its file. */
+/** A ball as it is in its file. */
 export type BallRecord = z.infer<typeof ballSchema>;
 export type PublishedBall = z.infer<typeof publishedBallSchema>;
 
@@ -168,7 +168,7 @@ export const hasOwnCore = (ball: Ball): ball is OwnCoreBall => 'core' in ball;
 export const ballUncertainty = (ball: BallRecord): BallUncertainty =>
   'core' in ball ? {} : (ball.uncertainty ?? {});
 
-/** The ball as it stands in its file. */
+/** The ball as it is in its file. */
 export function ballRecord(ball: Ball): BallRecord {
   if (!hasOwnCore(ball)) return ball;
   const { coreFile, ...record } = ball;

@@ -16,7 +16,7 @@ export interface CoreFamilyEntry {
 }
 
 /**
- * The core families, by the word that stands in a ball's record. Their shapes stand in `ball/core/core-families.ts`.
+ * The core families, by the word that stands in a ball's record. Their shapes are in `ball/core/core-families.ts`.
  *
  * A ball with a core of its own is of none: its file says what it is made of.
  */

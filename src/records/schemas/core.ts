@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { hypot } from '../../math/hypot.js';
 import { cross, norm, unit, type Vec3 } from '../../math/vec3.js';
 import { choice, fileField, nameField, noteField, quantity, recordTag } from './quantity.js';
 
@@ -127,7 +128,7 @@ const SHAPES = [ellipsoid, cylinder, cone, capsule, box, mesh] as const;
 const direction = (what: string) =>
   point(what)
     .refine(
-      (v) => Math.hypot(...v) >= LEAST_LENGTH,
+      (v) => hypot(...v) >= LEAST_LENGTH,
       `must not be [0, 0, 0]: its length must be at least ${LEAST_LENGTH}`,
     )
     .optional();

@@ -9,7 +9,7 @@ import { choice, quantity } from './quantity.js';
 /** Density assumed of what old holes are filled with, g/cc (common practice, no source). */
 export const USUAL_PLUG_GCC = 1.2;
 
-/** A text that `parse` must be able to read; what it finds wrong is told as faults of the record. */
+/** A text that `parse` must be able to read; what it finds wrong becomes faults of the record. */
 const readBy = (parse: (text: string) => unknown, description: string) =>
   z
     .string({ error: 'must be a text' })

@@ -15,7 +15,7 @@ interface Compared {
   readonly short: string;
   /** Which of the units a person reads it is shown in (`report/text/display-units.ts`). */
   readonly quantity: string;
-  /** The unit that answers give it in, as it stands behind the number. */
+  /** The unit that answers give it in, as it appears after the number. */
   readonly unit: string;
   /** Digits after the point in a sentence, of the number and of a difference. */
   readonly digits: number;
@@ -25,7 +25,7 @@ interface Compared {
   readonly less: string;
   /** Whether it is seen on the lane; else it is read off the ball. */
   readonly isOnLane: boolean;
-  /** Whether its changes are shared out among the numbers of the layout, and told for each step of one. */
+  /** Whether its changes are divided among the numbers of the layout (Shapley shares), and shown for one step of each. */
   readonly isShared: boolean;
 }
 
@@ -42,7 +42,7 @@ export interface WishWords {
 
 /**
  * All numbers of a shot, by their names in answers, in the order in which tables show them. How each is read from a shot
- * stands in `simulate/readings.ts`.
+ * is in `simulate/readings.ts`.
  */
 export const REACTION_NUMBERS = {
   hookStartFt: {

@@ -17,7 +17,7 @@ const deviationsSchema = z.strictObject({
 
 const aboutSchema = z.strictObject({ about: z.string(), deviation: deviationsSchema });
 
-/** The numbers of a bowler or a ball that may be known as a range or as `about` so much. */
+/** The numbers of a bowler or a ball that may be known as a range or as `about` a value. */
 export type UncertainKey = keyof z.infer<typeof deviationsSchema>;
 
 /** How far off each may be that was typed with `about` (one standard deviation; assumed, no source), in its own unit. */

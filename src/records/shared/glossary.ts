@@ -20,7 +20,7 @@ const glossarySchema = z.strictObject({
 });
 
 /**
- * The trade's words in groups, each with the names it also goes by and what to read next. A number in braces is in the trade's
+ * The trade's words in groups, each with its other names and what to read next. A number in braces is in the trade's
  * unit of the quantity named behind it: `{3 3/8 tape}`.
  */
 export type Glossary = z.infer<typeof glossarySchema>;
@@ -29,7 +29,7 @@ export type Term = Glossary['groups'][number]['terms'][number];
 export const loadGlossary = (): Glossary => glossarySchema.parse(readShared('glossary.json'));
 
 /**
- * The term that a person asked for, by its name or another it goes by; capitals, hyphens and spaces do not count.
+ * The term that a person asked for, by any of its names; capitals, hyphens and spaces do not count.
  *
  * @returns the term, or else the nearest known name, or null
  */

@@ -15,7 +15,7 @@ const limited = usual.extend({ farthest: z.number() });
 
 /** Lines that bowlers play, in boards from the own side and degrees; `tolerance` says how far outside still passes. */
 const linePracticeSchema = z.strictObject({
-  /** Where the path is widest: the pattern's length in feet less so many, but not outside `least`. */
+  /** Where the path is widest: the pattern's length in feet less this many, but not outside `least`. */
   breakpointBoard: z.strictObject({
     patternFtLess: z.number(),
     least: z.number(),

@@ -4,7 +4,7 @@ import { InputError } from '../../base/errors.js';
  * The text of a file in UTF-8, without the byte order mark that some editors put.
  *
  * @param source  the file, for the error
- * @throws {InputError} `not-utf8` for another encoding: a letter read wrongly would go on into records and sheets
+ * @throws {InputError} `not-utf8` for another encoding: a misread letter would end up in records and sheets
  */
 export function decodedText(bytes: Uint8Array, source: string): string {
   if (isUtf16(bytes)) throw notUtf8('a text in UTF-16', source);

@@ -21,7 +21,7 @@ const LIMITS = {
 /** Inches to the nearest sixteenth, as on a tape: `4 1/2`, `3 3/8`, `0`. */
 export const formatSixteenths = (inches: number): string => formatFraction(inches, 16);
 
-/** Inches to the nearest of so many parts (a power of two), as a fraction in its lowest terms: `31/32`. */
+/** Inches to the nearest of this many parts (a power of two), as a fraction in its lowest terms: `31/32`. */
 export function formatFraction(inches: number, parts: number): string {
   const count = Math.round(Math.abs(inches) * parts);
   const sign = inches < 0 && count > 0 ? '-' : '';

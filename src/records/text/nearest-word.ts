@@ -1,4 +1,4 @@
-/** The known word that a misspelt one may stand for: the nearest in letters, or one that goes on where it ends. */
+/** The known word that a misspelt one may stand for: the nearest in letters, or one that begins with it. */
 export function nearestWord(word: string, known: readonly string[]): string | null {
   let best: string | null = null;
   const most = Math.max(2, Math.floor(word.length / 3));

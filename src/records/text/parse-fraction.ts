@@ -1,7 +1,7 @@
 import { plainSigns } from './plain-signs.js';
 
 /**
- * A number as typed at a counter: `4`, `4.5`, `4,5`, `4 1/2`, `4-1/2`, `4½`, `1/2`; NaN when it is none.
+ * A number as typed at a counter: `4`, `4.5`, `4,5`, `4 1/2`, `4-1/2`, `4½`, `1/2`; NaN otherwise.
  *
  * A comma is a decimal one. Where it may stand for thousands is for the caller to know (`readNumber`).
  */

@@ -1,7 +1,7 @@
 import { isUnread, readNumber } from './read-number.js';
 
 /**
- * A single number as typed, with its unit or without: `4 7/8`, `124 mm`, `6 mm down`, `28 km/h`; NaN when it is none.
+ * A single number as typed, with its unit or without: `4 7/8`, `124 mm`, `6 mm down`, `28 km/h`; NaN otherwise.
  *
  * @param bare    unit of a number typed without one
  * @param wanted  unit of the result

@@ -82,7 +82,7 @@ interface Amount {
 
 const AMOUNT = /^([+-]?) ?(?:(up|down) )?([\d.,][\d., /-]*)(?: ?([a-z°"'#/]+\.?))??(?: ?(up|down))?$/i;
 
-/** One number of any unit, or of a unit and its part; null when it is none. */
+/** One number of any unit, or of a unit and its part; null otherwise. */
 const readAmount = (text: string, kind: NumberKind): Amount | null =>
   readPlain(text, kind) ?? readWithPart(text, kind);
 

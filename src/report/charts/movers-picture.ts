@@ -75,7 +75,7 @@ const LOOKS = {
   layout: { fill: 'series1', stroke: { ink: 'series1', width: 1 } },
 } as const;
 
-/** Slanted lines over the bar of the shots, so that it is told from the others without its tone. */
+/** Slanted lines over the bar of the shots, so that it differs from the others even without its tone. */
 const hatch = (end: number, top: number): SceneNode[] =>
   Array.from({ length: Math.max(0, Math.floor((end - 9) / 6)) }, (_, i) =>
     segment([1 + 6 * i, top + BAR[1]], [1 + 6 * i + BAR[1], top], { ink: 'soft', width: 0.6 }),

@@ -17,7 +17,7 @@ const MOST_HALF = 35;
 const PER_BOARD = [100, 40, 20, 10, 5, 4, 2, 1];
 
 /**
- * How far paths lie from the first one, pins at the top: a row is three feet, and a board is so many columns as there is room for,
+ * How far paths lie from the first one, pins at the top: a row is three feet, and a board takes as many columns as there is room for,
  * so that paths which share their boards on a drawing of the lane stand apart.
  */
 export function apartDrawing(shots: readonly SignedPath[], hand: 'right' | 'left', page: Page): string[] {

@@ -1,3 +1,4 @@
+import { asin } from '../../math/atan.js';
 import { smallCircle } from '../../math/curves.js';
 import { arcAngle } from '../../math/sphere.js';
 import { addScaled, scale, unit, type Vec3 } from '../../math/vec3.js';
@@ -161,8 +162,7 @@ function labelPoint({ turn, points }: RingAnswer, { radiusIn }: BallFace, view: 
 
 function layers(face: BallFace, rings: readonly RingAnswer[]): Layer[] {
   const lines = ballLines(face);
-  const rim = (at: Vec3, diameterIn: number): Vec3[] =>
-    smallCircle(at, Math.asin(diameterIn / 2 / face.radiusIn));
+  const rim = (at: Vec3, diameterIn: number): Vec3[] => smallCircle(at, asin(diameterIn / 2 / face.radiusIn));
   return [
     { curves: [lines.midline], ascii: '~', isQuiet: true },
     { curves: [lines.centreLine], ascii: '|', isQuiet: true },

@@ -1,3 +1,4 @@
+import { hypot } from '../../math/hypot.js';
 import { isInside, type Loop, type PlanePoint } from '../../math/polygon.js';
 import type { CoreAnswer, CoreSection } from '../../records/answers/answer.js';
 import { glyphs, type Page } from '../text/page.js';
@@ -15,7 +16,7 @@ const CAPTIONS: Readonly<Record<CoreSection['plane'], readonly [string, string]>
   equator: ['Through the equator', 'from the pin, marker right'],
 };
 
-/** What the signs of a drawing that are no part's letter stand for. */
+/** What the signs of a drawing that are not a part's letter stand for. */
 const HOLE = 'o';
 const CG = '+';
 const PSA = '*';
@@ -59,7 +60,7 @@ function sectionLines(section: CoreSection, answer: CoreAnswer, columns: number,
   const signAt = (x: number, y: number): string => {
     const place = [x, y] as const;
     const part = section.parts.findLast(({ loops }) => isInside(loops, place));
-    const fromCentre = Math.hypot(x, y);
+    const fromCentre = hypot(x, y);
     if (fromCentre <= radiusIn && section.holes.some(({ outline }) => isInside([outline], place)))
       return HOLE;
     if (part) return parts[part.part].sign;
@@ -85,4 +86,4 @@ function sectionLines(section: CoreSection, answer: CoreAnswer, columns: number,
 
 /** Whether outlines may fall between the places that letters stand for. */
 const isTiny = (loops: readonly Loop[], cell: number): boolean =>
-  loops.flat().every(([x, y]) => Math.hypot(x - loops[0][0][0], y - loops[0][0][1]) < 3 * cell);
+  loops.flat().every(([x, y]) => hypot(x - loops[0][0][0], y - loops[0][0][1]) < 3 * cell);

@@ -12,7 +12,7 @@ interface SignedPath {
 export const drawnApartText = (shots: readonly SignedPath[], units: Units): string =>
   `Signs stand in every third row; where paths meet, ${shots[0]?.sign} is drawn. ${apartText(shots, units)}`;
 
-/** How far paths lie apart at most, and where. */
+/** The greatest distance between paths, and where it is. */
 export function apartText([first, ...others]: readonly SignedPath[], { laneMark, boards }: Units): string {
   const gaps = others.flatMap(({ sign, path }) =>
     path.flatMap(({ distanceFt, board }) => {

@@ -15,7 +15,7 @@ import { boardColumn, boardScale, fineColumn, pinDeck, pocketColumns } from './l
 import { pathNotes, spreadNotes } from './lane-notes.js';
 import { oilLegend, oilSign } from './oil-sign.js';
 
-/** Shots on one lane; remarks are about the first. Those that share their boards are drawn by how far they lie apart. */
+/** Shots on one lane; remarks are about the first. Paths that share their boards are drawn as differences. */
 export interface DrawnLane {
   readonly hand: 'right' | 'left';
   readonly lane: Lane;
@@ -24,7 +24,7 @@ export interface DrawnLane {
 
 const FEET_PER_ROW = 3;
 const FEET_PER_LABEL = 15;
-/** Every so many rows the paths' signs stand in place of those of their phases. */
+/** Every few rows, the paths' signs replace those of their phases. */
 const ROWS_PER_SIGN = 3;
 const NO_POCKET = 'No line was found that brings this ball to the pocket; the nearest one is drawn.';
 const LEFT = '     ';

@@ -19,7 +19,7 @@ export interface Typeface {
   printable(text: string): string;
   /**
    * A font file with the glyphs of this text only, to be embedded in a picture: without hints and kerning, with the copyright
-   * notice and the licence. The same letters give the same bytes, whatever their order.
+   * notice and the licence. The same letters give the same bytes, in any order.
    */
   cut(text: string, weight: Weight): Promise<Buffer>;
 }

@@ -1,3 +1,4 @@
+import { atan2 } from '../../math/atan.js';
 import { arcAround, arcBetween, greatCircle, someTangent } from '../../math/curves.js';
 import { arcAngle, walk } from '../../math/sphere.js';
 import { cross, dot, rotateAbout, unit, type Vec3 } from '../../math/vec3.js';
@@ -52,7 +53,7 @@ export function ballLines({ pap, pin, marker }: Pick<BallFace, 'pap' | 'pin' | '
 
 /** The angle at a corner from one unit tangent to another, drawn the shorter way. */
 function wedge(corner: Vec3, from: Vec3, to: Vec3): Wedge {
-  const turn = Math.atan2(dot(corner, cross(from, to)), dot(from, to));
+  const turn = atan2(dot(corner, cross(from, to)), dot(from, to));
   return {
     arc: arcAround(corner, from, turn, WEDGE),
     angle: Math.abs(turn),

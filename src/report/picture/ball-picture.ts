@@ -1,3 +1,4 @@
+import { asin } from '../../math/atan.js';
 import { smallCircle } from '../../math/curves.js';
 import type { LayoutAnswer } from '../../records/answers/answer.js';
 import type { BallFace, RingAnswer } from '../../records/answers/parts/ball-face.js';
@@ -75,7 +76,7 @@ const part = (name: string, nodes: readonly SceneNode[]): GroupNode => ({ kind: 
 /** What lies below the layout: rings, the grip's lines, holes old and new. */
 function ground({ face, rings }: DrawnBall, lines: BallLines, pen: Pen): GroupNode[] {
   const rim = (hole: { at: BallFace['pin'] }, diameterIn: number) =>
-    smallCircle(hole.at, Math.asin(diameterIn / 2 / face.radiusIn));
+    smallCircle(hole.at, asin(diameterIn / 2 / face.radiusIn));
   return [
     part(
       'rings',

@@ -1,8 +1,9 @@
 import { crossingsAt, type Loop, type PlanePoint } from '../../math/polygon.js';
+import { cos, sin } from '../../math/sin-cos.js';
 import type { SceneNode } from '../scene/scene.js';
 import { polyline } from '../scene/shapes.js';
 
-/** Turns of the hatch from part to part, degrees: neighbours in a list differ, whatever they weigh. */
+/** Turns of the hatch from part to part, degrees: neighbours in a list differ, whatever their density. */
 const TURNS = [45, -45, 0, 90, 22.5, -67.5] as const;
 
 /** Space between lines: 12 pt for filler's density down to 3 pt for the densest cores, so that denser looks darker in one ink. */
@@ -13,7 +14,7 @@ const CLOSEST = 3;
 export function hatch(loops: readonly Loop[], part: number, densityGcc: number): SceneNode {
   const space = Math.max(CLOSEST, SPACE / densityGcc);
   const angle = (TURNS[part % TURNS.length] * Math.PI) / 180;
-  const [c, s] = [Math.cos(angle), Math.sin(angle)];
+  const [c, s] = [cos(angle), sin(angle)];
   const turned = loops.map((loop) => loop.map(([x, y]): PlanePoint => [c * x + s * y, c * y - s * x]));
   const heights = turned.flat().map(([, y]) => y);
   const [first, last] = [Math.ceil(Math.min(...heights) / space), Math.floor(Math.max(...heights) / space)];

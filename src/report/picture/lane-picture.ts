@@ -89,7 +89,7 @@ function phaseNames(
             [start, y + 4],
             [x + (onLeft ? -3 : 3), y + 4],
           ],
-          'faint',
+          'soft',
           0.7,
         ),
         bar([start, start + (onLeft ? 1 : -1) * textRoom(`${sign}: ${text}`)], [y - TEXT, 1.2 * TEXT], {

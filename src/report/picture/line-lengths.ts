@@ -1,3 +1,4 @@
+import { hypot } from '../../math/hypot.js';
 import { arcAngle } from '../../math/sphere.js';
 import type { Vec3 } from '../../math/vec3.js';
 import type { BallFace } from '../../records/answers/parts/ball-face.js';
@@ -36,7 +37,7 @@ export function lineLengths(
     .map(([at, half]) => [pen.place(at), half]);
   const [middleX, middleY] = pen.middle;
   const isFree = ([x, y]: Point, half: number): boolean =>
-    Math.hypot(Math.abs(x - middleX) + half, y - middleY) < pen.radius &&
+    hypot(Math.abs(x - middleX) + half, y - middleY) < pen.radius &&
     taken.every(([[tx, ty], room]) => Math.abs(x - tx) > half + room || Math.abs(y - ty) > 1.15 * textSize);
   return Object.entries({
     'pin to PAP': lines.pinToPap,
@@ -62,7 +63,7 @@ export function lineLengths(
 /** A place on a line, and one to either side of it, clear of it. */
 function beside(at: Point, next: Point, half: number, textSize: number): Point[] {
   const [dx, dy] = [next[0] - at[0], next[1] - at[1]];
-  const length = Math.hypot(dx, dy) || 1;
+  const length = hypot(dx, dy) || 1;
   const [nx, ny] = [-dy / length, dx / length];
   const off = Math.abs(nx) * half + Math.abs(ny) * 0.6 * textSize + 2;
   return [at, ...[off, -off].map((by): Point => [at[0] + by * nx, at[1] + by * ny])];

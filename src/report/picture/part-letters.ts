@@ -1,3 +1,4 @@
+import { hypot } from '../../math/hypot.js';
 import { isInside, type Loop, type PlanePoint } from '../../math/polygon.js';
 import type { CoreAnswer } from '../../records/answers/answer.js';
 import type { SceneNode } from '../scene/scene.js';
@@ -54,7 +55,7 @@ function roomiest(drawn: readonly DrawnPart[], i: number, taken: readonly Point[
       if (!isOn(spot)) continue;
       const room = Math.min(
         ...sides.map((side) => distanceTo(side, spot)),
-        ...taken.map((sign) => Math.hypot(sign[0] - spot[0], sign[1] - spot[1]) - DISC_RADIUS),
+        ...taken.map((sign) => hypot(sign[0] - spot[0], sign[1] - spot[1]) - DISC_RADIUS),
       );
       if (room > (best?.room ?? LEAST_ROOM)) best = { room, spot };
     }
@@ -69,7 +70,7 @@ const sidesOf = (loop: Loop): Side[] => loop.map((place, i) => [place, loop[(i +
 function distanceTo([[ax, ay], [bx, by]]: Side, [x, y]: PlanePoint): number {
   const [dx, dy] = [bx - ax, by - ay];
   const along = Math.max(0, Math.min(1, ((x - ax) * dx + (y - ay) * dy) / (dx * dx + dy * dy || 1)));
-  return Math.hypot(x - ax - along * dx, y - ay - along * dy);
+  return hypot(x - ax - along * dx, y - ay - along * dy);
 }
 
 /** A loop with about as many corners as a letter's place needs. */

@@ -1,4 +1,5 @@
 import type { PlanePoint } from '../../math/polygon.js';
+import { cos, sin } from '../../math/sin-cos.js';
 import type { CoreAnswer, CoreSection } from '../../records/answers/answer.js';
 import { type Ink, type SceneNode, TONES } from '../scene/scene.js';
 import { circle, type Point, polygon, polyline } from '../scene/shapes.js';
@@ -115,7 +116,7 @@ export function balanceSign([x, y]: Point): SceneNode[] {
       [x, y],
       ...Array.from({ length: 9 }, (_, i): Point => {
         const angle = (Math.PI / 2) * (i / 8);
-        return [x + sx * r * Math.cos(angle), y + sy * r * Math.sin(angle)];
+        return [x + sx * r * cos(angle), y + sy * r * sin(angle)];
       }),
     ]);
   return [

@@ -29,7 +29,7 @@ export const SERIES = ['series1', 'series2', 'series3', 'series4', 'series5'] as
 export interface Stroke {
   readonly ink: Ink;
   readonly width: number;
-  /** Lengths of dash and gap by turns. */
+  /** Lengths of dash and gap, alternating. */
   readonly dash?: readonly number[];
 }
 

@@ -2,7 +2,7 @@ import type { Ink, Palette } from './scene.js';
 
 /*
  * Inks on a screen, light and dark. Those that mean something stand out from their ground at 3:1 (WCAG 2.2, 1.4.11), and those that are
- * told from one another in one picture do so for the colour-blind as well (tests/report/scene holds the figures); each has a sign
+ * distinguished in one picture are distinct for the colour-blind as well (tests/report/scene holds the figures); each has a sign
  * or a shape of its own besides.
  */
 export const SCREENS: Readonly<Record<'light' | 'dark', Palette>> = {

@@ -3,7 +3,7 @@ import { PAPER, type Scene, textsOf } from './scene.js';
 import { trim } from './shapes.js';
 import { toSvg } from './to-svg.js';
 
-/** What the embedded font goes by, so that no font of the reader's machine is taken for it. */
+/** Name of the embedded font, unlike that of any font on the reader's machine. */
 const EMBEDDED = 'flarewise text';
 
 /** A scene as an SVG file that needs nothing else: text is text, its font is inside, sizes are those of paper. */

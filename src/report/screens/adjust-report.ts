@@ -1,5 +1,6 @@
 import type { AdjustAnswer } from '../../records/answers/adjust-answer.js';
 import { adjustGrid, adjustNote, didLines, notRecommended, redrillNote } from '../tables/adjust-table.js';
+import { learnedLines } from '../tables/learned-lines.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
@@ -15,7 +16,7 @@ export function adjustReport(given: AdjustAnswer, page: Page, isFull = false): s
   const { units } = page;
   return joinSections([
     [
-      ...wrap(title(answer), page.width).map(page.paint.heading),
+      ...wrap(adjustTitle(answer), page.width).map(page.paint.heading),
       ...paragraph(didLines(answer, units).join(' '), page),
       ...paragraph(sayAll(verdict, units).join(' '), page, page.paint.strong),
     ],
@@ -51,7 +52,7 @@ const hasRoom = ({ wished }: AdjustAnswer, { width }: Page): boolean => width >=
 
 const SHORT_CAUTION = 'Only trained people sand and drill. A new finish: ask.';
 
-const title = ({ id, inputs: { bowler, lane } }: AdjustAnswer): string =>
+export const adjustTitle = ({ id, inputs: { bowler, lane } }: AdjustAnswer): string =>
   `What now with ${id}: ${bowler.name} on ${lane.name}`;
 
 const sections = (answer: AdjustAnswer, page: Page): readonly (readonly string[])[] => [
@@ -61,6 +62,7 @@ const sections = (answer: AdjustAnswer, page: Page): readonly (readonly string[]
     page,
   ),
   ...(answer.redrill ? redrillSections(answer.redrill, page) : []),
+  section('Logged shots', learnedLines(answer, page), page),
   section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
   section(
     'Before sanding, polishing or drilling',

@@ -89,7 +89,7 @@ function studentsTable(students: readonly CoachedStudent[], isOneBall: boolean, 
   );
 }
 
-/** A name in so many columns. */
+/** A name in this many columns. */
 function cut(name: string, room: number, { ascii }: Page): string {
   if (columnsOf(name) <= room) return name;
   const mark = ascii ? '..' : '…';
@@ -122,7 +122,7 @@ export function groupTexts(group: readonly CoachLine[], page: Page): string[] {
   const of = <S extends CoachLine['schema']>(schema: S) =>
     group.filter((line): line is Extract<CoachLine, { schema: S }> => line.schema === schema);
   return [
-    ...of('flarewise/coach-pair/3').map(({ ball, says }) => `${ball}: ${say(says, page.units)}`),
+    ...of('flarewise/coach-pair/4').map(({ ball, says }) => `${ball}: ${say(says, page.units)}`),
     ...of('flarewise/coach-bag/3').flatMap((bag: CoachBag) => sayAll(bag.says, page.units)),
     ...of('flarewise/coach-fault/2').map((fault) => `${fault.ball}: ${coachFaultText(fault, page.units)}`),
   ];

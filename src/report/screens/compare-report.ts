@@ -48,7 +48,7 @@ export function compareTitle({ inputs, varies, rows }: CompareAnswer, units: Uni
   return `${VARIED[varies]} compared for ${bowler.name}: ${same.join(', ')}, on ${lane.name}`;
 }
 
-/** All that stands behind the table. */
+/** Everything behind the table. */
 const sections = (answer: CompareAnswer, page: Page): readonly (readonly string[])[] => {
   const { rows, inputs } = answer;
   const { bowler, lane } = inputs;

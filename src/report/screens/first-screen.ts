@@ -29,7 +29,7 @@ import { sizeText } from '../wording/statements/size-text.js';
 import { surerShortly } from '../wording/surer-text.js';
 import { commandsOf, type NextStep } from './next-steps.js';
 
-/** How to see what stands behind it. */
+/** How to see what is behind it. */
 const MORE = 'More: --full, or --show why,compare,path,marks (see --help)';
 
 /** Lines of a usual terminal, less one for what is typed next. */
@@ -40,7 +40,7 @@ const SCREEN = 23;
  * do next.
  *
  * @param next     commands that may follow
- * @param beneath  lines below it that are to be on the same screen, and say how to see more
+ * @param beneath  lines below it that must fit on the same screen, and say how to see more
  */
 export function firstScreen(
   given: RecommendAnswer,
@@ -147,9 +147,9 @@ export function whyTexts(
     const { name, compared } = REACTION_NUMBERS[reading];
     const { change, name: unit } = units[compared.quantity];
     const size = change(Math.abs(total)).replace('+', '');
-    const subject = targets.length > 1 ? `${capital(name)} is` : 'That is';
+    const subject = targets.length > 1 ? `${name} is` : 'that is';
     return [
-      `${subject} ${size} ${unit} ${total > 0 ? compared.more : compared.less} than with the usual layout, ${change(byCause)} ${unit} of it from ${CAUSE_NAMES[cause]}.`,
+      `In one steady shot ${subject} ${size} ${unit} ${total > 0 ? compared.more : compared.less} than with the usual layout, ${change(byCause)} ${unit} of it from ${CAUSE_NAMES[cause]}.`,
     ];
   });
   return [...(met.length > 0 ? [`${capital(met.join(', '))}.`] : []), ...causes];

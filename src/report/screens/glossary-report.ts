@@ -5,7 +5,7 @@ import { joinSections, paragraph, section } from '../text/section.js';
 import { wrap } from '../text/wrap.js';
 import { wordedTerm } from '../wording/worded-term.js';
 
-/** One term of the trade: its name, the names it also goes by, what it is, what to read next. */
+/** One term of the trade: its name, other names for it, what it means, what to read next. */
 export function termReport(given: Term, page: Page): string {
   const { term, also, text, see } = withPlainText(wordedTerm(given, page.units), page.ascii);
   return joinSections([

@@ -6,6 +6,7 @@ import { capital } from '../../records/text/capital.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
 import { causesTable } from '../tables/causes-table.js';
 import { comparisonTable } from '../tables/comparison-table.js';
+import { leversTable } from '../tables/levers-table.js';
 import { linesTable } from '../tables/lines-table.js';
 import { sharesTable } from '../tables/shares-table.js';
 import { wishesTable } from '../tables/wishes-table.js';
@@ -97,7 +98,7 @@ function legalityText({ layout }: JudgeAnswer, units: Units): string {
   return [legal, ring, ...sayAll(layout.objections, units).map(sentence)].join(' ');
 }
 
-/** All that stands behind the verdict. */
+/** Everything behind the verdict. */
 function sections(answer: JudgeAnswer, page: Page): readonly (readonly string[])[] {
   const { layout, best, inputs } = answer;
   const { bowler, lane } = inputs;
@@ -126,6 +127,11 @@ function sections(answer: JudgeAnswer, page: Page): readonly (readonly string[])
       page,
     ),
     section('The same gain by cause', causesTable(answer.causes, page, 'from this one\nto the best'), page),
+    section(
+      'Where the layout is not enough: what else would help',
+      leversTable(layout, answer.levers, 'this layout', page),
+      page,
+    ),
     section('What marking errors cost', gridLines(markingGrid(answer, page.units), page), page),
     section('After drilling', afterDrilling(layout, page), page),
     section('Marks to lay out', marksTable(layout.marks, page), page),

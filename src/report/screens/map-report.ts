@@ -9,6 +9,7 @@ import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { gridLines } from '../text/table.js';
 import { mapFixed, mapOnLane, mapScaleNote, mapVerdict, OVER_WORDS } from '../wording/map-words.js';
 import { sayAll } from '../wording/say.js';
+import { partedCautions } from '../wording/statements/parted-cautions.js';
 import { cautionSection } from './caution-section.js';
 
 /**
@@ -19,6 +20,7 @@ import { cautionSection } from './caution-section.js';
 export function mapReport(given: MapAnswer, page: Page, full = false): string {
   const answer = withPlainText(given, page.ascii);
   // with feet and boards to read, the other balls stand among the details, so that all fits one screen
+  const { own, usual } = partedCautions(answer.cautions);
   const isShort = answer.onLane !== null && !full;
   return joinSections([
     [
@@ -27,12 +29,13 @@ export function mapReport(given: MapAnswer, page: Page, full = false): string {
       ...paragraph(mapVerdict(answer, page), page),
       ...paragraph(mapOnLane(answer, page), page),
       ...learnedLines({ learned: answer.onLane?.learned }, page),
+      ...sayAll(own, page.units).flatMap((text) => paragraph(text, page, page.paint.caution)),
     ],
     [
       ...glanceDrawing(answer, page, isShort),
       ...paragraph(glanceSigns(isShort ? { ...answer, beside: [] } : answer, page), page, page.paint.quiet),
     ],
-    ...(full ? details(answer, page) : [paragraph(MORE, page, page.paint.quiet)]),
+    ...(full ? details({ ...answer, cautions: usual }, page) : [paragraph(MORE, page, page.paint.quiet)]),
   ]);
 }
 

@@ -15,7 +15,7 @@ export interface NextStep {
 export const commandsOf = (steps: readonly NextStep[], width: number): string[] =>
   steps.flatMap(({ words }) => commandLines(words, width, ''));
 
-/** What may follow an answer, each a command to paste; a long one goes on behind a backslash, as shells read it. */
+/** What may follow an answer, each a command to paste; a long one continues after a backslash, as shells read it. */
 export const nextSteps = (steps: readonly NextStep[], page: Page): string =>
   joinSections([
     section(

@@ -89,7 +89,7 @@ const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page)
     ...moversLines(answer, page),
     section(
       'Where the layout is not enough: what else would help',
-      leversTable(bestOf(answer), answer.levers, page),
+      leversTable(bestOf(answer), answer.levers, 'the best layout', page),
       page,
     ),
   ],
@@ -142,7 +142,7 @@ export function recommendationReport(
   }: {
     readonly sections?: readonly SectionId[];
     readonly next?: readonly NextStep[];
-    /** Lines that are to be on the same screen, below it. */
+    /** Lines that must fit on the same screen, below it. */
     readonly beneath?: number;
   } = {},
 ): string {

@@ -32,7 +32,7 @@ export function limitsBlock({ drilled, legality, limits }: SheetAnswer, units: U
       bulleted(
         limits.map(
           ({ ruleSet, mostOz, aboveLb }, i) =>
-            `${legality[i].legal ? 'Within' : 'NOT within'} ${ruleSet}, as far as checked. Static limit ${givenWithUnit(mostOz, ounce)} above ${givenWithUnit(aboveLb, weight)}.`,
+            `${legality[i].legal ? 'Within' : 'NOT within'} ${ruleSet}, as far as checked: ${givenWithUnit(mostOz, ounce)} above ${givenWithUnit(aboveLb, weight)}.`,
         ),
       ),
     ],

@@ -1,12 +1,14 @@
 import type { Band } from '../../records/answers/answer.js';
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { type Units, withUnit } from '../text/display-units.js';
+import { learnedTexts } from '../wording/learned-line.js';
 import { type Block, text } from './blocks.js';
 
-/** Where the oil rings are to be expected, and how near they come to the holes. */
-export function ringsBlock({ rings: given }: SheetAnswer, { flare }: Units): Block {
-  if (!given) return { heading: 'Oil rings', parts: [text('No lane was given, so none were computed.')] };
-  const { lane, worlds, ringsInOil, flareIn, clearances, bands } = given;
+/** Where the oil rings are to be expected, and how near they come to the holes; nothing where no lane was given. */
+export function ringsBlock({ rings: given }: SheetAnswer, units: Units): Block {
+  const { flare } = units;
+  if (!given) return { heading: 'Oil rings', parts: [] };
+  const { lane, learned, worlds, ringsInOil, flareIn, clearances, bands } = given;
   const range = ({ low, high }: Band): string => `${flare.show(low)} – ${withUnit(high, flare)}`;
   const seen =
     ringsInOil > 0
@@ -23,6 +25,7 @@ export function ringsBlock({ rings: given }: SheetAnswer, { flare }: Units): Blo
           .map(({ hole, clearanceIn }) => `${hole} ${withUnit(clearanceIn, flare)}`)
           .join(', ')}; nearest of all in 9 of 10 worlds: ${range(bands.ringClearanceIn)}.`,
       ),
+      ...learnedTexts(learned, [], units).map(text),
     ],
   };
 }

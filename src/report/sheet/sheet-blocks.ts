@@ -80,7 +80,11 @@ export function sheetText(answer: SheetAnswer, units: Units = UNITS.trade): Shee
   };
 }
 
-const OF_MATERIAL: ReadonlySet<Caution['code']> = new Set(['thin-bore-walls', 'bores-meet-below']);
+const OF_MATERIAL: ReadonlySet<Caution['code']> = new Set([
+  'thin-bore-walls',
+  'thin-lips',
+  'bores-meet-below',
+]);
 const isNotOfMaterial = ({ code }: Caution): boolean => !OF_MATERIAL.has(code);
 
 /** What may crack or chip: walls between bores, edges over plugs, and what else a shop should know of the ball. */

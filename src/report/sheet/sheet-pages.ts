@@ -9,19 +9,12 @@ import type { Block } from './blocks.js';
 import { flowPages, type Rows } from './flow-pages.js';
 import { sheetText } from './sheet-blocks.js';
 import { sheetHead } from './sheet-head.js';
-import {
-  stack,
-  type TextStyle,
-  type Typeset,
-  typesetBlock,
-  typesetRows,
-  typesetText,
-} from './typeset-block.js';
+import { besideEachOther, COLUMN_GAP, inTwoColumns } from './two-columns.js';
+import { type TextStyle, type Typeset, typesetRows, typesetText } from './typeset-block.js';
 import { workPicture } from './work-picture.js';
 
 /** Unprinted edge, pt: what office printers need. */
 const EDGE = 32;
-const COLUMN_GAP = 20;
 const GAP = 7;
 
 /** Text of the work and of the foot, pt: what is worked from is read at arm's length. */
@@ -64,7 +57,7 @@ export function sheetPages(
       (item): Rows =>
         'heading' in item
           ? typesetRows(item, inner, style(WORK))
-          : [inTwoColumns(item, inner, style(WORK), GAP)],
+          : [besideEachOther(item, inner, style(WORK))],
     ),
   ];
   const onward = typesetText(`${words.layout}, ${words.bowler}, ${words.ball}`, inner, style(WORK), {
@@ -76,13 +69,19 @@ export function sheetPages(
     (size: number) =>
     (blocks: readonly Block[]): Rows => [inTwoColumns(blocks, inner, style(size), GAP)];
   // what explains the work is set a little smaller, or on two pages, where that saves one
-  const settings = SETTINGS.flatMap(({ notes, ball }) => {
-    const items = itemsWith(ball);
-    return after.map((_, i) =>
-      flowPages([...items, ...parted(after, after.length - i).map(explain(notes))], onward, room, GAP),
-    );
-  });
-  const pages = settings.reduce((best, each) => (each.length < best.length ? each : best));
+  const pages = fewestPages(
+    SETTINGS.flatMap(({ notes, ball }) =>
+      after.map(
+        (_, i) => () =>
+          flowPages(
+            [...itemsWith(ball), ...parted(after, after.length - i).map(explain(notes))],
+            onward,
+            room,
+            GAP,
+          ),
+      ),
+    ),
+  );
   return pages.map((body, i): Scene => {
     const foot = typesetText(
       `Page ${i + 1} of ${pages.length}. ${words.foot} ${typeface.credit}.`,
@@ -100,6 +99,20 @@ export function sheetPages(
       ],
     };
   });
+}
+
+/** Front and back of one sheet: fewer pages than these are not looked for. */
+const ENOUGH = 2;
+
+/** The first way to set a sheet that takes the fewest pages. */
+function fewestPages(ways: readonly (() => readonly Typeset[])[]): readonly Typeset[] {
+  let fewest: readonly Typeset[] | null = null;
+  for (const set of ways) {
+    const pages = set();
+    if (fewest === null || pages.length < fewest.length) fewest = pages;
+    if (fewest.length <= ENOUGH) break;
+  }
+  return fewest ?? [];
 }
 
 /** Pages one below the other, for files that have no pages. */
@@ -149,24 +162,5 @@ function pictures(
   return {
     nodes: [gripView(answer.face), papView(answer.face)].map(one),
     height: frame.height + 1.4 * textSize,
-  };
-}
-
-/** Blocks in reading order, parted between two columns where that makes them least high. */
-function inTwoColumns(blocks: readonly Block[], width: number, style: TextStyle, gap: number): Typeset {
-  const column = (width - COLUMN_GAP) / 2;
-  const set = blocks.map((block) => typesetBlock(block, column, style));
-  const partings = set.map(
-    (_, i) => [stack(set.slice(0, i + 1), gap), stack(set.slice(i + 1), gap)] as const,
-  );
-  const heightOf = ([left, right]: readonly [Typeset, Typeset]): number =>
-    Math.max(left.height, right.height);
-  const [left, right] = partings.reduce((best, each) => (heightOf(each) < heightOf(best) ? each : best));
-  return {
-    nodes: [
-      { kind: 'group', nodes: left.nodes },
-      { kind: 'group', dx: column + COLUMN_GAP, nodes: right.nodes },
-    ],
-    height: heightOf([left, right]),
   };
 }

@@ -1,4 +1,6 @@
+import { asin } from '../../math/atan.js';
 import { smallCircle } from '../../math/curves.js';
+import { cos, sin } from '../../math/sin-cos.js';
 import type { Vec3 } from '../../math/vec3.js';
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { type BallLines, ballLines, hasAngles } from '../picture/ball-lines.js';
@@ -36,7 +38,7 @@ export function workPicture(answer: SheetAnswer, view: View, frame: WorkFrame, u
   const pen = penFor(view, [width / 2, height / 2], radius);
   const lines = ballLines(face);
   const holes = grip ? face.holes : [];
-  const rim = (at: Vec3, diameterIn: number) => smallCircle(at, Math.asin(diameterIn / 2 / face.radiusIn));
+  const rim = (at: Vec3, diameterIn: number) => smallCircle(at, asin(diameterIn / 2 / face.radiusIn));
   const signs = signsOf(answer).filter(({ at }) => pen.depth(at) > -0.02);
   const labels = placeLabels(
     workLabels(answer, lines, pen, frame, units),
@@ -110,7 +112,7 @@ function footOf({ marking, face }: SheetAnswer, { val }: BallLines, pen: Pen): S
 const rimOf = ({ middle: [x, y], radius }: Pen): Point[] =>
   Array.from({ length: 600 }, (_, i): Point => {
     const a = (2 * Math.PI * i) / 200;
-    return [x + radius * Math.cos(a), y + radius * Math.sin(a)];
+    return [x + radius * cos(a), y + radius * sin(a)];
   });
 
 /** Points along all lines that are seen. */

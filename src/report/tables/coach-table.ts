@@ -42,7 +42,7 @@ const MOVERS: Record<CoachPair['advice'], string> = {
   none: 'nothing',
 };
 
-/** Heads of what stands behind a student's ball and layout. */
+/** Heads of what is behind a student's ball and layout. */
 export const gainHeads = ({ want }: Pick<CoachPair, 'want'>, units: Units): readonly Column[] => [
   ...reactionHeads(wishedIds(want), units),
   { head: 'seen' },
@@ -63,7 +63,7 @@ export function gainCells({ want, overMiddle, advice, best }: CoachPair, units: 
 
 /** How the table is read, and whose release is not known exactly. */
 export const coachNotes = (students: readonly CoachedStudent[]): readonly string[] => {
-  const unsure = students.filter(({ pair }) => pair.unsure.length > 0);
+  const unsure = students.filter(({ pair }) => Object.keys(pair.unsure).length > 0);
   return [
     'Gain of the layout over the usual one, physics and practice weighed. seen: beside the scatter of the shots. moves most: farthest, ' +
       'toward the wish or away. sure: ahead of the usual in so many of 100 simulated tries.',
@@ -89,7 +89,7 @@ const UNSURE: Record<ReleaseKey, string> = {
 const unsureText = ({ unsure }: CoachPair): string =>
   [
     ...new Set(
-      unsure.map((key) =>
+      Object.keys(unsure).map((key) =>
         key in BALL_NUMBERS ? BALL_NUMBERS[key as UncertainBallKey].name : UNSURE[key as ReleaseKey],
       ),
     ),
@@ -116,4 +116,4 @@ export const ballsGrid = (group: readonly CoachLine[], units: Units): Grid => ({
 });
 
 const pairsOf = (lines: readonly CoachLine[]): readonly CoachPair[] =>
-  lines.filter((line): line is CoachPair => line.schema === 'flarewise/coach-pair/3');
+  lines.filter((line): line is CoachPair => line.schema === 'flarewise/coach-pair/4');

@@ -1,4 +1,4 @@
-import type { LeverEffect, RankedLayout } from '../../records/answers/answer.js';
+import type { LeverEffect, SimulatedLayout } from '../../records/answers/answer.js';
 import { LANE_IDS } from '../../records/schemas/reaction-numbers.js';
 import type { Units } from '../text/display-units.js';
 import { points } from '../text/figures.js';
@@ -7,16 +7,32 @@ import { type Grid, gridLines } from '../text/table.js';
 import { say } from '../wording/say.js';
 import { reactionCells, reactionHeads } from './reaction-rows.js';
 
-/** What other changes than of the layout would do, below what the best layout does. */
-export const leversTable = (best: RankedLayout, levers: readonly LeverEffect[], page: Page): string[] =>
-  gridLines(leversGrid(best, levers, page.units), page);
+/** A layout, and how it is called. */
+type Held = Pick<SimulatedLayout, 'nominalScore' | 'reaction'>;
 
-export const leversGrid = (best: RankedLayout, levers: readonly LeverEffect[], units: Units): Grid => ({
-  columns: [{ head: 'with the best layout and' }, { head: 'score' }, ...reactionHeads(LANE_IDS, units)],
+/**
+ * What other changes than of the layout would do, below what it does.
+ *
+ * @param whose  which layout: `the best layout`
+ */
+export const leversTable = (
+  layout: Held,
+  levers: readonly LeverEffect[],
+  whose: string,
+  page: Page,
+): string[] => gridLines(leversGrid(layout, levers, whose, page.units), page);
+
+export const leversGrid = (
+  layout: Held,
+  levers: readonly LeverEffect[],
+  whose: string,
+  units: Units,
+): Grid => ({
+  columns: [{ head: `with ${whose} and` }, { head: 'score' }, ...reactionHeads(LANE_IDS, units)],
   rows: (levers.length === 0
     ? []
     : [
-        { what: 'nothing else changed', score: best.nominalScore, reaction: best.reaction },
+        { what: 'nothing else changed', score: layout.nominalScore, reaction: layout.reaction },
         ...levers.map(({ change, ...effect }) => ({ what: say(change, units), ...effect })),
       ]
   ).map(({ what, score, reaction }) => [what, points(score), ...reactionCells(reaction, LANE_IDS, units)]),

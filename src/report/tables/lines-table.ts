@@ -15,7 +15,7 @@ interface Played {
 
 type Sides = MissRoomAnswer['angleDeg'];
 
-/** Where boards crossed are told, ft: about the arrows (common practice, no source). */
+/** Where boards crossed are listed, ft: about the arrows (common practice, no source). */
 const ARROWS_FT = 15;
 
 /** A miss was not followed farther than this; it stands with a plus. */

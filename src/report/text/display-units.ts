@@ -2,9 +2,9 @@ import { decimals, signed } from '../../base/decimals.js';
 import { FOOT, GRAM, INCH, KMH, MM, MPH, OUNCE, POUND } from '../../base/units.js';
 import { formatFraction, formatSixteenths } from '../../records/text/layout-text.js';
 
-/** How one quantity is shown to a person. Numbers come as they stand in answers and records. */
+/** How one quantity is shown to a person. Numbers come as they are in answers and records. */
 export interface DisplayUnit {
-  /** As it stands in heads and behind numbers. */
+  /** As it appears in heads and after numbers. */
   readonly name: string;
   /** How many of it make one of the unit that answers and records have. */
   readonly per: number;

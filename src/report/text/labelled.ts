@@ -34,7 +34,7 @@ export const labelledLines = (blocks: readonly Labelled[], page: Page): string[]
     ];
   });
 
-/** The same in at most so many lines, as far as the texts that stay allow: the last texts of blocks that yield go. */
+/** The same in at most this many lines, as far as the texts that stay allow: the last texts of blocks that yield go. */
 export function fittedLines(blocks: readonly Labelled[], most: number, page: Page): string[] {
   let left = [...blocks];
   for (;;) {

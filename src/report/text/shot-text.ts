@@ -23,7 +23,7 @@ export const besidesText = (shot: LoggedShot, units: Units): string[] => [
   ...(shot.note ? [shot.note] : []),
 ];
 
-/** What was told by eye in an older log. */
+/** What was judged by eye in an older log. */
 function byEyeText({ hookStartFt, totalHookBoards, entryAngleDeg }: LoggedShot, units: Units): string[] {
   const told = [
     ...(hookStartFt === undefined ? [] : [`hook start ${givenWithUnit(hookStartFt, units.lane)}`]),

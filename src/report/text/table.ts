@@ -81,7 +81,7 @@ function groups(widths: readonly number[], room: number): number[][] {
   return even.length === fullest.length ? even : fullest;
 }
 
-/** As many columns a group as fit, and at most so many beside the first. */
+/** As many columns a group as fit, and at most this many beside the first. */
 function groupsOf(widths: readonly number[], room: number, most: number): number[][] {
   const all: number[][] = [];
   let group = [0];

@@ -31,19 +31,12 @@ export function coreHtml(
     opening: [coreVerdict(answer, units), ...(answer.note === null ? [] : [answer.note])],
     invented: null,
     facts: [{ label: 'Look at', texts: sayAll(answer.doubts, units) }],
+    below: `<h2>Two sections</h2>\n${figureHtml('core', smallPictures(corePictures(answer, units)), CAPTION, [
+      gridHtml(partsGrid(answer, units), 'Parts, later ones in place of earlier'),
+    ])}`,
     cautions: sayAll(answer.cautions, units),
     sections: [
       { id: 'faults', about: 'Wrong', heading: 'What is wrong', parts: [listHtml(faults)] },
-      {
-        id: 'sections',
-        about: 'Sections',
-        heading: 'Two sections',
-        parts: [
-          figureHtml('core', smallPictures(corePictures(answer, units)), CAPTION, [
-            gridHtml(partsGrid(answer, units), 'Parts, later ones in place of earlier'),
-          ]),
-        ],
-      },
       {
         id: 'numbers',
         about: 'As made',

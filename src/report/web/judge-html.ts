@@ -6,22 +6,30 @@ import type { Compared } from '../picture/compared.js';
 import { isBest, judgePlace, markingGrid, sizeOfGain, verdictText } from '../screens/judge-report.js';
 import { causesGrid } from '../tables/causes-table.js';
 import { comparisonGrid } from '../tables/comparison-table.js';
+import { leversGrid } from '../tables/levers-table.js';
+import type { Moved } from '../tables/movers.js';
 import { givenWithUnit } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { sentence } from '../text/section.js';
 import { layoutWords } from '../wording/layout-headline.js';
 import { learnedTexts } from '../wording/learned-line.js';
-import { pairedHeading, reachHeading } from '../wording/page-headings.js';
+import { leversHeading, pairedHeading, reachHeading } from '../wording/page-headings.js';
 import { regressionText } from '../wording/regression-text.js';
 import { sayAll } from '../wording/say.js';
 import { ballFigure, gripFigure } from './parts/ball-figure.js';
-import { drilledSection, foldedHtml, laneSection, restsOnSection } from './parts/common-sections.js';
+import {
+  besideHtml,
+  drilledSection,
+  foldedHtml,
+  laneSection,
+  restsOnSection,
+} from './parts/common-sections.js';
 import type { FirstScreen } from './parts/first-screen-html.js';
 import { footText, inventedText } from './parts/foot-text.js';
 import { inputsHtml } from './parts/inputs-html.js';
 import { mapFigure } from './parts/map-figure.js';
-import { chartedIds, moversFigure } from './parts/movers-figure.js';
+import { chartedIds, firstMovers, moversFigure } from './parts/movers-figure.js';
 import { pageHtml } from './parts/page-html.js';
 import { pairedFigure } from './parts/paired-figure.js';
 import { reachFigure } from './parts/reach-figure.js';
@@ -59,13 +67,38 @@ const judged = ({ layout, best }: JudgeAnswer): readonly Compared[] => [
   { sign: '2', ink: 'series2', name: `${best.text}, the best found`, layout: best },
 ];
 
+/** What moves the reaction with the layout asked about. */
+const movedBy = (answer: JudgeAnswer): Moved => ({
+  scatter: answer.scatter,
+  targets: answer.targets,
+  reaction: answer.layout.reaction,
+  levers: answer.levers,
+  from: 'the usual one, and the best found against this one',
+  layouts: [
+    ...(isBest(answer)
+      ? []
+      : [
+          {
+            sign: '2',
+            name: `${answer.best.text}, against 1`,
+            size: answer.confidence.bestOverIt.physics.size,
+          },
+        ]),
+    {
+      sign: '1',
+      name: `${answer.layout.text}, against the usual`,
+      size: answer.confidence.overMiddle.physics.size,
+    },
+  ],
+});
+
 function firstScreen(
   answer: JudgeAnswer,
   { face }: WebReportData,
   page: Page,
 ): Omit<FirstScreen, 'invented'> {
   const { units } = page;
-  const { layout, best, inputs, targets, scatter, confidence } = answer;
+  const { layout, inputs, targets } = answer;
   const { bowler, ball, lane, want } = inputs;
   return {
     over: `Second opinion for ${bowler.name}: ${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}, on ${lane.name}`,
@@ -77,30 +110,7 @@ function firstScreen(
       { label: 'Log', texts: learnedTexts(answer.learned, targets, units) },
     ],
     beside: gripFigure(face, layout, units),
-    below: moversFigure(
-      'movers',
-      chartedIds(wishedIds(want)).first,
-      {
-        scatter,
-        targets,
-        reaction: layout.reaction,
-        levers: [],
-        from: 'the usual one, and the best found against this one',
-        layouts: [
-          ...(isBest(answer)
-            ? []
-            : [
-                {
-                  sign: '2',
-                  name: `${best.text}, against 1`,
-                  size: confidence.bestOverIt.physics.size,
-                },
-              ]),
-          { sign: '1', name: `${layout.text}, against the usual`, size: confidence.overMiddle.physics.size },
-        ],
-      },
-      units,
-    ),
+    ...firstMovers(wishedIds(want), movedBy(answer), units),
     cautions: sayAll(answer.cautions, units),
   };
 }
@@ -111,7 +121,7 @@ function sections(
   facts: WebReportData,
   page: Page,
 ): PageSection[] {
-  const { layout, best, inputs, targets, shares, causes, confidence, scatter } = answer;
+  const { layout, best, inputs, targets, shares, causes, confidence, scatter, levers } = answer;
   const { units } = page;
   const wished = wishedIds(inputs.want);
   const ids = wished.length > 0 ? wished : WISHED_IDS;
@@ -148,6 +158,17 @@ function sections(
           ],
     },
     laneSection(answer, compared, page),
+    {
+      id: 'levers',
+      about: 'What else',
+      heading: leversHeading(levers, { reaction: layout.reaction, targets, scatter }, units),
+      parts: [
+        besideHtml(
+          moversFigure('movers-too', chartedIds(wished).rest, movedBy(answer), units),
+          gridHtml(leversGrid(layout, levers, 'this layout', units)),
+        ),
+      ],
+    },
     {
       id: 'marks',
       about: 'Marks',

@@ -13,6 +13,7 @@ import {
   OVER_WORDS,
 } from '../wording/map-words.js';
 import { sayAll } from '../wording/say.js';
+import { partedCautions } from '../wording/statements/parted-cautions.js';
 import { figureHtml, smallPictures } from './parts/figure-html.js';
 import { inventedText } from './parts/foot-text.js';
 import { pageHtml } from './parts/page-html.js';
@@ -39,6 +40,7 @@ export function mapHtml(
 ): string {
   const page: Page = { width: 80, ascii: false, paint, units };
   const answer = withPlainText(given, false);
+  const { own, usual } = partedCautions(answer.cautions);
   return pageHtml({
     over: `${answer.ball}, drilled for ${answer.bowler}; ${mapFixed(answer, page)}`,
     title: mapTitle(answer),
@@ -48,21 +50,15 @@ export function mapHtml(
       ...learnedTexts(answer.onLane?.learned, [], page.units),
     ],
     invented: inventedText(invented),
-    cautions: sayAll(answer.cautions, units),
+    facts: [{ label: 'Look at', texts: sayAll(own, units) }],
+    below: `<h2>How far the numbers move</h2>\n${figureHtml(
+      'glance',
+      smallPictures(MAP_ORDER.map((key) => numberPicture(answer, key, units))),
+      `${BARS} ${mapScaleNote(answer, units)}`,
+      [gridHtml(glanceGrid(answer, page)), gridHtml(mapRowsGrid(answer, page), 'Row by row')],
+    )}`,
+    cautions: sayAll(usual, units),
     sections: [
-      {
-        id: 'glance',
-        about: 'Numbers',
-        heading: 'How far the numbers move',
-        parts: [
-          figureHtml(
-            'glance',
-            smallPictures(MAP_ORDER.map((key) => numberPicture(answer, key, units))),
-            `${BARS} ${mapScaleNote(answer, units)}`,
-            [gridHtml(glanceGrid(answer, page)), gridHtml(mapRowsGrid(answer, page), 'Row by row')],
-          ),
-        ],
-      },
       {
         id: 'psa',
         about: 'High-RG axis',

@@ -9,7 +9,7 @@ import { rankingNote, searchText } from '../screens/recommendation-report.js';
 import { causesGrid } from '../tables/causes-table.js';
 import { comparisonGrid } from '../tables/comparison-table.js';
 import { leversGrid } from '../tables/levers-table.js';
-import { movedWith } from '../tables/movers.js';
+import { type Moved, movedWith } from '../tables/movers.js';
 import { rankingGrid } from '../tables/ranking-table.js';
 import { stepsGrid } from '../tables/steps-table.js';
 import { voicesGrid, voicesText } from '../tables/voices-table.js';
@@ -36,7 +36,7 @@ import type { FirstScreen } from './parts/first-screen-html.js';
 import { footText, inventedText } from './parts/foot-text.js';
 import { inputsHtml } from './parts/inputs-html.js';
 import { mapFigure } from './parts/map-figure.js';
-import { chartedIds, moversFigure } from './parts/movers-figure.js';
+import { chartedIds, firstMovers, moversFigure } from './parts/movers-figure.js';
 import { pageHtml } from './parts/page-html.js';
 import { pairedFigure } from './parts/paired-figure.js';
 import { reachFigure } from './parts/reach-figure.js';
@@ -73,6 +73,12 @@ export function recommendHtml(
 /** Wider than any command: on a page it is wrapped where there is no room. */
 const ONE_LINE = 1000;
 
+/** Of all layouts the best alone: the first screen has no room for the others. */
+const ofTheBest = (moved: Moved): Moved => ({
+  ...moved,
+  layouts: moved.layouts.filter(({ sign }) => sign === '1'),
+});
+
 function firstScreen(
   answer: RecommendAnswer,
   { face }: WebReportData,
@@ -96,7 +102,7 @@ function firstScreen(
       { label: 'Also', texts: alsoTexts(answer) },
     ],
     beside: gripFigure(face, best, units),
-    below: moversFigure('movers', chartedIds(wishedIds(inputs.want)).first, movedWith(answer), units),
+    ...firstMovers(wishedIds(inputs.want), ofTheBest(movedWith(answer)), units),
     next:
       commandsOf(
         next.filter(({ code }) => code === 'sheet'),
@@ -156,7 +162,7 @@ function sections(
       parts: [
         besideHtml(
           moversFigure('movers-too', chartedIds(wished).rest, movedWith(answer), units),
-          gridHtml(leversGrid(best, levers, units)),
+          gridHtml(leversGrid(best, levers, 'the best layout', units)),
         ),
         foldedHtml('What holds the result back, and one more step in each number of the layout', [
           listHtml(sayAll(answer.limits, units)),

@@ -1,3 +1,4 @@
+import { ln } from '../../math/ln.js';
 import type { LearnedAnswer } from '../../records/answers/learned-answer.js';
 import { decimals } from '../text/figures.js';
 
@@ -7,10 +8,9 @@ type Belief = LearnedAnswer['beliefs'][number];
 const SPEAKS = 1.5;
 
 /** How strongly a log speaks, for or against alike. */
-const strength = ({ factor }: Belief): number => Math.abs(Math.log(factor));
+const strength = ({ factor }: Belief): number => Math.abs(ln(factor));
 
-export const speaks = (belief: Belief): boolean =>
-  belief.silent === null && strength(belief) >= Math.log(SPEAKS);
+export const speaks = (belief: Belief): boolean => belief.silent === null && strength(belief) >= ln(SPEAKS);
 
 /** Those that the log speaks of most strongly first. */
 export const byStrength = (beliefs: readonly Belief[]): readonly Belief[] =>

@@ -9,12 +9,13 @@ export function learnedTexts(
   { boards }: Pick<Units, 'boards'>,
 ): string[] {
   if (!learned) return [];
-  const { shots, nights, pinsBoardOff, isDoubtful } = learned;
+  const { shots, nights, elsewhere, pinsBoardOff, isDoubtful } = learned;
+  const others = elsewhere === 0 ? '' : ` (left out: ${elsewhere} on other lanes)`;
   const pins = pinsBoardOff
     ? `: pins ± ${boards.show(pinsBoardOff.before)} → ± ${boards.show(pinsBoardOff.after)} boards`
     : '';
   return [
-    `Learned from ${shots} ${shots === 1 ? 'shot' : 'shots'} on ${nights} ${nights === 1 ? 'night' : 'nights'}${pins}; --unlearned leaves it out.`,
+    `Learned from ${shots} ${shots === 1 ? 'shot' : 'shots'} on ${nights} ${nights === 1 ? 'night' : 'nights'}${others}${pins}; --unlearned leaves it out.`,
     ...(isDoubtful ? ['But its readings contradict one another: see flarewise learned.'] : []),
     ...wishTexts(targets),
   ];

@@ -13,7 +13,7 @@ interface Shown {
   readonly unit: (units: Units) => Pick<DisplayUnit, 'name' | 'show'>;
 }
 
-/** A number that has no unit, with so many decimals; `times` of it are shown. */
+/** A number that has no unit, with this many decimals; `times` of it are shown. */
 const bare = (name: string, digits: number, unit = '', times = 1): Shown => ({
   name,
   unit: () => ({ name: unit, show: (value) => decimals(times * value, digits) }),
@@ -30,6 +30,7 @@ const NUMBERS: Readonly<Record<LearnedNumberId, Shown>> = {
   frictionOiled: bare('friction in oil', 3),
   frictionDry: bare('friction when dry', 3),
   filmScale: bare('oil film the ball grips through', 1, 'units'),
+  lawShape: bare('grip left in thick oil', 1),
   finishExponent: bare('what a finer finish takes off', 2),
   carriedShare: bare('oil that a ring keeps', 0, '%', 100),
   wornPerPass: bare('oil that a turn takes off it', 0, '%', 100),

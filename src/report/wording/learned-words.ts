@@ -27,9 +27,16 @@ export function foretoldTexts({ foretold }: LearnedAnswer, units: Units): string
     return [`Too few simulated shots with ${where} reach the pins to predict the next night.`];
   return [
     `${capital(parts.join(', '))}.`,
-    `± is how far off the predicted mean of a night may be, before → after these shots, within this model; with ${where}.`,
+    `± is how far off the predicted mean of a night may be, before → after these shots, within this model; with ${where}, aimed as on the last night.`,
+    ...(isStartNoSurer(foretold)
+      ? ['Boards do not show where a hook starts: on thick oil that stays uncertain.']
+      : []),
   ];
 }
+
+/** Whether hook start is foretold no nearer than before: where the log says that thick oil grips, it depends more on how much. */
+const isStartNoSurer = ({ before, after }: LearnedAnswer['foretold']): boolean =>
+  before !== null && after !== null && after.hookStartFt.deviation >= before.hookStartFt.deviation;
 
 /** Whether the log can be as it is taken to be, and what may be otherwise. */
 export function misfitTexts({ misfit, nights }: LearnedAnswer, units: Units): string[] {
@@ -101,7 +108,8 @@ export function nextTexts({ next }: LearnedAnswer, units: Units): string[] {
 const WORTH_READING = 0.02;
 
 /** Nights that are kept and were not learned from, and why. */
-export const leftOutTexts = ({ leftOut, nightsInGutter }: LearnedAnswer): string[] => [
+export const leftOutTexts = ({ leftOut, elsewhere, nightsInGutter }: LearnedAnswer): string[] => [
+  ...(elsewhere === 0 ? [] : [`${counted(elsewhere, 'night')} on other lanes (see --lane).`]),
   ...leftOut.map(
     ({ id, why, named, nights }) =>
       `${counted(nights, 'night')} of ${id}, because ${WHY_LEFT_OUT[why](named)}.`,

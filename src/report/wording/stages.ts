@@ -1,12 +1,7 @@
 import type { Stage } from '../../records/answers/stage.js';
 
-/**
- * What a search is at, for the person who waits; a stage that is none of the engine's stands as it is.
- *
- * @param worlds  plausible conditions that finalists meet
- */
-export const stageText = (stage: string, worlds: number): string =>
-  isStage(stage) ? STAGES[stage].replace('{worlds}', String(worlds)) : stage;
+/** The stage of a search, for the person who waits; a stage that is not the engine's is shown as it is. */
+export const stageText = (stage: string): string => (isStage(stage) ? STAGES[stage] : stage);
 
 const STAGES: { readonly [S in Stage]: string } = {
   'logged shots': 'Learning from logged shots',
@@ -14,7 +9,7 @@ const STAGES: { readonly [S in Stage]: string } = {
   'shots to tune to': 'Rolling shots under plausible conditions',
   'worlds surveyed': 'Looking at every layout',
   'shots in worlds': 'Trying the likeliest layouts',
-  worlds: 'Comparing the best under {worlds} plausible conditions',
+  worlds: 'Comparing under plausible conditions',
   'bowlers x lanes': 'Bowlers and lanes done',
 };
 

@@ -2,6 +2,7 @@ import { DEGREE, from, INCH, to } from '../../base/units.js';
 import { mouthRadius } from '../../layout/hole.js';
 import { valAngleOf } from '../../layout/layout.js';
 import { placeLayout } from '../../layout/placement.js';
+import { asin } from '../../math/atan.js';
 import { arcAngle } from '../../math/sphere.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import type { GridStep } from '../../prepare/budget.js';
@@ -90,7 +91,7 @@ export function markClearanceIn(layout: LayoutNumbers, ball: BallProblem): { pin
   const least = (u_B: typeof pin_B): number =>
     Math.min(
       ...ball.holes.map((hole) => {
-        const edge = Math.asin(mouthRadius(hole) / radius);
+        const edge = asin(mouthRadius(hole) / radius);
         return to((arcAngle(u_B, hole.mouth_B) - edge) * radius, INCH);
       }),
     );

@@ -20,7 +20,7 @@ export interface NominalShot {
 
 /** Rolls layouts in the nominal world, each once, and keeps those that may be drilled. */
 export interface NominalShots {
-  /** Rolls those that are new and not ruled out by their marks. @param onDone told of every few */
+  /** Rolls those that are new and not ruled out by their marks. @param onDone called after every few */
   roll(layouts: readonly LayoutNumbers[], onDone?: (count: number) => void): Promise<void>;
   /** The shot of a layout that was rolled and may be drilled. */
   get(layout: LayoutNumbers): NominalShot | undefined;
@@ -28,41 +28,69 @@ export interface NominalShots {
   isRejected(layout: LayoutNumbers): boolean;
   readonly allowed: () => readonly NominalShot[];
   readonly rejected: () => readonly Rejected[];
+  /** Shots rolled here and by all that went on apart. */
   readonly shots: () => number;
+  /** The same as they are now, to go on with apart: neither sees what the other looks at from here on, but nothing is rolled twice. */
+  apart(): NominalShots;
 }
+
+/** A layout's shot, or why it may not be drilled. */
+type Looked = NominalShot | Objection;
+
+const isShot = (looked: Looked | undefined): looked is NominalShot =>
+  looked !== undefined && 'outcome' in looked;
 
 export function nominalShots(setting: Setting): NominalShots {
   const { ball, evaluator, practice } = setting;
   const { radius } = ball.published;
-  const rejected = new Map<Objection['code'], Rejected>();
-  const known = new Map<string, NominalShot | null>();
+  const all = new Map<string, Promise<Looked>>();
   let shots = 0;
-  const reject = (why: Objection): null => {
-    rejected.set(why.code, { why, count: (rejected.get(why.code)?.count ?? 0) + 1 });
-    return null;
+
+  const rollNew = (layouts: readonly LayoutNumbers[], onDone?: (count: number) => void): void => {
+    const marked = layouts.map((layout) => ({ layout, why: rejectByMarks(layout, ball, practice) }));
+    const fresh = marked.filter(({ why }) => why === null);
+    shots += fresh.length;
+    const trials = fresh.map(({ layout }) => ({ layout: toLayout(layout, radius), world: 0 }));
+    const rolled = evaluator.evaluate(trials, onDone);
+    const places = new Map(fresh.map(({ layout }, i) => [layout, i]));
+    for (const { layout, why } of marked) {
+      const looked = async (): Promise<Looked> => {
+        if (why) return why;
+        const outcome = (await rolled)[places.get(layout)!];
+        return rejectByOutcome(outcome, setting) ?? { layout, outcome };
+      };
+      all.set(keyOf(layout), looked());
+    }
   };
-  return {
+
+  const view = (known: Map<string, Looked>): NominalShots => ({
     async roll(layouts, onDone) {
-      const fresh: LayoutNumbers[] = [];
-      for (const layout of layouts) {
-        if (known.has(keyOf(layout))) continue;
-        known.set(keyOf(layout), null);
-        const why = rejectByMarks(layout, ball, practice);
-        if (why) reject(why);
-        else fresh.push(layout);
-      }
-      const trials = fresh.map((layout) => ({ layout: toLayout(layout, radius), world: 0 }));
-      const outcomes = await evaluator.evaluate(trials, onDone);
-      shots += fresh.length;
-      for (const [i, layout] of fresh.entries()) {
-        const why = rejectByOutcome(outcomes[i], setting);
-        known.set(keyOf(layout), why ? reject(why) : { layout, outcome: outcomes[i] });
-      }
+      const once = new Map(layouts.map((layout) => [keyOf(layout), layout]));
+      const asked = [...once.entries()].filter(([key]) => !known.has(key));
+      rollNew(
+        asked.filter(([key]) => !all.has(key)).map(([, layout]) => layout),
+        onDone,
+      );
+      const looked = await Promise.all(asked.map(([key]) => all.get(key)!));
+      for (const [i, [key]] of asked.entries()) known.set(key, looked[i]);
     },
-    get: (layout) => known.get(keyOf(layout)) ?? undefined,
-    isRejected: (layout) => known.get(keyOf(layout)) === null,
-    allowed: () => [...known.values()].filter((row) => row !== null),
-    rejected: () => [...rejected.values()],
+    get(layout) {
+      const looked = known.get(keyOf(layout));
+      return isShot(looked) ? looked : undefined;
+    },
+    isRejected(layout) {
+      const looked = known.get(keyOf(layout));
+      return looked !== undefined && !isShot(looked);
+    },
+    allowed: () => [...known.values()].filter(isShot),
+    rejected: () => {
+      const counts = new Map<Objection['code'], Rejected>();
+      for (const why of known.values())
+        if (!isShot(why)) counts.set(why.code, { why, count: (counts.get(why.code)?.count ?? 0) + 1 });
+      return [...counts.values()];
+    },
     shots: () => shots,
-  };
+    apart: () => view(new Map(known)),
+  });
+  return view(new Map());
 }

@@ -1,11 +1,12 @@
+import { hypot } from '../../math/hypot.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 
-/** How far two layouts must lie apart to count as different choices: one of these, or a mix. */
+/** How far apart two layouts must be to count as different choices: one of these, or a mix. */
 const APART = { pinToPapIn: 0.75, drillingAngleDeg: 25, valAngleDeg: 15 };
 
-/** How far two layouts lie apart; from 1 on they count as different choices. */
+/** Distance of two layouts; from 1 on they count as different choices. */
 export const layoutsApart = (a: LayoutNumbers, b: LayoutNumbers): number =>
-  Math.hypot(
+  hypot(
     (a.pinToPapIn - b.pinToPapIn) / APART.pinToPapIn,
     (a.drillingAngleDeg - b.drillingAngleDeg) / APART.drillingAngleDeg,
     (a.valAngleDeg - b.valAngleDeg) / APART.valAngleDeg,

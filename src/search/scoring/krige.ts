@@ -1,5 +1,6 @@
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { meanSimple } from 'simple-statistics';
+import { exp } from '../../math/exp.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import { layoutsApart } from '../candidates/pick-differing.js';
 
@@ -30,7 +31,7 @@ export function krige(known: readonly KnownValue[]): (layout: LayoutNumbers) => 
   const spread = meanSimple(known.map(({ value }) => (value - mean) ** 2));
   const rough = ROUGHNESS * spread + Number.EPSILON;
   const between = (a: LayoutNumbers, b: LayoutNumbers): number =>
-    spread * Math.exp(-(layoutsApart(a, b) ** 2) / (2 * REACH ** 2));
+    spread * exp(-(layoutsApart(a, b) ** 2) / (2 * REACH ** 2));
   const covariance = new Matrix(
     known.map((a, i) =>
       known.map((b, j) => between(a.layout, b.layout) + (i === j ? a.variance + rough : 0)),

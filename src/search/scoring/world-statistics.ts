@@ -1,4 +1,4 @@
-import { meanSimple } from 'simple-statistics';
+import { meanSimple, standardDeviation } from 'simple-statistics';
 import { fromKeys } from '../../base/from-keys.js';
 import type { Band } from '../../records/answers/answer.js';
 import { TWENTIETHS } from '../../records/answers/parts/simulated-layout.js';
@@ -88,6 +88,13 @@ export const pairedTwentieths = <K extends ComparedId>(
   a: ScoredOutcomes,
   b: ScoredOutcomes,
 ): Record<K, number[]> => fromKeys(ids, (id) => twentiethsOf(pairedDifferences(a, b, reader(id))));
+
+/** Standard deviations of the differences of several, in the units of answers. */
+export const pairedDeviations = <K extends ComparedId>(
+  ids: readonly K[],
+  a: Rolled,
+  b: Rolled,
+): Record<K, number> => fromKeys(ids, (id) => standardDeviation(pairedDifferences(a, b, reader(id))));
 
 /** 5th to 95th percentile. */
 export function bandOf(values: readonly number[]): Band {

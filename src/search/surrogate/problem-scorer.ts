@@ -12,8 +12,10 @@ import type { NominalShot } from '../candidates/nominal-shots.js';
 import { score } from '../scoring/score.js';
 import { shiftTargets } from '../scoring/world-statistics.js';
 import type { Voice } from '../voices/voice.js';
+import { layoutLines } from './layout-lines.js';
 import { remembered } from './remembered.js';
-import { featuresOf, type Known, surrogate } from './surrogate.js';
+import { type Known, sharedFeatures, surrogate } from './surrogate.js';
+import { worldFeatures } from './world-features.js';
 
 /** Scores layouts of one problem in its worlds by the fitted regression. */
 export interface ProblemScorer {
@@ -69,11 +71,12 @@ export async function problemScorer(
   const count = surveyWorlds(setting);
   const undisturbed = problem.worlds[0];
   const worlds = problem.worlds.slice(1, 1 + count);
+  // world by world, since much of a shot is made ready for its world
   const trials = Array.from({ length: survey.shotsInWorlds }, (_, i): Trial => {
     const { layout, outcome } = nominal[(LAYOUT_STRIDE * i) % nominal.length];
     const world = 1 + ((WORLD_STRIDE * i) % worlds.length);
     return { layout: toLayout(layout, radius), world, launch: outcome.launch };
-  });
+  }).sort((a, b) => a.world - b.world);
   const report = progress('shots to tune to');
   let done = 0;
   const outcomes = await evaluator.evaluate(trials, (count) => {
@@ -99,22 +102,18 @@ export async function problemScorer(
     deviations,
     launch: outcome.launch,
   }));
-  const features = featuresOf(asked, physics);
+  const lines = layoutLines(
+    known.filter(({ deviations }) => deviations === undisturbed),
+    layouts.map((layout) => toLayout(layout, radius)),
+    survey.sample,
+    problem.ball.pap_B,
+  );
+  const inWorlds = worldFeatures(problem.launch.x, lines.angles.subarray(0, surveyed));
+  const features = sharedFeatures(asked, physics, inWorlds);
   if (shareInRange(features, card) < ENOUGH_IN_RANGE)
     return { why: { code: 'outside-what-was-fitted', params: {} } };
 
-  const marked = layouts.map((layout) => toLayout(layout, radius));
-  const engine = await surrogate(
-    model,
-    card,
-    problem,
-    physics,
-    known,
-    features,
-    marked,
-    survey.sample,
-    surveyed,
-  );
+  const engine = await surrogate(model, card, problem, physics, known, features, inWorlds, lines);
   const middle = { layout: toLayout(MIDDLE_LAYOUT, radius), launch: problem.launch };
   const [middleNominal, ...luck] = await engine.answer(
     [undisturbed, ...problem.luck.slice(0, count)].map((deviations) => ({ ...middle, deviations })),

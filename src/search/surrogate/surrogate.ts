@@ -1,17 +1,28 @@
 import { LANE_LENGTH, LANE_WIDTH } from '../../base/constants.js';
 import type { Layout } from '../../layout/layout.js';
+import { exp } from '../../math/exp.js';
+import { tan } from '../../math/sin-cos.js';
 import type { ModelCard } from '../../regression/card.js';
-import { FEATURES, writeFeatures } from '../../regression/features.js';
+import {
+  BALL_FEATURES,
+  FEATURES,
+  releaseFrame,
+  WORLD_FEATURES,
+  writeBallFeatures,
+  writeFeatures,
+  writeJointFeatures,
+} from '../../regression/features.js';
 import type { ReactionModel, Tuning } from '../../regression/reaction-model.js';
 import { TARGETS, type TargetId } from '../../regression/targets.js';
 import type { Tensor } from '../../regression/tensor.js';
 import { tune } from '../../regression/tune.js';
-import { fittedNumber, layoutBasis, layoutFit } from '../../simulate/layout-basis.js';
 import type { Reached } from '../../simulate/readings.js';
 import type { ShotProblem } from '../../simulate/shot-problem.js';
 import { type Outcome, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
 import type { Deviations } from '../../simulate/worlds/deviations.js';
 import { type FeatureRows, featureRows } from './feature-rows.js';
+import type { LayoutLines } from './layout-lines.js';
+import type { WorldFeatures } from './world-features.js';
 
 /** A shot that physics rolled: what the regression is tuned to. */
 export interface Known {
@@ -47,11 +58,10 @@ const CHUNK = 1024;
 /**
  * Tunes the fitted regression to shots of one problem and makes it ready for many layouts.
  *
- * @param known     shots of physics that reached the pins; the nominal ones among them say each layout's own line
+ * @param known     shots of physics that reached the pins
  * @param features  of those, row by row
- * @param layouts   all that will be asked about
- * @param sampled   how many layouts are drilled in every world, from which the others' balls are interpolated
- * @param surveyed  how many of the layouts, from the first on, are surveyed: what is asked besides moves nothing; all when left out
+ * @param worlds    what is known of worlds but the ball
+ * @param lines     the layouts that will be asked about
  */
 export async function surrogate(
   model: ReactionModel,
@@ -60,37 +70,12 @@ export async function surrogate(
   engine: Simulator,
   known: readonly Known[],
   features: Tensor,
-  layouts: readonly Layout[],
-  sampled: number,
-  surveyed?: number,
+  worlds: WorldFeatures,
+  lines: LayoutLines,
 ): Promise<Surrogate> {
   const { pap_B, published } = problem.ball;
   const tuning = await tuningTo(known, features, model, card);
-  const nominal = known.filter(({ deviations }) => deviations === problem.worlds[0]);
-  const basis = layoutBasis(layouts, pap_B);
-  const sample = Array.from(
-    { length: Math.min(sampled, nominal.length) },
-    (_, i) => nominal[Math.floor((i * nominal.length) / sampled)],
-  );
-  const fit = layoutFit(
-    layoutBasis(
-      sample.map(({ layout }) => layout),
-      pap_B,
-    ),
-  );
-  const angles = fittedNumber(
-    sample.map(({ outcome }) => outcome.launch.angle),
-    fit,
-  )(basis);
-  const drilled = { layouts: sample.map(({ layout }) => layout), fit };
-  const rowsIn = featureRows(
-    engine,
-    drilled,
-    { basis, angles, surveyed },
-    problem.launch.x,
-    pap_B,
-    published,
-  );
+  const rowsIn = featureRows(engine, lines, problem.launch.x, worlds, pap_B, published);
   const reader = reachedReader();
   const { si, heldOut } = card.outputs[BREAKPOINT];
   const chance = (answers: Float32Array, row: number): number =>
@@ -108,7 +93,7 @@ export async function surrogate(
         const values = rows.subarray(0, FEATURES.length * part.length);
         const answers = await model.answer({ dims: [part.length, FEATURES.length], values }, tuning);
         part.forEach((layout, i) => {
-          const reached = reader(answers, i, problem.launch.x, angles[layout] + deviations.launchAngle);
+          const reached = reader(answers, i, problem.launch.x, lines.angles[layout] + deviations.launchAngle);
           tell(layout, reached, chance(answers, i));
         });
       }
@@ -123,12 +108,26 @@ export async function surrogate(
   };
 }
 
-/** Features of single shots, row by row. */
-export function featuresOf(shots: readonly Asked[], engine: Simulator): Tensor {
+/** Features of single shots, worked out in full, row by row. */
+function featuresOf(shots: readonly Asked[], engine: Simulator): Tensor {
   const values = new Float32Array(FEATURES.length * shots.length);
   for (const [i, { layout, deviations, launch }] of shots.entries()) {
     const shot = { ...engine.inputs(layout, deviations), launch: scatteredLaunch(launch, deviations) };
     writeFeatures(values, FEATURES.length * i, shot);
+  }
+  return { dims: [shots.length, FEATURES.length], values };
+}
+
+/** The same, but for what several shots share of a world. */
+export function sharedFeatures(shots: readonly Asked[], engine: Simulator, worlds: WorldFeatures): Tensor {
+  const values = new Float32Array(FEATURES.length * shots.length);
+  for (const [i, { layout, deviations, launch }] of shots.entries()) {
+    const inputs = engine.inputs(layout, deviations);
+    const ball = FEATURES.length * i;
+    const world = ball + BALL_FEATURES.length;
+    writeBallFeatures(values, ball, inputs.body, releaseFrame(inputs.release.pap_B));
+    worlds(deviations, inputs)(values, world, launch.x, launch.angle);
+    writeJointFeatures(values, world + WORLD_FEATURES.length, ball, world);
   }
   return { dims: [shots.length, FEATURES.length], values };
 }
@@ -160,7 +159,7 @@ function reachedReader(): (answers: Float32Array, row: number, x: number, angle:
     reaction.sharpness = answers[at + SHARPNESS];
     reaction.totalHook = answers[at + TOTAL_HOOK];
     reaction.entryAngle = answers[at + ENTRY_ANGLE];
-    const pinsX = x + LANE_LENGTH * Math.tan(angle) - reaction.totalHook;
+    const pinsX = x + LANE_LENGTH * tan(angle) - reaction.totalHook;
     reached.shot = Math.abs(pinsX) > LANE_WIDTH / 2 ? 'gutter' : 'pins';
     return reached;
   };
@@ -171,7 +170,7 @@ const LOGISTIC = 1.702;
 
 /** Chance that a ball does not run into its own gutter, from its outermost place and what that errs by, m. */
 const chanceWithin = (widestX: number, error: number): number =>
-  1 / (1 + Math.exp((LOGISTIC * (widestX - LANE_WIDTH / 2)) / error));
+  1 / (1 + exp((LOGISTIC * (widestX - LANE_WIDTH / 2)) / error));
 
 const indexOf = (id: TargetId): number => TARGETS.findIndex((target) => target.id === id);
 const HOOK_START = indexOf('hookStartFt');

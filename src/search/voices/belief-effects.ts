@@ -1,6 +1,7 @@
 import { BOARD } from '../../base/constants.js';
 import { fromKeys } from '../../base/from-keys.js';
 import { DEGREE, FOOT, INCH, to } from '../../base/units.js';
+import { ln } from '../../math/ln.js';
 import type { Reaction } from '../../motion/reaction/reaction.js';
 import { BELIEFS, type Belief, type BelievedId } from '../../records/shared/beliefs.js';
 import type { LayoutQuantities } from './layout-quantities.js';
@@ -21,7 +22,7 @@ export const movedBy = ({ reading }: Belief): MovedNumber => MOVED[reading][0];
 /** Share of a belief's usual range that lies between two values of its quantity; values outside the range count as its ends. */
 export function shareOfRange({ quantity, from, to }: Belief, a: number, b: number): number {
   const [low, high] = [Math.min(from, to), Math.max(from, to)];
-  const scale = quantity === 'finishGrit' ? Math.log : (value: number): number => value;
+  const scale = quantity === 'finishGrit' ? ln : (value: number): number => value;
   const within = (value: number): number => scale(Math.min(high, Math.max(low, value)));
   return (within(b) - within(a)) / (scale(to) - scale(from));
 }

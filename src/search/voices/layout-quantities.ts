@@ -2,6 +2,7 @@ import { driller } from '../../ball/drill/drill.js';
 import { inertiaNumbers } from '../../ball/drill/drilled-numbers.js';
 import { from, INCH, to } from '../../base/units.js';
 import { placeLayout } from '../../layout/placement.js';
+import { acos } from '../../math/atan.js';
 import { dot } from '../../math/vec3.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import { MIDDLE_LAYOUT } from '../../prepare/middle-layout.js';
@@ -15,7 +16,7 @@ import type { ShotProblem } from '../../simulate/shot-problem.js';
 /** All that beliefs start from, of one layout on one ball. */
 export type LayoutQuantities = Readonly<Record<BeliefQuantity, number>>;
 
-/** Whether practice goes by where a ball's mark lies: one without a mass bias has no such mark. */
+/** Whether practice considers where a ball's mark lies: one without a mass bias has no such mark. */
 export const goesByMark = ({ published }: Pick<BallProblem, 'published'>): boolean =>
   published.intermediateDifferential > from(LEAST_MASS_BIAS_IN, INCH);
 
@@ -69,10 +70,8 @@ export function layoutQuantities(
       drillingAngleDeg: layout.drillingAngleDeg,
       valAngleDeg: layout.valAngleDeg,
       pinToPapIn: layout.pinToPapIn,
-      // the same for every layout where practice does not go by it
-      markToPapIn: hasMark
-        ? to(radius * Math.acos(Math.min(1, Math.abs(dot(marker_B, ball.pap_B)))), INCH)
-        : 0,
+      // the same for every layout where practice does not consider it
+      markToPapIn: hasMark ? to(radius * acos(Math.min(1, Math.abs(dot(marker_B, ball.pap_B)))), INCH) : 0,
       differentialIn: to(rg.differential, INCH),
       intermediateDifferentialIn: to(rg.intermediateDifferential, INCH),
       rgIn: to(rg.lowRg, INCH),

@@ -7,8 +7,8 @@ import type { RollingBody } from '../../motion/shot/body.js';
 export type AlteredNumber = 'rg' | 'differential' | 'intermediateDifferential';
 
 /**
- * A ball that never is: drilled with a layout, but for its finish or one number of its inertia. Rolled beside the ball itself, it
- * tells what that alone does.
+ * A virtual ball: a drilled ball with another finish, or with one number of its inertia changed. Compared with the ball itself, it
+ * shows what that change alone does.
  */
 export interface AlteredBall {
   readonly layout: Layout;

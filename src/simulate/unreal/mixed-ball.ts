@@ -1,7 +1,7 @@
 import type { Layout } from '../../layout/layout.js';
 
 /**
- * A ball that never is: drilled with two layouts at once. Rolled beside balls that are, it tells what a part of the drilled ball does.
+ * A virtual ball that mixes two layouts. Compared with real balls, it separates the effect of one part of the drilled ball.
  */
 export interface MixedBall {
   /** The layout whose centre of mass it has. */

@@ -1,5 +1,6 @@
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { from, INCH } from '../../base/units.js';
+import { exp } from '../../math/exp.js';
 import { power } from '../../math/power.js';
 import { FRICTION_PRIOR } from '../../records/shared/friction-prior.js';
 import type { Drawn, Draws } from './draws.js';
@@ -11,6 +12,8 @@ export interface AssumedSurface {
   readonly frictionDryFactor: number;
   /** Film (units of oil) over which friction falls from dry toward oiled by a factor e. */
   readonly filmScale: number;
+  /** How friction falls in thick oil (`law-shape.ts`): 0 as an exponential, 1 as a hyperbola, which still grips. */
+  readonly lawShape: number;
   /** How fast friction falls with a finer finish, on oil and on dry boards alike: friction ∝ grit^−exponent. */
   readonly finishExponent: number;
   /** Width of the oil band that a passing contact leaves on the ball, m. */
@@ -39,6 +42,7 @@ export const NOMINAL_SURFACE: AssumedSurface = {
   frictionOiledFactor: 1,
   frictionDryFactor: 1,
   filmScale: FILM_SCALE,
+  lawShape: 0,
   finishExponent: FINISH_EXPONENT,
   bandWidth: from(0.25, INCH),
   carriedShare: 0.15,
@@ -47,21 +51,25 @@ export const NOMINAL_SURFACE: AssumedSurface = {
   carriedDown: 0.003,
 };
 
-/** Eight in ten draws of friction lie within so many standard deviations. */
+/** Eight in ten draws of friction lie within this many standard deviations. */
 const EIGHT_IN_TEN = 1.2816;
 
-/** The friction that lies so many standard deviations from the middle in each number, taken one at a time. */
+/** The friction that lies this many standard deviations from the middle in each number, taken one at a time. */
 const frictionAt = (deviations: number) => {
   const [oiled, dry, filmScale, finishExponent] = FRICTION_PRIOR.logDeviation.map((each) =>
-    Math.exp(deviations * each),
+    exp(deviations * each),
   );
   return {
     frictionOiledFactor: oiled,
     frictionDryFactor: dry,
     filmScale: FILM_SCALE * filmScale,
+    lawShape: 0,
     finishExponent: FINISH_EXPONENT * finishExponent,
   };
 };
+
+/** Of one more than the shape, in its logarithm: one law in ten falls more slowly than a hyperbola. Assumed, no source. */
+const LAW_SHAPE_DEVIATION = Math.LN2 / EIGHT_IN_TEN;
 
 /** Ends of the assumed ranges; of friction's, eight in ten draws lie between. */
 export const LOW_SURFACE: AssumedSurface = {
@@ -98,7 +106,7 @@ export function drawSurface({ normal, within }: Draws): AssumedSurface {
   const independent = FRICTION_NUMBERS.map(normal);
   const [oiled, dry, filmScale, finishExponent] = CORRELATING.map((row, i) => {
     const z = row.reduce((sum, each, j) => sum + each * independent[j], 0);
-    return Math.exp(FRICTION_PRIOR.logDeviation[i] * Math.max(-FARTHEST, Math.min(FARTHEST, z)));
+    return exp(FRICTION_PRIOR.logDeviation[i] * Math.max(-FARTHEST, Math.min(FARTHEST, z)));
   });
   const between = (what: keyof AssumedSurface & Drawn): number =>
     within(what, LOW_SURFACE[what], HIGH_SURFACE[what]);
@@ -106,6 +114,7 @@ export function drawSurface({ normal, within }: Draws): AssumedSurface {
     frictionOiledFactor: oiled,
     frictionDryFactor: dry,
     filmScale: FILM_SCALE * filmScale,
+    lawShape: exp(LAW_SHAPE_DEVIATION * normal('lawShape')) - 1,
     finishExponent: FINISH_EXPONENT * finishExponent,
     bandWidth: between('bandWidth'),
     carriedShare: between('carriedShare'),

@@ -65,7 +65,7 @@ export interface DeviationDraw {
 /**
  * Draws worlds that the whole ranking shares, so that two layouts are compared under the same luck.
  *
- * They are evenly spread (`draws.ts`): the mean of a score over 64 of them is about as sure as over 200 drawn at random. No bowler
+ * They are evenly spread (`draws.ts`): the mean of a score over 64 of them is about as accurate as over 200 drawn at random. No bowler
  * repeats how far the ball is turned about its axis at release (a foot of loft turns it by some 70°), so all of the turn is
  * alike. Each number has a coordinate of its own, so what is not uncertain does not change what the rest draw.
  */

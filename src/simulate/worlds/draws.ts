@@ -1,4 +1,4 @@
-import { errorFunction, probit } from 'simple-statistics';
+import { scoreOfShare, shareBelow } from '../../math/normal.js';
 import { MOST_COORDINATES, scrambledSobol } from '../../math/scrambled-sobol.js';
 
 /**
@@ -36,18 +36,25 @@ const COORDINATES = [
 /** Coordinates that physics takes from the first on; those that follow are free for what is added to it. */
 export const DRAWN_COORDINATES = COORDINATES.length;
 
-/** How far the means of a release lie from what is stated: the last coordinates, so that what is added to physics keeps its own. */
-const MEANS = ['speedMean', 'spinMean', 'axisTiltMean', 'axisRotationMean'] as const;
+/**
+ * The shape of the friction law, and how far the means of a release lie from what is stated: the last coordinates, so that what is added to
+ * physics keeps its own.
+ */
+const LAST = ['lawShape', 'speedMean', 'spinMean', 'axisTiltMean', 'axisRotationMean'] as const;
 
-export type Drawn = (typeof COORDINATES)[number] | (typeof MEANS)[number];
+export type Drawn = (typeof COORDINATES)[number] | (typeof LAST)[number];
 
 const PLACES: ReadonlyMap<Drawn, number> = new Map<Drawn, number>([
   ...COORDINATES.map((what, i): [Drawn, number] => [what, i]),
-  ...MEANS.map((what, i): [Drawn, number] => [what, MOST_COORDINATES - MEANS.length + i]),
+  ...LAST.map((what, i): [Drawn, number] => [what, MOST_COORDINATES - LAST.length + i]),
 ]);
+
+/** Stays in its middle until a log is read: answers without one take one law of friction for granted, and say so. */
+const HELD: Drawn = 'lawShape';
 
 /** Where a normal number is cut off: one in a thousand lies beyond. */
 const TAIL = 0.001;
+const LEAST_SCORE = scoreOfShare(TAIL);
 
 /** The numbers of one world. */
 export interface Draws {
@@ -59,7 +66,7 @@ export interface Draws {
 
 /**
  * What is known of some coordinates, as a normal distribution of their normal scores: mean, and a lower triangle whose product with its
- * transpose is the covariance. Means of 0 and the unit triangle are what is known beforehand.
+ * transpose is the covariance. Means of 0 and the unit triangle are the prior.
  */
 export interface KnownScores {
   readonly coordinates: readonly Drawn[];
@@ -70,14 +77,15 @@ export interface KnownScores {
 /**
  * Draws the numbers of the n-th world of a seed; the first few worlds are spread as evenly as many.
  *
- * @param known  of some coordinates more than is known beforehand
+ * @param known  the posterior of coordinates about which more is known than the prior
  */
 export function drawsOf(seed: number, n: number, known?: KnownScores): Draws {
   const at = (what: Drawn): number => scrambledSobol(n, PLACES.get(what)!, seed);
-  const normal = (what: Drawn): number => probit(Math.min(1 - TAIL, Math.max(TAIL, at(what))));
+  const score = (what: Drawn): number => scoreOfShare(Math.min(1 - TAIL, Math.max(TAIL, at(what))));
+  const normal = (what: Drawn): number => (what === HELD ? 0 : score(what));
   const plain: Draws = { normal, within: (what, low, high) => low + (high - low) * at(what) };
   if (!known) return plain;
-  const independent = known.coordinates.map(normal);
+  const independent = known.coordinates.map(score);
   const scores = new Map(
     known.coordinates.map((what, i) => [
       what,
@@ -94,9 +102,6 @@ export function drawsOf(seed: number, n: number, known?: KnownScores): Draws {
 
 /** The numbers at given normal scores: 0 is the middle of everything. */
 export const drawsAt = (scoreOf: (what: Drawn) => number): Draws => ({
-  normal: (what) => Math.min(-probit(TAIL), Math.max(probit(TAIL), scoreOf(what))),
+  normal: (what) => Math.min(-LEAST_SCORE, Math.max(LEAST_SCORE, scoreOf(what))),
   within: (what, low, high) => low + (high - low) * shareBelow(scoreOf(what)),
 });
-
-/** The chance that a standard normal number is less; errs by 1e-7 at most, as the library states. */
-export const shareBelow = (score: number): number => (1 + errorFunction(score / Math.SQRT2)) / 2;

@@ -30,6 +30,7 @@ export const LASTING = [
   'frictionOiled',
   'frictionDry',
   'filmScale',
+  'lawShape',
   'finishExponent',
   'carriedShare',
   'wornPerPass',

@@ -1,6 +1,7 @@
 import { type PublishedNumbers, wantedFirstMoment, wantedMoments } from '../../ball/core/published.js';
 import type { MassProperties } from '../../ball/mass/mass-properties.js';
 import { from, INCH, OUNCE } from '../../base/units.js';
+import { hypot } from '../../math/hypot.js';
 import { addMat, diagonal, type Mat3, mulVec, rotateTensor } from '../../math/mat3.js';
 import { addScaled, sub, type Vec3 } from '../../math/vec3.js';
 import { type BallUncertainty, unsureNumbers } from '../../records/schemas/ball-uncertainty.js';
@@ -37,7 +38,7 @@ export const MADE_WITHIN = { rgIn: 0.004, differentialShare: 0.03, topWeightOz: 
 /**
  * One way a ball may be made.
  *
- * A number that was guessed is normal, with the variances of the guess and of the making added; both differentials go by one
+ * A number that was guessed is normal, with the variances of the guess and of the making added; both differentials share one
  * draw, so that a ball with more of the one has more of the other (assumed, no source).
  *
  * @param uncertainty  of guessed numbers, one standard deviation, record units
@@ -48,7 +49,7 @@ export function drawMade(
   uncertainty: BallUncertainty = {},
 ): Made {
   const off = (what: 'lowRg' | 'differential' | 'topWeight' | 'pinToCg', most: number, guess: number) =>
-    guess > 0 ? Math.hypot(guess, most / Math.sqrt(3)) * normal(what) : within(what, -most, most);
+    guess > 0 ? hypot(guess, most / Math.sqrt(3)) * normal(what) : within(what, -most, most);
   const { rgIn = 0, differentialIn = 0, intermediateDifferentialIn = 0 } = uncertainty;
   const { topWeightOz = 0, pinToCgIn = 0 } = uncertainty;
   const share = MADE_WITHIN.differentialShare;
@@ -79,11 +80,11 @@ export function guessedOf(made: Made, uncertainty: BallUncertainty): Made {
 }
 
 /**
- * The drilled ball as it would be had the undrilled one been made a little otherwise.
+ * The drilled ball that a slightly different undrilled ball would become.
  *
  * What the making changes of the undrilled ball's moments of inertia and first moment is added to the drilled one's: the holes take the
  * same matter. Its own parallel-axis term, a few hundred-thousandths of the inertia, is left out. Of a guessed differential that is far off, cores
- * fitted anew show a tenth to a quarter less once drilled, since holes take more of a heavier core.
+ * fitted again show a tenth to a quarter less once drilled, since holes take more of a heavier core.
  *
  * @param R_BC  the core's orientation in the ball
  */

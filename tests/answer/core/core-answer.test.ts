@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { coreAnswer } from '../../../src/answer/core/core-answer.js';
 import { from, GRAM_PER_CC, POUND, to } from '../../../src/base/units.js';
-import { areaOf } from '../../../src/math/polygon.js';
 import { ballProblem } from '../../../src/prepare/ball-problem.js';
 import { MIDDLE_LAYOUT } from '../../../src/prepare/middle-layout.js';
 import { coreAnswerSchema } from '../../../src/records/answers/core-answer.js';
 import type { Core } from '../../../src/records/schemas/core.js';
 import { withSentences } from '../../../src/report/wording/with-sentences.js';
+import { areaOf } from '../../oracles/loop-moments.js';
 import { asymmetricCore, BAR, BODY, ballAround, core } from '../../support/core-files.js';
 import { binaryStl, box } from '../../support/meshes/make-stl.js';
 import { averageBowler } from '../../support/problems.js';

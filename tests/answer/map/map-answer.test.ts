@@ -93,7 +93,6 @@ describe('mapAnswer', () => {
       { bowler: averageBowler, ball: plainBall, around: MIDDLE_LAYOUT },
       'buffer',
       undefined,
-      undefined,
       beside,
     );
     const own = map.reach.numbers.differentialIn;

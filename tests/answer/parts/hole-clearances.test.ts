@@ -20,7 +20,7 @@ describe('an oil ring too near to a hole', () => {
     let seen = 0;
     for (const pinToPapIn of [3, 4.5]) {
       const layout = { drillingAngleDeg: 50, pinToPapIn, valAngleDeg: 35 };
-      const { objections, reaction } = rollAnswer({ ...inputs, layout }, undefined, SMALL_BUDGET);
+      const { objections, reaction } = rollAnswer({ ...inputs, layout }, SMALL_BUDGET);
       expect(objections.map(({ code }) => code)).not.toContain('ring-near-hole');
       for (const objection of objections)
         if (objection.code === 'ring-at-hole') {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bodiesAt, fitEnsemble } from '../../../src/ball/core/ensemble.js';
+import { fitEnsemble } from '../../../src/ball/core/ensemble.js';
 import type { BallBody } from '../../../src/ball/drill/ball-body.js';
 import { driller } from '../../../src/ball/drill/drill.js';
 import { inertiaNumbers } from '../../../src/ball/drill/drilled-numbers.js';
@@ -27,9 +27,8 @@ test.each<{ family: CoreFamily; lb: number; rg: number; differential: number }>(
 ])(
   'fitEnsemble: no $family core gives $lb lb an RG of $rg and a differential of $differential, and it says why',
   ({ family, lb, rg, differential }) => {
-    const { bodies, points, tried, misfits } = fitEnsemble(publishedBall(family, lb, rg, differential), 4);
+    const { bodies, tried, misfits } = fitEnsemble(publishedBall(family, lb, rg, differential), 4);
     expect(bodies).toEqual([]);
-    expect(points).toEqual([]);
     expect(Object.values(misfits).reduce((a, b) => a + b, 0)).toBe(tried);
     // cover and filler take most of the moment: too little is left for the core's mass
     expect((misfits['filler-too-light'] ?? 0) + (misfits['core-too-dense'] ?? 0)).toBe(tried);
@@ -68,20 +67,6 @@ test.each(USUAL_BALLS)(
     expect(fitEnsemble(wanted, 5).bodies).toEqual(bodies.slice(0, 5));
   },
 );
-
-test.each([...USUAL_BALLS, ...EDGE_BALLS])(
-  'bodiesAt: the points of a $family ball make its bodies again',
-  (wanted) => {
-    const { bodies, points } = fitEnsemble(wanted, 20);
-    expect(JSON.stringify(bodiesAt(wanted, points))).toBe(JSON.stringify(bodies));
-  },
-);
-
-test('bodiesAt: a point that leads to no core spoils the lot', () => {
-  const wanted = EDGE_BALLS[0];
-  const { points } = fitEnsemble(wanted, 3);
-  expect(bodiesAt(wanted, [...points, points[2] + 1])).toBeNull();
-});
 
 describe('fitEnsemble: the drilled numbers of 600 cores lie no closer together than by plain rejection sampling', () => {
   const rays = excavate(usualHoles(), RADIUS, RANKING_RAYS);

@@ -41,6 +41,19 @@ describe('holeDepths', () => {
     expect(holeDepths(ball([]), [bore(0.7)], IDENTITY)[0]).toMatchObject({ cover: null, core: null });
   });
 
+  test('what is left of the cover below a hole that ends in it; none where it leaves the cover', () => {
+    const [shallow, through] = holeDepths(ball([]), [bore(0.5), bore(1)], IDENTITY);
+    expectNear(shallow!.coverBelow!, 0.3, 1e-12);
+    expect(shallow!.cover).toBeNull();
+    expect(through!.coverBelow).toBeNull();
+  });
+
+  test('a hole that runs beside the filler never leaves the cover, however deep', () => {
+    // its axis passes the centre at R sin 60° = 3.72, outside the filler's 3.5
+    const slanted: Hole = { ...bore(4), axis_B: [Math.sin(Math.PI / 3), 0, -Math.cos(Math.PI / 3)] };
+    expect(holeDepths(ball([]), [slanted], IDENTITY)[0]!.cover).toBeNull();
+  });
+
   test('a core beside the axis is met by the wall of the bore: the point of the sphere over its rim', () => {
     const aside = { ...sphere(1, 0), c: [1.2, 0, 0] as const };
     const [depths] = holeDepths(ball([aside]), [bore(4.2)], IDENTITY);

@@ -3,12 +3,20 @@ import { expect, test } from 'vitest';
 import { bodyMoments } from '../../../src/ball/drill/ball-body.js';
 import { inertiaNumbers } from '../../../src/ball/drill/drilled-numbers.js';
 import { staticWeights } from '../../../src/ball/drill/static-weights.js';
-import { fromMoments, inertiaOfSecond, pointMassInertia } from '../../../src/ball/mass/mass-properties.js';
+import {
+  addMoments,
+  fromMoments,
+  inertiaOfSecond,
+  type Moments,
+  NO_MOMENTS,
+  pointMassInertia,
+} from '../../../src/ball/mass/mass-properties.js';
 import { MomentSum } from '../../../src/ball/mass/moment-sum.js';
+import { rotateMoments } from '../../../src/ball/mass/rotate-moments.js';
 import { from, INCH, OUNCE, POUND, to } from '../../../src/base/units.js';
-import { addMat, diagonal, IDENTITY, mulVec } from '../../../src/math/mat3.js';
+import { addMat, diagonal, IDENTITY, type Mat3, mulVec } from '../../../src/math/mat3.js';
 import { dot, type Vec3 } from '../../../src/math/vec3.js';
-import { direction, point } from '../../support/arbitraries.js';
+import { direction, point, rotation } from '../../support/arbitraries.js';
 import { arc, fittedBodies, RADIUS } from '../../support/balls.js';
 import { expectNear } from '../../support/expect-near.js';
 
@@ -36,6 +44,41 @@ test('fromMoments: the centre’s inertia and the point mass at it make up the i
       expectNear(addMat(I_Bcm_B, pointMassInertia(mass, p_BoBcm_B)), about0, 1e-12);
       expectNear(inertiaOfSecond(sum.moments().second), about0, 1e-12);
     }),
+  ));
+
+/** Moments of point masses, added up one by one: the definitions. */
+const ofPoints = (points: readonly Vec3[], mass: number): Moments => ({
+  mass: points.length * mass,
+  first: [0, 1, 2].map((i) => points.reduce((sum, p) => sum + mass * p[i], 0)) as unknown as Vec3,
+  second: [0, 1, 2].map((i) =>
+    [0, 1, 2].map((j) => points.reduce((sum, p) => sum + mass * p[i] * p[j], 0)),
+  ) as unknown as Mat3,
+});
+const expectMoments = (got: Moments, want: Moments): void =>
+  expectNear([got.mass, got.first, got.second], [want.mass, want.first, want.second], 1e-12);
+const somePoints = fc.array(point, { minLength: 1, maxLength: 6 });
+
+test('addMoments: moments of two heaps of point masses are those of one heap, taken away they leave the other', () =>
+  fc.assert(
+    fc.property(somePoints, somePoints, (here, there) => {
+      const both = addMoments(ofPoints(here, 1.5), ofPoints(there, 1.5));
+      expectMoments(both, ofPoints([...here, ...there], 1.5));
+      expectMoments(addMoments(both, ofPoints(there, 1.5), -1), ofPoints(here, 1.5));
+      expectMoments(addMoments(NO_MOMENTS, both), both);
+    }),
+  ));
+
+test('rotateMoments: moments of turned point masses', () =>
+  fc.assert(
+    fc.property(somePoints, rotation, (points, Q) =>
+      expectMoments(
+        rotateMoments(Q, ofPoints(points, 1.5)),
+        ofPoints(
+          points.map((p) => mulVec(Q, p)),
+          1.5,
+        ),
+      ),
+    ),
   ));
 
 test('MomentSum: a rod has mass λL, centre at its middle and inertia mL²/12 across (closed form)', () =>

@@ -3,8 +3,8 @@ import { meshSection } from '../../../src/ball/section/mesh-section.js';
 import type { SectionPlane } from '../../../src/ball/section/section-plane.js';
 import { solidSection } from '../../../src/ball/section/solid-section.js';
 import { solidMoments } from '../../../src/ball/solid/layered-core.js';
-import { areaOf } from '../../../src/math/polygon.js';
 import { addScaled, cross, unit, type Vec3, ZERO } from '../../../src/math/vec3.js';
+import { areaOf } from '../../oracles/loop-moments.js';
 import { box, insideOut, lathe, moved, sphere } from '../../support/meshes/make-stl.js';
 import { meshOf, treeOf } from '../../support/meshes/meshes.js';
 

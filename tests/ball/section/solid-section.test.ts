@@ -5,8 +5,9 @@ import { solidSection } from '../../../src/ball/section/solid-section.js';
 import { type Solid, solidMoments } from '../../../src/ball/solid/layered-core.js';
 import type { UnitShape } from '../../../src/ball/solid/part.js';
 import { diagonal, type Mat3, mulMat } from '../../../src/math/mat3.js';
-import { areaOf, firstMomentsOf, isInside } from '../../../src/math/polygon.js';
+import { isInside } from '../../../src/math/polygon.js';
 import { addScaled, cross, dot, rotateAbout, unit, type Vec3, ZERO } from '../../../src/math/vec3.js';
+import { areaOf, firstMomentsOf } from '../../oracles/loop-moments.js';
 
 const IDENTITY: Mat3 = diagonal([1, 1, 1]);
 

@@ -64,7 +64,7 @@ test.each([1, 5, 30, undefined])(
   },
 );
 
-test.each(['flarewise/coach-pair/2', 'flarewise/coach-bag/2', 'flarewise/coach-pair/4'])(
+test.each(['flarewise/coach-pair/3', 'flarewise/coach-bag/2', 'flarewise/coach-pair/5'])(
   'openCoachFile: lines of another version (%s) are refused, not misread, and stay as they are',
   (schema) => {
     run(['a', [coachPairOf('one')]]);

@@ -82,7 +82,7 @@ export const RECORDS = [
       spoiledRecord([bundle]).map((value) => bytesOf(JSON.stringify(value) ?? '')),
       spoiledText([JSON.stringify(bundle)]).map(bytesOf),
     ),
-    take: (bytes) => withFile('record.json', bytes, importedFrom),
+    take: (bytes) => withFile('record.json', bytes, (path) => importedFrom(path, () => undefined)),
   }),
 ];
 

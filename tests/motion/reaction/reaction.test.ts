@@ -3,7 +3,7 @@ import { LANE_LENGTH } from '../../../src/base/constants.js';
 import { DEGREE, FOOT, from, INCH } from '../../../src/base/units.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
 import { uniformLane } from '../../../src/motion/lane/surface.js';
-import { type Reaction, reactionNumbers } from '../../../src/motion/reaction/reaction.js';
+import { meanReaction, type Reaction, reactionNumbers } from '../../../src/motion/reaction/reaction.js';
 import { rollShot } from '../../../src/motion/shot/shot.js';
 import {
   drilledBall,
@@ -13,6 +13,7 @@ import {
   spinning,
   usualRelease,
 } from '../../support/bodies.js';
+import { drawnShot } from '../../support/drawn-shot.js';
 import { demoPattern } from '../../support/patterns.js';
 
 const settings = { step: 0.002, freshSurface: { bandWidth: 0.00635, carriedShare: 0.15, wornPerPass: 0.3 } };
@@ -99,5 +100,32 @@ describe('reaction numbers', () => {
         const [a, b, c] = [runs[n - 1][key], runs[n][key], runs[n + 1][key]] as number[];
         expectWithin(b, (a + c) / 2, tol);
       }
+  });
+
+  test('the mean of two shots is the mean of each number; it rolls before the pins where both do', () => {
+    const made = (value: number, rolls: boolean): Reaction => {
+      const numbers = reactionNumbers(drawnShot(0), 0.1);
+      const all = Object.keys(numbers).map((name, i) => [
+        name,
+        name === 'rollsBeforePins' ? rolls : value + i,
+      ]);
+      return Object.fromEntries(all) as Reaction;
+    };
+    const [a, b] = [made(1, true), made(6, true)];
+    const names = Object.keys(a).filter((name) => name !== 'rollsBeforePins') as ['hookStart'];
+    expect(names.length).toBeGreaterThan(12);
+    const mean = meanReaction(a, b);
+    expect(Object.keys(mean).sort()).toEqual(Object.keys(a).sort());
+    for (const name of names) expect(mean[name]).toBe((a[name] + b[name]) / 2);
+    expect(mean.rollsBeforePins).toBe(true);
+    expect(meanReaction(a, made(6, false)).rollsBeforePins).toBe(false);
+    expect(meanReaction(made(1, false), b).rollsBeforePins).toBe(false);
+  });
+
+  test('a ball that slips to the pins rolls at their distance, one that grips before them where it does', () => {
+    const slips = reactionNumbers(drawnShot(3), 0.1);
+    expect([slips.rollStart, slips.rollsBeforePins]).toEqual([LANE_LENGTH, false]);
+    const grips = reactionNumbers(drawnShot(3, { rollStart: 0, y: Float64Array.of(0, 4, 9) }), 0.1);
+    expect([grips.rollStart, grips.rollsBeforePins]).toEqual([0, true]);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { norm, type Vec3 } from '../../../src/math/vec3.js';
+import { arcAngle, tangentToward, walk } from '../../../src/math/sphere.js';
+import { norm, unit, type Vec3 } from '../../../src/math/vec3.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
 import { uniformLane } from '../../../src/motion/lane/surface.js';
 import { leastClearance, ringsOnBall } from '../../../src/motion/reaction/rings.js';
@@ -11,6 +12,7 @@ import {
   isotropicBall,
   last,
   openLane,
+  seeded,
   spinning,
   usualRelease,
 } from '../../support/bodies.js';
@@ -37,6 +39,37 @@ describe('distance from a point to a track on the sphere (exact)', () => {
   test('is a right angle from the pole, and infinite to a track without points', () => {
     expectWithin(distanceToTrack(equator, [0, 0, 1]), Math.PI / 2, 1e-12);
     expect(distanceToTrack(new Float64Array(0), [0, 0, 1])).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  test('a closed track goes on from its last point to its first, an open one does not', () => {
+    // three quarters of the equator; the point lies over the middle of the gap
+    const part = Float64Array.from([1, 0, 0, 0, 1, 0, -1, 0, 0, 0, -1, 0]);
+    const over: Vec3 = [Math.cos(0.2) * Math.SQRT1_2, -Math.cos(0.2) * Math.SQRT1_2, Math.sin(0.2)];
+    expectWithin(distanceToTrack(part, over, 'closed'), 0.2, 1e-12);
+    expectWithin(distanceToTrack(part, over), Math.acos(over[0]), 1e-12); // to the nearer end
+    const low: Vec3 = [over[1], over[0], over[2]]; // over the middle of the last piece, and of the same piece walked the other way
+    expectWithin(distanceToTrack(part, low), 0.2, 1e-12);
+    expectWithin(distanceToTrack(part, low, 'closed'), 0.2, 1e-12);
+  });
+
+  test('a point that comes twice makes a piece of no length, which is passed over', () => {
+    const twice = Float64Array.from([1, 0, 0, 1, 0, 0, Math.cos(0.1), Math.sin(0.1), 0]);
+    expectWithin(distanceToTrack(twice, [Math.cos(0.3), 0, Math.sin(0.3)]), 0.3, 1e-12);
+    expectWithin(distanceToTrack(Float64Array.from([1, 0, 0, 1, 0, 0]), [0, 1, 0]), Math.PI / 2, 1e-12);
+  });
+
+  test('random great-circle pieces: the least over many points of all of them (to their gaps)', () => {
+    const random = seeded(21);
+    const any = (): Vec3 => unit([random() - 0.5, random() - 0.5, random() - 0.5]);
+    for (let n = 0; n < 200; n++) {
+      // pieces of 0.3 rad at most, bending by little: the nearest piece meets at the nearest point
+      const start = any();
+      const along = tangentToward(start, any());
+      const ends = [0, 0.3, 0.6].map((arc) => walk(start, along, arc));
+      const point = any();
+      const fine = Array.from({ length: 601 }, (_, i) => arcAngle(walk(start, along, i / 1000), point));
+      expectWithin(distanceToTrack(Float64Array.from(ends.flat()), point), Math.min(...fine), 1e-3);
+    }
   });
 
   test('runs to the end of a track that ends', () => {

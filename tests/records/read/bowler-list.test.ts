@@ -157,3 +157,27 @@ test('readBowlerList: speed and rev rate are not guessed; a kind that is none is
     'row 2 (Ann): kind must be one of usual, straight, many-revs, two-handed, young',
   ]);
 });
+
+test.each(['speedMph +/-', 'speedMph ±', 'speedMph±', ' speedMph +- '])(
+  'readBowlerList: a column headed %j says how far off the speed may be, in the units a person types',
+  (head) => {
+    const [ann, ben, cid] = readBowlerList(
+      `${HEADS},${head}\nAnn,right,yes,17,310,14,45,5,0,0.5\nBen,right,yes,17,310,14,45,5,0,1 km/h\nCid,right,yes,17,310,?,45,5,0,?\n`,
+      'list.csv',
+    );
+    expect(ann.uncertainty).toEqual({ speedMph: 0.5 });
+    expect(ben.uncertainty?.speedMph).toBeCloseTo(1 / 1.609344, 9); // the international mile, 1959
+    expect(cid.uncertainty).toEqual({ axisTiltDeg: 5 });
+  },
+);
+
+test('readBowlerList: what the column says of a guess counts; of a number typed as a range it is refused', () => {
+  const [ann] = readBowlerList(`${HEADS},axisTiltDeg ±\nAnn,right,yes,17,310,?,45,5,0,8\n`, 'list.csv');
+  expect(ann).toMatchObject({ axisTiltDeg: 14, uncertainty: { axisTiltDeg: 8 } });
+  expect(faultsOf(`${HEADS},speedMph ±\nAnn,right,yes,16-18,310,14,45,5,0,2\n`)).toEqual([
+    'row 2 (Ann): speedMph must be a number, 8 to 26 mph',
+  ]);
+  expect(faultsOf(`${HEADS},speedMph ±\nAnn,right,yes,17,310,14,45,5,0,9\n`)).toEqual([
+    'row 2 (Ann): uncertainty.speedMph must be 0 to 5 mph',
+  ]);
+});

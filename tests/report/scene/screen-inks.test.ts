@@ -37,6 +37,13 @@ describe.each(Object.entries({ ...SCREENS, paper: PAPER }))('%s', (name, inks) =
     expect(weak).toEqual([]);
   });
 
+  test('text stands out from every ground it may lie on at 4.5:1: numbers in a map’s cells too', () => {
+    for (const text of ['ink', 'soft'] as const)
+      expect(contrast(inks[text], inks.paper), text).toBeGreaterThan(4.5);
+    for (const ground of ['shade', 'tone1', 'tone2', 'tone3', 'tone4', 'tone5'] as const)
+      expect(contrast(inks.ink, inks[ground]), ground).toBeGreaterThan(4.5);
+  });
+
   // what is compared in one picture, and the marks of one ball; on paper all of them are black, told apart by their signs
   test.skipIf(name === 'paper').each(SIGHTS)(
     'to %s eyes what stands in one picture differs by 15',

@@ -115,14 +115,20 @@ test('coachHtml: first all students, then each with every ball; nothing is left 
   expect(html).not.toMatch(/NaN|undefined|<script|<fieldset/);
 });
 
-test('coachCsv: numbers have no more digits than they mean; a number that is guessed is named', () => {
+test('coachCsv: numbers have no more digits than they mean; each says how far off it may be, and so does what was guessed', () => {
   const rows = parse(coachCsv(eightStudents), { columns: true }) as Record<string, string>[];
   expect(rows).toHaveLength(16);
   for (const row of rows)
     for (const [head, cell] of Object.entries(row))
       if (/^-?\d+\.\d+$/.test(cell)) expect(cell.split('.')[1].length, head).toBeLessThanOrEqual(4);
-  expect(rows[0]).toMatchObject({ score: '97.1', gainTotalHookBoards: '1.23', seen: 'barely', unsure: '' });
-  expect(rows[5].unsure).toBe('axisTiltDeg papOverIn papUpIn');
+  expect(rows[0]).toMatchObject({ score: '97.1', gainTotalHookBoards: '1.23', seen: 'barely' });
+  expect(rows[0]).toMatchObject({
+    'totalHookBoards +/-': '2.35',
+    'gainTotalHookBoards +/-': '0.46',
+    'axisTiltDeg +/-': '',
+    'rgIn +/-': '',
+  });
+  expect(rows[5]).toMatchObject({ 'axisTiltDeg +/-': '5', 'papOverIn +/-': '0.4', 'papUpIn +/-': '0.45' });
 });
 
 test('coachCsv: a row for each ball, commas in names kept', () => {

@@ -120,7 +120,7 @@ describe.each(cases)('sheet of $name on $paper', ({ answer, paper }) => {
   });
 });
 
-describe.each(cases)('what is worked from, $name on $paper', ({ answer, paper }) => {
+describe.each(cases)('what is worked from, $name on $paper', ({ name, answer, paper }) => {
   const [first, ...more] = sheetPages(answer, paper, typeface);
   const work = sheetText(answer).work.flat();
 
@@ -145,9 +145,10 @@ describe.each(cases)('what is worked from, $name on $paper', ({ answer, paper })
     }
   });
 
-  test('takes two pages, three where a box stops it or there is more to say', () => {
-    expect(more.length).toBeGreaterThanOrEqual(1);
-    expect(more.length).toBeLessThanOrEqual(2);
+  test('takes two pages, where a box stops it and on a ball that was drilled before too', () => {
+    // what is said of a vented grip over old holes needs a third one on letter, the shorter paper
+    const isLongest = name === 'a redrilled ball with a vent' && paper === 'letter';
+    expect(more.length).toBe(isLongest ? 2 : 1);
   });
 });
 

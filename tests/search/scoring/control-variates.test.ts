@@ -145,4 +145,71 @@ describe('controlVariates', () => {
     expect(row.value).toBeCloseTo(-10 + 0.4 * mean(own), 10);
     expect(row.variance).toBeLessThan(1e-12);
   });
+
+  describe('of a cheaper engine', () => {
+    const own = worlds(24, (w) => 5 * Math.cos(2.1 * w));
+    const common = worlds(24, (w) => 30 + luck(w));
+    const cheap =
+      (of: readonly (readonly number[])[]) =>
+      ({ drillingAngleDeg }: { drillingAngleDeg: number }) =>
+        of[drillingAngleDeg / 10 - 1];
+    const leading = met(
+      20,
+      common.map((score) => score + 20),
+    );
+
+    test('only differences from the leader count: luck that takes both alike drops out', () => {
+      const other = met(
+        10,
+        common.slice(0, 6).map((score, w) => score + 10 + 0.4 * own[w]),
+      );
+      const seen = cheap([common.map((score, w) => score + own[w] / 2), common]);
+      const [row] = controlVariates([other, leading], seen).rows;
+      expect(row.value).toBeCloseTo(-10 + 0.4 * mean(own), 10);
+      expect(row.variance).toBeLessThan(1e-12);
+    });
+
+    test('it takes luck out of a layout that met all of its worlds too, and says nothing of more worlds than it has', () => {
+      const other = met(
+        10,
+        common.map((score, w) => score + 10 + 0.4 * own[w]),
+      );
+      const of = (count: number) =>
+        cheap([common.slice(0, count).map((score, w) => score + own[w] / 2), common.slice(0, count)]);
+      const plain = controlVariates([other, leading]).rows[0];
+      const all = controlVariates([other, leading], of(24)).rows[0];
+      expect(all.value).toBeCloseTo(plain.value, 10);
+      expect(plain.variance).toBeGreaterThan(0.01);
+      expect(all.variance).toBeLessThan(1e-12);
+      expect(controlVariates([other, leading], of(23)).rows[0]).toEqual(plain);
+    });
+
+    test('one that sees the same difference in every world changes nothing', () => {
+      const other = met(
+        10,
+        common.slice(0, 6).map((score, w) => score + 10 + 0.4 * own[w]),
+      );
+      const seen = cheap([common.map(() => 37), common.map(() => 30)]);
+      expect(controlVariates([other, leading], seen).rows).toEqual(controlVariates([other, leading]).rows);
+    });
+
+    test('a layout that never reaches the pins where the leader does stands for nothing in the factor', () => {
+      const other = met(
+        10,
+        common.slice(0, 6).map((score, w) => score + 10 + 0.4 * own[w]),
+      );
+      const lost = { ...met(30, [1]), worlds: { ...met(30, [1]).worlds, scores: [null, null] } };
+      const lists = [common.map((score, w) => score + own[w] / 2), common, common.map(() => 5)];
+      const [row, , gone] = controlVariates([other, leading, lost], cheap(lists)).rows;
+      expect(row.value).toBeCloseTo(-10 + 0.4 * mean(own), 10);
+      expect(gone.value).toBe(-100);
+    });
+  });
+
+  test('one that reaches the pins in just nine tenths of the worlds may lead; of two alike the first leads', () => {
+    const nine = [null, ...worlds(9, () => 70)];
+    const ten = worlds(10, () => 60);
+    expect(controlVariates([met(10, ten), met(20, nine)]).leader.layout).toEqual(layout(20));
+    expect(controlVariates([met(10, ten), met(20, ten)]).leader.layout).toEqual(layout(10));
+  });
 });

@@ -36,4 +36,20 @@ describe('successiveHalving', () => {
     });
     expect(results).toEqual([4, 3, 2, 1, 0].map((index) => ({ index, meanScore: index, worlds: 3 })));
   });
+
+  test('where scores are the same, the order of the list decides who drops out', async () => {
+    const rounds = [
+      { worlds: 1, keep: 2 },
+      { worlds: 2, keep: 0 },
+    ];
+    const results = await successiveHalving(4, 2, rounds, async (_, which, tell) => {
+      for (const index of which) tell(index, 7);
+    });
+    expect(results.map(({ index, worlds }) => [index, worlds])).toEqual([
+      [0, 2],
+      [1, 2],
+      [2, 1],
+      [3, 1],
+    ]);
+  });
 });

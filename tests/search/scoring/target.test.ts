@@ -3,11 +3,9 @@ import { FOOT } from '../../../src/base/units.js';
 import { targetsOf } from '../../../src/search/scoring/target.js';
 import type { Outcome } from '../../../src/simulate/simulator.js';
 
-/** Outcomes whose hooks start at 30, 31, … 40 ft. */
-const attained = Array.from(
-  { length: 11 },
-  (_, i) =>
-    ({ shot: 'pins', reaction: { hookStart: (30 + i) * FOOT, sharpness: 1, totalHook: 1 } }) as Outcome,
+/** Outcomes whose hooks start at 30, 31, … 40 ft, in no order. */
+const attained = [34, 40, 31, 37, 30, 36, 33, 39, 32, 35, 38].map(
+  (feet) => ({ shot: 'pins', reaction: { hookStart: feet * FOOT, sharpness: 1, totalHook: 1 } }) as Outcome,
 );
 
 const target = (hookStart: number | string) => targetsOf({ hookStart }, attained)[0];
@@ -36,6 +34,10 @@ describe('targetsOf', () => {
       expect(clipped?.value).toBe(clipped?.[end]);
       expect(clipped?.asked).toBeCloseTo(Number.parseInt(text, 10) * FOOT, 12);
     }
+  });
+
+  test('what the schema of wants refuses is no wish, and said by its name', () => {
+    expect(() => target('soonish')).toThrow(/hookStart ./);
   });
 
   test('without a wish there is no target', () => {

@@ -3,12 +3,17 @@ import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { mean as meanOf } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
+import { FOOT, from } from '../../../src/base/units.js';
+import type { Target } from '../../../src/search/scoring/target.js';
 import {
   bandOf,
   meanDifference,
+  meanDifferences,
   pairedTwentieths,
+  scoredOutcomes,
   scoresAtPins,
   shareAbove,
+  shiftTargets,
   twentiethsOf,
   valuesAtPins,
 } from '../../../src/search/scoring/world-statistics.js';
@@ -40,6 +45,53 @@ describe('shareAbove', () => {
   });
 });
 
+const aim = (feet: number): Target => ({
+  ...{ wish: 'hookStart', step: null, value: from(feet, FOOT) },
+  ...{ low: from(feet - 5, FOOT), high: from(feet + 5, FOOT) },
+});
+
+describe('scoredOutcomes', () => {
+  test('each world has its own target; where the ball misses the pins there is no score', () => {
+    const rows = [
+      outcomeOf({ hookStartFt: 38 }),
+      outcomeOf({ hookStartFt: 42 }),
+      outcomeOf({ hookStartFt: 38, shot: 'gutter' }),
+      outcomeOf({ hookStartFt: 43 }),
+    ];
+    const { outcomes, scores, meanScore, arrives } = scoredOutcomes(rows, [
+      [aim(38)],
+      [aim(42)],
+      [aim(38)],
+      [aim(38)],
+    ]);
+    expect(outcomes).toBe(rows);
+    expect(arrives).toBe(3 / 4);
+    // on target twice with a good entry angle; once half the range off, beside an entry angle of weight 0.1 that is none
+    const off = 100 * (1 - Math.sqrt(0.25 / 1.1));
+    expect(scores[2]).toBeNull();
+    expect(scores.map((each) => each ?? -1)).toEqual(
+      [100, 100, -1, off].map((want) => expect.closeTo(want, 9)),
+    );
+    expect(meanScore).toBeCloseTo((200 + off) / 3, 9);
+  });
+});
+
+describe('shiftTargets', () => {
+  const nominal = outcomeOf({ hookStartFt: 38 });
+
+  test('a target goes along with what luck does to the usual layout', () => {
+    const [moved] = shiftTargets([aim(40)], outcomeOf({ hookStartFt: 36.5 }), nominal);
+    expect(moved).toEqual({ ...aim(40), value: expect.closeTo(from(38.5, FOOT), 12) });
+  });
+
+  test('not where the usual layout misses the pins in this world or without luck', () => {
+    const targets = [aim(40)];
+    const gutter = outcomeOf({ hookStartFt: 30, shot: 'gutter' });
+    expect(shiftTargets(targets, gutter, nominal)).toBe(targets);
+    expect(shiftTargets(targets, nominal, gutter)).toBe(targets);
+  });
+});
+
 describe('meanDifference', () => {
   const worlds = (hooks: readonly (number | null)[]) => ({
     ...scored(hooks),
@@ -55,6 +107,17 @@ describe('meanDifference', () => {
       12,
     );
     expect(meanDifference(worlds([38, null]), worlds([null, 30]), read)).toBe(0);
+  });
+
+  test('of several numbers: each by its own, in the units of answers', () => {
+    const [a, b] = [
+      { outcomes: [outcomeOf({ hookStartFt: 38, flareIn: 4 }), outcomeOf({ hookStartFt: 41, flareIn: 5 })] },
+      { outcomes: [outcomeOf({ hookStartFt: 37, flareIn: 2 }), outcomeOf({ hookStartFt: 38, flareIn: 4 })] },
+    ];
+    expect(meanDifferences(['hookStartFt', 'flareIn'], a, b)).toEqual({
+      hookStartFt: expect.closeTo(2, 9),
+      flareIn: expect.closeTo(1.5, 9),
+    });
   });
 
   test('quantiles of differences: of worlds in which both reach the pins alone, ascending about the mean', () => {

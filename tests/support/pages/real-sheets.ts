@@ -85,6 +85,13 @@ export const realSheets = async (): Promise<Record<string, SheetAnswer>> => ({
     },
     text: '65 x 4 3/4 x 55',
   }),
+  'a redrilled ball that must not be drilled so': await realSheet({
+    ball: {
+      ...plainBall,
+      drilledBefore: [{ hand: 'right', pap: { overIn: 4.5, upIn: 0.5 }, layout: '40 x 4 x 30' }],
+    },
+    text: '45 x 4 1/2 x 45',
+  }),
   'a left-hander with a fit, on a lane': await realSheet({
     bowler: { ...averageBowler, hand: 'left', grip: FIT },
     lane: houseLane,

@@ -7,6 +7,7 @@ export const learnedFromSchema = z
   .strictObject({
     shots: n,
     nights: n,
+    elsewhere: n.meta({ description: 'Nights on other lanes, which were left out.' }),
     pinsBoardOff: z.strictObject({ before: n, after: n }).nullable().meta({
       description:
         'How far off the board at the pins of a night to come may be foretold, one standard deviation, with the ball logged last; null where it cannot be.',

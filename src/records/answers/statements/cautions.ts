@@ -44,6 +44,8 @@ const shapes = {
     leastIn: n,
     walls: z.array(z.strictObject({ hole: z.string(), other: z.string(), widthIn: n })),
   },
+  /** The ball over bores that run in at a slant, at its least. */
+  'thin-lips': { leastIn: n, lips: z.array(z.strictObject({ hole: z.string(), widthIn: n })) },
   /** Two fingers whose bores become one space below the surface; `sleevesToIn`: how far down both have inserts. */
   'bores-meet-below': { hole: z.string(), other: z.string(), depthIn: n, sleevesToIn: n.nullable() },
 

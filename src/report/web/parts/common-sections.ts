@@ -87,7 +87,7 @@ export function restsOnSection(
   };
 }
 
-/** What is told to those who ask for it; nothing where there is nothing. */
+/** Folded details; an empty text where there are none. */
 export function foldedHtml(summary: string, parts: readonly string[]): string {
   const filled = parts.filter((part) => part !== '');
   return filled.length === 0

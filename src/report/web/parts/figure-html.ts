@@ -7,7 +7,7 @@ import { htmlText } from './table-html.js';
 export const svgHtml = (scene: Scene): string =>
   toSvg(scene, { palette: SCREEN, fontFamily: 'system-ui, sans-serif' }).trimEnd();
 
-/** Pictures with a word on how they are read, and behind them the same as tables. */
+/** Pictures with a word on how they are read, where one is needed, and behind them the same as tables. */
 export const figureHtml = (
   id: string,
   pictures: string,
@@ -15,8 +15,7 @@ export const figureHtml = (
   tables: readonly string[],
 ): string => `<figure id="${id}-figure">
 ${pictures}
-<figcaption><p>${htmlText(caption)}</p></figcaption>
-${
+${caption === '' ? '' : `<figcaption><p>${htmlText(caption)}</p></figcaption>\n`}${
   tables.length === 0
     ? ''
     : `<details>\n<summary>The same in numbers</summary>\n${tables.join('\n')}\n</details>\n`

@@ -11,7 +11,8 @@ export interface FirstScreen {
   /** Said of invented records; null where there are none. */
   readonly invented: string | null;
   readonly facts?: readonly { readonly label: string; readonly texts: readonly string[] }[];
-  /** As HTML: a figure beside the facts, and what stands below them; nothing where there is none. */
+  /** As HTML: the chart that is seen first, a figure beside the facts, and what stands below them; nothing where there is none. */
+  readonly lead?: string;
   readonly beside?: string;
   readonly below?: string;
   /** A command that may follow; null or left out where none is known. */
@@ -21,13 +22,14 @@ export interface FirstScreen {
   readonly cautionsHeading?: string;
 }
 
-/** The head of a page, which fits a screen; one with charts has a printed page to itself. */
+/** The head of a page, which fits a screen; one with charts has a printed page to itself. In the order in which a telephone shows it. */
 export function firstScreenHtml({
   over,
   title,
   opening,
   invented,
   facts = [],
+  lead = '',
   beside = '',
   below = '',
   next = null,
@@ -35,24 +37,28 @@ export function firstScreenHtml({
   cautionsHeading = 'Before drilling',
 }: FirstScreen): string {
   const told = facts.filter(({ texts }) => texts.length > 0);
-  const head = `<div>
-<p class="over">${htmlText(over)}</p>
+  const parts = {
+    answer: `<p class="over">${htmlText(over)}</p>
 <h1>${htmlText(title)}</h1>
 ${opening.map(paragraphHtml).join('\n')}
 ${invented === null ? '' : `<p class="notice">${htmlText(invented)}</p>\n`}<dl>
 ${told.map(({ label, texts }) => `<div><dt>${htmlText(label)}</dt><dd>${htmlText(texts.join(' '))}</dd></div>`).join('\n')}
-</dl>
-</div>`;
-  const foot = `<div>
-${next === null ? '' : `<p class="next">Next: <code>${htmlText(next)}</code></p>\n`}<div class="cautions">
-<h2>${htmlText(cautionsHeading)}</h2>
-${listHtml(cautions)}
-</div>
-</div>`;
-  return `<header${below === '' ? '' : ' class="whole"'}>
-${beside === '' ? head : `<div class="answer">\n${head}\n${beside}\n</div>`}
-<div class="below">
-${below === '' ? foot : `<div>${below}</div>\n${foot}`}
-</div>
+</dl>`,
+    lead,
+    next: next === null ? '' : `<p>Next: <code>${htmlText(next)}</code></p>`,
+    beside,
+    below,
+    cautions: `<h2>${htmlText(cautionsHeading)}</h2>\n${listHtml(cautions)}`,
+  };
+  const has = [
+    ...(beside === '' ? [] : ['pictured']),
+    ...(lead === '' ? [] : ['led']),
+    ...(below === '' ? [] : ['whole']),
+  ];
+  return `<header${has.length === 0 ? '' : ` class="${has.join(' ')}"`}>
+${Object.entries(parts)
+  .filter(([, html]) => html !== '')
+  .map(([name, html]) => `<div class="${name}">\n${html}\n</div>`)
+  .join('\n')}
 </header>`;
 }

@@ -22,8 +22,36 @@ export function chartedIds(wished: readonly WishedId[]): {
   };
 }
 
+/** What is charted on a first screen: the number that counts most, to stand high up, and what comes after it. */
+export function firstMovers(
+  wished: readonly WishedId[],
+  moved: Moved,
+  units: Units,
+): { readonly lead: string; readonly below: string } {
+  const [lead, ...more] = chartedIds(wished).first;
+  return {
+    lead: moversFigure('movers', lead ? [lead] : [], moved, units, ''),
+    below: moversFigure('movers-more', more, moved, units),
+  };
+}
+
+const captionOf = ({ levers, from }: Moved): string =>
+  [
+    'By physics. Hatched: how your own shots vary.',
+    ...(levers.length > 0
+      ? ['Grey: one change with this layout, one steady shot on the line it then takes.']
+      : []),
+    `In bold: layouts against ${from}, mean of all tries.`,
+  ].join(' ');
+
 /** What moves some numbers, and how far; nothing for no numbers. */
-export function moversFigure(id: string, ids: readonly WishedId[], moved: Moved, units: Units): string {
+export function moversFigure(
+  id: string,
+  ids: readonly WishedId[],
+  moved: Moved,
+  units: Units,
+  caption = captionOf(moved),
+): string {
   if (ids.length === 0) return '';
   const charts = ids.map((each): NumberMoved & { readonly id: WishedId } => ({
     id: each,
@@ -35,8 +63,7 @@ export function moversFigure(id: string, ids: readonly WishedId[], moved: Moved,
   return figureHtml(
     id,
     smallPictures(charts.map(moversPicture)),
-    `By physics. Hatched: how your own shots vary. Grey: one change with this layout, one steady shot on the line it then takes. In bold: ` +
-      `layouts against ${moved.from}, mean of all tries.`,
+    caption,
     charts.map(({ title, movers: rows, sizeText }) =>
       gridHtml(
         {

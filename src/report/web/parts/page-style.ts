@@ -10,6 +10,7 @@ import { choiceId } from './choice-html.js';
  */
 export const pageStyle = (signs: readonly string[]): string => `${BASE_STYLE}
 h2 { margin-top: 1rem; font-size: 1.2rem; }
+footer { margin-top: 1rem; }
 footer p { max-width: none; }
 .chart { margin: 0 0 0.2rem; font-weight: 700; }
 a { color: inherit; }
@@ -25,9 +26,9 @@ dl { display: grid; grid-template-columns: max-content 1fr; column-gap: 0.6rem; 
 dl > div { display: grid; grid-column: 1 / -1; grid-template-columns: subgrid; padding: 0.25rem 0; border-top: 1px solid var(--faint); }
 dt { font-weight: 700; }
 dd { margin: 0; overflow-wrap: anywhere; }
-.answer, .below { display: grid; gap: 0.6rem 2rem; margin: 0.6rem 0; align-items: start; }
-.answer > figure { max-width: 26rem; }
-.next { max-width: none; }
+header { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.6rem 2rem; margin: 0.6rem 0; align-items: start; }
+header .beside { max-width: 26rem; }
+.next p { margin: 0; max-width: none; }
 .note { max-width: none; color: var(--soft); font-size: 0.85rem; }
 code { font-size: 0.85rem; overflow-wrap: anywhere; }
 figcaption p { margin: 0.2rem 0; max-width: none; color: var(--soft); font-size: 0.85rem; }
@@ -50,18 +51,32 @@ summary { padding: 0.1rem 0; cursor: pointer; color: var(--soft); font-size: 0.9
 caption { padding: 0.5rem 0 0.2rem; text-align: left; font-weight: 600; }
 pre { max-width: 100%; overflow-wrap: anywhere; white-space: pre-wrap; font-size: 0.8rem; }
 @media (max-width: 30rem) {
-  html { font-size: 88%; }
+  html { font-size: 94%; }
+  main { padding: 0.3rem 0.75rem; }
   #ball-figure svg { max-width: none; }
-  body { line-height: 1.35; }
-  h1 { font-size: 1.6rem; }
+  body { line-height: 1.22; }
+  header { gap: 0.4rem; margin: 0; }
+  header p, header .over, header code { margin: 0.15rem 0; font-size: 1rem; }
+  h1 { font-size: 1.45rem; }
+  .answer dl > div { display: block; padding: 0.15rem 0; }
+  .answer dt, .answer dd { display: inline; }
+  .answer dt { margin-right: 0.4rem; }
+  .lead .small { margin: 0; }
+  .lead summary { padding: 0; line-height: 1.1; }
+  .answer .notice { margin: 0.2rem 0; padding: 0.1rem 0.6rem; }
 }
 @media (max-width: 40rem) { .wide caption { display: block; } .wide td { display: inline-block; margin-right: 1rem; } }
 @media (min-width: 48rem) {
   html { font-size: 94%; }
   details:not([open]) { display: inline-block; margin-right: 1.6rem; }
-  .answer { grid-template-columns: minmax(0, 1fr) minmax(0, 24rem); }
+  .pictured { grid-template: 'answer beside' 'lead below' 'next next' 'cautions cautions' / minmax(0, 1fr) minmax(0, 24rem); }
+${['answer', 'lead', 'next', 'beside', 'below', 'cautions'].map((name) => `  .pictured .${name} { grid-area: ${name}; }`).join('\n')}
 }
-@media (min-width: 66rem) { .below { grid-template-columns: minmax(0, 1fr) minmax(0, 24rem); } .below > :only-child { grid-column: 1 / -1; } }
+@media (min-width: 66rem) {
+  .whole:not(.pictured) { grid-template-columns: minmax(0, 1fr) minmax(0, 24rem); }
+  .whole:not(.pictured) > .answer { grid-column: 1 / -1; }
+  .pictured { grid-template: 'answer answer beside' auto 'answer answer next' auto 'answer answer cautions' 1fr 'lead below cautions' auto / minmax(0, 1fr) minmax(0, 1fr) minmax(0, 24rem); }
+}
 @media (min-width: 60rem) { .lane { grid-template-columns: 23rem minmax(0, 1fr); } }
 ${signs.map((sign) => `#lane-figure:has(#${choiceId(sign)}:not(:checked)) [data-part="${partOf(sign)}"] { display: none; }`).join('\n')}
 @supports not selector(:has(*)) { .choice { display: none; } }
@@ -75,17 +90,22 @@ ${signs.map((sign) => `#lane-figure:has(#${choiceId(sign)}:not(:checked)) [data-
   h1 { font-size: 18pt; }
   h2 { margin-top: 1rem; font-size: 12pt; }
   nav, .choice, details { display: none !important; }
+  .cautions { font-size: 7.5pt; }
+  .cautions ul { columns: 2; }
   .on-paper { display: block; }
   .on-paper ul { max-width: none; columns: 2; font-size: 7.5pt; line-height: 1.3; }
   footer { margin-top: 0.5rem; }
   h2, .chart { break-after: avoid; }
   header.whole { break-after: page; }
   figure svg, tr, .small > div { break-inside: avoid; }
-  .answer { grid-template-columns: minmax(0, 1fr) 78mm; }
-  .below { display: block; }
+  header { gap: 1mm 6mm; }
+  .pictured { grid-template: 'answer beside' 'lead below' 'next next' 'cautions cautions' / minmax(0, 1fr) 78mm; }
+  .pictured .lead { max-width: 90mm; }
+  .whole:not(.pictured) { grid-template-columns: minmax(0, 1fr); }
   .lane .small { grid-template-columns: minmax(0, 1fr); }
   .lane { grid-template-columns: 72mm minmax(0, 1fr); gap: 0 6mm; }
   .small { grid-template-columns: repeat(2, minmax(0, 80mm)); }
+  .pictured .small { grid-template-columns: minmax(0, 1fr); }
   .key { max-width: 72mm; }
   table, thead th, .lane th, .lane td { font-size: 8pt; }
   .lane th, .lane td { padding-right: 1.2mm; }

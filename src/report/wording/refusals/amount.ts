@@ -9,7 +9,7 @@ export const amount = (value: number, unit: DisplayUnit, digits?: number): strin
   `${figure(value, unit, digits)} ${unit.name}`;
 
 /**
- * A number in a unit, without the unit's name. Where that is the unit it was given in, it has so many decimals, or stands as
+ * A number in a unit, without the unit's name. Where that is the unit it was given in, it has this many decimals, or stands as
  * it was given; in another one it is written as the unit shows it.
  */
 export function figure(value: number, unit: DisplayUnit, digits?: number): string {

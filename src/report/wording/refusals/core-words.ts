@@ -5,7 +5,7 @@ import type { Units } from '../../text/display-units.js';
 import { amount } from './amount.js';
 import type { RefusalWords } from './refusal-words.js';
 
-/** Core files that make no ball, in words. Lengths stand in the file's own unit, where the person looks them up. */
+/** Core files that make no ball, in words. Lengths are in the file's own unit, where the person looks them up. */
 export const CORE_WORDS: RefusalWords<CoreRefusals> = {
   'core-unit': ({ field, unit, radius, coverThickness, reach, usualWith }) => {
     const what = [

@@ -28,6 +28,12 @@ export const GRIP_WORDS: RefusalWords<GripRefusals> = {
         ? 'Check depths and pitches; depths run along the hole from the surface.'
         : 'Widen the bridge or drill smaller bores; the bridge is measured between the finished holes, inserts in.',
   }),
+  'no-lip': ({ field, hole }) => ({
+    field,
+    rule: `must leave some of the ball between the bore of ${hole} and the surface`,
+    got: 'a bore that opens along its whole length or into the hole beside it',
+    hint: 'Move its mouth away from the hole, drill it narrower, or let it meet the hole deeper (meetsAtIn).',
+  }),
   'vent-impossible': ({ field, why, into, overIn, upIn, meetsAtIn }, { bore }) => ({
     field,
     ...VENT_RULES[why],

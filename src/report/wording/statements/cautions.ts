@@ -51,6 +51,10 @@ export const CAUTIONS: Wording<Cautions> = {
     `Less than ${withUnit(leastIn, bore)} of ball is left between bores and may crack: ${walls
       .map(({ hole, other, widthIn }) => `${withUnit(widthIn, fineTape)} between ${hole} and ${other}`)
       .join(', ')}.`,
+  'thin-lips': ({ leastIn, lips }, { bore, fineTape }) =>
+    `Less than ${withUnit(leastIn, bore)} of ball is left over a slanted bore, just behind its edge, and may chip: ${lips
+      .map(({ hole, widthIn }) => `${withUnit(widthIn, fineTape)} over the ${hole}`)
+      .join(', ')}. Move its mouth away from the hole or let it meet the hole deeper.`,
   'bores-meet-below': ({ hole, other, depthIn, sleevesToIn }, { fineTape }) =>
     `The bores of ${hole} and ${other} meet ${withUnit(depthIn, fineTape)} below the surface, since both lean toward the middle of the ball: usual with a narrow bridge (common practice, no source). ${
       sleevesToIn !== null && sleevesToIn > depthIn

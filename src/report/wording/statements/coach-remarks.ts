@@ -20,7 +20,7 @@ const waysText = ({ ways, readings }: PairRemarks['moves-most'], units: Units): 
     })
     .join('; ');
 
-/** What the balls of a bag do beside one another, as sentences. */
+/** How the balls of a bag compare, as sentences. */
 export const BAG_REMARKS: Wording<BagRemarks> = {
   'balls-do-the-same': ({ one, other }) => `${one} and ${other} roll alike here.`,
   'gap-between-balls': ({ below, belowBoards, above, aboveBoards }, { boards }) =>

@@ -46,6 +46,7 @@ export const SAMPLES: { readonly [Code in keyof Refusals]: readonly Refusals[Cod
     { field: 'bowler.grip', hole: 'middle', other: 'ring', overlapIn: 0.007, depthIn: 0 },
     { field: 'bowler.grip', hole: 'thumb', other: 'middle', overlapIn: 0.2, depthIn: 2.9 },
   ],
+  'no-lip': [{ field: 'bowler.grip', hole: 'vent into thumb' }],
   'vent-impossible': (['no-such-hole', 'mouth-in-hole', 'below-the-hole', 'too-slanted'] as const).flatMap(
     (why) => [null, 0.5].map((meetsAtIn) => ({ field: 'bowler.grip.vents[0]', why, ...VENT, meetsAtIn })),
   ),

@@ -1,7 +1,7 @@
-import { COMMANDS } from './command-table.js';
-import type { CommandEntry } from './flags/command-entry.js';
-import { type Flag, GLOBAL_FLAGS } from './flags/flag-table.js';
-import { EXIT } from './terminal/exit-codes.js';
+import { COMMANDS } from '../../src/cli/command-table.js';
+import type { CommandEntry } from '../../src/cli/flags/command-entry.js';
+import { type Flag, GLOBAL_FLAGS } from '../../src/cli/flags/flag-table.js';
+import { EXIT } from '../../src/cli/terminal/exit-codes.js';
 
 /* The README's reference, made from the tables that the program itself is built from. */
 
@@ -10,20 +10,17 @@ const EXIT_CODES: Readonly<Record<keyof typeof EXIT, string>> = {
   input:
     'something typed or read cannot be used, or a file cannot be written: one message names every fault, its rule and the remedy',
   bug: 'a fault of flarewise: its stack is printed; please report it',
-  system: 'the system refused: a full disk, a missing permission; one sentence says which, and the remedy',
-  cancelled: 'left with ctrl-C; 143 and 129 stand for SIGTERM and SIGHUP, as a shell counts them',
+  system:
+    'the system refused: a full disk, a missing permission; one sentence names the cause and the remedy',
+  cancelled: 'stopped with ctrl-C; 143 and 129 mean SIGTERM and SIGHUP, as in shells',
 };
 
 const ENVIRONMENT: readonly (readonly [name: string, what: string])[] = [
   ['FLAREWISE_HOME', 'folder of what you keep, in place of the platform’s data folder'],
-  [
-    'FLAREWISE_CACHE',
-    'folder of fitted cores, in place of the platform’s cache folder; `off` remembers none',
-  ],
   ['NO_COLOR', 'any value: no colours'],
   ['TERM', '`dumb`: no colours, and questions are written line by line'],
   ['COLUMNS', 'width of an answer that goes to a pipe or a file (80 when not set), 60 to 200'],
-  ['LC_ALL, LC_CTYPE, LANG', 'a locale that names another character set than UTF-8: ASCII signs only'],
+  ['LC_ALL, LC_CTYPE, LANG', 'with a character set other than UTF-8: ASCII characters only'],
 ];
 
 const FILES: readonly (readonly [name: string, what: string])[] = [
@@ -36,10 +33,6 @@ const FILES: readonly (readonly [name: string, what: string])[] = [
   [
     '`interview-draft.json` in `FLAREWISE_HOME`',
     'answers of an interview left with ctrl-C, until it is finished',
-  ],
-  [
-    '`cores/` in `FLAREWISE_CACHE`',
-    'where cores were found for published numbers; may be deleted at any time',
   ],
   ['`data/` in the package', 'the demo bowlers, balls, lanes and cores, to copy'],
   ['`shared/schemas/` in the package', 'JSON Schemas of all records and answers'],

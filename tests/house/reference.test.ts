@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { COMMANDS } from '../../src/cli/command-table.js';
 import { GLOBAL_FLAGS } from '../../src/cli/flags/flag-table.js';
-import { reference, withReference } from '../../src/cli/reference.js';
+import { reference, withReference } from './reference.js';
 
 const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
 

@@ -1,0 +1,70 @@
+import { from, INCH } from '../../base/units.js';
+import { type Hole, mouthRadius } from '../../layout/hole.js';
+import { asin } from '../../math/atan.js';
+import { sin } from '../../math/sin-cos.js';
+import { addScaled, cross, dot, norm, scale, type Vec3 } from '../../math/vec3.js';
+import { type BoreSolid, insideBore } from './bore-solid.js';
+import { boresOf } from './excavation.js';
+import { wallAtMouth } from './wall-at-mouth.js';
+
+/** How far back from its edge a lip is looked at: what is nearer chips off any hole and is bevelled (common practice, no source). */
+const LOOKED_AT = from(1 / 4, INCH);
+
+/** The ball between a bore that runs in at a slant and the surface over it, m. */
+export interface BoreLip {
+  readonly hole: Hole;
+  /**
+   * How thick it is a quarter of an inch back from its edge, or where the bore ends or meets the hole that it vents sooner; or its
+   * width along the surface to that hole, where that is less. 0 and below: there is none.
+   */
+  readonly least: number;
+}
+
+/**
+ * The lip of every hole.
+ *
+ * Along the wall nearest the surface a lip grows from its edge inward. With γ the angle between that wall and straight in
+ * at the edge it is R (1 − sin γ / sin(α + γ)) thick an arc α behind the edge: the triangle of edge, wall and centre.
+ *
+ * @param radius  the ball's, m
+ */
+export const boreLips = (holes: readonly Hole[], radius: number): readonly BoreLip[] =>
+  holes.map((hole) => {
+    const vented = holes.filter(({ name }) => name === hole.into);
+    const widths = vented.map((other) => wallAtMouth(hole, other, radius));
+    return { hole, least: Math.min(thicknessOf(hole, vented, radius), ...widths) };
+  });
+
+function thicknessOf(hole: Hole, vented: readonly Hole[], radius: number): number {
+  const d = hole.axis_B;
+  const wall = addScaled(scale(radius, hole.mouth_B), mouthRadius(hole), outwardFrom(d, hole.mouth_B));
+  const middle = -dot(wall, d); // along the wall, where it is nearest to the centre
+  const nearest = norm(addScaled(wall, middle, d));
+  const edge = middle - Math.sqrt(Math.max(0, radius ** 2 - nearest ** 2));
+  const met = vented.flatMap((other) => boresOf(other, radius));
+  const end = Math.min(depthOf(hole), ...met.map((bore) => entryOf(bore, wall, d)));
+  if (nearest >= radius || end <= edge) return 0;
+  const gamma = asin(nearest / radius);
+  const alpha = LOOKED_AT / radius;
+  const behind = (radius * sin(alpha)) / sin(alpha + gamma);
+  return radius - norm(addScaled(wall, Math.min(edge + behind, end), d));
+}
+
+/** Unit vector across an axis that leads away from the ball; any across where the axis runs straight in. */
+function outwardFrom(d: Vec3, mouth: Vec3): Vec3 {
+  const out = addScaled(mouth, -dot(mouth, d), d);
+  const length = norm(out);
+  if (length > 1e-9) return scale(1 / length, out);
+  const across = cross(d, Math.abs(d[0]) < 0.6 ? [1, 0, 0] : [0, 1, 0]);
+  return scale(1 / norm(across), across);
+}
+
+/** How far down a hole its widest bore goes. */
+const depthOf = ({ open, sleeve }: Hole): number =>
+  sleeve && sleeve.bore.radius > open.radius ? sleeve.bore.depth : open.depth;
+
+/** How far along a wall a bore begins; infinite where the wall misses it. */
+function entryOf(bore: BoreSolid, a: Vec3, d: Vec3): number {
+  const { enter, leave } = insideBore(bore, a, d);
+  return leave > enter ? enter : Number.POSITIVE_INFINITY;
+}
