@@ -13,6 +13,7 @@ import {
 } from '../shared/release-guesses.js';
 import { guardedCell } from '../text/csv-cell.js';
 import { nearestWord } from '../text/nearest-word.js';
+import { singleBlanks } from '../text/single-blanks.js';
 import { faultCount, faultsOf } from './faults.js';
 import { type Row, readRows } from './list-rows.js';
 import { withTypedNumbers } from './typed-numbers.js';
@@ -59,7 +60,7 @@ export function readBowlerList(text: string, source: string): readonly Bowler[] 
     mostRows: MOST_LISTED_BOWLERS,
     known: READ_HEADS,
     needed: NEEDED,
-    knownHead: (head) => head.trim().replace(/\s*(±|\+\/?-)$/, ' +/-'),
+    knownHead: (head) => singleBlanks(head).replace(/ ?(±|\+\/?-)$/, ' +/-'),
     example: 'Export a bowler with flarewise shelf export --csv to see the columns.',
   });
   const faults: Fault[] = [];

@@ -115,11 +115,12 @@ describe('parseRecord', () => {
   });
 
   test('a record of another version is told from one of another kind', () => {
-    const error = inputErrorOf(() =>
-      parseRecord(bowlerSchema, { ...bowler, schema: 'flarewise/bowler/2' }, 'x'),
-    );
-    expect(error.message).toContain('another version');
-    expect(error.message).not.toContain('--bowler');
+    const messageFor = (version: number): string =>
+      inputErrorOf(() => parseRecord(bowlerSchema, { ...bowler, schema: `flarewise/bowler/${version}` }, 'x'))
+        .message;
+    expect(messageFor(2)).toContain('A later version of flarewise wrote it');
+    expect(messageFor(0)).toContain('It belongs to another version of flarewise');
+    for (const version of [0, 2]) expect(messageFor(version)).not.toContain('--bowler');
   });
 
   test.each([null, 5, 'text', []])('%j is no record', (value) => {
