@@ -1,5 +1,6 @@
 import type { AdjustAnswer, RemedyAnswer } from '../../records/answers/adjust-answer.js';
 import { LANE_IDS, type LaneId, REACTION_NUMBERS } from '../../records/schemas/reaction-numbers.js';
+import { capital } from '../../records/text/capital.js';
 import { type Units, withUnit } from '../text/display-units.js';
 import { percent } from '../text/figures.js';
 import type { Grid } from '../text/table.js';
@@ -11,7 +12,7 @@ const COST: Readonly<Record<RemedyAnswer['cost'], string>> = {
   free: 'free',
   minutes: 'minutes',
   practice: 'practice',
-  plugging: 'dear',
+  plugging: 'costly',
 };
 
 /** What it is about: the numbers that are wished for, and those that a person sees first. */
@@ -66,7 +67,7 @@ export const didLines = ({ wished }: AdjustAnswer, units: Units): string[] =>
     const unit = unitOf(reading, units);
     const about = deviation === null ? '' : ` ${unit.change(deviation).replace('+', '±')}`;
     const sources = { told: 'you say', log: 'your log', simulated: 'simulated' };
-    return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${unit.show(did)}${about} (${sources[from]}), wanted ${withUnit(wanted, unit)}.`;
+    return `${capital(name)}: ${unit.show(did)}${about} ${unit.name} (${sources[from]}), wanted ${withUnit(wanted, unit)}.`;
   });
 
 /** The kinds of which nothing is recommended, each by the nearest of it: with its size where that cannot be seen. */

@@ -70,9 +70,12 @@ export function coachHtml(
 }
 
 /** For how many the layout can be seen at all. */
-const seenText = (students: readonly CoachedStudent[]): string =>
-  `For ${students.filter(({ pair }) => (pair.overMiddle?.weighed.visibility ?? 'unseen') !== 'unseen').length} of ${students.length} students ` +
-  'a night of shots would show what the layout gains over the usual one.';
+function seenText(students: readonly CoachedStudent[]): string {
+  const seeing = students.filter(
+    ({ pair }) => (pair.overMiddle?.weighed.visibility ?? 'unseen') !== 'unseen',
+  ).length;
+  return `${seeing === 0 ? 'None' : seeing} of ${students.length} students would see, in a night of shots, what the layout gains over the usual one.`;
+}
 
 const MOVES: Record<CoachPair['advice'], string> = {
   layout: 'the layout moves it most',
