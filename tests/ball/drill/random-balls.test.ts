@@ -88,7 +88,7 @@ test('a hole drilled twice is drilled once', () =>
     SOME,
   ));
 
-test('the order of drilling changes nothing where holes keep apart, and hardly anything elsewhere (1 % of the holes with 4 × 12 rays)', () =>
+test('the order of drilling changes nothing where holes keep apart, and little elsewhere (5 % of the holes with 4 × 12 rays)', () =>
   fc.assert(orderOfDrillingIsFree, SOME));
 
 test('plugs of the ball’s own density change nothing', () =>
