@@ -163,6 +163,8 @@ static double ceil_(double x) { return ceil(x); }
 #define exp own_exp
 #define sin own_sin
 #define cos own_cos
+#define tan own_tan
+#define tanh own_tanh
 static double max2(double a, double b) { return a > b ? a : b; }
 static double max3(double a, double b, double c) { return max2(max2(a, b), c); }
 static double min2(double a, double b) { return a < b ? a : b; }
@@ -185,7 +187,7 @@ static double rollToEnd(double longestStep) {
     step[LONGEST] = min2(longestStep, 12 - step[TIME]);
     int event = advance();
     if (event == 4) return NAN;
-    if (event != 1) { sampleStep(); settle(); }
+    if (event != 1) { sampleStep(); settleStep(); }
     if (event == 3 || fabs(here[X]) > ground[HALF_WIDTH]) break;
   }
   return here[X];
