@@ -38,7 +38,7 @@ export function crossMapped(
   crossRay(out, shape, lent);
 }
 
-/** The same for single rays, told by their numbers. */
+/** The same for a single ray, given by the coordinates of its origin and its direction. */
 export function crossShape(
   out: Interval,
   shape: UnitShape,

@@ -2,6 +2,7 @@ import { sheetAnswer } from '../../answer/sheet-answer.js';
 import type { Paper } from '../../base/paper.js';
 import { visible } from '../../base/visible.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
+import { singleBlanks } from '../../records/text/single-blanks.js';
 import { readLayout } from '../../records/text/written-layout.js';
 import { SHEET_KINDS, sheetFile } from '../../report/sheet/sheet-file.js';
 import { sheetReport } from '../../report/sheet/sheet-report.js';
@@ -51,7 +52,7 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
   await withRecords({ needs, given: records, isSimulated: false }, options, terminal, async (found) => {
     const { bowler, ball, lane } = found;
     const placed = layoutOnBall(layout ?? readLayout(found.layout), ball);
-    const typed = (options.layout ?? found.layout).trim().replace(/\s+/g, ' ');
+    const typed = singleBlanks(options.layout ?? found.layout);
     const learned = lane ? await learnedFor({ bowler, lane }, options, made, terminal) : undefined;
     const inputs = { bowler, ball, lane, layout: placed, learned };
     await answerSheet(inputs, { ...made, typed }, options, terminal);

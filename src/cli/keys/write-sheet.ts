@@ -1,4 +1,5 @@
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
+import { singleBlanks } from '../../records/text/single-blanks.js';
 import { readLayout } from '../../records/text/written-layout.js';
 import { UNITS } from '../../report/text/display-units.js';
 import { inventedAmong } from '../files/invented.js';
@@ -20,7 +21,7 @@ export async function writeSheet(standing: Standing): Promise<string | null> {
       help: 'Enter takes the recommended one. Escape: not now.',
       usual: bestOf(standing).text,
       read: (text) => ({
-        typed: text.replace(/\s+/g, ' '),
+        typed: singleBlanks(text),
         layout: layoutOnBall(readLayout(text), inputs.ball),
       }),
     },

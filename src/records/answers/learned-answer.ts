@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { RELEASE_KEYS } from '../shared/release-guesses.js';
 import { logReading } from './statements/params.js';
 
 /*
@@ -9,12 +10,7 @@ const n = z.number();
 const text = z.string();
 
 export const LEARNED_NUMBER_IDS = [
-  'speedMph',
-  'revRateRpm',
-  'axisTiltDeg',
-  'axisRotationDeg',
-  'papOverIn',
-  'papUpIn',
+  ...RELEASE_KEYS,
   'frictionOiled',
   'frictionDry',
   'filmScale',

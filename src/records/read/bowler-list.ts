@@ -21,15 +21,7 @@ import { withTypedNumbers } from './typed-numbers.js';
 /* A coach's list: bowlers as comma-separated values, one a row, with the names of the record's fields as heads. */
 
 const TEXTS = ['name', 'note', 'hand', 'skill'] as const;
-const NUMBERS = [
-  'speedMph',
-  'revRateRpm',
-  'axisTiltDeg',
-  'axisRotationDeg',
-  'papOverIn',
-  'papUpIn',
-  'laydownBoard',
-] as const;
+const NUMBERS = [...RELEASE_KEYS, 'laydownBoard'] as const;
 /** The column that says how far off a number of the release may be, one standard deviation: `speedMph +/-`. */
 const offHead = <K extends ReleaseKey>(key: K) => `${key} +/-` as const;
 const OFF_HEADS = RELEASE_KEYS.map(offHead);

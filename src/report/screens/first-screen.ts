@@ -14,7 +14,7 @@ import { wishedIds } from '../../records/schemas/want.js';
 import { capital } from '../../records/text/capital.js';
 import { ballNames } from '../text/ball-numbers.js';
 import { givenWithUnit, type Units, withUnit } from '../text/display-units.js';
-import { fittedLines, type Labelled } from '../text/labelled.js';
+import { fittedLines, type Labelled, SCREEN_LINES } from '../text/labelled.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { sentences } from '../text/sentences.js';
@@ -31,9 +31,6 @@ import { commandsOf, type NextStep } from './next-steps.js';
 
 /** How to see what is behind it. */
 const MORE = 'More: --full, or --show why,compare,path,marks (see --help)';
-
-/** Lines of a usual terminal, less one for what is typed next. */
-const SCREEN = 23;
 
 /**
  * The recommendation on one screen: what to drill, what must be known first, how sure it is and how much it matters, why, and what to
@@ -58,13 +55,13 @@ export function firstScreen(
   const below = [...commandsOf(next, page.width), ...(beneath > 0 ? [] : [MORE])];
   const foot = below.length > 0 ? ['', ...below.map(page.paint.quiet)] : [];
   const withFoot = (below: readonly string[]): string[] => {
-    const room = SCREEN - title.length - asked.length - below.length - 1 - beneath;
+    const room = SCREEN_LINES - title.length - asked.length - below.length - 1 - beneath;
     const fitted = fittedLines(blocks(answer, page), room, page);
     return [...title.map(page.paint.heading), ...asked, '', ...fitted, ...below];
   };
   const screen = withFoot(foot);
   // where it is too long for that, a key does what the command would
-  return beneath > 0 && screen.length > SCREEN - beneath ? withFoot([]) : screen;
+  return beneath > 0 && screen.length > SCREEN_LINES - beneath ? withFoot([]) : screen;
 }
 
 function blocks(answer: RecommendAnswer, page: Page): Labelled[] {

@@ -1,7 +1,7 @@
 import type { LearnedAnswer } from '../../records/answers/learned-answer.js';
 import { capital } from '../../records/text/capital.js';
 import { foretoldGrid, nightsGrid, numbersGrid, surprisesGrid } from '../tables/learned-tables.js';
-import { fittedLines, type Labelled } from '../text/labelled.js';
+import { fittedLines, type Labelled, SCREEN_LINES } from '../text/labelled.js';
 import { listed } from '../text/listed.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
@@ -20,9 +20,6 @@ import {
   nextTexts,
 } from '../wording/learned-words.js';
 
-/** Lines of a usual terminal, less one for what is typed next. */
-const SCREEN = 23;
-
 /** Numbers on the first screen. */
 const MOST_NUMBERS = 5;
 const MOST_IN_DOUBT = 3;
@@ -38,7 +35,7 @@ export function learnedReport(given: LearnedAnswer, page: Page, isFull = false):
     page,
   );
   const foot = isFull ? [] : ['', page.paint.quiet(MORE)];
-  const room = SCREEN - title.length - table.length - foot.length;
+  const room = SCREEN_LINES - title.length - table.length - foot.length;
   const first = [...title, ...fittedLines(blocks(answer, page), room, page), ...table, ...foot];
   return joinSections([first, ...(isFull ? sections(answer, page) : [])]);
 }

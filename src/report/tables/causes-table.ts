@@ -7,9 +7,9 @@ import { type Grid, gridLines } from '../text/table.js';
 
 /** How much of each difference comes from what of the drilled ball; nothing where that is not known. */
 export const causesTable = (causes: CausesAnswer | null, page: Page, head: string): string[] =>
-  causes ? gridLines(causesGrid(causes, page.units, head), page) : [];
+  gridLines(causesGrid(causes, page.units, head), page);
 
-export const causesGrid = (causes: CausesAnswer, units: Units, head: string): Grid => ({
+export const causesGrid = (causes: CausesAnswer | null, units: Units, head: string): Grid => ({
   columns: [
     { head },
     { head: 'centre\nof mass' },
@@ -17,14 +17,16 @@ export const causesGrid = (causes: CausesAnswer, units: Units, head: string): Gr
     { head: 'RG and\ndiff.' },
     { head: 'in all' },
   ],
-  rows: [
-    ['score, points', ...cells(causes.score, (value) => signed(value, 0))],
-    ...SHARED_IDS.map((id) => {
-      const { row, quantity } = REACTION_NUMBERS[id].compared;
-      const unit = units[quantity];
-      return [`${row}, ${unit.name}`, ...cells(causes[id], unit.change)];
-    }),
-  ],
+  rows: causes
+    ? [
+        ['score, points', ...cells(causes.score, (value) => signed(value, 0))],
+        ...SHARED_IDS.map((id) => {
+          const { row, quantity } = REACTION_NUMBERS[id].compared;
+          const unit = units[quantity];
+          return [`${row}, ${unit.name}`, ...cells(causes[id], unit.change)];
+        }),
+      ]
+    : [],
 });
 
 const cells = ({ centre, flare, inertia, total }: CausesOf, show: (value: number) => string): string[] =>

@@ -15,6 +15,9 @@ export interface Labelled {
   readonly paint?: (line: string) => string;
 }
 
+/** Lines of a usual terminal, less one for what is typed next. */
+export const SCREEN_LINES = 23;
+
 /** Columns of the margin. */
 const MARGIN = 11;
 

@@ -6,7 +6,6 @@ import type { Compared } from '../picture/compared.js';
 import { isBest, judgePlace, markingGrid, sizeOfGain, verdictText } from '../screens/judge-report.js';
 import { causesGrid } from '../tables/causes-table.js';
 import { comparisonGrid } from '../tables/comparison-table.js';
-import { leversGrid } from '../tables/levers-table.js';
 import type { Moved } from '../tables/movers.js';
 import { givenWithUnit } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
@@ -14,22 +13,22 @@ import { withPlainText } from '../text/plain-text.js';
 import { sentence } from '../text/section.js';
 import { layoutWords } from '../wording/layout-headline.js';
 import { learnedTexts } from '../wording/learned-line.js';
-import { leversHeading, pairedHeading, reachHeading } from '../wording/page-headings.js';
+import { pairedHeading, reachHeading } from '../wording/page-headings.js';
 import { regressionText } from '../wording/regression-text.js';
 import { sayAll } from '../wording/say.js';
 import { ballFigure, gripFigure } from './parts/ball-figure.js';
 import {
-  besideHtml,
   drilledSection,
   foldedHtml,
   laneSection,
+  leversSection,
   restsOnSection,
 } from './parts/common-sections.js';
 import type { FirstScreen } from './parts/first-screen-html.js';
 import { footText, inventedText } from './parts/foot-text.js';
 import { inputsHtml } from './parts/inputs-html.js';
 import { mapFigure } from './parts/map-figure.js';
-import { chartedIds, firstMovers, moversFigure } from './parts/movers-figure.js';
+import { firstMovers } from './parts/movers-figure.js';
 import { pageHtml } from './parts/page-html.js';
 import { pairedFigure } from './parts/paired-figure.js';
 import { reachFigure } from './parts/reach-figure.js';
@@ -121,7 +120,7 @@ function sections(
   facts: WebReportData,
   page: Page,
 ): PageSection[] {
-  const { layout, best, inputs, targets, shares, causes, confidence, scatter, levers } = answer;
+  const { layout, best, inputs, targets, shares, causes, confidence, scatter } = answer;
   const { units } = page;
   const wished = wishedIds(inputs.want);
   const ids = wished.length > 0 ? wished : WISHED_IDS;
@@ -158,17 +157,7 @@ function sections(
           ],
     },
     laneSection(answer, compared, page),
-    {
-      id: 'levers',
-      about: 'What else',
-      heading: leversHeading(levers, { reaction: layout.reaction, targets, scatter }, units),
-      parts: [
-        besideHtml(
-          moversFigure('movers-too', chartedIds(wished).rest, movedBy(answer), units),
-          gridHtml(leversGrid(layout, levers, 'this layout', units)),
-        ),
-      ],
-    },
+    leversSection(answer, { layout, whose: 'this layout', wished, moved: movedBy(answer) }, [], page),
     {
       id: 'marks',
       about: 'Marks',
@@ -183,12 +172,10 @@ function sections(
         ]),
         foldedHtml('Which number of the layout brings what the best one gains', [
           sharesFigure(ids, { shares, scatter, whose: 'from this one to the best' }, units),
-          causes
-            ? gridHtml(
-                causesGrid(causes, units, 'from this one to the best'),
-                'The same by cause in the drilled ball',
-              )
-            : '',
+          gridHtml(
+            causesGrid(causes, units, 'from this one to the best'),
+            'The same by cause in the drilled ball',
+          ),
         ]),
         facts.map ? foldedHtml('Other layouts of this ball', [mapFigure(facts.map, compared, page)]) : '',
       ],

@@ -8,7 +8,6 @@ import { commandsOf, type NextStep } from '../screens/next-steps.js';
 import { rankingNote, searchText } from '../screens/recommendation-report.js';
 import { causesGrid } from '../tables/causes-table.js';
 import { comparisonGrid } from '../tables/comparison-table.js';
-import { leversGrid } from '../tables/levers-table.js';
 import { type Moved, movedWith } from '../tables/movers.js';
 import { rankingGrid } from '../tables/ranking-table.js';
 import { stepsGrid } from '../tables/steps-table.js';
@@ -20,23 +19,23 @@ import { alsoTexts, sizeTexts, sureText } from '../wording/answer-facts.js';
 import { gutterWarning } from '../wording/gutter-text.js';
 import { layoutWords } from '../wording/layout-headline.js';
 import { learnedTexts } from '../wording/learned-line.js';
-import { leversHeading, pairedHeading, reachHeading } from '../wording/page-headings.js';
+import { pairedHeading, reachHeading } from '../wording/page-headings.js';
 import { sayAll } from '../wording/say.js';
 import { surerText } from '../wording/surer-text.js';
 import { arcsGrid } from '../wording/workshop.js';
 import { ballFigure, gripFigure } from './parts/ball-figure.js';
 import {
-  besideHtml,
   drilledSection,
   foldedHtml,
   laneSection,
+  leversSection,
   restsOnSection,
 } from './parts/common-sections.js';
 import type { FirstScreen } from './parts/first-screen-html.js';
 import { footText, inventedText } from './parts/foot-text.js';
 import { inputsHtml } from './parts/inputs-html.js';
 import { mapFigure } from './parts/map-figure.js';
-import { chartedIds, firstMovers, moversFigure } from './parts/movers-figure.js';
+import { firstMovers } from './parts/movers-figure.js';
 import { pageHtml } from './parts/page-html.js';
 import { pairedFigure } from './parts/paired-figure.js';
 import { reachFigure } from './parts/reach-figure.js';
@@ -118,7 +117,7 @@ function sections(
   facts: WebReportData,
   page: Page,
 ): PageSection[] {
-  const { layouts, middle, inputs, targets, scatter, levers } = answer;
+  const { layouts, middle, inputs, targets, scatter } = answer;
   const { units } = page;
   const [best, ...others] = layouts as [RankedLayout, ...RankedLayout[]];
   const wished = wishedIds(inputs.want);
@@ -155,15 +154,10 @@ function sections(
       ],
     },
     laneSection(answer, compared, page),
-    {
-      id: 'levers',
-      about: 'What else',
-      heading: leversHeading(levers, { reaction: best.reaction, targets, scatter }, units),
-      parts: [
-        besideHtml(
-          moversFigure('movers-too', chartedIds(wished).rest, movedWith(answer), units),
-          gridHtml(leversGrid(best, levers, 'the best layout', units)),
-        ),
+    leversSection(
+      answer,
+      { layout: best, whose: 'the best layout', wished, moved: movedWith(answer) },
+      [
         foldedHtml('What holds the result back, and one more step in each number of the layout', [
           listHtml(sayAll(answer.limits, units)),
           gridHtml(stepsGrid(best.steps, units), `One more step in a number of ${best.text}`),
@@ -181,7 +175,8 @@ function sections(
           listHtml(sayAll(answer.beliefs, units)),
         ]),
       ],
-    },
+      page,
+    ),
     {
       id: 'marks',
       about: 'Marks',
@@ -201,12 +196,10 @@ function sections(
         foldedHtml('Which number of the layout brings what', [
           listHtml(sayAll(best.reasons, units)),
           sharesFigure(ids, { shares: best.shares, scatter, whose: 'against the usual layout' }, units),
-          best.causes
-            ? gridHtml(
-                causesGrid(best.causes, units, 'against the usual layout'),
-                'By cause in the drilled ball',
-              )
-            : '',
+          gridHtml(
+            causesGrid(best.causes, units, 'against the usual layout'),
+            'By cause in the drilled ball',
+          ),
         ]),
         facts.map ? foldedHtml('Other layouts of this ball', [mapFigure(facts.map, compared, page)]) : '',
       ],

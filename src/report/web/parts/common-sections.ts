@@ -3,16 +3,22 @@ import type {
   JudgeAnswer,
   LegalityAnswer,
   PsaAnswer,
+  SimulatedLayout,
 } from '../../../records/answers/answer.js';
+import type { WishedId } from '../../../records/schemas/reaction-numbers.js';
 import { widestGap } from '../../drawings/apart-drawing.js';
 import type { Compared } from '../../picture/compared.js';
+import { leversGrid } from '../../tables/levers-table.js';
+import type { Moved } from '../../tables/movers.js';
 import { withUnit } from '../../text/display-units.js';
 import type { Page } from '../../text/page.js';
+import { leversHeading } from '../../wording/page-headings.js';
 import { say, sayAll } from '../../wording/say.js';
 import { legalityText, psaText, staticsText } from '../../wording/workshop.js';
 import { laneFigure, signedPaths } from './lane-figure.js';
+import { chartedIds, moversFigure } from './movers-figure.js';
 import { type PageSection, paragraphHtml } from './section-html.js';
-import { htmlText, listHtml } from './table-html.js';
+import { gridHtml, htmlText, listHtml } from './table-html.js';
 
 /* Sections that several pages have alike. */
 
@@ -45,6 +51,34 @@ export function laneSection(
     ],
   };
 }
+
+/**
+ * What else would move what is wished for, beside the first charts, with more to be opened.
+ *
+ * @param held  the layout that the rest is changed around, and what it is called: `the best layout`
+ */
+export const leversSection = (
+  { levers, targets, scatter }: Pick<JudgeAnswer, 'levers' | 'targets' | 'scatter'>,
+  held: {
+    readonly layout: SimulatedLayout;
+    readonly whose: string;
+    readonly wished: readonly WishedId[];
+    readonly moved: Moved;
+  },
+  more: readonly string[],
+  { units }: Page,
+): PageSection => ({
+  id: 'levers',
+  about: 'What else',
+  heading: leversHeading(levers, { reaction: held.layout.reaction, targets, scatter }, units),
+  parts: [
+    besideHtml(
+      moversFigure('movers-too', chartedIds(held.wished).rest, held.moved, units),
+      gridHtml(leversGrid(held.layout, levers, held.whose, units)),
+    ),
+    ...more,
+  ],
+});
 
 /** What a drilled ball's numbers and the rules say, with more to be opened. */
 export const drilledSection = (
