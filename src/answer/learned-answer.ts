@@ -1,6 +1,7 @@
 import { DEGREE, to } from '../base/units.js';
-import type { FittedLog, LearnOptions } from '../learn/fit-log.js';
+import type { LearnOptions } from '../learn/fit-log.js';
 import { laneOfNight } from '../learn/lane-of-night.js';
+import { latestOf } from '../learn/latest-night.js';
 import { type Lesson, learn } from '../learn/learn.js';
 import { learnedNumbers } from '../learn/learned-numbers.js';
 import { pointOf } from '../learn/log-model.js';
@@ -8,13 +9,17 @@ import type { LoggedBall } from '../learn/logged.js';
 import type { LeftOut } from '../learn/logged-balls.js';
 import { nextReadings } from '../learn/next-reading.js';
 import { NOTHING_LOGGED, predictNight } from '../learn/predict-night.js';
+import { asRead, exactly, readAimOf } from '../learn/read-aim.js';
+import { whatIsKnownAsRead } from '../learn/what-is-known.js';
 import { xToBoard } from '../motion/lane/boards.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { LearnedAnswer } from '../records/answers/learned-answer.js';
 import type { LearnedFrom } from '../records/answers/parts/learned-from.js';
 import type { Bowler } from '../records/schemas/bowler.js';
+import type { Lane } from '../records/schemas/lane.js';
 import { BELIEFS, USUAL_PRACTICE_WEIGHT } from '../records/shared/beliefs.js';
 import { VERSION } from '../records/shared/version.js';
+import { findLine } from '../simulate/line.js';
 import { unaimedProblem } from '../simulate/shot-problem.js';
 import { beliefChance } from '../simulate/worlds/belief-chance.js';
 import type { KnownScores } from '../simulate/worlds/draws.js';
@@ -23,10 +28,10 @@ import type { Learned } from '../simulate/worlds/learned.js';
 export interface LearnedInputs {
   readonly bowler: Bowler;
   readonly balls: readonly LoggedBall[];
+  /** The lane that is asked about; that of the latest night when left out. */
+  readonly lane?: Lane | undefined;
   /** What was kept and could not be used, to be said. */
   readonly leftOut?: readonly LeftOut[];
-  /** Nights on other lanes that were left out. */
-  readonly elsewhere?: number;
 }
 
 export interface LearnedOptions extends LearnOptions {
@@ -55,7 +60,7 @@ export interface Taught {
  * @throws {Refusal} as `learnedAnswer` does
  */
 export function teach(inputs: LearnedInputs, options: LearnedOptions): Taught | null {
-  const lesson = learn(inputs.bowler, inputs.balls, options);
+  const lesson = learn(inputs.bowler, inputs.balls, { ...options, lane: inputs.lane });
   if (!lesson) return null;
   const answer = answerOf(lesson, inputs, options);
   return { answer, learned: { ...lesson.learned, from: learnedFrom(answer) } };
@@ -79,10 +84,11 @@ const shotsIn = (nights: LearnedAnswer['nights']): number =>
   nights.reduce((sum, { shots }) => sum + shots, 0);
 
 function answerOf(lesson: Lesson, inputs: LearnedInputs, options: LearnedOptions): LearnedAnswer {
-  const { bowler, balls, leftOut = [], elsewhere = 0 } = inputs;
+  const { bowler, balls, leftOut = [] } = inputs;
   const { log, misfit } = lesson;
   const { seed } = options;
   const all = balls.flatMap(({ nights }) => nights);
+  const shots = log.nights.flatMap(({ night }) => night.night.shots);
   return {
     schema: 'flarewise/learned-answer/1',
     version: VERSION,
@@ -100,9 +106,14 @@ function answerOf(lesson: Lesson, inputs: LearnedInputs, options: LearnedOptions
       lane: lane.name,
       shots: night.shots.length,
     })),
-    elsewhere,
+    lane: log.lane.name,
+    elsewhere: log.nights.filter(({ night }) => night.lane.name !== log.lane.name).length,
     nightsInGutter: all.length - log.nights.length,
-    numbers: learnedNumbers(log, bowler, all[all.length - 1].lane, seed),
+    notLearned: {
+      displaySpeed: shots.filter(({ displaySpeedMph }) => displaySpeedMph !== undefined).length,
+      ringOverHole: shots.filter(({ ringOverHole }) => ringOverHole !== undefined).length,
+    },
+    numbers: learnedNumbers(log, bowler, seed),
     foretold: foretoldOf(lesson, inputs, seed),
     misfit: {
       ...misfit,
@@ -122,44 +133,40 @@ function answerOf(lesson: Lesson, inputs: LearnedInputs, options: LearnedOptions
 const shotsOf = (nights: readonly { readonly shots: readonly unknown[] }[]): number =>
   nights.reduce((sum, { shots }) => sum + shots.length, 0);
 
-/** The last night's ball on its lane, aimed as on that night: what was expected, and what is now. */
+/**
+ * The ball that was thrown last on the lane that is asked about, aimed as on that night; where none was, the ball that was thrown last,
+ * on the line that it would usually be played on there: what was expected, and what is now.
+ */
 function foretoldOf(
   { log, learned }: Lesson,
   { bowler }: LearnedInputs,
   seed: number,
 ): LearnedAnswer['foretold'] {
-  const last = lastOf(log);
-  const { ball: drilled, model, logged, night } = last;
+  const here = latestOf(log.nights.filter(({ night }) => night.lane.name === log.lane.name));
+  const last = here ?? latestOf(log.nights)!;
+  const { logged, means } = last;
   const unsure = { ...bowler, uncertainty: log.uncertainty };
-  const launch = model.launchAt(pointOf(log.unknowns, log.nights, log.fit.mean, last.place));
-  const ball = log.ready[drilled];
-  const predict = (known: KnownScores) => {
-    const now = { ...learned, ...known };
-    const problem = unaimedProblem(laneOfNight(night), unsure, logged.ball, ball, now);
-    return predictNight(
-      problem,
-      toLayout(logged.layout, ball.published.radius),
-      known,
-      { bowler: unsure, ball: logged.ball },
-      launch,
-      seed,
-    );
-  };
+  const ball = log.ready[last.ball];
+  const layout = toLayout(logged.layout, ball.published.radius);
+  const lane = here ? laneOfNight(here.night) : log.lane;
+  const problemWith = (known: KnownScores) =>
+    unaimedProblem(lane, unsure, logged.ball, ball, { ...learned, ...known });
+  const read = here ? readAimOf(means) : null;
+  const launch = here
+    ? (read?.launch ??
+      here.model.launchAt(pointOf(log.unknowns, log.nights, log.fit.mean, log.nights.indexOf(here))))
+    : findLine(problemWith(learned), layout).launch;
+  const aim = read ? asRead(read.launch, read.errors) : exactly(launch);
+  const predict = (known: KnownScores) =>
+    predictNight(problemWith(known), layout, known, { bowler: unsure, ball: logged.ball }, aim, seed);
   return {
     ball: logged.ball.name,
-    lane: night.lane.name,
+    lane: log.lane.name,
     laydownBoard: xToBoard(launch.x),
     launchAngleDeg: to(launch.angle, DEGREE),
     before: predict(NOTHING_LOGGED),
-    after: predict(learned),
+    after: predict(read ? whatIsKnownAsRead(log, read.errors) : learned),
   };
-}
-
-/** The latest of the nights that were learned from; of those without a day, or of one day, the last. */
-function lastOf({ nights }: FittedLog) {
-  const dayOf = (place: number): string => nights[place].night.night.on ?? '';
-  const place = [...nights.keys()].reduce((last, each) => (dayOf(each) >= dayOf(last) ? each : last), 0);
-  return { ...nights[place], place };
 }
 
 const beliefsOf = ({ evidence, learned }: Lesson, weight: number, shots: number): LearnedAnswer['beliefs'] =>

@@ -21,7 +21,8 @@ export type { Lane } from '../records/schemas/lane.js';
 export type { LoggedShot, Night } from '../records/schemas/shot-log.js';
 export type { Want } from '../records/schemas/want.js';
 export type { Learned } from '../simulate/worlds/learned.js';
-export { type AdjustInputs, adjust } from './adjust.js';
+export { adjust } from './adjust.js';
+export type { AdjustInputs } from './adjusted-inputs.js';
 export type {
   AdjustAnswer,
   CompareAnswer,

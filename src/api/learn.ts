@@ -21,6 +21,8 @@ export interface LoggedBall {
 export interface LearnInputs {
   readonly bowler: Bowler;
   readonly balls: readonly LoggedBall[];
+  /** The lane to learn for; that of the latest night when left out. */
+  readonly lane?: Lane | undefined;
 }
 
 /** What logged shots teach: to be read, and to be handed in as `learned` beside bowler, ball and lane. */
@@ -30,8 +32,8 @@ export interface Lesson {
 }
 
 /**
- * What a bowler's logged shots teach; null where there is no night to learn from. Nights of one lane, or of lanes alike: friction and oil
- * are taken to last over all of them. Some three seconds for thirty shots.
+ * What a bowler's logged shots teach for a lane; null where there is no night to learn from. Nights on lanes of other names count in full
+ * for the release, and in part for oil and boards. Some three seconds for thirty shots.
  *
  * @throws {InputError} when a record, a layout or an option cannot be used, or the ball's numbers fit no core
  *
@@ -72,9 +74,10 @@ export function learn(
       })),
     };
   });
+  const lane = inputs.lane === undefined ? undefined : checkedLane(inputs.lane);
   let learned: Learned | undefined;
   const answer = worded(() => {
-    const taught = teach({ bowler, balls }, { seed, practiceWeight });
+    const taught = teach({ bowler, balls, lane }, { seed, practiceWeight });
     learned = taught?.learned;
     return taught?.answer ?? null;
   });

@@ -338,12 +338,15 @@ export const COMMANDS: readonly CommandEntry[] = [
     summary: 'what logged shots teach',
     description:
       'What the logged shots of a bowler teach: what the next night’s shots do, before and after; which numbers were learned and which ' +
-      'not; what does not fit; how the beliefs of practice stand; what to read next. Answers take it by themselves on the lane of the ' +
-      'log. With --forget it takes nights out of the log.',
+      'not; what does not fit; how the beliefs of practice stand; what to read next. Nights on other lanes count in full for your ' +
+      'release, and in part for oil and boards. Answers take it by themselves. With --forget it takes nights out of the log.',
     flags: [
       BOWLER,
       ['--ball <id>', 'only with this drilled layout that you keep'],
-      ['--lane <record>', 'on this lane: a file, or the id of a record (default: that of the last night)'],
+      [
+        '--lane <record>',
+        'for this lane: a file, or the id of a record (default: that of the last night); with --forget, nights on it alone',
+      ],
       ['--since <day>', 'only from this day on, such as 2026-03-31; nights without a day are left out'],
       PRACTICE,
       SEED,

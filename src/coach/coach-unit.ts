@@ -14,7 +14,7 @@ export interface CoachUnit {
   readonly lane: Lane;
   readonly balls: readonly Ball[];
   readonly want: Want;
-  /** What this bowler's logged shots on this lane say; nothing when left out. */
+  /** What this bowler's logged shots say for this lane; nothing when left out. */
   readonly learned?: Learned | undefined;
 }
 

@@ -29,8 +29,7 @@ export function orSayWhy<T>(place: Place, act: () => T): T {
 /** An error of the system as a fault of a place; any other error as it is. */
 export function machineFault(error: unknown, { path, field, rule, hint }: Place): unknown {
   const code = (error as Partial<NodeJS.ErrnoException> | null)?.code;
-  if (!(error instanceof Error) || error instanceof InputError || !/^E[A-Z0-9]+$/.test(code ?? ''))
-    return error;
+  if (!(error instanceof Error) || error instanceof InputError || !OF_MACHINE.test(code ?? '')) return error;
   const { got, remedy } = fileReason(code as string, 'write');
   return new InputError('no-access', {
     field,
@@ -39,6 +38,9 @@ export function machineFault(error: unknown, { path, field, rule, hint }: Place)
     hint: hint ?? remedy,
   });
 }
+
+/** Codes of what the system refuses; Node itself refuses a name with a null character. */
+const OF_MACHINE = /^(E[A-Z0-9]+|ERR_INVALID_ARG_VALUE)$/;
 
 /** Longest path that is shown whole, so that the reason behind it is not cut off with it. */
 const SHOWN = 80;

@@ -75,6 +75,7 @@ const REASONS: Readonly<Record<string, Row>> = {
     why: 'no file can have such a name',
     remedy: 'Check the name.',
     read: { got: 'has a name that no file can have' },
+    write: { got: 'a name that no file can have' },
   },
   ELOOP: { why: 'it is a link that leads back to itself', remedy: 'Check where the link points.' },
   EMFILE: TOO_MANY,

@@ -2,8 +2,10 @@ import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
 import { type Budget, USUAL_BUDGET } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import type { Bowler } from '../records/schemas/bowler.js';
+import type { Lane } from '../records/schemas/lane.js';
 import type { Learned } from '../simulate/worlds/learned.js';
 import { type Fit, fitWithPrior } from './fit-with-prior.js';
+import { latestOf } from './latest-night.js';
 import type { LinearLog } from './linear-log.js';
 import { type FittedNight, type LoggedRow, loggedRows, logModel } from './log-model.js';
 import type { LoggedBall } from './logged.js';
@@ -16,10 +18,14 @@ export interface LearnOptions {
   /** Makes balls ready to drill; one that remembers them answers as one that does not. */
   readonly readyBall?: typeof ballProblem | undefined;
   readonly budget?: Budget | undefined;
+  /** The lane that is asked about, by its name; that of the latest night when left out. */
+  readonly lane?: Lane | undefined;
 }
 
 /** A log, fitted. */
 export interface FittedLog {
+  /** The lane that is asked about: what lasts is fitted as it is there. */
+  readonly lane: Lane;
   readonly uncertainty: Learned['uncertainty'];
   /** The balls, made ready to drill. */
   readonly ready: readonly BallProblem[];
@@ -31,7 +37,8 @@ export interface FittedLog {
 }
 
 /**
- * Fits what is not known to the means of a bowler's nights, by physics. A pure function of the log: nothing is remembered.
+ * Fits what is not known to the means of a bowler's nights, by physics. Nights on other lanes count for what is the same everywhere, and
+ * for oil and boards as far as lanes are alike. A pure function of the log: nothing is remembered.
  *
  * @returns null where there is no night to learn from
  * @throws {Refusal} when a ball's numbers fit no core or the grip cannot be placed
@@ -39,27 +46,35 @@ export interface FittedLog {
 export function fitLog(
   bowler: Bowler,
   balls: readonly LoggedBall[],
-  { fitter, readyBall = ballProblem, budget = USUAL_BUDGET }: LearnOptions,
+  { fitter, readyBall = ballProblem, budget = USUAL_BUDGET, lane: asked }: LearnOptions,
 ): FittedLog | null {
   const uncertainty = uncertaintyOf(bowler);
   const unsure = { ...bowler, uncertainty };
   const ready = balls.map(({ ball }) => readyBall(ball, bowler, 'moment', fitter, budget));
   const coresOf = ready.map(({ bodies }) => coresAmong(bodies.length));
-  const nights = balls.flatMap((logged, ball) =>
-    logged.nights.flatMap((night): FittedNight[] => {
+  const used = balls.flatMap((logged, ball) =>
+    logged.nights.flatMap((night) => {
       const means = nightMeans(night.night);
       if (means.readings.length === 0 || means.gutterShare > MOST_GUTTERS) return [];
-      const model = nightModel(unsure, logged, night, means, ready[ball]);
-      return [{ model, means, logged, night, ball, cores: coresOf[ball] }];
+      return [{ means, logged, night, ball }];
     }),
   );
-  if (nights.length === 0) return null;
+  const lane = asked ?? latestOf(used)?.night.lane;
+  if (used.length === 0 || lane === undefined) return null;
+  const lanes = [...new Set([lane.name, ...used.map(({ night }) => night.lane.name)])];
+  const nights = used.map((each): FittedNight => {
+    const { logged, night, means, ball } = each;
+    const model = nightModel(unsure, logged, night, means, ready[ball]);
+    return { ...each, model, lane: lanes.indexOf(night.lane.name), cores: coresOf[ball] };
+  });
   const unknowns = unknownsOf(
     lastingUnknowns(uncertainty, balls),
+    lanes.length,
     nights.map(({ ball }) => ball),
     coresOf.map(({ length }) => length),
   );
   return {
+    lane,
     uncertainty,
     ready,
     nights,

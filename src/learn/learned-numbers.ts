@@ -56,9 +56,9 @@ const WORLDS = 256;
 /** A number whose spread has not fallen to this share was not learned (a choice of this project). */
 const LEARNED_BELOW = 0.8;
 
-/** What a log says of each number that lasts, beside what was known of it before; what was learned most stands first. */
-export function learnedNumbers(log: FittedLog, bowler: Bowler, lane: Lane, seed: number): LearnedNumber[] {
-  const { uncertainty, ready } = log;
+/** What a log says of each number that lasts, on the lane that is asked about, beside what was known of it before; what was learned most stands first. */
+export function learnedNumbers(log: FittedLog, bowler: Bowler, seed: number): LearnedNumber[] {
+  const { uncertainty, ready, lane } = log;
   const { radius } = ready[0].published;
   const [before, after] = [whatWasKnown(log), whatIsKnown(log, 'lasts')].map((known) =>
     drawnFrom(known, seed).map((draw) => drawLasting(draw, { uncertainty }, radius)),

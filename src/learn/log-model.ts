@@ -2,13 +2,14 @@ import { Matrix } from 'ml-matrix';
 import type { ShotDeviations } from '../simulate/worlds/release-scatter.js';
 import type { ModelWithPrior, Observed } from './fit-with-prior.js';
 import { fillGutters } from './gutter-shots.js';
+import { laneWeight } from './lane-weight.js';
 import type { LinearLog, LinearNight } from './linear-log.js';
 import type { LoggedBall, LoggedNight } from './logged.js';
 import type { NightMeans } from './night-means.js';
 import type { NightModel, NightPoint } from './night-model.js';
 import { READ, READING_ERROR } from './readings.js';
 import { aboutTheMean, type ShotRead } from './scattered.js';
-import { type LogUnknown, lastingShare, nightShare } from './unknowns.js';
+import { type LogUnknown, lastingShare, nightShare, OF_LANE } from './unknowns.js';
 
 /** A night as it is fitted. */
 export interface FittedNight {
@@ -18,6 +19,8 @@ export interface FittedNight {
   readonly night: LoggedNight;
   /** Which drilled ball. */
   readonly ball: number;
+  /** Which lane; the one that is asked about is 0. */
+  readonly lane: number;
   /** Cores that its core may be instead of the most typical, by their places. */
   readonly cores: readonly number[];
 }
@@ -41,18 +44,18 @@ export function logModel(
     linear.reduce((sum, j) => sum + u[j] * slopeOf(j), 0);
 
   const linearNight = (u: Float64Array, night: number): LinearNight => {
-    const { model, cores } = nights[night];
+    const { model, cores, lane } = nights[night];
     const here = pointAt(u, night);
     const { readings: middle, outcome } = read(model, here);
     const slopes = unknowns.map((unknown, j): Float64Array | null => {
-      if (!isOf(unknown, night, nights[night].ball) || unknown.of === 'night') return null;
+      if (!isOf(unknown, night, nights[night]) || actsAsLasting(unknown)) return null;
       if (unknown.of === 'apart')
         return Float64Array.from(READ, (id) => (id === unknown.what ? READING_ERROR[id].always : 0));
       if (unknown.of === 'core') {
         const { readings } = read(model, { ...here, body: cores[unknown.core] });
         return readings.map((each, i) => (each - middle[i]) / Math.sqrt(cores.length));
       }
-      const step = STEP[unknown.of];
+      const step = STEP[unknown.of] / onLane(lane, unknown); // as far on every lane
       const at = (side: number): Float64Array | null => {
         const there = read(model, pointAt(u.with(j, u[j] + side * step), night));
         // a shot that ends elsewhere says nothing of a slope
@@ -63,13 +66,10 @@ export function logModel(
       if (more) return middle.map((each, i) => (more[i] - each) / step);
       return less && middle.map((each, i) => (each - less[i]) / step);
     });
-    // what a night has of its own acts as what lasts does
     for (const [j, unknown] of unknowns.entries()) {
-      if (unknown.of !== 'night' || unknown.night !== night) continue;
-      const lasting = unknowns.findIndex(
-        ({ of, what }: LogUnknown & { what?: string }) => of === 'lasting' && what === unknown.what,
-      );
-      const share = nightShare(unknown.what) / lastingShare(unknown.what);
+      if (!isOf(unknown, night, nights[night]) || !actsAsLasting(unknown)) continue;
+      const lasting = unknowns.findIndex((each) => each.of === 'lasting' && each.what === unknown.what);
+      const share = weightOn(lane, unknown) / weightOn(lane, unknowns[lasting]);
       slopes[j] = slopes[lasting]?.map((each) => share * each) ?? null;
     }
     const scattered = aboutTheMean((shot) => read(model, here, shot), model.scatter);
@@ -110,28 +110,62 @@ const read = (model: NightModel, point: NightPoint, shot?: ShotDeviations): Shot
 /** Where a night is at some values of the unknowns, on the most typical core. */
 export function pointOf(
   unknowns: readonly LogUnknown[],
-  nights: readonly Pick<FittedNight, 'ball'>[],
+  nights: readonly Pick<FittedNight, 'ball' | 'lane'>[],
   u: Float64Array,
   night: number,
 ): NightPoint {
   const scores = new Map<string, number>();
-  const add = (what: string, by: number) => scores.set(what, (scores.get(what) ?? 0) + by);
   const aim = { laydown: 0, direction: 0 };
   for (const [j, unknown] of unknowns.entries()) {
-    if (!isOf(unknown, night, nights[night].ball)) continue;
-    if (unknown.of === 'lasting') add(unknown.what, lastingShare(unknown.what) * u[j]);
-    else if (unknown.of === 'night') add(unknown.what, nightShare(unknown.what) * u[j]);
-    else if (unknown.of === 'drilled') add(unknown.what, u[j]);
-    else if (unknown.of === 'aim') aim[unknown.what] = u[j];
+    if (!isOf(unknown, night, nights[night])) continue;
+    if (unknown.of === 'aim') aim[unknown.what] = u[j];
+    else if (unknown.of !== 'core' && unknown.of !== 'apart')
+      scores.set(
+        unknown.what,
+        (scores.get(unknown.what) ?? 0) + weightOn(nights[night].lane, unknown) * u[j],
+      );
   }
   return { scoreOf: (what) => scores.get(what) ?? 0, body: 0, ...aim };
 }
 
 /** Whether an unknown acts on a night. */
-const isOf = (unknown: LogUnknown, night: number, ball: number): boolean =>
-  unknown.of === 'lasting' ||
-  unknown.of === 'apart' ||
-  ('night' in unknown ? unknown.night === night : unknown.ball === ball);
+const isOf = (
+  unknown: LogUnknown,
+  night: number,
+  { ball, lane }: Pick<FittedNight, 'ball' | 'lane'>,
+): boolean => {
+  switch (unknown.of) {
+    case 'lasting':
+    case 'apart':
+      return true;
+    case 'lane':
+      return unknown.lane <= lane;
+    case 'night':
+    case 'aim':
+      return unknown.night === night;
+    default:
+      return unknown.ball === ball;
+  }
+};
+
+type AsLasting = Extract<LogUnknown, { readonly of: 'night' | 'lane' }>;
+
+/** Whether an unknown adds to a number that lasts, and so moves readings as that does: what a night and what a lane has of its own. */
+const actsAsLasting = (unknown: LogUnknown): unknown is AsLasting =>
+  unknown.of === 'night' || unknown.of === 'lane';
+
+/** By how many deviations of its number an unknown moves that on a lane. */
+function weightOn(lane: number, unknown: LogUnknown): number {
+  if (unknown.of === 'night') return nightShare(unknown.what);
+  const isLasting = unknown.of === 'lasting' || unknown.of === 'lane';
+  return (isLasting ? lastingShare(unknown.what) : 1) * onLane(lane, unknown);
+}
+
+/** The share that an unknown has, on a lane, in what lasts there. */
+function onLane(lane: number, unknown: LogUnknown): number {
+  if (unknown.of === 'lane') return laneWeight(lane, unknown.lane);
+  return unknown.of === 'lasting' && OF_LANE.includes(unknown.what) ? laneWeight(lane, 0) : 1;
+}
 
 /** A reading of a night that was taken. */
 export interface LoggedRow {

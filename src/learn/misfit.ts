@@ -18,6 +18,8 @@ export interface MisfitCause {
   readonly code: 'reads-off' | 'pattern-length';
   /** The reading that would be off, boards, ft or in as it is read; null where it is the pattern's length, ft. */
   readonly reading: ReadId | null;
+  /** The lane of the pattern; null where it is a reading. */
+  readonly lane: string | null;
   readonly by: number;
   readonly deviation: number;
 }
@@ -39,6 +41,9 @@ const DOUBTED = 0.01;
 
 /** One cause in six that are tried is as sure by luck as often as `DOUBTED`: two-sided, 0.01/6. */
 const SURE = 3.14;
+
+/** A pattern of which a log says less than to as many feet moves no reading of it: it explains nothing. */
+const MOST_LONGER_FT = 10;
 
 /** Feet by which a pattern is lengthened to see what that does. */
 const LONGER_FT = 1;
@@ -78,25 +83,35 @@ export function misfitOf(log: FittedLog): LogMisfit {
     .sort((a, b) => a.chance - b.chance);
 
   const causeOf = (
-    code: MisfitCause['code'],
-    reading: ReadId | null,
+    cause: Pick<MisfitCause, 'code' | 'reading' | 'lane'>,
     acts: readonly number[],
   ): MisfitCause => {
     const column = Matrix.columnVector([...acts]);
     const information = column.transpose().mmul(precision).mmul(column).get(0, 0);
     const by = column.transpose().mmul(weighed).get(0, 0) / information;
-    return { code, reading, by, deviation: 1 / Math.sqrt(information) };
+    return { ...cause, by, deviation: 1 / Math.sqrt(information) };
   };
+  const lengths = lengthSlopes(log);
   const causes = [
     ...READ.filter((_, at) => rows.some((row) => row.at === at)).map((reading) =>
       causeOf(
-        'reads-off',
-        reading,
+        { code: 'reads-off', reading, lane: null },
         rows.map(({ at }) => (READ[at] === reading ? 1 : 0)),
       ),
     ),
-    causeOf('pattern-length', null, lengthSlopes(log)),
-  ].sort((a, b) => Math.abs(b.by / b.deviation) - Math.abs(a.by / a.deviation));
+    ...[...new Set(nights.map(({ lane }) => lane))].map((lane) =>
+      causeOf(
+        {
+          code: 'pattern-length',
+          reading: null,
+          lane: nights.find((each) => each.lane === lane)!.night.lane.name,
+        },
+        lengths.map((moved, i) => (nights[rows[i].night].lane === lane ? moved : 0)),
+      ),
+    ),
+  ]
+    .filter(({ code, deviation }) => code === 'reads-off' || deviation < MOST_LONGER_FT)
+    .sort((a, b) => Math.abs(b.by / b.deviation) - Math.abs(a.by / a.deviation));
   const isDoubtful = chance < DOUBTED || Math.abs(causes[0].by / causes[0].deviation) > SURE;
   return { chiSquare, means: rows.length, chance, isDoubtful, surprises, causes };
 }

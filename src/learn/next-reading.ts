@@ -1,6 +1,7 @@
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { USUAL_READING_ERRORS } from '../records/shared/reading-errors.js';
 import type { FittedLog } from './fit-log.js';
+import type { LinearNight } from './linear-log.js';
 import { READ, READING_ERROR, type ReadId } from './readings.js';
 
 /** What one more night would teach on which a reading is taken, besides the laydown and the board at the arrows. */
@@ -13,17 +14,57 @@ export interface NextReading {
 /** Shots of the night that is thought of. */
 const SHOTS = 10;
 
+/** The place of the lane that is asked about. */
+const ASKED = 0;
+
 const AIMED: readonly ReadId[] = ['laydownBoard', 'arrowsBoard'];
 const PINS = READ.indexOf('pinsBoard');
 
 /**
  * Which reading would teach most on one more night like the last, most first: by how much the expected variance of what lasts falls in the
- * direction that moves the board at the pins. Where all is linear and normal that does not depend on what will be read (Chaloner &
- * Verdinelli, Statist. Sci. 10, 273, 1995; from memory).
+ * direction that moves the board at the pins. Nothing where no night was on the lane that is asked about.
  */
-export function nextReadings({ unknowns, nights, fit }: FittedLog): readonly NextReading[] {
-  const last = nights.length - 1;
-  const { slopes, scattered } = fit.near.everyNight[last];
+export function nextReadings(log: FittedLog): readonly NextReading[] {
+  const last = log.nights.findLastIndex(({ lane }) => lane === ASKED);
+  if (last < 0) return [];
+  const night = log.fit.near.everyNight[last];
+  const after = (taken: readonly ReadId[]): number =>
+    pinsVariance(
+      log,
+      last,
+      night,
+      taken.map((id) => {
+        const { ofShot, ofNight } = READING_ERROR[id];
+        return { at: READ.indexOf(id), ofShot: USUAL_READING_ERRORS[ofShot], ofNight };
+      }),
+    );
+  const before = after([]);
+  return READ.filter((id) => !AIMED.includes(id))
+    .map((reading) => ({ reading, surer: 1 - after([...AIMED, reading]) / before }))
+    .sort((a, b) => b.surer - a.surer);
+}
+
+/** A reading that is thought of: its place among those of a night, and how it errs, one standard deviation of each part. */
+export interface ThoughtOf {
+  readonly at: number;
+  readonly ofShot: number;
+  readonly ofNight: number;
+}
+
+/**
+ * The expected variance of what lasts in the direction that moves the board at the pins, after one more night of ten shots with such
+ * readings. Where all is linear and normal that does not depend on what will be read (Chaloner & Verdinelli, Statist. Sci. 10, 273,
+ * 1995; from memory).
+ *
+ * @param last   the place of a night like it
+ * @param night  how the readings of that one move
+ */
+export function pinsVariance(
+  { unknowns, fit }: Pick<FittedLog, 'unknowns' | 'fit'>,
+  last: number,
+  { slopes, scattered }: Pick<LinearNight, 'slopes' | 'scattered'>,
+  taken: readonly ThoughtOf[],
+): number {
   const lasts = unknowns.flatMap((unknown, j) => ('night' in unknown ? [] : [j]));
   // of the night to come: what it has of its own, and its aim
   const own = unknowns.flatMap((unknown, j) => ('night' in unknown && unknown.night === last ? [j] : []));
@@ -34,29 +75,19 @@ export function nextReadings({ unknowns, nights, fit }: FittedLog): readonly Nex
     lasts.map((j) => (unknowns[j].of === 'apart' ? 0 : (slopes[j]?.[PINS] ?? 0))), // where it goes, not how it is read
   );
   const before = pins.transpose().mmul(known).mmul(pins).get(0, 0);
-  const after = (taken: readonly ReadId[]): number => {
-    const at = taken.map((id) => READ.indexOf(id));
-    const direct = new Matrix(at.map((place) => slopesOf(place, lasts)));
-    const ofNight = new Matrix(at.map((place) => slopesOf(place, own)));
-    const noise = new Matrix(
-      at.map((a, i) =>
-        at.map((b, j) => {
-          const { ofShot, ofNight: alike } = READING_ERROR[READ[a]];
-          const error = i === j ? USUAL_READING_ERRORS[ofShot] ** 2 / SHOTS + alike ** 2 : 0;
-          return scattered.covariance[a][b] / SHOTS + error;
-        }),
-      ),
-    );
-    const total = direct
-      .mmul(known)
-      .mmul(direct.transpose())
-      .add(ofNight.mmul(ofNight.transpose()))
-      .add(noise);
-    const toPins = direct.mmul(known).mmul(pins);
-    const symmetric = total.add(total.transpose()).mul(0.5);
-    return before - toPins.transpose().mmul(new CholeskyDecomposition(symmetric).solve(toPins)).get(0, 0);
-  };
-  return READ.filter((id) => !AIMED.includes(id))
-    .map((reading) => ({ reading, surer: 1 - after([...AIMED, reading]) / before }))
-    .sort((a, b) => b.surer - a.surer);
+  if (taken.length === 0) return before;
+  const direct = new Matrix(taken.map(({ at }) => slopesOf(at, lasts)));
+  const ofNight = new Matrix(taken.map(({ at }) => slopesOf(at, own)));
+  const noise = new Matrix(
+    taken.map((a, i) =>
+      taken.map((b, j) => {
+        const error = i === j ? a.ofShot ** 2 / SHOTS + a.ofNight ** 2 : 0;
+        return scattered.covariance[a.at][b.at] / SHOTS + error;
+      }),
+    ),
+  );
+  const total = direct.mmul(known).mmul(direct.transpose()).add(ofNight.mmul(ofNight.transpose())).add(noise);
+  const toPins = direct.mmul(known).mmul(pins);
+  const symmetric = total.add(total.transpose()).mul(0.5);
+  return before - toPins.transpose().mmul(new CholeskyDecomposition(symmetric).solve(toPins)).get(0, 0);
 }

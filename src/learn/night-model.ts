@@ -1,6 +1,5 @@
 import { ARROWS_FT, BOARD } from '../base/constants.js';
 import { DEGREE, FOOT, from } from '../base/units.js';
-import { atan2 } from '../math/atan.js';
 import { tan } from '../math/sin-cos.js';
 import { boardToX } from '../motion/lane/boards.js';
 import type { Launch } from '../motion/shot/release.js';
@@ -20,6 +19,7 @@ import { type ShotDeviations, STILL, shotScatterOf } from '../simulate/worlds/re
 import { laneOfNight, stretched } from './lane-of-night.js';
 import type { LoggedBall, LoggedNight } from './logged.js';
 import type { NightMeans } from './night-means.js';
+import { throughBoards } from './read-aim.js';
 import { readingsOf } from './readings.js';
 
 /** Where a night's shots are asked about. */
@@ -123,6 +123,5 @@ function seemingAim(
     if (laydownBoard !== undefined) return { x: boardToX(laydownBoard), angle: line.angle };
     return arrowsX === null ? line : { x: arrowsX - distance * tan(line.angle), angle: line.angle };
   }
-  const x = boardToX(laydownBoard);
-  return { x, angle: atan2(boardToX(arrows) - x, from(ARROWS_FT, FOOT)) };
+  return throughBoards(laydownBoard, arrows);
 }

@@ -2,18 +2,18 @@ import { mean, sampleVariance } from 'simple-statistics';
 import { fromKeys } from '../base/from-keys.js';
 import type { Layout } from '../layout/layout.js';
 import { hypot } from '../math/hypot.js';
-import type { Launch } from '../motion/shot/release.js';
 import { FORETOLD_IDS, type ForetoldId } from '../records/answers/learned-answer.js';
 import { type Ball, ballUncertainty } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import { reader } from '../simulate/readings.js';
 import type { ShotProblem } from '../simulate/shot-problem.js';
 import { simulator } from '../simulate/simulator.js';
-import { type Deviations, middleWorld, NO_DEVIATIONS, withShot } from '../simulate/worlds/deviations.js';
-import { type Drawn, drawsOf, type KnownScores } from '../simulate/worlds/draws.js';
+import { middleWorld, NO_DEVIATIONS, withShot } from '../simulate/worlds/deviations.js';
+import { type Drawn, drawsAt, drawsOf, type KnownScores } from '../simulate/worlds/draws.js';
 import { drawDrilledBall } from '../simulate/worlds/drilled-ball.js';
 import { drawLasting } from '../simulate/worlds/lasting.js';
 import { type ShotDeviations, shotScatterOf } from '../simulate/worlds/release-scatter.js';
+import type { WorldAim } from './read-aim.js';
 import { aboutTheMean, type ShotRead } from './scattered.js';
 
 /** By how much the engine itself may be off on the mean of a night, as in `READING_ERROR` (assumed, no source). */
@@ -52,29 +52,28 @@ const WORLDS = 64;
  * @param problem  whose nominal world is the middle of what is known
  * @param bowler   with how far off the numbers may be, as scores are counted in
  * @param ball     its record: of a guessed number it says how far off it may be
- * @param launch   where and which way the bowler aims
+ * @param aim      where and which way the bowler aims, which may be known by readings alone
  */
 export function predictNight(
   problem: ShotProblem,
   layout: Layout,
   known: KnownScores,
   { bowler, ball }: { readonly bowler: Bowler; readonly ball: Ball },
-  launch: Launch,
+  aim: WorldAim,
   seed: number,
   worlds = WORLDS,
 ): Readonly<Record<ForetoldId, Foretold>> | null {
   const { published, bodies } = problem.ball;
   const engine = simulator(problem);
   const [nominal] = problem.worlds;
-  const drawn = Array.from({ length: worlds }, (_, n): Deviations => {
+  const outcomes = Array.from({ length: worlds }, (_, n) => {
     const draw = drawsOf(seed, n, known);
     const drilled = drawDrilledBall(draw, published, bodies.length, ballUncertainty(ball));
-    return { ...NO_DEVIATIONS, ...drilled, ...drawLasting(draw, bowler, published.radius) };
-  });
-  const outcomes = drawn
-    .map((deviations) => engine.outcome(layout, deviations, launch))
-    .filter(({ shot }) => shot === 'pins');
+    const deviations = { ...NO_DEVIATIONS, ...drilled, ...drawLasting(draw, bowler, published.radius) };
+    return engine.outcome(layout, deviations, aim(draw));
+  }).filter(({ shot }) => shot === 'pins');
   if (outcomes.length < worlds / 2) return null;
+  const launch = aim(drawsAt((what) => known.mean[known.coordinates.indexOf(what)] ?? 0));
   const readShot = (shot: ShotDeviations): ShotRead => {
     const outcome = engine.outcome(layout, withShot(nominal, shot), launch);
     return { readings: Float64Array.from(FORETOLD_IDS, (id) => reader(id)(outcome)), outcome: outcome.shot };

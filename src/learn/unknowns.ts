@@ -22,6 +22,9 @@ export const nightShare = (what: LastingCoordinate): number => NIGHT_SHARE[what]
 /** What lasts of what is not known. */
 export const lastingShare = (what: LastingCoordinate): number => Math.sqrt(1 - nightShare(what) ** 2);
 
+/** What of it is not the same on every lane, for lanes have oil and boards of their own. */
+export const OF_LANE: readonly LastingCoordinate[] = ['frictionOiled', 'frictionDry', 'filmScale'];
+
 /** What belongs to one drilled ball: how it was marked and made. */
 export const DRILLED = [
   'drillingAngle',
@@ -41,7 +44,10 @@ export const AIM = ['laydown', 'direction'] as const;
 
 /** Something that is not known, standard normal beforehand. */
 export type LogUnknown =
+  /** Of what lanes have of their own: of the lane that is asked about. */
   | { readonly of: 'lasting'; readonly what: LastingCoordinate }
+  /** What another lane adds; they count from 1. */
+  | { readonly of: 'lane'; readonly lane: number; readonly what: LastingCoordinate }
   | { readonly of: 'night'; readonly night: number; readonly what: LastingCoordinate }
   | { readonly of: 'aim'; readonly night: number; readonly what: (typeof AIM)[number] }
   | { readonly of: 'drilled'; readonly ball: number; readonly what: (typeof DRILLED)[number] }
@@ -83,11 +89,13 @@ export function lastingUnknowns(
 /**
  * All that is not known of some balls and nights.
  *
+ * @param lanes    how many, with the one that is asked about
  * @param ballOf   the ball of each night
  * @param coresOf  how many cores are tried of each ball
  */
 export function unknownsOf(
   lasting: readonly LastingCoordinate[],
+  lanes: number,
   ballOf: readonly number[],
   coresOf: readonly number[],
 ): readonly LogUnknown[] {
@@ -95,6 +103,9 @@ export function unknownsOf(
   return [
     ...lasting.map((what): LogUnknown => ({ of: 'lasting', what })),
     ...READ.map((what): LogUnknown => ({ of: 'apart', what })),
+    ...Array.from({ length: lanes - 1 }, (_, other) =>
+      OF_LANE.map((what): LogUnknown => ({ of: 'lane', lane: other + 1, what })),
+    ).flat(),
     ...nights.flatMap((night) => [
       ...AIM.map((what): LogUnknown => ({ of: 'aim', night, what })),
       ...lasting

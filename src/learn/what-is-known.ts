@@ -1,30 +1,62 @@
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
-import type { KnownScores } from '../simulate/worlds/draws.js';
+import { hypot } from '../math/hypot.js';
+import type { Drawn, KnownScores } from '../simulate/worlds/draws.js';
 import type { LastingCoordinate } from '../simulate/worlds/lasting.js';
 import type { FittedLog } from './fit-log.js';
+import { AIM_READ, type AimErrors } from './read-aim.js';
+import { READING_ERROR } from './readings.js';
 import { lastingShare, nightShare } from './unknowns.js';
 
+type Fitted = Pick<FittedLog, 'unknowns' | 'fit'>;
+
+/** A number that is drawn: by an unknown of the fit, and by what a night has of its own. */
+interface KnownNumber {
+  readonly what: Drawn;
+  /** The unknown's place. */
+  readonly j: number;
+  readonly share: number;
+  readonly ofNight: number;
+}
+
 /**
- * What a log says of the scores of what lasts, with what any night has of its own: of a night that is still to come. Without a log that
- * is a standard normal number each, so worlds with a log and without are drawn alike.
+ * What a log says of the scores of what lasts, with what any night has of its own: of a night that is still to come, on the lane that is
+ * asked about. Without a log that is a standard normal number each, so worlds with a log and without are drawn alike.
  *
  * @param of  what lasts alone, without what a night adds
  */
-export function whatIsKnown(
-  { unknowns, fit }: Pick<FittedLog, 'unknowns' | 'fit'>,
-  of: 'a-night' | 'lasts' = 'a-night',
-): KnownScores {
-  const lasting = lastingOf(unknowns);
-  const covariance = Matrix.zeros(lasting.length, lasting.length);
-  for (const [i, a] of lasting.entries())
-    for (const [j, b] of lasting.entries()) {
-      const lasts = lastingShare(a.what) * lastingShare(b.what) * fit.covariance.get(a.j, b.j);
-      const ofNight = i === j && of === 'a-night' ? nightShare(a.what) ** 2 : 0;
-      covariance.set(i, j, lasts + ofNight);
+export const whatIsKnown = (log: Fitted, of: 'a-night' | 'lasts' = 'a-night'): KnownScores =>
+  scoresOf(lastingNumbers(log, of), log);
+
+/** The same with how far off the bowler reads the aim, as `asRead` draws it. */
+export function whatIsKnownAsRead(log: Fitted, errors: AimErrors): KnownScores {
+  const ofAim = (Object.keys(AIM_READ) as (keyof AimErrors)[]).map((what): KnownNumber => {
+    const reading = AIM_READ[what];
+    const { always } = READING_ERROR[reading];
+    const whole = hypot(always, errors[what]);
+    const j = log.unknowns.findIndex((unknown) => unknown.of === 'apart' && unknown.what === reading);
+    return { what, j, share: always / whole, ofNight: errors[what] / whole };
+  });
+  return scoresOf([...lastingNumbers(log, 'a-night'), ...ofAim], log);
+}
+
+const lastingNumbers = ({ unknowns }: Fitted, of: 'a-night' | 'lasts'): KnownNumber[] =>
+  lastingOf(unknowns).map(({ what, j }) => ({
+    what,
+    j,
+    share: lastingShare(what),
+    ofNight: of === 'a-night' ? nightShare(what) : 0,
+  }));
+
+function scoresOf(numbers: readonly KnownNumber[], { fit }: Fitted): KnownScores {
+  const covariance = Matrix.zeros(numbers.length, numbers.length);
+  for (const [i, a] of numbers.entries())
+    for (const [j, b] of numbers.entries()) {
+      const lasts = a.share * b.share * fit.covariance.get(a.j, b.j);
+      covariance.set(i, j, lasts + (i === j ? a.ofNight ** 2 : 0));
     }
   return {
-    coordinates: lasting.map(({ what }) => what),
-    mean: lasting.map(({ what, j }) => lastingShare(what) * fit.mean[j]),
+    coordinates: numbers.map(({ what }) => what),
+    mean: numbers.map(({ share, j }) => share * fit.mean[j]),
     lower: new CholeskyDecomposition(covariance).lowerTriangularMatrix.to2DArray(),
   };
 }

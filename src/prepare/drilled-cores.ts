@@ -1,4 +1,4 @@
-import { type Driller, driller } from '../ball/drill/drill.js';
+import { type Driller, driller, drillersOf } from '../ball/drill/drill.js';
 import { type InertiaNumbers, inertiaNumbers } from '../ball/drill/drilled-numbers.js';
 import type { MassProperties } from '../ball/mass/mass-properties.js';
 import type { Mat3 } from '../math/mat3.js';
@@ -22,7 +22,7 @@ export interface DrilledCores {
  */
 export function coresDriller({ bodies, rankingRays, reportRays }: BallProblem): (R_BC: Mat3) => DrilledCores {
   const rays = bodies.length > 1 ? rankingRays : reportRays;
-  const drillers = bodies.map((body) => driller(body, rays));
+  const drillers = drillersOf(bodies, rays);
   const finely: Driller[] = [];
   return (R_BC) => {
     const all = drillers.map((drill) => inertiaNumbers(drill(R_BC)));

@@ -88,7 +88,10 @@ const widthOf = (wall: BoreWall): number => (areFingers(wall) ? wall.atMouth : M
 const areFingers = ({ one, other }: BoreWall): boolean =>
   [one, other].every(({ name }) => name === 'middle' || name === 'ring');
 
-const namesOf = ({ one, other }: BoreWall) => ({ hole: holeName(one), other: holeName(other) });
+const namesOf = ({ one, other }: BoreWall) => {
+  const [hole, beside] = [holeName(one), holeName(other)];
+  return { hole, other: beside === hole ? `the other ${beside}` : beside };
+};
 
 /** How far down both holes have a slug or an insert, in; null where one has none. */
 const sleevesTo = ({ one, other }: BoreWall): number | null =>

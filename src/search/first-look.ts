@@ -103,7 +103,9 @@ function reachedBy(answers: Float32Array, row: number, { x, angle }: Launch): Re
   const beyondPocket = TURNS.map(
     (by, turn) => x + LANE_LENGTH * tan(angle + by) - answer('totalHookBoards', turn) - POCKET_X,
   );
-  const from = beyondPocket[0] * beyondPocket[1] <= 0 ? 0 : 1;
+  const [first, middle, last] = beyondPocket;
+  const isMissed = first * middle > 0 && middle * last > 0;
+  const from = (isMissed ? Math.abs(first) < Math.abs(last) : first * middle <= 0) ? 0 : 1;
   const share = beyondPocket[from] / (beyondPocket[from] - beyondPocket[from + 1]);
   const along = Number.isFinite(share) ? Math.min(1, Math.max(0, share)) : 0;
   const at = (id: TargetId): number => answer(id, from) + along * (answer(id, from + 1) - answer(id, from));

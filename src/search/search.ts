@@ -166,11 +166,11 @@ export async function search(
       'why' in opened ? opened : opened.survey(voice);
     const plain = physicsVoice(targets);
     const byPhysics = outcomes.by(plain);
-    const byBoth = outcomes.by(beliefs.voice);
     if (even.length === 0 || practiceWeight === 0) {
       const physics = await raceBy(plain, await surveyBy(plain), setting.progress);
       return { weighed: physics, practice: null, beliefs, byPhysics, byBoth: byPhysics };
     }
+    const byBoth = outcomes.by(beliefs.voice);
     const physicsAlone = async (surveyed: Surveyed): Promise<void> => {
       onPhysics?.(await raceBy(plain, surveyed, () => () => undefined));
     };

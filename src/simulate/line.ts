@@ -8,7 +8,7 @@ import { isAtPocket, POCKET_BOARD } from './pocket.js';
 import type { Play, ShotProblem } from './shot-problem.js';
 import { simulator } from './simulator.js';
 import { staysOnLane } from './stays-on-lane.js';
-import { arrowsBoard, offUsual, type Played } from './usual-line.js';
+import { arrowsBoard, offUsual, type Played, tooWide } from './usual-line.js';
 
 /** The line a bowler plays: where the ball is laid down, and in which direction. */
 export interface Line {
@@ -32,7 +32,8 @@ export const FEET_PER_ARROWS = 2;
  *
  * Among all laydown boards from which the pocket can be reached in a direction that can be sent, it takes the one whose line is most
  * like what bowlers play on such a pattern (`offUsual`). On oil that games have worn a bowler starts from the line on the fresh
- * oil and moves the feet two boards for each at the arrows until the ball hits; so does this. When no line reaches
+ * oil and moves the feet two boards for each at the arrows until the ball hits, farther in where that is too near the gutter; so
+ * does this. When no line reaches
  * the pocket, the one that comes nearest to it on the lane is used, and said so.
  *
  * @throws {Refusal} `ball-would-hop` when from nowhere the ball stays on the lane
@@ -41,9 +42,10 @@ export function findLine(problem: ShotProblem, layout: Layout): Line {
   const { traffic, ...freshPattern } = problem.pattern;
   const fresh = traffic && bestLine({ ...problem, pattern: freshPattern }, layout, offUsual);
   if (!fresh?.reachesPocket) return bestLine(problem, layout, offUsual);
-  const offMove: Off = ({ shot }) => {
-    const feet = xToBoard(shot.launch.x) - fresh.laydownBoard;
-    return Math.abs(feet - FEET_PER_ARROWS * (arrowsBoard(shot) - fresh.arrowsBoard));
+  const offMove: Off = (played, play) => {
+    const feet = xToBoard(played.shot.launch.x) - fresh.laydownBoard;
+    const arrows = arrowsBoard(played.shot) - fresh.arrowsBoard;
+    return (feet - FEET_PER_ARROWS * arrows) ** 2 + tooWide(played, play);
   };
   return bestLine(problem, layout, offMove);
 }

@@ -13,6 +13,7 @@ import { usualBreakpoint } from './usual-breakpoint.js';
 import { NOMINAL_SURFACE, USUAL_FRICTION } from './worlds/assumed-surface.js';
 import { type Deviations, middleWorld, NO_DEVIATIONS } from './worlds/deviations.js';
 import type { Learned } from './worlds/learned.js';
+import { shotScatterOf } from './worlds/release-scatter.js';
 
 /** Everything a shot needs, as plain data in SI, so that a worker can be handed it. */
 export interface ShotProblem {
@@ -39,6 +40,8 @@ export interface Play {
   readonly steepest: number;
   /** Where the path is meant to be widest (common practice, no source). */
   readonly breakpointBoard: number;
+  /** Standard deviation of the bowler's direction from shot to shot, rad. */
+  readonly aimScatter: number;
   /** What bowlers play. */
   readonly usual: LinePractice;
 }
@@ -46,7 +49,8 @@ export interface Play {
 /** Outermost board on which a ball is laid down when the bowler names none. */
 const LEAST_LAYDOWN = 8;
 
-const playOf = (lane: Lane, { laydownBoard }: Bowler): Play => {
+const playOf = (lane: Lane, bowler: Bowler): Play => {
+  const { laydownBoard } = bowler;
   const usual = loadPractice().line;
   const { farthest } = usual.laydownBoard;
   return {
@@ -56,6 +60,7 @@ const playOf = (lane: Lane, { laydownBoard }: Bowler): Play => {
         : { least: laydownBoard, most: laydownBoard },
     steepest: from(usual.launchDeg.farthest, DEGREE),
     breakpointBoard: usualBreakpoint(lane.patternFt).board,
+    aimScatter: shotScatterOf(bowler).launchAngle,
     usual,
   };
 };

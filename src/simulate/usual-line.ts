@@ -1,4 +1,4 @@
-import { ARROWS_FT } from '../base/constants.js';
+import { ARROWS_FT, BOARD } from '../base/constants.js';
 import { DEGREE, FOOT, from, to } from '../base/units.js';
 import { xToBoard } from '../motion/lane/boards.js';
 import type { Reaction } from '../motion/reaction/reaction.js';
@@ -11,13 +11,35 @@ export interface Played {
   readonly reaction: Reaction;
 }
 
+/** The lane's edge, where boards are counted at their middles. */
+const EDGE_BOARD = 0.5;
+
+/** Standard deviations of the bowler's direction that a line keeps from the gutter where it is widest (a choice of this project). */
+const KEPT_CLEAR = 2;
+
+/** Boards nearer than that which weigh as much as any other tolerance. */
+const CLEAR_TOLERANCE = 1;
+
+/**
+ * How much nearer to its gutter a shot comes than a bowler lets it, given how the direction scatters: 0 for no nearer. Square
+ * of boards, in tolerances.
+ */
+export function tooWide({ reaction: { breakpointX, breakpointY } }: Played, { aimScatter }: Play): number {
+  const clear = xToBoard(breakpointX) - EDGE_BOARD;
+  const wanted = (KEPT_CLEAR * aimScatter * breakpointY) / BOARD;
+  return (Math.max(0, wanted - clear) / CLEAR_TOLERANCE) ** 2;
+}
+
 /**
  * How far a shot is from the lines that bowlers play on such a pattern: 0 for none at all.
  *
  * Sum of squares over what one sees of a line (laydown, board at the arrows, direction, breakpoint, entry angle), each by how
- * far it lies outside its usual range, in tolerances. The breakpoint's range is a single board, so there is one best line.
+ * far it lies outside its usual range, in tolerances, and how much too near it comes to the gutter. The breakpoint's range is a
+ * single board, so there is one best line.
  */
-export function offUsual({ shot, reaction }: Played, { usual, breakpointBoard }: Play): number {
+export function offUsual(played: Played, play: Play): number {
+  const { shot, reaction } = played;
+  const { usual, breakpointBoard } = play;
   const { breakpointX, entryAngle } = reaction;
   const { laydownBoard, arrowsBeyondBreakpoint, launchDeg, entryDeg } = usual;
   const arrows = arrowsBoard(shot) - breakpointBoard;
@@ -26,7 +48,8 @@ export function offUsual({ shot, reaction }: Played, { usual, breakpointBoard }:
     outside(xToBoard(shot.launch.x), laydownBoard) ** 2 +
     outside(arrows, arrowsBeyondBreakpoint) ** 2 +
     outside(to(shot.launch.angle, DEGREE), launchDeg) ** 2 +
-    outside(to(entryAngle, DEGREE), entryDeg) ** 2
+    outside(to(entryAngle, DEGREE), entryDeg) ** 2 +
+    tooWide(played, play)
   );
 }
 

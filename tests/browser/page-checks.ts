@@ -6,6 +6,19 @@ import type { Screen, Visit } from './visit.js';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
+/** A usual telephone, upright: as wide as it is, CSS px. */
+export const PHONE: Screen = { width: 390, scheme: 'light' };
+const PHONE_HEIGHT = 844;
+
+/** The answer, the chart that leads it and the next command end on the first screen of a telephone; the drawing may follow. */
+export async function expectFirstScreen({ page }: Visit): Promise<void> {
+  const ends = (await page.evaluate(
+    `['answer', 'lead', 'next'].map((name) => document.querySelector('header .' + name)?.getBoundingClientRect().bottom ?? 0)`,
+  )) as number[];
+  expect(ends[0]).toBeGreaterThan(0);
+  expect(Math.max(...ends)).toBeLessThanOrEqual(PHONE_HEIGHT);
+}
+
 /** Opens everything that is folded. */
 export const openAll = (page: Page): Promise<unknown> =>
   page.evaluate('document.querySelectorAll("details").forEach((each) => { each.open = true; })');
@@ -16,6 +29,12 @@ export async function expectFits({ page, messages, requests }: Visit, { width }:
   expect(await widthNow()).toBe(width);
   await openAll(page);
   expect(await widthNow()).toBe(width);
+  // flags and words of commands stand on one line each
+  expect(
+    await page.evaluate(
+      `[...document.querySelectorAll('.word')].filter((each) => each.getClientRects().length > 1).length`,
+    ),
+  ).toBe(0);
   expect(messages).toEqual([]);
   expect(requests).toEqual([]);
 }

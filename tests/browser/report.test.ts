@@ -7,16 +7,30 @@ import { recommend } from '../../src/answer/recommend.js';
 import { webReportData } from '../../src/answer/web-report-data.js';
 import type { RankedLayout, RecommendAnswer } from '../../src/records/answers/answer.js';
 import type { WebReportData } from '../../src/records/answers/web-report-data.js';
+import type { NextStep } from '../../src/report/screens/next-steps.js';
 import { pageOfAnswer } from '../support/pages/page-fixture.js';
 import { pdfPages } from '../support/pages/pdf-text.js';
 import { LONG_NAME } from '../support/pages/real-sheets.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 import { SMALL_BUDGET } from '../support/small-budget.js';
 import { startChromium } from './chromium.js';
-import { axeFindings, expectFits, expectReadable, openAll } from './page-checks.js';
+import { axeFindings, expectFirstScreen, expectFits, expectReadable, openAll, PHONE } from './page-checks.js';
 import { SCREENS, type Screen, visit } from './visit.js';
 
 const DESK: Screen = { width: 1280, scheme: 'light' };
+
+/** The longest command that follows an answer. */
+const SHEET: NextStep = {
+  code: 'sheet',
+  words: [
+    ['sheet'],
+    ['--bowler', 'average-left'],
+    ['--ball', 'plain-redrilled'],
+    ['--lane', 'flat-demanding'],
+    ['--layout', '105 x 4 1/2 x 30'],
+    ['--out', 'sheet.pdf'],
+  ],
+};
 
 let browser: Browser;
 let answer: RecommendAnswer;
@@ -165,6 +179,22 @@ test('on a telephone the first screen says what to drill, why, how much it matte
     const drawing = await page.evaluate('document.querySelector("#grip-figure").getBoundingClientRect().top');
     expect(drawing).toBeGreaterThan(Math.max(...ends.map(([, end]) => end)) - 1);
   }));
+
+test('with names as people give them, the first screen of a telephone ends with the next command', () => {
+  const named = {
+    ...answer,
+    inputs: {
+      ...answer.inputs,
+      bowler: { ...answer.inputs.bowler, name: 'Average left-hander' },
+      ball: { ...answer.inputs.ball, name: 'Plain symmetric core, drilled once before' },
+    },
+  };
+  const phone = save(
+    'phone.html',
+    pageOfAnswer(named, { facts, invented: ['bowler', 'ball', 'lane'], next: [SHEET] }),
+  );
+  return visit(browser, phone, PHONE, expectFirstScreen);
+});
 
 test('on paper what was assumed is printed, which a screen folds', () =>
   visit(browser, path, DESK, async ({ page }) => {

@@ -61,7 +61,12 @@ describe('flarewise learned', () => {
 
   test.each([
     { name: 'nothing is kept', at: elsewhere, args: BOWLER },
-    { name: 'no night is meant', at: atHome, args: [...BOWLER, '--lane', 'long'] },
+    { name: 'no night is meant', at: atHome, args: [...BOWLER, '--since', '2027-01-01'] },
+    {
+      name: 'no night to forget is meant',
+      at: atHome,
+      args: [...BOWLER, '--lane', 'long', '--forget', join(folder.path, 'none.json')],
+    },
     { name: 'it is another’s log', at: atHome, args: ['--bowler', 'two-handed'] },
   ])('where $name, it says what is missing; exit 2', async ({ at, args }) => {
     const { code, out, err } = await at('learned', ...args);
@@ -102,13 +107,17 @@ describe('answers count in what was learned', () => {
     expect(none.out).not.toContain('Learned');
   });
 
-  test('on a lane without a log not a byte of the answer differs from no log, and nights elsewhere are said to be left out', async () => {
-    const long = ['roll', ...BOWLER, '--ball', 'plain-medium', '--lane', 'long', ...LAYOUT];
-    const { err, ...answer } = await atHome(...long);
-    const { err: quiet, ...without } = await elsewhere(...long);
-    expect(answer).toEqual(without);
-    expect(quiet).toBe('');
-    expect(err).toBe('Not learned from: 2 logged nights, all on other lanes.\n');
+  test('on a lane without a log, nights on other lanes count, and the answer says so', async () => {
+    const long = ['--lane', 'long'];
+    const { out, err } = await atHome('roll', ...BOWLER, '--ball', 'plain-medium', ...long, ...LAYOUT);
+    expect(err).toBe('');
+    const shown = out.replace(/\s+/g, ' ');
+    const [, before, after] = /2 nights \(all on other lanes\): pins ± ([\d.]+) → ± ([\d.]+)/
+      .exec(shown)!
+      .map(Number);
+    expect(after).toBeLessThan(before);
+    const { out: learned } = await atHome('learned', ...BOWLER, ...long);
+    expect(learned.replace(/\s+/g, ' ')).toContain('2 nights (none on Long pattern)');
   });
 
   test('a wish in feet gains from knowing the oil, a step of five does not: the answer says which', async () => {

@@ -6,7 +6,7 @@ const PAGE = new URL('KILLS.md', import.meta.url);
 /** The page before its rows. */
 const HEAD = `# Kills
 
-Written by \`npm run kills\`: every command that writes is killed with signal 9 before each step in which it changes a file (opened, written by
+Written by \`npm run kills\` (all of it more than a thousand kills; \`-- -t NAME\` for one command): every command that writes is killed with signal 9 before each step in which it changes a file (opened, written by
 half, flushed, renamed, removed), and at random moments after the first. Each time what it writes is as it was or done, never neither, and the next command
 works at once: a record is kept without waiting for a lock. A row is of the latest run of that command.
 

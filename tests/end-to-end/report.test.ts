@@ -46,8 +46,8 @@ test('recommend --report writes the page of the answer it prints, and nothing el
     ),
   );
   expect(readFileSync(join(folder.path, 'answer.html'), 'utf8')).toBe(page);
-  expect(page).toContain('A demonstration: the bowler, the ball and the lane are invented');
-  expect(page).toContain('Next: <code>flarewise sheet');
+  expect(page).toContain('A demonstration: the bowler, ball and lane are invented');
+  expect(page.replace(/<[^>]*>/g, '')).toContain('Next: flarewise sheet');
 });
 
 test('compare --report writes the page of the answer it prints', async () => {

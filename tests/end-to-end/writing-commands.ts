@@ -77,6 +77,18 @@ export const WRITING: Readonly<Record<string, WritingCommand>> = {
     times: 4,
     isLong: true,
   },
+  'adjust --report': {
+    args: ['adjust', '--ball', 'first', '--hook-start', '3 ft later', '--report', 'out.html'],
+    file: 'out.html',
+    times: 4,
+    isLong: true,
+  },
+  'learned --report': {
+    args: ['learned', '--bowler', 'average-right', '--report', 'out.html'],
+    file: 'out.html',
+    times: 4,
+    isLong: true,
+  },
   'learned --forget': {
     args: ['learned', '--bowler', 'average-right', '--forget', 'march.json', '--yes'],
     seenBy: EXPORT,

@@ -39,6 +39,12 @@ test.runIf(existsSync('/proc/self'))(
   },
 );
 
+test('checkPlace: a name with a null character, which no file can have, is refused as such', () => {
+  expect(() => checkPlace(place('a\0b'))).toThrow(
+    /must be a file that can be written; got .*, a name that no file can have\. Check the name\./,
+  );
+});
+
 test('checkPlace: leaves a place as it was', () => {
   checkPlace(place('file'));
   checkPlace(place('new.jsonl'));

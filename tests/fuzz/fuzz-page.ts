@@ -1,3 +1,4 @@
+import { fromKeys } from '../../src/base/from-keys.js';
 import { OUTCOMES } from './outcome.js';
 import type { Counted } from './tally.js';
 import type { Target } from './target.js';
@@ -18,10 +19,10 @@ export const fuzzPage = (rows: readonly Row[], seed: number): string => {
     `| ${[name, ...COLUMNS.map(([, read]) => digits(of(read)))].join(' | ')} |`;
   return `# Random inputs
 
-Written by \`npm run fuzz -- --page\`, seed ${seed}, Node ${process.versions.node}. Each target takes random inputs, most of them sound ones
+Written by \`npm run fuzz -- --page\`, seed ${seed}, Node ${process.versions.node}; a row is of the latest run of that target. Each target takes random inputs, most of them sound ones
 that were spoiled, and its answer is looked at: *refused* means that the error names field, rule, value and remedy, *unworded* that one of
 them is missing, *crash* any other error, *not finite* an answer that holds NaN or infinity, *slow* more than two seconds of processor
-time. *Distinct* counts inputs that differ, *rules* the rules by which they were refused, numbers in them aside. What fails is made smaller
+time where nothing else is said. *Distinct* counts inputs that differ, *rules* the rules by which they were refused, numbers in them aside. What fails is made smaller
 and saved in \`fuzz-failures\`; \`npm run fuzz -- --replay FILE\` gives it again.
 
 | target | ${COLUMNS.map(([head]) => head).join(' | ')} |
@@ -34,6 +35,27 @@ What is tried:
 ${rows.map(({ target }) => `- **${target.name}**: ${target.what}`).join('\n')}
 `;
 };
+
+/** The rows of a page that was written so, of targets that there still are. */
+export const rowsOf = (page: string, targets: readonly Target[]): readonly Row[] =>
+  targets.flatMap((target): Row[] => {
+    const lines = page.split('\n').map((line) => line.split('|').map((cell) => cell.trim()));
+    const line = lines.find(([, name]) => name === target.name);
+    const cells = line?.slice(2, -1).map((cell) => Number(cell.replaceAll(',', '')));
+    if (cells?.length !== COLUMNS.length) return [];
+    const [inputs, distinct, rules, ...outcomes] = cells;
+    return [
+      {
+        target,
+        counted: {
+          inputs,
+          distinct,
+          rules,
+          outcomes: fromKeys(OUTCOMES, (outcome) => outcomes[OUTCOMES.indexOf(outcome)]),
+        },
+      },
+    ];
+  });
 
 const COLUMNS: readonly (readonly [head: string, read: (counted: Counted) => number])[] = [
   ['inputs', ({ inputs }) => inputs],

@@ -13,17 +13,21 @@ export interface Ending {
   readonly detail: string;
 }
 
-/** Most processor time that an input may take, µs: a person would think that the program hangs. */
-const MOST_TIME = 2_000_000;
+/** Most processor time that an input may take, s, where its target says nothing else: a person would think that the program hangs. */
+const MOST_SECONDS = 2;
 
 /** Gives a target one input. Never throws. */
-export async function endingOf({ take }: Target, input: unknown): Promise<Ending> {
+export async function endingOf(
+  { take, mostSeconds = MOST_SECONDS }: Target,
+  input: unknown,
+): Promise<Ending> {
   const before = process.cpuUsage();
   const ending = await takenBy(take, input);
   const { user, system } = process.cpuUsage(before);
+  const seconds = (user + system) / 1e6;
   const isSound = ending.outcome === 'accepted' || ending.outcome === 'refused';
-  return isSound && user + system > MOST_TIME
-    ? { outcome: 'slow', detail: `${((user + system) / 1e6).toFixed(1)} s; ${ending.detail}` }
+  return isSound && seconds > mostSeconds
+    ? { outcome: 'slow', detail: `${seconds.toFixed(1)} s; ${ending.detail}` }
     : ending;
 }
 

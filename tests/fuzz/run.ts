@@ -1,19 +1,19 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { fuzzPage, type Row } from './fuzz-page.js';
+import { fuzzPage, type Row, rowsOf } from './fuzz-page.js';
 import { type Failure, fuzzTarget, replay } from './fuzz-target.js';
 import { TARGETS } from './targets.js';
 
 /*
- * npm run fuzz -- [--share 0.01] [--only NAME] [--seed N] [--page]     tries all targets, or one; saves failures
+ * npm run fuzz -- [--share 0.01] [--only NAME]... [--seed N] [--page]  tries all targets, or some; saves failures
  * npm run fuzz -- --replay FILE                                       gives a saved failure's input again
  */
 
 const { values } = parseArgs({
   options: {
     share: { type: 'string', default: '1' },
-    only: { type: 'string' },
+    only: { type: 'string', multiple: true },
     seed: { type: 'string', default: '1' },
     replay: { type: 'string' },
     failures: { type: 'string', default: 'fuzz-failures' },
@@ -21,23 +21,32 @@ const { values } = parseArgs({
   },
 });
 
+const PAGE = new URL('FUZZ.md', import.meta.url);
+
 if (values.replay === undefined) await fuzzAll();
 else await replayFile(values.replay);
 
 async function fuzzAll(): Promise<void> {
   const seed = Number(values.seed);
   const share = Number(values.share);
-  const rows: Row[] = [];
-  for (const target of TARGETS.filter(({ name }) => name === (values.only ?? name))) {
+  for (const target of TARGETS.filter(({ name }) => values.only?.includes(name) ?? true)) {
     const inputs = Math.ceil(share * target.inputs);
     const { counted, failures } = await fuzzTarget(target, inputs, seed, (from) =>
       process.stderr.write(`${target.name}, seed ${from}\r`),
     );
-    rows.push({ target, counted });
     process.stdout.write(`${target.name}: ${JSON.stringify(counted)}\n`);
-    if (values.page) writeFileSync(new URL('FUZZ.md', import.meta.url), fuzzPage(rows, seed));
+    if (values.page) writeRow({ target, counted }, seed);
     failures.forEach(save);
   }
+}
+
+/** Writes what became of a target on the page, in place of what it says of that target, and leaves the others. */
+function writeRow(row: Row, seed: number): void {
+  const known = existsSync(PAGE) ? rowsOf(readFileSync(PAGE, 'utf8'), TARGETS) : [];
+  const rows = TARGETS.flatMap((target): Row[] =>
+    target === row.target ? [row] : known.filter((each) => each.target === target),
+  );
+  writeFileSync(PAGE, fuzzPage(rows, seed));
 }
 
 function save(failure: Failure, i: number): void {

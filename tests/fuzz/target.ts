@@ -9,6 +9,8 @@ export interface Target {
   readonly inputs: number;
   /** Inputs of one run of fast-check: fewer where each takes long, so that what fails is made smaller soon. */
   readonly chunk: number;
+  /** Most processor time that an input may take, s; 2, after which a person thinks that the program hangs, where left out. */
+  readonly mostSeconds?: number;
   readonly arbitrary: fc.Arbitrary<unknown>;
   /** Throws `InputError` or `Refusal` for what is refused; what it returns must hold no NaN and no infinity. */
   readonly take: (input: never) => unknown;

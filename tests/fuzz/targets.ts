@@ -1,4 +1,5 @@
 import type { Target } from './target.js';
+import { ADJUST } from './targets/adjust.js';
 import { COMMAND_LINES } from './targets/command-lines.js';
 import { INTERVIEW } from './targets/interview.js';
 import { LISTS } from './targets/lists.js';
@@ -15,6 +16,7 @@ export const TARGETS: readonly Target[] = [
   ...LISTS,
   ...MESHES_AND_CORES,
   ...LOGS,
+  ...ADJUST,
   ...INTERVIEW,
   ...COMMAND_LINES,
   ...SHOTS,

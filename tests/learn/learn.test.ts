@@ -6,6 +6,7 @@ import { logModel, pointOf } from '../../src/learn/log-model.js';
 import { misfitOf } from '../../src/learn/misfit.js';
 import { nextReadings } from '../../src/learn/next-reading.js';
 import { NOTHING_KNOWN, predictNight } from '../../src/learn/predict-night.js';
+import { exactly } from '../../src/learn/read-aim.js';
 import { READ } from '../../src/learn/readings.js';
 import { uncertaintyOf } from '../../src/learn/unknowns.js';
 import { lastingOf } from '../../src/learn/what-is-known.js';
@@ -96,7 +97,7 @@ describe('learn', () => {
         toLayout(LOGGED_LAYOUT, ready[0].published.radius),
         known,
         { bowler: unsure, ball: logged.ball },
-        launch,
+        exactly(launch),
         1,
       )!.pinsBoard;
     const [before, after] = [predict(NOTHING_KNOWN), predict(learned)];
@@ -129,6 +130,53 @@ describe('learn', () => {
     expect(learn(averageBowler, [{ ...ball, nights: [] }])).toBeNull();
     const gutters = { lane: 'house', shots: [{ gutter: true as const, arrowsBoard: 3 }] };
     expect(learn(averageBowler, [{ ...ball, nights: [{ night: gutters, lane: houseLane }] }])).toBeNull();
+  });
+});
+
+describe('nights on another lane', () => {
+  const other = { ...houseLane, name: 'another hall' };
+  const [first, second] = ball.nights;
+  const onLanes = { ...ball, nights: [first, { ...second, lane: other }] };
+  const leftOf = (logged: typeof ball, what: string, lane = houseLane): number => {
+    const { unknowns, fit } = fitLog(averageBowler, [logged], { lane })!;
+    const { j } = lastingOf(unknowns).find((each) => each.what === what)!;
+    return fit.covariance.get(j, j);
+  };
+  const alone = { ...ball, nights: [first] };
+
+  test.each(['speedMean', 'frictionOiled'])(
+    '%s is known better with them, less so than if they were here',
+    (what) => {
+      const [without, elsewhere, here] = [alone, onLanes, ball].map((logged) => leftOf(logged, what));
+      expect(elsewhere).toBeLessThan(without);
+      expect(here).toBeLessThan(elsewhere);
+    },
+  );
+
+  test('alone they say as much of the release as they would here, and less of the oil', () => {
+    const there = { ...ball, nights: [{ ...first, lane: other }] };
+    expect(leftOf(there, 'speedMean')).toBeLessThan(1);
+    expect(leftOf(there, 'frictionOiled')).toBeGreaterThan(leftOf(alone, 'frictionOiled'));
+    expect(leftOf(there, 'frictionOiled')).toBeLessThan(1);
+    expect(nextReadings(fitLog(averageBowler, [there], { lane: houseLane })!)).toEqual([]);
+  });
+
+  test('which lane is asked about does not change how well the log fits', () => {
+    const [here, there] = [houseLane, other].map((lane) =>
+      misfitOf(fitLog(averageBowler, [onLanes], { lane })!),
+    );
+    expect(there.chiSquare / here.chiSquare).toBeCloseTo(1, 1); // slopes are taken at other points
+    const patterns = ({ causes }: typeof here) => causes.flatMap(({ lane }) => lane ?? []).sort();
+    expect(patterns(here)).toEqual([other.name, houseLane.name].sort());
+  });
+
+  test('where none is asked about, it is that of the latest night', () => {
+    const dated = onLanes.nights.map(({ night, lane }, i) => ({
+      night: { ...night, on: `2026-03-0${2 - i}` },
+      lane,
+    }));
+    expect(fitLog(averageBowler, [{ ...onLanes, nights: dated }], {})!.lane).toBe(houseLane);
+    expect(fitLog(averageBowler, [onLanes], {})!.lane).toBe(other);
   });
 });
 

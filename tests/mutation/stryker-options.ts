@@ -24,7 +24,8 @@ export function strykerOptions(
     checkers: ['sample'],
     coverageAnalysis: 'perTest',
     concurrency: 1,
-    timeoutMS: 10_000,
+    timeoutMS: 60_000, // a busy machine must not pass for a mutant that never ends; those are found by how often their code is run
+    dryRunTimeoutMinutes: 30,
     incremental: true,
     incrementalFile: join(kept, 'incremental.json'),
     reporters: ['clear-text', 'json'],

@@ -149,7 +149,8 @@ export function courseTo(u: Vec3, v: Vec3): number {
 /** The point reached on a course (great-circle sailing). */
 export function sailed(u: Vec3, course: number, arc: number): Vec3 {
   const a = latitude(u);
-  const b = Math.asin(Math.sin(a) * Math.cos(arc) + Math.cos(a) * Math.sin(arc) * Math.cos(course));
+  // at the pole rounding leads beyond 1
+  const b = latitude([0, 0, Math.sin(a) * Math.cos(arc) + Math.cos(a) * Math.sin(arc) * Math.cos(course)]);
   const east = Math.atan2(
     Math.sin(course) * Math.sin(arc) * Math.cos(a),
     Math.cos(arc) - Math.sin(a) * Math.sin(b),

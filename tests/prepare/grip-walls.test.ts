@@ -76,6 +76,41 @@ describe('gripWalls', () => {
     expect(worded.message).toMatch(/between the bore of vent into thumb and the surface/);
   });
 
+  const twoVents = (
+    apartIn: number,
+    second: Partial<NonNullable<GripRecord['vents']>[number]> = {},
+  ): GripRecord => {
+    const vent = { into: 'thumb', diameterIn: 0.25, overIn: 1.25, upIn: -2 + apartIn / 2 } as const;
+    return { ...usual, vents: [vent, { ...vent, upIn: -2 - apartIn / 2, ...second }] };
+  };
+
+  test('two vents into one hole: refused where nothing is left between them before they come to it, said where it is thin', () => {
+    for (const [apartIn, place] of [
+      [0.2, /overlap by .* in at the surface/],
+      [0.4, /meet .* in down/],
+    ] as const) {
+      const { codes, worded } = refusalOf(() => problemOf(twoVents(apartIn)));
+      expect(codes).toEqual(['bores-meet']);
+      expect(worded.message).toMatch(/bores of vent into thumb and the other vent into thumb/);
+      expect(worded.message).toMatch(place);
+      expect(worded.message).toMatch(/meetsAtIn/);
+    }
+    const thin = problemOf(twoVents(0.32, { meetsAtIn: 1.9 })).warnings;
+    expect(said(thin)).toMatch(/in between vent into thumb and the other vent into thumb/);
+    expect(said(problemOf(twoVents(2)).warnings)).not.toMatch(/other vent/);
+  });
+
+  test('a vent into the thumb hole and one into a finger’s are judged as any two bores', () => {
+    const near = (overIn: number): GripRecord => ({
+      ...usual,
+      vents: [
+        { into: 'thumb', diameterIn: 0.25, overIn: 1, upIn: -1.6 },
+        { into: 'ring', diameterIn: 0.25, overIn, upIn: -1.6 },
+      ],
+    });
+    expect(refusalOf(() => problemOf(near(1.1))).codes).toContain('bores-meet');
+  });
+
   test('of a grip that is only assumed nothing is said: it is measured before it is drilled', () => {
     expect(problemOf(undefined).warnings).toEqual([]);
   });

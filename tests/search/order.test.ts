@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
+import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
 import { layoutsApart } from '../../src/search/candidates/pick-differing.js';
 import { inOrder, type OrderRules, sizeBetween } from '../../src/search/order.js';
 import { shareAbove } from '../../src/search/scoring/world-statistics.js';
@@ -134,6 +135,56 @@ describe('inOrder', () => {
         tied(leader, rowOf(NEAR, [...evenly(60, 10), ...evenly(61.9, 10)], { hookStartFt: 38.49 }))[0].layout,
       ).toBe(NEAR);
     });
+  });
+
+  test('a layout more than a point behind does not tie, though its difference is not seen', () => {
+    const middle = usual(evenly(10), { hookStartFt: 30 });
+    // ahead of the leader in most worlds and good under practice, yet behind on the mean
+    const leader = rowOf(layoutAt(20, 5.5, 60), [...evenly(60, 9), ...evenly(61, 11)]);
+    const behind = (by: number) =>
+      rowOf(layoutAt(55, 3.5, 45), [...evenly(60 - by, 9), ...evenly(61 - by, 11)]);
+    const byPractice = ({ pinToPapIn }: { pinToPapIn: number }): number => (pinToPapIn === 3.5 ? 50 : 0);
+    const second = (by: number) => inOrder([leader, behind(by), middle], middle, { ...rules, byPractice });
+    expect(second(1.01)[0]).toBe(leader);
+    const [first, next] = second(0.99);
+    expect([first.layout, next.layout]).toEqual([leader.layout, layoutAt(55, 3.5, 45)]); // tied, but behind in every world
+  });
+
+  test('of several that tie, those that are ahead of more of the others in most worlds stand higher', () => {
+    const middle = usual(evenly(10), { hookStartFt: 30 });
+    const row = (layout: LayoutNumbers, by: number) =>
+      rowOf(layout, [...evenly(60 + by, 11), ...evenly(60 - (11 / 9) * by, 9)]); // one mean, ahead in 11 of 20 by what is added
+    const rows = {
+      a: row(LAYOUTS[0], 0.1),
+      b: row(LAYOUTS[1], 0.3),
+      c: row(LAYOUTS[2], 0.2),
+      d: row(LAYOUTS[3], 0),
+      middle,
+    };
+    const practiceTheOtherWay = {
+      byPractice: ({ drillingAngleDeg, pinToPapIn }: LayoutNumbers) =>
+        10 *
+        LAYOUTS.findIndex(
+          (each) => each.drillingAngleDeg === drillingAngleDeg && each.pinToPapIn === pinToPapIn,
+        ),
+    };
+    const order = inOrder(Object.values(rows), middle, { ...rules, ...practiceTheOtherWay });
+    expect(namesOf(order, rows)).toBe('b c a d middle');
+  });
+
+  test('where worlds go round in a circle the first is followed by what it is not behind, then by what it is behind', () => {
+    const middle = usual([10, 22, 0], { hookStartFt: 30 });
+    const rows = {
+      a: rowOf(LAYOUTS[0], [30, 20, 20], { hookStartFt: 36 }), // behind b
+      b: rowOf(LAYOUTS[1], [5, 21, 21], { hookStartFt: 39 }), // behind the usual, so it may not be first
+      c: rowOf(LAYOUTS[2], [11, 1, 1], { hookStartFt: 42 }), // behind a, as the usual is
+      middle,
+    };
+    expect(namesOf(inOrder(Object.values(rows), middle, rules), rows)).toBe('a middle c b');
+    // none of them is sure beside a usual layout that all are behind
+    const better = usual(evenly(25, 3), { hookStartFt: 30 });
+    const all = { ...rows, middle: better };
+    expect(namesOf(inOrder([rows.a, rows.b, rows.c, better], better, rules), all)).toBe('middle a b c');
   });
 
   test('only those that differ are listed, and the runner-up is among those', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { cacheOutcomes } from '../../src/search/outcome-cache.js';
 import { physicsVoice } from '../../src/search/voices/physics-voice.js';
 import type { Voice } from '../../src/search/voices/voice.js';
@@ -143,4 +144,58 @@ describe('voices over the same shots', () => {
     ]);
     expect(all.known()).toHaveLength(3);
   });
+});
+
+test('what another is rolling just now is waited for, not rolled again', async () => {
+  const { asked, setting } = recorder();
+  const outcomes = await cacheOutcomes(setting);
+  const { evaluate } = setting.evaluator;
+  let goOn = () => {};
+  const gate = new Promise<void>((resolve) => {
+    goOn = resolve;
+  });
+  setting.evaluator.evaluate = async (trials, onDone) => {
+    if (trials.length > 2) await gate; // the first to ask waits
+    return evaluate(trials, onDone);
+  };
+  const [one, other] = [outcomes.by(physicsVoice([])), outcomes.by(physicsVoice([]))];
+  const slow = one.roll([shot(20)], 4);
+  const before = asked.length;
+  let isThere = false;
+  const quick = other.roll([shot(20), shot(30)], 2).then(() => {
+    isThere = true;
+  });
+  await new Promise((resolve) => setTimeout(resolve, 5));
+  expect(isThere).toBe(false);
+  goOn();
+  await Promise.all([slow, quick]);
+  expect(asked.length - before).toBe(4 + 2);
+  for (const angle of [20, 30]) expect(other.get(shot(angle).layout)!.outcomes.every(Boolean)).toBe(true);
+  expect(other.get(shot(20).layout)!.scores).toHaveLength(4);
+});
+
+test('the usual layout is the middle of all, with its nominal shot; luck is its own, on that line', async () => {
+  const { asked, setting } = recorder();
+  const outcomes = await cacheOutcomes(setting);
+  const cache = outcomes.by(physicsVoice([]));
+  expect(outcomes.middle.layout).toEqual(MIDDLE_LAYOUT);
+  expect(outcomes.middle.outcome.launch).toEqual({ x: 0, angle: 0.01 });
+  expect([cache.middle, outcomes.alone(physicsVoice([])).middle]).toEqual([outcomes.middle, outcomes.middle]);
+  expect(asked.map(({ world, launch }) => [world, launch?.angle])).toEqual([
+    [0, undefined],
+    ...[6, 7, 8, 9, 10].map((world) => [world, 0.01]),
+  ]);
+  expect(new Set(asked.map(({ layout }) => Math.round((180 / Math.PI) * layout.drillingAngle)))).toEqual(
+    new Set([50]),
+  );
+});
+
+test('targets move along with what luck does to the usual layout, world by world', async () => {
+  const { setting } = recorder();
+  const target = { wish: 'totalHook', step: 3, value: 2, low: 0, high: 4 } as const;
+  const { targets } = (await cacheOutcomes(setting)).by(physicsVoice([target]));
+  // total hook tells the world: 0 in the nominal one, 6 and on in luck alone
+  expect(targets.map(([{ value }]) => value)).toEqual(
+    [8, 9, 10, 11, 12].map((value) => expect.closeTo(value, 10)),
+  );
 });

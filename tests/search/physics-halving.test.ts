@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { scrambledSobol } from '../../src/math/scrambled-sobol.js';
-import { USUAL_BUDGET } from '../../src/prepare/budget.js';
+import { type RaceSize, USUAL_BUDGET } from '../../src/prepare/budget.js';
 import { loadPractice } from '../../src/records/shared/shared-data.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
 import { gridCandidates, keyOf, layoutOf } from '../../src/search/candidates/candidates.js';
+import { pickDiffering } from '../../src/search/candidates/pick-differing.js';
 import { bestFirst, halveByPhysics, halvingShots } from '../../src/search/physics-halving.js';
 import type { Survey } from '../../src/search/surrogate/survey.js';
 import type { Outcome } from '../../src/simulate/simulator.js';
@@ -157,4 +158,72 @@ describe('halveByPhysics, beside brute force over every layout in all worlds of 
     const wrong = surveyBy((l, world) => 100 - scoreIn(l, world));
     expect((await regretOf(wrong)).regret).toBeLessThan(0.02);
   });
+});
+
+test('each round keeps those that did best so far, and the best that differ; the others meet no more worlds', async () => {
+  const { starter, rolled, cache } = engine();
+  const size: RaceSize = {
+    ...{ starters: 30, leastOfGrid: 0, differing: 0, batches: 0 },
+    ...{ batch: { layouts: 0, apart: 0, worlds: 0 }, best: { layouts: 0, worlds: 0 } },
+    rounds: [
+      { worlds: 4, keep: 8 },
+      { worlds: 16, keep: 3 },
+      { worlds: 32, keep: 1 },
+    ],
+  };
+  const starters = coarse.slice(40, 70);
+  const told: number[] = [];
+  await halveByPhysics(starters.map(starter), layouts, { rolled, cache }, null, size, (count) =>
+    told.push(count),
+  );
+  const worldsMet = (layout: LayoutNumbers): number => cache.get(layout)!.scores.length;
+  const bestOf = (list: readonly LayoutNumbers[], worlds: number, count: number) =>
+    [...list].sort((a, b) => meanOf(b, worlds) - meanOf(a, worlds)).slice(0, count);
+  const eight = bestOf(starters, 4, 8);
+  const three = bestOf(eight, 16, 3);
+  expect(starters.map(worldsMet)).toEqual(
+    starters.map((layout) => (three.includes(layout) ? 32 : eight.includes(layout) ? 16 : 4)),
+  );
+  expect(halvingShots(size)).toBe(30 * 4 + 8 * 12 + 3 * 16);
+
+  const differing = engine();
+  await halveByPhysics(
+    starters.map(differing.starter),
+    layouts,
+    differing,
+    null,
+    {
+      ...size,
+      differing: 4,
+      rounds: [
+        { worlds: 4, keep: 1 },
+        { worlds: 8, keep: 1 },
+      ],
+    },
+    () => {},
+  );
+  const order = bestOf(starters, 4, 30).map((layout) => ({ layout }));
+  const kept = pickDiffering(order, 4).map(({ layout }) => layout);
+  expect(starters.filter((layout) => differing.cache.get(layout)!.scores.length === 8)).toEqual(
+    starters.filter((layout) => kept.includes(layout)),
+  );
+});
+
+test('bestFirst: most expected first; of equals by their keys, whatever their order', () => {
+  const expects = ({ drillingAngleDeg }: LayoutNumbers): number => -Math.abs(drillingAngleDeg - 50);
+  const some = [30, 70, 50, 40].map((drillingAngleDeg) => ({
+    drillingAngleDeg,
+    pinToPapIn: 4,
+    valAngleDeg: 40,
+  }));
+  const angles = (list: readonly LayoutNumbers[]) =>
+    bestFirst(list, expects).map(({ layout, expected }) => [layout.drillingAngleDeg, expected]);
+  const want = [
+    [50, 0],
+    [40, -10],
+    [30, -20],
+    [70, -20],
+  ].map(([angle, expected]) => [angle, expect.closeTo(expected, 12)]);
+  expect(angles(some)).toEqual(want);
+  expect(angles([...some].reverse())).toEqual(want);
 });

@@ -3,10 +3,13 @@ import { USUAL_BUDGET } from '../../src/prepare/budget.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
 import { keyOf } from '../../src/search/candidates/candidates.js';
+import type { OrderRules } from '../../src/search/order.js';
 import type { ScoredCache } from '../../src/search/outcome-cache.js';
-import { finals } from '../../src/search/rank.js';
+import { finals, rankInWorlds } from '../../src/search/rank.js';
 import type { SearchResult } from '../../src/search/search.js';
+import { simulateLayouts } from '../../src/search/simulate-layouts.js';
 import type { Setting } from '../../src/simulate/setting.js';
+import { madeUpOutcome, madeUpSetting } from '../support/made-up-setting.js';
 import { layoutAt, outcomeOf, rowOf } from '../support/outcomes.js';
 
 const WORLDS = 40;
@@ -51,16 +54,14 @@ const setting = {
   progress: () => () => {},
 } as unknown as Setting;
 
+const resultOf = (expected: readonly number[], cache: ScoredCache) =>
+  ({
+    found: LAYOUTS.map((layout, i) => ({ layout, outcome, score: 50, expected: expected[i] })),
+    cache,
+    surveyed: { why: { code: 'regression-missing', params: {} } },
+  }) as unknown as SearchResult;
 const ranking = (expected: readonly number[], cache: ScoredCache) =>
-  finals(
-    {
-      found: LAYOUTS.map((layout, i) => ({ layout, outcome, score: 50, expected: expected[i] })),
-      cache,
-      surveyed: { why: { code: 'regression-missing', params: {} } },
-    } as unknown as SearchResult,
-    3,
-    setting,
-  );
+  finals(resultOf(expected, cache), 3, setting);
 const luck = (world: number): number => 3 * Math.sin(5 * world);
 
 describe('finals', () => {
@@ -103,4 +104,146 @@ describe('finals', () => {
     expect(rows.length).toBeGreaterThanOrEqual(3);
     for (const { worlds } of rows) expect(worlds.scores).toHaveLength(WORLDS);
   });
+});
+
+describe('finalists', () => {
+  const inOrder = LAYOUTS.map((_, i) => 80 - i);
+
+  test('are as few as asked for where luck is small, more where it is great, within limits', async () => {
+    // the first and the second are neck and neck; the third lies so far behind that no luck hides it
+    const countAt = async (noise: number): Promise<number> => {
+      const { cache, worldsMet } = fakeCache(
+        (layout, world) =>
+          80 - 5 * LAYOUTS.indexOf(layout) + noise * Math.sin(3 * world + 40 * LAYOUTS.indexOf(layout)),
+      );
+      await finals(resultOf(inOrder, cache), 1, {
+        ...setting,
+        budget: {
+          ...budget,
+          heats: [{ worlds: 10, least: 8, most: 8, moreThanShown: 0 }],
+          final: { least: 1, most: 6 },
+        },
+      });
+      return LAYOUTS.filter((layout) => worldsMet(layout) === WORLDS).length;
+    };
+    const [sure, unsure] = [await countAt(0.01), await countAt(60)];
+    expect(sure).toBe(1);
+    expect(unsure).toBeGreaterThan(2);
+    expect(unsure).toBeLessThanOrEqual(6);
+  });
+
+  test('meet the worlds of each heat in turn, fewer each time', async () => {
+    const heats = [
+      { worlds: 4, least: 8, most: 8, moreThanShown: 0 },
+      { worlds: 8, least: 5, most: 5, moreThanShown: 0 },
+      { worlds: 999, least: 3, most: 3, moreThanShown: 0 },
+    ];
+    const { cache, worldsMet } = fakeCache((layout) => 80 - LAYOUTS.indexOf(layout));
+    await finals(resultOf(inOrder, cache), 1, {
+      ...setting,
+      budget: { ...budget, heats, final: { least: 2, most: 2 } },
+    });
+    expect(LAYOUTS.map(worldsMet)).toEqual([40, 40, 40, 8, 8, 4, 4, 4, 0, 0, 0, 0]);
+  });
+});
+
+describe('rankInWorlds', () => {
+  const rules: OrderRules = {
+    ids: ['hookStartFt'],
+    scatter: { hookStartFt: 1e-9, sharpnessDegPerFt: 1e-9, totalHookBoards: 1e-9 },
+    byPractice: () => 0,
+    clearanceIn: () => 1,
+  };
+  const inOrder = LAYOUTS.map((_, i) => 80 - i);
+  const ranked = async (top: number, usualScores: number, may = true) => {
+    const { cache: made } = fakeCache((layout) =>
+      layout === MIDDLE_LAYOUT ? usualScores : 80 - LAYOUTS.indexOf(layout),
+    );
+    const sound = madeUpOutcome(may ? {} : { shot: 'gutter' });
+    const cache = { ...made, middle: { layout: MIDDLE_LAYOUT, outcome: sound } };
+    return rankInWorlds(
+      resultOf(inOrder, cache),
+      top,
+      { ...madeUpSetting(() => ({})).setting, ...setting },
+      rules,
+    );
+  };
+
+  test('lists the best that differ, the next after those, and the usual beside them', async () => {
+    const { ranked: listed, runnerUp, middle } = await ranked(2, 10);
+    expect(listed.map(({ layout }) => layout)).toEqual(LAYOUTS.slice(0, 2));
+    expect(runnerUp!.layout).toEqual(LAYOUTS[2]);
+    expect(middle.layout).toEqual(MIDDLE_LAYOUT);
+    expect(middle.worlds.meanScore).toBe(10);
+  });
+
+  test('lets the usual take part where it may be drilled, and only there', async () => {
+    expect((await ranked(2, 99)).ranked.map(({ layout }) => layout)).toEqual([MIDDLE_LAYOUT, LAYOUTS[0]]);
+    const without = await ranked(2, 99, false);
+    expect(without.ranked.map(({ layout }) => layout)).not.toContainEqual(MIDDLE_LAYOUT);
+    expect(without.middle.worlds.meanScore).toBe(99);
+  });
+
+  test('lists the usual once where it was found besides', async () => {
+    const { cache: made } = fakeCache((layout) =>
+      keyOf(layout) === keyOf(MIDDLE_LAYOUT) ? 79.5 : 80 - LAYOUTS.indexOf(layout),
+    );
+    const cache = { ...made, middle: { layout: MIDDLE_LAYOUT, outcome: madeUpOutcome({}) } };
+    const result = resultOf(inOrder, cache);
+    const found = [
+      result.found[0],
+      { ...result.found[1], layout: { ...MIDDLE_LAYOUT }, expected: 79.5 },
+      ...result.found.slice(1),
+    ];
+    const { ranked } = await rankInWorlds(
+      { ...result, found },
+      3,
+      { ...madeUpSetting(() => ({})).setting, ...setting },
+      rules,
+    );
+    expect(ranked.map(({ layout }) => keyOf(layout))).toEqual(
+      [LAYOUTS[0], MIDDLE_LAYOUT, LAYOUTS[1]].map(keyOf),
+    );
+  });
+
+  test('has no runner-up where nothing follows', async () => {
+    const { cache: made } = fakeCache(() => 50);
+    const cache = { ...made, middle: { layout: MIDDLE_LAYOUT, outcome: madeUpOutcome({ shot: 'gutter' }) } };
+    const only = { ...resultOf(inOrder, cache), found: resultOf(inOrder, cache).found.slice(0, 1) };
+    const { ranked, runnerUp } = await rankInWorlds(
+      only,
+      3,
+      { ...madeUpSetting(() => ({})).setting, ...setting },
+      rules,
+    );
+    expect(ranked.map(({ layout }) => layout)).toEqual([LAYOUTS[0]]);
+    expect(runnerUp).toBeNull();
+  });
+});
+
+test('progress in worlds counts what is still to be met, up to all of it', async () => {
+  const { cache } = fakeCache(() => 50);
+  const shots = LAYOUTS.slice(0, 3).map((layout) => ({ layout, outcome }));
+  await cache.roll(shots.slice(0, 1), 10);
+  const told: [number, number][] = [];
+  const telling: ScoredCache = {
+    ...cache,
+    async roll(rows, worlds, onDone) {
+      await cache.roll(rows, worlds);
+      onDone?.(100);
+      onDone?.(50);
+    },
+  };
+  const { rows, middle } = await simulateLayouts(shots, telling, {
+    problem: setting.problem,
+    progress: () => (done, total) => void told.push([done, total]),
+  });
+  const total = 4 * WORLDS - 10;
+  expect(told).toEqual([
+    [100, total],
+    [150, total],
+  ]);
+  expect(rows.map(({ layout }) => layout)).toEqual(LAYOUTS.slice(0, 3));
+  expect([middle.layout, middle.nominal]).toEqual([MIDDLE_LAYOUT, outcome]);
+  expect(middle.worlds.scores).toHaveLength(WORLDS);
 });

@@ -60,6 +60,7 @@ const LONG: Readonly<Record<string, string>> = {
   'npm install --global --ignore-scripts ./flarewise-0.1.0.tgz': 'tests/set-up/installed.slow.test.ts',
   'npm run fit': 'tests/fit/fit-command.test.ts',
   'npm run bench': 'tests/bench/run.ts',
+  'npm run kills': 'tests/end-to-end/killed-commands.slow.test.ts',
   'npm run mutate -- FOLDER': 'tests/mutation/run.ts',
   'npm run study': 'tests/studies/beliefs.ts',
   'npm run study:friction': 'tests/studies/friction-table.ts',

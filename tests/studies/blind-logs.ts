@@ -1,5 +1,6 @@
 import { DEGREE, from, INCH, MPH, RPM } from '../../src/base/units.js';
 import { stretched } from '../../src/learn/lane-of-night.js';
+import { LANES_ALIKE } from '../../src/learn/lane-weight.js';
 import { READ, READING_ERROR, type ReadId, readingsOf } from '../../src/learn/readings.js';
 import { lastingShare, nightShare } from '../../src/learn/unknowns.js';
 import { boardToX } from '../../src/motion/lane/boards.js';
@@ -53,16 +54,38 @@ const even = (of: Random, deviation: number): number => deviation * Math.sqrt(3)
 
 /** Hides a bowler and a house by another generator than that of answers: even where that is normal, nominal where that is even. */
 export function hide(of: Random): Hidden {
-  const release = {
-    speed: from(even(of, 0.5), MPH),
-    spin: from(even(of, 30), RPM),
-    axisTilt: from(even(of, 3), DEGREE),
-    axisRotation: from(even(of, 5), DEGREE),
-    papOver: 0,
-    papUp: 0,
-  };
-  const [oiled, dry, film, finish] = [0.18, 0.11, 0.29, 0.36].map((deviation) => even(of, deviation));
-  return (night) => ({
+  const release = hideRelease(of);
+  return hiddenBy(release, hideFriction(of));
+}
+
+/** The same on several lanes, which are as alike as lanes are taken to be. */
+export function hideOnLanes(of: Random, lanes: number): readonly Hidden[] {
+  const release = hideRelease(of);
+  const [alike, own] = [Math.sqrt(LANES_ALIKE), Math.sqrt(1 - LANES_ALIKE)];
+  const [oiled, dry, film, finish] = hideFriction(of);
+  return Array.from({ length: lanes }, () => {
+    const ofLane = hideFriction(of);
+    const [o, d, f] = [oiled, dry, film].map((each, i) => alike * each + own * ofLane[i]);
+    return hiddenBy(release, [o, d, f, finish]);
+  });
+}
+
+const hideRelease = (of: Random): Omit<Lasting, 'surface'> => ({
+  speed: from(even(of, 0.5), MPH),
+  spin: from(even(of, 30), RPM),
+  axisTilt: from(even(of, 3), DEGREE),
+  axisRotation: from(even(of, 5), DEGREE),
+  papOver: 0,
+  papUp: 0,
+});
+
+/** Friction on oil and on dry boards, film scale, finish exponent. */
+const hideFriction = (of: Random): readonly number[] =>
+  [0.18, 0.11, 0.29, 0.36].map((deviation) => even(of, deviation));
+
+const hiddenBy =
+  (release: Omit<Lasting, 'surface'>, [oiled, dry, film, finish]: readonly number[]): Hidden =>
+  (night) => ({
     ...release,
     surface: {
       ...NOMINAL_SURFACE,
@@ -72,7 +95,6 @@ export function hide(of: Random): Hidden {
       finishExponent: NOMINAL_SURFACE.finishExponent * Math.exp(finish),
     },
   });
-}
 
 /** Hides them exactly as a fit takes them to be. @returns besides, what lasts in standard normal numbers */
 export function hideAsAssumed(

@@ -1,6 +1,10 @@
 import { chanceOfMore } from '../../src/learn/chance-of-more.js';
+import { ASKED, type Compared } from './blind-case.js';
 import { CHOICES } from './learned-choices.js';
-import { type AfterLog, ASKED, type Compared, LOGS, RANKED } from './learning.js';
+import { type AfterLog, LOGS, RANKED } from './learning.js';
+import { MORE_READINGS } from './more-readings.js';
+import { LANE_LOGS } from './other-lanes.js';
+import type { ReadAim } from './read-aims.js';
 import { tableOf } from './text.js';
 
 /** Deviations within which so many in a hundred of a normal number lie. */
@@ -45,6 +49,10 @@ export function evenness(ranks: readonly number[]): {
   return { chance: chanceOfMore(chiSquare, BINS - 1), covered: Object.keys(WITHIN).map(Number).map(inside) };
 }
 
+/** Of a share of nine in ten of those that are not null. */
+const standardError = (found: readonly unknown[]): number =>
+  Math.sqrt((0.9 * 0.1) / found.filter((each) => each !== null).length);
+
 const percent = (share: number): string => `${(100 * share).toFixed(0)} %`;
 const cell = (all: readonly Compared[]): string => {
   const { error, covered, halfWidth } = summary(all);
@@ -55,16 +63,30 @@ const HEAD = ['pins, boards', 'breakpoint, boards', 'hook start, ft'];
 /** Bowlers of the whole study, of those who play a line. */
 const WHOLE = 200;
 
+/** What was worked out of many blind bowlers; null where one plays no line that most shots stay on. */
+export interface LearningStudy {
+  readonly bowlers: readonly (readonly AfterLog[] | null)[];
+  readonly twisted: readonly { readonly name: string; readonly found: LearningStudy['bowlers'] }[];
+  readonly ranked: readonly (readonly number[] | null)[];
+  readonly choosing: readonly (readonly (readonly number[])[] | null)[];
+  readonly lanes: readonly (readonly (readonly Compared[])[] | null)[];
+  readonly readers: readonly { readonly name: string; readonly found: readonly (ReadAim | null)[] }[];
+  readonly more: readonly (readonly number[] | null)[];
+}
+
 /** The page of the study. */
-export function learningPage(
-  all: readonly (readonly AfterLog[] | null)[],
-  twisted: readonly { readonly name: string; readonly found: readonly (readonly AfterLog[] | null)[] }[],
-  allRanks: readonly (readonly number[] | null)[],
-  allChoices: readonly (readonly (readonly number[])[] | null)[],
-): string {
+export function learningPage({
+  bowlers: all,
+  twisted,
+  ranked: allRanks,
+  choosing: allChoices,
+  lanes,
+  readers,
+  more,
+}: LearningStudy): string {
   const bowlers = all.filter((each) => each !== null);
   const ranks = allRanks.filter((each) => each !== null);
-  const rows = (['logged', 'asRead', 'other'] as const).flatMap((which) =>
+  const rows = (['logged', 'other'] as const).flatMap((which) =>
     LOGS.map((nights, k) => [
       ROWS[which],
       nights.length === 0
@@ -80,15 +102,14 @@ export function learningPage(
     const logs = found.flatMap((each) => each?.slice(-1) ?? []);
     return logs.length < LEAST_BOWLERS ? [] : [{ name, logs }];
   });
-  const readingsOf = ({ logged, asRead }: AfterLog): readonly Compared[] => [...logged, asRead[0]];
   const twists = otherwise.map(({ name, logs }) => [
     name,
-    ...[...HEAD.keys(), HEAD.length].map((i) => cell(logs.map((log) => readingsOf(log)[i]))),
+    ...HEAD.map((_, i) => cell(logs.map(({ logged }) => logged[i]))),
     `${logs.filter(({ doubt }) => doubt?.isDoubtful).length} of ${logs.length}`,
   ]);
   const narrow = otherwise.flatMap(({ name, logs }) =>
-    [...HEAD, AS_READ].flatMap((head, i) =>
-      summary(logs.map((log) => readingsOf(log)[i])).covered < LEAST_COVERED ? [`${name}: ${head}`] : [],
+    HEAD.flatMap((head, i) =>
+      summary(logs.map(({ logged }) => logged[i])).covered < LEAST_COVERED ? [`${name}: ${head}`] : [],
     ),
   );
   const calibrated = RANKED.map((what, i) => {
@@ -109,13 +130,38 @@ differs from night to night, and the bowler aims anew on each. Shots scatter, an
 further ${all.length - bowlers.length} bowlers, who would send more than one shot in ten into the gutter, were left out.
 
 Each cell gives the root mean square error; in brackets the share of truths inside 90 % bands, and the mean half width of the bands. The
-aim of the new night is known exactly in all rows but those that say "as read": there it is what the bowler reads of it, with the
-error that a night's mean readings have. Without a log the friction law counts as known, as in all answers without one, so those bands are
+aim of the new night is known exactly. Without a log the friction law counts as known, as in all answers without one, so those bands are
 narrower than they should be.
 
 ${tableOf(['predicted', 'shots', ...HEAD], rows)}
 
 The program doubts a log with which nothing is wrong in ${doubted.map(percent).join(', ')} of the cases after 3, 10 and 30 shots.
+
+## Nights on other lanes
+
+Two lanes with other patterns, whose oil and boards differ as well: half of the variance of friction on oil, friction on dry boards and film
+scale belongs to the lane, half is the same on both. ${lanes.filter((each) => each !== null).length} more bowlers (a share of 90 % is uncertain by ${percent(standardError(lanes))}, one standard error); a
+night is ten shots. Predicted is a night on the first lane.
+
+${tableOf(['nights logged there', 'on the other lane', ...HEAD], laneRows(lanes))}
+
+## The aim as a bowler reads it
+
+The first table knows exactly where the ball is sent. A bowler tells it by boards that are read, and who reads them too high does so on every
+night. The log was read in the same way, so what it says of the lane goes with how the bowler reads, and the two are drawn together. Board at the pins
+of a night to come with the logged ball, after 30 shots over three nights (with so few bowlers a share of 90 % is uncertain by ${percent(standardError(readers[0].found))}, one standard error):
+
+${tableOf(['how the aim is read', 'without a log', 'the aim taken for exact', 'the aim as read', 'doubted'], readerRows(readers))}
+
+## Readings that are kept and not learned from
+
+The speed on a display over the lane and a ring over a hole are kept with a shot, and nothing is learned from them, for they would hardly teach
+anything. For ${more.filter((each) => each !== null).length} bowlers with ten logged shots, the table gives by how much the prediction of the board at the pins narrows with one more night of
+ten shots. Displays are taken to show the mean speed over the last 15 ft (common practice, no source). The boards already say how fast the ball
+must have been; a display that its house has set 0.7 mph off (assumed) says little more. Whether a ring runs over a hole says less than how far it
+runs from the hole, and even that, measured to 1/8 in, adds next to nothing.
+
+${tableOf(['read besides laydown, arrows, breakpoint and pins', 'narrower by, mean', 'most'], moreRows(more))}
 
 ## What choices cost
 
@@ -127,20 +173,21 @@ ${tableOf(['choice', 'without a log', 'after 30 shots'], choiceRows(allChoices))
 
 ## Where the model is wrong
 
-After 30 shots over three nights, with the logged ball. 80 % coverage is wanted, or a doubt; rows of fewer than ${LEAST_BOWLERS} bowlers are left out. ${narrow.length === 0 ? 'Every row has it.' : `Too narrow are: ${narrow.join('; ')}.`}
+After 30 shots over three nights, with the logged ball, the aim known exactly. 80 % coverage is wanted, or a doubt; rows of fewer than ${LEAST_BOWLERS} bowlers are left out. ${narrow.length === 0 ? 'Every row has it.' : `Too narrow are: ${narrow.join('; ')}.`}
 
-${tableOf(['what is different', ...HEAD, AS_READ, 'doubted'], twists)}
+${tableOf(['what is different', ...HEAD, 'doubted'], twists)}
 
 Two rows replace the friction law of thick oil: by a hyperbola, which the model can take on, and by a stretched exponential, which it
 cannot. In thick oil both grip more than the usual law does. The log shows that by where the ball goes, but no reading shows where a hook starts.
 The band of hook start therefore counts a third of a standard deviation of the law's shape as unknown, whatever was logged: on thick oil
-hook start stays uncertain by several feet, and boards alone cannot change that.
+hook start stays uncertain by several feet, and boards alone cannot change that. A log made under another law is therefore never doubted: its
+readings agree with one another, and the bands, not a doubt, are what cover it.
 
 ## Calibration
 
 ${ranks.length} bowlers were drawn exactly as the model assumes, with ten shots each. The table gives the share of truths inside the central bands of each
 number learned, and the chance of ranks as uneven as these or more so if the bands are right (simulation-based calibration: Talts et al., arXiv:1804.06788,
-2018). A share of 90 % is uncertain by ${percent(Math.sqrt((0.9 * 0.1) / ranks.length))} with ${ranks.length} draws (one standard error). ${tooSure.length === 0 ? 'No band is too narrow.' : `Too narrow so far: ${tooSure.join(', ')}.`}
+2018). A share of 90 % is uncertain by ${percent(standardError(ranks))} with ${ranks.length} draws (one standard error). ${tooSure.length === 0 ? 'No band is too narrow.' : `Too narrow so far: ${tooSure.join(', ')}.`}
 
 ${tableOf(['number', '50 % band', '80 % band', '90 % band', '95 % band', 'chance'], calibrated)}
 
@@ -151,15 +198,42 @@ Written by \`npm run study:learning -- FOLDER\`; nothing here is timed.
 /** What is predicted, and where. */
 const ROWS = {
   logged: 'the logged ball',
-  asRead: 'the same, aim as read',
   other: 'another ball and layout',
 } as const;
-
-const AS_READ = 'pins, aim as read';
 
 function choiceRows(all: readonly (readonly (readonly number[])[] | null)[]): string[][] {
   const bowlers = all.filter((each) => each !== null);
   const meanOf = (log: number, choice: number): string =>
     `${(bowlers.reduce((sum, each) => sum + each[log][choice], 0) / bowlers.length).toFixed(2)} boards`;
   return Object.keys(CHOICES).map((name, i) => [name, meanOf(0, i), meanOf(1, i)]);
+}
+
+function laneRows(all: LearningStudy['lanes']): string[][] {
+  const bowlers = all.filter((each) => each !== null);
+  return LANE_LOGS.map(({ here, there }, log) => [
+    String(here),
+    String(there),
+    ...HEAD.map((_, i) => cell(bowlers.map((each) => each[log][i]))),
+  ]);
+}
+
+const readerRows = (readers: LearningStudy['readers']): string[][] =>
+  readers.map(({ name, found }) => {
+    const bowlers = found.filter((each) => each !== null);
+    return [
+      name,
+      ...(['withoutLog', 'takenForExact', 'asRead'] as const).map((which) =>
+        cell(bowlers.map((each) => each[which])),
+      ),
+      `${bowlers.filter(({ isDoubtful }) => isDoubtful).length} of ${bowlers.length}`,
+    ];
+  });
+
+function moreRows(all: LearningStudy['more']): string[][] {
+  const bowlers = all.filter((each) => each !== null);
+  return ['nothing else', ...Object.keys(MORE_READINGS)].map((name, i) => {
+    const shares = bowlers.map((each) => each[i]);
+    const meanShare = shares.reduce((sum, each) => sum + each, 0) / shares.length;
+    return [name, `${(100 * meanShare).toFixed(1)} %`, `${(100 * Math.max(...shares)).toFixed(1)} %`];
+  });
 }

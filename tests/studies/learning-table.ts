@@ -4,9 +4,12 @@ import { sharedFits } from '../../src/prepare/shared-fits.js';
 import type { Twist } from './blind-logs.js';
 import { blindBowler, blindChoices, LOGS, ranks } from './learning.js';
 import { learningPage } from './learning-page.js';
+import { narrowedBy } from './more-readings.js';
+import { blindOtherLane } from './other-lanes.js';
+import { blindReadAim } from './read-aims.js';
 
 /*
- * Writes LEARNING.md: half an hour on a core of its own. What was worked out is kept in the folder named, so that a run that was stopped goes on
+ * Writes LEARNING.md: some hours on a core of its own. What was worked out is kept in the folder named, so that a run that was stopped goes on
  * where it was. Empty the folder when the engine has changed.
  */
 
@@ -28,7 +31,7 @@ function kept<T>(name: string, count: number, work: (place: number) => T): reado
 }
 
 /** Of so many bowlers some play no line that most shots stay on: they are left out. */
-const COUNTS = { bowlers: 340, twisted: 30, ranked: 420, choosing: 60 };
+const COUNTS = { bowlers: 340, twisted: 30, ranked: 420, choosing: 60, lanes: 70, reading: 70, more: 40 };
 
 const TWISTS: Readonly<Record<string, Twist>> = {
   'a hyperbola as friction law': { otherLaw: 'hyperbola' },
@@ -39,6 +42,12 @@ const TWISTS: Readonly<Record<string, Twist>> = {
   'the breakpoint read 1 ft too far': { bias: { breakpointFt: 1 } },
   'the 50 ft read 1 board too high': { bias: { boardAt50Ft: 1 } },
   'the pins read 1 board too high': { bias: { pinsBoard: 1 } },
+};
+
+/** How bowlers misread the aim of a night to come. */
+const READERS: Readonly<Record<string, Twist>> = {
+  'as usual': {},
+  'the arrows read 1 board too high': { bias: { arrowsBoard: 1 } },
 };
 
 const LAST = LOGS.slice(-1);
@@ -54,5 +63,14 @@ for (const share of [0.1, 0.2, 0.4, 0.6, 0.8, 1]) {
     found: kept(nameOf(name), of(COUNTS.twisted), (place) => blindBowler(place, LAST, twist, fitter)),
   }));
   const choosing = kept('choices', of(COUNTS.choosing), (place) => blindChoices(place, fitter));
-  writeFileSync(new URL('LEARNING.md', import.meta.url), learningPage(bowlers, twisted, ranked, choosing));
+  const lanes = kept('lanes', of(COUNTS.lanes), (place) => blindOtherLane(place, fitter));
+  const readers = Object.entries(READERS).map(([name, twist]) => ({
+    name,
+    found: kept(`aim-${nameOf(name)}`, of(COUNTS.reading), (place) => blindReadAim(place, twist, fitter)),
+  }));
+  const more = kept('more-readings', of(COUNTS.more), (place) => narrowedBy(place, fitter));
+  writeFileSync(
+    new URL('LEARNING.md', import.meta.url),
+    learningPage({ bowlers, twisted, ranked, choosing, lanes, readers, more }),
+  );
 }

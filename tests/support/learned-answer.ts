@@ -19,8 +19,10 @@ export const learnedAnswer: LearnedAnswer = {
     { on: '2026-03-01', ball: 'Plain core, high differential', lane: 'Easy house shot', shots: 6 },
     { on: '2026-03-02', ball: 'Plain core, high differential', lane: 'Easy house shot', shots: 6 },
   ],
+  lane: 'Easy house shot',
   elsewhere: 0,
   nightsInGutter: 0,
+  notLearned: { displaySpeed: 0, ringOverHole: 0 },
   numbers: [
     {
       id: 'revRateRpm',
@@ -140,14 +142,14 @@ export const learnedAnswer: LearnedAnswer = {
       { of: { night: 1 }, means: 7, chance: 0.9997 },
     ],
     causes: [
-      { code: 'reads-off', reading: 'boardAt50Ft', by: -0.2954, deviation: 0.6804 },
-      { code: 'pattern-length', reading: null, by: 0.4285, deviation: 1.477 },
-      { code: 'reads-off', reading: 'pinsBoard', by: 0.3428, deviation: 1.25 },
-      { code: 'reads-off', reading: 'breakpointBoard', by: 0.1374, deviation: 0.77 },
-      { code: 'reads-off', reading: 'flareIn', by: 0.0407, deviation: 0.2619 },
-      { code: 'reads-off', reading: 'laydownBoard', by: 0.04301, deviation: 0.6833 },
-      { code: 'reads-off', reading: 'arrowsBoard', by: 0.01791, deviation: 0.535 },
-      { code: 'reads-off', reading: 'breakpointFt', by: 0.02105, deviation: 1.275 },
+      { code: 'reads-off', reading: 'boardAt50Ft', lane: null, by: -0.2954, deviation: 0.6804 },
+      { code: 'pattern-length', reading: null, lane: 'Easy house shot', by: 0.4285, deviation: 1.477 },
+      { code: 'reads-off', reading: 'pinsBoard', lane: null, by: 0.3428, deviation: 1.25 },
+      { code: 'reads-off', reading: 'breakpointBoard', lane: null, by: 0.1374, deviation: 0.77 },
+      { code: 'reads-off', reading: 'flareIn', lane: null, by: 0.0407, deviation: 0.2619 },
+      { code: 'reads-off', reading: 'laydownBoard', lane: null, by: 0.04301, deviation: 0.6833 },
+      { code: 'reads-off', reading: 'arrowsBoard', lane: null, by: 0.01791, deviation: 0.535 },
+      { code: 'reads-off', reading: 'breakpointFt', lane: null, by: 0.02105, deviation: 1.275 },
     ],
     arrowsReadOff: 0,
   },
@@ -270,20 +272,22 @@ export const learnedAnswer: LearnedAnswer = {
   ],
 };
 
-/** The same where two readings were off, and nights were left out. */
+/** The same where two readings were off, nights were left out, and two were on another lane. */
 export const doubtfulAnswer: LearnedAnswer = {
   ...learnedAnswer,
   leftOut: [{ id: 'third', why: 'lane-not-kept', named: 'old hall', nights: 2 }],
+  nights: learnedAnswer.nights.map((night, i) => (i < 3 ? night : { ...night, lane: 'Long pattern' })),
   elsewhere: 2,
   nightsInGutter: 1,
+  notLearned: { displaySpeed: 4, ringOverHole: 1 },
   misfit: {
     ...learnedAnswer.misfit,
     isDoubtful: true,
     chance: 0.0004,
     arrowsReadOff: 2,
     causes: [
-      { code: 'reads-off', reading: 'arrowsBoard', by: 1.1, deviation: 0.25 },
-      { code: 'pattern-length', reading: null, by: -2.4, deviation: 0.8 },
+      { code: 'reads-off', reading: 'arrowsBoard', lane: null, by: 1.1, deviation: 0.25 },
+      { code: 'pattern-length', reading: null, lane: 'Easy house shot', by: -2.4, deviation: 0.8 },
     ],
   },
 };

@@ -38,7 +38,7 @@ export interface AdjustInputs {
   readonly night: Night | null;
   /** The bowler's other drilled balls. */
   readonly others: readonly KeptBall[];
-  /** What the bowler's logged shots on this lane teach; null for nothing. */
+  /** What the bowler's logged shots teach for this lane; null for nothing. */
   readonly lesson: LogTold | null;
 }
 

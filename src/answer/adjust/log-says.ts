@@ -60,7 +60,7 @@ export function logSays(
     }),
   );
   const [cause] = misfit.causes;
-  const doubt: AdjustRemark[] = misfit.isDoubtful && cause ? [doubtOf(cause)] : [];
+  const doubt = misfit.isDoubtful && cause ? doubtOf(cause) : [];
   const moved = (reading: WishedId): number =>
     Math.abs(reader(reading)(both.outcome) - reader(reading)(stated.outcome)) / scatter[reading];
   const [most] = changes.map(([reading]) => reading).sort((a, b) => moved(b) - moved(a));
@@ -76,10 +76,10 @@ export function logSays(
   return { first: [...doubt, ...causes], last: causes.length > 0 ? [] : [used] };
 }
 
-const doubtOf = ({ reading, by }: Cause): AdjustRemark =>
-  reading === null
-    ? { code: 'pattern-off', params: { by } }
-    : { code: 'reads-off', params: { of: reading, by } };
+const doubtOf = ({ reading, lane, by }: Cause): readonly AdjustRemark[] => [
+  ...(lane === null ? [] : [{ code: 'pattern-off' as const, params: { by, lane } }]),
+  ...(reading === null ? [] : [{ code: 'reads-off' as const, params: { of: reading, by } }]),
+];
 
 /** What was learned of some coordinates, the others in the middle of what was known before. */
 const only = (learned: Learned, is: (what: string) => boolean): Learned => ({

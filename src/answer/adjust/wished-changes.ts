@@ -1,4 +1,5 @@
 import type { AdjustAnswer } from '../../records/answers/adjust-answer.js';
+import { Refusal } from '../../records/refusals/refusal.js';
 import { NUMBER_OF_WISH, WISHES, type Wish, type WishedId } from '../../records/schemas/reaction-numbers.js';
 import type { AskedChange } from '../../records/schemas/read-change.js';
 import { targetsOf } from '../../search/scoring/target.js';
@@ -27,6 +28,7 @@ type WishedChange = AdjustAnswer['wished'][number];
  *
  * @param nominal   the ball as drilled, simulated
  * @param attained  layouts of an even grid, simulated; looked at for steps alone
+ * @throws {Refusal} for a step where no layout attains anything
  */
 export function wishedChanges(
   asked: AskedChanges,
@@ -45,7 +47,7 @@ export function wishedChanges(
       from: 'simulated',
       deviation: null,
     };
-    const change = changeOf(wish, wanted.asked, {
+    const change = changeOf(wish, wanted, {
       now: value,
       simulated,
       scatter: scatter[reading],
@@ -70,7 +72,7 @@ export function wishedChanges(
 /** By how much a number should change, in the unit of answers. */
 function changeOf(
   wish: Wish,
-  asked: AskedChange,
+  { text, asked }: NonNullable<AskedChanges[Wish]>,
   known: {
     readonly now: number;
     readonly simulated: number;
@@ -80,6 +82,7 @@ function changeOf(
 ): number {
   if (asked.is === 'number') return asked.number - known.now;
   if (asked.is === 'step') {
+    if (known.attained.length === 0) throw new Refusal([{ code: 'no-step', params: { wish, asked: text } }]);
     const [target] = targetsOf({ [wish]: asked.step }, known.attained);
     return wishedInUnit(wish, target.value) - known.simulated;
   }

@@ -25,14 +25,12 @@ export function redrilledAnswer(numbers: LayoutNumbers, ball: BallProblem): Dril
     to(uniformMoments(stretches, density).mass, OUNCE);
   const { stretches } = ball.reportRays;
   const undrilled = excavate([], radius, REPORT_RAYS);
+  const filled = pluggedStretches(plugs, stretches)(R_BC);
   const plugged = ball.bodies.map((body) => inertiaNumbers(driller(body, undrilled)(IDENTITY)));
   return {
     oldHoles: ball.oldMouths.length,
     plugOz: plugs.reduce((sum, plug) => sum + ouncesOf(plug.stretches, plug.density), 0),
-    plugTakenOz: plugs.reduce(
-      (sum, { density }, i) => sum + ouncesOf(pluggedStretches(plugs, i, stretches, R_BC), density),
-      0,
-    ),
+    plugTakenOz: plugs.reduce((sum, { density }, i) => sum + ouncesOf(filled[i], density), 0),
     oldMarks: ball.oldMouths.map(({ name, drilling, mouth_C }) =>
       mark(
         plugs.length > 1 ? `old ${name} hole of drilling ${drilling}` : `old ${name} hole`,

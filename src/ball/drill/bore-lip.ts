@@ -3,7 +3,7 @@ import { type Hole, mouthRadius } from '../../layout/hole.js';
 import { asin } from '../../math/atan.js';
 import { sin } from '../../math/sin-cos.js';
 import { addScaled, cross, dot, norm, scale, type Vec3 } from '../../math/vec3.js';
-import { type BoreSolid, insideBore } from './bore-solid.js';
+import { entryOf } from './bore-solid.js';
 import { boresOf } from './excavation.js';
 import { wallAtMouth } from './wall-at-mouth.js';
 
@@ -62,9 +62,3 @@ function outwardFrom(d: Vec3, mouth: Vec3): Vec3 {
 /** How far down a hole its widest bore goes. */
 const depthOf = ({ open, sleeve }: Hole): number =>
   sleeve && sleeve.bore.radius > open.radius ? sleeve.bore.depth : open.depth;
-
-/** How far along a wall a bore begins; infinite where the wall misses it. */
-function entryOf(bore: BoreSolid, a: Vec3, d: Vec3): number {
-  const { enter, leave } = insideBore(bore, a, d);
-  return leave > enter ? enter : Number.POSITIVE_INFINITY;
-}

@@ -75,6 +75,12 @@ export function insideBore(bore: BoreSolid, a: Vec3, d: Vec3): Readonly<Interval
 
 const NOWHERE: Readonly<Interval> = { enter: 0, leave: 0 };
 
+/** How far along the ray a + t d a bore begins; infinite where the ray misses it. */
+export function entryOf(bore: BoreSolid, a: Vec3, d: Vec3): number {
+  const { enter, leave } = insideBore(bore, a, d);
+  return leave > enter ? enter : Number.POSITIVE_INFINITY;
+}
+
 /**
  * Whether a line keeps farther from a bore's axis than the wall: most do. With n = d × axis, |rel · n| / |n| is how far the two keep
  * apart. Written out, for it is asked of every ray and bore.

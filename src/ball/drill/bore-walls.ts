@@ -2,7 +2,7 @@ import type { Hole } from '../../layout/hole.js';
 import { bisectBoundary } from '../../math/bisect-boundary.js';
 import { nearestOfSegments, type Segment } from '../../math/segment-distance.js';
 import { addScaled } from '../../math/vec3.js';
-import { type BoreSolid, lowestBallDepth } from './bore-solid.js';
+import { type BoreSolid, entryOf, lowestBallDepth } from './bore-solid.js';
 import { boresOf } from './excavation.js';
 import { wallAtMouth } from './wall-at-mouth.js';
 
@@ -21,7 +21,8 @@ export interface BoreWall {
 }
 
 /**
- * Walls between all holes that are to stay apart.
+ * Walls between all holes that are to stay apart: all but a vent and its hole. Two vents into one hole stay apart until they come to
+ * its wall.
  *
  * @param radius  the ball's, m
  */
@@ -29,13 +30,21 @@ export const boreWalls = (holes: readonly Hole[], radius: number): readonly Bore
   holes.flatMap((one, i) =>
     holes
       .slice(i + 1)
-      .filter((other) => !areMeantToMeet(one, other))
-      .map((other) => wallBetween(one, other, radius)),
+      .filter((other) => other.into !== one.name && one.into !== other.name)
+      .map((other) => wallBetween(one, other, radius, sharedBores(one, other, holes, radius))),
   );
 
-/** A vent and its hole, and two vents into one hole, which meet where it is. */
-const areMeantToMeet = (one: Hole, other: Hole): boolean =>
-  other.into === one.name || one.into === other.name || (one.into !== undefined && one.into === other.into);
+/** The bores of the hole that two vents lead into; none where they do not share one. */
+const sharedBores = (one: Hole, other: Hole, holes: readonly Hole[], radius: number): readonly BoreSolid[] =>
+  one.into !== undefined && one.into === other.into
+    ? holes.filter(({ name }) => name === one.into).flatMap((hole) => boresOf(hole, radius))
+    : [];
+
+/** A bore as far as it runs outside of others. */
+const endingAt = (bore: BoreSolid, others: readonly BoreSolid[]): BoreSolid => ({
+  ...bore,
+  depth: Math.min(bore.depth, ...others.map((other) => Math.max(0, entryOf(other, bore.mouth, bore.d)))),
+});
 
 /**
  * The wall between two holes as they are drilled, slugs and inserts not yet in.
@@ -43,13 +52,21 @@ const areMeantToMeet = (one: Hole, other: Hole): boolean =>
  * Between two straight bores it is the distance of their axes less both radii. The end of a bore counts as round, which
  * holds its flat bottom or drill point; whether two meet is asked of bores that end within theirs, so that none are said to meet
  * that do not.
+ *
+ * @param shared  bores that both run into, where there is no ball to be left between them
  */
-export function wallBetween(one: Hole, other: Hole, radius: number): BoreWall {
+export function wallBetween(
+  one: Hole,
+  other: Hole,
+  radius: number,
+  shared: readonly BoreSolid[] = [],
+): BoreWall {
+  const outside = (hole: Hole): BoreSolid[] => boresOf(hole, radius).map((bore) => endingAt(bore, shared));
   return {
     one,
     other,
     atMouth: wallAtMouth(one, other, radius),
-    ...wallBelow(boresOf(one, radius), boresOf(other, radius)),
+    ...wallBelow(outside(one), outside(other)),
   };
 }
 

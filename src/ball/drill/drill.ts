@@ -24,11 +24,15 @@ export type Driller = (R_BC: Mat3) => MassProperties;
  *
  * @param body        before this grip, in C
  * @param excavation  the grip's rays, for a ball of this radius
+ * @param plugged     where these rays run through the ball's plugs; shared by balls that differ in their cores alone
  * @returns R_BC ↦ mass properties about the drilled ball's centre of mass, in B
  */
-export function driller(body: BallBody, excavation: Excavation): Driller {
-  const stretches = excavation.stretches;
-  const kept = addMoments(shellMoments(body), excavation.putBack);
+export function driller(
+  body: BallBody,
+  { stretches, putBack }: Excavation,
+  plugged = pluggedStretches(body.plugs ?? [], stretches),
+): Driller {
+  const kept = addMoments(shellMoments(body), putBack);
   const unturned = addMoments(kept, shellRemoved(body, stretches), -1);
   const core = coreMatter(body);
   /** What filling of this density weighs along stretches more than the ball's own matter there. */
@@ -42,13 +46,19 @@ export function driller(body: BallBody, excavation: Excavation): Driller {
     core.moments,
   );
   return (R_BC) => {
+    const filled = plugs.length > 0 ? plugged(R_BC) : [];
     const removed = plugs.reduce(
-      (sum, plug, i) =>
-        addMoments(sum, gain(R_BC, pluggedStretches(plugs, i, stretches, R_BC), plug.density)),
+      (sum, { density }, i) => addMoments(sum, gain(R_BC, filled[i], density)),
       core.along(R_BC, stretches),
     );
     return fromMoments(addMoments(addMoments(unturned, rotateMoments(R_BC, turning)), removed, -1));
   };
+}
+
+/** Drillers of cores that may be one ball's: they differ in nothing but the core, so they share where its plugs are drilled. */
+export function drillersOf(bodies: readonly BallBody[], excavation: Excavation): readonly Driller[] {
+  const plugged = pluggedStretches(bodies[0].plugs ?? [], excavation.stretches);
+  return bodies.map((body) => driller(body, excavation, plugged));
 }
 
 /** What the stretches hold of cover and filler, as if there were no core. */

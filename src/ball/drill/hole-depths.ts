@@ -48,9 +48,8 @@ export function holeDepths(body: BallBody, holes: readonly Hole[], R_BC: Mat3): 
     const [a_C, d_C] = [mulVec(R_CB, a), mulVec(R_CB, d)];
     const ends: number[] = [];
     return crossers.flatMap((cross) => {
-      const count = cross(ends, a_C, d_C);
-      const entries = ends.slice(0, count).filter((t, i) => i % 2 === 0 && t > 0 && t < end);
-      return entries.length > 0 ? [Math.min(...entries)] : [];
+      const [enters] = ends.slice(0, cross(ends, a_C, d_C)); // ascending
+      return enters > 0 && enters < end ? [enters] : [];
     });
   }
 }
@@ -80,8 +79,7 @@ function throughCover(bore: BoreSolid, { radius, coverThickness }: BallBody): nu
   const inner = radius - coverThickness;
   const along = -dot(bore.mouth, bore.d); // to the point of the axis nearest to the centre
   const off2 = radius * radius - along * along;
-  if (off2 >= inner * inner) return [];
-  const depth = along - Math.sqrt(inner * inner - off2);
+  const depth = along - Math.sqrt(inner * inner - off2); // NaN where it passes by
   return depth < depthAt(bore, 0) ? [depth] : [];
 }
 

@@ -2,7 +2,7 @@ import type { Hole } from '../../layout/hole.js';
 import { type Mat3, mulVec, transpose } from '../../math/mat3.js';
 import type { Interval } from '../solid/ray-interval.js';
 import type { Stretch } from '../solid/stretch.js';
-import { boundsOf, keepsClear } from './bore-bounds.js';
+import { type BoreBounds, boundsOf, keepsClear } from './bore-bounds.js';
 import { type BoreSolid, insideBore, turnBore } from './bore-solid.js';
 import { boreStretches, without } from './bore-stretches.js';
 import { boresOf } from './excavation.js';
@@ -52,22 +52,35 @@ export function plugsOf(
   }));
 }
 
+/** How the core is turned ↦ where stretches run through the filling of each plug; in B, each point once. */
+export type PluggedStretches = (R_BC: Mat3) => readonly (readonly Stretch[])[];
+
 /**
- * Where stretches (in B) run through the filling of one drilling of a ball whose core is turned so; in B,
- * each point once.
+ * Prepares to look where stretches (in B) run through plugs. Balls that differ in their cores alone share it: the last turn of a core
+ * is remembered.
  *
- * @param plugs  all of the ball's
- * @param which  index of the plug asked for; what later ones took of it is left out
+ * @param plugs  all of a ball's; what later ones took of a plug is left out
  */
-export function pluggedStretches(
-  plugs: readonly Plug[],
-  which: number,
-  stretches: readonly Stretch[],
-  R_BC: Mat3,
-): Stretch[] {
-  const R_CB = transpose(R_BC);
-  const own = plugs[which].bores.map((bore) => ({ bore, bounds: boundsOf(bore) }));
-  const later = plugs.slice(which + 1).flatMap(({ bores }) => bores);
+export function pluggedStretches(plugs: readonly Plug[], stretches: readonly Stretch[]): PluggedStretches {
+  const fillings = plugs.map(({ bores }, i) => ({
+    own: bores.map((bore) => ({ bore, bounds: boundsOf(bore) })),
+    later: plugs.slice(i + 1).flatMap((plug) => plug.bores),
+  }));
+  let last: { readonly R_BC: Mat3; readonly found: readonly (readonly Stretch[])[] } | undefined;
+  return (R_BC) => {
+    if (last?.R_BC !== R_BC)
+      last = { R_BC, found: fillings.map((filling) => stretchesIn(filling, stretches, transpose(R_BC))) };
+    return last.found;
+  };
+}
+
+/** Bores of one earlier drilling, in C, and those that later ones took of it. */
+interface Filling {
+  readonly own: readonly { readonly bore: BoreSolid; readonly bounds: BoreBounds }[];
+  readonly later: readonly BoreSolid[];
+}
+
+function stretchesIn({ own, later }: Filling, stretches: readonly Stretch[], R_CB: Mat3): readonly Stretch[] {
   const found: Stretch[] = [];
   for (const stretch of stretches) {
     const a_C = mulVec(R_CB, stretch.a);

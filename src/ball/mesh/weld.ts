@@ -36,7 +36,7 @@ function weldEqual(corners: Float32Array): Pick<Welded, 'points' | 'cornerPoints
   const points = corners.map((x) => x + 0); // −0 becomes 0
   const bits = new Int32Array(points.buffer);
   const cornerPoints = new Uint32Array(count);
-  const mask = 2 ** (32 - Math.clz32(2 * count - 1)) - 1;
+  const mask = 2 ** (32 - Math.clz32(Math.max(1, 2 * count - 1))) - 1; // also of no corners a small one
   const table = new Int32Array(mask + 1).fill(-1); // open addressing, at most half full
   let used = 0;
   for (let corner = 0; corner < count; corner++) {

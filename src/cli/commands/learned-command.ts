@@ -1,5 +1,4 @@
 import type { LearnedAnswer } from '../../records/answers/learned-answer.js';
-import type { Lane } from '../../records/schemas/lane.js';
 import { learnedReport } from '../../report/screens/learned-report.js';
 import { homeOf } from '../files/home.js';
 import { inventedAmong } from '../files/invented.js';
@@ -9,7 +8,7 @@ import { writeOut } from '../files/out-file.js';
 import { REPORT_FLAG, reportFlag } from '../files/report-flag.js';
 import { dayFlag } from '../flags/date-flag.js';
 import type { LearnedCommandOptions } from '../flags/options.js';
-import { type BowlerLog, bowlerLog } from '../learned/bowler-log.js';
+import { bowlerLog } from '../learned/bowler-log.js';
 import { forgetFlag, forgetNights } from '../learned/forget-nights.js';
 import { noLog } from '../learned/no-log.js';
 import { pageFor } from '../print/page-for.js';
@@ -34,30 +33,23 @@ export async function learnedCommand(options: LearnedCommandOptions, terminal: T
     units,
     workers,
   });
-  const everywhere = bowlerLog(bowler, given, terminal);
-  if (!everywhere || everywhere.kept.length === 0) throw noLog(bowler.name);
-  if (forget !== null) return forgetNights(everywhere.kept, forget, options, terminal);
-  const lane = given.lane ?? laneOfLast(everywhere);
-  const log = lane ? (bowlerLog(bowler, { ...given, lane }, terminal) ?? everywhere) : everywhere;
+  if (forget !== null) {
+    const { kept = [] } = bowlerLog(bowler, given, terminal) ?? {};
+    if (kept.length === 0) throw noLog(bowler.name);
+    return forgetNights(kept, forget, options, terminal);
+  }
+  const { lane, ...nights } = given;
+  const log = bowlerLog(bowler, nights, terminal);
+  if (!log) throw noLog(bowler.name);
   const { learnedAnswer } = await import('../../answer/learned-answer.js');
   const answer = await withProgress(terminal, async (onProgress) => {
     onProgress({ stage: 'logged shots', done: 0, total: 1 });
     const how = { seed: given.seed, practiceWeight: given.practiceWeight, budget: terminal.budget };
-    return learnedAnswer({ bowler, ...log }, how);
+    return learnedAnswer({ bowler, lane, ...log }, how);
   });
   if (!answer) throw noLog(bowler.name);
   printAnswer(answer, (page) => learnedReport(answer, page, options.full), options, terminal);
   if (report !== null) await writePage(report, answer, inventedAmong({ bowler }), options, terminal);
-}
-
-/** The lane of the latest night; of those without a day, or of one day, the last. Oil and friction are learned lane by lane. */
-function laneOfLast({ balls }: BowlerLog): Lane | undefined {
-  const nights = balls.flatMap((each) => each.nights);
-  const dayOf = (each: (typeof nights)[number]): string => each.night.on ?? '';
-  return nights.reduce<(typeof nights)[number] | undefined>(
-    (last, each) => (last && dayOf(last) > dayOf(each) ? last : each),
-    undefined,
-  )?.lane;
 }
 
 /** The id of a kept drilled layout. @throws {InputError} `no-such-record` */

@@ -79,10 +79,7 @@ export const PICTURE_OUT: Flag = [
 ];
 export const RULES: Flag = ['--rules <id>', 'rule set that decides what is legal'];
 
-export const UNLEARNED: Flag = [
-  '--unlearned',
-  'leave out what the logged shots of this bowler on this lane say',
-];
+export const UNLEARNED: Flag = ['--unlearned', 'leave out what the logged shots of this bowler say'];
 
 /** Known to every command. */
 export const GLOBAL_FLAGS: readonly Flag[] = [

@@ -13,8 +13,6 @@ export interface BowlerLog {
   readonly kept: readonly Shelved<DrilledLayout>[];
   readonly balls: readonly LoggedBall[];
   readonly leftOut: readonly LeftOut[];
-  /** Nights on other lanes than the one that is meant. */
-  readonly elsewhere: number;
 }
 
 /** Which nights are meant: on one lane, from a day on, with one kept drilled ball; all where nothing is said. */
@@ -42,11 +40,7 @@ export function bowlerLog(bowler: Bowler, meant: Meant, terminal: Terminal): Bow
       record: { ...record, nights: record.nights.filter((night) => isMeant(night, nights)) },
     }))
     .filter(({ record }) => record.nights.length > 0);
-  const countOf = (which: NightsMeant): number =>
-    own.flatMap(({ record }) => record.nights.filter((each) => each.shots.length > 0 && isMeant(each, which)))
-      .length;
-  const elsewhere = countOf({ since: meant.since }) - countOf(nights);
-  return own.length === 0 ? null : { kept, ...loggedBalls(kept, shelf, called), elsewhere };
+  return own.length === 0 ? null : { kept, ...loggedBalls(kept, shelf, called) };
 }
 
 /** What other records call a record: its name, and the ids of all of that name. */

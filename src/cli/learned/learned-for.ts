@@ -22,8 +22,7 @@ interface How {
 
 /**
  * What the kept log says of a bowler on a lane, for an answer to count in; undefined where there is nothing to learn from, or the person
- * wants it left out. Nights on other lanes are left out, for the oil and friction of those are not this lane's: where there are no
- * others, that is said on stderr, and else by the answer.
+ * wants it left out. Nights on other lanes count as far as lanes are alike.
  */
 export async function taughtFor(
   { bowler, lane }: Asked,
@@ -32,24 +31,16 @@ export async function taughtFor(
   terminal: Terminal,
 ): Promise<Taught | undefined> {
   if (unlearned) return undefined;
-  const log = bowlerLog(bowler, { lane }, terminal);
-  if (!log) return undefined;
-  if (log.balls.length === 0) {
-    if (log.elsewhere > 0) terminal.stderr.write(`${allElsewhere(log.elsewhere)}\n`);
-    return undefined;
-  }
+  const log = bowlerLog(bowler, {}, terminal);
+  if (!log || log.balls.length === 0) return undefined;
   const { teach } = await import('../../answer/learned-answer.js');
   const { seed, practiceWeight, fitter } = how;
   return withProgress(terminal, async (onProgress) => {
     onProgress({ stage: 'logged shots', done: 0, total: 1 });
-    return teach({ bowler, ...log }, { seed, practiceWeight, fitter, budget: terminal.budget }) ?? undefined;
+    const options = { seed, practiceWeight, fitter, budget: terminal.budget };
+    return teach({ bowler, lane, ...log }, options) ?? undefined;
   });
 }
-
-const allElsewhere = (nights: number): string =>
-  nights === 1
-    ? 'Not learned from: the one logged night, which was on another lane.'
-    : `Not learned from: ${nights} logged nights, all on other lanes.`;
 
 /** The same, without what is said of it. */
 export const learnedFor = async (...asked: Parameters<typeof taughtFor>): Promise<Learned | undefined> =>

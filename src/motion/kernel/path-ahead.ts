@@ -10,7 +10,7 @@ const { C0, C1, C2, A0, A1, A2, SPIN } = CONTACT;
 const { ALONG, ACROSS, ASIDE, LAG_ALONG, LAG_ACROSS, LAG_ASIDE, MIDDLE, REACH } = AHEAD;
 const { PER_ANGLE } = RING;
 const { H } = STEP;
-const { HAS_RINGS, PARTS } = FLAG;
+const { PARTS } = FLAG;
 
 /** Where the two points of Gauss's rule lie in a part, from its middle, in halves of it; both weigh the same. */
 export const GAUSS = 1 / Math.sqrt(3);
@@ -36,7 +36,6 @@ export function setOut(): void {
   writeContact();
   const reach = half * contact[SPIN];
   ahead[REACH] = reach;
-  if (flags[HAS_RINGS] === 0) return;
   const a0 = contact[A0];
   const a1 = contact[A1];
   const a2 = contact[A2];
@@ -112,7 +111,7 @@ export function writeContacts(): void {
   const spin = (2 * ahead[REACH]) / h;
   const halfFirst = (spin * toFirst) / 2;
   const second = spin * toSecond;
-  const isNear = halfFirst <= NEAR_ANGLE && second <= NEAR_ANGLE;
+  const isNear = second <= NEAR_ANGLE; // the greater of both
   const cosHalf = isNear ? cosNear(halfFirst) : cos(halfFirst);
   const sinHalf = isNear ? sinNear(halfFirst) : sin(halfFirst);
   const cosFirst = 1 - 2 * sinHalf * sinHalf;

@@ -29,8 +29,9 @@ interface Try {
  *
  * Steps along until the target is bracketed, then false position with halved weights (Illinois), bisection where
  * an end of the bracket ran into a gutter. A path's end need not follow the angle monotonely: a ball sent out
- * to dry boards comes back farther; any crossing inside the bracket will do. Source: Dowell & Jarratt, BIT 11,
- * 168, 1971. Never throws; where no angle is found the nearest one tried is given.
+ * to dry boards comes back farther; any crossing inside the bracket will do. Where the end jumps over the target the
+ * bracket closes on the jump: it is followed until its two lines are as near as a target would have to be.
+ * Source: Dowell & Jarratt, BIT 11, 168, 1971. Never throws; where no angle is found the nearest one tried is given.
  *
  * @param pinsX     wanted lateral position at the pins, m
  * @param laydownX  lateral position at the foul line, m
@@ -59,11 +60,11 @@ export function aimAt(
     shots,
   });
 
-  let left = attempt(first); // comes out left of the target, right of it
+  let left = attempt(first); // comes out left of the target, right of it; until one is on either side, the last tried
   let right = left;
   const isBracketed = (): boolean => left.miss < 0 && right.miss > 0;
   while (!isBracketed()) {
-    const from = left.miss < 0 ? left : right;
+    const from = left;
     if (shots === MOST_SHOTS || Number.isNaN(from.miss) || Math.abs(from.miss) <= NEAR) return aim();
     const reach = Number.isFinite(from.miss)
       ? (EAGER * from.miss) / LANE_LENGTH
@@ -71,7 +72,6 @@ export function aimAt(
     const angle = Math.min(steepest, Math.max(-steepest, from.angle - reach));
     if (angle === from.angle) return aim();
     const tried = attempt(angle);
-    if (Number.isNaN(tried.miss)) return aim();
     if (tried.miss < 0) left = tried;
     else right = tried;
     if (!isBracketed()) left = right = tried;
@@ -79,7 +79,7 @@ export function aimAt(
 
   let kept = 0; // which end the last shot left in place: −1 left, 1 right
   let weight = 1; // on the miss of that end, halved each time it stays again
-  while (shots < MOST_SHOTS) {
+  while (shots < MOST_SHOTS && Math.abs(left.angle - right.angle) * LANE_LENGTH > NEAR) {
     const a = (kept < 0 ? weight : 1) * left.miss;
     const b = (kept > 0 ? weight : 1) * right.miss;
     const share = Number.isFinite(a) && Number.isFinite(b) ? a / (a - b) : 0.5;

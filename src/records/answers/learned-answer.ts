@@ -85,11 +85,17 @@ export const learnedAnswerSchema = z
     nights: z
       .array(z.strictObject({ on: text.nullable(), ball: text, lane: text, shots: n }))
       .meta({ description: 'Those learned from, in the order of the balls.' }),
-    elsewhere: n.meta({ description: 'Nights on other lanes, which were left out.' }),
+    lane: text.meta({ description: 'The lane that is asked about.' }),
+    elsewhere: n.meta({ description: 'How many of those were on other lanes.' }),
     nightsInGutter: n.meta({
       description: 'Nights left out because more than a third of the shots fell into the gutter.',
     }),
-    numbers: z.array(learnedNumberSchema).meta({ description: 'What lasts, learned most first.' }),
+    notLearned: z
+      .strictObject({ displaySpeed: n, ringOverHole: n })
+      .meta({ description: 'Shots with readings that are kept and would teach next to nothing.' }),
+    numbers: z
+      .array(learnedNumberSchema)
+      .meta({ description: 'What lasts, as it is on the lane asked about, learned most first.' }),
     foretold: z
       .strictObject({
         ball: text,
@@ -99,7 +105,10 @@ export const learnedAnswerSchema = z
         before: foretoldSchema,
         after: foretoldSchema,
       })
-      .meta({ description: 'The last ball on its last lane, aimed as on that night.' }),
+      .meta({
+        description:
+          'The ball thrown last on the lane asked about, aimed as it was read on that night; where none was, the ball thrown last, on the line it would usually be played on there.',
+      }),
     misfit: z
       .strictObject({
         chiSquare: n,
@@ -122,6 +131,7 @@ export const learnedAnswerSchema = z
           z.strictObject({
             code: z.enum(['reads-off', 'pattern-length']),
             reading: logReading.nullable(),
+            lane: text.nullable().meta({ description: 'That of the pattern.' }),
             by: n.meta({ description: 'In the unit of the reading; ft for the length of the pattern.' }),
             deviation: n,
           }),
@@ -139,7 +149,10 @@ export const learnedAnswerSchema = z
           }),
         }),
       )
-      .meta({ description: 'Which reading would teach most next, besides laydown and arrows.' }),
+      .meta({
+        description:
+          'Which reading would teach most next on this lane, besides laydown and arrows; none where no night was on it.',
+      }),
     beliefs: z.array(
       z.strictObject({
         id: text,

@@ -1,4 +1,5 @@
 import type { Objection } from '../answers/statements/objections.js';
+import type { Wish } from '../schemas/reaction-numbers.js';
 import type { Mark } from '../text/written-layout.js';
 
 /** Why three arcs are no layout. */
@@ -28,6 +29,8 @@ export interface LayoutRefusals {
   'other-mark': { readonly ball: string; readonly given: Mark; readonly wanted: Mark };
   /** A map over drilling angles of a ball without a mark. */
   'no-drilling-angle': { readonly ball: string };
+  /** A wish for a step of what layouts attain, where no shot with any of them stays on the lane. */
+  'no-step': { readonly wish: Wish; readonly asked: string };
   /** Every layout that was looked at was set aside. */
   'no-layout': {
     /** How many for each reason, most first. */

@@ -14,7 +14,7 @@ const MIDDLE = 152;
 const KEY = MIDDLE + RADIUS + 42;
 const ROW = 19;
 const COLUMNS = 2;
-const TEXT = 10;
+const TEXT = 12;
 
 export const SECTION_TITLES: Readonly<Record<CoreSection['plane'], string>> = {
   'pin-marker': 'Through pin and marker',
@@ -74,13 +74,13 @@ export const corePictures = (answer: CoreAnswer, units: Units): readonly Scene[]
 ];
 
 /** Width of a section that stands alone, pt. */
-const ALONE = 318;
+const ALONE = 336;
 
 const keyRow = ({ swatch, said }: KeyRow, dx: number, dy: number): SceneNode => ({
   kind: 'group',
   dx,
   dy,
-  nodes: [...swatch, text(said, SWATCH[0] + 7, SWATCH[1] - 3)],
+  nodes: [...swatch, text(said, SWATCH[0] + 7, SWATCH[1] - 2)],
 });
 
 /** An inch, or the length of one in the reader's unit, to measure by. */

@@ -7,7 +7,7 @@ import { hatch } from './hatch.js';
 import { markSign } from './mark-signs.js';
 import { letters } from './part-letters.js';
 
-const TEXT = 9;
+const TEXT = 11;
 
 export const AXIS_DASH = [8, 2, 1.5, 2];
 export const HOLE_DASH = [3, 2];
@@ -92,7 +92,7 @@ function markNodes(
   if (mark === 'CG') return balanceSign([x, y]);
   const side = Math.sign(x - middleX);
   const isAside = Math.abs(x - middleX) > Math.abs(y - middleY);
-  const below = mark === 'PSA' ? 11 : 0; // the marker, which lies near it, has its name beside it
+  const below = mark === 'PSA' ? TEXT + 2 : 0; // the marker, which lies near it, has its name beside it
   return [
     ...markSign(mark, [x, y]),
     isAside

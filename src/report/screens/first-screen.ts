@@ -1,4 +1,5 @@
 import { fromKeys } from '../../base/from-keys.js';
+import { grouped } from '../../base/grouped.js';
 import type { LeverEffect, RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
 import { IN_A_GAME, overScatter } from '../../records/answers/parts/over-scatter.js';
 import { ballUncertainty } from '../../records/schemas/ball.js';
@@ -15,6 +16,7 @@ import { capital } from '../../records/text/capital.js';
 import { ballNames } from '../text/ball-numbers.js';
 import { givenWithUnit, type Units, withUnit } from '../text/display-units.js';
 import { fittedLines, type Labelled, SCREEN_LINES } from '../text/labelled.js';
+import { listed } from '../text/listed.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { sentences } from '../text/sentences.js';
@@ -68,7 +70,7 @@ function blocks(answer: RecommendAnswer, page: Page): Labelled[] {
   const { units, paint } = page;
   const [best, ...others] = answer.layouts as [RankedLayout, ...RankedLayout[]];
   const [words, ...moreWords] = sentences(layoutWords(best, page));
-  const vital = [...vitalTexts(answer), ...gutterWarning(answer)];
+  const vital = [...vitalTexts(answer, '--show line'), ...gutterWarning(answer)];
   const fit = answer.inputs.bowler.grip
     ? []
     : ['Span, pitches and hole sizes are assumed: the shop fits them.'];
@@ -110,8 +112,12 @@ function askedText({ targets }: RecommendAnswer, units: Units): string {
 const legalText = ({ legality }: RankedLayout): string =>
   legality.legal ? 'Legal, as far as checked.' : 'NOT LEGAL: see --show marks.';
 
-/** What has to be known or mended before drilling. */
-export function vitalTexts({ inputs: { bowler, ball }, noLine }: RecommendAnswer): string[] {
+/**
+ * What has to be known or mended before drilling.
+ *
+ * @param line  where more of the line is said
+ */
+export function vitalTexts({ inputs: { bowler, ball }, noLine }: RecommendAnswer, line: string): string[] {
   const off = papUncertaintyIn(bowler);
   const guessed = unsureNumbers(ballUncertainty(ball));
   return [
@@ -123,7 +129,7 @@ export function vitalTexts({ inputs: { bowler, ball }, noLine }: RecommendAnswer
           `${guessed.length > 2 ? 'The ball’s numbers' : `The ball’s ${ballNames(guessed)}`} are guesses: look them up.`,
         ]
       : []),
-    ...(noLine ? ['No line brings this ball to the pocket on this lane: see --show line.'] : []),
+    ...(noLine ? [`No line brings this ball to the pocket on this lane: see ${line}.`] : []),
   ];
 }
 
@@ -138,18 +144,24 @@ export function whyTexts(
     const unit = units[compared.quantity];
     return `${name} ${withUnit(best.reaction[reading], unit)} (wanted ${unit.show(value)})`;
   });
-  const causes = best.reasons.flatMap((reason) => {
+  const found = best.reasons.flatMap((reason) => {
     if (reason.code !== 'cause-of-difference') return [];
     const { reading, total, cause, byCause } = reason.params;
     const { name, compared } = REACTION_NUMBERS[reading];
     const { change, name: unit } = units[compared.quantity];
     const size = change(Math.abs(total)).replace('+', '');
-    const subject = targets.length > 1 ? `${name} is` : 'that is';
-    return [
-      `In one steady shot ${subject} ${size} ${unit} ${total > 0 ? compared.more : compared.less} than with the usual layout, ${change(byCause)} ${unit} of it from ${CAUSE_NAMES[cause]}.`,
-    ];
+    const subject = targets.length > 1 ? `${name} ` : '';
+    const what = `${subject}${size} ${unit} ${total > 0 ? compared.more : compared.less}`;
+    return [{ what, cause: CAUSE_NAMES[cause], by: change(byCause) }];
   });
-  return [...(met.length > 0 ? [`${capital(met.join(', '))}.`] : []), ...causes];
+  const causes = [...grouped(found, ({ cause }) => cause)].map(
+    ([cause, each]) =>
+      `${each.map(({ what }) => what).join(', ')}, ${listed(each.map(({ by }) => by))} of it from ${cause}`,
+  );
+  return [
+    ...(met.length > 0 ? [`${capital(met.join(', '))}.`] : []),
+    ...(causes.length > 0 ? [`One steady shot against the usual layout: ${causes.join('; ')}.`] : []),
+  ];
 }
 
 /** What physics and practice each would choose, where they differ. */

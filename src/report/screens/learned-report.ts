@@ -13,6 +13,7 @@ import { beliefEvidenceText, byStrength, practiceTexts } from '../wording/belief
 import { numberName } from '../wording/learned-numbers.js';
 import {
   causeTexts,
+  elsewhereTexts,
   foretoldTexts,
   learnedTitle,
   leftOutTexts,
@@ -53,9 +54,10 @@ function blocks(answer: LearnedAnswer, page: Page): Labelled[] {
       ...(isDoubtful ? { paint: paint.caution } : {}),
     },
     { label: 'READ NEXT', texts: nextTexts(answer, units), keep: 0, yields: 3 },
-    { label: 'PRACTICE', texts: practiceTexts(answer), keep: isDoubtful ? 0 : 1, yields: 4 },
-    { label: 'LEFT OUT', texts: leftOutTexts(answer), keep: 1, yields: 5 },
-    { label: 'LEARNED', texts: numbersTexts(answer).flatMap(sentences), keep: 1, yields: 6 },
+    { label: 'ELSEWHERE', texts: elsewhereTexts(answer), keep: 0, yields: 4 },
+    { label: 'PRACTICE', texts: practiceTexts(answer), keep: isDoubtful ? 0 : 1, yields: 5 },
+    { label: 'LEFT OUT', texts: leftOutTexts(answer), keep: 1, yields: 6 },
+    { label: 'LEARNED', texts: numbersTexts(answer).flatMap(sentences), keep: isDoubtful ? 0 : 1, yields: 7 },
   ];
 }
 

@@ -1,4 +1,4 @@
-import { htmlText, listHtml, tableHtml } from '../web/parts/table-html.js';
+import { htmlText, listHtml, proseHtml, tableHtml } from '../web/parts/table-html.js';
 import type { Block, BlockPart, WorkStep } from './blocks.js';
 
 /** A block as a section of a web page. */
@@ -8,7 +8,7 @@ export const blockHtml = ({ heading, parts }: Block): string =>
 function partHtml(part: BlockPart): string {
   switch (part.kind) {
     case 'text':
-      return `<p>${htmlText(part.text)}</p>`;
+      return `<p>${proseHtml(part.text)}</p>`;
     case 'bullets':
       return listHtml(part.texts);
     case 'table':

@@ -5,6 +5,9 @@
 /** Room to write a number on. */
 export const BLANK = '_______';
 
+/** Room to write words on. */
+export const LINE = '____________________';
+
 export interface Block {
   readonly heading: string;
   readonly parts: readonly BlockPart[];

@@ -12,7 +12,7 @@ export function checkBlock({ check, ball }: SheetAnswer, units: Units): Block {
     what,
     taken,
     BLANK,
-    `over ${withUnit(off, unit)}: ${why}`,
+    `${withUnit(off, unit)}: ${why}`,
   ];
   const assumed = ball.circumferenceIn === undefined ? ' (assumed)' : '';
   const { pinToCgIn, pinToMassBiasIn, circumferenceIn, topWeightOz, weightLb } = check;
@@ -24,7 +24,7 @@ export function checkBlock({ check, ball }: SheetAnswer, units: Units): Block {
     heading: 'Check the ball',
     parts: [
       rowsOf(
-        ['', 'sheet takes', 'measured', 'off by'],
+        ['', 'sheet takes', 'measured', 'off by over'],
         [
           ...(pinToCgIn === null
             ? []

@@ -23,7 +23,7 @@ export function holeMarksBlock({ bowler, gripMarks }: SheetAnswer, { bore }: Uni
     };
   const side = bowler.hand === 'right' ? (['right', 'left'] as const) : (['left', 'right'] as const);
   return {
-    heading: 'Mark the holes from the grip centre',
+    heading: `Mark the holes from the grip centre, ${bore.name}`,
     parts: [
       rowsOf(
         heads,
@@ -52,21 +52,21 @@ export function gripReadBackBlock({ bowler, gripMarks }: SheetAnswer, { bore }: 
     };
   const { spans, bridge } = gripMarks;
   return {
-    heading: 'Read the grip back before drilling',
+    heading: `Read the grip back before drilling, ${bore.name}`,
     parts: [
       rowsOf(
         ['', 'ordered', 'marked', 'bores', 'measured'],
         [
           ...spans.map(({ finger, orderedIn, markedIn, boredIn }) => [
             `span ${finger}`,
-            withUnit(orderedIn, bore),
+            bore.show(orderedIn),
             nearest(markedIn, bore),
             nearest(boredIn, bore),
             BLANK,
           ]),
           [
             'bridge',
-            withUnit(bridge.orderedIn, bore),
+            bore.show(bridge.orderedIn),
             nearest(bridge.markedIn, bore),
             nearest(bridge.wallIn, bore),
             BLANK,
@@ -74,13 +74,13 @@ export function gripReadBackBlock({ bowler, gripMarks }: SheetAnswer, { bore }: 
         ],
       ),
       text(
-        `Ordered and marked between finished edges, slug and inserts in; “bores” between the edges drilled. ${remeasure(bore)}${spans.length === 0 ? ' Without a thumb hole there is no span.' : ''}`,
+        `Ordered, marked: finished edges, slug and inserts in. Bores: drilled edges. ${remeasure(bore)}${spans.length === 0 ? ' Without a thumb hole there is no span.' : ''}`,
       ),
     ],
   };
 }
 
-const remeasure = (bore: DisplayUnit): string => `Off by more than ${withUnit(1 / 64, bore)}: mark again.`;
+const remeasure = (bore: DisplayUnit): string => `Over ${withUnit(1 / 64, bore)} off: mark again.`;
 
 /** What is drilled: bores, depths, pitches. */
 export function holesBlock({ bowler, grip }: SheetAnswer, { bore }: Units): Block {
@@ -103,9 +103,8 @@ export function holesBlock({ bowler, grip }: SheetAnswer, { bore }: Units): Bloc
   return {
     heading: `Holes, ${bore.name}`,
     parts: [
-      rowsOf(
-        HEADS,
-        holes.map(([name, hole]) => [
+      rowsOf(HEADS, [
+        ...holes.map(([name, hole]) => [
           name,
           hole.sleeve ? bore.show(hole.sleeve.boreIn) : '',
           hole.sleeve ? bore.show(hole.sleeve.depthIn) : '',
@@ -114,14 +113,12 @@ export function holesBlock({ bowler, grip }: SheetAnswer, { bore }: Units): Bloc
           pitchText(hole.forwardPitchIn, 'forward', 'reverse', bore),
           pitchText(hole.lateralPitchIn, `${plus} (to PAP side)`, `${minus} (away from PAP)`, bore),
         ]),
-      ),
-      rowsOf(
-        [],
-        (grip.vents ?? []).map(({ into, diameterIn }) => [
+        ...(grip.vents ?? []).map(({ into, diameterIn }) => [
           `vent into ${into}`,
-          `${withUnit(diameterIn, bore)} wide`,
+          bore.show(diameterIn),
+          ...HEADS.slice(2).map(() => ''),
         ]),
-      ),
+      ]),
     ],
   };
 }
@@ -132,10 +129,10 @@ const holesOf = (hasThumb: boolean): readonly string[] => [...(hasThumb ? ['thum
 const directed = (inches: number, plus: string, minus: string, unit: DisplayUnit): string =>
   unit.show(Math.abs(inches)) === unit.show(0)
     ? 'on it'
-    : `${withUnit(Math.abs(inches), unit)} ${inches > 0 ? plus : minus}`;
+    : `${unit.show(Math.abs(inches))} ${inches > 0 ? plus : minus}`;
 
 /** As a rule reads it: to the nearest 64th, or in metric as it is. */
-const nearest = (inches: number, unit: DisplayUnit): string => withUnit(Math.round(inches * 64) / 64, unit);
+const nearest = (inches: number, { show }: DisplayUnit): string => show(Math.round(inches * 64) / 64);
 
 /** A pitch with its direction in words; 0 needs none. */
 const pitchText = (inches: number, plus: string, minus: string, { show }: DisplayUnit): string =>

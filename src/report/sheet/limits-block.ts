@@ -1,12 +1,12 @@
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { givenWithUnit, type Units, withUnit } from '../text/display-units.js';
-import { BLANK, type Block, bulleted, rowsOf } from './blocks.js';
+import { BLANK, type Block, rowsOf } from './blocks.js';
 
 /** Nearer than this to a limit a ball is weighed with care, oz: what a scale for balls is out by (common practice, no source). */
 const CLOSE_OZ = 0.5;
 
-/** Static weights beside their limit, to be weighed once drilled, and what each rule set allows. */
-export function limitsBlock({ drilled, legality, limits }: SheetAnswer, units: Units): Block {
+/** Static weights beside their limit, to be weighed once drilled. */
+export function limitsBlock({ drilled, limits }: SheetAnswer, units: Units): Block {
   const { ounce, weight } = units;
   const { top, side, finger } = drilled.staticOz;
   const [rule] = limits;
@@ -28,12 +28,6 @@ export function limitsBlock({ drilled, legality, limits }: SheetAnswer, units: U
           ['finger or thumb', most, reckoned(finger, 'fingers', 'thumb'), BLANK],
           ['whole ball', '', withUnit(drilled.massLb, weight), BLANK],
         ],
-      ),
-      bulleted(
-        limits.map(
-          ({ ruleSet, mostOz, aboveLb }, i) =>
-            `${legality[i].legal ? 'Within' : 'NOT within'} ${ruleSet}, as far as checked: ${givenWithUnit(mostOz, ounce)} above ${givenWithUnit(aboveLb, weight)}.`,
-        ),
       ),
     ],
   };

@@ -9,6 +9,7 @@ export const screenStyle = (paperSize: string): string => `${BASE_STYLE}
 .pictures { display: flex; flex-wrap: wrap; gap: 1rem 2rem; margin: 1rem 0; }
 figure { flex: 1 1 18rem; max-width: 32rem; }
 figcaption { color: var(--soft); text-align: center; font-size: 0.9rem; }
+.pair { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(22rem, 100%), 1fr)); column-gap: 2.5rem; }
 .facts { margin-top: 1.5rem; columns: 2 24rem; column-gap: 2.5rem; }
 .facts section { break-inside: avoid; }
 .facts section:first-child h2 { margin-top: 0; }

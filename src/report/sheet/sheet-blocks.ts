@@ -5,15 +5,15 @@ import { givenWithUnit, UNITS, type Units, withUnit } from '../text/display-unit
 import { sentence } from '../text/section.js';
 import { sayAll } from '../wording/say.js';
 import { type Block, bulleted, isFilled } from './blocks.js';
-import { bowlerBlock } from './bowler-block.js';
+import { bowlerText } from './bowler-text.js';
 import { checkBlock } from './check-block.js';
+import { orderBlock, signBlock } from './counter-blocks.js';
 import { drilledBlock } from './drilled-block.js';
 import { firstTexts } from './first-texts.js';
 import { gripReadBackBlock, holeMarksBlock, holesBlock } from './holes-block.js';
 import { limitsBlock } from './limits-block.js';
 import { mirrorBlock } from './mirror-block.js';
 import { ringsBlock } from './rings-block.js';
-import { signBlock } from './sign-block.js';
 import { stepsBlock } from './steps-block.js';
 
 /** Everything a work sheet says, in the order in which it is read. */
@@ -29,8 +29,8 @@ export interface SheetText {
   readonly bowler: string;
   readonly ball: string;
   readonly date: string;
-  /** What is measured before anything is marked. */
-  readonly check: Block;
+  /** What is measured before anything is marked, and which ball it is. */
+  readonly check: readonly [Block, Block];
   /** What is done, from the first mark to the signature; two that belong together stand beside one another where there is room. */
   readonly work: readonly (Block | readonly [Block, Block])[];
   /** What the person at the drill and the bowler want to know besides. */
@@ -49,13 +49,12 @@ export function sheetText(answer: SheetAnswer, units: Units = UNITS.trade): Shee
     mirrorBlock(answer),
     [holeMarksBlock(answer, units), gripReadBackBlock(answer, units)] as const,
     holesBlock(answer, units),
-    [limitsBlock(answer, units), signBlock(answer)] as const,
+    [limitsBlock(answer, units), signBlock(answer, units)] as const,
   ];
   const facts = [
     { heading: 'Material', parts: [bulleted(materialTexts(answer, units))] },
     drilledBlock(answer, units),
     ringsBlock(answer, units),
-    bowlerBlock(answer, units),
   ];
   const notes = [
     { heading: 'Before drilling', parts: [bulleted(sayAll(cautions.filter(isNotOfMaterial), units))] },
@@ -70,7 +69,7 @@ export function sheetText(answer: SheetAnswer, units: Units = UNITS.trade): Shee
     bowler: bowler.name,
     ball: `${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}`,
     date,
-    check: filled(checkBlock(answer, units)),
+    check: [filled(checkBlock(answer, units)), orderBlock(answer)],
     work: work.map((item) =>
       'heading' in item ? filled(item) : ([filled(item[0]), filled(item[1])] as const),
     ),
@@ -118,13 +117,15 @@ function depthText(
   return `${capital(hole)} hole: ${cover}, ${core}.`;
 }
 
-/** The layout in both notations, in words. */
-function notationsOf({ layout, face }: SheetAnswer, { tape }: Units): string[] {
+/** The layout in both notations, in words, and what of the bowler it rests on. */
+function notationsOf(answer: SheetAnswer, units: Units): string[] {
+  const { layout, face } = answer;
+  const { tape } = units;
   const { drillingAngleDeg, pinToPapIn, valAngleDeg, markerToPapIn, pinBufferIn } = layout;
   const angle = drillingAngleDeg === null ? '' : `drilling angle ${degrees(drillingAngleDeg)}, `;
   const marker = markerToPapIn === null ? '' : `${face.markerName} to PAP ${withUnit(markerToPapIn, tape)}, `;
   return [
-    `Angles: ${angle}pin-to-PAP ${withUnit(pinToPapIn, tape)}, VAL angle ${degrees(valAngleDeg)}`,
+    `Angles: ${angle}pin-to-PAP ${withUnit(pinToPapIn, tape)}, VAL angle ${degrees(valAngleDeg)}. Bowler: ${bowlerText(answer, units)}`,
     `Distances: pin-to-PAP ${withUnit(pinToPapIn, tape)}, ${marker}pin buffer ${withUnit(pinBufferIn, tape)}, ` +
       `pin ${valAngleDeg <= 90 ? 'above' : 'below'} the PAP`,
   ];

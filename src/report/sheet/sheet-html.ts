@@ -12,7 +12,7 @@ import { documentHtml } from '../web/parts/document-html.js';
 import { htmlText } from '../web/parts/table-html.js';
 import { blockHtml } from './block-html.js';
 import { screenStyle } from './screen-style.js';
-import { STOP, sheetText } from './sheet-blocks.js';
+import { type SheetText, STOP, sheetText } from './sheet-blocks.js';
 import { asOnePicture, PICTURE_NAMES, sheetPages } from './sheet-pages.js';
 import { workPicture } from './work-picture.js';
 
@@ -48,11 +48,11 @@ export async function sheetHtml(
 ${stopHtml(words.stop)}${words.notations.map((text) => `<p>${htmlText(text)}</p>`).join('\n')}
 ${words.first.map((text) => `<p><strong>${htmlText(text)}</strong></p>`).join('\n')}
 </header>
-${blockHtml(words.check)}
+${itemHtml(words.check)}
 <div class="pictures">
 ${[gripView(answer.face), papView(answer.face)].map(figure).join('\n')}
 </div>
-${words.work.flat().map(blockHtml).join('\n')}
+${words.work.map(itemHtml).join('\n')}
 <div class="facts">
 ${words.facts.map(blockHtml).join('\n')}
 </div>
@@ -62,6 +62,10 @@ ${words.notes.map(blockHtml).join('\n')}
 `,
   );
 }
+
+/** A block, or two side by side where there is room. */
+const itemHtml = (item: SheetText['work'][number]): string =>
+  'heading' in item ? blockHtml(item) : `<div class="pair">\n${item.map(blockHtml).join('\n')}\n</div>`;
 
 /** Why the ball must not be drilled, in a box that stands out. */
 const stopHtml = (stop: readonly string[]): string =>

@@ -5,20 +5,20 @@ import { gripView, papView, type View } from '../picture/view.js';
 import type { Scene, SceneNode } from '../scene/scene.js';
 import { UNITS, type Units } from '../text/display-units.js';
 import { withPlainText } from '../text/plain-text.js';
-import type { Block } from './blocks.js';
 import { flowPages, type Rows } from './flow-pages.js';
-import { sheetText } from './sheet-blocks.js';
+import { type SheetText, sheetText } from './sheet-blocks.js';
 import { sheetHead } from './sheet-head.js';
-import { besideEachOther, COLUMN_GAP, inTwoColumns } from './two-columns.js';
+import { besideEachOther, COLUMN_GAP, columnWidth, inTwoColumns } from './two-columns.js';
 import { type TextStyle, type Typeset, typesetRows, typesetText } from './typeset-block.js';
 import { workPicture } from './work-picture.js';
 
 /** Unprinted edge, pt: what office printers need. */
-const EDGE = 32;
-const GAP = 7;
+const EDGE = 28;
+const GAP = 6;
 
-/** Text of the work and of the foot, pt: what is worked from is read at arm's length. */
+/** Text of the work, of what heads further pages, and of the foot, pt: what is worked from is read at arm's length. */
 const WORK = 10;
+const ONWARD = 9;
 const FOOT = 6.5;
 
 /** Text of what explains the work, and the largest radius of a ball, pt: from roomy to tight. */
@@ -27,6 +27,7 @@ const SETTINGS = [
   { notes: 8, ball: 108 },
   { notes: 7.5, ball: 108 },
   { notes: 7.5, ball: 100 },
+  { notes: 7, ball: 100 },
 ] as const;
 
 /** Least room between a ball and its column's edge, for names beside it, pt. */
@@ -49,38 +50,35 @@ export function sheetPages(
   const { width, height } = PAPERS[paper];
   const inner = width - 2 * EDGE;
   const style = (size: number): TextStyle => ({ size, typeface });
-  const itemsWith = (ball: number): readonly Rows[] => [
-    [sheetHead(words, inner, style(WORK))],
-    typesetRows(words.check, inner, style(WORK)),
-    [pictures(answer, inner, ball, typeface, units)],
-    ...words.work.map(
-      (item): Rows =>
-        'heading' in item
-          ? typesetRows(item, inner, style(WORK))
-          : [besideEachOther(item, inner, style(WORK))],
-    ),
-  ];
-  const onward = typesetText(`${words.layout}, ${words.bowler}, ${words.ball}`, inner, style(WORK), {
-    weight: 'bold',
-  });
+  const setWork = (item: SheetText['work'][number]): Rows =>
+    'heading' in item ? typesetRows(item, inner, style(WORK)) : [besideEachOther(item, inner, style(WORK))];
+  const above = [[sheetHead(words, inner, style(WORK))], setWork(words.check)] as const;
+  const work = words.work.map(setWork);
+  const onward = typesetText(`${words.layout}, ${words.bowler}`, inner, style(ONWARD), { weight: 'bold' });
   const room = height - 2 * EDGE - 2 * FOOT;
   const after = [...words.facts, ...words.notes];
-  const explain =
-    (size: number) =>
-    (blocks: readonly Block[]): Rows => [inTwoColumns(blocks, inner, style(size), GAP)];
   // what explains the work is set a little smaller, or on two pages, where that saves one
   const pages = fewestPages(
-    SETTINGS.flatMap(({ notes, ball }) =>
-      after.map(
+    SETTINGS.flatMap(({ notes, ball }) => {
+      const drawn: Rows = [pictures(answer, inner, ball, typeface, units)];
+      const explained = after.map((block) => typesetRows(block, columnWidth(inner), style(notes)));
+      return after.map(
         (_, i) => () =>
           flowPages(
-            [...itemsWith(ball), ...parted(after, after.length - i).map(explain(notes))],
+            [
+              ...above,
+              drawn,
+              ...work,
+              ...parted(explained, after.length - i).map(
+                (blocks): Rows => [inTwoColumns(blocks, inner, GAP)],
+              ),
+            ],
             onward,
             room,
             GAP,
           ),
-      ),
-    ),
+      );
+    }),
   );
   return pages.map((body, i): Scene => {
     const foot = typesetText(
@@ -123,7 +121,7 @@ export const asOnePicture = (pages: readonly Scene[]): Scene => ({
 });
 
 /** The first so many blocks, and the others where there are any. */
-const parted = (blocks: readonly Block[], count: number): readonly (readonly Block[])[] =>
+const parted = (blocks: readonly Rows[], count: number): readonly (readonly Rows[])[] =>
   [blocks.slice(0, count), blocks.slice(count)].filter(({ length }) => length > 0);
 
 /** The ball from both sides, each with a line below that says which. */

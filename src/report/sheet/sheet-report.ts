@@ -23,7 +23,7 @@ export function sheetReport(given: SheetAnswer, page: Page): string {
       ...words.notations.flatMap((text) => paragraph(`${text}.`, page)),
       ...words.first.flatMap((text) => paragraph(text, page, page.paint.caution)),
     ],
-    blockLines(words.check, page),
+    ...words.check.map((block) => blockLines(block, page)),
     section('The ball from the grip side', ballDrawing(drawn, [], page), page),
     ...[...words.work.flat(), ...words.facts, ...notes].map((block) => blockLines(block, page)),
     blockLines(cautions, page, page.paint.caution),

@@ -16,8 +16,8 @@ export function stepsBlock(answer: SheetAnswer, units: Units): Block {
   const { given, steps, readBack, error } = answer.marking;
   const [pin, marker] = given;
   const first = marker
-    ? `On the ball: ${pin} and ${marker}. Draw ${pin} to ${marker}. Left and right are as you see them with the ball held so.`
-    : `On the ball: ${pin}. Left and right are as you see them with the ball held so.`;
+    ? `On the ball: ${pin} and ${marker}. Draw ${pin} to ${marker}. Left and right: as you see them with the ball held so.`
+    : `On the ball: ${pin}. Left and right: as you see them with the ball held so.`;
   return {
     heading: 'Mark the layout',
     parts: [

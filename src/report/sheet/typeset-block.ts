@@ -17,12 +17,13 @@ export interface TextStyle {
 }
 
 /* In text sizes. */
-const LINE = 1.3;
+const LINE = 1.25;
 const ASCENT = 0.95;
 const CELL_GAP = 1.1;
 const PART_GAP = 0.35;
 const BULLET_INDENT = 0.9;
 const ROW_GAP = 0.16;
+const HEAD = 0.88;
 
 /** Between the rows of a table, to lead the eye across. */
 const RULE = { ink: 'faint', width: 0.3 } as const;
@@ -145,15 +146,9 @@ function typesetTable(
   width: number,
   style: TextStyle,
 ): readonly Typeset[] {
-  const rows = groups.flat();
   const { size, typeface } = style;
-  const headSize = 0.88 * size;
-  const natural = (rows[0] ?? heads).map((_, i) =>
-    Math.max(
-      heads[i] ? typeface.width(heads[i], headSize) : 0,
-      ...rows.map((row) => typeface.width(typeface.printable(row[i] ?? ''), size)),
-    ),
-  );
+  const headSize = HEAD * size;
+  const natural = naturalWidths(heads, groups.flat(), style);
   const widths = narrowed(natural, width - CELL_GAP * size * (natural.length - 1));
   const lefts = widths.map((_, i) =>
     widths.slice(0, i).reduce((sum, each) => sum + each + CELL_GAP * size, 0),
@@ -178,6 +173,29 @@ function typesetTable(
   const head = heads.some((each) => each !== '') ? [typesetRow(heads, { size: headSize, typeface })] : [];
   return [[...head, ...first], ...others].map((each) => stack(each, 0));
 }
+
+/** What a block's widest table needs so that no cell is broken, pt; 0 without one. */
+export const naturalWidth = ({ parts }: Block, style: TextStyle): number =>
+  Math.max(
+    0,
+    ...parts.map((part) => {
+      if (part.kind !== 'table') return 0;
+      const widths = naturalWidths(part.heads, part.rows, style);
+      return widths.reduce((sum, each) => sum + each, CELL_GAP * style.size * (widths.length - 1));
+    }),
+  );
+
+const naturalWidths = (
+  heads: readonly string[],
+  rows: readonly (readonly string[])[],
+  { size, typeface }: TextStyle,
+): readonly number[] =>
+  (rows[0] ?? heads).map((_, i) =>
+    Math.max(
+      heads[i] ? typeface.width(heads[i], HEAD * size) : 0,
+      ...rows.map((row) => typeface.width(typeface.printable(row[i] ?? ''), size)),
+    ),
+  );
 
 /** Widths cut down to a sum, the widest first: all those cut end equally wide. */
 function narrowed(widths: readonly number[], room: number): readonly number[] {

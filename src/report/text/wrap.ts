@@ -45,11 +45,11 @@ const words = (text: string): string[] =>
     .split(/[^\S\u00a0]+/)
     .filter(Boolean);
 
-/** A text with its mixed numbers, layouts, and numbers with their units held together by no-break spaces. */
+/** A text with its mixed numbers, layouts, deviations, and numbers with their units held together by no-break spaces. */
 export const joined = (text: string): string =>
   text
     .replace(/(?<=\d) (?=\d+\/\d|x \d|(?:in|ft|lb|oz|mph|mm|m|kg|g|km\/h|rpm|deg|%)(?![a-z]))/g, JOINED)
-    .replace(/(?<=\d\u00a0x) (?=\d)/g, JOINED);
+    .replace(/(?<=\d\u00a0x|±) (?=\d)/g, JOINED);
 
 /** A word in parts that each fit the room. */
 function pieces(word: string, room: number, widthOf: (text: string) => number): string[] {

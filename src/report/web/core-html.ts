@@ -3,6 +3,7 @@ import { corePictures } from '../picture/core-picture.js';
 import { coreNumbersGrid, partsGrid } from '../tables/core-tables.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
+import { sentences } from '../text/sentences.js';
 import { coreVerdict } from '../wording/core-verdict.js';
 import { sayAll } from '../wording/say.js';
 import { figureHtml, smallPictures } from './parts/figure-html.js';
@@ -25,10 +26,11 @@ export function coreHtml(
   { units }: Pick<Page, 'units'>,
 ): string {
   const answer = withPlainText(given, false);
+  const [verdict = '', ...more] = sentences(coreVerdict(answer, units));
   return pageHtml({
-    over: 'A core, checked and weighed',
-    title: answer.core,
-    opening: [coreVerdict(answer, units), ...(answer.note === null ? [] : [answer.note])],
+    over: `A core, checked and weighed: ${answer.core}`,
+    title: verdict,
+    opening: [more.join(' '), ...(answer.note === null ? [] : [answer.note])],
     invented: null,
     facts: [{ label: 'Look at', texts: sayAll(answer.doubts, units) }],
     below: `<h2>Two sections</h2>\n${figureHtml('core', smallPictures(corePictures(answer, units)), CAPTION, [

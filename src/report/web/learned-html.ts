@@ -9,6 +9,7 @@ import { beliefEvidenceText, byStrength, practiceTexts } from '../wording/belief
 import { FORETOLD } from '../wording/learned-numbers.js';
 import {
   causeTexts,
+  elsewhereTexts,
   foretoldTexts,
   learnedTitle,
   leftOutTexts,
@@ -43,6 +44,7 @@ export function learnedHtml(
       { label: answer.misfit.isDoubtful ? 'Doubt' : 'Fits', texts: misfitTexts(answer, units) },
       { label: 'Read next', texts: nextTexts(answer, units) },
       { label: 'Practice', texts: practiceTexts(answer) },
+      { label: 'Elsewhere', texts: elsewhereTexts(answer) },
       { label: 'Left out', texts: leftOutTexts(answer) },
     ],
     below: foretoldFigure(answer, units),

@@ -3,6 +3,7 @@ import { numberPicture } from '../picture/glance-picture.js';
 import { glanceGrid, mapRowsGrid, psaGrid } from '../tables/map-tables.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
+import { sentences } from '../text/sentences.js';
 import { learnedTexts } from '../wording/learned-line.js';
 import {
   MAP_ORDER,
@@ -41,11 +42,12 @@ export function mapHtml(
   const page: Page = { width: 80, ascii: false, paint, units };
   const answer = withPlainText(given, false);
   const { own, usual } = partedCautions(answer.cautions);
+  const [verdict = '', ...more] = sentences(mapVerdict(answer, page));
   return pageHtml({
-    over: `${answer.ball}, drilled for ${answer.bowler}; ${mapFixed(answer, page)}`,
-    title: mapTitle(answer),
+    over: `${mapTitle(answer)}: ${answer.ball}, drilled for ${answer.bowler}; ${mapFixed(answer, page)}`,
+    title: verdict,
     opening: [
-      mapVerdict(answer, page),
+      more.join(' '),
       mapOnLane(answer, page),
       ...learnedTexts(answer.onLane?.learned, [], page.units),
     ],

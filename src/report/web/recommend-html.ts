@@ -93,7 +93,7 @@ function firstScreen(
     title: best.legality.legal ? `Drill ${best.text}` : `${best.text}, NOT LEGAL as it stands`,
     opening: [layoutWords(best, page)],
     facts: [
-      { label: 'First', texts: [...vitalTexts(answer), ...gutterWarning(answer)] },
+      { label: 'First', texts: [...vitalTexts(answer, '“Lane” below'), ...gutterWarning(answer)] },
       { label: 'Why', texts: whyTexts(answer, best, units) },
       { label: 'Size', texts: sizeTexts(answer, best, units) },
       { label: 'Sure', texts: [sureText(answer, best, units)] },

@@ -1,5 +1,6 @@
 import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
 import { wishedIds } from '../../records/schemas/want.js';
+import { capital } from '../../records/text/capital.js';
 import type { Units } from '../text/display-units.js';
 import { percent } from '../text/figures.js';
 import { listed } from '../text/listed.js';
@@ -12,7 +13,7 @@ import { scatterText, sizeText } from './statements/size-text.js';
 export function sureText({ headline, middle }: RecommendAnswer, best: RankedLayout, units: Units): string {
   if (headline.code === 'is-the-usual') return say(headline, units);
   const { beatsMiddle, worlds } = best.confidence;
-  return `Nearer to the wish than the usual ${middle.text} in ${percent(beatsMiddle)} of 100 simulated tries (${worlds} were made).`;
+  return `Nearer to the wish than the usual ${middle.text} in ${percent(beatsMiddle)} of 100 tries (${worlds} simulated).`;
 }
 
 const SEEN = {
@@ -32,8 +33,8 @@ export function sizeTexts(
   if (!overMiddle) return [];
   const physics = sizeText(overMiddle.physics.size, ids, units);
   const both = voices
-    ? `${physics} by physics, ${sizeText(overMiddle.practice.size, ids, units)} by practice`
-    : physics;
+    ? `By physics ${physics}; by practice ${sizeText(overMiddle.practice.size, ids, units)}`
+    : capital(physics);
   return [
     `${both}: ${SEEN[overMiddle.weighed.visibility]}. Your shots vary by ${scatterText(scatter, ids, units)}.`,
   ];
@@ -46,8 +47,8 @@ export function alsoTexts({ headline, layouts }: RecommendAnswer): string[] {
   const share = percent(best.confidence.beatsRunnerUp);
   const named = others.map(({ text }, i) => (i === 0 ? `${text} (${share} : ${100 - Number(share)})` : text));
   const { ties, of } = headline.params as { ties?: number; of?: number };
-  const many = ties ? `${ties} of the ${of} layouts tried tie; ` : '';
+  const many = ties ? `${ties} of ${of} layouts tried tie; ` : '';
   return [
-    `${listed(named)}: ${many}choose one that is easy to mark, keeps clear of the holes or has worked for you.`,
+    `${listed(named)}: ${many}choose one that is easy to mark, clear of the holes or known to work for you.`,
   ];
 }

@@ -10,7 +10,7 @@ export function learnedTexts(
 ): string[] {
   if (!learned) return [];
   const { shots, nights, elsewhere, pinsBoardOff, isDoubtful } = learned;
-  const others = elsewhere === 0 ? '' : ` (left out: ${elsewhere} on other lanes)`;
+  const others = elsewhere === 0 ? '' : ` (${elsewhere === nights ? 'all' : elsewhere} on other lanes)`;
   const pins = pinsBoardOff
     ? `: pins ± ${boards.show(pinsBoardOff.before)} → ± ${boards.show(pinsBoardOff.after)} boards`
     : '';

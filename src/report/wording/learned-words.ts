@@ -8,16 +8,18 @@ import { listed } from '../text/listed.js';
 import { withQuantities } from '../text/with-quantities.js';
 import { FORETOLD, narrowed } from './learned-numbers.js';
 
-/** Whose log it is, and how much there is in it. */
-export const learnedTitle = ({ bowler, nights }: LearnedAnswer): string => {
+/** Whose log it is, how much there is in it, and how much of that is from other lanes. */
+export const learnedTitle = ({ bowler, nights, lane, elsewhere }: LearnedAnswer): string => {
   const balls = [...new Set(nights.map(({ ball }) => ball))];
   const shots = nights.reduce((sum, each) => sum + each.shots, 0);
-  return `Learned for ${bowler}: ${counted(shots, 'shot')} on ${counted(nights.length, 'night')} with ${balls.length > 2 ? `${balls.length} balls` : listed(balls)}`;
+  const here = elsewhere === 0 ? '' : ` (${nights.length - elsewhere || 'none'} on ${lane})`;
+  return `Learned for ${bowler}: ${counted(shots, 'shot')} on ${counted(nights.length, 'night')}${here} with ${balls.length > 2 ? `${balls.length} balls` : listed(balls)}`;
 };
 
 /** What is foretold of a night like the last, before and after, and how far that goes. */
-export function foretoldTexts({ foretold }: LearnedAnswer, units: Units): string[] {
+export function foretoldTexts({ foretold, elsewhere, nights }: LearnedAnswer, units: Units): string[] {
   const { ball, lane, laydownBoard } = foretold;
+  const isElsewhere = elsewhere === nights.length;
   const parts = (['pinsBoard', 'breakpointBoard', 'hookStartFt'] as const).flatMap((id) => {
     const text = narrowed(id, foretold, units);
     return text === null ? [] : [`${FORETOLD[id].name} ${text}`];
@@ -27,12 +29,20 @@ export function foretoldTexts({ foretold }: LearnedAnswer, units: Units): string
     return [`Too few simulated shots with ${where} reach the pins to predict the next night.`];
   return [
     `${capital(parts.join(', '))}.`,
-    `± is how far off the predicted mean of a night may be, before → after these shots, within this model; with ${where}, aimed as on the last night.`,
+    `± is how far off a night’s predicted mean may be, before → after these shots, within this model: ${where}, ${isElsewhere ? 'on the usual line' : 'aimed as on the last night'}.`,
     ...(isStartNoSurer(foretold)
       ? ['Boards do not show where a hook starts: on thick oil that stays uncertain.']
       : []),
   ];
 }
+
+/** What nights on other lanes are good for. */
+export const elsewhereTexts = ({ elsewhere }: LearnedAnswer): string[] =>
+  elsewhere === 0
+    ? []
+    : [
+        `${counted(elsewhere, 'night')} on other lanes ${elsewhere === 1 ? 'counts' : 'count'} in full for your release, in part for oil and boards here.`,
+      ];
 
 /** Whether hook start is foretold no nearer than before: where the log says that thick oil grips, it depends more on how much. */
 const isStartNoSurer = ({ before, after }: LearnedAnswer['foretold']): boolean =>
@@ -49,7 +59,7 @@ export function misfitTexts({ misfit, nights }: LearnedAnswer, units: Units): st
         ];
   if (!isDoubtful) return [`The readings of the log agree with one another.`, ...readOff];
   const sure = causes.filter(({ by, deviation }) => Math.abs(by) > SURE * deviation).slice(0, MOST_CAUSES);
-  const would = sure.map((cause) => causeText(cause, units));
+  const would = sure.map((cause) => causeText(cause, nights, units));
   const [farthest] = surprises;
   return [
     `The readings contradict one another (by luck in ${chance < 0.001 ? 'fewer than 1 of 1000' : `${decimals(100 * chance, 1)} of 100`} logs).`,
@@ -65,16 +75,21 @@ const MOST_CAUSES = 2;
 type Cause = LearnedAnswer['misfit']['causes'][number];
 
 /** What may be otherwise, each taken alone: those that lie farther off than luck usually puts them. */
-export function causeTexts({ misfit }: LearnedAnswer, units: Units): string[] {
+export function causeTexts({ misfit, nights }: LearnedAnswer, units: Units): string[] {
   const likely = misfit.causes.filter(({ by, deviation }) => Math.abs(by) > deviation);
   if (likely.length === 0) return ['No single reading looks off, nor does the length of the pattern.'];
-  return likely.map((cause) => `If one thing alone is off: ${causeText(cause, units)}.`);
+  return likely.map((cause) => `If one thing alone is off: ${causeText(cause, nights, units)}.`);
 }
 
 /** What may be otherwise, as a clause. */
-function causeText({ code, reading, by, deviation }: Cause, units: Units): string {
-  if (code === 'pattern-length' || reading === null)
-    return `the oil ended ${withUnit(Math.abs(by), units.lane)} (± ${units.lane.show(deviation)}) ${by > 0 ? 'farther down' : 'nearer'} than the record says`;
+function causeText(
+  { reading, lane, by, deviation }: Cause,
+  nights: LearnedAnswer['nights'],
+  units: Units,
+): string {
+  const isOneLane = nights.every((night) => night.lane === lane);
+  if (reading === null)
+    return `the oil${isOneLane ? '' : ` on ${lane}`} ended ${withUnit(Math.abs(by), units.lane)} (± ${units.lane.show(deviation)}) ${by > 0 ? 'farther down' : 'nearer'} than the record says`;
   const { quantity } = READINGS[reading];
   const { show, name } = units[quantity];
   return `the ${readingName(reading, units)} was read ${show(Math.abs(by))} ${name} (± ${show(deviation)}) too ${by > 0 ? 'high' : 'low'}`;
@@ -107,9 +122,8 @@ export function nextTexts({ next }: LearnedAnswer, units: Units): string[] {
 /** From this share of its variance on a reading is worth being asked for (a choice of this project). */
 const WORTH_READING = 0.02;
 
-/** Nights that are kept and were not learned from, and why. */
-export const leftOutTexts = ({ leftOut, elsewhere, nightsInGutter }: LearnedAnswer): string[] => [
-  ...(elsewhere === 0 ? [] : [`${counted(elsewhere, 'night')} on other lanes (see --lane).`]),
+/** What is kept and was not learned from, and why. */
+export const leftOutTexts = ({ leftOut, nightsInGutter, notLearned }: LearnedAnswer): string[] => [
   ...leftOut.map(
     ({ id, why, named, nights }) =>
       `${counted(nights, 'night')} of ${id}, because ${WHY_LEFT_OUT[why](named)}.`,
@@ -117,7 +131,21 @@ export const leftOutTexts = ({ leftOut, elsewhere, nightsInGutter }: LearnedAnsw
   ...(nightsInGutter === 0
     ? []
     : [`${counted(nightsInGutter, 'night')}, because more than a third of the shots fell into the gutter.`]),
+  ...notLearnedTexts(notLearned),
 ];
+
+/** Readings that are kept with a shot and not learned from, and why. */
+function notLearnedTexts({ displaySpeed, ringOverHole }: LearnedAnswer['notLearned']): string[] {
+  const kept = [
+    ...(displaySpeed > 0 ? [`the display speed of ${counted(displaySpeed, 'shot')}`] : []),
+    ...(ringOverHole > 0 ? [`the ring over a hole of ${counted(ringOverHole, 'shot')}`] : []),
+  ];
+  return kept.length === 0
+    ? []
+    : [
+        `${capital(listed(kept))}: in tests on simulated bowlers, such readings added next to nothing to the boards.`,
+      ];
+}
 
 const WHY_LEFT_OUT: Readonly<Record<LearnedAnswer['leftOut'][number]['why'], (named: string) => string>> = {
   'ball-not-kept': (named) => `no ball is kept as ${named}`,

@@ -69,16 +69,6 @@ export function gridCandidates(
 export const keyOf = (layout: LayoutNumbers): string =>
   `${layout.drillingAngleDeg} ${layout.pinToPapIn} ${layout.valAngleDeg}`;
 
-/** The six neighbours of a candidate, one step along each number. */
-export const neighbours = (c: Candidate, step: GridStep): readonly Candidate[] => [
-  { ...c, pinToPapIn: c.pinToPapIn - step.arcIn },
-  { ...c, pinToPapIn: c.pinToPapIn + step.arcIn },
-  { ...c, pinBufferIn: c.pinBufferIn - step.arcIn },
-  { ...c, pinBufferIn: c.pinBufferIn + step.arcIn },
-  { ...c, drillingAngleDeg: c.drillingAngleDeg - step.angleDeg },
-  { ...c, drillingAngleDeg: c.drillingAngleDeg + step.angleDeg },
-];
-
 /** Values from least to most, evenly spaced. */
 export function steps({ least, most }: { least: number; most: number }, by: number): number[] {
   return Array.from({ length: Math.floor((most - least) / by + 1e-9) + 1 }, (_, i) => least + i * by);

@@ -37,10 +37,18 @@ const COORDINATES = [
 export const DRAWN_COORDINATES = COORDINATES.length;
 
 /**
- * The shape of the friction law, and how far the means of a release lie from what is stated: the last coordinates, so that what is added to
- * physics keeps its own.
+ * How far off a bowler reads the aim, the shape of the friction law, and how far the means of a release lie from what is stated: the last
+ * coordinates, so that what is added to physics keeps its own.
  */
-const LAST = ['lawShape', 'speedMean', 'spinMean', 'axisTiltMean', 'axisRotationMean'] as const;
+const LAST = [
+  'laydownRead',
+  'arrowsRead',
+  'lawShape',
+  'speedMean',
+  'spinMean',
+  'axisTiltMean',
+  'axisRotationMean',
+] as const;
 
 export type Drawn = (typeof COORDINATES)[number] | (typeof LAST)[number];
 

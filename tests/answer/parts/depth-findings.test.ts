@@ -58,7 +58,7 @@ test('a narrow plug in the middle of a wider, deeper hole is its share of the cy
   // (1/2)² of the section over half the depth, 1/8, to what 24 radii of rays tell apart
   expect(share).toBeGreaterThan(0.115);
   expect(share).toBeLessThan(0.135);
-  expect(said([finding!])).toMatch(/thumb 1[23] % through the old ring/);
+  expect(said([finding!])).toMatch(/thumb through old ring 1[23] %/);
 });
 
 test('two holes straight to the centre, 0.3 in apart at the surface, come to meet where their axes are a diameter apart', () => {

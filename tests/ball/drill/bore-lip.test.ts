@@ -6,7 +6,7 @@ import { INCH } from '../../../src/base/units.js';
 import type { Hole } from '../../../src/layout/hole.js';
 import { ballPoint } from '../../../src/math/ball-point.js';
 import { addScaled, cross, dot, norm, scale, unit, type Vec3 } from '../../../src/math/vec3.js';
-import { within } from '../../support/arbitraries.js';
+import { direction, within } from '../../support/arbitraries.js';
 import { expectNear } from '../../support/expect-near.js';
 
 const R = 4.297 * INCH;
@@ -38,6 +38,10 @@ describe('mouthEdge', () => {
   test('of a bore that runs straight in: asin(r / R), whatever the direction', () => {
     const hole = leaning(0, 0.5 * INCH, INCH);
     expectNear(mouthEdge(hole, [0.6, 0.8, 0], R), Math.asin((0.5 * INCH) / R), 1e-6);
+    for (let radiusIn = 0.02; radiusIn < 1; radiusIn += 0.01) {
+      const straight = leaning(0, radiusIn * INCH, INCH);
+      expectNear(mouthEdge(straight, [0, 1, 0], R), Math.asin((radiusIn * INCH) / R), 1e-9);
+    }
   });
 });
 
@@ -46,6 +50,33 @@ describe('boreLips', () => {
     for (const slant of [0.3, 0.7, Math.PI / 3])
       expectNear(lipOf([leaning(slant, 1e-5, INCH)], 0, 1e5), (0.25 * INCH) / Math.tan(slant), 1e-3);
   });
+
+  test('of a bore that runs straight in, wherever its mouth lies: to a quarter of an inch α behind the edge, or to the bottom’s edge', () => {
+    fc.assert(
+      fc.property(direction, within(0.05, 0.6), (mouth_B, radiusIn) => {
+        const radius = radiusIn * INCH;
+        const hole: Hole = { ...leaning(0, radius, 2 * INCH), mouth_B, axis_B: scale(-1, mouth_B) };
+        const behind = Math.asin(radius / R) + (0.25 * INCH) / R;
+        const inmost = Math.max(radius / Math.sin(behind), Math.hypot(R - 2 * INCH, radius));
+        expectNear(lipOf([hole]) / INCH, (R - inmost) / INCH, 1e-9);
+      }),
+    );
+  });
+
+  test('of a hole that ends within a quarter of an inch it is as thick as it is deep there; its widest bore counts', () => {
+    const hole = leaning(0, 0.3 * INCH, 0.1 * INCH);
+    const rim = Math.hypot(R - 0.1 * INCH, 0.3 * INCH); // from the centre to the bottom's edge
+    expectNear(lipOf([hole]) / INCH, (R - rim) / INCH, 1e-12);
+    const sleeved: Hole = {
+      ...hole,
+      open: { radius: 0.2 * INCH, depth: INCH },
+      sleeve: { bore: { radius: 0.3 * INCH, depth: 0.1 * INCH }, height: 0.1 * INCH, density: 1 },
+    };
+    expectNear(lipOf([sleeved]) / INCH, (R - rim) / INCH, 1e-12);
+  });
+
+  test('a hole so slanted that its wall keeps outside the ball has none', () =>
+    expect(lipOf([leaning(1.5, 0.5 * INCH, INCH)])).toBe(0));
 
   test('it is the wedge of ball over the wall nearest the surface, as walking along that wall finds it', () => {
     fc.assert(

@@ -55,6 +55,17 @@ test('insideBore: along any ray just the points of wall and tip', () =>
     { numRuns: 300 },
   ));
 
+test('insideBore: a line far from the axis is inside nowhere: it leaves no later than it enters', () =>
+  fc.assert(
+    fc.property(bores, rays, (bore, { d }) => {
+      const across = cross(bore.d, d);
+      fc.pre(norm(across) > 0.1);
+      const far = addScaled(bore.mouth, (1.01 * bore.radius) / norm(across), across);
+      const { enter, leave } = insideBore(bore, far, d);
+      expect(leave).toBeLessThanOrEqual(enter);
+    }),
+  ));
+
 test('boundsOf: hold all of a bore; keepsClear: says so only of stretches that come no nearer than the bounds', () =>
   fc.assert(
     fc.property(bores, rays, within(-1, 1), within(0, 1.5), (bore, { a, d }, s, length) => {

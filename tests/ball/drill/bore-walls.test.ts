@@ -110,6 +110,42 @@ describe('wallBetween', () => {
     ]);
   });
 
+  test('two vents into one hole: the wall between them as far as that hole, whose own bore is not counted', () => {
+    // both come level, in the plane of the midline, to a hole straight down; 2 a apart at its axis, 2 b at the surface
+    const thumb = hole('thumb', [0, 0], [0, 0, 0], { radius: 0.5, depth: 3, tip: 'flat' });
+    const vent = (up: number, aim: number): Hole => {
+      const [mouth, end]: [Vec3, Vec3] = [ballPoint(1 / R, up / R), [0, aim, R - 2]];
+      const way = sub(end, scale(R, mouth));
+      return {
+        ...hole('vent', [1, up], end, { radius: 0.1, depth: norm(way), tip: 'flat' }),
+        into: 'thumb',
+      };
+    };
+    const wallOf = (up: number, aim: number) =>
+      boreWalls([thumb, vent(up, aim), vent(-up, -aim)], R).map(({ least, meetsAt, atMouth }) => ({
+        least,
+        meetsAt,
+        atMouth,
+      }));
+    // mirror images: nearest where they come to the hole, or at their mouths; elsewhere twice the height above the midline
+    const [apart] = wallOf(0.6, 0);
+    const [x, y] = [R * Math.sin(1 / R) * Math.cos(0.6 / R), R * Math.sin(0.6 / R)];
+    // along the vent height and distance from the hole's axis fall together to 0, so at the wall, 0.5 from the axis, the height is
+    const share = 0.5 / Math.hypot(x, y);
+    expect(apart!.meetsAt).toBeNull();
+    expect(Math.abs(apart!.least - (2 * share * y - 0.2))).toBeLessThan(0.05);
+    expect(apart!.least).toBeLessThan(2 * share * y - 0.2 + 1e-9);
+    // both to one point from mouths so near that they are one space before they are there
+    const [met] = wallOf(0.15, 0);
+    expect(met!.atMouth).toBeGreaterThan(0);
+    expect(met!.meetsAt).toBeGreaterThan(0);
+    // from mouths that overlap
+    expect(wallOf(0.08, 0)[0]!.atMouth).toBeLessThan(0);
+    // side by side the whole way: twice the height less both radii
+    const [beside] = wallOf(0.4, R * Math.sin(0.4 / R));
+    expect(beside!.least).toBeCloseTo(2 * R * Math.sin(0.4 / R) - 0.2, 9);
+  });
+
   test('beside bores sampled over their skins: never more wall than there is, exact where ends are round, and none said to meet that do not', () => {
     let [apart, met] = [0, 0];
     const aim = fc.tuple(within(-1, 1), within(-1, 1), within(-0.5, 0.5)).map(([x, y, z]): Vec3 => [x, y, z]);

@@ -13,7 +13,7 @@ import { Solids } from '../../support/solids.js';
 /*
  * Whole drilled balls against meshes cut by another program (manifold-3d 3.5.4). With this many sides the
  * meshes' RG is short of the round ball's by up to 1e-5 in, which falls about as the square of
- * the sides: so the rays are many here, and what few rays cost is measured in ray-rule.test.ts.
+ * the sides: so the rays are many here, and what few rays cost is measured in ray-rule-errors.test.ts.
  */
 const SIDES = 64;
 const MANY_RAYS = { radii: 48, angles: 192 };

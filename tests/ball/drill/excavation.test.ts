@@ -1,19 +1,13 @@
-import { beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { sphereMoments } from '../../../src/ball/drill/ball-body.js';
 import { boreSolid, insideBore, rayStart } from '../../../src/ball/drill/bore-solid.js';
-import { type Excavation, excavate } from '../../../src/ball/drill/excavation.js';
+import { excavate } from '../../../src/ball/drill/excavation.js';
 import { addMoments, fromMoments, type Moments } from '../../../src/ball/mass/mass-properties.js';
-import { MomentSum } from '../../../src/ball/mass/moment-sum.js';
 import { INCH, OUNCE } from '../../../src/base/units.js';
 import type { Hole } from '../../../src/layout/hole.js';
 import { RADIUS, usualHoles } from '../../support/balls.js';
 import { expectNear } from '../../support/expect-near.js';
-import { moments, Solids } from '../../support/solids.js';
-
-let solids: Solids;
-beforeAll(async () => {
-  solids = await Solids.load(256);
-});
+import { takenOut } from '../../support/taken-out.js';
 
 /** A flat-ended hole from the top of a ball straight down. */
 const straightHole = (radius: number, depth: number): Hole => ({
@@ -24,13 +18,6 @@ const straightHole = (radius: number, depth: number): Hole => ({
   sleeve: null,
   tip: 'flat',
 });
-
-/** What an excavation takes out of matter of density one. */
-function takenOut({ stretches }: Excavation): Moments {
-  const sum = new MomentSum();
-  for (const { a, d, area, s, e } of stretches) sum.addStretch(a, d, s, e, area);
-  return sum.moments();
-}
 
 const RULE = { radii: 24, angles: 48 };
 
@@ -78,18 +65,6 @@ test.each([
 
 test('a hole of no depth takes nothing', () =>
   expect(excavate([straightHole(0.0127, 0)], RADIUS, RULE).stretches).toEqual([]));
-
-test('two finger bores with a 1/4 in bridge meet inside the ball, and what they share is taken once (manifold-3d 3.5.4)', () => {
-  const [, middle, ring] = usualHoles();
-  const together = takenOut(excavate([middle, ring], RADIUS, { radii: 24, angles: 96 }));
-  const apart = [middle, ring].map((hole) => takenOut(excavate([hole], RADIUS, RULE)).mass);
-  const mesh = moments(solids.bores([middle, ring], RADIUS).intersect(solids.sphere(RADIUS)));
-  expect(together.mass / (apart[0] + apart[1])).toBeLessThan(0.99);
-  // the mesh's 256 sides leave 1e-4 of the volume where faceted walls meet
-  expectNear(together.mass / mesh.mass, 1, 1e-4);
-  expectNear(together.first, mesh.first, 1e-4 * Math.hypot(...mesh.first));
-  expectNear(together.second, mesh.second, 1e-4 * mesh.mass * RADIUS ** 2);
-});
 
 test('a slug as heavy as the ball leaves what the open hole alone would', () => {
   const open = usualHoles()[0];

@@ -113,7 +113,14 @@ describe('checkMesh: tells', () => {
       facets: [...cube, ...insideOut(moved(cube, [4, 0, 0]))],
       want: ['mixed-parts'],
     },
-    { name: 'a sheet of two sides', facets: [cube[0], ...insideOut(cube.slice(0, 1))], want: ['no-volume'] },
+    ...['z', 'y', 'x'].map((axis, i) => {
+      const side = cube.slice(4 * i, 4 * i + 1);
+      return {
+        name: `a sheet of two sides, square to ${axis}`,
+        facets: [...side, ...insideOut(side)],
+        want: ['no-volume' as const],
+      };
+    }),
     { name: 'nothing at all', facets: [], want: ['no-volume'] },
     {
       name: 'two things at once',

@@ -159,6 +159,15 @@ test.each<{ name: string; bytes: Uint8Array; says: readonly string[] }>([
   for (const words of says) expect(worded.message).toContain(words);
 });
 
+test.each([
+  ['text', text('solid a\nendsolid a\n')],
+  ['binary', new Uint8Array(84)],
+] as const)('readStl refuses a %s file of no triangles as such', (form, bytes) =>
+  expect(refusalOf(() => readStl(bytes)).refusal.statements).toEqual([
+    { code: 'stl-no-triangles', params: { form } },
+  ]),
+);
+
 test('readStl: a ball of 40 rings has the 6240 triangles it is made of', () =>
   // 2·40 sides: 38 bands of two triangles a side and two of one
   expect(readStl(binaryStl(sphere(1, 40))).length).toBe(9 * 6240));

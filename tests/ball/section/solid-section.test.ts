@@ -24,6 +24,9 @@ const solid = (shape: UnitShape, half: Vec3 = [1, 1, 1], c: Vec3 = ZERO): Solid 
   c,
 });
 
+/** What rounding leaves of an outline of straight pieces, as a share. */
+const STRAIGHT = 1e-12;
+
 /** What straight pieces between 240 directions leave out of an outline at most, as a share: a circle loses 1.2e-4, round ends far off more. */
 const ROUND = 5e-4;
 
@@ -63,6 +66,7 @@ describe('solidSection: areas', () => {
       at: 0.5,
       area: 6 * 2 * Math.sqrt(0.75),
       source: 'height × chord',
+      isStraight: true,
     },
     {
       name: 'cylinder, leaning, clear of its ends',
@@ -79,6 +83,7 @@ describe('solidSection: areas', () => {
       at: 0,
       area: 6 * (2 + 0.5),
       source: 'trapezium',
+      isStraight: true,
     },
     {
       name: 'cone across',
@@ -111,6 +116,7 @@ describe('solidSection: areas', () => {
       at: 0,
       area: 3 * Math.sqrt(3),
       source: 'hexagon of side √2',
+      isStraight: true,
     },
     {
       name: 'box along its sides',
@@ -119,11 +125,50 @@ describe('solidSection: areas', () => {
       at: 5.5,
       area: 24,
       source: '4 × 6',
+      isStraight: true,
     },
-  ] as const)('$name ($source)', ({ of, across, at, area }) => {
+    {
+      name: 'box across a corner, far aside of the plane’s middle',
+      of: solid({ kind: 'box' }, [1, 1, 1], [9, -4, -5]),
+      across: [1, 1, 1],
+      at: 0,
+      area: 3 * Math.sqrt(3),
+      source: 'hexagon of side √2',
+      isStraight: true,
+    },
+  ] as const)('$name ($source)', (row) => {
+    const { of, across, at, area } = row;
     const got = areaOf(solidSection(of, planeAcross(across as unknown as Vec3, at)));
     expect(got).toBeLessThanOrEqual(area * (1 + 1e-12));
-    expect(got).toBeGreaterThanOrEqual(area * (1 - ROUND));
+    expect(got).toBeGreaterThanOrEqual(area * (1 - ('isStraight' in row ? STRAIGHT : ROUND)));
+  });
+
+  test('the corners where a plane meets the rims of a cone are of its outline: half chords √(r² − d²) at either end', () => {
+    const cone = solid({ kind: 'cone', top: 0.25 }, [2, 2, 3], [0, 0, 1]);
+    const plane = planeAcross([0.6, 0.8, 0], 0.3);
+    const [loop] = solidSection(cone, plane);
+    for (const [radius, z] of [
+      [2, -2],
+      [0.5, 4],
+    ] as const)
+      for (const side of [1, -1]) {
+        const aside = side * Math.sqrt(radius ** 2 - 0.3 ** 2);
+        const corner: Vec3 = [0.6 * 0.3 - 0.8 * aside, 0.8 * 0.3 + 0.6 * aside, z];
+        const [u, v] = seenOn(plane, corner);
+        const off = Math.min(...loop!.map((place) => Math.hypot(place[0] - u, place[1] - v)));
+        expect(off).toBeLessThan(1e-12);
+      }
+  });
+
+  test('a plane that meets one end of a leaning cylinder: the two corners there, and no more corners than directions', () => {
+    const cylinder = solid({ kind: 'cylinder' });
+    const plane = planeAcross([1, 0, 1], 1 / Math.SQRT2); // x + z = 1 meets the upper rim at x = 0, y = ±1
+    const [loop] = solidSection(cylinder, plane);
+    expect(loop!.length).toBe(240 + 2);
+    for (const y of [1, -1]) {
+      const [u, v] = seenOn(plane, [0, y, 1]);
+      expect(Math.min(...loop!.map((place) => Math.hypot(place[0] - u, place[1] - v)))).toBeLessThan(1e-12);
+    }
   });
 
   test('a plane that passes by cuts nothing', () => {

@@ -45,13 +45,13 @@ const value = anyText(VALUES);
 const named = fc.oneof({ weight: 5, arbitrary: fc.constantFrom(...VALUES) }, { weight: 2, arbitrary: value });
 
 /** Commands that compute for seconds: they are given one value that none takes, so that they end at what they read. */
-const LONG: readonly string[] = ['recommend', 'judge', 'compare', 'coach', 'sheet', 'map', 'roll'];
+const LONG: readonly string[] = ['recommend', 'judge', 'compare', 'adjust', 'coach', 'sheet', 'map', 'roll'];
 
 /** A flag, with what it takes: one of its own words, or anything. */
 function flagWords([flag, , words]: Flag): fc.Arbitrary<readonly string[]> {
   const [name = '', takes] = flag.split(' ');
   if (takes === undefined) return fc.constant([name]);
-  const given = words ? fc.oneof({ weight: 3, arbitrary: fc.constantFrom(...words) }, named) : named;
+  const given = words?.length ? fc.oneof({ weight: 3, arbitrary: fc.constantFrom(...words) }, named) : named;
   return given.map((each) => [name, each]);
 }
 

@@ -161,6 +161,68 @@ describe('oil that wears off the ball', () => {
   });
 });
 
+describe('wear where rings cross', () => {
+  const worn = 0.6;
+  const steps = 48;
+  /** Integral of the bump over offsets in band widths, by the rule of middles. */
+  const meanBump = (middle: number, half: number): number => {
+    const count = 4000;
+    let sum = 0;
+    for (let i = 0; i < count; i++) sum += bump(WIDTH * (middle + half * ((2 * i + 1) / count - 1)));
+    return sum / count;
+  };
+
+  test.each([0.01, 0.05, 0.12, 0.5, 1.2])(
+    'at %f rad: as much is taken off a place as the bump says in the mean over the stretch around it',
+    (tilt) => {
+      const axis = (turn: number): Vec3 => (turn <= 1 ? [1, 0, 0] : [Math.cos(tilt), Math.sin(tilt), 0]);
+      const { contact } = drawRings(2, axis, (turn) => (turn <= 1 ? 30 : 0), worn, steps);
+      const offset = (i: number): number => (RADIUS * contact[i][0]) / WIDTH;
+      for (let i = steps + 2; i < 2 * steps; i++) {
+        const half = Math.abs(offset(i) - offset(i - 1)) / 2;
+        expectWithin(memory.ringOil[i - steps], 30 * (1 - worn * meanBump(offset(i), half)), 1e-5);
+      }
+    },
+  );
+
+  test('spinning on the contact point draws no ring, and is no number nowhere', () => {
+    const { carried, fresh } = drawRings(
+      1,
+      () => [1, 0, 0],
+      () => 30,
+      worn,
+    );
+    memory.track.set(memory.track.slice(TRACK.CONTACT_P, TRACK.CONTACT_P + 3), TRACK.SPIN_P);
+    layPlace();
+    const at = carried.length;
+    for (const number of memory.ringPlane.slice(4 * at, 4 * at + 4))
+      expect(Number.isFinite(number)).toBe(true);
+    expect(fresh.every(Number.isFinite)).toBe(true);
+  });
+});
+
+test('only the latest places are remembered: what was written over is neither met nor worn', () => {
+  const steps = 2000; // a turn; 8.2 turns are remembered
+  const [from, to] = [9.1, 9.15]; // turns at which oil is laid
+  const worn = 0.3;
+  const { carried, fresh } = drawRings(
+    11.2,
+    () => [1, 0.2, 0],
+    (turn) => (turn >= from && turn < to ? 30 : 0),
+    worn,
+    steps,
+  );
+  for (let i = 0; i < carried.length; i += 20) {
+    const turn = i / steps;
+    const passes = Math.floor(turn) - 9;
+    const isOver = turn % 1 > 0.101 && turn % 1 < 0.149 && passes > 0;
+    const isBeside = turn % 1 < 0.099 || turn % 1 > 0.151 || passes <= 0;
+    if (isOver) expectWithin(carried[i], 6 * (1 - worn) ** (passes - 1), 1e-9);
+    if (isBeside) expect(carried[i], `${turn}`).toBe(0);
+    if (turn > 1.01) expectWithin(fresh[i], 0, 1e-9);
+  }
+});
+
 describe('what carried oil does to a shot', () => {
   const lane = oiledLane(demoPattern);
   const roll = (body: typeof drilledBall, carriedShare: number) =>

@@ -98,6 +98,30 @@ describe('oil rings', () => {
     });
   });
 
+  test('of a ball that turns evenly begin where it has turned so often, and have points at equal angles', () => {
+    const even = rollShot(
+      isotropicBall(0.064),
+      spinning([-30, 0, 0]),
+      { x: 0, angle: 0 },
+      uniformLane(0),
+      openLane(1, 0.002),
+    );
+    const rings = ringsOnBall(even);
+    expect(rings).toHaveLength(4); // 30 rad
+    rings.forEach(({ fromY, points_B }, i) => {
+      expectWithin(fromY, (8 * 2 * Math.PI * i) / 30, 1e-9);
+      expect(points_B).toHaveLength(73);
+      for (let n = 1; n < points_B.length; n++) {
+        expectWithin(arcAngle(points_B[n - 1], points_B[n]), (2 * Math.PI) / 72, 2e-5); // chords between samples
+        expectWithin(
+          arcAngle(points_B[0], points_B[n]),
+          Math.PI - Math.abs(Math.PI - (2 * Math.PI * n) / 72),
+          2e-5,
+        );
+      }
+    });
+  });
+
   test('the clearance of a hole is the distance of the ring less the hole’s radius', () => {
     // Level axis, no flare: the ring is the great circle a right angle from the PAP.
     const straight = rollShot(

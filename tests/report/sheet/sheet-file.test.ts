@@ -58,7 +58,7 @@ describe.each(cases)('sheet of $name on $paper', ({ answer, paper }) => {
       ...said.notations,
       ...said.stop,
       ...said.first,
-      ...[said.check, ...said.work.flat(), ...said.facts, ...said.notes].flatMap(({ heading, parts }) => [
+      ...[...said.check, ...said.work.flat(), ...said.facts, ...said.notes].flatMap(({ heading, parts }) => [
         heading,
         ...parts
           .filter(isFilled)
@@ -88,8 +88,8 @@ describe.each(cases)('sheet of $name on $paper', ({ answer, paper }) => {
     for (const { nodes, width, height } of pages) {
       const all = boxes(nodes);
       for (const box of all) {
-        expect(box.left, box.text).toBeGreaterThanOrEqual(30);
-        expect(box.right, box.text).toBeLessThanOrEqual(width - 30);
+        expect(box.left, box.text).toBeGreaterThanOrEqual(26);
+        expect(box.right, box.text).toBeLessThanOrEqual(width - 26);
         expect(box.bottom, box.text).toBeLessThanOrEqual(height - 18);
       }
       const over = all.flatMap((a, i) =>
@@ -120,17 +120,17 @@ describe.each(cases)('sheet of $name on $paper', ({ answer, paper }) => {
   });
 });
 
-describe.each(cases)('what is worked from, $name on $paper', ({ name, answer, paper }) => {
+describe.each(cases)('what is worked from, $name on $paper', ({ answer, paper }) => {
   const [first, ...more] = sheetPages(answer, paper, typeface);
   const work = sheetText(answer).work.flat();
 
-  test('is set in 10 pt or more, heads of tables in 8.8, what explains it in 7.5, heads there in 6.6', () => {
+  test('is set in 10 pt or more, heads of tables in 8.8, what explains it in 7, heads there in 6.1', () => {
     const texts = [first!, ...more].flatMap(({ nodes }) => textsOf(nodes));
     const explained = texts.findIndex(({ text, size }) => size < 8.8 && !/^(Page|Text:)/.test(text));
     const worked = texts.slice(0, explained < 0 ? texts.length : explained);
     for (const { heading } of work) expect(worked.map(({ text }) => text)).toContain(heading);
     const sizes = texts.filter(({ text }) => !/^Page \d|licence/.test(text)).map(({ size }) => size);
-    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(6.6);
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(6.1);
   });
 
   test('has its drawings on the first page, each ball 2 3/4 in or more across, every line full black', () => {
@@ -146,9 +146,7 @@ describe.each(cases)('what is worked from, $name on $paper', ({ name, answer, pa
   });
 
   test('takes two pages, where a box stops it and on a ball that was drilled before too', () => {
-    // what is said of a vented grip over old holes needs a third one on letter, the shorter paper
-    const isLongest = name === 'a redrilled ball with a vent' && paper === 'letter';
-    expect(more.length).toBe(isLongest ? 2 : 1);
+    expect(more.length).toBe(1);
   });
 });
 

@@ -52,7 +52,7 @@ test('sheet report: in the order of the work, as on paper', () => {
     'Read the grip back before drilling',
     'Holes, in',
     'Limits, and weigh after drilling',
-    'Surface and signature',
+    'Rules and signature',
     'Drilled ball',
     'Before drilling',
   ];

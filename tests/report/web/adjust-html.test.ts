@@ -28,8 +28,8 @@ test('the old holes of a ball that is redrilled stand in a table of their own, a
   expect(adjustHtml({ ...answer, redrill: null }, [], page)).not.toContain('id="redrilled"');
 });
 
-test('a line says what was learned from, and how many nights on other lanes were not', () => {
+test('a line says what was learned from, and how many of the nights were on other lanes', () => {
   const learned = { ...LEARNED_FROM, elsewhere: 2 };
   const text = adjustHtml({ ...answer, learned }, [], page).replaceAll('\u00a0', ' ');
-  expect(text).toContain('Learned from 24 shots on 3 nights (left out: 2 on other lanes)');
+  expect(text).toContain('Learned from 24 shots on 3 nights (2 on other lanes)');
 });

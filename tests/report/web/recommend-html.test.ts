@@ -397,7 +397,7 @@ describe('the page as a text', () => {
     expect(html).not.toContain('A demonstration');
     expect(pageOfAnswer(answer, { invented: ['ball'] })).toContain('A demonstration: the ball is invented');
     expect(pageOfAnswer(answer, { invented: ['bowler', 'lane'] })).toContain(
-      'the bowler and the lane are invented',
+      'the bowler and lane are invented',
     );
   });
 

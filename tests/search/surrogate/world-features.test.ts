@@ -44,6 +44,7 @@ describe('worldFeatures', () => {
         [x, 0],
         [x, SPAN / 2],
         [x, SPAN],
+        [x, -SPAN],
         [x + 0.05, SPAN / 7],
       ]) {
         const { shared, own } = both(laydown, turn);
@@ -51,6 +52,7 @@ describe('worldFeatures', () => {
           expect(Math.abs(shared[i] - value)).toBeLessThanOrEqual(1e-6 * Math.max(1, Math.abs(value)));
       }
       const { shared, own } = both(x, SPAN / 5);
+      expect(shared).not.toEqual(own); // not worked out anew
       for (const [i, value] of own.entries())
         expect(Math.abs(shared[i] - value), WORLD_FEATURES[i].name).toBeLessThan(0.02 * ranges[i]);
     }));

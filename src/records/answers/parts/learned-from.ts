@@ -7,10 +7,10 @@ export const learnedFromSchema = z
   .strictObject({
     shots: n,
     nights: n,
-    elsewhere: n.meta({ description: 'Nights on other lanes, which were left out.' }),
+    elsewhere: n.meta({ description: 'How many of those were on other lanes.' }),
     pinsBoardOff: z.strictObject({ before: n, after: n }).nullable().meta({
       description:
-        'How far off the board at the pins of a night to come may be foretold, one standard deviation, with the ball logged last; null where it cannot be.',
+        'How far off the board at the pins of a night to come on this lane may be foretold, one standard deviation, with the ball logged last; null where it cannot be.',
     }),
     isDoubtful: z.boolean().meta({ description: 'Whether the log can hardly be as it is taken to be.' }),
   })

@@ -15,7 +15,7 @@ const explains = { shots: n, reading: wishReading, stated: n, learned: n, share:
 const shapes = {
   'reads-off': { of: logReading, by: n },
   /** By as many feet longer. */
-  'pattern-off': { by: n },
+  'pattern-off': { by: n, lane: z.string() },
   'release-explains': explains,
   'lane-explains': explains,
   'does-it-already': {},

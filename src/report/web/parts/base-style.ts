@@ -18,7 +18,7 @@ ul { padding-left: 1.2rem; }
 .over { color: var(--soft); }
 figure { margin: 0; }
 figure svg { display: block; width: 100%; height: auto; overflow: visible; }
-.short { white-space: nowrap; }
+.short, .word { white-space: nowrap; }
 table { border-collapse: collapse; font-variant-numeric: tabular-nums; }
 th, td { padding: 0.25rem 0.9rem 0.25rem 0; text-align: left; vertical-align: top; font-weight: normal; }
 thead th { color: var(--soft); font-size: 0.85rem; }

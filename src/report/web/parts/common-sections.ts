@@ -94,14 +94,16 @@ export const drilledSection = (
   about: 'Drilled ball',
   heading: facts.legality.legal ? 'After drilling: legal, as far as checked' : 'After drilling: NOT LEGAL',
   parts: [
-    paragraphHtml(
-      [
-        staticsText(facts.drilled.staticOz, page.units),
-        psaText(facts.psa, page.units),
-        legalityText(facts.legality),
-      ].join(' '),
+    besideHtml(
+      paragraphHtml(
+        [
+          staticsText(facts.drilled.staticOz, page.units),
+          psaText(facts.psa, page.units),
+          legalityText(facts.legality),
+        ].join(' '),
+      ),
+      listHtml(sayAll(facts.legality.findings, page.units)),
     ),
-    listHtml(sayAll(facts.legality.findings, page.units)),
     ...more,
   ],
 });
@@ -133,6 +135,8 @@ export function foldedHtml(summary: string, parts: readonly string[]): string {
 const onPaperHtml = (parts: readonly string[]): string =>
   parts.some((part) => part !== '') ? `<div class="on-paper">${parts.join('\n')}</div>` : '';
 
-/** Two things side by side where there is room for both; the second alone where there is no first. */
+/** Two things side by side where there is room for both; one alone where there is no other. */
 export const besideHtml = (first: string, second: string): string =>
-  first === '' ? second : `<div class="lane">\n<div>${first}</div>\n<div>${second}</div>\n</div>`;
+  first === '' || second === ''
+    ? first || second
+    : `<div class="lane">\n<div>${first}</div>\n<div>${second}</div>\n</div>`;

@@ -1,7 +1,7 @@
 import type { Scene } from '../../scene/scene.js';
 import { SCREEN } from '../../scene/screen-inks.js';
 import { toSvg } from '../../scene/to-svg.js';
-import { htmlText } from './table-html.js';
+import { htmlText, proseHtml } from './table-html.js';
 
 /** A picture inside a page, in the page's inks and the reader's own letters. */
 export const svgHtml = (scene: Scene): string =>
@@ -15,7 +15,7 @@ export const figureHtml = (
   tables: readonly string[],
 ): string => `<figure id="${id}-figure">
 ${pictures}
-${caption === '' ? '' : `<figcaption><p>${htmlText(caption)}</p></figcaption>\n`}${
+${caption === '' ? '' : `<figcaption><p>${proseHtml(caption)}</p></figcaption>\n`}${
   tables.length === 0
     ? ''
     : `<details>\n<summary>The same in numbers</summary>\n${tables.join('\n')}\n</details>\n`

@@ -1,5 +1,5 @@
 import { paragraphHtml } from './section-html.js';
-import { htmlText, listHtml } from './table-html.js';
+import { codeHtml, htmlText, listHtml, proseHtml } from './table-html.js';
 
 /** What a person reads first: the answer, why, how sure, how much it matters, and what to do next. */
 export interface FirstScreen {
@@ -42,10 +42,10 @@ export function firstScreenHtml({
 <h1>${htmlText(title)}</h1>
 ${opening.map(paragraphHtml).join('\n')}
 ${invented === null ? '' : `<p class="notice">${htmlText(invented)}</p>\n`}<dl>
-${told.map(({ label, texts }) => `<div><dt>${htmlText(label)}</dt><dd>${htmlText(texts.join(' '))}</dd></div>`).join('\n')}
+${told.map(({ label, texts }) => `<div><dt>${htmlText(label)}</dt><dd>${proseHtml(texts.join(' '))}</dd></div>`).join('\n')}
 </dl>`,
     lead,
-    next: next === null ? '' : `<p>Next: <code>${htmlText(next)}</code></p>`,
+    next: next === null ? '' : `<p>Next: ${codeHtml(next)}</p>`,
     beside,
     below,
     cautions: `<h2>${htmlText(cautionsHeading)}</h2>\n${listHtml(cautions)}`,

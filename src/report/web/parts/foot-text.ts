@@ -10,4 +10,4 @@ const LIST = new Intl.ListFormat('en-GB', { type: 'conjunction' });
 export const inventedText = (invented: readonly string[]): string | null =>
   invented.length === 0
     ? null
-    : `A demonstration: ${LIST.format(invented.map((what) => `the ${what}`))} ${invented.length > 1 ? 'are' : 'is'} invented, so drill nothing by it.`;
+    : `A demonstration: the ${LIST.format(invented)} ${invented.length > 1 ? 'are' : 'is'} invented, so drill nothing by it.`;

@@ -10,7 +10,7 @@ import { choiceId } from './choice-html.js';
  */
 export const pageStyle = (signs: readonly string[]): string => `${BASE_STYLE}
 h2 { margin-top: 1rem; font-size: 1.2rem; }
-footer { margin-top: 1rem; }
+footer { margin-top: 0.7rem; }
 footer p { max-width: none; }
 .chart { margin: 0 0 0.2rem; font-weight: 700; }
 a { color: inherit; }
@@ -38,12 +38,12 @@ figcaption p { margin: 0.2rem 0; max-width: none; color: var(--soft); font-size:
 .sign { display: inline-block; min-width: 1.2rem; margin-right: 0.3rem; border: 2px solid; border-radius: 0.7rem; line-height: 1.2rem; text-align: center; font-weight: 700; color: var(--ink); }
 .small { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(20rem, 100%), 1fr)); gap: 0.8rem 2rem; margin: 0.5rem 0; }
 .small > div { max-width: 24rem; }
-.lane { display: grid; grid-template-columns: minmax(0, 24rem); gap: 0.5rem 2.5rem; margin: 0.5rem 0; }
+.lane { display: grid; grid-template-columns: minmax(0, 24rem); gap: 0.5rem 2.5rem; margin: 0.3rem 0; }
 .key { max-width: 24rem; }
 .lane th, .lane td { padding-right: 0.6rem; font-size: 0.9rem; }
 .lane th[scope=row] { white-space: nowrap; }
 table { margin: 0.3rem 0 0.5rem; line-height: 1.3; }
-th, td { padding-top: 0.15rem; padding-bottom: 0.15rem; }
+th, td { padding-top: 0.12rem; padding-bottom: 0.12rem; }
 details { margin: 0; }
 .on-paper { display: none; }
 summary { padding: 0.1rem 0; cursor: pointer; color: var(--soft); font-size: 0.9rem; }
@@ -54,11 +54,12 @@ pre { max-width: 100%; overflow-wrap: anywhere; white-space: pre-wrap; font-size
   html { font-size: 94%; }
   main { padding: 0.3rem 0.75rem; }
   #ball-figure svg { max-width: none; }
-  body { line-height: 1.22; }
-  header { gap: 0.4rem; margin: 0; }
-  header p, header .over, header code { margin: 0.15rem 0; font-size: 1rem; }
+  body { line-height: 1.2; }
+  header { gap: 0.3rem; margin: 0; }
+  header .answer p, header .next p { margin: 0.15rem 0; font-size: 1rem; }
+  .next p { line-height: 1.15; }
   h1 { font-size: 1.45rem; }
-  .answer dl > div { display: block; padding: 0.15rem 0; }
+  .answer dl > div { display: block; padding: 0.1rem 0; }
   .answer dt, .answer dd { display: inline; }
   .answer dt { margin-right: 0.4rem; }
   .lead .small { margin: 0; }
@@ -68,6 +69,8 @@ pre { max-width: 100%; overflow-wrap: anywhere; white-space: pre-wrap; font-size
 @media (max-width: 40rem) { .wide caption { display: block; } .wide td { display: inline-block; margin-right: 1rem; } }
 @media (min-width: 48rem) {
   html { font-size: 94%; }
+  body { line-height: 1.42; }
+  h2 { margin-top: 0.85rem; }
   details:not([open]) { display: inline-block; margin-right: 1.6rem; }
   .pictured { grid-template: 'answer beside' 'lead below' 'next next' 'cautions cautions' / minmax(0, 1fr) minmax(0, 24rem); }
 ${['answer', 'lead', 'next', 'beside', 'below', 'cautions'].map((name) => `  .pictured .${name} { grid-area: ${name}; }`).join('\n')}
@@ -85,10 +88,10 @@ ${signs.map((sign) => `#lane-figure:has(#${choiceId(sign)}:not(:checked)) [data-
   :root { color-scheme: light; ${inkVariables('light')} --oil: #000; --soft: #333; }
   * { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   html { font-size: 9.5pt; }
-  body { line-height: 1.35; }
+  body { line-height: 1.3; }
   main { max-width: none; padding: 0; }
   h1 { font-size: 18pt; }
-  h2 { margin-top: 1rem; font-size: 12pt; }
+  h2 { margin: 0.7rem 0 0.3rem; font-size: 12pt; }
   nav, .choice, details { display: none !important; }
   .cautions { font-size: 7.5pt; }
   .cautions ul { columns: 2; }
@@ -96,6 +99,7 @@ ${signs.map((sign) => `#lane-figure:has(#${choiceId(sign)}:not(:checked)) [data-
   .on-paper ul { max-width: none; columns: 2; font-size: 7.5pt; line-height: 1.3; }
   footer { margin-top: 0.5rem; }
   h2, .chart { break-after: avoid; }
+  figcaption { break-before: avoid; }
   header.whole { break-after: page; }
   figure svg, tr, .small > div { break-inside: avoid; }
   header { gap: 1mm 6mm; }
@@ -103,11 +107,11 @@ ${signs.map((sign) => `#lane-figure:has(#${choiceId(sign)}:not(:checked)) [data-
   .pictured .lead { max-width: 90mm; }
   .whole:not(.pictured) { grid-template-columns: minmax(0, 1fr); }
   .lane .small { grid-template-columns: minmax(0, 1fr); }
-  .lane { grid-template-columns: 72mm minmax(0, 1fr); gap: 0 6mm; }
+  .lane { grid-template-columns: 66mm minmax(0, 1fr); gap: 0 5mm; }
   .small { grid-template-columns: repeat(2, minmax(0, 80mm)); }
   .pictured .small { grid-template-columns: minmax(0, 1fr); }
-  .key { max-width: 72mm; }
-  table, thead th, .lane th, .lane td { font-size: 8pt; }
-  .lane th, .lane td { padding-right: 1.2mm; }
+  .key { max-width: 66mm; }
+  table, thead th { font-size: 8pt; }
+  .lane th, .lane td, .lane thead th { padding-right: 2mm; font-size: 7.2pt; }
 }
 `;

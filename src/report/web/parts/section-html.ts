@@ -1,4 +1,4 @@
-import { htmlText } from './table-html.js';
+import { htmlText, proseHtml } from './table-html.js';
 
 /** A part of a page that can be jumped to. */
 export interface PageSection {
@@ -11,11 +11,11 @@ export interface PageSection {
   readonly parts: readonly string[];
 }
 
-export const paragraphHtml = (text: string): string => (text === '' ? '' : `<p>${htmlText(text)}</p>`);
+export const paragraphHtml = (text: string): string => (text === '' ? '' : `<p>${proseHtml(text)}</p>`);
 
 /** What a table's columns mean, in small letters. */
 export const noteHtml = (text: string): string =>
-  text === '' ? '' : `<p class="note">${htmlText(text)}</p>`;
+  text === '' ? '' : `<p class="note">${proseHtml(text)}</p>`;
 
 const isFilled = ({ parts }: PageSection): boolean => parts.some((part) => part !== '');
 

@@ -5,9 +5,26 @@ import { joined } from '../../text/wrap.js';
 /** A text for a web page, with numbers kept beside their units. */
 export const htmlText = (text: string): string => escapeXml(joined(text));
 
+/** A word that is not broken at its hyphens. */
+const wordHtml = (word: string): string => `<span class="word">${word}</span>`;
+
+/** The same for text that flags may stand in, such as `--lane`, which are not broken at their hyphens. */
+export const proseHtml = (text: string): string =>
+  htmlText(text).replace(/(?<![\w-])--[a-z][a-z-]*/g, wordHtml);
+
+/** Longer words of a command are broken where there is no room: paths of files. */
+const LONGEST_WORD = 30;
+
+/** A command to copy, broken between its words only. */
+export const codeHtml = (command: string): string =>
+  `<code>${command
+    .split(' ')
+    .map((word) => (word.length > LONGEST_WORD ? escapeXml(word) : wordHtml(escapeXml(word))))
+    .join(' ')}</code>`;
+
 /** A list of texts; nothing for none. */
 export const listHtml = (texts: readonly string[]): string =>
-  texts.length === 0 ? '' : `<ul>\n${texts.map((text) => `<li>${htmlText(text)}</li>`).join('\n')}\n</ul>`;
+  texts.length === 0 ? '' : `<ul>\n${texts.map((text) => `<li>${proseHtml(text)}</li>`).join('\n')}\n</ul>`;
 
 /** A grid as a table; nothing for one without rows. */
 export const gridHtml = ({ columns, rows }: Grid, caption = ''): string =>
@@ -53,9 +70,9 @@ export function tableHtml(
           )
           .join('')}</tr></thead>\n`;
   const cell = (text: string, i: number): string =>
-    i === 0
+    i === 0 && text !== ''
       ? `<th role="rowheader" scope="row">${htmlText(text)}</th>`
-      : `<td role="cell"${text.length <= SHORT ? ' class="short"' : ''}${heads[i] ? ` data-head="${htmlText(heads[i])}"` : ''}>${htmlText(text)}</td>`;
+      : `<td role="cell"${text.length <= SHORT ? ' class="short"' : ''}${heads[i] ? ` data-head="${htmlText(heads[i])}"` : ''}>${proseHtml(text)}</td>`;
   const body = rows.map((row) => `<tr role="row">${row.map(cell).join('')}</tr>`).join('\n');
   return `<table role="table"${wide}>\n${said}${head}<tbody role="rowgroup">\n${body}\n</tbody>\n</table>`;
 }

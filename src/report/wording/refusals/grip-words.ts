@@ -23,8 +23,9 @@ export const GRIP_WORDS: RefusalWords<GripRefusals> = {
       depthIn > 0
         ? `bores that meet ${amount(depthIn, bore)} down and run ${amount(overlapIn, bore)} into each other`
         : `bores that overlap by ${amount(overlapIn, bore)} at the surface`,
-    hint:
-      depthIn > 0
+    hint: other.includes('vent')
+      ? 'Move the mouth of the vent away, drill it narrower, or let it meet its hole at another depth (meetsAtIn).'
+      : depthIn > 0
         ? 'Check depths and pitches; depths run along the hole from the surface.'
         : 'Widen the bridge or drill smaller bores; the bridge is measured between the finished holes, inserts in.',
   }),

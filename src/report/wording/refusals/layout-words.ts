@@ -1,5 +1,6 @@
 import { decimals } from '../../../base/decimals.js';
 import type { ClashInDegrees, LayoutRefusals } from '../../../records/refusals/layout-refusals.js';
+import { changeWords, wishUnit } from '../../../records/schemas/wish-forms.js';
 import { MARK_NAMES } from '../../../records/text/written-layout.js';
 import { OBJECTIONS } from '../statements/objections.js';
 import { sayIn } from '../statements/say-in.js';
@@ -33,6 +34,12 @@ export const LAYOUT_WORDS: RefusalWords<LayoutRefusals> = {
     rule: `must be pin-to-pap or buffer for ${ball}`,
     got: 'drilling-angle',
     hint: 'Its CG lies on the pin, so there is no mark to aim at and no drilling angle.',
+  }),
+  'no-step': ({ wish, asked }) => ({
+    field: wish,
+    rule: `must be "${changeWords(wish).more}", "${changeWords(wish).less}" or a number in ${wishUnit(wish)}`,
+    got: `"${asked}", a step of what layouts attain, while no shot with any of them stays on the lane`,
+    hint: 'Check speed, rev rate and lane: or is the ball far too strong for them?',
   }),
   'no-layout': ({ rejected }, units) => ({
     field: 'layouts',

@@ -25,8 +25,8 @@ export const ADJUST_REMARKS: Wording<AdjustRemarks> = {
     const { name, quantity } = READINGS[of];
     return `Look at your log first: the ${withQuantities(name, units)} seems to be read ${withUnit(Math.abs(by), units[quantity])} too ${by > 0 ? 'high' : 'low'}.`;
   },
-  'pattern-off': ({ by }, { lane }) =>
-    `Look at the lane first: your log fits an oil pattern ${withUnit(Math.abs(by), lane)} ${by > 0 ? 'longer' : 'shorter'} than its record says.`,
+  'pattern-off': ({ by, lane }, units) =>
+    `Look at the lane first: your log fits an oil pattern ${withUnit(Math.abs(by), units.lane)} ${by > 0 ? 'longer' : 'shorter'} than the record of ${lane} says.`,
   'release-explains': (explains, units) =>
     `Your release explains most of the miss, not the ball: ${explained(explains, units)} with the release in your record.`,
   'lane-explains': (explains, units) =>

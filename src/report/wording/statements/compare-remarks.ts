@@ -1,4 +1,5 @@
 import { fromKeys } from '../../../base/from-keys.js';
+import { grouped } from '../../../base/grouped.js';
 import type { CompareRemarks } from '../../../records/answers/statements/compare-remarks.js';
 import type { LegalityFindings } from '../../../records/answers/statements/legality-findings.js';
 import type { Objections } from '../../../records/answers/statements/objections.js';
@@ -18,8 +19,10 @@ type Barred = CompareRemarks['not-to-be-drilled']['barred'][number];
 
 /** How two and more stand to one another, as sentences. */
 export const COMPARE_REMARKS: Wording<CompareRemarks> = {
-  'not-to-be-drilled': ({ barred }, units) =>
-    `${listed(barred.map(({ name, why }) => `${name} (${whyText(why, units)})`))} should not be drilled.`,
+  'not-to-be-drilled': ({ barred }, units) => {
+    const groups = [...grouped(barred, ({ why }) => whyText(why, units))];
+    return `${listed(groups.map(([why, each]) => `${listed(each.map(({ name }) => name))} (${why})`))} should not be drilled.`;
+  },
   'all-look-alike': ({ names }) =>
     names.length > 2
       ? `You would not see a difference between any of these ${names.length}.`

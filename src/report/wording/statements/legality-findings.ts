@@ -24,10 +24,10 @@ export const LEGALITY_FINDINGS: Wording<LegalityFindings> = {
       )
       .join(', ')}.`,
   'drilled-through-plugs': ({ holes }, { fineTape }) =>
-    `Holes that go through old plugs, as a redrill may (with the share of the hole that is plug): ${holes
+    `Holes through old plugs, as a redrill may have (share of the hole that is plug, and how deep it is met): ${holes
       .map(
         ({ hole, oldHole, share, fromIn }) =>
-          `${hole} ${Math.max(1, Math.round(100 * share))} % through the old ${oldHole}${fromIn > 0 ? `, met ${withUnit(fromIn, fineTape)} below the surface` : ''}`,
+          `${hole} through old ${oldHole} ${Math.max(1, Math.round(100 * share))} %${fromIn > 0 ? `, ${withUnit(fromIn, fineTape)}` : ''}`,
       )
       .join('; ')}.`,
   'thin-webs-below': ({ leastIn, webs }, { markTape, fineTape }) =>

@@ -67,6 +67,7 @@ export const SAMPLES: { readonly [Code in keyof Refusals]: readonly Refusals[Cod
     { ball: BALL, given: 'mass-bias', wanted: 'cg' },
   ],
   'no-drilling-angle': [{ ball: BALL }],
+  'no-step': [{ wish: 'hookStart', asked: 'late' }],
   'no-layout': [
     { rejected: [{ why: { code: 'ball-stops-short', params: {} }, count: 7 }] },
     { rejected: [] },

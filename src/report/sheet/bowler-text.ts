@@ -1,21 +1,10 @@
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { papUncertaintyIn } from '../../records/schemas/bowler.js';
 import { type Units, withUnit } from '../text/display-units.js';
-import { type Block, rowsOf } from './blocks.js';
 
-/** What of the bowler the marks rest on. */
-export const bowlerBlock = ({ bowler }: SheetAnswer, units: Units): Block => ({
-  heading: 'Bowler',
-  parts: [
-    rowsOf(
-      [],
-      [
-        ['hand', `${bowler.hand}${bowler.thumbHole ? '' : ', no thumb hole'}`],
-        ['PAP', `${papText(bowler.pap, units)}${guessText(bowler, units)}`],
-      ],
-    ),
-  ],
-});
+/** What of the bowler the marks rest on: `right hand, PAP 5 in over, 1/2 in up`. */
+export const bowlerText = ({ bowler }: SheetAnswer, units: Units): string =>
+  `${bowler.hand} hand${bowler.thumbHole ? '' : ', no thumb hole'}, PAP ${papText(bowler.pap, units)}${guessText(bowler, units)}`;
 
 /** How far a PAP may be off that is not exactly known. */
 function guessText(bowler: SheetAnswer['bowler'], { tape }: Units): string {

@@ -1,0 +1,7 @@
+import type { LoggedNight } from './logged.js';
+
+/** The latest of some nights; of those without a day, or of one day, the last. */
+export const latestOf = <T extends { readonly night: LoggedNight }>(nights: readonly T[]): T | undefined =>
+  nights.reduce<T | undefined>((last, each) => (last && dayOf(last) > dayOf(each) ? last : each), undefined);
+
+const dayOf = ({ night: { night } }: { readonly night: LoggedNight }): string => night.on ?? '';
