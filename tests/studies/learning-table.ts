@@ -5,6 +5,7 @@ import type { Twist } from './blind-logs.js';
 import { blindBowler, blindChoices, LOGS, ranks } from './learning.js';
 import { learningPage } from './learning-page.js';
 import { narrowedBy } from './more-readings.js';
+import { nightToNight } from './night-to-night.js';
 import { blindOtherLane } from './other-lanes.js';
 import { blindReadAim } from './read-aims.js';
 
@@ -31,7 +32,16 @@ function kept<T>(name: string, count: number, work: (place: number) => T): reado
 }
 
 /** Of so many bowlers some play no line that most shots stay on: they are left out. */
-const COUNTS = { bowlers: 340, twisted: 30, ranked: 420, choosing: 60, lanes: 70, reading: 70, more: 40 };
+const COUNTS = {
+  bowlers: 340,
+  twisted: 30,
+  ranked: 420,
+  choosing: 60,
+  lanes: 70,
+  reading: 70,
+  more: 40,
+  nights: 60,
+};
 
 const TWISTS: Readonly<Record<string, Twist>> = {
   'a hyperbola as friction law': { otherLaw: 'hyperbola' },
@@ -69,8 +79,9 @@ for (const share of [0.1, 0.2, 0.4, 0.6, 0.8, 1]) {
     found: kept(`aim-${nameOf(name)}`, of(COUNTS.reading), (place) => blindReadAim(place, twist, fitter)),
   }));
   const more = kept('more-readings', of(COUNTS.more), (place) => narrowedBy(place, fitter));
+  const nights = kept('nights', of(COUNTS.nights), (place) => nightToNight(place, fitter));
   writeFileSync(
     new URL('LEARNING.md', import.meta.url),
-    learningPage({ bowlers, twisted, ranked, choosing, lanes, readers, more }),
+    learningPage({ bowlers, twisted, ranked, choosing, lanes, readers, more, nights }),
   );
 }

@@ -6,10 +6,10 @@ import type { Units } from '../text/display-units.js';
 import { coreKey, type KeyRow, SWATCH } from './core-key.js';
 import { sectionNodes } from './section-picture.js';
 
-const WIDTH = 640;
+const WIDTH = 684;
 /** Radius of what is drawn of a section, pt, and where its middles lie. */
 const RADIUS = 106;
-const MIDDLES = [166, 476] as const;
+const MIDDLES = [170, 520] as const;
 const MIDDLE = 152;
 const KEY = MIDDLE + RADIUS + 42;
 const ROW = 19;

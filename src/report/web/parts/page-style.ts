@@ -94,9 +94,9 @@ ${signs.map((sign) => `#lane-figure:has(#${choiceId(sign)}:not(:checked)) [data-
   h2 { margin: 0.7rem 0 0.3rem; font-size: 12pt; }
   nav, .choice, details { display: none !important; }
   .cautions { font-size: 7.5pt; }
-  .cautions ul { columns: 2; }
+  .cautions ul { columns: 2; column-gap: 2rem; }
   .on-paper { display: block; }
-  .on-paper ul { max-width: none; columns: 2; font-size: 7.5pt; line-height: 1.3; }
+  .on-paper ul { max-width: none; columns: 2; column-gap: 2rem; font-size: 7.5pt; line-height: 1.3; }
   footer { margin-top: 0.5rem; }
   h2, .chart { break-after: avoid; }
   figcaption { break-before: avoid; }
