@@ -48,6 +48,7 @@ export function mutantsPage(folders: readonly FolderOutcome[]): string {
   const groups = [...REASONS.map((reason) => reason.why), NOT_LOOKED_INTO]
     .map((reason) => ({ reason, mutants: alive.filter((mutant) => why(mutant) === reason) }))
     .filter(({ mutants }) => mutants.length > 0);
+  const missing = notTried(folders);
   return `# Mutants
 
 Written by \`npm run mutate -- --page\` from the runs kept on the machine; not by hand. Stryker changes the code of one folder of \`src\`,
@@ -58,9 +59,7 @@ more is noticed than is counted here. Where not all mutants were tried they are 
 
 ${tableOf(HEAD, [...folders.map((each) => row(`\`${each.folder}\``, [each])), row('**all**', folders)])}
 
-Not tried yet: ${notTried(folders).join(', ')}.
-
-## What lives, and why
+${missing.length > 0 ? `Not tried yet: ${missing.join(', ')}.\n\n` : ''}## What lives, and why
 
 ${groups.map(({ reason, mutants }) => group(reason, mutants)).join('\n\n')}
 `;

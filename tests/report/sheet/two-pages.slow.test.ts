@@ -1,0 +1,3 @@
+import { ALL_SHEETS, takeTwoPages } from './two-pages-of.js';
+
+takeTwoPages(ALL_SHEETS);
