@@ -52,8 +52,8 @@ export function mutantsPage(folders: readonly FolderOutcome[]): string {
   return `# Mutants
 
 Written by \`npm run mutate -- --page\` from the runs kept on the machine; not by hand. Stryker changes the code of one folder of \`src\`,
-change by change, and asks the quick tests of that folder (\`tests/mutation/tests-of.ts\`) whether they notice: *killed* when one fails or
-never ends, *survived* when none does, *not reached* when none runs the code. The slower tests and those of whole answers are not asked, so
+change by change, and asks the quick tests of that folder (\`tests/mutation/tests-of.ts\`) whether they notice: _killed_ when one fails or
+never ends, _survived_ when none does, _not reached_ when none runs the code. The slower tests and those of whole answers are not asked, so
 more is noticed than is counted here. Where not all mutants were tried they are a sample, drawn by a hash of what each is
 (\`tests/mutation/sample.mjs\`), with its standard error.
 

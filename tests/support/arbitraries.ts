@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import type { UnitShape } from '../../src/ball/solid/part.js';
 import { fromColumns, type Mat3 } from '../../src/math/mat3.js';
 import { cross, rotateAbout, unit, type Vec3 } from '../../src/math/vec3.js';
 
@@ -31,3 +32,12 @@ export const rotation: fc.Arbitrary<Mat3> = fc.tuple(direction, turn).map(([z, a
   const x = rotateAbout(unit(cross(z, across)), z, a);
   return fromColumns(x, cross(z, x), z);
 });
+
+/** One of each kind of shape that a core's parts have. */
+export const unitShape = fc.constantFrom<UnitShape>(
+  { kind: 'ball' },
+  { kind: 'cylinder' },
+  { kind: 'box' },
+  { kind: 'cone', top: 0.4 },
+  { kind: 'capsule', half: 0.7 },
+);

@@ -46,7 +46,7 @@ export function driller(
     core.moments,
   );
   return (R_BC) => {
-    const filled = plugs.length > 0 ? plugged(R_BC) : [];
+    const filled = plugged(R_BC);
     const removed = plugs.reduce(
       (sum, { density }, i) => addMoments(sum, gain(R_BC, filled[i], density)),
       core.along(R_BC, stretches),

@@ -1,22 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { crosser, type Solid, solidMoments } from '../../../src/ball/solid/layered-core.js';
-import type { UnitShape } from '../../../src/ball/solid/part.js';
 import { diagonal, mulMat } from '../../../src/math/mat3.js';
 import { addScaled, type Vec3 } from '../../../src/math/vec3.js';
 import { partContains } from '../../oracles/part-contains.js';
-import { direction, point, pointWithin, rotation, within } from '../../support/arbitraries.js';
+import { direction, point, pointWithin, rotation, unitShape, within } from '../../support/arbitraries.js';
 import { expectNear } from '../../support/expect-near.js';
 import { box, insideOut, moved } from '../../support/meshes/make-stl.js';
 import { treeOf } from '../../support/meshes/meshes.js';
-
-const shapes = fc.constantFrom<UnitShape>(
-  { kind: 'ball' },
-  { kind: 'cylinder' },
-  { kind: 'box' },
-  { kind: 'cone', top: 0.4 },
-  { kind: 'capsule', half: 0.7 },
-);
 
 const crossed = (solid: Solid, a: Vec3, d: Vec3): number[] => {
   const ends: number[] = [];
@@ -28,7 +19,7 @@ describe('crosser', () => {
   test('of a shape under any map: points of the line between its two ends lie inside, all others outside', () => {
     fc.assert(
       fc.property(
-        shapes,
+        unitShape,
         rotation,
         fc.tuple(within(0.4, 1.5), within(0.4, 1.5), within(0.4, 1.5)),
         point,

@@ -1,12 +1,8 @@
 import { expect, test } from 'vitest';
-import { ANSWER_STEP } from '../../../src/motion/shot/answer-step.js';
-import { rollLeanShot, rollShot } from '../../../src/motion/shot/shot.js';
-import { Workspace } from '../../../src/motion/shot/workspace.js';
 import { quantile } from '../../oracles/answer-error.js';
 import { differences, noOilBack, noWear } from '../../oracles/class-differences.js';
+import { expectLeanAsFull } from '../../support/lean-as-full.js';
 import { randomShots } from '../../support/random-shots.js';
-
-const workspace = new Workspace();
 
 /*
  * The last digits are those of sine, cosine and the exponential; where a ball rolls and slips by turns they decide when. Samples lie
@@ -38,15 +34,5 @@ test('with oil that wears off, where places lie decides what a narrow crossing l
 });
 
 test('a lean shot is the full one with fewer columns, to the last bit, whatever was rolled before', () => {
-  for (const { body, release, launch, surface, freshSurface } of randomShots(12)) {
-    const settings = { step: ANSWER_STEP, freshSurface };
-    const full = rollShot(body, release, launch, surface, settings);
-    const lean = rollLeanShot(body, release, launch, surface, settings, workspace);
-    for (const name of ['time', 'x', 'y', 'vx', 'vy', 'spin', 'phase', 'film', 'contact_B'] as const)
-      expect(lean[name]).toEqual(full[name]);
-    const { outcome, steps, rollStart, endAxis_W, rollHeading } = full;
-    expect(lean).toMatchObject({ outcome, steps, rollStart, endAxis_W, rollHeading });
-    for (const name of ['slip', 'carried', 'fresh', 'axis_B'] as const)
-      expect(lean[name as never]).toHaveLength(0);
-  }
+  expectLeanAsFull(randomShots(12));
 });

@@ -5,8 +5,7 @@ import { filmAt } from '../../../src/motion/kernel/film.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
 import { surfaceOf, uniformLane } from '../../../src/motion/lane/surface.js';
 import { ANSWER_STEP } from '../../../src/motion/shot/answer-step.js';
-import { rollLeanShot, rollShot, type Shot } from '../../../src/motion/shot/shot.js';
-import { Workspace } from '../../../src/motion/shot/workspace.js';
+import { rollShot, type Shot } from '../../../src/motion/shot/shot.js';
 import {
   drilledBall,
   expectWithin,
@@ -15,6 +14,7 @@ import {
   unevenBall,
   usualRelease,
 } from '../../support/bodies.js';
+import { expectLeanAsFull } from '../../support/lean-as-full.js';
 import { demoPattern } from '../../support/patterns.js';
 import { randomShots } from '../../support/random-shots.js';
 
@@ -79,18 +79,7 @@ describe('the samples of a shot with oil on lane and ball', () => {
   });
 
   test('a lean shot is the full one with fewer columns, to the last bit, whatever was rolled before', () => {
-    const workspace = new Workspace();
-    for (const { body, release, launch, surface, freshSurface } of randomShots(3, 5, 2)) {
-      const settings = { step: ANSWER_STEP, freshSurface };
-      const full = rollShot(body, release, launch, surface, settings);
-      const lean = rollLeanShot(body, release, launch, surface, settings, workspace);
-      for (const name of ['time', 'x', 'y', 'vx', 'vy', 'spin', 'phase', 'film', 'contact_B'] as const)
-        expect(lean[name]).toEqual(full[name]);
-      const { outcome, steps, rollStart, endAxis_W, rollHeading } = full;
-      expect(lean).toMatchObject({ outcome, steps, rollStart, endAxis_W, rollHeading });
-      for (const name of ['slip', 'carried', 'fresh', 'axis_B'] as const)
-        expect(lean[name as never]).toHaveLength(0);
-    }
+    expectLeanAsFull(randomShots(3, 5, 2));
   });
 });
 
