@@ -3,6 +3,7 @@ import type { BallBody } from '../ball/drill/ball-body.js';
 import { drillersOf } from '../ball/drill/drill.js';
 import { inertiaNumbers } from '../ball/drill/drilled-numbers.js';
 import { type Excavation, excavate } from '../ball/drill/excavation.js';
+import { fillHoles } from '../ball/drill/fill-holes.js';
 import type { OunceConvention } from '../ball/drill/static-weights.js';
 import { from, INCH } from '../base/units.js';
 import type { Hole } from '../layout/hole.js';
@@ -64,7 +65,7 @@ export function ballProblem(
   const { radius } = numbers;
   const holes = gripHoles(bowler, radius);
   const { plugs, mouths } = oldHoles(ball, bowler.hand, radius, cores.pinToMarker);
-  const bodies = plugs.length > 0 ? cores.bodies.map((body) => ({ ...body, plugs })) : cores.bodies;
+  const bodies = cores.bodies.map((body) => fillHoles(body, plugs));
   const pap_B = ballPoint(from(bowler.pap.overIn, INCH) / radius, from(bowler.pap.upIn, INCH) / radius);
   const rankingRays = excavate(holes, radius, rays.ranking);
   return {

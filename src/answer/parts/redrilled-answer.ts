@@ -16,8 +16,9 @@ import { markAnswer } from './mark-answer.js';
 
 /** What earlier drillings left in a ball, and what of it a layout's holes take; null for a new ball. */
 export function redrilledAnswer(numbers: LayoutNumbers, ball: BallProblem): DrilledAnswer['redrilled'] {
-  const { plugs = [], radius } = ball.bodies[0];
-  if (plugs.length === 0) return null;
+  const { fillings, radius } = ball.bodies[0];
+  if (!fillings) return null;
+  const { plugs } = fillings;
   const placement = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
   const { R_BC } = placement;
   const mark = markAnswer(placement, radius);

@@ -62,7 +62,7 @@ export function ownBody(
 const TOUCH = 1e-9;
 
 /** Parts that keep clear of one another take the fast way; meshes stay layers. */
-function apart(shell: Omit<BallBody, 'core' | 'layers' | 'plugs'>, layers: readonly Layer[]): BallBody {
+function apart(shell: Omit<BallBody, 'core' | 'layers' | 'fillings'>, layers: readonly Layer[]): BallBody {
   const meshes = layers.filter((layer) => 'mesh' in layer);
   const core = layers.filter((layer): layer is Part => !('mesh' in layer));
   if (meshes.length === 0) return { ...shell, core };

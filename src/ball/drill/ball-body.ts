@@ -15,8 +15,15 @@ export interface BallBody {
   readonly core: readonly Part[];
   /** Solids and meshes of a core that may overlap; none in a core fitted to published numbers. */
   readonly layers?: LayeredCore;
-  /** Fillings of earlier drillings, in place of whatever else would be there; none in a new ball. */
-  readonly plugs?: readonly Plug[];
+  /** What fills the holes of earlier drillings, made by `fillHoles`; none in a new ball. */
+  readonly fillings?: Fillings;
+}
+
+/** Plugs in place of whatever else would be there. */
+export interface Fillings {
+  readonly plugs: readonly Plug[];
+  /** What the core and they hold above cover and filler, each point once, about Bo, in C. */
+  readonly withCore: Moments;
 }
 
 /** Moments about the centre of a uniform sphere (kg, kg·m, kg·m²): second moment 4πρR⁵/15 along each axis. */
@@ -27,7 +34,7 @@ export const sphereMoments = (radius: number, density: number): Moments => ({
 });
 
 /** Moments of the cover's shell and of the filler's sphere, core not counted. */
-export const shellMoments = (body: Omit<BallBody, 'core' | 'layers' | 'plugs'>): Moments => {
+export const shellMoments = (body: Omit<BallBody, 'core' | 'layers' | 'fillings'>): Moments => {
   const inner = body.radius - body.coverThickness;
   return addMoments(
     sphereMoments(body.radius, body.coverDensity),

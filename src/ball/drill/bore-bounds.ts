@@ -9,7 +9,7 @@ export interface BoreBounds {
   readonly radius: number;
 }
 
-/** The smallest such ball that has its centre on the axis; the wall counts from twice its radius above the mouth, as in `insideBore`. */
+/** The smallest such ball that has its centre on the axis; the wall counts from twice its radius above the mouth, as in `crossBore`. */
 export function boundsOf(bore: BoreSolid): BoreBounds {
   const top = -2 * bore.radius;
   const bottom = depthAt(bore, 0);

@@ -1,12 +1,13 @@
 import type { Bore, Hole, HoleTip } from '../../layout/hole.js';
 import { type Mat3, mulVec } from '../../math/mat3.js';
 import { sin, tan } from '../../math/sin-cos.js';
-import { addScaled, cross, dot, scale, sub, unit, type Vec3 } from '../../math/vec3.js';
+import { addScaled, cross, scale, unit, type Vec3 } from '../../math/vec3.js';
 import type { UnitShape } from '../solid/part.js';
 import { crossRay, type Interval, unitRay } from '../solid/ray-interval.js';
 
 /** Half the point angle of a twist drill, rad (118° point: common practice). */
 const HALF_POINT_ANGLE = (59 * Math.PI) / 180;
+const POINT_SLOPE = tan(HALF_POINT_ANGLE);
 
 /**
  * What a drill leaves: a straight wall of some radius and depth along an axis, and a tip below it.
@@ -48,7 +49,7 @@ export function depthAt({ radius, depth, tip }: BoreSolid, r: number): number {
     case 'flat':
       return depth;
     case 'cone':
-      return depth + (radius - r) / tan(HALF_POINT_ANGLE);
+      return depth + (radius - r) / POINT_SLOPE;
     case 'round':
       return depth + Math.sqrt(Math.max(0, radius * radius - r * r));
   }
@@ -58,7 +59,7 @@ export function depthAt({ radius, depth, tip }: BoreSolid, r: number): number {
 export function lowestBallDepth({ radius, depth, tip }: BoreSolid): number {
   const below = {
     flat: -radius,
-    cone: radius / tan(HALF_POINT_ANGLE) - radius / sin(HALF_POINT_ANGLE),
+    cone: radius / POINT_SLOPE - radius / sin(HALF_POINT_ANGLE),
     round: 0,
   };
   return Math.max(0, depth + below[tip]);
@@ -68,17 +69,17 @@ export function lowestBallDepth({ radius, depth, tip }: BoreSolid): number {
 export const rayStart = (bore: BoreSolid, x: number, y: number): Vec3 =>
   addScaled(addScaled(bore.mouth, bore.radius * x, bore.u), bore.radius * y, bore.v);
 
-/** Stretch of the ray a + t d inside a bore, wall and tip together; empty when enter ≥ leave. */
-export function insideBore(bore: BoreSolid, a: Vec3, d: Vec3): Readonly<Interval> {
-  return passesBy(bore, a, d) ? NOWHERE : insideNearBore(bore, a, d);
+/** Writes into `out` where the ray a + t d runs inside a bore, wall and tip together; empty when enter ≥ leave. Makes no garbage. */
+export function crossBore(out: Interval, bore: BoreSolid, a: Vec3, d: Vec3): void {
+  if (passesBy(bore, a, d)) out.enter = out.leave = 0;
+  else crossNearBore(out, bore, a, d);
 }
-
-const NOWHERE: Readonly<Interval> = { enter: 0, leave: 0 };
 
 /** How far along the ray a + t d a bore begins; infinite where the ray misses it. */
 export function entryOf(bore: BoreSolid, a: Vec3, d: Vec3): number {
-  const { enter, leave } = insideBore(bore, a, d);
-  return leave > enter ? enter : Number.POSITIVE_INFINITY;
+  const inside: Interval = { enter: 0, leave: 0 };
+  crossBore(inside, bore, a, d);
+  return inside.leave > inside.enter ? inside.enter : Number.POSITIVE_INFINITY;
 }
 
 /**
@@ -93,40 +94,46 @@ function passesBy({ mouth, d: axis, radius }: BoreSolid, a: Vec3, d: Vec3): bool
   return apart ** 2 > radius ** 2 * (nx * nx + ny * ny + nz * nz);
 }
 
-function insideNearBore(bore: BoreSolid, a: Vec3, d: Vec3): Interval {
-  const rel = sub(a, bore.mouth);
-  const k = 1 / bore.radius;
-  const oz = dot(rel, bore.d);
-  const dz = dot(d, bore.d);
-  const ray = unitRay();
-  ray[0] = k * dot(rel, bore.u);
-  ray[1] = k * dot(rel, bore.v);
-  ray[3] = k * dot(d, bore.u);
-  ray[4] = k * dot(d, bore.v);
-  /** Along the axis each solid has a unit frame of its own. */
-  const along = (o: number, d: number): Float64Array => {
-    ray[2] = o;
-    ray[5] = d;
-    return ray;
-  };
+/** Along the axis wall and tip each have a unit frame of their own; across it they share one. */
+function crossNearBore(out: Interval, bore: BoreSolid, a: Vec3, d: Vec3): void {
+  const { mouth, d: axis, u, v, radius, depth, tip } = bore;
+  const k = 1 / radius;
+  const x = a[0] - mouth[0];
+  const y = a[1] - mouth[1];
+  const z = a[2] - mouth[2];
+  const oz = x * axis[0] + y * axis[1] + z * axis[2];
+  const dz = d[0] * axis[0] + d[1] * axis[1] + d[2] * axis[2];
+  ray[0] = k * (x * u[0] + y * u[1] + z * u[2]);
+  ray[1] = k * (x * v[0] + y * v[1] + z * v[2]);
+  ray[3] = k * (d[0] * u[0] + d[1] * u[1] + d[2] * u[2]);
+  ray[4] = k * (d[0] * v[0] + d[1] * v[1] + d[2] * v[2]);
   // The wall starts above the mouth, so that the ball's curved surface lies all below, even where a vent
   // runs in at a slant of up to 60°.
-  const above = 2 * bore.radius;
-  const half = (bore.depth + above) / 2;
-  const wall: Interval = { enter: 0, leave: 0 };
-  crossRay(wall, CYLINDER, along((oz + above) / half - 1, dz / half));
-  if (bore.tip === 'flat') return wall;
-  const point: Interval = { enter: 0, leave: 0 };
-  if (bore.tip === 'cone') {
-    const h = (depthAt(bore, 0) - bore.depth) / 2;
-    crossRay(point, DRILL_POINT, along((oz - bore.depth) / h - 1, dz / h));
+  const above = 2 * radius;
+  const half = (depth + above) / 2;
+  ray[2] = (oz + above) / half - 1;
+  ray[5] = dz / half;
+  crossRay(out, CYLINDER, ray);
+  if (tip === 'flat') return;
+  if (tip === 'cone') {
+    const h = (depthAt(bore, 0) - depth) / 2;
+    ray[2] = (oz - depth) / h - 1;
+    ray[5] = dz / h;
+    crossRay(inTip, DRILL_POINT, ray);
   } else {
-    crossRay(point, BALL, along(k * (oz - bore.depth), k * dz));
+    ray[2] = k * (oz - depth);
+    ray[5] = k * dz;
+    crossRay(inTip, BALL, ray);
   }
-  if (!(point.leave > point.enter)) return wall;
-  if (!(wall.leave > wall.enter)) return point;
-  return { enter: Math.min(wall.enter, point.enter), leave: Math.max(wall.leave, point.leave) };
+  if (!(inTip.leave > inTip.enter)) return;
+  const meetsWall = out.leave > out.enter;
+  out.enter = meetsWall ? Math.min(out.enter, inTip.enter) : inTip.enter;
+  out.leave = meetsWall ? Math.max(out.leave, inTip.leave) : inTip.leave;
 }
+
+// written over with each ray
+const ray = unitRay();
+const inTip: Interval = { enter: 0, leave: 0 };
 
 const CYLINDER: UnitShape = { kind: 'cylinder' };
 const DRILL_POINT: UnitShape = { kind: 'cone', top: 0 };

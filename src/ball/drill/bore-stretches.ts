@@ -2,7 +2,7 @@ import { hypot } from '../../math/hypot.js';
 import { dot, type Vec3 } from '../../math/vec3.js';
 import type { Interval } from '../solid/ray-interval.js';
 import type { Stretch } from '../solid/stretch.js';
-import { type BoreSolid, depthAt, insideBore, rayStart } from './bore-solid.js';
+import { type BoreSolid, crossBore, depthAt, rayStart } from './bore-solid.js';
 import { diskRule, type RayRule } from './ray-rule.js';
 
 /**
@@ -18,12 +18,16 @@ export function boreStretches(
   rule: RayRule,
 ): Stretch[] {
   const area = Math.PI * bore.radius ** 2;
+  const inOther: Interval = { enter: 0, leave: 0 };
   return diskRule(rule).flatMap(({ x, y, weight }) => {
     const a = rayStart(bore, x, y);
     const inBall = insideSphere(a, bore.d, ballRadius);
     const end = depthAt(bore, bore.radius * hypot(x, y));
     let kept: readonly Interval[] = [{ enter: inBall.enter, leave: Math.min(inBall.leave, end) }];
-    for (const other of others) kept = without(kept, insideBore(other, a, bore.d));
+    for (const other of others) {
+      crossBore(inOther, other, a, bore.d);
+      kept = without(kept, inOther);
+    }
     return kept
       .filter(({ enter, leave }) => leave > enter)
       .map(({ enter, leave }) => ({ a, d: bore.d, area: area * weight, s: enter, e: leave }));

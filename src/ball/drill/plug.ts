@@ -1,9 +1,10 @@
 import type { Hole } from '../../layout/hole.js';
-import { type Mat3, mulVec, transpose } from '../../math/mat3.js';
+import { type Mat3, transpose } from '../../math/mat3.js';
+import type { Vec3 } from '../../math/vec3.js';
 import type { Interval } from '../solid/ray-interval.js';
 import type { Stretch } from '../solid/stretch.js';
 import { type BoreBounds, boundsOf, keepsClear } from './bore-bounds.js';
-import { type BoreSolid, insideBore, turnBore } from './bore-solid.js';
+import { type BoreSolid, crossBore, turnBore } from './bore-solid.js';
 import { boreStretches, without } from './bore-stretches.js';
 import { boresOf } from './excavation.js';
 import type { RayRule } from './ray-rule.js';
@@ -82,18 +83,16 @@ interface Filling {
 
 function stretchesIn({ own, later }: Filling, stretches: readonly Stretch[], R_CB: Mat3): readonly Stretch[] {
   const found: Stretch[] = [];
+  const inside: Interval = { enter: 0, leave: 0 };
   for (const stretch of stretches) {
-    const a_C = mulVec(R_CB, stretch.a);
-    const d_C = mulVec(R_CB, stretch.d);
+    turnInto(a_C, R_CB, stretch.a);
+    turnInto(d_C, R_CB, stretch.d);
     let outside: readonly Interval[] | null = null; // most rays meet no filling
     for (const { bore, bounds } of own) {
       if (keepsClear(bounds, a_C, d_C, stretch)) continue;
-      const inside = insideBore(bore, a_C, d_C);
+      crossBore(inside, bore, a_C, d_C);
       if (!(Math.min(inside.leave, stretch.e) > Math.max(inside.enter, stretch.s))) continue;
-      outside ??= later.reduce<readonly Interval[]>(
-        (left, each) => without(left, insideBore(each, a_C, d_C)),
-        [{ enter: stretch.s, leave: stretch.e }],
-      );
+      outside ??= leftBy(later, stretch);
       for (const { enter, leave } of outside) {
         const s = Math.max(enter, inside.enter);
         const e = Math.min(leave, inside.leave);
@@ -103,4 +102,27 @@ function stretchesIn({ own, later }: Filling, stretches: readonly Stretch[], R_C
     }
   }
   return found;
+}
+
+/** What later bores leave of a stretch whose ray was just turned. */
+function leftBy(later: readonly BoreSolid[], { s, e }: Stretch): readonly Interval[] {
+  const gone: Interval = { enter: 0, leave: 0 };
+  let left: readonly Interval[] = [{ enter: s, leave: e }];
+  for (const bore of later) {
+    crossBore(gone, bore, a_C, d_C);
+    left = without(left, gone);
+  }
+  return left;
+}
+
+// the ray that is looked at just now, in C: written over with each
+const a_C: Point = [0, 0, 0];
+const d_C: Point = [0, 0, 0];
+
+type Point = [number, number, number];
+
+function turnInto(out: Point, R: Mat3, v: Vec3): void {
+  out[0] = R[0][0] * v[0] + R[0][1] * v[1] + R[0][2] * v[2];
+  out[1] = R[1][0] * v[0] + R[1][1] * v[1] + R[1][2] * v[2];
+  out[2] = R[2][0] * v[0] + R[2][1] * v[1] + R[2][2] * v[2];
 }

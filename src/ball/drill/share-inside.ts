@@ -1,6 +1,6 @@
 import type { Interval } from '../solid/ray-interval.js';
 import type { Stretch } from '../solid/stretch.js';
-import { type BoreSolid, insideBore } from './bore-solid.js';
+import { type BoreSolid, crossBore } from './bore-solid.js';
 import { without } from './bore-stretches.js';
 
 /**
@@ -11,11 +11,13 @@ import { without } from './bore-stretches.js';
 export function shareInside(stretches: readonly Stretch[], bores: readonly BoreSolid[]): number {
   let all = 0;
   let outside = 0;
+  const inside: Interval = { enter: 0, leave: 0 };
   for (const { a, d, area, s, e } of stretches) {
-    const left = bores.reduce<readonly Interval[]>(
-      (kept, bore) => without(kept, insideBore(bore, a, d)),
-      [{ enter: s, leave: e }],
-    );
+    let left: readonly Interval[] = [{ enter: s, leave: e }];
+    for (const bore of bores) {
+      crossBore(inside, bore, a, d);
+      left = without(left, inside);
+    }
     all += area * (e - s);
     outside += left.reduce((sum, { enter, leave }) => sum + area * (leave - enter), 0);
   }

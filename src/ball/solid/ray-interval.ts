@@ -65,67 +65,70 @@ export function crossShape(
  * Allocates nothing. All shapes are convex, so the stretch is one interval.
  */
 export function crossRay(out: Interval, shape: UnitShape, ray: Float64Array): void {
-  const ox = ray[0];
-  const oy = ray[1];
-  const oz = ray[2];
-  const dx = ray[3];
-  const dy = ray[4];
-  const dz = ray[5];
   out.enter = Number.NEGATIVE_INFINITY;
   out.leave = Number.POSITIVE_INFINITY;
   switch (shape.kind) {
     case 'ball':
-      clipQuadric(
-        out,
-        dx * dx + dy * dy + dz * dz,
-        ox * dx + oy * dy + oz * dz,
-        ox * ox + oy * oy + oz * oz - 1,
-      );
+      setBall(ray, ray[2]);
+      clipQuadric(out);
       return;
     case 'cylinder':
-      clipSlab(out, oz, dz);
-      clipQuadric(out, dx * dx + dy * dy, ox * dx + oy * dy, ox * ox + oy * oy - 1);
+      clipSlab(out, ray, 2);
+      setWall(ray);
+      clipQuadric(out);
       return;
     case 'box':
-      clipSlab(out, ox, dx);
-      clipSlab(out, oy, dy);
-      clipSlab(out, oz, dz);
+      clipSlab(out, ray, 0);
+      clipSlab(out, ray, 1);
+      clipSlab(out, ray, 2);
       return;
-    case 'cone': {
-      clipSlab(out, oz, dz);
-      const slope = (shape.top - 1) / 2;
-      const or = (1 + shape.top) / 2 + slope * oz;
-      const dr = slope * dz;
-      const a = dx * dx + dy * dy - dr * dr;
-      const b = ox * dx + oy * dy - or * dr;
-      const c = ox * ox + oy * oy - or * or;
-      if (a > TINY) clipQuadric(out, a, b, c);
-      else clipSteepCone(out, a, b, c, dr);
+    case 'cone':
+      clipSlab(out, ray, 2);
+      clipCone(out, shape.top, ray);
       return;
-    }
     case 'capsule':
-      crossCapsule(out, shape.half, ox, oy, oz, dx, dy, dz);
+      setWall(ray);
+      clipQuadric(out);
+      if (out.leave > out.enter) endCapsule(out, shape.half, ray);
       return;
   }
 }
 
+/** The quadric that a ray is clipped by, a t² + 2 b t + c ≤ 0: numbers that one function leaves to the next. */
+const quadric = new Float64Array(3);
+
+/** The unit ball. @param oz  where the ray starts along z, as seen from the ball's middle */
+function setBall(ray: Float64Array, oz: number): void {
+  quadric[0] = ray[3] * ray[3] + ray[4] * ray[4] + ray[5] * ray[5];
+  quadric[1] = ray[0] * ray[3] + ray[1] * ray[4] + oz * ray[5];
+  quadric[2] = ray[0] * ray[0] + ray[1] * ray[1] + oz * oz - 1;
+}
+
+/** The wall of the unit cylinder. */
+function setWall(ray: Float64Array): void {
+  quadric[0] = ray[3] * ray[3] + ray[4] * ray[4];
+  quadric[1] = ray[0] * ray[3] + ray[1] * ray[4];
+  quadric[2] = ray[0] * ray[0] + ray[1] * ray[1] - 1;
+}
+
+/** Keeps what lies within the side of a cone. @param top  its radius at z = 1; at z = −1 it is one */
+function clipCone(out: Interval, top: number, ray: Float64Array): void {
+  const slope = (top - 1) / 2;
+  const or = (1 + top) / 2 + slope * ray[2];
+  const dr = slope * ray[5];
+  quadric[0] = ray[3] * ray[3] + ray[4] * ray[4] - dr * dr;
+  quadric[1] = ray[0] * ray[3] + ray[1] * ray[4] - or * dr;
+  quadric[2] = ray[0] * ray[0] + ray[1] * ray[1] - or * or;
+  if (quadric[0] > TINY) clipQuadric(out);
+  else clipSteepCone(out, dr > 0);
+}
+
 /** A capsule is entered through its wall, or else through the ball at the end beyond which the wall's line is met. */
-function crossCapsule(
-  out: Interval,
-  half: number,
-  ox: number,
-  oy: number,
-  oz: number,
-  dx: number,
-  dy: number,
-  dz: number,
-): void {
-  clipQuadric(out, dx * dx + dy * dy, ox * dx + oy * dy, ox * ox + oy * oy - 1);
-  if (!(out.leave > out.enter)) return;
+function endCapsule(out: Interval, half: number, ray: Float64Array): void {
   const end = (t: number, sense: 1 | -1): number => {
     // along the axis the wall is never met: t is infinite and the ray ends at the ball it runs to
-    const z = Number.isFinite(t) ? oz + t * dz : sense * dz * Number.POSITIVE_INFINITY;
-    return Math.abs(z) <= half ? t : ballRoot(ox, oy, oz - Math.sign(z) * half, dx, dy, dz, sense);
+    const z = Number.isFinite(t) ? ray[2] + t * ray[5] : sense * ray[5] * Number.POSITIVE_INFINITY;
+    return Math.abs(z) <= half ? t : ballRoot(ray, ray[2] - Math.sign(z) * half, sense);
   };
   const enter = end(out.enter, -1);
   const leave = end(out.leave, 1);
@@ -135,24 +138,17 @@ function crossCapsule(
   out.leave = isHit ? leave : Number.NEGATIVE_INFINITY;
 }
 
-/** First (sense −1) or last crossing of the unit ball's surface; NaN when the ray misses it. */
-function ballRoot(
-  ox: number,
-  oy: number,
-  oz: number,
-  dx: number,
-  dy: number,
-  dz: number,
-  sense: 1 | -1,
-): number {
-  const a = dx * dx + dy * dy + dz * dz;
-  const b = ox * dx + oy * dy + oz * dz;
-  const c = ox * ox + oy * oy + oz * oz - 1;
+/** First (sense −1) or last crossing of a unit ball's surface; NaN when the ray misses it. @param oz  as of `setBall` */
+function ballRoot(ray: Float64Array, oz: number, sense: 1 | -1): number {
+  setBall(ray, oz);
+  const [a, b, c] = quadric;
   return (-b + sense * Math.sqrt(b * b - a * c)) / a;
 }
 
 /** Keeps |o + t d| ≤ 1 of one coordinate. */
-function clipSlab(out: Interval, o: number, d: number): void {
+function clipSlab(out: Interval, ray: Float64Array, axis: 0 | 1 | 2): void {
+  const o = ray[axis];
+  const d = ray[axis + 3];
   if (d === 0) {
     if (Math.abs(o) > 1) out.leave = Number.NEGATIVE_INFINITY;
     return;
@@ -163,8 +159,11 @@ function clipSlab(out: Interval, o: number, d: number): void {
   out.leave = Math.min(out.leave, Math.max(a, b));
 }
 
-/** Keeps a t² + 2 b t + c ≤ 0 with a ≥ 0 (a = 0: the ray runs along the axis of a cylinder). */
-function clipQuadric(out: Interval, a: number, b: number, c: number): void {
+/** Keeps the inside of the quadric, a ≥ 0 (a = 0: the ray runs along the axis of a cylinder). */
+function clipQuadric(out: Interval): void {
+  const a = quadric[0];
+  const b = quadric[1];
+  const c = quadric[2];
   if (a < TINY) {
     if (c > 0) out.leave = Number.NEGATIVE_INFINITY;
     return;
@@ -184,9 +183,12 @@ function clipQuadric(out: Interval, a: number, b: number, c: number): void {
  * Keeps x² + y² ≤ r², that is a t² + 2 b t + c ≤ 0, where x, y and the radius r all run linearly along a ray that is as steep as the
  * cone's side or steeper: a ≤ 0. Within the slab r > 0, so what is kept there is one interval even where the quadric opens the other way.
  *
- * @param dr  change of the radius along the ray
+ * @param widens  whether the radius grows along the ray
  */
-function clipSteepCone(out: Interval, a: number, b: number, c: number, dr: number): void {
+function clipSteepCone(out: Interval, widens: boolean): void {
+  const a = quadric[0];
+  const b = quadric[1];
+  const c = quadric[2];
   if (a > -TINY) {
     // one crossing: 2 b t + c ≤ 0
     if (Math.abs(b) < TINY) {
@@ -202,7 +204,7 @@ function clipSteepCone(out: Interval, a: number, b: number, c: number, dr: numbe
   const first = Math.min(q / a, c / q);
   const second = Math.max(q / a, c / q);
   // of the two stretches only the one on the real nappe (r > 0) meets the slab
-  if (dr > 0) out.enter = Math.max(out.enter, second);
+  if (widens) out.enter = Math.max(out.enter, second);
   else out.leave = Math.min(out.leave, first);
 }
 

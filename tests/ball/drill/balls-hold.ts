@@ -3,6 +3,7 @@ import { expect } from 'vitest';
 import type { BallBody } from '../../../src/ball/drill/ball-body.js';
 import { driller } from '../../../src/ball/drill/drill.js';
 import { type Excavation, excavate } from '../../../src/ball/drill/excavation.js';
+import { fillHoles } from '../../../src/ball/drill/fill-holes.js';
 import { plugsOf } from '../../../src/ball/drill/plug.js';
 import {
   addMoments,
@@ -49,10 +50,8 @@ export const expectSame = (got: MassProperties, want: MassProperties, slack = 1)
   expectNear(got.I_Bcm_B, want.I_Bcm_B, slack * KG_M2);
 };
 
-export const plugged = ({ body, before }: Pick<RandomBall, 'body' | 'before'>): BallBody => ({
-  ...body,
-  plugs: plugsOf(before, RADIUS, RAYS),
-});
+export const plugged = ({ body, before }: Pick<RandomBall, 'body' | 'before'>): BallBody =>
+  fillHoles(body, plugsOf(before, RADIUS, RAYS));
 
 /** Turning core, plugs and holes together turns the drilled ball. */
 export const turnsAsOne = fc.property(anyBall, rotation, (ball, Q) => {
@@ -116,9 +115,9 @@ export const nothingIsLost = fc.property(anyBall, (ball) => {
   const { R_BC } = ball;
   const body = plugged(ball);
   const { stretches, putBack } = excavate(ball.holes, RADIUS, RAYS);
-  const asMade = { ...ball.body, plugs: [] };
+  const asMade = ball.body;
   const whole = momentsOf(driller(asMade, { stretches: [], putBack: NO_MOMENTS })(IDENTITY));
-  const filled = (body.plugs ?? []).reduce(
+  const filled = (body.fillings?.plugs ?? []).reduce(
     (sum, plug) =>
       addMoments(
         addMoments(sum, takenAlong(asMade, plug.stretches, IDENTITY), -1),

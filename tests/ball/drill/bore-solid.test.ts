@@ -1,19 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { boundsOf, keepsClear } from '../../../src/ball/drill/bore-bounds.js';
-import {
-  type BoreSolid,
-  boreSolid,
-  depthAt,
-  insideBore,
-  lowestBallDepth,
-} from '../../../src/ball/drill/bore-solid.js';
+import { type BoreSolid, boreSolid, depthAt, lowestBallDepth } from '../../../src/ball/drill/bore-solid.js';
 import { without } from '../../../src/ball/drill/bore-stretches.js';
 import { shareInside } from '../../../src/ball/drill/share-inside.js';
 import type { HoleTip } from '../../../src/layout/hole.js';
 import { addScaled, cross, dot, norm, scale, sub, type Vec3 } from '../../../src/math/vec3.js';
 import { direction, pointWithin, within } from '../../support/arbitraries.js';
 import { expectNear } from '../../support/expect-near.js';
+import { insideBore } from './inside-bore.js';
 
 /* Lengths in units of the ball's radius. */
 const bores: fc.Arbitrary<BoreSolid> = fc
@@ -41,7 +36,7 @@ function isInBore(bore: BoreSolid, p: Vec3): boolean {
 
 const STEPS = Array.from({ length: 161 }, (_, i) => -2 + i / 40);
 
-test('insideBore: along any ray just the points of wall and tip', () =>
+test('crossBore: along any ray just the points of wall and tip', () =>
   fc.assert(
     fc.property(bores, rays, (bore, { a, d }) => {
       const { enter, leave } = insideBore(bore, a, d);
@@ -55,7 +50,7 @@ test('insideBore: along any ray just the points of wall and tip', () =>
     { numRuns: 300 },
   ));
 
-test('insideBore: a line far from the axis is inside nowhere: it leaves no later than it enters', () =>
+test('crossBore: a line far from the axis is inside nowhere: it leaves no later than it enters', () =>
   fc.assert(
     fc.property(bores, rays, (bore, { d }) => {
       const across = cross(bore.d, d);

@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type BoreSolid, boreSolid, depthAt, insideBore } from '../../../src/ball/drill/bore-solid.js';
+import { type BoreSolid, boreSolid, depthAt } from '../../../src/ball/drill/bore-solid.js';
 import { boreWalls, wallBetween } from '../../../src/ball/drill/bore-walls.js';
 import type { Hole, HoleTip } from '../../../src/layout/hole.js';
 import { ballPoint } from '../../../src/math/ball-point.js';
 import { addScaled, norm, scale, sub, unit, type Vec3 } from '../../../src/math/vec3.js';
 import { within } from '../../support/arbitraries.js';
 import { expectNear } from '../../support/expect-near.js';
+import { insideBore } from './inside-bore.js';
 
 /* Lengths in inches here: the geometry has no unit. */
 const R = 4.297;

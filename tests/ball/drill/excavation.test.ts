@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { sphereMoments } from '../../../src/ball/drill/ball-body.js';
-import { boreSolid, insideBore, rayStart } from '../../../src/ball/drill/bore-solid.js';
+import { boreSolid, rayStart } from '../../../src/ball/drill/bore-solid.js';
 import { excavate } from '../../../src/ball/drill/excavation.js';
 import { addMoments, fromMoments, type Moments } from '../../../src/ball/mass/mass-properties.js';
 import { INCH, OUNCE } from '../../../src/base/units.js';
@@ -8,6 +8,7 @@ import type { Hole } from '../../../src/layout/hole.js';
 import { RADIUS, usualHoles } from '../../support/balls.js';
 import { expectNear } from '../../support/expect-near.js';
 import { takenOut } from '../../support/taken-out.js';
+import { insideBore } from './inside-bore.js';
 
 /** A flat-ended hole from the top of a ball straight down. */
 const straightHole = (radius: number, depth: number): Hole => ({
@@ -90,7 +91,7 @@ test('a hole deeper than its slug’s bore goes on into the ball, and is taken o
   expectNear(volume(bore + 0.01) - volume(bore), Math.PI * radius ** 2 * 0.01, 1e-15);
 });
 
-test('insideBore: a ray down the axis of a bore runs to the bottom of its tip', () => {
+test('crossBore: a ray down the axis of a bore runs to the bottom of its tip', () => {
   const [thumb] = usualHoles();
   for (const tip of ['flat', 'cone', 'round'] as const) {
     const bore = boreSolid(thumb, thumb.open, RADIUS, tip);

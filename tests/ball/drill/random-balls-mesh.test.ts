@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { driller } from '../../../src/ball/drill/drill.js';
 import { inertiaNumbers } from '../../../src/ball/drill/drilled-numbers.js';
 import { excavate } from '../../../src/ball/drill/excavation.js';
+import { fillHoles } from '../../../src/ball/drill/fill-holes.js';
 import { plugsOf } from '../../../src/ball/drill/plug.js';
 import { fromMoments, type MassProperties } from '../../../src/ball/mass/mass-properties.js';
 import { uniformMoments } from '../../../src/ball/solid/stretch.js';
@@ -34,7 +35,7 @@ beforeAll(async () => {
 });
 
 const byRays = ({ body, holes, before, R_BC }: RandomBall, rays = RAYS): MassProperties =>
-  driller({ ...body, plugs: plugsOf(before, RADIUS, rays) }, excavate(holes, RADIUS, rays))(R_BC);
+  driller(fillHoles(body, plugsOf(before, RADIUS, rays)), excavate(holes, RADIUS, rays))(R_BC);
 
 const inInches = (ball: MassProperties): number[] => {
   const { lowRg, differential, intermediateDifferential } = inertiaNumbers(ball);

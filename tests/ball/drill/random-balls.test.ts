@@ -123,7 +123,7 @@ test('plugs turn with the core: an empty grip leaves the plugged ball as it was,
         I_Bcm_B: rotateTensor(ball.R_BC, still.I_Bcm_B),
       });
       // between what the lightest and the heaviest filling of the same holes would weigh
-      const volume = plugged(ball).plugs?.reduce(
+      const volume = plugged(ball).fillings?.plugs.reduce(
         (sum, { stretches }) => sum + uniformMoments(stretches, 1).mass,
         0,
       );
