@@ -83,7 +83,13 @@ function blocks(answer: RecommendAnswer, page: Page): Labelled[] {
     { label: 'HOW SURE', texts: sentences(say(answer.headline, units)), keep: 2, yields: 3 },
     { label: 'WHY', texts: whyTexts(answer, best, units), keep: 1, yields: 6 },
     { label: 'PRACTICE', texts: practiceTexts(answer, units), keep: 1, yields: 7 },
-    { label: 'MOVES MORE', texts: strongerTexts(answer, best, units), keep: 1, yields: 8 },
+    {
+      label: 'MOVES MORE',
+      texts: strongerTexts(answer, best, units),
+      keep: 1,
+      yields: 8,
+      between: '; ',
+    },
     { label: 'SURER', texts: surerTexts(answer, units), keep: 0, yields: 10 },
     {
       label: 'ALSO GOOD',
@@ -148,20 +154,30 @@ export function whyTexts(
     if (reason.code !== 'cause-of-difference') return [];
     const { reading, total, cause, byCause } = reason.params;
     const { name, compared } = REACTION_NUMBERS[reading];
-    const { change, name: unit } = units[compared.quantity];
-    const size = change(Math.abs(total)).replace('+', '');
+    const { size, name: unit } = units[compared.quantity];
+    const [all, part] = [size(total), size(byCause)];
     const subject = targets.length > 1 ? `${name} ` : '';
-    const what = `${subject}${size} ${unit} ${total > 0 ? compared.more : compared.less}`;
-    return [{ what, cause: CAUSE_NAMES[cause], by: change(byCause) }];
+    const what = `${subject}${all} ${unit} ${total > 0 ? compared.more : compared.less}`;
+    return [{ what, cause: CAUSE_NAMES[cause], all, part, unit }];
   });
-  const causes = [...grouped(found, ({ cause }) => cause)].map(
-    ([cause, each]) =>
-      `${each.map(({ what }) => what).join(', ')}, ${listed(each.map(({ by }) => by))} of it from ${cause}`,
-  );
+  const causes = [...grouped(found, ({ cause }) => cause)].map(([cause, each]) => {
+    const differences = each.map(({ what }) => what).join(', ');
+    return `${differences}, ${partOf(each)} of it from ${cause}`;
+  });
   return [
     ...(met.length > 0 ? [`${capital(met.join(', '))}.`] : []),
     ...(causes.length > 0 ? [`One steady shot against the usual layout: ${causes.join('; ')}.`] : []),
   ];
+}
+
+/** How much of the differences with one cause it makes: a main cause may make more than all, which others then undo. */
+function partOf(
+  differences: readonly { readonly all: string; readonly part: string; readonly unit: string }[],
+): string {
+  const [{ all, part }, ...others] = differences;
+  if (others.length > 0) return listed(differences.map((each) => `${each.part} ${each.unit}`));
+  if (part === all) return 'all';
+  return Number(part) > Number(all) ? 'more than all' : part;
 }
 
 /** What physics and practice each would choose, where they differ. */
@@ -203,5 +219,5 @@ function strongerTexts(
     .filter((lever) => strength(lever) >= IN_A_GAME)
     .sort((a, b) => strength(b) - strength(a))
     .slice(0, MOST_LEVERS)
-    .map((lever) => `${say(lever.change, units)}: ${sizeText(sizeOf(lever), ids, units)}.`);
+    .map((lever) => `${say(lever.change, units)}: ${sizeText(sizeOf(lever), ids, units)}`);
 }

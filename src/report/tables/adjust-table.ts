@@ -51,7 +51,7 @@ export function adjustGrid(
       ]),
       [
         'shots vary by',
-        ...ids.map((id) => `${unitOf(id, units).change(scatter[id]).replace('+', '±')} `),
+        ...ids.map((id) => `±${unitOf(id, units).size(scatter[id])} `),
         ...missing.map(() => ''),
         ...inFull(''),
         '',
@@ -65,7 +65,7 @@ export const didLines = ({ wished }: AdjustAnswer, units: Units): string[] =>
   wished.map(({ reading, did, from, deviation, wanted }) => {
     const { name } = REACTION_NUMBERS[reading];
     const unit = unitOf(reading, units);
-    const about = deviation === null ? '' : ` ${unit.change(deviation).replace('+', '±')}`;
+    const about = deviation === null ? '' : ` ±${unit.size(deviation)}`;
     const sources = { told: 'you say', log: 'your log', simulated: 'simulated' };
     return `${capital(name)}: ${unit.show(did)}${about} ${unit.name} (${sources[from]}), wanted ${withUnit(wanted, unit)}.`;
   });

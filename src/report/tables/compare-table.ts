@@ -57,7 +57,7 @@ export function compareGrid({ rows, varies, scatter }: CompareAnswer, units: Uni
       }),
       [
         'shots vary by',
-        ...COMPARED_IDS.map((id) => `${unitOf(id, units).change(scatter[id]).replace('+', '±')} `),
+        ...COMPARED_IDS.map((id) => `±${unitOf(id, units).size(scatter[id])} `),
         ...without(''),
         '',
         '',

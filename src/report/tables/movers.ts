@@ -83,8 +83,9 @@ export function movers(id: WishedId, given: Moved, units: Units): readonly Mover
 /** How far something moves a number, in words: `4.1 ft`, `0.2 ft later`. */
 export function moverSize({ kind, size }: Mover, id: WishedId, units: Units): string {
   const { quantity, more, less } = REACTION_NUMBERS[id].compared;
-  const { change, name } = units[quantity];
-  const shown = change(Math.abs(size)).replace('+', '');
+  const unit = units[quantity];
+  const { name } = unit;
+  const shown = unit.size(size);
   const isSpread = kind === 'shots' || kind === 'reach';
   return Number(shown) === 0
     ? `0 ${name}`

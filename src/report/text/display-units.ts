@@ -11,6 +11,8 @@ export interface DisplayUnit {
   readonly show: (value: number) => string;
   /** A difference, with its sign. */
   readonly change: (value: number) => string;
+  /** How large a difference is, as finely, without its sign. */
+  readonly size: (value: number) => string;
 }
 
 /** What quantities there are. */
@@ -92,6 +94,7 @@ function unit(name: string, per: number, digits: number, changeDigits = digits):
     per,
     show: (value) => decimals(value * per, digits),
     change: (value) => signed(value * per, changeDigits),
+    size: (value) => decimals(Math.abs(value * per), changeDigits),
   };
 }
 

@@ -24,8 +24,8 @@ export function reachHeading(
     const id = NUMBER_OF_WISH[wish];
     const off = Math.abs(reaction[id] - value);
     if (off < IN_A_NIGHT * scatter[id]) return [];
-    const { change, name } = units[REACTION_NUMBERS[id].compared.quantity];
-    return [`${change(off).replace('+', '')} ${name} of ${REACTION_NUMBERS[id].name}`];
+    const { size, name } = units[REACTION_NUMBERS[id].compared.quantity];
+    return [`${size(off)} ${name} of ${REACTION_NUMBERS[id].name}`];
   });
   return missed.length === 0
     ? `${layout} does what was asked for, as far as shots can show`

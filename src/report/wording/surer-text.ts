@@ -20,10 +20,10 @@ export const surerShortly = (
 function nearerText(size: SurerAnswer['size'], ids: readonly WishedId[], units: Units): string {
   const parts = ids.flatMap((id) => {
     const { name, compared } = REACTION_NUMBERS[id];
-    const { change, name: unit } = units[compared.quantity];
-    const shown = change(Math.abs(size[id])).replace('+', '');
+    const unit = units[compared.quantity];
+    const shown = unit.size(size[id]);
     if (Number(shown) === 0) return [];
-    return [`${shown} ${unit} ${size[id] > 0 ? 'nearer to' : 'farther from'} the ${name} you asked for`];
+    return [`${shown} ${unit.name} ${size[id] > 0 ? 'nearer to' : 'farther from'} the ${name} you asked for`];
   });
   return parts.length > 0 ? ` The other layout is then ${parts.join(' and ')}.` : '';
 }

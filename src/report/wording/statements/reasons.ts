@@ -100,8 +100,7 @@ const GRIP_WORDS = {
 const changeWithUnit = (value: number, { change, name }: DisplayUnit): string => `${change(value)} ${name}`;
 
 /** How large a difference is, as finely as differences are shown. */
-const sizeOf = (value: number, { change, name }: DisplayUnit): string =>
-  `${change(Math.abs(value)).replace('+', '')} ${name}`;
+const sizeOf = (value: number, { size, name }: DisplayUnit): string => `${size(value)} ${name}`;
 
 /** Whether a number is shown as zero. */
 const isNothing = (value: number, { show }: DisplayUnit): boolean => Number(show(value)) === 0;

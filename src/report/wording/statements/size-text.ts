@@ -16,9 +16,9 @@ export function sizeText<K extends ComparedId>(
 ): string {
   const parts = ids.flatMap((id) => {
     const { quantity, more, less } = REACTION_NUMBERS[id].compared;
-    const { change, name } = units[quantity];
-    const shown = change(Math.abs(size[id])).replace('+', '');
-    return Number(shown) === 0 ? [] : [`${shown} ${name} ${size[id] > 0 ? more : less}`];
+    const unit = units[quantity];
+    const shown = unit.size(size[id]);
+    return Number(shown) === 0 ? [] : [`${shown} ${unit.name} ${size[id] > 0 ? more : less}`];
   });
   return parts.length > 0 ? parts.join(', ') : NOTHING;
 }
@@ -31,8 +31,8 @@ export const scatterText = <K extends ComparedId>(
 ): string =>
   ids
     .map((id) => {
-      const { change, name } = units[REACTION_NUMBERS[id].compared.quantity];
-      return `${change(scatter[id]).replace('+', '±')} ${name}`;
+      const { size, name } = units[REACTION_NUMBERS[id].compared.quantity];
+      return `±${size(scatter[id])} ${name}`;
     })
     .join(', ')
     .replace(/, ([^,]*)$/, ' and $1');
