@@ -59,14 +59,13 @@ const mixedBalls = (from: Layout, own: Layout): readonly MixedBall[] =>
     centreOf: mask & CENTRE ? own : from,
     inertiaOf: mask & INERTIA ? own : from,
     carriesOil: (mask & NO_OIL) === 0,
-    finish: 'own',
   }));
 
 const atUsualFinish = (layout: Layout): MixedBall => ({
   centreOf: layout,
   inertiaOf: layout,
   carriesOil: true,
-  finish: 'usual',
+  grit: USUAL_GRIT,
 });
 
 /** A layout with the reference's drilling angle; then turned to its own with the centre of mass held; then whole. */
@@ -75,7 +74,7 @@ const turnedBalls = (before: Layout, own: Layout): readonly MixedBall[] =>
     [before, before],
     [before, own],
     [own, own],
-  ].map(([centreOf, inertiaOf]) => ({ centreOf, inertiaOf, carriesOil: true, finish: 'own' }));
+  ].map(([centreOf, inertiaOf]) => ({ centreOf, inertiaOf, carriesOil: true }));
 
 /** Whether shots reach the pins from one laydown, so that they differ by the ball alone; there must be some. */
 const areComparable = (outcomes: readonly Outcome[]): boolean =>

@@ -6,9 +6,9 @@ import {
   HIGH_SURFACE,
   LOW_SURFACE,
   NOMINAL_SURFACE,
-  REFERENCE_GRIT,
   USUAL_FRICTION,
 } from '../simulate/worlds/assumed-surface.js';
+import { REFERENCE_GRIT } from '../simulate/worlds/friction-of.js';
 
 /** What was assumed of the oil that a ball carries on its own rings. */
 export const oilOnBall = (): Assumption => ({

@@ -1,7 +1,7 @@
 import { USUAL_GRIT } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
-import { REFERENCE_GRIT } from '../simulate/worlds/assumed-surface.js';
 import type { Drawn } from '../simulate/worlds/draws.js';
+import { REFERENCE_GRIT } from '../simulate/worlds/friction-of.js';
 import { LASTING, type LastingCoordinate } from '../simulate/worlds/lasting.js';
 import type { Learned } from '../simulate/worlds/learned.js';
 import type { LoggedBall } from './logged.js';

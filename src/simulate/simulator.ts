@@ -18,13 +18,13 @@ import type { RollingBody } from '../motion/shot/body.js';
 import { Lender } from '../motion/shot/lender.js';
 import type { Launch, Release } from '../motion/shot/release.js';
 import { type LeanShot, rollLeanShot, rollShot, type Shot } from '../motion/shot/shot.js';
-import { USUAL_GRIT } from '../records/schemas/ball.js';
 import { ownLines } from './own-line.js';
 import type { ShotProblem } from './shot-problem.js';
 import { type AlteredBall, withInertiaNumber } from './unreal/altered-ball.js';
 import type { MixedBall } from './unreal/mixed-ball.js';
-import { type AssumedSurface, frictionOf } from './worlds/assumed-surface.js';
+import type { AssumedSurface } from './worlds/assumed-surface.js';
 import type { Deviations } from './worlds/deviations.js';
+import { frictionOf } from './worlds/friction-of.js';
 import { asMade } from './worlds/made-ball.js';
 
 /** What one layout does in one world: numbers only, cheap to hand between workers. SI. */
@@ -143,12 +143,12 @@ export function simulator(problem: ShotProblem): Simulator {
   const ownShot = (layout: Layout, near?: Launch, lent?: Lender): RolledShot =>
     onOwnLine(ready(layout, nominal, lent), near);
 
-  const mixedInputs = ({ centreOf, inertiaOf, carriesOil, finish }: MixedBall): WorldInputs => {
+  const mixedInputs = ({ centreOf, inertiaOf, carriesOil, grit }: MixedBall): WorldInputs => {
     const { body, surface, freshSurface, ...rest } = inputs(inertiaOf, nominal);
     return {
       ...rest,
       body: { ...body, p_BoBcm_B: drilled(centreOf, nominal).p_BoBcm_B },
-      surface: finish === 'own' ? surface : surfaceIn(nominal, oilUnder, { pattern, grit: USUAL_GRIT }),
+      surface: grit === undefined ? surface : surfaceIn(nominal, oilUnder, { pattern, grit }),
       freshSurface: carriesOil ? freshSurface : { ...freshSurface, carriedShare: 0 },
     };
   };

@@ -9,9 +9,9 @@ const HOOK = `import { writeSync } from 'node:fs';
 export async function load(url, context, next) { writeSync(2, 'loads ' + url + '\\n'); return next(url, context); }`;
 const REGISTER = `import { register } from 'node:module'; register(${JSON.stringify(`data:text/javascript,${encodeURIComponent(HOOK)}`)});`;
 
-/** Files of the project and packages that a command line loads. */
-function loadedBy(args: readonly string[]): readonly string[] {
-  const hooked = ['--import', `data:text/javascript,${encodeURIComponent(REGISTER)}`, MAIN, ...args];
+/** Files of the project and packages that a command line loads. @param entry  what is run; the program when left out */
+function loadedBy(args: readonly string[], entry = MAIN): readonly string[] {
+  const hooked = ['--import', `data:text/javascript,${encodeURIComponent(REGISTER)}`, entry, ...args];
   const { status, stderr } = spawnSync(process.execPath, hooked, { env: ENV, encoding: 'utf8' });
   expect(status, stderr).toBe(0);
   return [...stderr.matchAll(/^loads file:\S*\/(dist|node_modules)\/(\S+)$/gm)].map(
@@ -40,6 +40,13 @@ test.each([
   expect(loaded.filter((path) => /onnxruntime|^dist\/(interview|regression)\//.test(path))).toEqual([]);
 });
 
+test('a command that has all its flags loads no prompts', () => {
+  const records = ['--bowler', 'average-right', '--ball', 'plain-medium', '--lane', 'house-easy'];
+  const loaded = loadedBy(['roll', ...records, '--layout', '70 x 4 1/2 x 30']);
+  expect(loaded).toContain('dist/cli/commands/recommend-command.js'); // whose flags it shares
+  expect(loaded.filter((path) => /^node_modules\/@?inquirer/.test(path))).toEqual([]);
+});
+
 test('a sheet as SVG loads no PNG library', () => {
   const folder = scratchFolder();
   const layout = ['--bowler', 'average-right', '--ball', 'plain-medium', '--layout', '70 x 4 1/2 x 30'];
@@ -47,4 +54,10 @@ test('a sheet as SVG loads no PNG library', () => {
   expect(loaded).toContain('dist/report/scene/svg-file.js');
   expect(loaded.filter((path) => path.includes('resvg'))).toEqual([]);
   folder.remove();
+});
+
+test('a thread that rolls shots loads no package', () => {
+  const loaded = loadedBy([], MAIN.replace('cli/main.js', 'simulate/shot-worker.js'));
+  expect(loaded).toContain('dist/simulate/simulator.js');
+  expect(loaded.filter((path) => path.startsWith('node_modules/'))).toEqual([]);
 });

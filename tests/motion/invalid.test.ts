@@ -79,6 +79,7 @@ test.each([
     const shot = rollShot(body, release, at, on, how);
     expect(shot.outcome).toBe('invalid');
     expect(shot.time.length).toBe(0);
+    expect(shot.rollStart).toBe(-1);
     const { rollsBeforePins, ...numbers } = reactionNumbers(shot, 0.1085);
     expect(rollsBeforePins).toBe(false);
     for (const value of Object.values(numbers)) expect(value).toBeNaN();

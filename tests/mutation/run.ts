@@ -1,5 +1,6 @@
-import { existsSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import type { schema } from '@stryker-mutator/api/core';
 import { Stryker } from '@stryker-mutator/core';
 import { mutantsPage } from './mutants-page.js';
 import { keptOutcomes } from './outcomes.js';
@@ -33,11 +34,27 @@ async function mutate(folder: string): Promise<void> {
   // read by vitest's settings and by the sample, in processes of Stryker's
   process.env['MUTATED_FOLDER'] = folder;
   process.env['MUTATED_SHARE'] = values.share;
-  // first with the tests that reach a mutant while they run; then, with all, what is only met as a file is loaded
+  // first with the tests that reach a mutant while they run; then, with all, what is met before they begin and not killed yet
   for (const ignoreStatic of [true, false]) {
     const options = strykerOptions(folder, Number(values.share), values.file);
     const force = values.anew && ignoreStatic;
+    if (!ignoreStatic) askAgain(options.incrementalFile);
     const mutants = await new Stryker({ ...options, ignoreStatic, force }).runMutationTest();
-    if (!mutants.some(({ status }) => status === 'Ignored')) break;
+    if (!mutants.some((mutant) => mutant.static && isLeft(mutant.status))) break;
   }
+}
+
+function isLeft(status: schema.MutantStatus): boolean {
+  return status === 'Ignored' || status === 'Survived';
+}
+
+/**
+ * Forgets what is known of mutants that live and are met before tests begin (`beforeAll`) as well as in some of them: only these were
+ * asked, though others work on what was made before.
+ */
+function askAgain(file: string): void {
+  const known = JSON.parse(readFileSync(file, 'utf8')) as schema.MutationTestResult;
+  for (const each of Object.values(known.files))
+    each.mutants = each.mutants.filter((mutant) => !(mutant.static && isLeft(mutant.status)));
+  writeFileSync(file, JSON.stringify(known));
 }

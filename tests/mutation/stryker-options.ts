@@ -14,7 +14,7 @@ export function strykerOptions(
   folder: string,
   share: number,
   files: readonly string[],
-): PartialStrykerOptions {
+): PartialStrykerOptions & { readonly incrementalFile: string } {
   const kept = keptOf(folder, share);
   return {
     mutate: files.map((name) => `src/${folder}/${name}`),

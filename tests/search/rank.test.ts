@@ -206,6 +206,28 @@ describe('rankInWorlds', () => {
     );
   });
 
+  test('counts the usual once, too, where layouts that tie are weighed against one another', async () => {
+    const [first, second] = LAYOUTS;
+    // in a circle, each ahead of the next in two worlds of three, and all of one mean: practice decides
+    const circle = new Map([first, second, MIDDLE_LAYOUT].map((layout, i) => [keyOf(layout), i]));
+    const { cache: made } = fakeCache((layout, world) => {
+      const place = circle.get(keyOf(layout));
+      return place === undefined ? 10 : 50 - 0.1 * ((place + world) % 3);
+    });
+    const cache = { ...made, middle: { layout: MIDDLE_LAYOUT, outcome: madeUpOutcome({}) } };
+    const result = resultOf(inOrder, cache);
+    const found = [...result.found.slice(0, 2), { ...result.found[2], layout: { ...MIDDLE_LAYOUT } }];
+    const byPractice = (layout: LayoutNumbers): number => 50 - 10 * circle.get(keyOf(layout))!;
+    const { ranked } = await rankInWorlds(
+      { ...result, found },
+      3,
+      { ...madeUpSetting(() => ({})).setting, ...setting },
+      { ...rules, byPractice },
+    );
+    // the first is behind the usual, the second behind the first; the usual leads, and the others stand by practice
+    expect(ranked.map(({ layout }) => keyOf(layout))).toEqual([MIDDLE_LAYOUT, first, second].map(keyOf));
+  });
+
   test('has no runner-up where nothing follows', async () => {
     const { cache: made } = fakeCache(() => 50);
     const cache = { ...made, middle: { layout: MIDDLE_LAYOUT, outcome: madeUpOutcome({ shot: 'gutter' }) } };

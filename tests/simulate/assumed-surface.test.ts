@@ -1,8 +1,9 @@
 import { mean, sampleCorrelation, standardDeviation } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
 import { loadFrictionPrior } from '../../src/records/shared/shared-data.js';
-import { frictionOf, NOMINAL_SURFACE, USUAL_FRICTION } from '../../src/simulate/worlds/assumed-surface.js';
+import { NOMINAL_SURFACE, USUAL_FRICTION } from '../../src/simulate/worlds/assumed-surface.js';
 import { drawDeviations } from '../../src/simulate/worlds/deviations.js';
+import { frictionOf } from '../../src/simulate/worlds/friction-of.js';
 import { USUAL_BALLS } from '../support/balls.js';
 import { averageBowler } from '../support/problems.js';
 

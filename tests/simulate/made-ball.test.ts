@@ -10,8 +10,9 @@ import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
 import { demoShelf } from '../../src/records/read/shelf.js';
+import { drawMade, guessedOf } from '../../src/simulate/worlds/draw-made.js';
 import { drawsOf } from '../../src/simulate/worlds/draws.js';
-import { AS_PUBLISHED, asMade, drawMade, guessedOf } from '../../src/simulate/worlds/made-ball.js';
+import { AS_PUBLISHED, asMade } from '../../src/simulate/worlds/made-ball.js';
 import { averageBowler, plainBall } from '../support/problems.js';
 
 const strongBall = demoShelf().balls.find(({ id }) => id === 'asymmetric-strong')!.record;

@@ -14,8 +14,8 @@ import type { Lane } from '../../src/records/schemas/lane.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
 import { type ShotProblem, unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
-import { frictionOf } from '../../src/simulate/worlds/assumed-surface.js';
 import { type Deviations, NO_DEVIATIONS } from '../../src/simulate/worlds/deviations.js';
+import { frictionOf } from '../../src/simulate/worlds/friction-of.js';
 
 /** One thing to roll: who, with what, drilled how. */
 export interface Case {

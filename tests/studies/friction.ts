@@ -15,8 +15,9 @@ import { findLine } from '../../src/simulate/line.js';
 import { type ShotProblem, unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
 import { arrowsBoard } from '../../src/simulate/usual-line.js';
-import { frictionOf, NOMINAL_SURFACE } from '../../src/simulate/worlds/assumed-surface.js';
+import { NOMINAL_SURFACE } from '../../src/simulate/worlds/assumed-surface.js';
 import { NO_DEVIATIONS } from '../../src/simulate/worlds/deviations.js';
+import { frictionOf } from '../../src/simulate/worlds/friction-of.js';
 import { isotropicBall } from '../support/bodies.js';
 import { PUBLISHED } from './simulated-optimum.js';
 

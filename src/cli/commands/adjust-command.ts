@@ -15,16 +15,16 @@ import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import { canAsk, type Terminal } from '../terminal/terminal.js';
-import { askAdjust } from './ask-adjust.js';
 import { searchFlags } from './recommend-command.js';
 
 /** `flarewise adjust`: what to change where a drilled ball does not do what was wanted. */
 export async function adjustCommand(given: AdjustOptions, terminal: Terminal): Promise<void> {
   const options =
     given.input && canAsk(terminal)
-      ? await atDesk(askStreams(given, terminal), UNITS[unitsFlag(given.units)], (desk) =>
-          askAdjust(given, desk, terminal),
-        )
+      ? await atDesk(askStreams(given, terminal), UNITS[unitsFlag(given.units)], async (desk) => {
+          const { askAdjust } = await import('./ask-adjust.js');
+          return askAdjust(given, desk, terminal);
+        })
       : given;
   const { drilled, asked, told, report, ...search } = collectFaults({
     drilled: () => keptDrilled(options, terminal),
@@ -44,7 +44,7 @@ export async function adjustCommand(given: AdjustOptions, terminal: Terminal): P
     });
   });
   const { adjustReport } = await import('../../report/screens/adjust-report.js');
-  printAnswer(answer, (page) => adjustReport(answer, page, options.full), options, terminal);
+  await printAnswer(answer, (page) => adjustReport(answer, page, options.full), options, terminal);
   if (report === null) return;
   const { adjustHtml } = await import('../../report/web/adjust-html.js');
   const invented = inventedAmong({ bowler, ball: kept.ball, lane });

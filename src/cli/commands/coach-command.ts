@@ -78,7 +78,7 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
   const printed = lines.map(printedCoachLine);
   if (options.jsonl) terminal.stdout.write(printed.map((line) => `${visibleJson(line)}\n`).join(''));
   else if (options.csv) terminal.stdout.write(coachCsv(lines));
-  else printAnswer(printed, (page) => coachReport(lines, page, options.full), options, terminal);
+  else await printAnswer(printed, (page) => coachReport(lines, page, options.full), options, terminal);
   if (given.report !== null) await writePage(given.report, lines, options, terminal);
 }
 

@@ -46,7 +46,7 @@ export async function coreCommand(
     const picture = () => corePicture(answer, page.units);
     writeOut(out.path, await pictureFile(out.kind, { picture, page: () => coreHtml(answer, faults, page) }));
   }
-  printAnswer(
+  await printAnswer(
     answer,
     (page) => (out ? `${visible(out.path)}\n` : coreReport(answer, page)),
     options,

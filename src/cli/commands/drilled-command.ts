@@ -33,7 +33,7 @@ export async function drilledCommand(options: DrilledOptions, terminal: Terminal
     ruleSet,
     budget: terminal.budget,
   });
-  printAnswer(
+  await printAnswer(
     answer,
     (page) => drilledReport(answer, page),
     options,

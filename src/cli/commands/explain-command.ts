@@ -37,5 +37,10 @@ export async function explainCommand(
       got: quotedTyped(asked),
       hint: `${found.near ? `Did you mean ${found.near}? ` : ''}flarewise explain lists all terms.`,
     });
-  printAnswer(wordedTerm(found.term, UNITS.trade), (page) => termReport(found.term, page), options, terminal);
+  await printAnswer(
+    wordedTerm(found.term, UNITS.trade),
+    (page) => termReport(found.term, page),
+    options,
+    terminal,
+  );
 }

@@ -70,10 +70,12 @@ async function answerJudgement(
       ),
     );
   });
-  const { judgeReport } = await import('../../report/screens/judge-report.js');
-  printAnswer(
+  await printAnswer(
     answer,
-    (page) => judgeReport(answer, page, options.full),
+    async (page) => {
+      const { judgeReport } = await import('../../report/screens/judge-report.js');
+      return judgeReport(answer, page, options.full);
+    },
     options,
     terminal,
     nextCommands({ ...options, layout: answer.layout.text }, ['sheet', 'recommend']),

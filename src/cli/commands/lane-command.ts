@@ -18,5 +18,11 @@ export async function laneCommand(options: LaneOptions, terminal: Terminal): Pro
     hand: () => oneOf('--hand', options.hand ?? 'right', HANDS, 'The side from which boards are counted.'),
   });
   const answer = laneAnswer(lane, hand);
-  printAnswer(answer, (page) => laneReport(answer, page), options, terminal, nextCommands(options, ['lane']));
+  await printAnswer(
+    answer,
+    (page) => laneReport(answer, page),
+    options,
+    terminal,
+    nextCommands(options, ['lane']),
+  );
 }

@@ -48,7 +48,7 @@ export async function learnedCommand(options: LearnedCommandOptions, terminal: T
     return learnedAnswer({ bowler, lane, ...log }, how);
   });
   if (!answer) throw noLog(bowler.name);
-  printAnswer(answer, (page) => learnedReport(answer, page, options.full), options, terminal);
+  await printAnswer(answer, (page) => learnedReport(answer, page, options.full), options, terminal);
   if (report !== null) await writePage(report, answer, inventedAmong({ bowler }), options, terminal);
 }
 

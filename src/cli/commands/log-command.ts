@@ -1,5 +1,5 @@
 import { visible } from '../../base/visible.js';
-import { atDesk, type Desk } from '../../interview/ask/desk.js';
+import { atDesk } from '../../interview/ask/desk.js';
 import type { LoggedAnswer } from '../../records/answers/log-answer.js';
 import { headAlone } from '../../records/log/add-shot.js';
 import { shotAt, withTyped } from '../../records/log/edit-shots.js';
@@ -12,8 +12,6 @@ import { eveningOf } from '../flags/date-flag.js';
 import { missingFlag, wholeNumber } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import type { LogOptions } from '../flags/options.js';
-import { askForShots } from '../log/ask-for-shots.js';
-import { askNight } from '../log/ask-night.js';
 import { changeShot, takeBack } from '../log/change-shot.js';
 import { importShots } from '../log/import-shots.js';
 import { keepShots } from '../log/keep-shots.js';
@@ -52,13 +50,13 @@ export async function logCommand(
     : null;
   if (action === 'ask') {
     const night = { on: evening, ...typed.given };
-    const ask = (desk: Desk) => askForShots(log, options, night, UNITS[units], desk, terminal);
-    await withDesk?.(ask);
+    const { askForShots } = await import('../log/ask-for-shots.js');
+    await withDesk?.((desk) => askForShots(log, options, night, UNITS[units], desk, terminal));
     return listShots(id, options, terminal, evening);
   }
   const given = { log, typed, boards, options, evening, units: UNITS[units], withDesk, terminal };
   const answer = await ACTIONS[action](given);
-  if (answer) printAnswer(answer, (page) => loggedReport(answer, page), options, terminal);
+  if (answer) await printAnswer(answer, (page) => loggedReport(answer, page), options, terminal);
   else terminal.stderr.write(`Nothing was kept.${againText(id, boards)}\n`);
 }
 
@@ -87,7 +85,9 @@ const ACTIONS: Readonly<Record<OneAction, (given: Given) => Promise<LoggedAnswer
     const night = { on: evening, ...given };
     const { head } = headAfter({ shot, given: night }, log.record.nights, log);
     const asked =
-      withDesk && head.lane === undefined ? await withDesk((desk) => askNight(head, log, desk)) : {};
+      withDesk && head.lane === undefined
+        ? await withDesk(async (desk) => (await import('../log/ask-night.js')).askNight(head, log, desk))
+        : {};
     const kept = await settleOdd({ shot, given: { ...night, ...asked } }, log, units, withDesk);
     return kept && keepShots(log, [kept], terminal);
   },

@@ -69,7 +69,7 @@ export async function mapCommand(options: MapOptions, terminal: Terminal): Promi
     return printAnswer(answer, () => `${visible(out.path)}\n`, options, terminal);
   }
   const layout = options.layout ?? formatLayout(MIDDLE_LAYOUT);
-  printAnswer(
+  await printAnswer(
     answer,
     (page) => mapReport(answer, page, options.full),
     options,

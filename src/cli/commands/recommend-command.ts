@@ -15,7 +15,6 @@ import type { GlobalOptions, RecommendCommandOptions } from '../flags/options.js
 import { rulesFlag } from '../flags/rules-flag.js';
 import { showFlag } from '../flags/show-flag.js';
 import { heedKeys, menuLines } from '../keys/heed-keys.js';
-import { writePage } from '../keys/write-page.js';
 import { withLearned } from '../learned/learned-for.js';
 import { nextCommands, SAVED } from '../print/next-commands.js';
 import { pageFor } from '../print/page-for.js';
@@ -130,19 +129,24 @@ export async function answerRecommendation(
       }),
     );
   }).finally(regression.close);
-  const { recommendationReport } = await import('../../report/screens/recommendation-report.js');
   const [best] = answer.layouts as [RankedLayout];
   // behind the first screen alone: one that is shown beside sections ends with them
   const beneath = menuLines({ options, terminal }, isAsked);
   const next = commandsAfter(best, inputs, options, terminal, beneath > 0);
-  printAnswer(
+  await printAnswer(
     answer,
-    (page) => recommendationReport(answer, page, { sections, next, beneath }),
+    async (page) => {
+      const { recommendationReport } = await import('../../report/screens/recommendation-report.js');
+      return recommendationReport(answer, page, { sections, next, beneath });
+    },
     options,
     terminal,
   );
   const standing = { answer, inputs, search, fitter, next, options, terminal };
-  if (report !== null) await writePage(report, standing);
+  if (report !== null) {
+    const { writePage } = await import('../keys/write-page.js');
+    await writePage(report, standing);
+  }
   const goesOn = await heedKeys(standing, isAsked);
   return { goesOn, surer: answer.surer.flatMap(({ field }) => (field === null ? [] : [field])) };
 }

@@ -24,7 +24,7 @@ export async function rollCommand(options: RollOptions, terminal: Terminal): Pro
   const layout = layoutOnBall(written, records.ball);
   const inputs = await withLearned({ ...records, layout }, options, { seed: USUAL_SEED }, terminal);
   const answer = rollAnswer(inputs, terminal.budget);
-  printAnswer(
+  await printAnswer(
     answer,
     (page) => rollReport(answer, inputs.bowler.hand, inputs.lane, page),
     options,

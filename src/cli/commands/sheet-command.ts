@@ -93,7 +93,7 @@ async function answerSheet(
     }),
   );
   if (!out) {
-    printAnswer(
+    await printAnswer(
       answer,
       (page) => sheetReport(answer, page),
       options,
@@ -103,5 +103,5 @@ async function answerSheet(
     return;
   }
   writeOut(out.path, await sheetFile(answer, out.kind, paper, UNITS[units]));
-  printAnswer(answer, () => `${visible(out.path)}\n`, options, terminal);
+  await printAnswer(answer, () => `${visible(out.path)}\n`, options, terminal);
 }

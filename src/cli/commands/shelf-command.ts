@@ -47,7 +47,7 @@ export async function shelfCommand(
 }
 
 const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | Promise<void>> = {
-  list: ({ options, home, terminal }) => {
+  list: async ({ options, home, terminal }) => {
     const { bowlers, balls, lanes } = demoShelf();
     const records = balls.map(({ id, record }) => ({ id, record: ballRecord(record) }));
     const demos = { bowler: bowlers, ball: records, lane: lanes, layout: [] };
@@ -59,7 +59,7 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
       folder: home,
       records: rows.map((row) => ('error' in row ? { ...row, error: row.error.message } : row)),
     };
-    printAnswer(answer, (page) => shelfReport(answer, page), options, terminal);
+    await printAnswer(answer, (page) => shelfReport(answer, page), options, terminal);
   },
 
   show: ({ words, home, terminal }) => {

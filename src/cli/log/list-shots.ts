@@ -16,12 +16,12 @@ import type { Terminal } from '../terminal/terminal.js';
  * @param word  the drilled layout; undefined for all
  * @param on    the evening; all of them when left out
  */
-export function listShots(
+export async function listShots(
   word: string | undefined,
   options: LogOptions,
   terminal: Terminal,
   on?: string,
-): void {
+): Promise<void> {
   const logs = word === undefined ? allLogs(terminal) : [openLog(word, terminal)];
   if (options.csv) {
     terminal.stdout.write(formatShotList(logs));
@@ -31,7 +31,7 @@ export function listShots(
   const whole = logAnswer(logs, (lane) => lanes.find(({ id }) => id === lane)?.patternFt ?? null);
   const answer = on === undefined ? whole : ofEvening(whole, on);
   const hasShots = word !== undefined || Boolean(options.list);
-  printAnswer(answer, (page) => logReport(answer, page, hasShots), options, terminal);
+  await printAnswer(answer, (page) => logReport(answer, page, hasShots), options, terminal);
 }
 
 function allLogs(terminal: Terminal): readonly NamedLog[] {

@@ -10,18 +10,20 @@ import { writePaged } from './pager.js';
 /**
  * Writes an answer to stdout: one JSON document with `--json`, its sentences beside their codes; else its report, and behind it
  * the commands that may follow.
+ *
+ * @param report  not asked with `--json`, so that what makes it may be loaded there
  */
-export function printAnswer(
+export async function printAnswer(
   answer: unknown,
-  report: (page: Page) => string,
+  report: (page: Page) => string | Promise<string>,
   options: GlobalOptions,
   terminal: Terminal,
   next: readonly NextStep[] = [],
-): void {
+): Promise<void> {
   if (options.json) {
     terminal.stdout.write(`${visibleJson(withSentences(answer), 2)}\n`);
     return;
   }
   const page = pageFor(options, terminal);
-  writePaged(`${report(page)}${next.length === 0 ? '' : `\n${nextSteps(next, page)}`}`, terminal);
+  writePaged(`${await report(page)}${next.length === 0 ? '' : `\n${nextSteps(next, page)}`}`, terminal);
 }

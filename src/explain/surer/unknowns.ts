@@ -8,8 +8,9 @@ import { type UncertainBallKey, unsureNumbers } from '../../records/schemas/ball
 import { BELIEFS } from '../../records/shared/beliefs.js';
 import type { BeliefSizes } from '../../search/voices/belief-effects.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
-import { type AssumedSurface, REFERENCE_GRIT } from '../../simulate/worlds/assumed-surface.js';
+import type { AssumedSurface } from '../../simulate/worlds/assumed-surface.js';
 import type { Deviations } from '../../simulate/worlds/deviations.js';
+import { REFERENCE_GRIT } from '../../simulate/worlds/friction-of.js';
 import type { Made } from '../../simulate/worlds/made-ball.js';
 import { scatterOf } from '../../simulate/worlds/release-scatter.js';
 import type { VariedNumber } from './worlds-alike.js';

@@ -1,5 +1,4 @@
 import { Cancelled } from '../../base/errors.js';
-import { askChoice } from '../prompt/ask-choice.js';
 import type { Desk } from './desk.js';
 
 /** What a person says of a shot that looks odd. */
@@ -25,6 +24,7 @@ export async function askOdd(
       : [['other-side', `I counted from the other side: keep ${otherSide}`] as const]),
     ['it-was-so', 'It was so: keep it'],
   ];
+  const { askChoice } = await import('../prompt/ask-choice.js'); // few shots look odd, and no other needs the prompts
   const pressed = await askChoice(
     {
       question: `Was it so? ${typed}`,

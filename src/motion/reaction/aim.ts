@@ -47,16 +47,16 @@ export function aimAt(
   first = atan2(pinsX - laydownX, LANE_LENGTH),
 ): Aim {
   let shots = 0;
-  let nearest: Try | null = null;
+  let nearest: Try = { angle: first, miss: Number.POSITIVE_INFINITY };
   const attempt = (angle: number): Try => {
     shots++;
     const tried = { angle, miss: missOf(roll(angle), pinsX) };
-    if (!nearest || Math.abs(tried.miss) < Math.abs(nearest.miss)) nearest = tried;
+    if (Math.abs(tried.miss) < Math.abs(nearest.miss)) nearest = tried;
     return tried;
   };
   const aim = (): Aim => ({
-    found: nearest !== null && Math.abs(nearest.miss) <= NEAR,
-    launch: { x: laydownX, angle: nearest && Number.isFinite(nearest.miss) ? nearest.angle : first },
+    found: Math.abs(nearest.miss) <= NEAR,
+    launch: { x: laydownX, angle: nearest.angle },
     shots,
   });
 

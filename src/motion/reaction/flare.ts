@@ -33,8 +33,7 @@ export function flareOf(shot: LeanShot, radius: number): number {
  * Between samples, as if the film faded like a parabola, which is how a smeared edge ends.
  */
 export function visibleTurns({ film, phase }: LeanShot): number {
-  let i = film.length - 1;
-  while (i >= 0 && !(film[i] > FAINT)) i -= 1;
+  const i = film.findLastIndex((oil) => oil > FAINT);
   if (i < 0 || i === film.length - 1) return turnsOf({ phase });
   const root = Math.sqrt(film[i]);
   const share = (root - Math.sqrt(FAINT)) / (root - Math.sqrt(Math.max(0, film[i + 1])));

@@ -86,4 +86,4 @@ function locate(column: Float64Array, value: number): Place {
 }
 
 const interpolate = (column: Float64Array, { index, share }: Place): number =>
-  share > 0 ? column[index] + share * (column[index + 1] - column[index]) : column[index];
+  column[index] + share * (column[index + 1] - column[index]);

@@ -29,8 +29,7 @@ export function isPlausible(
   return (
     numbers.every(Number.isFinite) &&
     body.mass > 0 &&
-    body.radius > 0 &&
-    norm(body.p_BoBcm_B) < body.radius &&
+    norm(body.p_BoBcm_B) < body.radius && // which is above nought then
     symmetricEigen(body.I_Bcm_B).values[0] > 0 &&
     norm(pap_B) > 0 &&
     gravity >= 0 &&

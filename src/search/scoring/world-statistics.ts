@@ -110,7 +110,7 @@ export function bandOf(values: readonly number[]): Band {
  */
 function quantileOf(sorted: readonly number[], share: number): number {
   const place = share * (sorted.length + 1) - 1;
-  const below = Math.max(0, Math.min(sorted.length - 1, Math.floor(place)));
+  const below = Math.max(0, Math.floor(place));
   const above = Math.min(sorted.length - 1, below + 1);
   const part = Math.max(0, Math.min(1, place - below));
   return sorted[below] + part * (sorted[above] - sorted[below]);

@@ -10,6 +10,6 @@ export interface MixedBall {
   readonly inertiaOf: Layout;
   /** Whether oil stays on the ball's own rings; without it flare does nothing. */
   readonly carriesOil: boolean;
-  /** The ball's own finish, or the usual one. */
-  readonly finish: 'own' | 'usual';
+  /** Grit of its finish; the ball's own when left out. */
+  readonly grit?: number;
 }

@@ -2,10 +2,11 @@ import type { PublishedNumbers } from '../../ball/core/published.js';
 import type { BallUncertainty } from '../../records/schemas/ball-uncertainty.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import { NOMINAL_SURFACE } from './assumed-surface.js';
+import { guessedOf } from './draw-made.js';
 import { drawsAt, drawsOf, type KnownScores } from './draws.js';
 import { type DrilledBall, drawDrilledBall } from './drilled-ball.js';
 import { drawLasting, type Lasting } from './lasting.js';
-import { AS_PUBLISHED, guessedOf } from './made-ball.js';
+import { AS_PUBLISHED } from './made-ball.js';
 import { drawShot, type ShotDeviations } from './release-scatter.js';
 
 /**

@@ -1,8 +1,9 @@
 import type { PublishedNumbers } from '../../ball/core/published.js';
 import { DEGREE, from, INCH } from '../../base/units.js';
 import type { BallUncertainty } from '../../records/schemas/ball-uncertainty.js';
+import { drawMade } from './draw-made.js';
 import type { Draws } from './draws.js';
-import { drawMade, type Made } from './made-ball.js';
+import type { Made } from './made-ball.js';
 
 /** What belongs to one drilled ball: how the layout came out, rad; which of the fitted cores it has; how it was made. */
 export interface DrilledBall {

@@ -1,6 +1,7 @@
 import { DEGREE, from, INCH, MPH, RPM } from '../../base/units.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
-import { type AssumedSurface, drawSurface } from './assumed-surface.js';
+import type { AssumedSurface } from './assumed-surface.js';
+import { drawSurface } from './draw-surface.js';
 import type { Drawn, Draws } from './draws.js';
 
 /** What stays from shot to shot: how far the means of a release and the PAP lie from what is stated; lane and cover. SI, rad. */

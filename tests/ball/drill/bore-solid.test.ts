@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { boundsOf, keepsClear } from '../../../src/ball/drill/bore-bounds.js';
-import { type BoreSolid, boreSolid, depthAt, lowestBallDepth } from '../../../src/ball/drill/bore-solid.js';
+import {
+  type BoreSolid,
+  boreSolid,
+  depthAt,
+  entryOf,
+  lowestBallDepth,
+} from '../../../src/ball/drill/bore-solid.js';
 import { without } from '../../../src/ball/drill/bore-stretches.js';
 import { shareInside } from '../../../src/ball/drill/share-inside.js';
 import type { HoleTip } from '../../../src/layout/hole.js';
@@ -60,6 +66,18 @@ test('crossBore: a line far from the axis is inside nowhere: it leaves no later 
       expect(leave).toBeLessThanOrEqual(enter);
     }),
   ));
+
+test('entryOf: how far a line runs until it comes to a bore; infinitely far where it passes by', () => {
+  const bore = boreSolid(
+    { mouth_B: [0, 0, 1], axis_B: [0, 0, -1], tip: 'flat' },
+    { radius: 0.2, depth: 0.5 },
+    1,
+  );
+  expectNear(entryOf(bore, [-1, 0.12, 0.7], [1, 0, 0]), 1 - 0.16, 1e-15);
+  expectNear(entryOf(bore, [0.1, 0, -1], [0, 0, 1]), 1.5, 1e-15);
+  expect(entryOf(bore, [-1, 0.201, 0.7], [1, 0, 0])).toBe(Number.POSITIVE_INFINITY);
+  expect(entryOf(bore, [-1, 0, 0.499], [1, 0, 0])).toBe(Number.POSITIVE_INFINITY);
+});
 
 test('boundsOf: hold all of a bore; keepsClear: says so only of stretches that come no nearer than the bounds', () =>
   fc.assert(

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type BoreSolid, boreSolid, depthAt } from '../../../src/ball/drill/bore-solid.js';
-import { boreWalls, wallBetween } from '../../../src/ball/drill/bore-walls.js';
+import { boreWalls, wallBelow, wallBetween } from '../../../src/ball/drill/bore-walls.js';
 import type { Hole, HoleTip } from '../../../src/layout/hole.js';
 import { ballPoint } from '../../../src/math/ball-point.js';
 import { addScaled, norm, scale, sub, unit, type Vec3 } from '../../../src/math/vec3.js';
@@ -89,6 +89,13 @@ describe('wallBetween', () => {
     expectNear(atMouth, 1.2 - 2 * R * Math.asin(0.45 / R), 1e-12);
     expectNear(least, 2 * (R - 2) * Math.sin(arc / 2) - 0.9, 1e-12);
     expectNear(meetsAt!, R - 0.9 / Math.sin(arc), 2e-6);
+  });
+
+  test('of several bores the walls meet where the first two of them do', () => {
+    const bore = (over: number, radius: number): BoreSolid =>
+      solid(hole('middle', [over, 0], [0, 0, 0], { radius, tip: 'round' }));
+    const { meetsAt } = wallBelow([bore(-0.6, 0.45), bore(-0.6, 0.5)], [bore(0.6, 0.45), bore(0.6, 0.4)]);
+    expectNear(meetsAt!, R - 0.95 / Math.sin(1.2 / R), 2e-6);
   });
 
   test('mouths that overlap: the arc between them less both half widths', () => {

@@ -1,15 +1,17 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type BallBody, bodyMoments } from '../../../src/ball/drill/ball-body.js';
-import { driller } from '../../../src/ball/drill/drill.js';
+import { driller, drillersOf } from '../../../src/ball/drill/drill.js';
 import { excavate } from '../../../src/ball/drill/excavation.js';
+import { fillHoles } from '../../../src/ball/drill/fill-holes.js';
+import { plugsOf } from '../../../src/ball/drill/plug.js';
 import { RANKING_RAYS } from '../../../src/ball/drill/ray-rule.js';
 import { fromMoments } from '../../../src/ball/mass/mass-properties.js';
 import type { Hole } from '../../../src/layout/hole.js';
-import { IDENTITY, mulVec, rotateTensor } from '../../../src/math/mat3.js';
+import { IDENTITY, mulVec, rotateTensor, turnAboutZ } from '../../../src/math/mat3.js';
 import { anyBody } from '../../support/any-body.js';
 import { direction, rotation, within } from '../../support/arbitraries.js';
-import { RADIUS, usualHoles } from '../../support/balls.js';
+import { fittedBodies, RADIUS, usualHoles } from '../../support/balls.js';
 import { expectNear } from '../../support/expect-near.js';
 
 const HOLES = usualHoles();
@@ -24,6 +26,17 @@ test('driller: no holes leave the ball as it was, turned', () =>
       expectNear(same.I_Bcm_B, rotateTensor(R_BC, whole.I_Bcm_B), 1e-16);
     }),
   ));
+
+test('drillersOf: each core of a ball, plugged alike, comes to what it does by itself', () => {
+  const plugs = plugsOf([{ holes: HOLES.slice(0, 1), R_CB: IDENTITY, density: 1400 }], RADIUS, RANKING_RAYS);
+  const cores = fittedBodies('plain', 2);
+  const bodies = cores.map((body) => fillHoles(body, plugs));
+  const rays = excavate(HOLES, RADIUS, RANKING_RAYS);
+  const drillers = drillersOf(bodies, rays);
+  const aside = turnAboutZ(2); // of the core and its plug under the new holes
+  expect(drillers.map((drill) => drill(aside))).toEqual(bodies.map((body) => driller(body, rays)(aside)));
+  expect(drillers[0](aside).mass).not.toBe(driller(cores[0], rays)(aside).mass);
+});
 
 test('driller: what the ball lost and what is put back make up the undrilled ball (mass balance)', () => {
   const bare = HOLES.map((hole) => ({ ...hole, sleeve: null }));

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { checkMesh } from '../../../src/ball/mesh/check-mesh.js';
 import type { MeshFault } from '../../../src/ball/mesh/mesh-fault.js';
 import { meshMoments } from '../../../src/ball/mesh/mesh-moments.js';
-import { meshTree } from '../../../src/ball/mesh/mesh-tree.js';
+import { type MeshTree, meshTree } from '../../../src/ball/mesh/mesh-tree.js';
 import { diagonal, IDENTITY, type Mat3, mulMat, mulVec } from '../../../src/math/mat3.js';
 import { add, norm, scale, sub, type Vec3 } from '../../../src/math/vec3.js';
 import { direction, rotation, within } from '../../support/arbitraries.js';
@@ -96,6 +96,11 @@ describe('checkMesh: tells', () => {
       facets: [...cube, ...moved(cube, [0.5, 0, 0])],
       want: ['cuts-itself'],
     },
+    {
+      name: 'five corners, so that triangles meet in one of them wherever they cut',
+      facets: fiveCorners([1.2, 1.2, 0.3]),
+      want: ['cuts-itself'],
+    },
     { name: 'a vertex drawn through the other side', facets: drawnThrough(), want: ['cuts-itself'] },
     { name: 'a body within a body', facets: [...sphere(2, 20), ...cube], want: ['counted-twice'] },
     {
@@ -134,11 +139,52 @@ describe('checkMesh: tells', () => {
     return mapped(box([1, 1, 1]), ([x, y, z]) => (z < 0 ? [x, y, 0] : [2 * x, 2 * y, 2]));
   }
 
+  /** A tetrahedron whose face x, y has a fifth corner in it, drawn to some place. */
+  function fiveCorners(fifth: Vec3): Facet[] {
+    const [o, x, y, z]: Vec3[] = [
+      [0, 0, 0],
+      [2, 0, 0],
+      [0, 2, 0],
+      [0, 0, 2],
+    ];
+    return [
+      [o, x, z],
+      [o, z, y],
+      [x, y, z],
+      [o, fifth, x],
+      [x, fifth, y],
+      [y, fifth, o],
+    ];
+  }
+
   /** A ball of which one vertex lies beyond the other side. */
   function drawnThrough(): Facet[] {
     const [, , tip] = sphere(1, 8)[40];
     return mapped(sphere(1, 8), (p) => (norm(sub(p, tip)) < 1e-9 ? scale(-1.5, p) : p));
   }
+
+  test('a small part turned inside out beside a large one, though one of its triangles has no area, whichever stands last', () => {
+    const [o, x, y, z, half]: Vec3[] = [
+      [0, 0, 0],
+      [2, 0, 0],
+      [0, 2, 0],
+      [0, 0, 2],
+      [1, 0, 0],
+    ];
+    const tetrahedron: Facet[] = [
+      [o, y, x],
+      [o, x, half], // flat
+      [o, half, z],
+      [half, x, z],
+      [x, y, z],
+      [y, o, z],
+    ];
+    tetrahedron.forEach((_, i) => {
+      const turned = [...tetrahedron.slice(i), ...tetrahedron.slice(0, i)];
+      const small = insideOut(mapped(turned, (p) => add(scale(0.0625, p), [5, 0, 0])));
+      expect(kinds([...sphere(1, 20), ...small])).toEqual(['mixed-parts']);
+    });
+  });
 
   test('how many edges are open and where the first lies', () => {
     // a square of the box's top left out: its four sides are open
@@ -165,6 +211,20 @@ test('checkMesh: a mesh sticks out as soon as its farthest vertex does, and says
   expect(fault).toMatchObject({ kind: 'sticks-out' });
   if (fault.kind === 'sticks-out') expectNear(fault.reach, norm(fault.at), 1e-15);
   expectNear(norm(fault.at), reach, 1e-6);
+});
+
+test.each([
+  [0, 1, 2],
+  [1, 2, 0],
+  [2, 0, 1],
+])('checkMesh: a plate two grains thick has a volume, square to whatever axis', (i, j, k) => {
+  const plate = (thickness: number): MeshTree => {
+    const half: [number, number, number] = [0, 0, 0];
+    [half[i], half[j], half[k]] = [thickness / 2, 0.01, 0.04];
+    return treeOf(box(half));
+  };
+  const { grain } = plate(0.01); // what is thinner is welded
+  expect(checkMesh(plate(2 * grain), 1).faults).toEqual([]);
 });
 
 test('checkMesh: any triangle taken away or turned over is noticed', () => {

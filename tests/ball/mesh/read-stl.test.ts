@@ -45,6 +45,11 @@ describe('readStl: text', () => {
       `solid\n${FACET.replace('vertex 1 0 0', 'vertex +1.5E+1 -2.e-1 .5')}\nendsolid`,
       [0, 0, 0, 15, Math.fround(-0.2), 0.5, 0, 1, 0],
     ],
+    [
+      'digits behind a bare point, exponents without a sign',
+      `solid\n${FACET.replace('vertex 1 0 0', 'vertex .125 25e-2 3e2')}\nendsolid`,
+      [0, 0, 0, 0.125, 0.25, 300, 0, 1, 0],
+    ],
     ['several solids', `solid a\n${FACET}\nendsolid a\nsolid b\n${FACET}\nendsolid b\n`, [...ONE, ...ONE]],
     ['an empty solid beside a full one', `solid a\nendsolid a\nsolid b\n${FACET}\nendsolid b\n`, ONE],
   ])('reads %s', (_, words, want) => expect([...readStl(text(words))]).toEqual(want));
@@ -131,6 +136,11 @@ test.each<{ name: string; bytes: Uint8Array; says: readonly string[] }>([
     name: 'a decimal comma',
     bytes: text(asciiCube.replace('vertex -1 -2 -3', 'vertex -1,5 -2 -3')),
     says: ['a finite number at line 4', '"-1,5"', 'decimal point'],
+  },
+  {
+    name: 'a number of base sixteen',
+    bytes: text(asciiCube.replace('vertex -1 -2 -3', 'vertex 1 0x10 -3')),
+    says: ['a finite number at line 4', '"0x10"'],
   },
   {
     name: 'a number that float32 does not hold',

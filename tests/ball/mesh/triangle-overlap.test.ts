@@ -4,6 +4,7 @@ import { overlapPlace, type Triangle } from '../../../src/ball/mesh/triangle-ove
 import { determinant, mulVec } from '../../../src/math/mat3.js';
 import { cross, sub, unit, type Vec3 } from '../../../src/math/vec3.js';
 import { pointWithin, rotation, within } from '../../support/arbitraries.js';
+import { expectNear } from '../../support/expect-near.js';
 
 type Corners = Triangle['corners'];
 
@@ -97,6 +98,17 @@ test('overlapPlace: triangles in one plane overlap when their sides cross or one
     { numRuns: 3000 },
   );
   expect(Math.min(...seen)).toBeGreaterThan(300);
+});
+
+test('overlapPlace: where two triangles lie flat on one another, between their middles', () => {
+  const at = (x: number): Triangle =>
+    triangleOf([
+      [x, 0, 5],
+      [x + 3, 0, 5],
+      [x, 3, 5],
+    ]);
+  const [x, y, z] = overlapPlace(at(0), at(0.5), GRAIN)!;
+  expectNear([x, y, z], [1.25, 1, 5], 1e-15); // the means of their corners are (1, 1, 5) and (1.5, 1, 5)
 });
 
 test('overlapPlace: a cut less deep than the grain is touching', () => {

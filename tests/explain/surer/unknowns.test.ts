@@ -5,8 +5,8 @@ import type { BallUncertainty } from '../../../src/records/schemas/ball-uncertai
 import type { Bowler } from '../../../src/records/schemas/bowler.js';
 import type { Lane } from '../../../src/records/schemas/lane.js';
 import { BELIEFS } from '../../../src/records/shared/beliefs.js';
-import { REFERENCE_GRIT } from '../../../src/simulate/worlds/assumed-surface.js';
 import { drawDeviations } from '../../../src/simulate/worlds/deviations.js';
+import { REFERENCE_GRIT } from '../../../src/simulate/worlds/friction-of.js';
 import { SCATTER_BY_SKILL } from '../../../src/simulate/worlds/release-scatter.js';
 import { USUAL_BALLS } from '../../support/balls.js';
 import { averageBowler, houseLane, plainBall } from '../../support/problems.js';

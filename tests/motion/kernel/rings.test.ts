@@ -64,6 +64,32 @@ function drawRings(
   return met;
 }
 
+test('a ring is near that the contact comes upon only toward the end of a step', () => {
+  drawRings(
+    1.5,
+    () => [1, 0, 0],
+    () => 30,
+  );
+  const { here, ahead, contact, placeC, placeRing, placeShare } = memory;
+  const next = 1.5 * STEPS + 1;
+  const turned = (2 * Math.PI * next) / STEPS;
+  /** So many band widths beside the ring, where it is one turn old. */
+  const beside = (bands: number): Vec3 => {
+    const aside = (bands * WIDTH) / RADIUS;
+    return [Math.sin(aside), -Math.cos(aside) * Math.cos(turned), -Math.cos(aside) * Math.sin(turned)];
+  };
+  ahead[AHEAD.REACH] = 0.05; // 0.9 band widths to either side of the middle
+  ahead.set(beside(1.6), AHEAD.MIDDLE);
+  contact.set([0, Math.sin(turned), -Math.cos(turned)], CONTACT.A0); // goes straight across
+  here[STATE.PHASE] = turned - ahead[AHEAD.REACH];
+  findNearRings();
+  placeC.set(beside(0.75));
+  placeRing[0] = next;
+  placeShare[0] = 0;
+  meetNearRings(1);
+  expectWithin(memory.placeCarried[0], 0.2 * 30 * bump(RADIUS * beside(0.75)[0]), 1e-12);
+});
+
 /** The stated bump: (1 − (o/w)²)². */
 const bump = (offset: number): number => Math.max(0, 1 - (offset / WIDTH) ** 2) ** 2;
 

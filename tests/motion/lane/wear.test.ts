@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { BOARD, LANE_LENGTH } from '../../../src/base/constants.js';
+import { BOARD, LANE_LENGTH, LANE_WIDTH } from '../../../src/base/constants.js';
 import { FOOT, from } from '../../../src/base/units.js';
 import { filmAt } from '../../../src/motion/kernel/film.js';
 import { boardToX } from '../../../src/motion/lane/boards.js';
@@ -36,6 +36,11 @@ describe('wear of an oil pattern', () => {
     const track = 20 * endY * ((16 / 15) * traffic.halfWidth);
     expectWithin(amountOf(taken) / track, 1, 1e-4);
     expectWithin(amountOf(laid) / amountOf(taken), 1, 1e-12);
+  });
+
+  test('the oil on a lane is its film’s mean times its area: of a film that goes up straight, the film in the middle', () => {
+    const film = (x: number, y: number): number => 20 + 10 * x + y;
+    expectWithin(amountOf(film) / (LANE_WIDTH * LANE_LENGTH), film(0, LANE_LENGTH / 2), 1e-12);
   });
 
   test('what is taken is most in the middle of the track, (1 − u²)² of it to the sides, nothing past track and pattern', () => {

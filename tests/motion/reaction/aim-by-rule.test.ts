@@ -86,6 +86,11 @@ describe('aimAt, with balls that end where a rule says', () => {
     expect((above - below) * LANE_LENGTH).toBeLessThan(1e-4);
     expect(launch.angle).toBe(tried.find((angle) => angle < 0.003));
   });
+
+  test('a jump that is a hundred times farther to one side: the bracket closes too slowly, and the twentieth shot is the last', () => {
+    const { found, shots } = aimed((angle) => endingAt(angle < 0.003 ? -0.02 : 2));
+    expect([found, shots]).toEqual([false, 20]);
+  });
 });
 
 describe('reAim, with balls that end where a rule says', () => {
@@ -117,6 +122,9 @@ describe('reAim, with balls that end where a rule says', () => {
     const slower = (_: number, shots: number): LeanShot => endingAt(0.04 / 2 ** shots);
     expect(by(slower).shots).toBe(6);
     expect(by(slower).found).toBeNull();
+    // each step goes half as far again as it should
+    const overshooting = (_: number, shots: number): LeanShot => endingAt(0.04 * (-0.5) ** shots);
+    expect(by(overshooting)).toEqual({ found: null, shots: 6 });
     const lastOn = (_: number, shots: number): LeanShot =>
       endingAt(shots < 6 ? 0.04 / 2 ** shots : ON_TARGET);
     expect(by(lastOn).found).not.toBeNull();

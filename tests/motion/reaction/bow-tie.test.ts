@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { tangentToward } from '../../../src/math/sphere.js';
-import { addScaled, cross, norm, rotateAbout, scale, type Vec3 } from '../../../src/math/vec3.js';
+import { addScaled, cross, dot, norm, rotateAbout, scale, type Vec3 } from '../../../src/math/vec3.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
 import { uniformLane } from '../../../src/motion/lane/surface.js';
 import { bowTie } from '../../../src/motion/reaction/bow-tie.js';
@@ -104,6 +104,31 @@ test('a ball that does not flare has none, nor has one that never turned round',
   expect(bowTie(rollShot(isotropicBall(0.064), usualRelease, { x: 0, angle: 0 }, lane, settings))).toBeNull();
   const short = { ...settings, length: 0.5 };
   expect(bowTie(rollShot(drilledBall, usualRelease, { x: 0, angle: 0 }, lane, short))).toBeNull();
+});
+
+test('rings far off their equators cross at places near one another: within an arc of cosine 0.9 they are one', () => {
+  // the places lie at a distance d of the plane's middle (as above), d ∓ √(1 − d²) seen square to it: their cosine is 2 d² − 1
+  const factor = Math.sin(ARC / 2) / (ARC / 2) / (0.5 + Math.sin(ARC) / (2 * ARC));
+  const tiltFor = (cosine: number): number => Math.asin(Math.sqrt((1 + cosine) / 2) / factor);
+  expect(bowTie(wanderingShot(40, ARC, tiltFor(0.91)))).toBeNull();
+  const [a, b] = bowTie(wanderingShot(40, ARC, tiltFor(0.89)))!;
+  expectWithin(dot(a.point_B, b.point_B), 0.89, 1e-4);
+});
+
+test('crossings are found on whichever axis of the ball they lie', () => {
+  const shot = wanderingShot(10, ARC, 0);
+  for (const shift of [1, 2]) {
+    // x, y, z of the ball become y, z, x, and z, x, y
+    const turned = (column: Float64Array): Float64Array =>
+      column.map((_, i) => column[i - (i % 3) + ((i + 3 - shift) % 3)]);
+    const [a, b] = bowTie({ ...shot, axis_B: turned(shot.axis_B), contact_B: turned(shot.contact_B) })!;
+    for (const { point_B } of [a, b]) expectWithin(Math.abs(point_B[(2 + shift) % 3]), 1, 1e-12);
+  }
+});
+
+test('less than a turn has none, however far the axis wandered', () => {
+  expect(bowTie(wanderingShot(0.9, ARC, 0))).toBeNull();
+  expect(bowTie(wanderingShot(1.5, ARC, 0))).not.toBeNull();
 });
 
 test.each([0.5, 1.5, 1.95])('an axis that wanders %s times as far as it sways has none', (stretch) => {

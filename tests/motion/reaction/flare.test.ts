@@ -36,6 +36,22 @@ describe('flareOf', () => {
       );
   });
 
+  test('the first ring’s end is joined to its beginning, which the last ring’s end may be farthest from', () => {
+    // the contact drifts off its first circle within half a turn, less and less
+    const [far, within] = [0.004, 0.5];
+    const off = (turns: number): number => far * (1 - Math.exp(-turns / within));
+    const count = 3 * EACH + 1;
+    const phase = Float64Array.from({ length: count }, (_, i) => (2 * Math.PI * i) / EACH);
+    const contact_B = Float64Array.from(
+      [...phase].flatMap((turned, i) => {
+        const aside = off(i / EACH);
+        return [Math.cos(aside) * Math.cos(turned), Math.cos(aside) * Math.sin(turned), Math.sin(aside)];
+      }),
+    );
+    const shot = drawnShot(count, { phase, contact_B, film: phase.map(() => 20) });
+    expectWithin(flareOf(shot, RADIUS), RADIUS * off(3), 0.003 * RADIUS * far);
+  });
+
   test('no ring counts that was laid behind the oil; without any oil all do', () => {
     const tilts = [0, 0.1, 0.3, 0.5];
     const until = (turns: number) => tiltedRings(tilts, (phase) => (phase <= 2 * Math.PI * turns ? 20 : 0));

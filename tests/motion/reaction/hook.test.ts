@@ -276,14 +276,29 @@ describe('paths drawn by hand (plane geometry)', () => {
     expectWithin(more.sharpness, same.sharpness, (0.002 * 0.04) / SHARP_OVER);
   });
 
-  test.each([{ end: 0.3 }, { end: 0.599 }])(
-    '$end m, less than a turn: the change from the release to the whole',
-    ({ end }) => {
-      const { start, total, sharpness, entryAngle } = hookOf(pathOf((y) => 0.1 * y ** 2, end));
+  test.each([
+    { end: 0.3, launch: 0 },
+    { end: 0.599, launch: 0 },
+    { end: 0.599, launch: -0.05 },
+    { end: 0.599, launch: 0.02 },
+  ])(
+    '$end m, less than a turn, sent off at a slope of $launch: the change from the release to the whole',
+    ({ end, launch }) => {
+      const { start, total, sharpness, entryAngle } = hookOf(pathOf((y) => launch * y + 0.1 * y ** 2, end));
       expectWithin(total, 0.1 * end ** 2, 1e-9);
-      expectWithin(start, 0, 1e-9); // the line into the pins comes from the release
-      expectWithin(entryAngle, Math.atan(0.1 * end), 1e-9);
-      expectWithin(sharpness, Math.atan(0.1 * end) / (end / 2), 1e-6);
+      expectWithin(start, 0, 1e-8); // the line into the pins comes from the release
+      expectWithin(entryAngle, Math.atan(launch + 0.1 * end), 1e-9);
+      const turned = Math.atan(launch + 0.1 * end) - Math.atan(launch);
+      expectWithin(sharpness, turned / (end / 2), 1e-6);
+    },
+  );
+
+  test.each([1.6, 6, Number.POSITIVE_INFINITY])(
+    'one turn in %s m: headings are taken over five feet at most',
+    (turn) => {
+      const { entryAngle } = hookOf(pathOf((y) => 0.01 * y ** 2, LANE_LENGTH, turn));
+      // over a stretch a parabola heads as it does in the middle of it; chords of 0.005 m cut 3e-8 of that
+      expectWithin(entryAngle, Math.atan(0.02 * (LANE_LENGTH - 2.5 * FOOT)), 1e-7);
     },
   );
 
@@ -322,6 +337,17 @@ describe('paths drawn by hand (plane geometry)', () => {
       // it has left the launch line by turn · (L − corner), and a degree makes that in so much less of the lane
       const want = LANE_LENGTH - ((LANE_LENGTH - corner) * turn) / Math.tan(Math.PI / 180);
       expectWithin(start, want, 1e-6);
+    },
+  );
+
+  test.each([0, 700])(
+    'once it rolls, here from sample %i on, no part of the hook is still to come',
+    (rollStart) => {
+      const path = pathOf((y) => 0.1 * Math.max(0, y - 10), LANE_LENGTH);
+      const startOf = (shot: Partial<Shot>): number => hookOf({ ...path, ...shot }).start;
+      // from a tangent of 0.1 on to one of 0.2: as much again counts at the pins
+      expectWithin(startOf({ rollHeading: Math.atan(0.2) }), (10 + LANE_LENGTH) / 2, 1e-6);
+      expectWithin(startOf({ rollHeading: Math.atan(0.2), rollStart }), 10, 1e-6);
     },
   );
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { mulMat, mulVec } from '../../../src/math/mat3.js';
+import { diagonal, mulMat, mulVec, transpose } from '../../../src/math/mat3.js';
 import { cross, scale, unit } from '../../../src/math/vec3.js';
 import { memory } from '../../../src/motion/kernel/memory.js';
 import { writeRotation } from '../../../src/motion/kernel/rotation.js';
@@ -35,6 +35,20 @@ test('the quaternion at release is the orientation, of length one, whichever of 
     });
   }
   expect([...largest].sort()).toEqual(['0', '1', '2', '3']);
+});
+
+test.each([
+  { name: 'as the lane', turn: [1, 1, 1], quaternion: [1, 0, 0, 0] },
+  { name: 'half a turn about x', turn: [1, -1, -1], quaternion: [0, 1, 0, 0] },
+  { name: 'half a turn about y', turn: [-1, 1, -1], quaternion: [0, 0, 1, 0] },
+  { name: 'half a turn about z', turn: [-1, -1, 1], quaternion: [0, 0, 0, 1] },
+] as const)('the quaternion of a body that lies $name', ({ turn, quaternion }) => {
+  const release: Release = { speed: 8, spin: 30, axisTilt: 0.3, axisRotation: 0.9, pap_B: [1, 0, 0] };
+  const R_BP = mulMat(transpose(releaseOrientation(release)), diagonal(turn));
+  const state = launchState({ ...body, R_BP }, release, { x: 0, angle: 0 });
+  state.slice(QW, QW + 4).forEach((part, i) => {
+    expectWithin(Math.abs(part), quaternion[i], 1e-15);
+  });
 });
 
 test('the centre of mass is where it is sent from and goes where it is sent; the centre swings about it', () => {

@@ -81,6 +81,7 @@ describe('a shot cannot be computed', () => {
     ...noNumbers,
     ['no mass', { body: { mass: 0 } }],
     ['less than no mass', { body: { mass: -1 } }],
+    ['no radius', { body: { radius: 0, p_BoBcm_B: [0, 0, 0] } }],
     ['less than no radius', { body: { radius: -0.1 } }],
     ['a centre of mass on the cover', { body: { p_BoBcm_B: [0, 0, drilledBall.radius] } }],
     ['no inertia about one axis', { body: bodyOfMoments([0, 0.03, 0.03]) }],

@@ -41,6 +41,18 @@ describe('a right-hander’s release', () => {
     expectWithin(Math.acos(dot(contact_B, release.pap_B)), Math.PI / 2 + release.axisTilt, 1e-12);
   });
 
+  test('a PAP on the fingers’ own axis has no “up along the VAL”: the grip’s centre points down instead', () => {
+    for (const pap_B of [
+      [0, 1, 0],
+      [0, -1, 0],
+    ] as const) {
+      const R = releaseOrientation({ ...release, pap_B });
+      expectVector(mulVec(R, pap_B), releaseAxis(release), 1e-15);
+      // as nearly down as can be: the axis leans up by the tilt, so what is square to it falls short by as much
+      expectVector([mulVec(R, [0, 0, 1])[2], 0, 0], [-Math.cos(release.axisTilt), 0, 0], 1e-15);
+    }
+  });
+
   test('the spin phase turns the ball about its PAP', () => {
     const turned = releaseOrientation({ ...release, spinPhase: 1 });
     expectVector(mulVec(turned, release.pap_B), releaseAxis(release), 1e-14);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { memory } from '../../../src/motion/kernel/memory.js';
 import { BALL_SLOT } from '../../../src/motion/kernel/slots.js';
-import { twoZoneLane, uniformLane } from '../../../src/motion/lane/surface.js';
+import { twoZoneLane, uniformLane, zonedLane } from '../../../src/motion/lane/surface.js';
 import { writeBall } from '../../../src/motion/shot/begin-shot.js';
 import { principalBody } from '../../../src/motion/shot/principal-body.js';
 import { rollLeanShot, rollShot } from '../../../src/motion/shot/shot.js';
@@ -74,6 +74,24 @@ describe('a shot', () => {
     expect(Math.min(...slip.slice(0, rollStart))).toBeGreaterThan(0);
     expect(slip[rollStart]).toBeLessThan(1e-9);
     expect(Math.max(...slip.slice(rollStart))).toBeGreaterThan(1e-9);
+  });
+
+  test('that rolls, slips and rolls again began to roll the first time', () => {
+    const rolledOn = (later: readonly { fromY: number; friction: number }[]) =>
+      rollShot(
+        unevenBall([2.5, 2.535, 2.55], [0.0006, -0.0004, 0.0007], SKEW),
+        { ...usualRelease, axisTilt: 0.3 },
+        launch,
+        zonedLane([{ fromY: 0, friction: 0.3 }, ...later]),
+        { step: 0.004, freshSurface: null },
+      );
+    const { rollStart, slip } = rolledOn([
+      { fromY: 6, friction: 0.0005 },
+      { fromY: 8, friction: 0.3 },
+    ]);
+    expect(Math.max(...slip.slice(rollStart))).toBeGreaterThan(1e-3);
+    expect(last(slip)).toBe(0);
+    expect(rollStart).toBe(rolledOn([]).rollStart);
   });
 
   test('ends with the axis it spins about, and heads where it would roll: slip takes α s/(1 + α) off its velocity', () => {

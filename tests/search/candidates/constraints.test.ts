@@ -47,6 +47,7 @@ describe('staticFindings', () => {
     const heavy = ounces({ top: 9 });
     const weighing = (lb: number) => ({ ...ball, published: { ...ball.published, mass: from(lb, POUND) } });
     expect(staticFindings(heavy, weighing(9.99), rules)).toEqual([]);
+    expect(staticFindings(heavy, weighing(10), rules)).toEqual([]);
     expect(staticFindings(heavy, weighing(10.01), rules)).toHaveLength(1);
     const massless = { ...heavy, inertia: { ...heavy.inertia, mass: 0 } };
     expect(staticFindings(massless, ball, rules)).toEqual([]);

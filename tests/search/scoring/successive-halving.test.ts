@@ -51,5 +51,13 @@ describe('successiveHalving', () => {
       [2, 1],
       [3, 1],
     ]);
+    // also of those that come level later on
+    const level = await successiveHalving(2, 2, rounds, async (world, which, tell) => {
+      for (const index of which) tell(index, index === world ? 0 : 5);
+    });
+    expect(level.map(({ index, meanScore }) => [index, meanScore])).toEqual([
+      [0, 2.5],
+      [1, 2.5],
+    ]);
   });
 });

@@ -6,9 +6,11 @@ import { describe, expect, test } from 'vitest';
 import { FOOT, from } from '../../../src/base/units.js';
 import type { Target } from '../../../src/search/scoring/target.js';
 import {
+  bandAtPins,
   bandOf,
   meanDifference,
   meanDifferences,
+  pairedDeviations,
   pairedTwentieths,
   scoredOutcomes,
   scoresAtPins,
@@ -134,6 +136,16 @@ describe('meanDifference', () => {
     );
   });
 
+  test('standard deviations of differences: about their mean, of worlds in which both reach the pins alone', () => {
+    const [a, b] = [worlds([38, 40, null, 36, 41]), worlds([37, null, 30, 38, 41])]; // 1, -2 and 0
+    expect(pairedDeviations(['hookStartFt'], a, b)).toEqual({
+      hookStartFt: expect.closeTo(Math.sqrt(42 / 27), 12), // (16 + 25 + 1) / 9 over three
+    });
+    expect(pairedDeviations(['hookStartFt'], worlds([38, null]), worlds([null, 30]))).toEqual({
+      hookStartFt: 0,
+    });
+  });
+
   test('where both always reach the pins it is the difference of their means, and the opposite the other way round', () => {
     const hooks = fc.array(fc.integer({ min: 30, max: 50 }), { minLength: 5, maxLength: 5 });
     const mean = (list: readonly number[]): number => list.reduce((sum, x) => sum + x, 0) / list.length;
@@ -157,6 +169,8 @@ describe('what is read at the pins', () => {
     const rows = [outcomeOf({ flareIn: 3 }), outcomeOf({ flareIn: 9, shot: 'gutter' })];
     expect(valuesAtPins(rows, reader('flareIn'))).toEqual([expect.closeTo(3, 9)]);
     expect(valuesAtPins(rows.slice(1), reader('flareIn'))).toEqual([expect.closeTo(9, 9)]);
+    const [low, high] = [expect.closeTo(3, 9), expect.closeTo(5, 9)];
+    expect(bandAtPins([...rows, outcomeOf({ flareIn: 5 })], reader('flareIn'))).toEqual({ low, high });
   });
 });
 

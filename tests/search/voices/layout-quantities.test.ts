@@ -38,12 +38,13 @@ describe.each(FAMILIES)('layoutQuantities of %s', (id) => {
       .filter((layout) => layout !== null)
       .filter((layout) => rejectByMarks(layout, ball, practice) === null);
   const all = gridOf(SMALL_BUDGET.grid.finest);
-  const quantitiesOf = layoutQuantities({ ball, grit: GRIT }, all);
+  const prepared = () => layoutQuantities({ ball, grit: GRIT }, all);
   // of all that may be marked, spread by a stride that shares no factor with their number
   const markable = gridOf(USUAL_BUDGET.grid.finest);
   const tried = Array.from({ length: TRIED }, (_, i) => markable[(7919 * i + 13) % markable.length]);
 
   test('drilled numbers of fifty layouts are those of really drilling them, near enough', () => {
+    const quantitiesOf = prepared();
     const drill = driller(ball.bodies[0], ball.rankingRays);
     const worst: Record<keyof typeof CLOSE, number> = {
       differentialIn: 0,
@@ -58,9 +59,9 @@ describe.each(FAMILIES)('layoutQuantities of %s', (id) => {
         intermediateDifferentialIn: to(intermediateDifferential, INCH),
         rgIn: to(lowRg, INCH),
       };
-      const fitted = quantitiesOf(layout);
+      const said = quantitiesOf(layout);
       for (const key of Object.keys(worst) as (keyof typeof worst)[])
-        worst[key] = Math.max(worst[key], Math.abs(fitted[key] - really[key]));
+        worst[key] = Math.max(worst[key], Math.abs(said[key] - really[key]));
     }
     const most = id.startsWith('lobed') ? LOBES : CLOSE;
     for (const key of Object.keys(worst) as (keyof typeof worst)[])
@@ -68,10 +69,12 @@ describe.each(FAMILIES)('layoutQuantities of %s', (id) => {
   });
 
   test('what the layout says itself is passed on, and the finish is the ball’s', () => {
+    const quantitiesOf = prepared();
     for (const layout of tried) expect(quantitiesOf(layout)).toMatchObject({ ...layout, finishGrit: GRIT });
   });
 
   test('the mark lies where geometry puts it: a quarter of the ball from the pin, the drilling angle off the line to the PAP', () => {
+    const quantitiesOf = prepared();
     const hasMark = ball.published.intermediateDifferential > 0.004 * INCH;
     for (const layout of tried) {
       const { drillingAngle, pinToPap } = toLayout(layout, radius);

@@ -28,7 +28,6 @@ const mixed = (given: Partial<MixedBall> = {}): MixedBall => ({
   centreOf: usual!,
   inertiaOf: usual!,
   carriesOil: true,
-  finish: 'own',
   ...given,
 });
 
@@ -53,7 +52,7 @@ describe('a ball mixed of two layouts', () => {
       mixed({ centreOf: other! }),
       mixed({ inertiaOf: other! }),
       mixed({ carriesOil: false }),
-      mixed({ finish: 'usual' }),
+      mixed({ grit: 2000 }),
     ];
     const outcomes = await localEvaluator(problem).evaluate(balls.map((each) => ({ mixed: each })));
     const launches = new Set(outcomes.map(({ launch }) => launch.angle));
@@ -82,9 +81,9 @@ describe('a ball mixed of two layouts', () => {
     expect(reaction.hookStart).toBeLessThan(engine.mixed(mixed()).reaction.hookStart);
   });
 
-  test('with the usual finish rolls as a ball that has it', () => {
+  test('with another finish rolls as a ball that has it', () => {
     const finer = simulator({ ...problem, grit: 2000 });
-    const { launch, reaction } = engine.mixed(mixed({ finish: 'usual' }));
+    const { launch, reaction } = engine.mixed(mixed({ grit: 2000 }));
     expect(reaction).toEqual(finer.outcome(usual!, NO_DEVIATIONS, launch).reaction);
     expect(reaction.hookStart).toBeGreaterThan(engine.mixed(mixed()).reaction.hookStart);
   });

@@ -3,7 +3,7 @@ import { checkBall } from '../../../src/prepare/check-ball.js';
 import { demoShelf } from '../../../src/records/read/shelf.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
 
-/* The interview alone, for the tests to run in a pseudo-terminal: its records go to stdout as JSON. */
+/* The interview alone, for the tests to run in a pseudo-terminal: its records go to stdout as JSON. With `--held` it then waits for a key. */
 
 const remembered: unknown[] = [];
 const has = (flag: string): boolean => process.argv.includes(flag);
@@ -31,3 +31,4 @@ try {
     `\n${name === 'Cancelled' ? name : stack}\nremembered: ${JSON.stringify(remembered.at(-1))}\n`,
   );
 }
+if (has('--held')) process.stdin.once('data', () => process.stdin.pause()).resume();

@@ -34,7 +34,7 @@ export function talk(
     shell = false,
   } = {},
 ): Promise<string> {
-  const command = [process.execPath, '--import', 'tsx', SCRIPT, ...args];
+  const command = [process.execPath, '--import', 'tsx', SCRIPT, ...args, ...(shell ? [] : ['--held'])];
   const [file, ...rest] = shell ? ['bash', '--norc', '--noprofile', '-i'] : command;
   const pty = spawn(file as string, rest, {
     name: env.TERM ?? 'xterm-256color',
@@ -47,6 +47,7 @@ export function talk(
     let shown = '';
     let since = 0;
     let turn = 0;
+    let isHeld = !shell;
     const fail = (why: string): void => {
       pty.kill();
       reject(
@@ -57,6 +58,11 @@ export function talk(
     pty.onData((data) => {
       shown += data;
       const next = turns[turn];
+      // what a busy machine has not read when the program ends would be lost
+      if (!next && isHeld && LAST_WORDS.test(stripVTControlCharacters(shown.slice(since)))) {
+        isHeld = false;
+        pty.write(ENTER);
+      }
       if (!next?.[0].test(stripVTControlCharacters(shown.slice(since)))) return;
       since = shown.length;
       turn += 1;
@@ -70,6 +76,9 @@ export function talk(
     });
   });
 }
+
+/** The line that the interview ends with, whole. */
+const LAST_WORDS = /^(\{.*\}|remembered: .*)\r?\n/m;
 
 /** The JSON that the interview ended with. */
 export const recordsIn = (shown: string) =>

@@ -19,7 +19,8 @@ import type { Target } from '../../../src/search/scoring/target.js';
 import { POCKET_BOARD } from '../../../src/simulate/pocket.js';
 import type { Setting } from '../../../src/simulate/setting.js';
 import { simulator } from '../../../src/simulate/simulator.js';
-import { frictionOf, NOMINAL_SURFACE } from '../../../src/simulate/worlds/assumed-surface.js';
+import { NOMINAL_SURFACE } from '../../../src/simulate/worlds/assumed-surface.js';
+import { frictionOf } from '../../../src/simulate/worlds/friction-of.js';
 
 /*
  * Balls of two layouts at once, mixed and rolled without the engine's own mixing: the check on the causes that reasons name. Drilling,
