@@ -1,5 +1,6 @@
 import type { CausesAnswer, CausesOf, TargetAnswer } from '../records/answers/answer.js';
-import { CAUSES, type Cause, type Reason } from '../records/answers/statements/reasons.js';
+import { CAUSES, type Cause } from '../records/answers/statements/ids.js';
+import type { Reason } from '../records/answers/statements/reasons.js';
 import type { WishedId } from '../records/schemas/reaction-numbers.js';
 import type { Noticeable } from './noticeable.js';
 

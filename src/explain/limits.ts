@@ -1,5 +1,5 @@
 import type { LeverEffect, SimulatedLayout, TargetAnswer } from '../records/answers/answer.js';
-import { LEVER_KINDS } from '../records/answers/statements/changes.js';
+import { LEVER_KINDS } from '../records/answers/statements/ids.js';
 import type { Limit } from '../records/answers/statements/limits.js';
 import { NUMBER_OF_WISH } from '../records/schemas/reaction-numbers.js';
 import { wishMiss } from '../search/scoring/score.js';

@@ -1,6 +1,6 @@
 import type { PublishedNumbers } from '../ball/core/published.js';
 import type { BallBody } from '../ball/drill/ball-body.js';
-import { drillersOf } from '../ball/drill/drill.js';
+import { driller } from '../ball/drill/drill.js';
 import { inertiaNumbers } from '../ball/drill/drilled-numbers.js';
 import { type Excavation, excavate } from '../ball/drill/excavation.js';
 import { fillHoles } from '../ball/drill/fill-holes.js';
@@ -86,8 +86,7 @@ export function ballProblem(
 /** Orders cores by how near their drilled numbers lie to the ensemble's medians, on the usual middle layout. */
 function typicalFirst(bodies: readonly BallBody[], rays: Excavation, pap_B: Vec3): readonly BallBody[] {
   const { R_BC } = placeLayout(toLayout(MIDDLE_LAYOUT, bodies[0].radius), pap_B);
-  const drillers = drillersOf(bodies, rays);
-  const drilled = bodies.map((body, i) => ({ body, numbers: inertiaNumbers(drillers[i](R_BC)) }));
+  const drilled = bodies.map((body) => ({ body, numbers: inertiaNumbers(driller(body, rays)(R_BC)) }));
   const median = medianNumbers(drilled.map(({ numbers }) => numbers));
   return drilled
     .map(({ body, numbers }, index) => ({ body, index, off: numbersApart(numbers, median) }))

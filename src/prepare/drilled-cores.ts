@@ -1,4 +1,4 @@
-import { type Driller, driller, drillersOf } from '../ball/drill/drill.js';
+import { driller } from '../ball/drill/drill.js';
 import { type InertiaNumbers, inertiaNumbers } from '../ball/drill/drilled-numbers.js';
 import type { MassProperties } from '../ball/mass/mass-properties.js';
 import type { Mat3 } from '../math/mat3.js';
@@ -22,8 +22,7 @@ export interface DrilledCores {
  */
 export function coresDriller({ bodies, rankingRays, reportRays }: BallProblem): (R_BC: Mat3) => DrilledCores {
   const rays = bodies.length > 1 ? rankingRays : reportRays;
-  const drillers = drillersOf(bodies, rays);
-  const finely: Driller[] = [];
+  const drillers = bodies.map((body) => driller(body, rays));
   return (R_BC) => {
     const all = drillers.map((drill) => inertiaNumbers(drill(R_BC)));
     const median = medianNumbers(all);
@@ -31,7 +30,6 @@ export function coresDriller({ bodies, rankingRays, reportRays }: BallProblem): 
       (best, each, i) => (numbersApart(each, median) < numbersApart(all[best], median) ? i : best),
       0,
     );
-    finely[nearest] ??= driller(bodies[nearest], reportRays);
-    return { all, median, nearest: finely[nearest](R_BC) };
+    return { all, median, nearest: driller(bodies[nearest], reportRays)(R_BC) };
   };
 }

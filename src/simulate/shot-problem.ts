@@ -1,4 +1,5 @@
 import { BOARD, BOARD_COUNT, LANE_LENGTH, LANE_WIDTH } from '../base/constants.js';
+import { oncePer } from '../base/once-per.js';
 import { DEGREE, FOOT, from, MPH, RPM } from '../base/units.js';
 import type { OilPattern } from '../motion/lane/oil.js';
 import type { Traffic } from '../motion/lane/wear.js';
@@ -80,9 +81,16 @@ export const releaseOf = (bowler: Bowler, ball: BallProblem): Release => ({
 
 /**
  * The oil as this bowler's ball meets it: a left-hander's lane is mirrored, so that the ball always
- * belongs to a right-hander. Friction is that of a cover with the reference finish.
+ * belongs to a right-hander. Friction is that of a cover with the reference finish. One lane is one pattern, whose oil is laid once.
  */
-export function patternOf(lane: Lane, hand: Bowler['hand']): OilPattern {
+export const patternOf = (lane: Lane, hand: Bowler['hand']): OilPattern => PATTERNS[hand](lane);
+
+const PATTERNS = {
+  right: oncePer((lane: Lane) => newPattern(lane, 'right')),
+  left: oncePer((lane: Lane) => newPattern(lane, 'left')),
+};
+
+function newPattern(lane: Lane, hand: Bowler['hand']): OilPattern {
   const x = (boardEdge: number): number => {
     const fromRight = LANE_WIDTH / 2 - boardEdge * BOARD;
     return hand === 'right' ? fromRight : -fromRight;

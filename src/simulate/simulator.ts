@@ -1,4 +1,4 @@
-import { type Driller, driller } from '../ball/drill/drill.js';
+import { driller } from '../ball/drill/drill.js';
 import { type InertiaNumbers, inertiaNumbers } from '../ball/drill/drilled-numbers.js';
 import { type StaticWeights, staticWeights } from '../ball/drill/static-weights.js';
 import type { MassProperties } from '../ball/mass/mass-properties.js';
@@ -82,14 +82,13 @@ export function simulator(problem: ShotProblem): Simulator {
   const { ball, release, pattern } = problem;
   const [nominal] = problem.worlds;
   const { radius } = ball.published;
-  const drillers: (Driller | undefined)[] = [];
   const oilUnder = layOil(pattern);
   const lender = new Lender();
 
   const drilled = (layout: Layout, deviations: Deviations): MassProperties => {
-    drillers[deviations.body] ??= driller(ball.bodies[deviations.body], ball.rankingRays);
     const { R_BC } = placeLayout(markedLayout(layout, deviations), ball.pap_B);
-    return asMade(drillers[deviations.body]!(R_BC), R_BC, ball.published, deviations.made);
+    const drill = driller(ball.bodies[deviations.body], ball.rankingRays);
+    return asMade(drill(R_BC), R_BC, ball.published, deviations.made);
   };
 
   // the last one made: what games left of the oil takes as long to work out as a shot, and shots come world by world

@@ -3,7 +3,7 @@ import { fromKeys } from '../../src/base/from-keys.js';
 import { NOTICEABLE } from '../../src/explain/noticeable.js';
 import { type ReasonFacts, reasons } from '../../src/explain/reasons.js';
 import type { CausesAnswer, CausesOf, TargetAnswer } from '../../src/records/answers/answer.js';
-import { CAUSES, type Cause } from '../../src/records/answers/statements/reasons.js';
+import { CAUSES, type Cause } from '../../src/records/answers/statements/ids.js';
 import { SHARED_IDS } from '../../src/records/schemas/reaction-numbers.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import { sayAll } from '../../src/report/wording/say.js';

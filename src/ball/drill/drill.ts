@@ -1,3 +1,4 @@
+import { oncePer } from '../../base/once-per.js';
 import type { Mat3 } from '../../math/mat3.js';
 import { addMoments, fromMoments, type MassProperties } from '../mass/mass-properties.js';
 import { rotateMoments } from '../mass/rotate-moments.js';
@@ -5,7 +6,7 @@ import { type BallBody, shellMoments } from './ball-body.js';
 import { coreMatter } from './core-matter.js';
 import type { Excavation } from './excavation.js';
 import { plugGain } from './fill-holes.js';
-import { pluggedStretches } from './plug.js';
+import { type Plug, type PluggedStretches, pluggedStretches } from './plug.js';
 import { shellAlong } from './shell-along.js';
 
 /** Mass properties of one ball with one grip drilled, for any turn of its core. */
@@ -21,20 +22,32 @@ export type Driller = (R_BC: Mat3) => MassProperties;
  * Plugs of an earlier drilling turn with the core. What they changed of the ball is added to the core once;
  * where the new holes run through them, they take filling and not what was there before.
  *
+ * What is prepared is kept for as long as the excavation: what simulates shots and what explains them drill the same balls. Cores that
+ * may be one ball's differ in nothing else, so they share where its plugs are drilled.
+ *
  * @param body        before this grip, in C
  * @param excavation  the grip's rays, for a ball of this radius
- * @param plugged     where these rays run through the ball's plugs; shared by balls that differ in their cores alone
  * @returns R_BC ↦ mass properties about the drilled ball's centre of mass, in B
  */
-export function driller(
+export const driller = (body: BallBody, excavation: Excavation): Driller => prepared(excavation)(body);
+
+const prepared = oncePer((excavation: Excavation) => {
+  const pluggedBy = oncePer((plugs: readonly Plug[]) => pluggedStretches(plugs, excavation.stretches));
+  return oncePer((body: BallBody) => newDriller(body, excavation, pluggedBy));
+});
+
+const NO_PLUGS: readonly Plug[] = [];
+
+function newDriller(
   body: BallBody,
   { stretches, putBack }: Excavation,
-  plugged = pluggedStretches(body.fillings?.plugs ?? [], stretches),
+  pluggedBy: (plugs: readonly Plug[]) => PluggedStretches,
 ): Driller {
   const kept = addMoments(shellMoments(body), putBack);
   const unturned = addMoments(kept, shellAlong(body, stretches), -1);
   const core = coreMatter(body);
-  const { plugs, withCore } = body.fillings ?? { plugs: [], withCore: core.moments };
+  const { plugs, withCore } = body.fillings ?? { plugs: NO_PLUGS, withCore: core.moments };
+  const plugged = pluggedBy(plugs);
   return (R_BC) => {
     const filled = plugged(R_BC);
     const removed = plugs.reduce(
@@ -43,10 +56,4 @@ export function driller(
     );
     return fromMoments(addMoments(addMoments(unturned, rotateMoments(R_BC, withCore)), removed, -1));
   };
-}
-
-/** Drillers of cores that may be one ball's: they differ in nothing but the core, so they share where its plugs are drilled. */
-export function drillersOf(bodies: readonly BallBody[], excavation: Excavation): readonly Driller[] {
-  const plugged = pluggedStretches(bodies[0].fillings?.plugs ?? [], excavation.stretches);
-  return bodies.map((body) => driller(body, excavation, plugged));
 }

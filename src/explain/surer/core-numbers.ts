@@ -1,4 +1,4 @@
-import { drillersOf } from '../../ball/drill/drill.js';
+import { driller } from '../../ball/drill/drill.js';
 import { inertiaNumbers } from '../../ball/drill/drilled-numbers.js';
 import { placeLayout } from '../../layout/placement.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
@@ -12,8 +12,8 @@ export function coreNumbers(
 ): readonly (readonly number[])[] {
   if (bodies.length < 2) return [];
   const { R_BC } = placeLayout(toLayout(layout, published.radius), pap_B);
-  return drillersOf(bodies, rankingRays).map((drill) => {
-    const { differential, intermediateDifferential } = inertiaNumbers(drill(R_BC));
+  return bodies.map((body) => {
+    const { differential, intermediateDifferential } = inertiaNumbers(driller(body, rankingRays)(R_BC));
     return [differential, intermediateDifferential];
   });
 }

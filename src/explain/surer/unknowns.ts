@@ -1,8 +1,8 @@
 import { hypot } from '../../math/hypot.js';
 import { ln } from '../../math/ln.js';
 import type { SurerField } from '../../records/answers/parts/surer-answer.js';
+import { RELEASE_IDS } from '../../records/answers/statements/ids.js';
 import type { Unknown } from '../../records/answers/statements/unknowns.js';
-import { RELEASE_IDS } from '../../records/answers/statements/unknowns.js';
 import { ballUncertainty, USUAL_GRIT } from '../../records/schemas/ball.js';
 import { type UncertainBallKey, unsureNumbers } from '../../records/schemas/ball-uncertainty.js';
 import { BELIEFS } from '../../records/shared/beliefs.js';

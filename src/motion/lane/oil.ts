@@ -1,3 +1,4 @@
+import { oncePer } from '../../base/once-per.js';
 import { greatestFilm, type OilZone } from '../../math/oil-zones.js';
 import { smeared } from './film-grid.js';
 import { type Surface, surfaceOf } from './surface.js';
@@ -19,31 +20,29 @@ export interface OilPattern {
 }
 
 /**
- * Lays the oil of a pattern down, ready to be asked for under any wear: the film around the nodes of the lane's grid, units of oil.
+ * Lays the oil of a pattern down, ready to be asked for under any wear: the film around the nodes of the lane's grid, units of oil. It takes
+ * as long as a hundred shots, so it is done once for a pattern.
  *
  * Where zones overlap the greatest film counts (oil strokes do not simply add, and a zone drawn over another
  * is meant to be the thicker). Edges are smeared by averaging over edgeWidth × edgeLength, half to each side,
  * which leaves no seam between zones that abut. Without rates, or without traffic, the film is the fresh one.
  */
-export function layOil({
-  zones,
-  edgeWidth,
-  edgeLength,
-  traffic,
-}: OilPattern): (rates?: WearRates) => Float64Array {
-  const film = (x: number, y: number): number => greatestFilm(zones, x, y);
-  const fresh = smeared(film, edgeWidth, edgeLength);
-  if (!traffic || traffic.games === 0) return () => fresh;
-  const { taken, laid } = wearOf(film, traffic);
-  const takenNodes = smeared(taken, edgeWidth, edgeLength);
-  const laidNodes = smeared(laid, edgeWidth, edgeLength);
-  return (rates) => {
-    if (!rates) return fresh;
-    const share = burnt(traffic, rates);
-    const carried = share * rates.carriedDown;
-    return fresh.map((units, i) => units - share * takenNodes[i] + carried * laidNodes[i]);
-  };
-}
+export const layOil = oncePer(
+  ({ zones, edgeWidth, edgeLength, traffic }: OilPattern): ((rates?: WearRates) => Float64Array) => {
+    const film = (x: number, y: number): number => greatestFilm(zones, x, y);
+    const fresh = smeared(film, edgeWidth, edgeLength);
+    if (!traffic || traffic.games === 0) return () => fresh;
+    const { taken, laid } = wearOf(film, traffic);
+    const takenNodes = smeared(taken, edgeWidth, edgeLength);
+    const laidNodes = smeared(laid, edgeWidth, edgeLength);
+    return (rates) => {
+      if (!rates) return fresh;
+      const share = burnt(traffic, rates);
+      const carried = share * rates.carriedDown;
+      return fresh.map((units, i) => units - share * takenNodes[i] + carried * laidNodes[i]);
+    };
+  },
+);
 
 /** A lane under an oil pattern, as games at these rates have left it; fresh without rates. */
 export function oiledLane(pattern: OilPattern, rates?: WearRates): Surface {

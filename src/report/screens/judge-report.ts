@@ -1,5 +1,5 @@
 import type { JudgeAnswer } from '../../records/answers/answer.js';
-import { CAUSES } from '../../records/answers/statements/reasons.js';
+import { CAUSES } from '../../records/answers/statements/ids.js';
 import { REACTION_NUMBERS } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { capital } from '../../records/text/capital.js';

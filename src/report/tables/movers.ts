@@ -4,7 +4,7 @@ import type {
   RecommendAnswer,
   TargetAnswer,
 } from '../../records/answers/answer.js';
-import { LEVER_KINDS } from '../../records/answers/statements/changes.js';
+import { LEVER_KINDS } from '../../records/answers/statements/ids.js';
 import { NUMBER_OF_WISH, REACTION_NUMBERS, type WishedId } from '../../records/schemas/reaction-numbers.js';
 import type { Mover } from '../charts/movers-picture.js';
 import type { Units } from '../text/display-units.js';

@@ -1,4 +1,4 @@
-import type { Cause } from '../../records/answers/statements/reasons.js';
+import type { Cause } from '../../records/answers/statements/ids.js';
 
 /** What each cause of a difference is called. */
 export const CAUSE_NAMES: Readonly<Record<Cause, string>> = {

@@ -1,7 +1,7 @@
 import { meanSimple, standardDeviation } from 'simple-statistics';
 import { fromKeys } from '../../base/from-keys.js';
 import type { Band } from '../../records/answers/answer.js';
-import { TWENTIETHS } from '../../records/answers/parts/simulated-layout.js';
+import { TWENTIETHS } from '../../records/answers/parts/twentieths.js';
 import type { ComparedId } from '../../records/schemas/reaction-numbers.js';
 import { type Reached, reader, wishedNumber } from '../../simulate/readings.js';
 import type { Outcome } from '../../simulate/simulator.js';

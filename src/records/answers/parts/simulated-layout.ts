@@ -11,6 +11,7 @@ import { regressionNoticeSchema } from '../statements/regression-notices.js';
 import { drilledBandsSchema, drilledSchema } from './drilled-numbers.js';
 import { bandSchema, layoutAnswerSchema } from './layout-answer.js';
 import { lineSchema, missRoomSchema, pathPointSchema, reactionSchema } from './shot-answer.js';
+import { TWENTIETHS } from './twentieths.js';
 
 const n = z.number();
 
@@ -19,9 +20,6 @@ export const reactionBandsSchema = z
     ...fromKeys(COMPARED_IDS, () => bandSchema),
   })
   .meta({ id: 'reaction-bands' });
-
-/** How many of a number's values over the worlds an answer gives; each stands for as large a share of them. */
-export const TWENTIETHS = 20;
 
 export const twentiethsOfSchema = z.array(n).length(TWENTIETHS).meta({ id: 'twentieths' });
 

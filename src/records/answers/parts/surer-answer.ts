@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { sizesSchema } from '../statements/differences.js';
-import { RELEASE_IDS, unknownSchema } from '../statements/unknowns.js';
+import { RELEASE_IDS } from '../statements/ids.js';
+import { unknownSchema } from '../statements/unknowns.js';
 
 const n = z.number();
 

@@ -5,10 +5,6 @@ import { statementSchema, type TopicOf } from './statement-schema.js';
 
 /* What is changed to see what it does: another cover, line or ball; a step in a layout number; an error of marking. */
 
-/** Kinds of levers besides the layout. */
-export const LEVER_KINDS = ['surface', 'line', 'ball'] as const;
-export type LeverKind = (typeof LEVER_KINDS)[number];
-
 const leverShapes = {
   'finish-at': { grit: n, insteadOf: n },
   'laid-down-on': { board: n, insteadOf: n },

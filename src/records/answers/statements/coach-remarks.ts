@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { LEVER_KINDS, leverSchema } from './changes.js';
+import { leverSchema } from './changes.js';
 import { sizesSchema } from './differences.js';
+import { LEVER_KINDS } from './ids.js';
 import { n, wishReading } from './params.js';
 import { statementSchema, type TopicOf } from './statement-schema.js';
 

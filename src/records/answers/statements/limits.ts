@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { StatementOf } from '../../../base/statement.js';
-import { LEVER_KINDS } from './changes.js';
+import { LEVER_KINDS } from './ids.js';
 import { objectionSchema } from './objections.js';
 import { n, wishReading } from './params.js';
 import { statementSchema, type TopicOf } from './statement-schema.js';

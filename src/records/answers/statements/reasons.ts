@@ -1,14 +1,11 @@
 import { z } from 'zod';
 import type { StatementOf } from '../../../base/statement.js';
+import { CAUSES } from './ids.js';
 import { n, wishReading } from './params.js';
 import { statementSchema, type TopicOf } from './statement-schema.js';
 
 const differentials = { undrilledIn: n, drilledIn: n };
 const withAngle = { ...differentials, byDrillingAngleIn: n };
-
-/** What of a drilled ball makes its shot differ: where its centre of mass lies, its flare, its inertia itself. */
-export const CAUSES = ['centre', 'flare', 'inertia'] as const;
-export type Cause = (typeof CAUSES)[number];
 
 /** Why a layout does what it does. */
 const shapes = {

@@ -1,11 +1,9 @@
 import { z } from 'zod';
 import type { StatementOf } from '../../../base/statement.js';
 import { UNCERTAIN_BALL_KEYS } from '../../schemas/ball-uncertainty.js';
+import { RELEASE_IDS } from './ids.js';
 import { n } from './params.js';
 import { statementSchema, type TopicOf } from './statement-schema.js';
-
-/** Release numbers that may be known only so well. */
-export const RELEASE_IDS = ['speedMph', 'revRateRpm', 'axisTiltDeg', 'axisRotationDeg'] as const;
 
 /** What of a lane's friction is not known. */
 export const LANE_FRICTIONS = ['oiled', 'dry', 'film', 'finish'] as const;

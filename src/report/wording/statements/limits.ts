@@ -1,4 +1,4 @@
-import type { LeverKind } from '../../../records/answers/statements/changes.js';
+import type { LeverKind } from '../../../records/answers/statements/ids.js';
 import type { Limits } from '../../../records/answers/statements/limits.js';
 import { REACTION_NUMBERS } from '../../../records/schemas/reaction-numbers.js';
 import { type DisplayUnit, withUnit } from '../../text/display-units.js';

@@ -1,4 +1,5 @@
-import type { Cause, Reasons } from '../../../records/answers/statements/reasons.js';
+import type { Cause } from '../../../records/answers/statements/ids.js';
+import type { Reasons } from '../../../records/answers/statements/reasons.js';
 import { REACTION_NUMBERS } from '../../../records/schemas/reaction-numbers.js';
 import { capital } from '../../../records/text/capital.js';
 import { type DisplayUnit, type Units, withUnit } from '../../text/display-units.js';
