@@ -10,8 +10,8 @@ export interface DrilledCores {
   readonly all: readonly InertiaNumbers[];
   /** Median of each number by itself: what is shown, beside the band. */
   readonly median: RgNumbers;
-  /** The drilled ball of the core nearest to the medians: it gives what must come from one ball. */
-  readonly nearest: MassProperties;
+  /** The drilled ball of the core nearest to the medians, which gives what must come from one ball; drilled finely when it is asked for. */
+  nearest(): MassProperties;
 }
 
 /**
@@ -26,10 +26,13 @@ export function coresDriller({ bodies, rankingRays, reportRays }: BallProblem): 
   return (R_BC) => {
     const all = drillers.map((drill) => inertiaNumbers(drill(R_BC)));
     const median = medianNumbers(all);
-    const nearest = all.reduce(
-      (best, each, i) => (numbersApart(each, median) < numbersApart(all[best], median) ? i : best),
-      0,
-    );
-    return { all, median, nearest: driller(bodies[nearest], reportRays)(R_BC) };
+    const nearest = (): MassProperties => {
+      const place = all.reduce(
+        (best, each, i) => (numbersApart(each, median) < numbersApart(all[best], median) ? i : best),
+        0,
+      );
+      return driller(bodies[place], reportRays)(R_BC);
+    };
+    return { all, median, nearest };
   };
 }

@@ -61,8 +61,9 @@ function factsOf(
   const { radius } = ball.published;
   const placement = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
   const { all, median, nearest } = drill(placement.R_BC);
-  const inertia = inertiaNumbers(nearest);
-  const statics = staticWeights(nearest, radius, ball.ounce);
+  const drilled = nearest();
+  const inertia = inertiaNumbers(drilled);
+  const statics = staticWeights(drilled, radius, ball.ounce);
   const asymmetries = all.map((n) => n.intermediateDifferential / n.differential);
   const band = (pick: (n: RgNumbers) => number) => bandOf(all.map((n) => to(pick(n), INCH)));
   return {
