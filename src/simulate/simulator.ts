@@ -2,15 +2,14 @@ import { driller } from '../ball/drill/drill.js';
 import { type InertiaNumbers, inertiaNumbers } from '../ball/drill/drilled-numbers.js';
 import { type StaticWeights, staticWeights } from '../ball/drill/static-weights.js';
 import type { MassProperties } from '../ball/mass/mass-properties.js';
+import { oncePer } from '../base/once-per.js';
 import type { Layout } from '../layout/layout.js';
 import { placeLayout } from '../layout/placement.js';
 import { asin } from '../math/atan.js';
 import { ballPoint, overAndUp } from '../math/ball-point.js';
 import type { Vec3 } from '../math/vec3.js';
 import type { FreshSurface } from '../motion/lane/fresh-surface.js';
-import { asExponential } from '../motion/lane/law-shape.js';
-import { layOil } from '../motion/lane/oil.js';
-import { type Surface, surfaceOf } from '../motion/lane/surface.js';
+import type { Surface } from '../motion/lane/surface.js';
 import { meanReaction, type Reaction, reactionNumbers } from '../motion/reaction/reaction.js';
 import { leastClearance } from '../motion/reaction/rings.js';
 import { ANSWER_STEP } from '../motion/shot/answer-step.js';
@@ -18,13 +17,13 @@ import type { RollingBody } from '../motion/shot/body.js';
 import { Lender } from '../motion/shot/lender.js';
 import type { Launch, Release } from '../motion/shot/release.js';
 import { type LeanShot, rollLeanShot, rollShot, type Shot } from '../motion/shot/shot.js';
+import { oiledSurface } from './oiled-surface.js';
 import { ownLines } from './own-line.js';
 import type { ShotProblem } from './shot-problem.js';
 import { type AlteredBall, withInertiaNumber } from './unreal/altered-ball.js';
 import type { MixedBall } from './unreal/mixed-ball.js';
 import type { AssumedSurface } from './worlds/assumed-surface.js';
 import type { Deviations } from './worlds/deviations.js';
-import { frictionOf } from './worlds/friction-of.js';
 import { asMade } from './worlds/made-ball.js';
 
 /** What one layout does in one world: numbers only, cheap to hand between workers. SI. */
@@ -82,21 +81,13 @@ export function simulator(problem: ShotProblem): Simulator {
   const { ball, release, pattern } = problem;
   const [nominal] = problem.worlds;
   const { radius } = ball.published;
-  const oilUnder = layOil(pattern);
+  const surfaceIn = oncePer((world: AssumedSurface) => oiledSurface(pattern, problem.grit, world));
   const lender = new Lender();
 
   const drilled = (layout: Layout, deviations: Deviations): MassProperties => {
     const { R_BC } = placeLayout(markedLayout(layout, deviations), ball.pap_B);
     const drill = driller(ball.bodies[deviations.body], ball.rankingRays);
     return asMade(drill(R_BC), R_BC, ball.published, deviations.made);
-  };
-
-  // the last one made: what games left of the oil takes as long to work out as a shot, and shots come world by world
-  let made: { readonly under: AssumedSurface; readonly surface: Surface } | undefined;
-  const surfaceFor = (deviations: Deviations): Surface => {
-    if (made?.under !== deviations.surface)
-      made = { under: deviations.surface, surface: surfaceIn(deviations, oilUnder, problem) };
-    return made.surface;
   };
 
   const inputs = (layout: Layout, deviations: Deviations): WorldInputs => ({
@@ -110,7 +101,7 @@ export function simulator(problem: ShotProblem): Simulator {
       pap_B: truePap(ball.pap_B, deviations),
       spinPhase: deviations.spinPhase ?? 0,
     },
-    surface: surfaceFor(deviations),
+    surface: surfaceIn(deviations.surface),
     freshSurface: deviations.surface,
   });
 
@@ -147,7 +138,7 @@ export function simulator(problem: ShotProblem): Simulator {
     return {
       ...rest,
       body: { ...body, p_BoBcm_B: drilled(centreOf, nominal).p_BoBcm_B },
-      surface: grit === undefined ? surface : surfaceIn(nominal, oilUnder, { pattern, grit }),
+      surface: grit === undefined ? surface : oiledSurface(pattern, grit, nominal.surface),
       freshSurface: carriesOil ? freshSurface : { ...freshSurface, carriedShare: 0 },
     };
   };
@@ -191,7 +182,7 @@ export function simulator(problem: ShotProblem): Simulator {
     const made: WorldInputs = {
       ...own,
       body: inertia ? withInertiaNumber(own.body, inertia.number, inertia.value) : own.body,
-      surface: grit === undefined ? own.surface : surfaceIn(deviations, oilUnder, { pattern, grit }),
+      surface: grit === undefined ? own.surface : oiledSurface(pattern, grit, deviations.surface),
     };
     lender.beginAnew();
     return read(rolling(made, deviations, lender)(launch));
@@ -218,16 +209,6 @@ export const markedLayout = (layout: Layout, deviations: Deviations): Layout => 
   pinToPap: Math.max(0, layout.pinToPap + deviations.pinToPap),
   valAngle: layout.valAngle + deviations.valAngle,
 });
-
-/** The oil laid is the same in every world; what games left of it and the friction it makes are not. */
-function surfaceIn(
-  { surface }: Deviations,
-  oilUnder: ReturnType<typeof layOil>,
-  { pattern, grit }: Pick<ShotProblem, 'pattern' | 'grit'>,
-): Surface {
-  const law = frictionOf(pattern, grit, surface);
-  return surfaceOf(asExponential(oilUnder(surface), surface.lawShape, law.filmScale), law);
-}
 
 const ringClearance = (shot: LeanShot, { ball }: ShotProblem): number =>
   Math.min(

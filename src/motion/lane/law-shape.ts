@@ -17,5 +17,9 @@ const LEAST_SHARE = 1e-9;
 export function asExponential(film: Float64Array, shape: number, filmScale: number): Float64Array {
   if (shape === 0) return film;
   const least = power(LEAST_SHARE, Math.abs(shape));
-  return film.map((units) => (filmScale / shape) * ln(Math.max(least, 1 + (shape * units) / filmScale)));
+  const alike = new Float64Array(film.length);
+  for (let i = 0; i < film.length; i++)
+    if (film[i] !== 0)
+      alike[i] = (filmScale / shape) * ln(Math.max(least, 1 + (shape * film[i]) / filmScale));
+  return alike;
 }

@@ -39,7 +39,10 @@ export const layOil = oncePer(
       if (!rates) return fresh;
       const share = burnt(traffic, rates);
       const carried = share * rates.carriedDown;
-      return fresh.map((units, i) => units - share * takenNodes[i] + carried * laidNodes[i]);
+      const worn = new Float64Array(fresh.length);
+      for (let i = 0; i < worn.length; i++)
+        worn[i] = fresh[i] - share * takenNodes[i] + carried * laidNodes[i];
+      return worn;
     };
   },
 );
