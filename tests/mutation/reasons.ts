@@ -35,6 +35,7 @@ export const REASONS: readonly Reason[] = [
       boundaryOf('ball/mesh/face-normals.ts', 'i < triangles.length'),
       boundaryOf('ball/mesh/weld.ts', 'm < count'),
       boundaryOf('motion/lane/film-grid.ts', 'j < ROWS', 'i < COLUMNS'), // or written over by the row that follows
+      boundaryOf('motion/lane/oil.ts', 'i < worn.length'),
       boundaryOf('motion/reaction/rings.ts', 'n < points'),
       boundaryOf('motion/reaction/track.ts', 'i < count'),
     ),
@@ -44,6 +45,7 @@ export const REASONS: readonly Reason[] = [
     holds: any(
       of('search/scoring/control-variates.ts', 'difference - a', 'control[world] - b'), // deviations from a mean sum to nothing
       of('search/scoring/krige.ts', '2 * REACH ** 2'), // REACH is 1
+      of('motion/lane/law-shape.ts', 'film[i] !== 0'), // no film is none under any law
       of('motion/reaction/hook.ts', 'places[end] - places[0]'), // a path begins at 0
       boundaryOf('motion/reaction/aim.ts', 'kept > 0'), // while none is kept, the weight is 1
       boundaryOf('ball/solid/stretch.ts', 'e > s'), // a stretch of no length has no moments
@@ -76,6 +78,7 @@ export const REASONS: readonly Reason[] = [
       of('ball/core/shared-matter.ts', 'k + 0.5', '((k * step) % lines) + 0.5'), // the lattice moved by a line
       of('ball/mesh/cross-mesh.ts', 'boxes[b + v + 3] - sv * boxes[b + wvFar] < ov'), // a box that is opened in vain
       of('ball/mesh/self-cut.ts', 'second <= first'), // pairs looked at twice
+      of('ball/drill/plug.ts', 'Math.min(inside.leave, stretch.e)'), // a ray that is looked along in vain
       of('ball/mesh/weld.ts', 'points.length / 3'), // places of no point have no level and stay behind
       of('ball/mesh/facing.ts', 'twiceArea(mesh, face) > 0'), // the line of a triangle without area meets nothing
       of('ball/solid/support.ts', '!(farther > far * (1 + 1e-13))'), // it goes on to the most steps, where it is already

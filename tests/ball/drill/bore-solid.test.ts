@@ -40,6 +40,20 @@ function isInBore(bore: BoreSolid, p: Vec3): boolean {
   return off <= bore.radius && depth >= -2 * bore.radius && depth <= bore.depth + tip[bore.tip];
 }
 
+test('boreSolid: has two directions across its axis and each other, whichever way it runs', () =>
+  fc.assert(
+    fc.property(fc.oneof(direction, fc.constantFrom<Vec3>([1, 0, 0], [0, -1, 0], [0, 0, 1])), (axis_B) => {
+      const { d, u, v } = boreSolid({ mouth_B: axis_B, axis_B, tip: 'flat' }, { radius: 0.1, depth: 0.2 }, 1);
+      for (const each of [u, v]) expectNear(norm(each), 1, 1e-14);
+      for (const [a, b] of [
+        [d, u],
+        [d, v],
+        [u, v],
+      ])
+        expectNear(dot(a, b), 0, 1e-14);
+    }),
+  ));
+
 const STEPS = Array.from({ length: 161 }, (_, i) => -2 + i / 40);
 
 test('crossBore: along any ray just the points of wall and tip', () =>
