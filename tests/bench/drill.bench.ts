@@ -2,6 +2,7 @@ import { type BallBody, coreMoments } from '../../src/ball/drill/ball-body.js';
 import type { Driller } from '../../src/ball/drill/drill.js';
 import { inertiaNumbers } from '../../src/ball/drill/drilled-numbers.js';
 import { excavate } from '../../src/ball/drill/excavation.js';
+import { fillHoles } from '../../src/ball/drill/fill-holes.js';
 import { plugsOf } from '../../src/ball/drill/plug.js';
 import { RANKING_RAYS, REPORT_RAYS } from '../../src/ball/drill/ray-rule.js';
 import { checkMesh } from '../../src/ball/mesh/check-mesh.js';
@@ -56,7 +57,7 @@ function pluggedBall(print: (line: string) => void): void {
   const [body] = fittedBodies('plain', 1);
   const first = { holes: HOLES, R_CB: transpose(TURNS[7]), density: 1200 };
   const plugs = plugsOf([first], RADIUS, REPORT_RAYS);
-  const drillers = [body, { ...body, plugs }].map((each) =>
+  const drillers = [body, fillHoles(body, plugs)].map((each) =>
     built.driller(each, excavate(HOLES, RADIUS, RANKING_RAYS)),
   );
   const off = Math.abs(rgIn(drillers[1], TURNS[7]) - rgIn(drillers[0], TURNS[7]));
