@@ -36,11 +36,11 @@ export async function startBench(print: (line: string) => void = console.log): P
     LANG: 'C.UTF-8',
     FLAREWISE_HOME: folder,
   };
-  await seen('npm', ['start'], /1\/\d+ {2}/, env);
+  await seen('npm', ['start'], FIRST_QUESTION, env);
   const question: number[] = [];
   const look: number[] = [];
   for (let run = 0; run < FEW_RUNS; run++) {
-    question.push(await seen('npm', ['start'], /1\/\d+ {2}/, env));
+    question.push(await seen('npm', ['start'], FIRST_QUESTION, env));
     look.push(await seen('node', [MAIN, 'recommend', ...RECORDS, '--hook-start', '4'], /First look/, env));
   }
   print(`  first question of npm start ${beside(question)} (medians of ${FEW_RUNS})`);
@@ -55,6 +55,12 @@ function start(args: readonly string[]): number {
   if (status !== 0) throw new Error(`node ${args.join(' ')} ended with ${status}`);
   return performance.now() - from;
 }
+
+/** The head of the interview's first question. */
+const FIRST_QUESTION = /1\/\d+ Who bowls/;
+
+/** Far longer than anything waited for takes, ms. */
+const PATIENCE = 60_000;
 
 /** Wall time until a terminal shows something, ms; the program is then ended. */
 function seen(
@@ -74,9 +80,12 @@ function seen(
       time = performance.now() - from;
       pty.write('\u0003');
     });
-    pty.onExit(() =>
-      time === undefined ? reject(new Error(`never seen: ${what} in ${shown}`)) : resolve(time),
-    );
+    const timer = setTimeout(() => pty.kill(), PATIENCE);
+    pty.onExit(() => {
+      clearTimeout(timer);
+      if (time === undefined) reject(new Error(`never seen: ${what} in ${shown}`));
+      else resolve(time);
+    });
   });
 }
 
