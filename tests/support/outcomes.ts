@@ -18,6 +18,15 @@ export interface MadeUp {
   readonly shot?: Outcome['shot'];
 }
 
+/** How far a made-up bowler's shots vary, in the units of answers. */
+export const SCATTER = {
+  hookStartFt: 1,
+  sharpnessDegPerFt: 0.02,
+  totalHookBoards: 2,
+  entryAngleDeg: 0.2,
+  flareIn: 0.2,
+};
+
 export const outcomeOf = ({
   hookStartFt = 38,
   sharpnessDegPerFt = 0.4,

@@ -18,17 +18,12 @@ export function boreStretches(
   rule: RayRule,
 ): Stretch[] {
   const area = Math.PI * bore.radius ** 2;
-  const inOther: Interval = { enter: 0, leave: 0 };
   return diskRule(rule).flatMap(({ x, y, weight }) => {
     const a = rayStart(bore, x, y);
     const inBall = insideSphere(a, bore.d, ballRadius);
     const end = depthAt(bore, bore.radius * hypot(x, y));
-    let kept: readonly Interval[] = [{ enter: inBall.enter, leave: Math.min(inBall.leave, end) }];
-    for (const other of others) {
-      crossBore(inOther, other, a, bore.d);
-      kept = without(kept, inOther);
-    }
-    return kept
+    const whole = { enter: inBall.enter, leave: Math.min(inBall.leave, end) };
+    return outsideOf(others, a, bore.d, whole)
       .filter(({ enter, leave }) => leave > enter)
       .map(({ enter, leave }) => ({ a, d: bore.d, area: area * weight, s: enter, e: leave }));
   });
@@ -39,6 +34,22 @@ function insideSphere(a: Vec3, d: Vec3, radius: number): Interval {
   const disc = b * b - dot(a, a) + radius * radius;
   if (disc <= 0) return { enter: 0, leave: 0 };
   return { enter: -b - Math.sqrt(disc), leave: -b + Math.sqrt(disc) };
+}
+
+/** What of a stretch of the ray a + t d lies outside all of some bores. */
+export function outsideOf(
+  bores: readonly BoreSolid[],
+  a: Vec3,
+  d: Vec3,
+  whole: Readonly<Interval>,
+): readonly Interval[] {
+  const inside: Interval = { enter: 0, leave: 0 };
+  let left: readonly Interval[] = [whole];
+  for (const bore of bores) {
+    crossBore(inside, bore, a, d);
+    left = without(left, inside);
+  }
+  return left;
 }
 
 /** What is left of some intervals without another one. */

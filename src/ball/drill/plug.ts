@@ -5,7 +5,7 @@ import type { Interval } from '../solid/ray-interval.js';
 import type { Stretch } from '../solid/stretch.js';
 import { type BoreBounds, boundsOf, keepsClear } from './bore-bounds.js';
 import { type BoreSolid, crossBore, turnBore } from './bore-solid.js';
-import { boreStretches, without } from './bore-stretches.js';
+import { boreStretches, outsideOf, without } from './bore-stretches.js';
 import { boresOf } from './excavation.js';
 import type { RayRule } from './ray-rule.js';
 
@@ -92,7 +92,7 @@ function stretchesIn({ own, later }: Filling, stretches: readonly Stretch[], R_C
       if (keepsClear(bounds, a_C, d_C, stretch)) continue;
       crossBore(inside, bore, a_C, d_C);
       if (!(Math.min(inside.leave, stretch.e) > Math.max(inside.enter, stretch.s))) continue;
-      outside ??= leftBy(later, stretch);
+      outside ??= outsideOf(later, a_C, d_C, { enter: stretch.s, leave: stretch.e });
       for (const { enter, leave } of outside) {
         const s = Math.max(enter, inside.enter);
         const e = Math.min(leave, inside.leave);
@@ -102,17 +102,6 @@ function stretchesIn({ own, later }: Filling, stretches: readonly Stretch[], R_C
     }
   }
   return found;
-}
-
-/** What later bores leave of a stretch whose ray was just turned. */
-function leftBy(later: readonly BoreSolid[], { s, e }: Stretch): readonly Interval[] {
-  const gone: Interval = { enter: 0, leave: 0 };
-  let left: readonly Interval[] = [{ enter: s, leave: e }];
-  for (const bore of later) {
-    crossBore(gone, bore, a_C, d_C);
-    left = without(left, gone);
-  }
-  return left;
 }
 
 // the ray that is looked at just now, in C: written over with each

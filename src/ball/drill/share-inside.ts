@@ -1,7 +1,6 @@
-import type { Interval } from '../solid/ray-interval.js';
 import type { Stretch } from '../solid/stretch.js';
-import { type BoreSolid, crossBore } from './bore-solid.js';
-import { without } from './bore-stretches.js';
+import type { BoreSolid } from './bore-solid.js';
+import { outsideOf } from './bore-stretches.js';
 
 /**
  * Share of the volume along stretches that lies inside bores, 0 to 1; each point counts once, however many bores hold it.
@@ -11,13 +10,8 @@ import { without } from './bore-stretches.js';
 export function shareInside(stretches: readonly Stretch[], bores: readonly BoreSolid[]): number {
   let all = 0;
   let outside = 0;
-  const inside: Interval = { enter: 0, leave: 0 };
   for (const { a, d, area, s, e } of stretches) {
-    let left: readonly Interval[] = [{ enter: s, leave: e }];
-    for (const bore of bores) {
-      crossBore(inside, bore, a, d);
-      left = without(left, inside);
-    }
+    const left = outsideOf(bores, a, d, { enter: s, leave: e });
     all += area * (e - s);
     outside += left.reduce((sum, { enter, leave }) => sum + area * (leave - enter), 0);
   }

@@ -43,8 +43,15 @@ export async function adjustCommand(given: AdjustOptions, terminal: Terminal): P
       return adjust({ bowler, kept, lane, asked, told, night, others, lesson }, how);
     });
   });
-  const { adjustReport } = await import('../../report/screens/adjust-report.js');
-  await printAnswer(answer, (page) => adjustReport(answer, page, options.full), options, terminal);
+  await printAnswer(
+    answer,
+    async (page) => {
+      const { adjustReport } = await import('../../report/screens/adjust-report.js');
+      return adjustReport(answer, page, options.full);
+    },
+    options,
+    terminal,
+  );
   if (report === null) return;
   const { adjustHtml } = await import('../../report/web/adjust-html.js');
   const invented = inventedAmong({ bowler, ball: kept.ball, lane });

@@ -26,8 +26,15 @@ export async function compareCommand(options: CompareOptions, terminal: Terminal
   const inputs = await withLearned({ bowler, lane, want, ...compared }, options, search, terminal);
   const { compare } = await import('../../answer/compare.js');
   const answer = await withProgress(terminal, (onProgress) => compare(inputs, { ...search, onProgress }));
-  const { compareReport } = await import('../../report/screens/compare-report.js');
-  await printAnswer(answer, (page) => compareReport(answer, page, options.full), options, terminal);
+  await printAnswer(
+    answer,
+    async (page) => {
+      const { compareReport } = await import('../../report/screens/compare-report.js');
+      return compareReport(answer, page, options.full);
+    },
+    options,
+    terminal,
+  );
   if (report === null) return;
   const { compareHtml } = await import('../../report/web/compare-html.js');
   const [{ ball }] = compared.entrants;

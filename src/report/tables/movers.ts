@@ -84,10 +84,9 @@ export function movers(id: WishedId, given: Moved, units: Units): readonly Mover
 export function moverSize({ kind, size }: Mover, id: WishedId, units: Units): string {
   const { quantity, more, less } = REACTION_NUMBERS[id].compared;
   const unit = units[quantity];
-  const { name } = unit;
   const shown = unit.size(size);
   const isSpread = kind === 'shots' || kind === 'reach';
   return Number(shown) === 0
-    ? `0 ${name}`
-    : `${shown} ${name}${isSpread ? '' : ` ${size > 0 ? more : less}`}`;
+    ? `0 ${unit.name}`
+    : `${shown} ${unit.name}${isSpread ? '' : ` ${size > 0 ? more : less}`}`;
 }

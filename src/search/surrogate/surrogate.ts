@@ -1,4 +1,5 @@
 import { LANE_LENGTH, LANE_WIDTH } from '../../base/constants.js';
+import { oncePer } from '../../base/once-per.js';
 import type { Layout } from '../../layout/layout.js';
 import { exp } from '../../math/exp.js';
 import { tan } from '../../math/sin-cos.js';
@@ -20,7 +21,7 @@ import type { Reached } from '../../simulate/readings.js';
 import type { ShotProblem } from '../../simulate/shot-problem.js';
 import { type Outcome, type Simulator, scatteredLaunch } from '../../simulate/simulator.js';
 import type { Deviations } from '../../simulate/worlds/deviations.js';
-import { type FeatureRows, featureRows } from './feature-rows.js';
+import { featureRows } from './feature-rows.js';
 import type { LayoutLines } from './layout-lines.js';
 import type { WorldFeatures } from './world-features.js';
 
@@ -75,17 +76,15 @@ export async function surrogate(
 ): Promise<Surrogate> {
   const { pap_B, published } = problem.ball;
   const tuning = await tuningTo(known, features, model, card);
-  const rowsIn = featureRows(engine, lines, problem.launch.x, worlds, pap_B, published);
+  const rowsIn = oncePer(featureRows(engine, lines, problem.launch.x, worlds, pap_B, published));
   const reader = reachedReader();
   const { si, heldOut } = card.outputs[BREAKPOINT];
   const chance = (answers: Float32Array, row: number): number =>
     chanceWithin(problem.launch.x + answers[TARGETS.length * row + BREAKPOINT], si * heldOut.rmse);
-  const writers = new Map<Deviations, FeatureRows>();
 
   return {
     async inWorld(deviations, asked, tell) {
-      const write = writers.get(deviations) ?? rowsIn(deviations);
-      writers.set(deviations, write);
+      const write = rowsIn(deviations);
       const rows = new Float32Array(FEATURES.length * Math.min(CHUNK, asked.length));
       for (let from = 0; from < asked.length; from += CHUNK) {
         const part = asked.subarray(from, from + CHUNK);

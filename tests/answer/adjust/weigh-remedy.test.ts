@@ -1,14 +1,7 @@
 import { expect, test } from 'vitest';
 import { missOf, weighRemedy } from '../../../src/answer/adjust/weigh-remedy.js';
-import { outcomeOf } from '../../support/outcomes.js';
+import { outcomeOf, SCATTER } from '../../support/outcomes.js';
 
-const SCATTER = {
-  hookStartFt: 1,
-  sharpnessDegPerFt: 0.02,
-  totalHookBoards: 2,
-  entryAngleDeg: 0.2,
-  flareIn: 0.2,
-};
 const BEFORE = [36, 38, 40].map((hookStartFt) => outcomeOf({ hookStartFt }));
 const later = (feet: readonly number[]) =>
   feet.map((by, i) => outcomeOf({ hookStartFt: [36, 38, 40][i] + by }));

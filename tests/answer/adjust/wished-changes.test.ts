@@ -1,15 +1,8 @@
 import { expect, test } from 'vitest';
 import { wishedChanges } from '../../../src/answer/adjust/wished-changes.js';
-import { outcomeOf } from '../../support/outcomes.js';
+import { outcomeOf, SCATTER } from '../../support/outcomes.js';
 import { refusalOf } from '../../support/refusal-of.js';
 
-const SCATTER = {
-  hookStartFt: 1,
-  sharpnessDegPerFt: 0.02,
-  totalHookBoards: 2,
-  entryAngleDeg: 0.2,
-  flareIn: 0.2,
-};
 const NOMINAL = outcomeOf({ hookStartFt: 36 });
 
 test('a step where no shot with any layout stays on the lane is refused, with what may be asked instead', () => {
