@@ -73,8 +73,8 @@ export interface RecommendOptions extends SearchOptions {
  *   { top: 2, seed: 1, workers: 2 },
  * );
  * for (const { rank, text, score } of answer.layouts) console.log(`${rank}. ${text}: ${score.toFixed(0)} of 100`);
- * // → 1. 45 x 4 7/8 x 45: 89 of 100
- * // → 2. 30 x 4 1/8 x 66: 86 of 100
+ * // → 1. 45 x 5 x 41: 88 of 100
+ * // → 2. 45 x 5 5/8 x 22: 87 of 100
  */
 export async function recommend(
   { bowler, ball, lane, want, learned }: RecommendInputs,

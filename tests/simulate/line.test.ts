@@ -144,9 +144,9 @@ describe('24 games on the oil', () => {
     },
   );
 
-  test('dry: with little oil to take, less than on the house shot', () => {
+  test('dry: with little oil to take, no more than on the house shot', () => {
     expect(moved('dry')).toBeGreaterThanOrEqual(0);
-    expect(moved('dry')).toBeLessThan(moved('house-easy'));
+    expect(moved('dry')).toBeLessThanOrEqual(moved('house-easy'));
   });
 
   test('on the line of the fresh oil the ball hooks more and rolls sooner', () => {

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { ON_TARGET } from '../../src/motion/reaction/re-aim.js';
 import { ballProblem } from '../../src/prepare/ball-problem.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { toLayout } from '../../src/prepare/to-layout.js';
@@ -49,7 +50,8 @@ describe('layouts rolled on their own lines, from a fit over the first of them',
     for (const [i, { shot, launch, reaction }] of outcomes.entries()) {
       expect(isAtPocket(shot, reaction.pinsX)).toBe(true);
       expect(launch.x).toBe(plain[i].launch.x);
-      expect(Math.abs(launch.angle - plain[i].launch.angle)).toBeLessThan(1e-4); // both on target
+      // both end as near to the target as a line has to; a radian moves these balls by 4 m or more at the pins
+      expect(Math.abs(launch.angle - plain[i].launch.angle)).toBeLessThan((2 * ON_TARGET) / 4);
     }
   });
 

@@ -188,7 +188,7 @@ function practiceTexts({ voices, inputs }: RecommendAnswer, units: Units): strin
   const { difference, belief } = voices.apart;
   return [
     `Physics alone: ${voices.physics.text}. Practice alone: ${voices.practice.text}.`,
-    `Practice’s choice is ${sizeText(difference.physics.size, ids, units)} by physics, ${sizeText(difference.practice.size, ids, units)} by practice.`,
+    `By physics, practice’s choice is ${sizeText(difference.physics.size, ids, units)} than physics’; by practice, ${sizeText(difference.practice.size, ids, units)}.`,
     ...(belief ? [`What counts most: “${belief.says}”`] : []),
   ];
 }
