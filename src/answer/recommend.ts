@@ -13,7 +13,7 @@ import { surer } from '../explain/surer/surer.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
-import type { RankedLayout, RecommendAnswer } from '../records/answers/answer.js';
+import type { RankedLayout, RecommendAnswer, SimulatedLayout } from '../records/answers/answer.js';
 import type { FirstLookAnswer } from '../records/answers/first-look.js';
 import { Refusal } from '../records/refusals/refusal.js';
 import { type Ball, ballRecord } from '../records/schemas/ball.js';
@@ -25,7 +25,7 @@ import { keyOf } from '../search/candidates/candidates.js';
 import { firstLook } from '../search/first-look.js';
 import { orderRules } from '../search/order-rules.js';
 import { type Ranking, rankInWorlds } from '../search/rank.js';
-import { pairedTwentieths, shareAbove } from '../search/scoring/world-statistics.js';
+import { ARRIVES_ALIKE, pairedTwentieths, shareAbove } from '../search/scoring/world-statistics.js';
 import { type SearchResult, search, type VoicesResult } from '../search/search.js';
 import { type LayoutOutcomes, simulateLayouts } from '../search/simulate-layouts.js';
 import { ties } from '../search/ties.js';
@@ -174,6 +174,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
           worlds: budget.worlds,
           readings: [...order.ids],
           difference: best.confidence.overMiddle,
+          rival: rivalOf(layouts, middleAnswer),
           scatter,
           ties: ties(
             { layout: first.layout, outcome: first.nominal },
@@ -202,6 +203,20 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       cautions: cautionsFor(ball),
     };
   });
+
+/** The first of the layouts ranked that is ahead of the usual in most worlds, but comes after it since it finds the gutter more often. */
+function rivalOf(
+  layouts: readonly RankedLayout[],
+  { gutterShare: usualGutterShare }: SimulatedLayout,
+): Parameters<typeof headline>[0]['rival'] {
+  const rival = layouts.find(
+    ({ gutterShare, confidence }) =>
+      confidence.beatsMiddle > 0.5 && gutterShare > usualGutterShare + ARRIVES_ALIKE,
+  );
+  if (!rival) return null;
+  const { text: layout, gutterShare, confidence } = rival;
+  return { layout, ahead: confidence.beatsMiddle, gutterShare, usualGutterShare };
+}
 
 /** Ranks what physics alone finds, while the search by both voices goes on. */
 function rankBeside(want: Want, scatter: ShotScatter, top: number, setting: Setting) {

@@ -6,11 +6,14 @@ import { CLEARLY } from '../records/schemas/sureness.js';
 type HeadlineFacts = Omit<Extract<Headline, { code: 'usual-as-good' }>['params'], 'difference'> & {
   /** From the usual middle layout; null of that itself. */
   readonly difference: LayoutDifference | null;
+  /** What is ahead of the usual where that is the first, but finds the gutter more often; null of all else. */
+  readonly rival: Omit<Extract<Headline, { code: 'usual-arrives-more' }>['params'], 'usual'> | null;
 };
 
 /** How the first layout compares with the usual one: the size of the difference comes before its certainty. */
-export function headline({ difference, ...facts }: HeadlineFacts, practiceWeight: number): Headline {
+export function headline({ difference, rival, ...facts }: HeadlineFacts, practiceWeight: number): Headline {
   const { usual, ties, of } = facts;
+  if (!difference && rival) return { code: 'usual-arrives-more', params: { usual, ...rival } };
   if (!difference) return { code: 'is-the-usual', params: { usual, ties, of } };
   const params = { ...facts, difference };
   const { weighed, physics, practice } = difference;

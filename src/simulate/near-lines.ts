@@ -4,7 +4,6 @@ import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { AnyTrial, Evaluator, Trial } from './evaluator.js';
 import { fittedNumber, layoutBasis, layoutFit } from './layout-basis.js';
-import { isAtPocket } from './pocket.js';
 import type { ShotProblem } from './shot-problem.js';
 import type { Outcome } from './simulator.js';
 
@@ -65,7 +64,7 @@ function nearLines(
 ): (trials: readonly AnyTrial[]) => readonly AnyTrial[] {
   const known = layouts
     .map((layout, i) => ({ layout, outcome: outcomes[i] }))
-    .filter(({ outcome: { shot, launch, reaction } }) => launch.x === x && isAtPocket(shot, reaction.pinsX));
+    .filter(({ outcome: { launch, reachesPocket } }) => launch.x === x && reachesPocket);
   if (known.length < ENOUGH) return (trials) => trials;
   const fit = layoutFit(
     layoutBasis(

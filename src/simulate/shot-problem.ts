@@ -1,6 +1,7 @@
 import { BOARD, BOARD_COUNT, LANE_LENGTH, LANE_WIDTH } from '../base/constants.js';
 import { oncePer } from '../base/once-per.js';
 import { DEGREE, FOOT, from, MPH, RPM } from '../base/units.js';
+import { boardToX } from '../motion/lane/boards.js';
 import type { OilPattern } from '../motion/lane/oil.js';
 import type { Traffic } from '../motion/lane/wear.js';
 import type { Launch, Release } from '../motion/shot/release.js';
@@ -91,10 +92,8 @@ const PATTERNS = {
 };
 
 function newPattern(lane: Lane, hand: Bowler['hand']): OilPattern {
-  const x = (boardEdge: number): number => {
-    const fromRight = LANE_WIDTH / 2 - boardEdge * BOARD;
-    return hand === 'right' ? fromRight : -fromRight;
-  };
+  const x = (boardEdge: number): number =>
+    LANE_WIDTH / 2 - BOARD * (hand === 'right' ? boardEdge : BOARD_COUNT - boardEdge);
   return {
     zones: lane.zones.map((zone) => ({
       fromY: from(zone.fromFt, FOOT),
@@ -109,7 +108,7 @@ function newPattern(lane: Lane, hand: Bowler['hand']): OilPattern {
     filmScale: NOMINAL_SURFACE.filmScale,
     edgeLength: from(EDGE_LENGTH_FT, FOOT),
     edgeWidth: EDGE_BOARDS * BOARD,
-    ...(lane.games ? { traffic: trafficOf(lane, lane.games, x) } : {}),
+    ...(lane.games ? { traffic: trafficOf(lane, lane.games, hand) } : {}),
   };
 }
 
@@ -121,14 +120,13 @@ const TRACK_HALF_WIDTH_BOARDS = 6;
 const CARRY_LENGTH_FT = 8;
 
 /**
- * The games on a lane: a track from the laydown out to the pattern's usual breakpoint and back to the pocket.
- *
- * @param x  lateral position, m in W, of an edge counted in boards from the lane's right edge
+ * The games on a lane: a track from the laydown out to the pattern's usual breakpoint and back to the pocket, on this hand's side or
+ * the other.
  */
-function trafficOf(lane: Lane, games: number, x: (boardEdge: number) => number): Traffic {
+function trafficOf(lane: Lane, games: number, hand: Bowler['hand']): Traffic {
   const endY = from(lane.patternFt, FOOT);
-  const at = (board: number): number =>
-    x(lane.wornSide === 'left' ? BOARD_COUNT - (board - 0.5) : board - 0.5);
+  const isOwnSide = (lane.wornSide ?? 'right') === hand;
+  const at = (board: number): number => boardToX(isOwnSide ? board : BOARD_COUNT + 1 - board);
   return {
     games,
     track: [

@@ -19,6 +19,7 @@ import type { Launch, Release } from '../motion/shot/release.js';
 import { type LeanShot, rollLeanShot, rollShot, type Shot } from '../motion/shot/shot.js';
 import { oiledSurface } from './oiled-surface.js';
 import { ownLines } from './own-line.js';
+import { isAtPocket } from './pocket.js';
 import type { ShotProblem } from './shot-problem.js';
 import { type AlteredBall, withInertiaNumber } from './unreal/altered-ball.js';
 import type { MixedBall } from './unreal/mixed-ball.js';
@@ -36,6 +37,8 @@ export interface Outcome {
   readonly reaction: Reaction;
   /** Least distance along the surface from any ring to any hole's edge, m; negative when a ring crosses one. */
   readonly ringClearance: number;
+  /** Whether the shot that lines are aimed by, the nominal one as it leaves the hand at phase 0, came to the pocket; the mean may lie beside it. */
+  readonly reachesPocket: boolean;
 }
 
 /** Simulates shots of one problem. Holds the prepared balls and lanes; a worker makes its own. */
@@ -158,6 +161,7 @@ export function simulator(problem: ShotProblem): Simulator {
     statics: staticWeights(rolled.ball, radius, ball.ounce),
     reaction: reactionOf(rolled),
     ringClearance: radius * ringClearance(rolled.shot, problem),
+    reachesPocket: isAtPocket(rolled.shot.outcome, rolled.shot.x[rolled.shot.x.length - 1]),
   });
 
   // the shots of one outcome are rolled in lent columns: nothing but its numbers outlives it

@@ -25,6 +25,7 @@ const factsWith = (difference: LayoutDifference | null, ahead: number) => ({
   worlds: 128,
   readings: ['hookStartFt' as const, 'totalHookBoards' as const],
   difference,
+  rival: null,
   scatter,
   ties: 12,
   of: 300,
@@ -47,10 +48,20 @@ describe('headline', () => {
   ] as const)(
     'weighed $weighed, by physics $physics, by practice $practice, ahead in $ahead, weight $weight: $code',
     ({ weighed, physics, practice, ahead, weight, code }) => {
-      const facts = factsWith(differenceOf(weighed, physics, practice), ahead);
-      expect(headline(facts, weight)).toEqual({ code, params: facts });
+      const { rival, ...facts } = factsWith(differenceOf(weighed, physics, practice), ahead);
+      expect(headline({ ...facts, rival }, weight)).toEqual({ code, params: facts });
     },
   ); // biome-ignore format: one row a case
+
+  test('the usual layout that is first since what is ahead of it finds the gutter more often: that is said', () => {
+    const rival = { layout: '20 x 3 x 44', ahead: 1, gutterShare: 0.12, usualGutterShare: 0.06 };
+    expect(headline({ ...factsWith(null, 0.5), rival }, 0.5)).toEqual({
+      code: 'usual-arrives-more',
+      params: { usual: '50 x 4 1/2 x 35', ...rival },
+    });
+    const difference = differenceOf('seen', 'seen', 'unseen');
+    expect(headline({ ...factsWith(difference, 0.95), rival }, 0.5).code).toBe('seen-and-sure');
+  });
 
   test('the usual layout itself is said to be just that, with how many tie with it', () => {
     expect(headline(factsWith(null, 0.5), 0.5)).toEqual({

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { rollAnswer } from '../../src/answer/roll-answer.js';
 import { noLine } from '../../src/explain/no-line.js';
@@ -75,4 +76,21 @@ test('where a line exists nothing is said of none', () => {
   expect(arrowsBoard! - straightOn).toBeGreaterThan(0);
   expect(arrowsBoard! - straightOn).toBeLessThan(most);
   expect(rolled.missRoom!.laydownBoards.outside).toBeGreaterThan(0.1);
+});
+
+test('a slow, light ball whose mean over how it is turned at release lies beside the pocket has the line it was aimed on', () => {
+  const records = { ball: 'plain-twelve', lane: 'house-easy', bowler: 'youth-twelve' };
+  const read = (kind: keyof typeof records) =>
+    JSON.parse(readFileSync(new URL(`../../data/${kind}s/${records[kind]}.json`, import.meta.url), 'utf8'));
+  const rolled = rollAnswer({
+    bowler: { ...read('bowler'), speedMph: 8, revRateRpm: 60, axisRotationDeg: 40 },
+    ball: read('ball'),
+    lane: read('lane'),
+    layout: MIDDLE_LAYOUT,
+  });
+  expect(rolled.reaction.pinsBoard).toBeGreaterThan(18.5);
+  expect(rolled.path.at(-1)!.board).toBeCloseTo(17.5, 1); // the path is that of the shot that was aimed
+  expect(rolled.line.reachesPocket).toBe(true);
+  expect(rolled.noLine).toBeNull();
+  expect(rolled.missRoom).not.toBeNull();
 });

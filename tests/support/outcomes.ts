@@ -40,6 +40,7 @@ export const outcomeOf = ({
     launch: { x: 0, angle: 0.02 },
     shot,
     ringClearance: from(0.5, INCH),
+    reachesPocket: shot === 'pins',
     reaction: {
       hookStart: from(hookStartFt, FOOT),
       rollStart: from(rollStartFt, FOOT),

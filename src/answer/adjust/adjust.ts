@@ -10,7 +10,6 @@ import type { Lane } from '../../records/schemas/lane.js';
 import { WISHED_IDS, type WishedId } from '../../records/schemas/reaction-numbers.js';
 import type { Night } from '../../records/schemas/shot-log.js';
 import { VERSION } from '../../records/shared/version.js';
-import { isAtPocket } from '../../simulate/pocket.js';
 import { reactionAnswer } from '../../simulate/reaction-answer.js';
 import type { SettingOptions } from '../../simulate/setting.js';
 import { shotScatter } from '../../simulate/shot-scatter.js';
@@ -87,7 +86,7 @@ export async function adjust(inputs: AdjustInputs, options: SettingOptions): Pro
   );
   const miss = missOf(wanted, scatter);
   const board = xToBoard(base.nominal.launch.x);
-  const reachesPocket = isAtPocket(base.nominal.shot, base.nominal.reaction.pinsX);
+  const { reachesPocket } = base.nominal;
   const said = lesson
     ? logSays(
         lesson,

@@ -9,7 +9,6 @@ import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import { beliefEffects } from '../../search/voices/belief-effects.js';
 import { drawBeliefs } from '../../search/voices/draw-beliefs.js';
 import { believedOutcome } from '../../search/voices/weighed-voice.js';
-import { isAtPocket } from '../../simulate/pocket.js';
 import type { RecommendInputs, Setting, SettingOptions } from '../../simulate/setting.js';
 import type { Outcome } from '../../simulate/simulator.js';
 import { laidDownAlike } from '../parts/laid-down-alike.js';
@@ -78,12 +77,7 @@ export async function rollBase(
     async (setting) => {
       const rolled = await rollOnBall([layout], setting, hasSteps);
       const [{ outcome }] = rolled.entrants;
-      return [
-        rolled,
-        isAtPocket(outcome.shot, outcome.reaction.pinsX)
-          ? await laneMoves(setting, layout, outcome.launch)
-          : [],
-      ];
+      return [rolled, outcome.reachesPocket ? await laneMoves(setting, layout, outcome.launch) : []];
     },
   );
   const [{ outcome: nominal, outcomes }] = on.entrants;
@@ -112,7 +106,7 @@ export async function rollBase(
         rows: there.entrants.map((each) => ({
           layout: each.layout,
           outcomes: weigh(there, each.layout, each.outcomes),
-          reachesPocket: isAtPocket(each.outcome.shot, each.outcome.reaction.pinsX),
+          reachesPocket: each.outcome.reachesPocket,
         })),
       };
     },

@@ -2,15 +2,18 @@ import { ARROWS_FT } from '../../base/constants.js';
 import { DEGREE, to } from '../../base/units.js';
 import { xToBoard } from '../../motion/lane/boards.js';
 import type { LineAnswer, PathPoint } from '../../records/answers/answer.js';
-import { isAtPocket, POCKET_BOARD } from '../../simulate/pocket.js';
+import { POCKET_BOARD } from '../../simulate/pocket.js';
 import type { Outcome } from '../../simulate/simulator.js';
 
 /** The line of a nominal shot, in the terms a bowler uses. */
-export const lineAnswer = ({ launch, shot, reaction }: Outcome, path: readonly PathPoint[]): LineAnswer => ({
+export const lineAnswer = (
+  { launch, reaction, reachesPocket }: Outcome,
+  path: readonly PathPoint[],
+): LineAnswer => ({
   laydownBoard: xToBoard(launch.x),
   launchAngleDeg: to(launch.angle, DEGREE),
   arrowsBoard: path.find(({ distanceFt }) => distanceFt === ARROWS_FT)?.board ?? null,
   breakpointBoard: xToBoard(reaction.breakpointX),
   pocketBoard: POCKET_BOARD,
-  reachesPocket: isAtPocket(shot, reaction.pinsX),
+  reachesPocket,
 });

@@ -9,11 +9,10 @@ import { score } from '../../search/scoring/score.js';
 import type { Target } from '../../search/scoring/target.js';
 import { bandOf, scoresAtPins, twentiethsOf, valuesAtPins } from '../../search/scoring/world-statistics.js';
 import type { LayoutOutcomes } from '../../search/simulate-layouts.js';
-import { isAtPocket } from '../../simulate/pocket.js';
 import { pathAnswer, reactionAnswer } from '../../simulate/reaction-answer.js';
 import { reader, wishedInUnit } from '../../simulate/readings.js';
 import type { Grounds } from '../../simulate/setting.js';
-import { type Outcome, simulator } from '../../simulate/simulator.js';
+import { simulator } from '../../simulate/simulator.js';
 import type { DrilledFacts } from './drilled-facts.js';
 import { withNearestHole } from './hole-clearances.js';
 import { layoutAnswer } from './layout-answer.js';
@@ -48,14 +47,13 @@ export function answerer(targets: readonly Target[], setting: Grounds) {
       line: lineAnswer(nominal, path),
       missRoom: missRoom(nominal.launch, roll),
       gutterShare: 1 - worlds.arrives,
-      pocketShare: worlds.outcomes.filter(hitsPocket).length / worlds.outcomes.length,
+      pocketShare:
+        worlds.outcomes.filter(({ reachesPocket }) => reachesPocket).length / worlds.outcomes.length,
       reaction: reactionAnswer(nominal),
       path,
     };
   };
 }
-
-const hitsPocket = ({ shot, reaction }: Outcome): boolean => isAtPocket(shot, reaction.pinsX);
 
 export const targetAnswer = ({ wish, step, asked, value, low, high }: Target): TargetAnswer => ({
   wish,

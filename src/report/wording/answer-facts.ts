@@ -11,7 +11,7 @@ import { scatterText, sizeText } from './statements/size-text.js';
 
 /** How often the first layout comes nearer to the wish than the usual one. */
 export function sureText({ headline, middle }: RecommendAnswer, best: RankedLayout, units: Units): string {
-  if (headline.code === 'is-the-usual') return say(headline, units);
+  if (headline.code === 'is-the-usual' || headline.code === 'usual-arrives-more') return say(headline, units);
   const { beatsMiddle, worlds } = best.confidence;
   return `Nearer to the wish than the usual ${middle.text} in ${percent(beatsMiddle)} of 100 tries (${worlds} simulated).`;
 }

@@ -6,7 +6,6 @@ import type { RuleSet } from '../../records/shared/rules.js';
 import type { Practice } from '../../records/shared/shared-data.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import type { Line } from '../../simulate/line.js';
-import { isAtPocket } from '../../simulate/pocket.js';
 import type { Outcome } from '../../simulate/simulator.js';
 import { markClearanceIn } from './candidates.js';
 
@@ -37,8 +36,7 @@ export function rejectByOutcome(outcome: Outcome, { ball, rules, practice, line 
     return { code: 'static-weight-over-limit', params: { ruleSet: rules.title } };
   if (outcome.shot === 'gutter') return { code: 'ball-goes-into-gutter', params: {} };
   if (outcome.shot !== 'pins') return { code: 'ball-stops-short', params: {} };
-  if (line.reachesPocket && !isAtPocket(outcome.shot, outcome.reaction.pinsX))
-    return { code: 'no-line-to-pocket', params: {} };
+  if (line.reachesPocket && !outcome.reachesPocket) return { code: 'no-line-to-pocket', params: {} };
   if (to(outcome.ringClearance, INCH) < practice.leastRingToHoleIn)
     return { code: 'ring-near-hole', params: {} };
   return null;

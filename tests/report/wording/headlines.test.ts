@@ -18,8 +18,10 @@ const params = {
   ties: 14,
   of: 212,
 };
-const sentence = (code: Exclude<Headline['code'], 'is-the-usual'>, units = UNITS.trade): string =>
-  say({ code, params }, units);
+const sentence = (
+  code: Exclude<Headline['code'], 'is-the-usual' | 'usual-arrives-more'>,
+  units = UNITS.trade,
+): string => say({ code, params }, units);
 
 describe('headlines: the size before the certainty, in the units asked for', () => {
   test('as good as the usual: by how little, beside the bowler’s own scatter, and what may decide', () => {
@@ -70,6 +72,20 @@ describe('headlines: the size before the certainty, in the units asked for', () 
       expect(text).toMatch(/±0\.\d+ m/);
       expect(text).not.toMatch(/\bft\b/);
     }
+  });
+
+  test('the usual layout, where what is ahead of it finds the gutter more often', () => {
+    const params = {
+      usual: '50 x 4 1/2 x 35',
+      usualGutterShare: 0.0625,
+      layout: '20 x 2 3/4 x 20',
+      ahead: 1,
+      gutterShare: 0.1171875,
+    };
+    expect(say({ code: 'usual-arrives-more', params }, UNITS.trade)).toBe(
+      'Drill the usual 50 x 4 1/2 x 35: 20 x 2 3/4 x 20 comes nearer to your wish in 100 of 100 simulated tries, but does not reach ' +
+        'the pins in 12 of 100; the usual does not in 6.',
+    );
   });
 
   test('the usual layout itself', () => {
