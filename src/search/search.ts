@@ -61,7 +61,7 @@ export interface SearchResult {
 export interface VoicesResult {
   /** Physics and practice weighed: what is recommended. */
   readonly weighed: SearchResult;
-  /** The best by practice alone that may be drilled; null where it was not asked for, or none may. */
+  /** The best by practice alone that may be drilled; null where it was not asked for. */
   readonly practice: NominalShot | null;
   readonly beliefs: ProblemBeliefs;
   /** All that is rolled in worlds: as physics alone has it, and as both weighed have it. */
@@ -234,23 +234,32 @@ async function likeliest(
 const TRIED_AT_A_TIME = 6;
 const TIMES_TRIED = 20;
 
-/** The best by practice alone that may be drilled; among equals the one nearest to the usual middle layout. */
+/**
+ * The best by practice alone that may be drilled; among equals the one nearest to the usual middle layout. Where holes or the lane bar all that
+ * practice likes most, it is the best of those rolled for the grid.
+ */
 async function bestByPractice(
   markable: readonly LayoutNumbers[],
   { byPractice }: ProblemBeliefs,
   rolled: NominalShots,
 ): Promise<NominalShot | null> {
-  const order = markable
-    .map((layout) => ({ layout, score: byPractice(layout), apart: layoutsApart(layout, MIDDLE_LAYOUT) }))
-    .sort((a, b) => b.score - a.score || a.apart - b.apart || byKey(a, b))
-    .map(({ layout }) => layout);
+  const inOrder = <T extends { readonly layout: LayoutNumbers }>(some: readonly T[]): T[] =>
+    some
+      .map((each) => ({
+        each,
+        score: byPractice(each.layout),
+        apart: layoutsApart(each.layout, MIDDLE_LAYOUT),
+      }))
+      .sort((a, b) => b.score - a.score || a.apart - b.apart || byKey(a.each, b.each))
+      .map(({ each }) => each);
+  const order = inOrder(markable.map((layout) => ({ layout }))).map(({ layout }) => layout);
   for (let time = 0; time < TIMES_TRIED; time++) {
     const some = order.slice(TRIED_AT_A_TIME * time, TRIED_AT_A_TIME * (time + 1));
     await rolled.roll(some);
     const allowed = some.map((layout) => rolled.get(layout)).find((shot) => shot !== undefined);
     if (allowed) return allowed;
   }
-  return null;
+  return inOrder(rolled.allowed())[0] ?? null;
 }
 
 /** A list, and behind it those others that are not in it. */
