@@ -162,25 +162,21 @@ test('where the best by practice may not be drilled, the best that may is named'
   expect(next.byPractice(next.best)).toBe(Math.max(...may.map(next.byPractice)));
 });
 
-test('where all that practice likes most ends in the gutter, the best of those that were rolled is named', async () => {
-  const likedMost = async (shot: MadeUpShot, count: number) => {
-    const { setting } = madeUpSetting(shot);
-    const found = await search(want, setting, { onPhysics: () => {} });
-    const { byPractice } = found.beliefs;
-    const liked = [...markable(setting)].sort((a, b) => byPractice(b) - byPractice(a)).slice(0, count);
-    return { ...found, byPractice, liked };
-  };
-  const { liked } = await likedMost(hill, 800);
-  const lost = new Set(liked.map(keyOf));
-  const next = await likedMost(
-    (layout, world) => ({ ...hill(layout, world), shot: lost.has(keyOf(layout)) ? 'gutter' : 'pins' }),
-    200,
-  );
-  expect(next.liked.every((layout) => lost.has(keyOf(layout)))).toBe(true);
-  const { layout } = next.practice!;
-  expect(lost.has(keyOf(layout))).toBe(false);
-  for (const rolled of next.weighed.attained)
-    expect(next.byPractice(layout)).toBeGreaterThanOrEqual(next.byPractice(rolled.layout));
+test('where the first that practice would try all end in the gutter, the best of those that were rolled is named', async () => {
+  const FAR = 3;
+  const apart = (layout: LayoutNumbers): number => layoutsApart(layout, MIDDLE_LAYOUT);
+  const { setting } = madeUpSetting((layout, world) => ({
+    ...hill(layout, world),
+    shot: apart(layout) < FAR ? 'gutter' : 'pins',
+  }));
+  const { practice, weighed, beliefs } = await search(want, setting, { onPhysics: () => {} });
+  const { byPractice } = beliefs;
+  const order = [...markable(setting)].sort((a, b) => byPractice(b) - byPractice(a) || apart(a) - apart(b));
+  expect(order.slice(0, 120).every((layout) => apart(layout) < FAR)).toBe(true); // as many as are tried
+  const { layout } = practice!;
+  expect(apart(layout)).toBeGreaterThanOrEqual(FAR);
+  for (const rolled of weighed.attained)
+    expect(byPractice(layout)).toBeGreaterThanOrEqual(byPractice(rolled.layout));
 });
 
 describe('where there is little to go by', () => {
