@@ -2,6 +2,7 @@ import { DEGREE, to } from '../base/units.js';
 import type { LearnOptions } from '../learn/fit-log.js';
 import { laneOfNight } from '../learn/lane-of-night.js';
 import { latestOf } from '../learn/latest-night.js';
+import { launchOver } from '../learn/launch-over.js';
 import { type Lesson, learn } from '../learn/learn.js';
 import { learnedNumbers } from '../learn/learned-numbers.js';
 import { pointOf } from '../learn/log-model.js';
@@ -10,8 +11,11 @@ import type { LeftOut } from '../learn/logged-balls.js';
 import { nextReadings } from '../learn/next-reading.js';
 import { NOTHING_LOGGED, predictNight } from '../learn/predict-night.js';
 import { asRead, exactly, readAimOf } from '../learn/read-aim.js';
+import { READ, readingsOf } from '../learn/readings.js';
 import { whatIsKnownAsRead } from '../learn/what-is-known.js';
 import { xToBoard } from '../motion/lane/boards.js';
+import type { Launch } from '../motion/shot/release.js';
+import type { BallProblem } from '../prepare/ball-problem.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { LearnedAnswer } from '../records/answers/learned-answer.js';
 import type { LearnedFrom } from '../records/answers/parts/learned-from.js';
@@ -21,6 +25,7 @@ import { BELIEFS, USUAL_PRACTICE_WEIGHT } from '../records/shared/beliefs.js';
 import { VERSION } from '../records/shared/version.js';
 import { findLine } from '../simulate/line.js';
 import { unaimedProblem } from '../simulate/shot-problem.js';
+import { type RolledShot, simulator } from '../simulate/simulator.js';
 import { beliefChance } from '../simulate/worlds/belief-chance.js';
 import type { KnownScores } from '../simulate/worlds/draws.js';
 import type { Learned } from '../simulate/worlds/learned.js';
@@ -152,13 +157,25 @@ function foretoldOf(
   const problemWith = (known: KnownScores) =>
     unaimedProblem(lane, unsure, logged.ball, ball, { ...learned, ...known });
   const read = here ? readAimOf(means) : null;
-  const launch = here
-    ? (read?.launch ??
-      here.model.launchAt(pointOf(log.unknowns, log.nights, log.fit.mean, log.nights.indexOf(here))))
+  const played = here
+    ? here.model.launchAt(pointOf(log.unknowns, log.nights, log.fit.mean, log.nights.indexOf(here)))
     : findLine(problemWith(learned), layout).launch;
-  const aim = read ? asRead(read.launch, read.errors) : exactly(launch);
+  const launchIn = (known: KnownScores): Launch => {
+    if (!read) return played;
+    const problem = problemWith(known);
+    const engine = simulator(problem);
+    return launchOver(read, (sent) => boardAtArrows(engine.shot(layout, problem.worlds[0], sent), ball));
+  };
+  const launch = launchIn(learned);
   const predict = (known: KnownScores) =>
-    predictNight(problemWith(known), layout, known, { bowler: unsure, ball: logged.ball }, aim, seed);
+    predictNight(
+      problemWith(known),
+      layout,
+      known,
+      { bowler: unsure, ball: logged.ball },
+      read ? asRead(launchIn(known), read.errors) : exactly(played),
+      seed,
+    );
   return {
     ball: logged.ball.name,
     lane: log.lane.name,
@@ -168,6 +185,9 @@ function foretoldOf(
     after: predict(read ? whatIsKnownAsRead(log, read.errors) : learned),
   };
 }
+
+const boardAtArrows = (rolled: RolledShot, { published }: BallProblem): number =>
+  readingsOf(rolled, published.radius)[READ.indexOf('arrowsBoard')];
 
 const beliefsOf = ({ evidence, learned }: Lesson, weight: number, shots: number): LearnedAnswer['beliefs'] =>
   BELIEFS.map((belief, b) => {

@@ -47,20 +47,22 @@ export const asRead =
     return { x: read.x + laydown, angle: read.angle + (arrows - laydown) / from(ARROWS_FT, FOOT) };
   };
 
-/** Where a night's readings put the aim, and how far they are off alike; null where one of the two was not read. */
+/** The mean boards of a night's aim as they were read, and how far they are off alike; null where one of the two was not read. */
 export function readAimOf({ readings }: Pick<NightMeans, 'readings'>): {
-  readonly launch: Launch;
+  readonly laydownBoard: number;
+  readonly arrowsBoard: number;
   readonly errors: AimErrors;
 } | null {
   const [laydown, arrows] = Object.values(AIM_READ).map((id) => readings.find((each) => each.id === id));
   if (!laydown || !arrows) return null;
   return {
-    launch: throughBoards(laydown.mean, arrows.mean),
+    laydownBoard: laydown.mean,
+    arrowsBoard: arrows.mean,
     errors: { laydownRead: laydown.ofNight, arrowsRead: arrows.ofNight },
   };
 }
 
-/** From a board at the foul line over one at the arrows. */
+/** From a board at the foul line straight over one at the arrows. */
 export function throughBoards(laydownBoard: number, arrowsBoard: number): Launch {
   const x = boardToX(laydownBoard);
   return { x, angle: atan2(boardToX(arrowsBoard) - x, from(ARROWS_FT, FOOT)) };

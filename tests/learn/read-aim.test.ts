@@ -34,7 +34,7 @@ test('readAimOf: the mean boards of a night with how far they are off alike; nul
     { laydownBoard: 20, arrowsBoard: 14 },
   ];
   const against = readAimOf(nightMeans({ lane: 'a lane', targetBoard: 14, shots }))!;
-  expect(against.launch).toEqual(read);
+  expect([against.laydownBoard, against.arrowsBoard]).toEqual([20, 14]);
   expect(against.errors).toEqual(USUAL_AIM_ERRORS);
   const readOff = readAimOf(nightMeans({ lane: 'a lane', shots }))!;
   expect(readOff.errors.arrowsRead).toBeGreaterThan(against.errors.arrowsRead);
