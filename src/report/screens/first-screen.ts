@@ -70,7 +70,7 @@ function blocks(answer: RecommendAnswer, page: Page): Labelled[] {
   const { units, paint } = page;
   const [best, ...others] = answer.layouts as [RankedLayout, ...RankedLayout[]];
   const [words, ...moreWords] = sentences(layoutWords(best, page));
-  const vital = [...vitalTexts(answer, '--show line'), ...gutterWarning(answer)];
+  const vital = [...vitalTexts(answer, '--show line', units), ...gutterWarning(answer)];
   const fit = answer.inputs.bowler.grip
     ? []
     : ['Span, pitches and hole sizes are assumed: the shop fits them.'];
@@ -106,7 +106,7 @@ const MOST_OTHERS = 3;
 
 /** What was wished for, as it was said. */
 function askedText({ targets }: RecommendAnswer, units: Units): string {
-  if (targets.length === 0) return 'Asked for: no particular reaction';
+  if (targets.length === 0) return 'Asked for: no particular reaction, so ranked by entry angle';
   const wishes = targets.map(({ wish, step, reading, value }) => {
     const { name, compared } = REACTION_NUMBERS[reading];
     const asked = step === null ? withUnit(value, units[compared.quantity]) : wishWords(wish).steps[step - 1];
@@ -123,12 +123,16 @@ const legalText = ({ legality }: RankedLayout): string =>
  *
  * @param line  where more of the line is said
  */
-export function vitalTexts({ inputs: { bowler, ball }, noLine }: RecommendAnswer, line: string): string[] {
+export function vitalTexts(
+  { inputs: { bowler, ball }, noLine }: RecommendAnswer,
+  line: string,
+  { fineTape }: Units,
+): string[] {
   const off = papUncertaintyIn(bowler);
   const guessed = unsureNumbers(ballUncertainty(ball));
   return [
     ...(off >= GUESSED_PAP_IN
-      ? [`Your PAP is a guess (± ${off} in). Have it measured before drilling.`]
+      ? [`Your PAP is a guess (± ${givenWithUnit(off, fineTape)}). Have it measured before drilling.`]
       : []),
     ...(guessed.length > 0
       ? [
