@@ -68,7 +68,7 @@ export function sizeOfGain({ best, confidence, scatter, inputs }: JudgeAnswer, u
 const WORTH_A_CAUSE = 0.25;
 const MOST_OF_IT = 0.5;
 
-/** What makes most of each wished number's difference, where one cause does and the difference is not slight. */
+/** What makes most of each wished number's difference in one steady shot, where one cause does and it is not slight. */
 function causeTexts({ causes, scatter, inputs }: JudgeAnswer, units: Units): string[] {
   if (!causes) return [];
   const ids = wishedIds(inputs.want).filter(
@@ -80,9 +80,14 @@ function causeTexts({ causes, scatter, inputs }: JudgeAnswer, units: Units): str
       .map((id) => {
         const { name, compared } = REACTION_NUMBERS[id];
         const { change, name: unit } = units[compared.quantity];
-        return `${change(causes[id][cause])} of the ${change(causes[id].total)} ${unit} of ${name}`;
+        const [own, total] = [change(causes[id][cause]), change(causes[id].total)];
+        return Math.abs(causes[id][cause]) > Math.abs(causes[id].total)
+          ? `${own} ${unit} of ${name} (all causes together ${total})`
+          : `${own} of the ${total} ${unit} of ${name}`;
       });
-    return made.length > 0 ? [`${capital(CAUSE_NAMES[cause])}: ${made.join(' and ')}.`] : [];
+    return made.length > 0
+      ? [`${capital(CAUSE_NAMES[cause])}, in one steady shot: ${made.join(' and ')}.`]
+      : [];
   });
 }
 
