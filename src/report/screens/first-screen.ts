@@ -164,10 +164,9 @@ export function whyTexts(
     const what = `${subject}${all} ${unit} ${total > 0 ? compared.more : compared.less}`;
     return [{ what, cause: CAUSE_NAMES[cause], all, part, unit }];
   });
-  const causes = [...grouped(found, ({ cause }) => cause)].map(([cause, each]) => {
-    const differences = each.map(({ what }) => what).join(', ');
-    return `${differences}, ${partOf(each)} of it from ${cause}`;
-  });
+  const causes = [...grouped(found, ({ cause }) => cause)].map(
+    ([cause, each]) => `${each.map(({ what }) => what).join(', ')}${causeText(cause, each)}`,
+  );
   return [
     ...(met.length > 0 ? [`${capital(met.join(', '))}.`] : []),
     ...(causes.length > 0 ? [`One steady shot against the usual layout: ${causes.join('; ')}.`] : []),
@@ -175,13 +174,17 @@ export function whyTexts(
 }
 
 /** How much of the differences with one cause it makes: a main cause may make more than all, which others then undo. */
-function partOf(
+function causeText(
+  cause: string,
   differences: readonly { readonly all: string; readonly part: string; readonly unit: string }[],
 ): string {
   const [{ all, part }, ...others] = differences;
-  if (others.length > 0) return listed(differences.map((each) => `${each.part} ${each.unit}`));
-  if (part === all) return 'all';
-  return Number(part) > Number(all) ? 'more than all' : part;
+  const isMore = differences.some((each) => Number(each.part) > Number(each.all));
+  if (others.length > 0) {
+    const parts = listed(differences.map((each) => `${each.part} ${each.unit}`));
+    return isMore ? ` (by ${cause} alone ${parts})` : `, ${parts} of it from ${cause}`;
+  }
+  return `, ${isMore ? 'more than all' : part === all ? 'all' : part} of it from ${cause}`;
 }
 
 /** What physics and practice each would choose, where they differ. */
@@ -192,7 +195,7 @@ function practiceTexts({ voices, inputs }: RecommendAnswer, units: Units): strin
   const { difference, belief } = voices.apart;
   return [
     `Physics alone: ${voices.physics.text}. Practice alone: ${voices.practice.text}.`,
-    `Practice’s choice is ${sizeText(difference.physics.size, ids, units)} by physics, ${sizeText(difference.practice.size, ids, units)} by practice.`,
+    `The latter is ${sizeText(difference.physics.size, ids, units)} by physics, ${sizeText(difference.practice.size, ids, units)} by practice.`,
     ...(belief ? [`What counts most: “${belief.says}”`] : []),
   ];
 }

@@ -74,7 +74,7 @@ function causeTexts({ causes, scatter, inputs }: JudgeAnswer, units: Units): str
   const ids = wishedIds(inputs.want).filter(
     (id) => Math.abs(causes[id].total) >= WORTH_A_CAUSE * scatter[id],
   );
-  return CAUSES.flatMap((cause) => {
+  const named = CAUSES.flatMap((cause) => {
     const made = ids
       .filter((id) => causes[id][cause] / causes[id].total >= MOST_OF_IT)
       .map((id) => {
@@ -85,10 +85,9 @@ function causeTexts({ causes, scatter, inputs }: JudgeAnswer, units: Units): str
           ? `${own} ${unit} of ${name} (all causes together ${total})`
           : `${own} of the ${total} ${unit} of ${name}`;
       });
-    return made.length > 0
-      ? [`${capital(CAUSE_NAMES[cause])}, in one steady shot: ${made.join(' and ')}.`]
-      : [];
+    return made.length > 0 ? [`${capital(CAUSE_NAMES[cause])}: ${made.join(' and ')}`] : [];
   });
+  return named.length > 0 ? [`${named.join('. ')} (one steady shot).`] : [];
 }
 
 /** Whether the layout may be drilled, and how near an oil ring comes to a hole. */

@@ -42,7 +42,7 @@ describe('judgeReport', () => {
     const causes = answer.causes as NonNullable<JudgeAnswer['causes']>;
     const hookStartFt = { ...causes.hookStartFt, total: 4.3, centre: 0, inertia: -0.2, flare: 4.5 };
     const text = oneLine(judgeReport({ ...answer, causes: { ...causes, hookStartFt } }, pageOf(80)));
-    expect(text).toContain('Flare, in one steady shot: +4.5 ft of hook start (all causes together +4.3).');
+    expect(text).toContain('Flare: +4.5 ft of hook start (all causes together +4.3)');
   });
 
   test.each([80, 120])(
