@@ -2,9 +2,6 @@ import { fromKeys } from '../../base/from-keys.js';
 import { grouped } from '../../base/grouped.js';
 import type { LeverEffect, RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
 import { IN_A_GAME, overScatter } from '../../records/answers/parts/over-scatter.js';
-import { ballUncertainty } from '../../records/schemas/ball.js';
-import { unsureNumbers } from '../../records/schemas/ball-uncertainty.js';
-import { GUESSED_PAP_IN, papUncertaintyIn } from '../../records/schemas/bowler.js';
 import {
   REACTION_NUMBERS,
   WISHED_IDS,
@@ -13,7 +10,6 @@ import {
 } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { capital } from '../../records/text/capital.js';
-import { ballNames } from '../text/ball-numbers.js';
 import { givenWithUnit, type Units, withUnit } from '../text/display-units.js';
 import { fittedLines, type Labelled, SCREEN_LINES } from '../text/labelled.js';
 import { listed } from '../text/listed.js';
@@ -22,6 +18,7 @@ import { withPlainText } from '../text/plain-text.js';
 import { sentences } from '../text/sentences.js';
 import { wrap } from '../text/wrap.js';
 import { CAUSE_NAMES } from '../wording/cause-names.js';
+import { guessedTexts } from '../wording/guessed-texts.js';
 import { gutterWarning } from '../wording/gutter-text.js';
 import { layoutWords } from '../wording/layout-headline.js';
 import { learnedTexts } from '../wording/learned-line.js';
@@ -123,25 +120,10 @@ const legalText = ({ legality }: RankedLayout): string =>
  *
  * @param line  where more of the line is said
  */
-export function vitalTexts(
-  { inputs: { bowler, ball }, noLine }: RecommendAnswer,
-  line: string,
-  { fineTape }: Units,
-): string[] {
-  const off = papUncertaintyIn(bowler);
-  const guessed = unsureNumbers(ballUncertainty(ball));
-  return [
-    ...(off >= GUESSED_PAP_IN
-      ? [`Your PAP is a guess (± ${givenWithUnit(off, fineTape)}). Have it measured before drilling.`]
-      : []),
-    ...(guessed.length > 0
-      ? [
-          `${guessed.length > 2 ? 'The ball’s numbers' : `The ball’s ${ballNames(guessed)}`} are guesses: look them up.`,
-        ]
-      : []),
-    ...(noLine ? [`No line brings this ball to the pocket on this lane: see ${line}.`] : []),
-  ];
-}
+export const vitalTexts = ({ inputs, noLine }: RecommendAnswer, line: string, units: Units): string[] => [
+  ...guessedTexts(inputs, units),
+  ...(noLine ? [`No line brings this ball to the pocket on this lane: see ${line}.`] : []),
+];
 
 /** What the layout does beside what was wished for, and the true cause where one makes most of a difference. */
 export function whyTexts(

@@ -20,6 +20,7 @@ import { beside, bullets, joinSections, paragraph, section, sentence } from '../
 import { type Grid, gridLines } from '../text/table.js';
 import { wrap } from '../text/wrap.js';
 import { CAUSE_NAMES } from '../wording/cause-names.js';
+import { guessedTexts } from '../wording/guessed-texts.js';
 import { layoutHeadline } from '../wording/layout-headline.js';
 import { learnedTexts } from '../wording/learned-line.js';
 import { noLineText } from '../wording/no-line-text.js';
@@ -43,6 +44,7 @@ export function judgeReport(given: JudgeAnswer, page: Page, isFull = false): str
 
 const blocks = (answer: JudgeAnswer, page: Page): Labelled[] => [
   { ...ALWAYS, label: 'VERDICT', texts: [verdictText(answer)], paint: page.paint.strong },
+  { ...ALWAYS, label: 'FIRST', texts: guessedTexts(answer.inputs, page.units), paint: page.paint.caution },
   { ...ALWAYS, label: 'SIZE', texts: isBest(answer) ? [] : [sizeOfGain(answer, page.units)] },
   { ...ALWAYS, label: 'CAUSE', texts: isBest(answer) ? [] : causeTexts(answer, page.units) },
   { ...ALWAYS, label: 'LEGAL', texts: [legalityText(answer, page.units)] },
@@ -82,7 +84,7 @@ function causeTexts({ causes, scatter, inputs }: JudgeAnswer, units: Units): str
         const { change, name: unit } = units[compared.quantity];
         const [own, total] = [change(causes[id][cause]), change(causes[id].total)];
         return Math.abs(causes[id][cause]) > Math.abs(causes[id].total)
-          ? `${own} ${unit} of ${name} (all causes together ${total})`
+          ? `${own} ${unit} of ${name}, all causes together ${total}`
           : `${own} of the ${total} ${unit} of ${name}`;
       });
     return made.length > 0 ? [`${capital(CAUSE_NAMES[cause])}: ${made.join(' and ')}`] : [];
