@@ -1,5 +1,5 @@
 import type { OunceConvention } from '../ball/drill/static-weights.js';
-import { drillingAssumptions } from '../explain/assumptions.js';
+import { drillingAssumptions, guessedForDrilling } from '../explain/assumptions.js';
 import { cautionsFor } from '../explain/cautions.js';
 import { ballProblem } from '../prepare/ball-problem.js';
 import type { Budget } from '../prepare/budget.js';
@@ -45,7 +45,7 @@ export function drilledAnswer(
     marks: [...facts.marks],
     face: faceAnswer(layout, facts.psa, bowler.hand, ball),
     legality: facts.legality,
-    assumptions: drillingAssumptions(record, bowler, ball),
+    assumptions: [...guessedForDrilling(bowler, record), ...drillingAssumptions(record, bowler, ball)],
     cautions: cautionsFor(ball),
   };
 }

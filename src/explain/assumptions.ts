@@ -99,6 +99,21 @@ function redrillAssumptions({ drilledBefore = [] }: Ball): Assumption[] {
   return assumed;
 }
 
+/** What of a bowler and a ball was guessed, as far as marks and drilled numbers rest on it. */
+export function guessedForDrilling({ uncertainty = {} }: Bowler, ball: Ball): Assumption[] {
+  const { papOverIn, papUpIn } = uncertainty;
+  const ofPap = { ...(papOverIn && { papOverIn }), ...(papUpIn && { papUpIn }) };
+  return [
+    ...(Object.keys(ofPap).length > 0 ? [{ code: 'uncertain-release', params: ofPap } as const] : []),
+    ...uncertainBall(ball),
+  ];
+}
+
+function uncertainBall(ball: Ball): Assumption[] {
+  const params = ballUncertainty(ball);
+  return Object.keys(params).length > 0 ? [{ code: 'uncertain-ball', params }] : [];
+}
+
 /** What was assumed about lane and cover for a simulated shot. */
 export const shotAssumptions = (ball: Ball, lane: Lane): Assumption[] => [
   oilOnBall(),
@@ -119,9 +134,7 @@ export function worldAssumptions(
   ];
   if (!scatter) assumed.push({ code: 'usual-scatter', params: { skill, ...SCATTER_BY_SKILL[skill] } });
   if (uncertainty) assumed.push({ code: 'uncertain-release', params: uncertainty });
-  const ofBall = ballUncertainty(ball);
-  if (Object.keys(ofBall).length > 0) assumed.push({ code: 'uncertain-ball', params: ofBall });
-  return assumed;
+  return [...assumed, ...uncertainBall(ball)];
 }
 
 /** What was assumed of how a ball leaves the hand. */

@@ -78,7 +78,8 @@ function releaseTaken(
       ? `${question.typed?.show(Math.abs(value))} ${value < 0 ? 'down' : 'up'}`
       : `${shownValue(value, question, units)}${key === 'papOverIn' ? ' over' : ''}`,
   );
-  return { value: values.join(', '), status: joined(word, main.deviation, main.question, units) };
+  const deviation = Math.max(...parts.map((part) => part.deviation)); // of a place by two lengths, as its record is read
+  return { value: values.join(', '), status: joined(word, deviation, main.question, units) };
 }
 
 function joined(

@@ -47,6 +47,8 @@ describe('reviewLines', () => {
       'Hook start': 'Late',
       'Total hook': '22 boards',
     });
+    // the greater of over and up, as the answer has it
+    expect(linesOf({}, 'main')).toMatchObject({ PAP: '4 7/8 in over, 3/8 in up (guess, ± 0.45 in)' });
     expect(linesOf({ drilledBefore: true }, 'ball')).toMatchObject({
       'Old layout': '50 x 4 1/2 x 35 (guess)',
       'Pin to CG': '2 3/4 in (guess, ± 0.5 in)',

@@ -5,6 +5,7 @@ import { drilledReport } from '../../src/report/screens/drilled-report.js';
 import type { NextStep } from '../../src/report/screens/next-steps.js';
 import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
 import { rollReport } from '../../src/report/screens/roll-report.js';
+import { UNITS } from '../../src/report/text/display-units.js';
 import type { Page } from '../../src/report/text/page.js';
 import { columnsOf } from '../../src/report/text/wrap.js';
 import { pageOf } from '../support/page.js';
@@ -113,13 +114,15 @@ describe('recommendation report', () => {
   );
 
   test('a guessed PAP is told before how sure the answer is', () => {
-    const bowler = { ...recommendAnswer.inputs.bowler, uncertainty: { papOverIn: 0.4, papUpIn: 0.4 } };
+    const bowler = { ...recommendAnswer.inputs.bowler, uncertainty: { papOverIn: 0.4, papUpIn: 0.45 } };
     const guessed = { ...recommendAnswer, inputs: { ...recommendAnswer.inputs, bowler } };
     for (const width of [60, 80]) {
       const text = oneLine(recommendationReport(guessed, pageOf(width)));
-      expect(text).toContain('FIRST Your PAP is a guess (± 0.4 in). Have it measured before drilling.');
+      expect(text).toContain('FIRST Your PAP is a guess (± 0.45 in). Have it measured before drilling.');
       expect(text.indexOf('FIRST')).toBeLessThan(text.indexOf('HOW SURE'));
     }
+    const metric = oneLine(recommendationReport(guessed, pageOf(80, { units: UNITS.metric })));
+    expect(metric).toContain('Your PAP is a guess (± 11.4 mm).');
   });
 
   test('marks are given to a sixteenth, and a distance that has no meaning is left out', () => {

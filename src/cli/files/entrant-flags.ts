@@ -47,15 +47,17 @@ export function entrantFlags(options: CompareOptions, terminal: Terminal): Entra
 function variedFlag(given: Readonly<Record<Varied, readonly string[]>>): Varied {
   const several = (Object.keys(given) as Varied[]).filter((each) => given[each].length >= LEAST_COMPARED);
   const [varies, second] = several;
-  if (varies === undefined)
-    throw given.finish.length > 0
+  if (varies === undefined) {
+    const once = (['finish', 'layout'] as const).find((each) => given[each].length > 0);
+    throw once
       ? new InputError('flag', {
-          field: FLAG_OF.finish,
+          field: FLAG_OF[once],
           rule: `must be given ${LEAST_COMPARED} to ${MOST_COMPARED} times`,
           got: 'one',
           hint: HOW,
         })
       : missingFlag('--layout', HOW);
+  }
   if (second !== undefined)
     throw new InputError('flag', {
       field: FLAG_OF[second],

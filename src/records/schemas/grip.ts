@@ -29,7 +29,10 @@ const sleeveSchema = z
       hint: '1.1 to 1.25 is usual.',
     }).optional(),
   })
-  .meta({ id: 'sleeve', description: 'Slug or insert put back into a wider bore.' });
+  .meta({
+    id: 'sleeve',
+    description: 'Slug or insert put back into a wider bore; null where there is none.',
+  });
 
 const holeSchema = z
   .strictObject({

@@ -50,7 +50,7 @@ const WIDE = 72;
 /** What is still missing is worked out from the wish and the change; on a narrow page with several wishes it is left to `--full`. */
 const hasRoom = ({ wished }: AdjustAnswer, { width }: Page): boolean => width >= WIDE || wished.length === 1;
 
-const SHORT_CAUTION = 'Only trained people sand and drill. A new finish: ask.';
+const SHORT_CAUTION = 'Only trained people sand and drill. Local rules may forbid a new finish: ask.';
 
 export const adjustTitle = ({ id, inputs: { bowler, lane } }: AdjustAnswer): string =>
   `What now with ${id}: ${bowler.name} on ${lane.name}`;

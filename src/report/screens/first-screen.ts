@@ -2,9 +2,6 @@ import { fromKeys } from '../../base/from-keys.js';
 import { grouped } from '../../base/grouped.js';
 import type { LeverEffect, RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
 import { IN_A_GAME, overScatter } from '../../records/answers/parts/over-scatter.js';
-import { ballUncertainty } from '../../records/schemas/ball.js';
-import { unsureNumbers } from '../../records/schemas/ball-uncertainty.js';
-import { GUESSED_PAP_IN, papUncertaintyIn } from '../../records/schemas/bowler.js';
 import {
   REACTION_NUMBERS,
   WISHED_IDS,
@@ -13,7 +10,6 @@ import {
 } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { capital } from '../../records/text/capital.js';
-import { ballNames } from '../text/ball-numbers.js';
 import { givenWithUnit, type Units, withUnit } from '../text/display-units.js';
 import { fittedLines, type Labelled, SCREEN_LINES } from '../text/labelled.js';
 import { listed } from '../text/listed.js';
@@ -22,6 +18,7 @@ import { withPlainText } from '../text/plain-text.js';
 import { sentences } from '../text/sentences.js';
 import { wrap } from '../text/wrap.js';
 import { CAUSE_NAMES } from '../wording/cause-names.js';
+import { guessedTexts } from '../wording/guessed-texts.js';
 import { gutterWarning } from '../wording/gutter-text.js';
 import { layoutWords } from '../wording/layout-headline.js';
 import { learnedTexts } from '../wording/learned-line.js';
@@ -70,7 +67,7 @@ function blocks(answer: RecommendAnswer, page: Page): Labelled[] {
   const { units, paint } = page;
   const [best, ...others] = answer.layouts as [RankedLayout, ...RankedLayout[]];
   const [words, ...moreWords] = sentences(layoutWords(best, page));
-  const vital = [...vitalTexts(answer, '--show line'), ...gutterWarning(answer)];
+  const vital = [...vitalTexts(answer, '--show line', units), ...gutterWarning(answer)];
   const fit = answer.inputs.bowler.grip
     ? []
     : ['Span, pitches and hole sizes are assumed: the shop fits them.'];
@@ -106,7 +103,7 @@ const MOST_OTHERS = 3;
 
 /** What was wished for, as it was said. */
 function askedText({ targets }: RecommendAnswer, units: Units): string {
-  if (targets.length === 0) return 'Asked for: no particular reaction';
+  if (targets.length === 0) return 'Asked for: no particular reaction, so ranked by entry angle';
   const wishes = targets.map(({ wish, step, reading, value }) => {
     const { name, compared } = REACTION_NUMBERS[reading];
     const asked = step === null ? withUnit(value, units[compared.quantity]) : wishWords(wish).steps[step - 1];
@@ -123,21 +120,10 @@ const legalText = ({ legality }: RankedLayout): string =>
  *
  * @param line  where more of the line is said
  */
-export function vitalTexts({ inputs: { bowler, ball }, noLine }: RecommendAnswer, line: string): string[] {
-  const off = papUncertaintyIn(bowler);
-  const guessed = unsureNumbers(ballUncertainty(ball));
-  return [
-    ...(off >= GUESSED_PAP_IN
-      ? [`Your PAP is a guess (± ${off} in). Have it measured before drilling.`]
-      : []),
-    ...(guessed.length > 0
-      ? [
-          `${guessed.length > 2 ? 'The ball’s numbers' : `The ball’s ${ballNames(guessed)}`} are guesses: look them up.`,
-        ]
-      : []),
-    ...(noLine ? [`No line brings this ball to the pocket on this lane: see ${line}.`] : []),
-  ];
-}
+export const vitalTexts = ({ inputs, noLine }: RecommendAnswer, line: string, units: Units): string[] => [
+  ...guessedTexts(inputs, units),
+  ...(noLine ? [`No line brings this ball to the pocket on this lane: see ${line}.`] : []),
+];
 
 /** What the layout does beside what was wished for, and the true cause where one makes most of a difference. */
 export function whyTexts(
@@ -160,10 +146,9 @@ export function whyTexts(
     const what = `${subject}${all} ${unit} ${total > 0 ? compared.more : compared.less}`;
     return [{ what, cause: CAUSE_NAMES[cause], all, part, unit }];
   });
-  const causes = [...grouped(found, ({ cause }) => cause)].map(([cause, each]) => {
-    const differences = each.map(({ what }) => what).join(', ');
-    return `${differences}, ${partOf(each)} of it from ${cause}`;
-  });
+  const causes = [...grouped(found, ({ cause }) => cause)].map(
+    ([cause, each]) => `${each.map(({ what }) => what).join(', ')}${causeText(cause, each)}`,
+  );
   return [
     ...(met.length > 0 ? [`${capital(met.join(', '))}.`] : []),
     ...(causes.length > 0 ? [`One steady shot against the usual layout: ${causes.join('; ')}.`] : []),
@@ -171,13 +156,17 @@ export function whyTexts(
 }
 
 /** How much of the differences with one cause it makes: a main cause may make more than all, which others then undo. */
-function partOf(
+function causeText(
+  cause: string,
   differences: readonly { readonly all: string; readonly part: string; readonly unit: string }[],
 ): string {
   const [{ all, part }, ...others] = differences;
-  if (others.length > 0) return listed(differences.map((each) => `${each.part} ${each.unit}`));
-  if (part === all) return 'all';
-  return Number(part) > Number(all) ? 'more than all' : part;
+  const isMore = differences.some((each) => Number(each.part) > Number(each.all));
+  if (others.length > 0) {
+    const parts = listed(differences.map((each) => `${each.part} ${each.unit}`));
+    return isMore ? ` (by ${cause} alone ${parts})` : `, ${parts} of it from ${cause}`;
+  }
+  return `, ${isMore ? 'more than all' : part === all ? 'all' : part} of it from ${cause}`;
 }
 
 /** What physics and practice each would choose, where they differ. */

@@ -20,6 +20,7 @@ import { beside, bullets, joinSections, paragraph, section, sentence } from '../
 import { type Grid, gridLines } from '../text/table.js';
 import { wrap } from '../text/wrap.js';
 import { CAUSE_NAMES } from '../wording/cause-names.js';
+import { guessedTexts } from '../wording/guessed-texts.js';
 import { layoutHeadline } from '../wording/layout-headline.js';
 import { learnedTexts } from '../wording/learned-line.js';
 import { noLineText } from '../wording/no-line-text.js';
@@ -43,6 +44,7 @@ export function judgeReport(given: JudgeAnswer, page: Page, isFull = false): str
 
 const blocks = (answer: JudgeAnswer, page: Page): Labelled[] => [
   { ...ALWAYS, label: 'VERDICT', texts: [verdictText(answer)], paint: page.paint.strong },
+  { ...ALWAYS, label: 'FIRST', texts: guessedTexts(answer.inputs, page.units), paint: page.paint.caution },
   { ...ALWAYS, label: 'SIZE', texts: isBest(answer) ? [] : [sizeOfGain(answer, page.units)] },
   { ...ALWAYS, label: 'CAUSE', texts: isBest(answer) ? [] : causeTexts(answer, page.units) },
   { ...ALWAYS, label: 'LEGAL', texts: [legalityText(answer, page.units)] },
@@ -68,22 +70,26 @@ export function sizeOfGain({ best, confidence, scatter, inputs }: JudgeAnswer, u
 const WORTH_A_CAUSE = 0.25;
 const MOST_OF_IT = 0.5;
 
-/** What makes most of each wished number's difference, where one cause does and the difference is not slight. */
+/** What makes most of each wished number's difference in one steady shot, where one cause does and it is not slight. */
 function causeTexts({ causes, scatter, inputs }: JudgeAnswer, units: Units): string[] {
   if (!causes) return [];
   const ids = wishedIds(inputs.want).filter(
     (id) => Math.abs(causes[id].total) >= WORTH_A_CAUSE * scatter[id],
   );
-  return CAUSES.flatMap((cause) => {
+  const named = CAUSES.flatMap((cause) => {
     const made = ids
       .filter((id) => causes[id][cause] / causes[id].total >= MOST_OF_IT)
       .map((id) => {
         const { name, compared } = REACTION_NUMBERS[id];
         const { change, name: unit } = units[compared.quantity];
-        return `${change(causes[id][cause])} of the ${change(causes[id].total)} ${unit} of ${name}`;
+        const [own, total] = [change(causes[id][cause]), change(causes[id].total)];
+        return Math.abs(causes[id][cause]) > Math.abs(causes[id].total)
+          ? `${own} ${unit} of ${name}, all causes together ${total}`
+          : `${own} of the ${total} ${unit} of ${name}`;
       });
-    return made.length > 0 ? [`${capital(CAUSE_NAMES[cause])}: ${made.join(' and ')}.`] : [];
+    return made.length > 0 ? [`${capital(CAUSE_NAMES[cause])}: ${made.join(' and ')}`] : [];
   });
+  return named.length > 0 ? [`${named.join('. ')} (one steady shot).`] : [];
 }
 
 /** Whether the layout may be drilled, and how near an oil ring comes to a hole. */

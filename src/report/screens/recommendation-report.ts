@@ -1,4 +1,4 @@
-import type { RankedLayout, RecommendAnswer, SimulatedLayout } from '../../records/answers/answer.js';
+import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
 import type { SectionId } from '../../records/schemas/recommend-sections.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
@@ -38,7 +38,7 @@ const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page)
         'Ranked',
         [
           ...rankingTable(answer.layouts, answer.middle, page),
-          ...paragraph(rankingNote(answer.middle, page.units), page, page.paint.quiet),
+          ...paragraph(rankingNote(answer, page.units), page, page.paint.quiet),
           ...paragraph(gutterText(answer), page),
         ],
         page,
@@ -150,9 +150,12 @@ export function recommendationReport(
   return sections.length === 0 ? first : `${first}\n${recommendationSections(answer, sections, page)}`;
 }
 
-export const rankingNote = ({ objections }: SimulatedLayout, units: Units): string =>
+export const rankingNote = (
+  { middle: { objections }, targets }: Pick<RecommendAnswer, 'middle' | 'targets'>,
+  units: Units,
+): string =>
   '* the usual middle layout, to compare with. sure: share of simulated tries in which a layout scores above it. ' +
-  'score: mean over the tries that reach the pins; 100 is exactly the reaction asked for.' +
+  `score: mean over the tries that reach the pins; 100 is ${targets.length > 0 ? 'exactly the reaction asked for' : 'one of the best entry angles'}.` +
   (objections.length > 0
     ? ` The usual layout would itself be set aside: ${sayAll(objections, units).join('; ')}.`
     : '');

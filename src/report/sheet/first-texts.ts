@@ -3,12 +3,12 @@ import { ballUncertainty } from '../../records/schemas/ball.js';
 import { unsureNumbers } from '../../records/schemas/ball-uncertainty.js';
 import { GUESSED_PAP_IN, papUncertaintyIn } from '../../records/schemas/bowler.js';
 import { ballDeviations } from '../text/ball-numbers.js';
-import { type Units, withUnit } from '../text/display-units.js';
+import { givenWithUnit, type Units } from '../text/display-units.js';
 import { listed } from '../text/listed.js';
 
 /** What has to be measured before the ball is marked: the sheet invents nothing, and says what was guessed or is made up. */
 export function firstTexts({ bowler, ball, grip, invented }: SheetAnswer, units: Units): string[] {
-  const { tape } = units;
+  const { fineTape } = units;
   const off = papUncertaintyIn(bowler);
   const uncertainty = ballUncertainty(ball);
   const guessed = unsureNumbers(uncertainty);
@@ -20,7 +20,7 @@ export function firstTexts({ bowler, ball, grip, invented }: SheetAnswer, units:
       : []),
     ...(off >= GUESSED_PAP_IN
       ? [
-          `FIRST: the PAP is a guess (± ${withUnit(off, tape)}). Measure it on the bowler’s ball; all marks rest on it.`,
+          `FIRST: the PAP is a guess (± ${givenWithUnit(off, fineTape)}). Measure it on the bowler’s ball; all marks rest on it.`,
         ]
       : []),
     ...(guessed.length > 0

@@ -89,7 +89,7 @@ function measuredText({ mark, fromPinIn }: MarkingStep, { layout }: SheetAnswer,
 function readBackText(
   { drillingAngleDeg, pinToPapIn, valAngleDeg }: MarkingPlan['readBack'],
   error: MarkingPlan['error'],
-  { tapeStep, fineTape }: Units,
+  { fineTape }: Units,
 ): string {
   const parts = [
     ...(drillingAngleDeg === null
@@ -102,5 +102,5 @@ function readBackText(
       ? []
       : [`VAL angle ${decimals(valAngleDeg, 1)}° (off ${signed(error.valAngleDeg ?? 0, 1)}°)`]),
   ];
-  return `Read back from the first way of each step, rounded to ${tapeStep} and 1°: ${parts.join(', ')}.`;
+  return `Read back from the first way of each step, with lengths as written and angles to 1°: ${parts.join(', ')}.`;
 }

@@ -11,6 +11,7 @@ import { givenWithUnit } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { sentence } from '../text/section.js';
+import { guessedTexts } from '../wording/guessed-texts.js';
 import { layoutWords } from '../wording/layout-headline.js';
 import { learnedTexts } from '../wording/learned-line.js';
 import { pairedHeading, reachHeading } from '../wording/page-headings.js';
@@ -105,6 +106,7 @@ function firstScreen(
     opening: [`${layout.text}: ${layoutWords(layout, page)}`],
     facts: [
       { label: 'Stop', texts: sayAll(layout.objections, units).map(sentence) },
+      { label: 'First', texts: guessedTexts(inputs, units) },
       { label: 'Size', texts: isBest(answer) ? [] : [sizeOfGain(answer, units)] },
       { label: 'Log', texts: learnedTexts(answer.learned, targets, units) },
     ],

@@ -93,7 +93,7 @@ function firstScreen(
     title: best.legality.legal ? `Drill ${best.text}` : `${best.text}, NOT LEGAL as it stands`,
     opening: [layoutWords(best, page)],
     facts: [
-      { label: 'First', texts: [...vitalTexts(answer, '“Lane” below'), ...gutterWarning(answer)] },
+      { label: 'First', texts: [...vitalTexts(answer, '“Lane” below', units), ...gutterWarning(answer)] },
       { label: 'Why', texts: whyTexts(answer, best, units) },
       { label: 'Size', texts: sizeTexts(answer, best, units) },
       { label: 'Sure', texts: [sureText(answer, best, units)] },
@@ -131,7 +131,7 @@ function sections(
       parts: [
         reachFigure(targets, compared, { reaction: best.reaction, whose: 'best layout' }, page),
         gridHtml(rankingGrid(layouts, middle, units)),
-        noteHtml(rankingNote(middle, units)),
+        noteHtml(rankingNote(answer, units)),
       ],
     },
     {

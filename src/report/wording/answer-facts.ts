@@ -9,11 +9,16 @@ import { scatterText, sizeText } from './statements/size-text.js';
 
 /* How sure a recommendation is, how much it matters, and what does as well, each in a line or two. */
 
-/** How often the first layout comes nearer to the wish than the usual one. */
-export function sureText({ headline, middle }: RecommendAnswer, best: RankedLayout, units: Units): string {
+/** How often the first layout comes nearer to the wish than the usual one; without a wish, to the best entry angles. */
+export function sureText(
+  { headline, middle, targets }: RecommendAnswer,
+  best: RankedLayout,
+  units: Units,
+): string {
   if (headline.code === 'is-the-usual' || headline.code === 'usual-arrives-more') return say(headline, units);
   const { beatsMiddle, worlds } = best.confidence;
-  return `Nearer to the wish than the usual ${middle.text} in ${percent(beatsMiddle)} of 100 tries (${worlds} simulated).`;
+  const aim = targets.length > 0 ? 'the wish' : 'the best entry angles';
+  return `Nearer to ${aim} than the usual ${middle.text} in ${percent(beatsMiddle)} of 100 tries (${worlds} simulated).`;
 }
 
 const SEEN = {
@@ -33,10 +38,10 @@ export function sizeTexts(
   if (!overMiddle) return [];
   const physics = sizeText(overMiddle.physics.size, ids, units);
   const both = voices
-    ? `By physics ${physics}; by practice ${sizeText(overMiddle.practice.size, ids, units)}`
-    : capital(physics);
+    ? `By physics ${physics}; by practice ${sizeText(overMiddle.practice.size, ids, units)}. With both weighed, `
+    : `${capital(physics)}: `;
   return [
-    `${both}: ${SEEN[overMiddle.weighed.visibility]}. Your shots vary by ${scatterText(scatter, ids, units)}.`,
+    `${both}${SEEN[overMiddle.weighed.visibility]}. Your shots vary by ${scatterText(scatter, ids, units)}.`,
   ];
 }
 

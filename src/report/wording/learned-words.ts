@@ -57,7 +57,7 @@ export function misfitTexts({ misfit, nights }: LearnedAnswer, units: Units): st
       : [
           `On ${arrowsReadOff} of ${counted(nights.length, 'night')} the arrows were read without a target; one board off there is three at the pins. Use log --target.`,
         ];
-  if (!isDoubtful) return [`The readings of the log agree with one another.`, ...readOff];
+  if (!isDoubtful) return ['The nights’ mean readings agree; shots that stand out count less.', ...readOff];
   const sure = causes.filter(({ by, deviation }) => Math.abs(by) > SURE * deviation).slice(0, MOST_CAUSES);
   const would = sure.map((cause) => causeText(cause, nights, units));
   const [farthest] = surprises;
@@ -77,7 +77,7 @@ type Cause = LearnedAnswer['misfit']['causes'][number];
 /** What may be otherwise, each taken alone: those that lie farther off than luck usually puts them. */
 export function causeTexts({ misfit, nights }: LearnedAnswer, units: Units): string[] {
   const likely = misfit.causes.filter(({ by, deviation }) => Math.abs(by) > deviation);
-  if (likely.length === 0) return ['No single reading looks off, nor does the length of the pattern.'];
+  if (likely.length === 0) return ['No reading looks off on the whole, nor does the length of the pattern.'];
   return likely.map((cause) => `If one thing alone is off: ${causeText(cause, nights, units)}.`);
 }
 

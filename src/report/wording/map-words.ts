@@ -77,7 +77,7 @@ export function mapVerdict(answer: MapAnswer, { units }: Page): string {
   const threshold = withUnit(reach.mattersFrom.in, gyration);
   const tie =
     `That is twice the difference between two balls of one kind as made: about ${withUnit(reach.mattersFrom.flareIn, flare)} of flare, but ` +
-    `less than ${withUnit(reach.mattersFrom.hookStartFt, lane)} of hook start. --lane shows what it does on a lane.`;
+    `less than ${lane.size(reach.mattersFrom.hookStartFt)} ${lane.name} of hook start. --lane shows what it does on a lane.`;
   return reach.matters
     ? `The ${name} matters for the numbers of this ball: it moves the ${moved}; ${threshold} is enough to matter. ${tie}`
     : `The ${name} hardly matters for the numbers of this ball: it moves none of them by ${threshold}, which would be enough to matter. ${tie}`;

@@ -34,7 +34,7 @@ describe('entrantFlags', () => {
 
   const HOW = 'Give --layout, --ball or --finish two to six times, and the others once: one thing varies.';
   test.each([
-    { options: { ball: BALL, layout: [A] }, says: `--layout is missing. ${HOW}` },
+    { options: { ball: BALL, layout: [A] }, says: `--layout must be given 2 to 6 times; got one. ${HOW}` },
     { options: { ball: BALL, finish: ['500'] }, says: '--finish must be given 2 to 6 times; got one.' },
     {
       options: { ball: ['plain-medium', 'plain-high'], layout: [A, B] },

@@ -56,13 +56,23 @@ test.each([60, 80, 200])(
     for (const words of [
       'Kim, on House',
       'Red, the old one: What moves it most: the layout 45 x 4 x 43 (1.2 boards more); ' +
-        'cover at 500 grit, not 2000 (0.8 boards less, away from the wish).',
+        'cover at 500 grit, not 2000 (0.8 boards less, farther from the wish).',
       'Blue: ball.rgIn',
       'No ball lies',
     ])
       expect(flat).toContain(words);
   },
 );
+
+test('what is not seen to move anything is not said to move it farther from the wish', () => {
+  const pair = coachPairOf('Red');
+  if (pair.says.code !== 'moves-most') throw new Error('another remark');
+  const [layout, ...others] = pair.says.params.ways;
+  const size = { hookStartFt: 0, sharpnessDegPerFt: 0, totalHookBoards: 0.01 };
+  const params = { ...pair.says.params, ways: [{ ...layout, size, gain: -0.1 }, ...others] };
+  const text = coachReport([{ ...pair, says: { code: 'moves-most', params } }], pageOf(200), true);
+  expect(text).toContain('the layout 45 x 4 x 43 (no different);');
+});
 
 describe('coachReport in short', () => {
   const oneLine = (text: string): string => text.replace(/\s+/g, ' ');

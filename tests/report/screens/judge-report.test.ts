@@ -38,6 +38,21 @@ describe('judgeReport', () => {
     expect(text).toContain(sentencesOf(cautions.slice(0, 1)));
   });
 
+  test('a guessed PAP is said before anything is drilled', () => {
+    const bowler = { ...answer.inputs.bowler, uncertainty: { papOverIn: 0.4, papUpIn: 0.45 } };
+    const guessed = { ...answer, inputs: { ...answer.inputs, bowler } };
+    const first = 'Your PAP is a guess (± 0.45 in). Have it measured before drilling.';
+    expect(oneLine(judgeReport(guessed, pageOf(80)))).toContain(`FIRST ${first}`);
+    expect(oneLine(judgeReport(answer, pageOf(80)))).not.toContain('FIRST');
+  });
+
+  test('a cause that others work against is not called a part of the whole', () => {
+    const causes = answer.causes as NonNullable<JudgeAnswer['causes']>;
+    const hookStartFt = { ...causes.hookStartFt, total: 4.3, centre: 0, inertia: -0.2, flare: 4.5 };
+    const text = oneLine(judgeReport({ ...answer, causes: { ...causes, hookStartFt } }, pageOf(80)));
+    expect(text).toContain('Flare: +4.5 ft of hook start, all causes together +4.3 (one steady shot).');
+  });
+
   test.each([80, 120])(
     'without more asked for it is a few lines at %i columns: verdict, size, legality',
     (width) => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { mapCsv } from '../../../src/report/csv/map-csv.js';
 import { mapReport } from '../../../src/report/screens/map-report.js';
+import { UNITS } from '../../../src/report/text/display-units.js';
 import { columnsOf } from '../../../src/report/text/wrap.js';
 import { mapAnswer as answer } from '../../support/map-answer.js';
 import { pageOf } from '../../support/page.js';
@@ -27,6 +28,9 @@ describe('mapReport', () => {
     expect(full).toContain('The rules of your local body decide');
     const still = { ...answer, reach: { ...answer.reach, matters: false } };
     expect(oneLine(mapReport(still, pageOf(80)))).toContain('hardly matters for the numbers of this ball');
+    expect(text).toContain('but less than 0.1 ft of hook start');
+    const metric = oneLine(mapReport(answer, pageOf(80, { units: UNITS.metric })));
+    expect(metric).toContain('but less than 0.03 m of hook start');
   });
 
   test('the glance fits a screen of 24 lines at 80 columns', () => {

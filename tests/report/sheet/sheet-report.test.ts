@@ -29,7 +29,7 @@ describe.each(Object.entries(sheets))('sheet report of %s', (_name, answer) => {
       for (const way of ways)
         if (way.kind === 'arcs') for (const { from } of way.arcs) expect(text).toContain(`in from ${from}`);
     }
-    expect(text).toContain('rounded to 1/16 in');
+    expect(text).toContain('with lengths as written and angles to 1°');
   });
 
   test('the cautions come last but for the foot', () => {

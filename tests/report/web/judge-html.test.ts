@@ -17,6 +17,13 @@ const pageOf = (given: JudgeAnswer): string =>
     ' ',
   );
 const html = pageOf(answer);
+
+test('a guessed PAP is said on the page of a second opinion', () => {
+  const bowler = { ...answer.inputs.bowler, uncertainty: { papOverIn: 0.4, papUpIn: 0.45 } };
+  const guessed = pageOf({ ...answer, inputs: { ...answer.inputs, bowler } });
+  expect(guessed).toContain('Your PAP is a guess (± 0.45 in).');
+  expect(html).not.toContain('PAP is a guess');
+});
 const figures = readFigures(html);
 
 test('the verdict is the title; what speaks against the layout stands next', () => {

@@ -2,6 +2,7 @@ import { decimals } from '../../../base/decimals.js';
 import type { ClashInDegrees, LayoutRefusals } from '../../../records/refusals/layout-refusals.js';
 import { changeWords, wishUnit } from '../../../records/schemas/wish-forms.js';
 import { MARK_NAMES } from '../../../records/text/written-layout.js';
+import type { Units } from '../../text/display-units.js';
 import { OBJECTIONS } from '../statements/objections.js';
 import { sayIn } from '../statements/say-in.js';
 import type { RefusalWords } from './refusal-words.js';
@@ -44,12 +45,16 @@ export const LAYOUT_WORDS: RefusalWords<LayoutRefusals> = {
   'no-layout': ({ rejected }, units) => ({
     field: 'layouts',
     rule: 'must include one that may be drilled',
-    got:
-      rejected.map(({ why, count }) => `${count} where ${sayIn(OBJECTIONS, why, units)}`).join('; ') ||
-      'none in the angles the trade drills',
-    hint: 'Check the PAP, the spans and the hole sizes; a laydown board of the bowler’s own changes the line.',
+    got: rejected.length > 0 ? 'none' : 'none in the angles the trade drills',
+    hint: [
+      ...(rejected.length > 0 ? [`Set aside: ${rejectedWords(rejected, units)}.`] : []),
+      'Check the PAP, the spans and the hole sizes; let the pin lie on the other side too (--pin-side both); a laydown board of the bowler’s own changes the line.',
+    ].join(' '),
   }),
 };
+
+const rejectedWords = (rejected: LayoutRefusals['no-layout']['rejected'], units: Units): string =>
+  rejected.map(({ why, count }) => `${count} where ${sayIn(OBJECTIONS, why, units)}`).join('; ');
 
 function formatClash(clash: ClashInDegrees): string {
   switch (clash.why) {

@@ -12,7 +12,7 @@ export const HEADLINES: Wording<Headlines> = {
   'is-the-usual': ({ usual, ties, of }) =>
     `Drill the usual ${usual}: no other layout is ahead of it in most simulated tries. ${tiesText(ties, of)}`,
   'usual-arrives-more': ({ usual, usualGutterShare, layout, ahead, gutterShare }) =>
-    `Drill the usual ${usual}: ${layout} comes nearer to your wish in ${percent(ahead)} of 100 simulated tries, but does not reach the pins ` +
+    `Drill the usual ${usual}: ${layout} is ahead of it in ${percent(ahead)} of 100 simulated tries, but does not reach the pins ` +
     `in ${percent(gutterShare)} of 100; the usual does not in ${percent(usualGutterShare)}.`,
   'usual-as-good': (found, units) =>
     `The usual ${found.usual} is as good: you would not see the difference. This one is ahead of it in ${tries(found)}, but only ` +

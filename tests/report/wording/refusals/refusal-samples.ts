@@ -70,6 +70,14 @@ export const SAMPLES: { readonly [Code in keyof Refusals]: readonly Refusals[Cod
   'no-step': [{ wish: 'hookStart', asked: 'late' }],
   'no-layout': [
     { rejected: [{ why: { code: 'ball-stops-short', params: {} }, count: 7 }] },
+    {
+      rejected: [
+        { why: { code: 'static-weight-over-limit', params: { ruleSet: 'federation rules' } }, count: 252 },
+        { why: { code: 'ring-near-hole', params: {} }, count: 110 },
+        { why: { code: 'pin-near-hole', params: {} }, count: 72 },
+        { why: { code: 'ball-stops-short', params: {} }, count: 43 },
+      ],
+    },
     { rejected: [] },
   ],
   'core-unit': [

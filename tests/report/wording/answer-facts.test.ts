@@ -1,0 +1,52 @@
+import { expect, test } from 'vitest';
+import { firstScreen, whyTexts } from '../../../src/report/screens/first-screen.js';
+import { rankingNote } from '../../../src/report/screens/recommendation-report.js';
+import { UNITS } from '../../../src/report/text/display-units.js';
+import { sizeTexts, sureText } from '../../../src/report/wording/answer-facts.js';
+import { pageOf } from '../../support/page.js';
+import { recommendAnswer as answer } from '../../support/recommend-answer.js';
+
+const [best] = answer.layouts;
+const withoutWish = { ...answer, inputs: { ...answer.inputs, want: {} }, targets: [] };
+
+test('without a wish an answer says by what layouts are ranked, and of no wish that it is met', () => {
+  const texts = (given: typeof answer): string =>
+    [
+      ...firstScreen(given, [], pageOf(80)),
+      sureText(given, best, UNITS.trade),
+      rankingNote(given, UNITS.trade),
+    ].join('\n');
+  expect(texts(answer)).toMatch(/Nearer to the wish[\s\S]*exactly the reaction asked for/);
+  expect(texts(answer)).not.toContain('entry angles');
+  expect(texts(withoutWish)).toContain('Asked for: no particular reaction, so ranked by entry angle');
+  expect(texts(withoutWish)).toMatch(
+    /Nearer to the best entry angles[\s\S]*100 is one of the best entry angles/,
+  );
+  expect(texts(withoutWish)).not.toMatch(/the wish|reaction asked for/);
+});
+
+test('that a difference is not seen is said of what it says: of both weighed where physics and practice differ', () => {
+  const [both] = sizeTexts(answer, best, UNITS.trade);
+  expect(both).toMatch(/^By physics .*; by practice .*\. With both weighed, you would /);
+  const [physics] = sizeTexts({ ...answer, voices: null }, best, UNITS.trade);
+  expect(physics).toMatch(/^\d[^.]*(\.\d[^.]*)*: you would /);
+});
+
+test('one cause of several differences that makes more of one than is left is not called a part of it', () => {
+  const because = (reading: 'hookStartFt' | 'totalHookBoards', total: number, byCause: number) => ({
+    code: 'cause-of-difference' as const,
+    params: { reading, total, cause: 'flare' as const, byCause, without: total - byCause },
+  });
+  const why = (byCause: number): string | undefined =>
+    whyTexts(
+      { targets: [] },
+      {
+        ...best,
+        reasons: [because('hookStartFt', 0.8, 0.7), because('totalHookBoards', -0.6, byCause)],
+      },
+      UNITS.trade,
+    )[0];
+  const differences = 'One steady shot against the usual layout: 0.8 ft later, 0.6 boards less';
+  expect(why(-0.5)).toBe(`${differences}, 0.7 ft and 0.5 boards of it from flare.`);
+  expect(why(-0.9)).toBe(`${differences} (by flare alone 0.7 ft and 0.9 boards).`);
+});
