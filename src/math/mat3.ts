@@ -37,7 +37,7 @@ export const mulMat = (a: Mat3, b: Mat3): Mat3 => {
   return [row(a[0]), row(a[1]), row(a[2])];
 };
 
-/** `R m Rᵀ`: a tensor `m` given in B, expressed in A, with `R = R_AB`. */
+/** `R m Rᵀ` with `R = R_AB`: a tensor given in B, expressed in A. */
 export const rotateTensor = (R_AB: Mat3, m_B: Mat3): Mat3 => mulMat(mulMat(R_AB, m_B), transpose(R_AB));
 
 export const determinant = (a: Mat3): number => dot(a[0], cross(a[1], a[2]));

@@ -6,7 +6,7 @@ export interface Segment {
   readonly to: Vec3;
 }
 
-/** How near two segments come, and where: 0 at the start of each, 1 at its end. */
+/** How near two segments come, in the unit of their points, and where on each: 0 at its start, 1 at its end. */
 export interface Nearest {
   readonly apart: number;
   readonly onFirst: number;
