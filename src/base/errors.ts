@@ -55,7 +55,7 @@ export class InputError extends Error {
 }
 
 /** Most characters shown of what a person typed, which may be a whole pasted file. */
-export const MOST_TYPED = 60;
+const MOST_TYPED = 60;
 
 /** What a person typed, in quotes, as a fault shows it. */
 export const quotedTyped = (text: string): string => shortened(JSON.stringify(text), MOST_TYPED);

@@ -107,10 +107,7 @@ export const shotAssumptions = (ball: Ball, lane: Lane): Assumption[] => [
 ];
 
 /** What was assumed about how shots and markings differ from one another. */
-export function worldAssumptions(
-  { scatter, skill = 'league', uncertainty }: Bowler,
-  ball: Ball,
-): Assumption[] {
+function worldAssumptions({ scatter, skill = 'league', uncertainty }: Bowler, ball: Ball): Assumption[] {
   const assumed: Assumption[] = [
     {
       code: 'marking-and-making',

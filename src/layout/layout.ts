@@ -1,4 +1,5 @@
 import { acos, asin, atan2 } from '../math/atan.js';
+import { clamp } from '../math/clamp.js';
 import { hypot } from '../math/hypot.js';
 import { cos, sin } from '../math/sin-cos.js';
 /** A layout in the angles notation; all three in radians, pin-to-PAP as the angle at the ball's centre. */
@@ -78,7 +79,7 @@ export function toAngles(distances: LayoutDistances, pinToMarker = QUARTER_ARC):
       kind: 'impossible',
       clash: { why: 'marker-out-of-reach', pinToMarker, markerToPap: distances.markerToPap },
     };
-  const drillingAngle = acos(clampCosine(cosine));
+  const drillingAngle = acos(clamp(cosine, -1, 1));
   return { kind: 'found', value: { drillingAngle, pinToPap: distances.pinToPap, valAngle } };
 }
 
@@ -101,4 +102,3 @@ export function valAngleOf(pinToPap: number, buffer: number, side: 'above' | 'be
 }
 
 const ROUNDING = 1e-12;
-const clampCosine = (c: number): number => Math.max(-1, Math.min(1, c));

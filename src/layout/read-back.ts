@@ -1,4 +1,5 @@
 import { acos } from '../math/atan.js';
+import { clamp } from '../math/clamp.js';
 import { sin } from '../math/sin-cos.js';
 import { arcAngle, clockwiseTurn } from '../math/sphere.js';
 import { addScaled, dot, norm, rotateAbout, unit, type Vec3 } from '../math/vec3.js';
@@ -33,6 +34,6 @@ export function readBack({ pin, marker, pap, gripCentre }: MarksFound, up: numbe
 /** The point a quarter of the ball up the centre line from the grip centre: the y axis of B. */
 function towardFingers(gripCentre: Vec3, pap: Vec3, up: number): Vec3 {
   const across = addScaled(pap, -dot(pap, gripCentre), gripCentre);
-  const cosine = Math.max(-1, Math.min(1, sin(up) / norm(across)));
+  const cosine = clamp(sin(up) / norm(across), -1, 1);
   return rotateAbout(unit(across), gripCentre, acos(cosine));
 }

@@ -42,7 +42,7 @@ const SHOWS: Partial<Record<MovedNumber, readonly [ReadId, number]>> = {
 const BALL_OFF: Partial<Record<ReadId, number>> = { pinsBoard: 0.3, breakpointFt: 0.75, flareIn: 0.2 };
 
 /** Ten times likelier is strong evidence (Kass & Raftery, J. Am. Statist. Assoc. 90, 773, 1995). */
-export const DECIDES = 10;
+const DECIDES = 10;
 
 /** Shifts of readings so small beside their errors say nothing. */
 const LEAST_INFORMATION = 0.02;

@@ -85,7 +85,7 @@ export function fitLog(
 }
 
 /** Nights on which more than this share of the shots fell into the gutter say little of those that did not (assumed, no source). */
-export const MOST_GUTTERS = 1 / 3;
+const MOST_GUTTERS = 1 / 3;
 
 /** Places of cores spread over all but the most typical, which are in order of how typical they are. */
 const coresAmong = (count: number): readonly number[] => {

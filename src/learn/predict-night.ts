@@ -17,7 +17,7 @@ import type { WorldAim } from './read-aim.js';
 import { aboutTheMean, type ShotRead } from './scattered.js';
 
 /** By how much the engine itself may be off on the mean of a night, as in `READING_ERROR` (assumed, no source). */
-export const ENGINE_OFF: Readonly<Record<ForetoldId, number>> = {
+const ENGINE_OFF: Readonly<Record<ForetoldId, number>> = {
   pinsBoard: 0.5,
   breakpointBoard: 0.5,
   hookStartFt: 1,

@@ -40,7 +40,7 @@ export const DRILLED = [
 export const CORES_TRIED = 8;
 
 /** How a bowler aims on a night: a board at the foul line and a direction. */
-export const AIM = ['laydown', 'direction'] as const;
+const AIM = ['laydown', 'direction'] as const;
 
 /** Something that is not known, standard normal beforehand. */
 export type LogUnknown =

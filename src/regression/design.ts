@@ -1,7 +1,7 @@
 import { BOARD, LANE_LENGTH, LANE_WIDTH } from '../base/constants.js';
-import { DEGREE, FOOT, from, INCH, MPH } from '../base/units.js';
+import { DEGREE, FOOT, from, INCH, MM, MPH } from '../base/units.js';
 import { atan2 } from '../math/atan.js';
-import { fromColumns, rotateTensor } from '../math/mat3.js';
+import { diagonal, fromColumns, rotateTensor } from '../math/mat3.js';
 import type { OilZone } from '../math/oil-zones.js';
 import { cos, sin } from '../math/sin-cos.js';
 import { addScaled, cross, rotateAbout, scale, type Vec3 } from '../math/vec3.js';
@@ -170,16 +170,11 @@ function designBody(point: Point<typeof DESIGN>, radius: number): RollingBody {
   const middle_B = rotateAbout(cross(PAP, away), low_B, from(point.middleAxisTurnDeg, DEGREE));
   const axes = fromColumns(low_B, middle_B, cross(low_B, middle_B));
   const square = (rgIn: number): number => from(rgIn, INCH) ** 2;
-  const mm = INCH / 25.4;
   return {
     mass: 1,
     radius,
-    p_BoBcm_B: [from(point.centrePapMm, mm), from(point.centreUpMm, mm), from(point.centreGripMm, mm)],
-    I_Bcm_B: rotateTensor(axes, [
-      [square(low), 0, 0],
-      [0, square(middle), 0],
-      [0, 0, square(high)],
-    ]),
+    p_BoBcm_B: [from(point.centrePapMm, MM), from(point.centreUpMm, MM), from(point.centreGripMm, MM)],
+    I_Bcm_B: rotateTensor(axes, diagonal([square(low), square(middle), square(high)])),
   };
 }
 

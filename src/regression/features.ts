@@ -192,7 +192,7 @@ export function writeJointFeatures(out: Float32Array, at: number, ball: number, 
  *
  * @param s  spacing of rings over the width of the oil band
  */
-export function metAgain(s: number): number {
+function metAgain(s: number): number {
   const s2 = s * s;
   if (s <= 1) return 1 - s2 + 0.375 * s2 * s2;
   const b = asin(1 / s);

@@ -1,4 +1,5 @@
 import { LANE_LENGTH } from '../base/constants.js';
+import { clamp } from '../math/clamp.js';
 import { tan } from '../math/sin-cos.js';
 import { boardToX } from '../motion/lane/boards.js';
 import type { Launch } from '../motion/shot/release.js';
@@ -107,7 +108,7 @@ function reachedBy(answers: Float32Array, row: number, { x, angle }: Launch): Re
   const isMissed = first * middle > 0 && middle * last > 0;
   const from = (isMissed ? Math.abs(first) < Math.abs(last) : first * middle <= 0) ? 0 : 1;
   const share = beyondPocket[from] / (beyondPocket[from] - beyondPocket[from + 1]);
-  const along = Number.isFinite(share) ? Math.min(1, Math.max(0, share)) : 0;
+  const along = Number.isFinite(share) ? clamp(share, 0, 1) : 0;
   const at = (id: TargetId): number => answer(id, from) + along * (answer(id, from + 1) - answer(id, from));
   return {
     shot: 'pins',

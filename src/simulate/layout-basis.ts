@@ -7,10 +7,10 @@ import type { Vec3 } from '../math/vec3.js';
  * What a layout does to a ball is smooth in the two directions it sets, to the pin and toward the marker: turning a
  * core's tensor is exactly of second degree in them, and what the holes take away hardly more.
  */
-export const BASIS_SIZE = 28; // a multiple of four: see `applyFit`
+const BASIS_SIZE = 28; // a multiple of four: see `applyFit`
 
 /** Writes a layout's products of up to two components of those directions, 1 included. */
-export function writeLayoutBasis(out: Float64Array, at: number, layout: Layout, pap_B: Vec3): void {
+function writeLayoutBasis(out: Float64Array, at: number, layout: Layout, pap_B: Vec3): void {
   const { R_BC } = placeLayout(layout, pap_B);
   const one = [1, R_BC[0][2], R_BC[1][2], R_BC[2][2], R_BC[0][0], R_BC[1][0], R_BC[2][0]];
   let k = at;

@@ -71,7 +71,7 @@ const EDGE_LENGTH_FT = 1.5;
 const EDGE_BOARDS = 0.75;
 
 /** A bowler's release, a left-hander's as its mirror image: every quantity is measured from the own side. */
-export const releaseOf = (bowler: Bowler, ball: BallProblem): Release => ({
+const releaseOf = (bowler: Bowler, ball: BallProblem): Release => ({
   speed: from(bowler.speedMph, MPH),
   spin: from(bowler.revRateRpm, RPM),
   axisTilt: from(bowler.axisTiltDeg, DEGREE),

@@ -1,5 +1,13 @@
-import { IDENTITY, type Mat3, mulMat, mulVec, transpose } from '../../math/mat3.js';
-import { cos, sin } from '../../math/sin-cos.js';
+import {
+  IDENTITY,
+  type Mat3,
+  mulMat,
+  mulVec,
+  transpose,
+  turnAboutX,
+  turnAboutY,
+  turnAboutZ,
+} from '../../math/mat3.js';
 import type { Vec3 } from '../../math/vec3.js';
 import { type Moments, NO_MOMENTS } from '../mass/mass-properties.js';
 import { MomentSum } from '../mass/moment-sum.js';
@@ -52,25 +60,7 @@ const LATTICES: readonly (readonly [lines: number, step: number])[] = [
 const QUIET = 6e-12;
 
 /** Frame Q of the lines, which run along its z: turned from C by angles that no core is built with. */
-const R_QC: Mat3 = mulMat(
-  [
-    [1, 0, 0],
-    [0, cos(0.63), -sin(0.63)],
-    [0, sin(0.63), cos(0.63)],
-  ],
-  mulMat(
-    [
-      [cos(0.47), 0, sin(0.47)],
-      [0, 1, 0],
-      [-sin(0.47), 0, cos(0.47)],
-    ],
-    [
-      [cos(0.29), -sin(0.29), 0],
-      [sin(0.29), cos(0.29), 0],
-      [0, 0, 1],
-    ],
-  ),
-);
+const R_QC: Mat3 = mulMat(turnAboutX(0.63), mulMat(turnAboutY(0.47), turnAboutZ(0.29)));
 
 /** A box in Q around all that two solids can share; null when their boxes keep clear of one another. */
 function meetingWindow(solids: readonly Solid[]): Box | null {

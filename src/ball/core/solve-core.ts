@@ -1,6 +1,5 @@
 import { bisectBoundary } from '../../math/bisect-boundary.js';
-import type { Mat3 } from '../../math/mat3.js';
-import { cos, sin } from '../../math/sin-cos.js';
+import { turnAboutY } from '../../math/mat3.js';
 import type { BallBody } from '../drill/ball-body.js';
 import { fitsInside } from '../solid/fits-inside.js';
 import { type Part, stretchPart, turnPart } from '../solid/part.js';
@@ -62,7 +61,7 @@ export function solveCore(published: PublishedNumbers, start: StartingCore, fill
   if (!isInside(fillerDensity)) return { kind: 'misfit', why: 'core-too-big' };
 
   const { stretch, shift, densityScale } = scalingTo(shape, wanted(fillerDensity));
-  const leaning = turnTowardMarker(coreLean(published));
+  const leaning = turnAboutY(coreLean(published)); // from the pin's axis toward the marker
   const core = start.core.map((part) => ({
     ...turnPart(stretchPart(part, stretch, shift), leaning),
     excess: part.excess * densityScale,
@@ -73,13 +72,6 @@ export function solveCore(published: PublishedNumbers, start: StartingCore, fill
     body: { radius: published.radius, coverThickness, coverDensity, fillerDensity, core },
   };
 }
-
-/** Turns the pin's axis toward the marker by an angle, rad. */
-const turnTowardMarker = (angle: number): Mat3 => [
-  [cos(angle), 0, sin(angle)],
-  [0, 1, 0],
-  [-sin(angle), 0, cos(angle)],
-];
 
 /** Halvings of the fillers' range: the heaviest to 0.001 kg/m³, the lightest, which no rule depends on, to 1. */
 const DENSITY_HALVINGS = 20;

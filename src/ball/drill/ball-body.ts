@@ -1,5 +1,6 @@
 import { IDENTITY, scaleMat } from '../../math/mat3.js';
 import { cube, fifth } from '../../math/power.js';
+import { ZERO } from '../../math/vec3.js';
 import { addMoments, type Moments, NO_MOMENTS } from '../mass/mass-properties.js';
 import type { LayeredCore } from '../solid/layered-core.js';
 import { type Part, partMoments } from '../solid/part.js';
@@ -29,7 +30,7 @@ export interface Fillings {
 /** Moments about the centre of a uniform sphere (kg, kg·m, kg·m²): second moment 4πρR⁵/15 along each axis. */
 export const sphereMoments = (radius: number, density: number): Moments => ({
   mass: (4 / 3) * Math.PI * cube(radius) * density,
-  first: [0, 0, 0],
+  first: ZERO,
   second: scaleMat((4 / 15) * Math.PI * fifth(radius) * density, IDENTITY),
 });
 

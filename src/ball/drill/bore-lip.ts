@@ -2,8 +2,8 @@ import { from, INCH } from '../../base/units.js';
 import { type Hole, mouthRadius } from '../../layout/hole.js';
 import { asin } from '../../math/atan.js';
 import { sin } from '../../math/sin-cos.js';
-import { addScaled, cross, dot, norm, scale, type Vec3 } from '../../math/vec3.js';
-import { entryOf } from './bore-solid.js';
+import { addScaled, dot, norm, scale, type Vec3 } from '../../math/vec3.js';
+import { entryOf, unitAcross } from './bore-solid.js';
 import { boresOf } from './excavation.js';
 import { wallAtMouth } from './wall-at-mouth.js';
 
@@ -54,9 +54,7 @@ function thicknessOf(hole: Hole, vented: readonly Hole[], radius: number): numbe
 function outwardFrom(d: Vec3, mouth: Vec3): Vec3 {
   const out = addScaled(mouth, -dot(mouth, d), d);
   const length = norm(out);
-  if (length > 1e-9) return scale(1 / length, out);
-  const across = cross(d, Math.abs(d[0]) < 0.6 ? [1, 0, 0] : [0, 1, 0]);
-  return scale(1 / norm(across), across);
+  return length > 1e-9 ? scale(1 / length, out) : unitAcross(d);
 }
 
 /** How far down a hole its widest bore goes. */

@@ -30,9 +30,12 @@ export function boreSolid(
   tip: HoleTip = hole.tip,
 ): BoreSolid {
   const d = hole.axis_B;
-  const u = unit(cross(d, Math.abs(d[0]) < 0.6 ? [1, 0, 0] : [0, 1, 0]));
+  const u = unitAcross(d);
   return { mouth: scale(ballRadius, hole.mouth_B), d, u, v: cross(d, u), ...bore, tip };
 }
+
+/** Some unit vector square to a direction. */
+export const unitAcross = (d: Vec3): Vec3 => unit(cross(d, Math.abs(d[0]) < 0.6 ? [1, 0, 0] : [0, 1, 0]));
 
 /** A bore in another frame, by a rotation or a reflection. */
 export const turnBore = (R: Mat3, bore: BoreSolid): BoreSolid => ({

@@ -1,7 +1,8 @@
 import { acos } from '../../math/atan.js';
+import { clamp } from '../../math/clamp.js';
 import { symmetricEigen } from '../../math/eigen3.js';
 import { hypot } from '../../math/hypot.js';
-import { addMat, type Mat3, mulVec, outer, scaleMat } from '../../math/mat3.js';
+import { addMat, type Mat3, mulVec, outer, scaleMat, ZERO_MAT } from '../../math/mat3.js';
 import { add, addScaled, cross, dot, scale, sub, unit, type Vec3, ZERO } from '../../math/vec3.js';
 import type { Shot } from '../shot/shot.js';
 import { visibleTurns } from './flare.js';
@@ -67,7 +68,7 @@ function weightsUntil({ phase }: Shot, end: number): Float64Array {
 }
 
 function circlesOf(shot: Shot, weights: Float64Array): Circles {
-  let axes = scaleMat(0, outer(ZERO, ZERO));
+  let axes = ZERO_MAT;
   let heights = ZERO;
   weights.forEach((weight, i) => {
     const { axis_B, height } = circleAt(shot, i);
@@ -107,10 +108,8 @@ function nearestTo({ axes, heights }: Circles, from_B: Vec3): Vec3 {
 function spreadAt(shot: Shot, weights: Float64Array, point_B: Vec3): number {
   const sum = weights.reduce((total, weight, i) => {
     const { axis_B, height } = circleAt(shot, i);
-    const arc = acos(clamp(dot(axis_B, point_B))) - acos(clamp(height));
+    const arc = acos(clamp(dot(axis_B, point_B), -1, 1)) - acos(clamp(height, -1, 1));
     return total + weight * arc * arc;
   }, 0);
   return Math.sqrt(sum);
 }
-
-const clamp = (cosine: number): number => Math.min(1, Math.max(-1, cosine));

@@ -12,7 +12,7 @@ import { isPlausible } from './plausible.js';
 import { principalBody } from './principal-body.js';
 import type { Launch, Release } from './release.js';
 import { ALL_COLUMNS, emptySamples, type LeanSamples, type Samples } from './samples.js';
-import type { ShotSettings } from './shot-settings.js';
+import { LONGEST_SHOT, type ShotSettings } from './shot-settings.js';
 import { Workspace } from './workspace.js';
 
 /** What a rolled shot came to. SI. */
@@ -82,7 +82,7 @@ function roll(
   isFull: boolean,
 ): Shot {
   if (!isPlausible(body, release, launch, settings)) return nothingRolled('invalid', launch);
-  const { longest = 12, step: longestStep } = settings;
+  const { longest = LONGEST_SHOT, step: longestStep } = settings;
   const P = principalBody(body);
   beginShot(P, launchState(P, release, launch), surface, settings, isFull);
   workspace.clear();

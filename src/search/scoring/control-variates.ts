@@ -1,4 +1,5 @@
 import { meanSimple } from 'simple-statistics';
+import { clamp } from '../../math/clamp.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import type { KnownValue } from './krige.js';
 import type { ScoredOutcomes } from './world-statistics.js';
@@ -102,5 +103,5 @@ function controlFactor(pairs: readonly Pair[]): number {
       alone += (control[world] - b) ** 2;
     }
   }
-  return alone > 0 ? Math.max(0, Math.min(1, together / alone)) : 0;
+  return alone > 0 ? clamp(together / alone, 0, 1) : 0;
 }

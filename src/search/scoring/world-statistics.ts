@@ -1,5 +1,6 @@
 import { meanSimple, standardDeviation } from 'simple-statistics';
 import { fromKeys } from '../../base/from-keys.js';
+import { clamp } from '../../math/clamp.js';
 import type { Band } from '../../records/answers/answer.js';
 import { TWENTIETHS } from '../../records/answers/parts/twentieths.js';
 import type { ComparedId } from '../../records/schemas/reaction-numbers.js';
@@ -112,7 +113,7 @@ function quantileOf(sorted: readonly number[], share: number): number {
   const place = share * (sorted.length + 1) - 1;
   const below = Math.max(0, Math.floor(place));
   const above = Math.min(sorted.length - 1, below + 1);
-  const part = Math.max(0, Math.min(1, place - below));
+  const part = clamp(place - below, 0, 1);
   return sorted[below] + part * (sorted[above] - sorted[below]);
 }
 

@@ -3,7 +3,7 @@ import { inertiaNumbers } from '../../ball/drill/drilled-numbers.js';
 import { from, INCH, to } from '../../base/units.js';
 import { placeLayout } from '../../layout/placement.js';
 import { acos } from '../../math/atan.js';
-import { dot } from '../../math/vec3.js';
+import { dot, ZERO } from '../../math/vec3.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import { MIDDLE_LAYOUT } from '../../prepare/middle-layout.js';
 import { toLayout } from '../../prepare/to-layout.js';
@@ -58,7 +58,7 @@ export function layoutQuantities(
     const [mass, xx, xy, xz, yy, yz, zz] = numbers;
     const rg = inertiaNumbers({
       mass,
-      p_BoBcm_B: [0, 0, 0],
+      p_BoBcm_B: ZERO,
       I_Bcm_B: [
         [xx, xy, xz],
         [xy, yy, yz],

@@ -1,6 +1,6 @@
 import type { Layout } from '../../layout/layout.js';
 import { symmetricEigen } from '../../math/eigen3.js';
-import { addMat, type Mat3, outer, scaleMat } from '../../math/mat3.js';
+import { addMat, type Mat3, outer, scaleMat, ZERO_MAT } from '../../math/mat3.js';
 import type { RollingBody } from '../../motion/shot/body.js';
 
 /** A number of a drilled ball's inertia that can be made another while the other two and the axes stay. */
@@ -29,13 +29,7 @@ export function withInertiaNumber(body: RollingBody, number: AlteredNumber, valu
   };
   const I_Bcm_B = radii[number].reduce<Mat3>(
     (sum, rg, i) => addMat(sum, scaleMat(body.mass * rg ** 2, outer(axes[i], axes[i]))),
-    NO_INERTIA,
+    ZERO_MAT,
   );
   return { ...body, I_Bcm_B };
 }
-
-const NO_INERTIA: Mat3 = [
-  [0, 0, 0],
-  [0, 0, 0],
-  [0, 0, 0],
-];
