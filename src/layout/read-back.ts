@@ -16,8 +16,8 @@ export interface MarksFound {
 /**
  * Reads a layout off a marked ball with tape and protractor: the inverse of `placeLayout`.
  *
- * The grip is turned so that the PAP lies `up` from the midline, which is how a bowler's PAP is laid off; where the
- * marks lie too near to each other for that, as far up as they allow.
+ * The grip is turned so that the PAP lies `up` from the midline, as a bowler's PAP is measured; or as far up as possible, where the
+ * marks lie too near to each other for that.
  *
  * @param up  arc from the midline to the PAP along the VAL, rad
  * @returns angles in rad; NaN where two marks coincide

@@ -11,17 +11,17 @@ import type { Lobes } from './published.js';
  * `records/schemas/core-families.ts`.
  */
 
-/** How many numbers in [0, 1) a starting shape is drawn from. */
+/** How many numbers in [0, 1) define a starting shape. */
 export const SHAPE_DIMENSIONS = 7;
 
-/** Radius of the main part before `solveCore` finds the size, m. */
+/** Radius of the main part before `solveCore` scales it, m. */
 const MAIN_RADIUS = 0.045;
 
 /**
- * The starting shape of a family that belongs to a point of the unit cube. Its parts touch but do not overlap.
+ * The starting shape that belongs to a family and a point of the unit cube. Its parts touch but do not overlap.
  *
  * @param u      `SHAPE_DIMENSIONS` numbers in [0, 1); each moves one trait of the shape
- * @param lobes  of a lobed core
+ * @param lobes  used for a lobed core only
  */
 export function startingShape(
   family: CoreFamily,
@@ -74,7 +74,7 @@ const SHAPES: Record<CoreFamily, (between: Between, lobes: Lobes) => Part[]> = {
     return [trunk(between), ...Array.from({ length: count }, (_, i) => nose(i))];
   },
 
-  /** A trunk with two blocks beside it, off the marker's axis, which so becomes the high-RG axis. */
+  /** A trunk with a block on either side along y, which makes the marker's axis the high-RG axis. */
   asymmetric: (between) => {
     const deep = between(2, 0.2, 0.45);
     const block = (side: 1 | -1): Part => ({

@@ -14,16 +14,16 @@ export interface BallBody {
   readonly fillerDensity: number;
   /** Parts of the core that keep clear of one another and of the layers. */
   readonly core: readonly Part[];
-  /** Solids and meshes of a core that may overlap; none in a core fitted to published numbers. */
+  /** Solids and meshes of a core that may overlap; absent in a core fitted to published numbers. */
   readonly layers?: LayeredCore;
-  /** What fills the holes of earlier drillings, made by `fillHoles`; none in a new ball. */
+  /** What fills the holes of earlier drillings, made by `fillHoles`; absent in a new ball. */
   readonly fillings?: Fillings;
 }
 
-/** Plugs in place of whatever else would be there. */
+/** Plugs, which take the place of whatever else would be there. */
 export interface Fillings {
   readonly plugs: readonly Plug[];
-  /** What the core and they hold above cover and filler, each point once, about Bo, in C. */
+  /** Moments of core and plugs in excess of cover and filler, each point once, about Bo, in C. */
   readonly withCore: Moments;
 }
 
@@ -34,7 +34,7 @@ export const sphereMoments = (radius: number, density: number): Moments => ({
   second: scaleMat((4 / 15) * Math.PI * fifth(radius) * density, IDENTITY),
 });
 
-/** Moments of the cover's shell and of the filler's sphere, core not counted. */
+/** Moments of the cover's shell and of the sphere of filler inside it, as if there were no core. */
 export const shellMoments = (body: Omit<BallBody, 'core' | 'layers' | 'fillings'>): Moments => {
   const inner = body.radius - body.coverThickness;
   return addMoments(

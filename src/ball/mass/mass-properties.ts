@@ -22,7 +22,7 @@ export interface Moments {
 
 export const NO_MOMENTS: Moments = { mass: 0, first: ZERO, second: ZERO_MAT };
 
-/** Moments of `a` and `s` times those of `b` together; `s = -1` takes `b` away. */
+/** Moments a + s b; `s = -1` takes `b` away. */
 export const addMoments = (a: Moments, b: Moments, s = 1): Moments => ({
   mass: a.mass + s * b.mass,
   first: addScaled(a.first, s, b.first),
