@@ -16,8 +16,8 @@ export type Regression =
   | { readonly kind: 'unusable'; readonly why: RegressionNotice };
 
 /**
- * Opens the fitted regression. Never throws: without its runtime it is worked out by plain arithmetic, and without a file that
- * can be used physics searches alone; both take longer.
+ * Opens the fitted regression. Never throws: without its runtime it is evaluated by plain arithmetic, and without a usable
+ * file physics searches alone; both take longer.
  *
  * @param folder  where model and card lie; the package's own when left out, null to do without
  */
@@ -40,7 +40,7 @@ async function openFrom(folder: string | null, read: typeof readWholeModel): Pro
 export interface SharedRegression {
   /** @param physics  where probe shots need not be rolled again */
   open(physics?: ProbedPhysics): Promise<Regression>;
-  /** The same without the check that it matches the physics engine as it is now, which takes too long for a first look. */
+  /** The same without checking that it matches the current physics engine, which takes too long for a first look. */
   glance(): Promise<Regression>;
   /** Releases it; it opens again on the next request. */
   close(): Promise<void>;

@@ -16,7 +16,7 @@ import { type Deviations, middleWorld, NO_DEVIATIONS } from './worlds/deviations
 import type { Learned } from './worlds/learned.js';
 import { shotScatterOf } from './worlds/release-scatter.js';
 
-/** Everything a shot needs, as plain data in SI, so that a worker can be handed it. */
+/** Everything a shot needs, as plain data in SI, so that it can be passed to a worker. */
 export interface ShotProblem {
   readonly ball: BallProblem;
   readonly release: Release;
@@ -25,17 +25,17 @@ export interface ShotProblem {
   /** Finish of the cover. */
   readonly grit: number;
   readonly play: Play;
-  /** On the line of the usual middle layout; from it each layout finds its own. */
+  /** The line of the usual middle layout, from which each layout finds its own. */
   readonly launch: Launch;
   /** The nominal world first. */
   readonly worlds: readonly Deviations[];
-  /** The same worlds but the nominal, marked exactly and with the most typical core. */
+  /** All worlds but the nominal one, with the layout marked exactly and the most typical core. */
   readonly luck: readonly Deviations[];
 }
 
-/** What a bowler can and would play on this lane, in boards from the own side. */
+/** The lines that a bowler can and would play on this lane, in boards from the bowler's own side. */
 export interface Play {
-  /** Where the ball may be laid down: one board when the bowler names it. */
+  /** Where the ball may be laid down; a single board if the bowler names one. */
   readonly laydownBoard: { readonly least: number; readonly most: number };
   /** Steepest direction in which a ball is sent, to either side, rad. */
   readonly steepest: number;
@@ -70,7 +70,7 @@ const playOf = (lane: Lane, bowler: Bowler): Play => {
 const EDGE_LENGTH_FT = 1.5;
 const EDGE_BOARDS = 0.75;
 
-/** A bowler's release, a left-hander's as its mirror image: every quantity is measured from the own side. */
+/** A bowler's release. Every quantity is measured from the bowler's own side, so a left-hander's is mirrored. */
 const releaseOf = (bowler: Bowler, ball: BallProblem): Release => ({
   speed: from(bowler.speedMph, MPH),
   spin: from(bowler.revRateRpm, RPM),
@@ -116,7 +116,7 @@ function newPattern(lane: Lane, hand: Bowler['hand']): OilPattern {
 /** Where most balls run, boards from the worn side: laid down, at the pattern's end, in the pocket. Assumed. */
 const TRACK_BOARDS = { laydown: 20, pocket: 17.5 };
 
-/** From the track's middle to where no ball runs, and how far past the pattern's end oil is carried. Assumed. */
+/** Distance from the track's middle to where no ball runs, and how far past the pattern's end oil is carried. Assumed. */
 const TRACK_HALF_WIDTH_BOARDS = 6;
 const CARRY_LENGTH_FT = 8;
 
@@ -142,7 +142,7 @@ function trafficOf(lane: Lane, games: number, x: (boardEdge: number) => number):
   };
 }
 
-/** The problem with only its nominal world, which is the middle of what is known, and a launch down the middle, from which a line is sought. */
+/** The problem before a line is found: its only world is the nominal one, the middle of what is known, and its launch is a placeholder. */
 export const unaimedProblem = (
   lane: Lane,
   bowler: Bowler,
