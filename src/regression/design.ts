@@ -9,6 +9,13 @@ import { boardToX } from '../motion/lane/boards.js';
 import type { FreshSurface } from '../motion/lane/fresh-surface.js';
 import { type OilPattern, oiledLane } from '../motion/lane/oil.js';
 import { type Surface, surfaceOf } from '../motion/lane/surface.js';
+import {
+  CARRY_LENGTH,
+  EDGE_LENGTH,
+  EDGE_WIDTH,
+  TRACK_HALF_WIDTH,
+  TRACK_PINS_BOARD,
+} from '../motion/lane/usual-oil.js';
 import type { Traffic } from '../motion/lane/wear.js';
 import type { RollingBody } from '../motion/shot/body.js';
 import type { Launch, Release } from '../motion/shot/release.js';
@@ -205,8 +212,8 @@ function designPattern(point: Point<typeof LANE_DESIGN>): OilPattern {
   return {
     zones,
     ...MIDDLE_FRICTION,
-    edgeLength: 1.5 * FOOT,
-    edgeWidth: 0.75 * BOARD,
+    edgeLength: EDGE_LENGTH,
+    edgeWidth: EDGE_WIDTH,
     ...(point.takenShare > 0 ? { traffic: designTraffic(point, end) } : {}),
   };
 }
@@ -221,16 +228,11 @@ function designTraffic(point: Point<typeof LANE_DESIGN>, endY: number): Traffic 
       { y: endY, x: side * boardToX(point.trackEndBoard) },
       { y: LANE_LENGTH, x: side * boardToX(TRACK_PINS_BOARD) },
     ],
-    halfWidth: TRACK_HALF_WIDTH_BOARDS * BOARD,
+    halfWidth: TRACK_HALF_WIDTH,
     endY,
-    carryLength: TRACK_CARRY_FT * FOOT,
+    carryLength: CARRY_LENGTH,
   };
 }
-
-/** Where most balls end, how wide their track is, and how far past the pattern they carry oil. Assumed, no source. */
-const TRACK_PINS_BOARD = 17.5;
-const TRACK_HALF_WIDTH_BOARDS = 6;
-const TRACK_CARRY_FT = 8;
 
 /** Replaced shot by shot. */
 const MIDDLE_FRICTION = { frictionOiled: 0.024, frictionDry: 0.2, filmScale: 3.2 };

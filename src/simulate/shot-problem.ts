@@ -2,6 +2,13 @@ import { BOARD, BOARD_COUNT, LANE_LENGTH, LANE_WIDTH } from '../base/constants.j
 import { oncePer } from '../base/once-per.js';
 import { DEGREE, FOOT, from, MPH, RPM } from '../base/units.js';
 import type { OilPattern } from '../motion/lane/oil.js';
+import {
+  CARRY_LENGTH,
+  EDGE_LENGTH,
+  EDGE_WIDTH,
+  TRACK_HALF_WIDTH,
+  TRACK_PINS_BOARD,
+} from '../motion/lane/usual-oil.js';
 import type { Traffic } from '../motion/lane/wear.js';
 import type { Launch, Release } from '../motion/shot/release.js';
 import type { BallProblem } from '../prepare/ball-problem.js';
@@ -66,10 +73,6 @@ const playOf = (lane: Lane, bowler: Bowler): Play => {
   };
 };
 
-/** How fast the film fades at a zone's edges. Assumed, no source. */
-const EDGE_LENGTH_FT = 1.5;
-const EDGE_BOARDS = 0.75;
-
 /** A bowler's release. Every quantity is measured from the bowler's own side, so a left-hander's is mirrored. */
 const releaseOf = (bowler: Bowler, ball: BallProblem): Release => ({
   speed: from(bowler.speedMph, MPH),
@@ -107,18 +110,14 @@ function newPattern(lane: Lane, hand: Bowler['hand']): OilPattern {
     frictionOiled: lane.frictionOiled ?? USUAL_FRICTION.oiled,
     frictionDry: lane.frictionDry ?? USUAL_FRICTION.dry,
     filmScale: NOMINAL_SURFACE.filmScale,
-    edgeLength: from(EDGE_LENGTH_FT, FOOT),
-    edgeWidth: EDGE_BOARDS * BOARD,
+    edgeLength: EDGE_LENGTH,
+    edgeWidth: EDGE_WIDTH,
     ...(lane.games ? { traffic: trafficOf(lane, lane.games, x) } : {}),
   };
 }
 
-/** Where most balls run, boards from the worn side: laid down, at the pattern's end, in the pocket. Assumed. */
-const TRACK_BOARDS = { laydown: 20, pocket: 17.5 };
-
-/** Distance from the track's middle to where no ball runs, and how far past the pattern's end oil is carried. Assumed. */
-const TRACK_HALF_WIDTH_BOARDS = 6;
-const CARRY_LENGTH_FT = 8;
+/** Where most balls are laid down, board from the worn side. Assumed, no source. */
+const TRACK_LAYDOWN_BOARD = 20;
 
 /**
  * The games on a lane: a track from the laydown out to the pattern's usual breakpoint and back to the pocket.
@@ -132,13 +131,13 @@ function trafficOf(lane: Lane, games: number, x: (boardEdge: number) => number):
   return {
     games,
     track: [
-      { y: 0, x: at(TRACK_BOARDS.laydown) },
+      { y: 0, x: at(TRACK_LAYDOWN_BOARD) },
       { y: endY, x: at(usualBreakpoint(lane.patternFt).board) },
-      { y: LANE_LENGTH, x: at(TRACK_BOARDS.pocket) },
+      { y: LANE_LENGTH, x: at(TRACK_PINS_BOARD) },
     ],
-    halfWidth: TRACK_HALF_WIDTH_BOARDS * BOARD,
+    halfWidth: TRACK_HALF_WIDTH,
     endY,
-    carryLength: from(CARRY_LENGTH_FT, FOOT),
+    carryLength: CARRY_LENGTH,
   };
 }
 

@@ -54,6 +54,13 @@ export const isUnusual = (
 ): boolean =>
   coverThickness < THIN || coverDensity < LIGHT || coverDensity > HEAVY || fillerDensity < usualFiller(mass);
 
+/** Bounds of usual filler, kg/m³: up to 1.4 g/cc (common practice, no source), and in light balls down to 0.35 g/cc (assumed, no source). */
+export const LIGHTEST_FILLER = 350;
+export const HEAVIEST_FILLER = 1400;
+
+/** Greatest density of a part of a core, kg/m³ (component rule, from memory). */
+export const GREATEST_DENSITY = 3800;
+
 /** Thinnest usual cover, m. */
 export const THIN = 0.019;
 
@@ -63,7 +70,6 @@ export const HEAVY = 1230;
 
 /**
  * Least density of usual filler, kg/m³, for a ball's mass in kg: 0.6 g/cc from 14 lb up. Lighter balls are made with lighter filler;
- * each kilogram less lowers it by 170 kg/m³, about half of what the inside lacks if the core stays the same. 0.35 g/cc at least. Assumed, no
- * source.
+ * each kilogram less lowers it by 170 kg/m³, about half of what the inside lacks if the core stays the same. Assumed, no source.
  */
-const usualFiller = (mass: number): number => Math.max(350, 600 - 170 * Math.max(0, 6.35 - mass));
+const usualFiller = (mass: number): number => Math.max(LIGHTEST_FILLER, 600 - 170 * Math.max(0, 6.35 - mass));

@@ -4,6 +4,7 @@ import type { BallBody } from '../drill/ball-body.js';
 import { fitsInside } from '../solid/fits-inside.js';
 import { type Part, stretchPart, turnPart } from '../solid/part.js';
 import type { Build } from './build.js';
+import { GREATEST_DENSITY, HEAVIEST_FILLER } from './build.js';
 import { coreShape, LEAST_PEAK_DENSITY_FACTOR, scalingTo } from './core-shape.js';
 import { coreLean, type PublishedNumbers } from './published.js';
 import { type WantedCore, wantedCore } from './wanted-core.js';
@@ -24,9 +25,7 @@ export type SolvedCore =
   | { readonly kind: 'fits'; readonly body: BallBody }
   | { readonly kind: 'misfit'; readonly why: Misfit };
 
-/** Bounds of what is built, kg/m³ and m (filler up to 1.4 g/cc: common practice; 3.80 g/cc: component rule, from memory). */
-const HEAVIEST_FILLER = 1400;
-export const GREATEST_DENSITY = 3800;
+/** Least gap between core and cover, m (no source). */
 const LEAST_GAP_TO_COVER = 0.0005;
 
 /**
