@@ -31,7 +31,7 @@ interface Inputs {
 /**
  * Why no line brings a layout to the pocket, which line comes nearest, and which changes would help, tried one at a time.
  *
- * Slow: some hundred shots for each change tried.
+ * Slow: one or two hundred shots for each change tried.
  */
 export function noLine(inputs: Inputs, ball: BallProblem, layout: Layout): NoLineAnswer {
   const problem = unaimedProblem(inputs.lane, inputs.bowler, inputs.ball, ball, inputs.learned);

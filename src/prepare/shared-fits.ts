@@ -1,7 +1,7 @@
 import { type Ensemble, fitEnsemble } from '../ball/core/ensemble.js';
 import type { CoreFitter } from './fit-cores.js';
 
-/** Ensembles kept: those of a large bag, some hundred kilobytes each. */
+/** Ensembles kept: enough for a large bag, at some hundreds of kilobytes each. */
 const MOST_KEPT = 40;
 
 /** A fitter that remembers its results, so that all who share it fit a ball's cores once. */
