@@ -24,7 +24,7 @@ import { laidDownAlike } from './parts/laid-down-alike.js';
 import { type RolledOnBall, rollOnBall } from './parts/roll-on-ball.js';
 import { answerer, targetAnswer } from './parts/simulated-answer.js';
 
-/** Two to six balls as they would be drilled, which differ in one thing. */
+/** Two to six drilled balls that differ in one thing. */
 export interface CompareInputs {
   readonly bowler: Bowler;
   readonly lane: Lane;
@@ -35,14 +35,14 @@ export interface CompareInputs {
   readonly entrants: readonly Entrant[];
 }
 
-/** Worlds in which each is rolled: evenly spread, paired, and without a search in which luck could be chosen. */
+/** Number of worlds in which each is rolled. They are evenly spread and paired, and no search picks the lucky ones. */
 const WORLDS = 64;
 
 /**
  * Layouts of one ball, or balls with one layout, or finishes of one ball, side by side: differences from the first in
  * the same plausible worlds, each beside the scatter of the bowler's shots, and how often each comes nearer to the wish.
  *
- * All are laid down on the board from which the first ball's usual layout reaches the pocket, unless one finds no line from there.
+ * All are laid down on the board from which the first ball's usual layout reaches the pocket, except one that has no line from there.
  *
  * @throws {Refusal} when a ball's numbers fit no core or the grip cannot be placed
  */

@@ -32,7 +32,7 @@ import { regressionAnswer } from './parts/regression-answer.js';
 import { answerer, targetAnswer } from './parts/simulated-answer.js';
 import { nothingAllowed } from './recommend.js';
 
-/** Errors of marking by hand, to either side; the answer has what the worse side does. */
+/** Errors of marking by hand, in both directions; the answer gives the effect of the worse direction. */
 const ERRORS: readonly { error: MarkingError; by: Partial<LayoutNumbers> }[] = [
   { error: { code: 'pin-to-pap-off', params: { byIn: MARKING_IN } }, by: { pinToPapIn: MARKING_IN } },
   {
@@ -46,9 +46,9 @@ const ERRORS: readonly { error: MarkingError; by: Partial<LayoutNumbers> }[] = [
  * A second opinion on one layout: what it does, where it stands among all, what the best one does
  * differently, what marking errors cost, what else would move it, and whether it may be drilled.
  *
- * It searches and ranks as `recommend` does, the layout to be judged left out, so that the best one is the same.
+ * It searches and ranks as `recommend` does, without the layout to be judged, so that the best layout is the same.
  *
- * @param options  with as many layouts to rank as `recommend` would list, and balls the person has besides this one
+ * @param options  with the number of layouts that `recommend` would list, and the person's other balls
  * @throws {Refusal} as `recommend` does
  */
 export const judge = (
@@ -130,7 +130,7 @@ export const judge = (
     };
   });
 
-/** Where a layout stands among all that may be marked, by the regression where it was asked, else by physics among the grid's. */
+/** Place of a layout among all that may be marked, by the regression; without one, among those of the grid, by physics. */
 async function placeOf(
   { layout, nominal }: LayoutOutcomes,
   { surveyed, attained, targets }: SearchResult,

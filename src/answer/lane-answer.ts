@@ -14,7 +14,7 @@ import { patternOf } from '../simulate/shot-problem.js';
 import { NOMINAL_SURFACE } from '../simulate/worlds/assumed-surface.js';
 import { laneRemarks } from './parts/lane-remarks.js';
 
-/** Boards whose film is compared: the outside of the own side, the middle, the far outside (common practice). */
+/** Boards whose film is compared: outside on the bowler's own side, middle, outside on the far side (common practice). */
 const BOARDS = { own: [3, 7], middle: [18, 22], far: [33, 37] } as const;
 
 /** Where friction is given. */
@@ -81,7 +81,7 @@ const frictionTable = (surface: Surface): LaneAnswer['friction'] =>
     })),
   }));
 
-/** What games took, and where it went, as shares of the fresh oil. */
+/** How much oil games took, and where it went, as shares of the fresh oil. */
 function wearFacts(lane: Lane, pattern: OilPattern): LaneAnswer['wear'] {
   const { traffic } = pattern;
   if (!traffic) return null;
@@ -103,5 +103,5 @@ function wearFacts(lane: Lane, pattern: OilPattern): LaneAnswer['wear'] {
 
 const ratio = (a: number, b: number): number | null => (b > 0 ? a / b : null);
 
-/** To a hundredth of a unit: more would be false. */
+/** Rounded to a hundredth of a unit; more digits would mean nothing. */
 const rounded = (units: number): number => Math.round(100 * units) / 100;

@@ -33,9 +33,9 @@ import type { Learned } from '../simulate/worlds/learned.js';
 export interface LearnedInputs {
   readonly bowler: Bowler;
   readonly balls: readonly LoggedBall[];
-  /** The lane that is asked about; that of the latest night when left out. */
+  /** The lane asked about; that of the latest night when left out. */
   readonly lane?: Lane | undefined;
-  /** What was kept and could not be used, to be said. */
+  /** Logs that were kept but could not be used, for the answer to mention. */
   readonly leftOut?: readonly LeftOut[];
 }
 
@@ -45,22 +45,22 @@ export interface LearnedOptions extends LearnOptions {
 }
 
 /**
- * What a bowler's logged shots teach: each number before and after, what is foretold of the next night like the last, what does not fit,
- * what to read next, and what practice's beliefs stand at. Null where there is no night to learn from.
+ * What a bowler's logged shots teach: each number before and after, the prediction for a next night like the last, what does not fit,
+ * what to read next, and how far the beliefs of practice are supported. Null where there is no night to learn from.
  *
  * @throws {Refusal} when a ball's numbers fit no core or the grip cannot be placed
  */
 export const learnedAnswer = (inputs: LearnedInputs, options: LearnedOptions): LearnedAnswer | null =>
   teach(inputs, options)?.answer ?? null;
 
-/** What a bowler's logged shots teach: as an answer, and for predictions and searches. */
+/** What a bowler's logged shots teach, as an answer and in the form for predictions and searches. */
 export interface Taught {
   readonly answer: LearnedAnswer;
   readonly learned: Learned;
 }
 
 /**
- * The same, with what is handed in as `learned` beside bowler, ball and lane.
+ * The same, together with the value to pass as `learned` beside bowler, ball and lane.
  *
  * @throws {Refusal} as `learnedAnswer` does
  */
@@ -139,8 +139,8 @@ const shotsOf = (nights: readonly { readonly shots: readonly unknown[] }[]): num
   nights.reduce((sum, { shots }) => sum + shots.length, 0);
 
 /**
- * The ball that was thrown last on the lane that is asked about, aimed as on that night; where none was, the ball that was thrown last,
- * on the line that it would usually be played on there: what was expected, and what is now.
+ * Prediction before and after the log for the ball that was thrown last on the lane asked about, aimed as on that night. If none was, for
+ * the ball that was thrown last anywhere, on the line that it would usually be played on.
  */
 function foretoldOf(
   { log, learned }: Lesson,

@@ -12,9 +12,9 @@ export interface NamedLog {
 }
 
 /**
- * The shots of drilled layouts, night by night, with what is worth saying of them.
+ * The shots of drilled layouts, night by night, with remarks.
  *
- * @param patternOf  where the oil of a lane ends, ft; null for a lane of which there is no record
+ * @param patternOf  where the oil of a lane ends, ft; null for a lane without a record
  */
 export const logAnswer = (
   logs: readonly NamedLog[],

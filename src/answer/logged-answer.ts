@@ -16,11 +16,11 @@ export interface Done {
   readonly night: Night;
   readonly nights: readonly Night[];
   readonly carried: LoggedAnswer['carried'];
-  /** What was said of these shots before they were kept. */
+  /** Remarks made about these shots before they were kept. */
   readonly says: readonly LogRemark[];
 }
 
-/** What a command did to a log, with what is worth saying: shots just kept that lie far from the others of their night. */
+/** What a command did to a log, with remarks about shots just kept that lie far from the others of their night. */
 export function loggedAnswer({ id, did, first, shots, night, nights, carried, says }: Done): LoggedAnswer {
   const last = first + shots.length - 1;
   const firstOfNight = last - night.shots.length + 1;

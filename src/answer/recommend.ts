@@ -42,9 +42,9 @@ import { voicesAnswer } from './parts/voices-answer.js';
 export interface RecommendOptions extends SettingOptions {
   /** How many layouts to answer with. */
   readonly top: number;
-  /** Balls the person has besides this one, to try when layout is not enough. */
+  /** The person's other balls, to try when layout is not enough. */
   readonly otherBalls?: readonly Ball[];
-  /** Called once, before anything is searched, where the regression alone can say something. */
+  /** Called once, before the search, if the regression alone can name a layout. */
   readonly onFirstLook?: ((look: FirstLookAnswer) => void) | undefined;
 }
 
@@ -254,6 +254,6 @@ async function lookFirst(
   if (look) tell({ text: formatOn(setting.ball, look.layout), hookStartFt: to(look.hookStart, FOOT) });
 }
 
-/** The refusal when no layout at all may be drilled, with what stood in the way. */
+/** The refusal when no layout may be drilled, with the reasons. */
 export const nothingAllowed = ({ rejected }: SearchResult): Refusal =>
   new Refusal([{ code: 'no-layout', params: { rejected: [...rejected].sort((a, b) => b.count - a.count) } }]);

@@ -49,8 +49,8 @@ export interface SheetOptions {
 }
 
 /**
- * Everything that stands on a work sheet: where the marks go and how exactly, what the drilled ball is,
- * whether it is allowed, and, on a lane, where its oil rings come to lie.
+ * Everything on a work sheet: where the marks go and how exactly, the numbers of the drilled ball,
+ * whether it is legal, and, on a lane, where its oil rings lie.
  *
  * @throws {Refusal} as `ballProblem` does
  */
@@ -139,7 +139,7 @@ const depthsOf = (
     }),
   );
 
-/** What of the ball is measured before it is marked, as the sheet takes it. */
+/** What to measure on the ball before marking it, with the values that the sheet assumes. */
 function checkOf(record: Ball, ball: BallProblem): SheetAnswer['check'] {
   const { radius } = ball.published;
   const isMassBias = ball.marker !== null && ball.marker !== MARK_NAMES.cg;

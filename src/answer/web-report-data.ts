@@ -16,7 +16,7 @@ import { steps } from '../search/candidates/candidates.js';
 import { faceAnswer } from './parts/face-answer.js';
 
 /**
- * What a web page about a layout shows besides its answer: the drilled numbers around it, and the ball's face.
+ * What a web page about a layout shows in addition to its answer: the drilled numbers of layouts around it, and the ball's face.
  *
  * @param layout  the answer's, with where its high-RG axis comes out
  * @throws {Refusal} as `ballProblem` does

@@ -18,5 +18,5 @@ export const BOARD = LANE_WIDTH / BOARD_COUNT;
 /** Where bowlers look when they aim, ft: about the arrows (common practice, no source). */
 export const ARROWS_FT = 15;
 
-/** How many noses a lobed core is taken to have, one of them toward the CG mark, when nothing more is known. */
+/** Noses that a lobed core has when nothing more is known, one of them toward the CG mark. Assumed, no source. */
 export const USUAL_LOBES = 4;

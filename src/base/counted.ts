@@ -1,4 +1,4 @@
-/** Sums up counts for a report of progress that never passes its total. */
+/** Adds up counts for a progress report, which never exceeds its total. */
 export function counted(
   report: (done: number, total: number) => void,
   total: number,

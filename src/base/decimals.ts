@@ -10,5 +10,5 @@ export const signed = (value: number, digits: number): string => {
   return Number(text) > 0 ? `+${text}` : text;
 };
 
-/** The number itself with this many decimals, for tables that programs read. */
+/** The number rounded to this many decimals, for tables that programs read. */
 export const toDigits = (value: number, digits: number): number => Number(decimals(value, digits));

@@ -12,30 +12,30 @@ export interface Fault {
 export const formatFault = (fault: Fault): string =>
   `${fault.field} ${fault.rule}${gotOf(fault)}.${fault.hint ? ` ${fault.hint}` : ''}`;
 
-/** What was given: `; got 25.4`; of what is missing there is nothing to show. */
+/** What was given, `; got 25.4`; empty for a value that is missing. */
 const gotOf = ({ rule, got }: Fault): string =>
   got === 'nothing' && /^(is|are) missing$/.test(rule) ? '' : `; got ${got}`;
 
-/** Most faults that one error names; the others are counted. */
+/** Most faults that one error names; the rest are only counted. */
 export const MOST_FAULTS = 20;
 
 /** What follows the faults that are named. */
 export const formatMore = (more: number): string => `and ${more.toLocaleString('en')} more`;
 
-/** Something the person can mend. Holds every fault found at once; only `cli` prints it; exit code 2. */
+/** Something the person can correct. Holds all faults that were found together; only `cli` prints it; exit code 2. */
 export class InputError extends Error {
   override readonly name = 'InputError';
-  /** The first of them, safe to print. */
+  /** The first `MOST_FAULTS`, safe to print. */
   readonly faults: readonly Fault[];
-  /** How many there are besides. */
+  /** How many more there are. */
   readonly more: number;
   readonly source?: string;
 
   /**
    * @param code    short stable name of the kind of fault, for programs (`layout-impossible`)
    * @param faults  what is wrong, at least one
-   * @param source  where it stood: a file or a flag, when known
-   * @param count   how many faults there are, where not all are given
+   * @param source  where the fault is: a file or a flag, when known
+   * @param count   number of all faults, when `faults` does not hold them all
    */
   constructor(
     readonly code: string,
@@ -49,33 +49,34 @@ export class InputError extends Error {
     super([...named.map(formatFault), ...(more > 0 ? [formatMore(more)] : [])].join('\n'));
     this.faults = named;
     this.more = more;
-    if (source !== undefined) this.source = short(source, isPath(source) ? MOST_SIGNS.field : MOST_TYPED);
+    if (source !== undefined)
+      this.source = short(source, isPath(source) ? MOST_CHARACTERS.field : MOST_TYPED);
   }
 }
 
-/** Most signs that are shown of what a person typed: it may be a whole pasted file. */
-export const MOST_TYPED = 60;
+/** Most characters shown of what a person typed, which may be a whole pasted file. */
+const MOST_TYPED = 60;
 
 /** What a person typed, in quotes, as a fault shows it. */
 export const quotedTyped = (text: string): string => shortened(JSON.stringify(text), MOST_TYPED);
 
-/** How much of each part of a fault is shown: what was given may be a whole pasted file. */
-const MOST_SIGNS = { field: 300, rule: 1000, got: 200, hint: 2000 } as const;
+/** Most characters shown of each part of a fault: what was given may be a whole pasted file. */
+const MOST_CHARACTERS = { field: 300, rule: 1000, got: 200, hint: 2000 } as const;
 
 function printable({ field, rule, got, hint }: Fault): Fault {
   return {
-    field: short(field, MOST_SIGNS.field),
-    rule: short(rule, MOST_SIGNS.rule),
-    got: short(got, MOST_SIGNS.got),
-    ...(hint === undefined ? {} : { hint: short(hint, MOST_SIGNS.hint) }),
+    field: short(field, MOST_CHARACTERS.field),
+    rule: short(rule, MOST_CHARACTERS.rule),
+    got: short(got, MOST_CHARACTERS.got),
+    ...(hint === undefined ? {} : { hint: short(hint, MOST_CHARACTERS.hint) }),
   };
 }
 
-/** Whether a text can be a file's name with its folders; what is longer, or on several lines, was pasted. */
+/** Whether a text can be the path of a file. Anything longer, or on several lines, was pasted. */
 const isPath = (text: string): boolean =>
   !text.includes('\n') && text.split(/[/\\]/).every((part) => part.length <= LONGEST_NAME);
 
-/** Most signs of one file's name on the systems in use. */
+/** Longest name of one file on the systems in use, characters. */
 const LONGEST_NAME = 255;
 
 const short = (text: string, most: number): string => visible(shortened(text, most));

@@ -1,4 +1,4 @@
-/** An object with a value for each key, in the order of the keys: `fromKeys(['a', 'b'], lengthOf)` is `{ a: …, b: … }`. */
+/** An object with one value for each key, in the order of the keys: `fromKeys(['a', 'b'], of)` is `{ a: of('a'), b: of('b') }`. */
 export const fromKeys = <const K extends string, V>(
   keys: readonly K[],
   of: (key: K) => V,

@@ -1,4 +1,4 @@
-/** Values by what they have in common, each group in the order of the values, groups in the order in which they begin. */
+/** Values grouped by a key. Groups stand in the order of their first values, and each keeps the order of its values. */
 export function grouped<T>(
   values: readonly T[],
   keyOf: (value: T) => string,

@@ -1,9 +1,8 @@
-/** What may be said about one topic: the code of each statement, and what it is about. */
-export type Topic = Readonly<Record<string, object>>;
-
 /**
- * A statement as data: which one, and the numbers, choices and names it is about. Units are in the names of numbers; the
- * sentence is made where it is shown.
+ * A statement as data: its code, and the numbers, choices and names it is about. The names of numbers carry their units; the sentence is
+ * made where it is shown.
+ *
+ * @typeParam T  the topic: for each code the type of its parameters
  */
 export type StatementOf<T> = {
   readonly [C in keyof T & string]: { readonly code: C; readonly params: T[C] };

@@ -30,7 +30,7 @@ import { SCATTER_BY_SKILL } from '../simulate/worlds/release-scatter.js';
 import { coreAssumptions } from './core-assumptions.js';
 import { laneAssumptions, oilOnBall } from './lane-assumptions.js';
 
-/** What was assumed about a ball and its holes, because no record says otherwise. */
+/** What was assumed about a ball and its holes where the records do not say. */
 export function drillingAssumptions(
   ball: Ball,
   bowler: Bowler,
@@ -56,7 +56,7 @@ const USUAL_CIRCUMFERENCE: Assumption = {
   params: { circumferenceIn: USUAL_CIRCUMFERENCE_IN },
 };
 
-/** The grip that is assumed, with the wall between its finger bores: it is not drilled, so it is not warned of. */
+/** The assumed grip, with the wall between its finger bores. It is not drilled, so no warning is given. */
 function usualGripAssumption(
   { thumb, middle }: GripRecord,
   { holes, published }: Pick<BallProblem, 'holes' | 'published'>,
@@ -76,7 +76,7 @@ function usualGripAssumption(
 
 const boreOf = ({ sleeve, diameterIn }: HoleRecord): number => sleeve?.boreIn ?? diameterIn;
 
-/** What was assumed of slug and inserts in a grip whose sizes are given. */
+/** What was assumed about slug and inserts in a grip whose sizes are given. */
 function sleeveAssumptions({ thumb, middle, ring }: GripRecord): Assumption[] {
   const isLeftOut = (hole: HoleRecord | null): boolean =>
     hole?.sleeve?.densityGcc === undefined && !!hole?.sleeve;
@@ -87,7 +87,7 @@ function sleeveAssumptions({ thumb, middle, ring }: GripRecord): Assumption[] {
   return assumed;
 }
 
-/** What was assumed of a ball that was drilled before. */
+/** What was assumed about a ball that was drilled before. */
 function redrillAssumptions({ drilledBefore = [] }: Ball): Assumption[] {
   if (drilledBefore.length === 0) return [];
   const given = (pick: (drilling: EarlierDrilling) => unknown): boolean =>
@@ -122,10 +122,7 @@ export const shotAssumptions = (ball: Ball, lane: Lane): Assumption[] => [
 ];
 
 /** What was assumed about how shots and markings differ from one another. */
-export function worldAssumptions(
-  { scatter, skill = 'league', uncertainty }: Bowler,
-  ball: Ball,
-): Assumption[] {
+function worldAssumptions({ scatter, skill = 'league', uncertainty }: Bowler, ball: Ball): Assumption[] {
   const assumed: Assumption[] = [
     {
       code: 'marking-and-making',
@@ -137,10 +134,10 @@ export function worldAssumptions(
   return [...assumed, ...uncertainBall(ball)];
 }
 
-/** What was assumed of how a ball leaves the hand. */
+/** What was assumed about how a ball leaves the hand. */
 export const LAUNCH_ASSUMPTION: Assumption = { code: 'launch-of-centre', params: {} };
 
-/** What a single shot was rolled on. */
+/** What was assumed about a single shot. */
 export const NOMINAL_SHOT: Assumption = { code: 'nominal-shot', params: { pocketBoard: POCKET_BOARD } };
 
 const lineAssumption = (): Assumption => ({
@@ -155,7 +152,7 @@ const lineAssumption = (): Assumption => ({
 
 const NO_WISH: Assumption = { code: 'no-wish', params: { entryDeg: BEST_ENTRY_DEG } };
 
-/** Everything a ranking of layouts rests on. */
+/** Everything that a ranking of layouts assumes. */
 export const allAssumptions = (
   { bowler, ball, lane, want }: RecommendInputs,
   problem: BallProblem,

@@ -13,9 +13,9 @@ import type { AlteredBall } from '../simulate/unreal/altered-ball.js';
 import { beliefVerdict } from './belief-verdict.js';
 
 /**
- * Sets beside each belief of practice what physics finds when the belief's quantity alone goes from one end of its range to the
- * other: a number of the layout; a radius of gyration of the drilled ball, its axes staying; the finish. Mean over worlds in which
- * both balls reach the pins, each shot sent along the layout's own line. Where a mark lies cannot be moved alone. Beliefs about a drilling
+ * Compares each belief of practice with what physics finds when only the belief's quantity goes from one end of its range to the
+ * other: a number of the layout; a number of the drilled ball's inertia, with its axes unchanged; the finish. Mean over worlds in which
+ * both balls reach the pins, each shot on the layout's own line. The place of a mark cannot be changed alone. Beliefs about a drilling
  * angle, or about a mass-bias mark, are left out for a ball that has none.
  *
  * @param launch  the layout's own line
@@ -73,7 +73,7 @@ const endsOf = ({ quantity, from: start, to: end }: Belief): readonly End[] =>
 
 const nameOf = ({ quantity, value }: End): string => `${quantity} ${value}`;
 
-/** The ball of a layout with one quantity made another. */
+/** The ball of a layout with one quantity changed. */
 function alteredBall(layout: LayoutNumbers, { quantity, value }: End, radius: number): AlteredBall {
   const marked = toLayout(layout, radius);
   switch (quantity) {

@@ -1,13 +1,13 @@
 import type { BeliefFinding } from '../records/answers/statements/beliefs.js';
 
-/** A change of a reaction number smaller than this share of what practice would notice does not show. */
+/** A change of a reaction number hardly shows below this share of the belief's greatest size. */
 const SHOWS = 0.2;
 
 /**
  * Whether physics finds what a belief says.
  *
  * @param change  by physics; null where it could not be tried
- * @param most    what the belief adds at most, in the same unit
+ * @param most    the greatest size of the belief, with its sign, in the same unit
  */
 export function beliefVerdict(change: number | null, most: number): BeliefFinding['params']['verdict'] {
   if (change === null) return 'not-tried';

@@ -4,13 +4,13 @@ import type { Reason } from '../records/answers/statements/reasons.js';
 import type { WishedId } from '../records/schemas/reaction-numbers.js';
 import type { Noticeable } from './noticeable.js';
 
-/** What is explained where nothing was wished for. */
+/** Numbers that are explained where there is no wish. */
 const WITHOUT_A_WISH: readonly WishedId[] = ['hookStartFt', 'totalHookBoards'];
 
-/** A cause makes most of a difference when it is more than this share of it, and no more than this is left without it. */
+/** A cause makes most of a difference when it is more than this share of it, and at most this share remains without it. */
 const MOST = 0.5;
 
-/** For each number wished for that differs noticeably from the usual middle layout's: what makes most of the difference, if one thing does. */
+/** For each wished number that differs noticeably from the usual middle layout's: the cause of most of the difference, if there is one. */
 export const causesOfDifference = (
   causes: CausesAnswer,
   targets: readonly Pick<TargetAnswer, 'reading'>[],
@@ -33,7 +33,7 @@ function mainCause(reading: WishedId, { total, without, ...parts }: CausesOf): R
     : [];
 }
 
-/** Where most of a difference goes with the usual finish, the ball's own makes it what it is. */
+/** If most of a difference disappears with the usual finish, the ball's own finish is its cause. */
 function byFinish(reading: WishedId, { atUsualFinish, ...causes }: CausesAnswer): Reason[] {
   if (!atUsualFinish) return [];
   const { total } = causes[reading];

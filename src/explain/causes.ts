@@ -15,11 +15,11 @@ import type { MixedBall } from '../simulate/unreal/mixed-ball.js';
 import { CENTRE, INERTIA, NO_OIL, splitCauses } from './split-causes.js';
 
 /**
- * For each layout, what of the drilled ball makes its shot differ from a reference's: where its centre of mass lies, its flare, or its
- * inertia itself. Computed, not guessed from what moved: virtual balls with the centre of mass of one layout and the inertia of the
+ * For each layout, which property of the drilled ball makes its shot differ from a reference's: its centre of mass, its flare, or its
+ * inertia itself. Virtual balls with the centre of mass of one layout and the inertia of the
  * other, with and without oil on their rings, are rolled in the nominal world, each on its own line.
  *
- * @returns null for a layout where these balls cannot be compared: one does not reach the pins, or has to be laid down elsewhere than
+ * @returns null for a layout where these balls cannot be compared: one does not reach the pins, or needs another laydown than
  *   the others to reach the pocket
  */
 export async function causes(
@@ -47,7 +47,7 @@ export async function causes(
       finished: outcomes.splice(0, finished.length),
       turned: outcomes.splice(0, turned.length),
     };
-    // oil or none, the laydown may be another; what is compared are balls with the same
+    // with oil the laydown may differ from that without; only balls with the same laydown are compared
     const isSplit = [rolled.split.slice(0, NO_OIL), rolled.split.slice(NO_OIL)].every(areComparable);
     return isSplit ? causesOf(rolled, targets, problem.grit) : null;
   });
@@ -68,7 +68,7 @@ const atUsualFinish = (layout: Layout): MixedBall => ({
   grit: USUAL_GRIT,
 });
 
-/** A layout with the reference's drilling angle; then turned to its own with the centre of mass held; then whole. */
+/** A layout with the reference's drilling angle; then with the inertia of its own; then with the centre of mass of its own too. */
 const turnedBalls = (before: Layout, own: Layout): readonly MixedBall[] =>
   [
     [before, before],
@@ -76,7 +76,7 @@ const turnedBalls = (before: Layout, own: Layout): readonly MixedBall[] =>
     [own, own],
   ].map(([centreOf, inertiaOf]) => ({ centreOf, inertiaOf, carriesOil: true }));
 
-/** Whether shots reach the pins from one laydown, so that they differ by the ball alone; there must be some. */
+/** Whether there are shots and all reach the pins from one laydown, so that they differ only by the ball. */
 const areComparable = (outcomes: readonly Outcome[]): boolean =>
   outcomes.length > 0 &&
   outcomes.every(({ shot, launch }) => shot === 'pins' && launch.x === outcomes[0].launch.x);

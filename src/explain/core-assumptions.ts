@@ -9,7 +9,7 @@ import type { Assumption } from '../records/answers/statements/assumptions.js';
 import type { PublishedBall } from '../records/schemas/ball.js';
 import { hasMassBias, hasNoses } from '../records/schemas/core-families.js';
 
-/** What was assumed of a core that is fitted to a ball's published numbers. */
+/** What was assumed about a core that is fitted to a ball's published numbers. */
 export const coreAssumptions = (
   ball: PublishedBall,
   { published, bodies }: Pick<BallProblem, 'published' | 'bodies'>,
@@ -23,7 +23,7 @@ export const coreAssumptions = (
   },
 ];
 
-/** How far drilled differentials of plain and lobed cores with the same numbers may differ, in. */
+/** Greatest difference between the drilled differentials of plain and lobed cores with the same published numbers, in. */
 const SHAPES_APART_IN = 0.007;
 
 function shapeAssumption(ball: PublishedBall): Assumption[] {
@@ -33,7 +33,7 @@ function shapeAssumption(ball: PublishedBall): Assumption[] {
     : [{ code: 'plain-or-lobed', params: { apartIn: SHAPES_APART_IN } }];
 }
 
-/** What was assumed of the noses of a core that is lobed or may be. */
+/** What was assumed about the noses of a core that is, or may be, lobed. */
 function lobesAssumption(ball: PublishedBall): Assumption[] {
   if (!familiesOf(ball).some(hasNoses)) return [];
   const { lobes = USUAL_LOBES, lobeFromMarkDeg } = ball;
@@ -49,10 +49,10 @@ function noMarkAssumptions(ball: PublishedBall): Assumption[] {
   return assumed;
 }
 
-/** Intermediate differential that shows once it is rounded, in. */
+/** Least intermediate differential that does not round to 0.000, in. */
 const SHOWS_IN = 0.0005;
 
-/** What top weight beside the pin's axis does to a symmetric ball, in; null where it does not show. */
+/** Intermediate differential that off-axis top weight gives a symmetric ball, in; null where it rounds to 0. */
 function leftByTopWeight(bodies: BallProblem['bodies']): number | null {
   const { intermediateDifferentialIn: left } = inchesOf(undrilledNumbers({ bodies }));
   return left < SHOWS_IN ? null : left;

@@ -15,15 +15,16 @@ import type { Outcome } from '../simulate/simulator.js';
 import { causes } from './causes.js';
 import { mixtures, shapleyShares } from './shapley.js';
 
+/** Why a layout's shot differs from the reference's. */
 export interface Explained {
   readonly shares: SharesAnswer;
   readonly causes: CausesAnswer | null;
 }
 
 /**
- * For each layout, exact shares of its three numbers in its difference from a reference (eight shots), and what of the drilled ball
- * makes the difference; all in the nominal world, but for the differentials, which are medians of all cores, as in the rest of an
- * answer.
+ * For each layout, exact shares of its three numbers in its difference from a reference (eight shots), and the properties of the drilled
+ * ball that make the difference. All in the nominal world, except the differentials, which are medians over all cores, as in the rest
+ * of an answer.
  */
 export async function explain(
   layouts: readonly LayoutNumbers[],

@@ -2,15 +2,15 @@ import type { LayoutDifference } from '../records/answers/answer.js';
 import type { Headline } from '../records/answers/statements/headlines.js';
 import { CLEARLY } from '../records/schemas/sureness.js';
 
-/** What the headline is made of. */
+/** The facts that the headline is chosen from. */
 type HeadlineFacts = Omit<Extract<Headline, { code: 'usual-as-good' }>['params'], 'difference'> & {
-  /** From the usual middle layout; null of that itself. */
+  /** From the usual middle layout; null if it is that layout. */
   readonly difference: LayoutDifference | null;
   /** What is ahead of the usual where that is the first, but finds the gutter more often; null of all else. */
   readonly rival: Omit<Extract<Headline, { code: 'usual-arrives-more' }>['params'], 'usual'> | null;
 };
 
-/** How the first layout compares with the usual one: the size of the difference comes before its certainty. */
+/** How the first layout compares with the usual one. The size of the difference decides before its certainty does. */
 export function headline({ difference, rival, ...facts }: HeadlineFacts, practiceWeight: number): Headline {
   const { usual, ties, of } = facts;
   if (!difference && rival) return { code: 'usual-arrives-more', params: { usual, ...rival } };

@@ -10,7 +10,7 @@ import {
 } from '../simulate/worlds/assumed-surface.js';
 import { REFERENCE_GRIT } from '../simulate/worlds/friction-of.js';
 
-/** What was assumed of the oil that a ball carries on its own rings. */
+/** What was assumed about the oil that a ball carries on its own rings. */
 export const oilOnBall = (): Assumption => ({
   code: 'oil-on-ball',
   params: {
@@ -26,7 +26,7 @@ export const laneAssumptions = (lane: Lane): Assumption[] => [
   ...(lane.games ? [wearAssumption(lane.games, lane.wornSide ?? 'right')] : []),
 ];
 
-/** What was assumed of friction: eight in ten worlds lie within the ranges. */
+/** What was assumed about friction: eight in ten worlds lie within the ranges. */
 function frictionAssumption({
   frictionOiled = USUAL_FRICTION.oiled,
   frictionDry = USUAL_FRICTION.dry,
@@ -45,7 +45,7 @@ function frictionAssumption({
   };
 }
 
-/** What was assumed of the games bowled on the oil. */
+/** What was assumed about the games bowled on the oil. */
 function wearAssumption(games: number, side: 'right' | 'left'): Assumption {
   const { burnPerGame, carriedDown } = NOMINAL_SURFACE;
   return {

@@ -9,13 +9,13 @@ import type { Outcome } from '../simulate/simulator.js';
 
 type ReactionBands = SimulatedLayout['bands']['reaction'];
 
-/** A wish missed by more than this share of the attainable range is said. */
+/** A wish is reported as missed beyond this share of the attainable range. */
 const NOTABLE_MISS = 0.15;
 
-/** A reason that sets aside more than this share of the layouts looked at is said. */
+/** A reason is reported if it rules out more than this share of the layouts looked at. */
 const NOTABLE_SHARE = 0.25;
 
-/** What holds the result back: the ball, the wishes together, a constraint. @param levers  what else was tried with the best */
+/** What limits the result: the ball, conflicting wishes, a constraint. @param levers  other changes that were tried with the best layout */
 export function limits(
   result: SearchResult,
   best: Outcome,
@@ -38,7 +38,7 @@ export function limits(
   return lines;
 }
 
-/** A number that layout moves by less than shots, lane and core vary it. */
+/** Reported for a number that the layout moves by less than shots, lane and core vary it. */
 function movesLittle(
   { reading, attainable: { low, high } }: TargetAnswer,
   best: Outcome,

@@ -6,11 +6,11 @@ import type { LeanShot } from '../motion/shot/shot.js';
 import type { MissRoomAnswer } from '../records/answers/answer.js';
 import { pastPocket } from '../simulate/pocket.js';
 
-/** How far a miss is followed, and by what steps it is looked for. */
+/** Greatest miss that is tried, and the step of the search. */
 const LAYDOWN = { most: 6 * BOARD, step: 0.5 * BOARD };
 const ANGLE = { most: from(3, DEGREE), step: from(0.15, DEGREE) };
 
-/** An edge is found to this share of a step. */
+/** Tolerance of an edge, as a share of a step. */
 const FINE = 0.02;
 
 const MOST_REFINEMENTS = 12;
@@ -19,8 +19,8 @@ const MOST_REFINEMENTS = 12;
  * How far a shot may miss its line, one thing at a time, and still reach the pocket; SI inside, boards and
  * degrees out.
  *
- * From the line outward in steps, then false position on the step in which the ball first leaves the pocket, so
- * a gap narrower than a step may be passed over. `outside` is toward the bowler's own gutter. Null when the line
+ * Searches from the line outward in steps, then by false position within the step in which the ball first misses the pocket. A
+ * gap narrower than a step may be overlooked. `outside` is toward the bowler's own gutter. Null when the line
  * itself does not reach the pocket.
  *
  * @param roll  rolls the layout's nominal shot from a launch
@@ -44,11 +44,11 @@ export function missRoom(line: Launch, roll: (launch: Launch) => LeanShot): Miss
   };
 }
 
-/** Boards by which another launch angle moves the ball at the arrows, skidding straight on. */
+/** Boards by which a change of launch angle moves the ball at the arrows, if it runs straight that far. */
 const atArrows = ({ angle }: Launch, by: number): number =>
   to(from(ARROWS_FT, FOOT) * (tan(angle + by) - tan(angle)), BOARD);
 
-/** How far past the pocket's nearer edge a shot ends, m; negative inside, infinite when it never arrives. */
+/** Distance of a shot outside the pocket's nearer edge, m; negative inside, infinite when it never arrives. */
 const excess = ({ outcome, x }: LeanShot): number =>
   outcome === 'pins' ? pastPocket(x[x.length - 1]) : Number.POSITIVE_INFINITY;
 
@@ -64,7 +64,7 @@ function reach(excessAt: (by: number) => number, { most, step }: { most: number;
   }
   for (let n = 0; n < MOST_REFINEMENTS && outside.by - inside.by > FINE * step; n++) {
     const share = Number.isFinite(outside.excess) ? inside.excess / (inside.excess - outside.excess) : 0.5;
-    // kept off the ends, so that both close in
+    // kept away from the ends, so that both move
     const by = inside.by + Math.min(0.9, Math.max(0.1, share)) * (outside.by - inside.by);
     const next = { by, excess: excessAt(by) };
     if (next.excess <= 0) inside = next;

@@ -29,9 +29,9 @@ interface Inputs {
 }
 
 /**
- * Why no line brings a layout to the pocket, what comes nearest, and which changes, tried one at a time, would.
+ * Why no line brings a layout to the pocket, which line comes nearest, and which changes would help, tried one at a time.
  *
- * Thorough and slow: some hundred shots for each change tried.
+ * Slow: one or two hundred shots for each change tried.
  */
 export function noLine(inputs: Inputs, ball: BallProblem, layout: Layout): NoLineAnswer {
   const problem = unaimedProblem(inputs.lane, inputs.bowler, inputs.ball, ball, inputs.learned);
@@ -54,7 +54,7 @@ export function noLine(inputs: Inputs, ball: BallProblem, layout: Layout): NoLin
   };
 }
 
-/** How much farther a launch is turned to see what is there, rad. */
+/** Angle by which a launch is turned farther, to see what prevents a better line, rad. */
 const BIT = 0.005;
 
 function reasonFor(

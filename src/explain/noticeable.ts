@@ -1,9 +1,9 @@
 import type { SharedId } from '../records/schemas/reaction-numbers.js';
 
-/** Least differences that are worth a cause, by reaction number; in the units of answers. */
+/** Least differences that are explained by a cause, by reaction number; in the units of answers. */
 export type Noticeable = Readonly<Record<SharedId, number>>;
 
-/** Smaller ones are not explained: some 7 % of what the layouts of one ball span. A choice of this project. */
+/** Some 7 % of the range of the layouts of one ball. A choice of this project. */
 export const NOTICEABLE: Noticeable = {
   hookStartFt: 0.15,
   sharpnessDegPerFt: 0.01,

@@ -20,7 +20,7 @@ interface OneStep {
   readonly by: number;
 }
 
-/** Steps a person can make in each number: what a tape and a protractor mark, a few times over. */
+/** Steps in each number: a few times the smallest difference that a tape or a protractor can mark. */
 const STEPS: readonly OneStep[] = [
   ...[-10, 10].map(
     (byDeg): OneStep => ({
@@ -50,9 +50,9 @@ interface Tried extends NominalShot {
 }
 
 /**
- * What one more step in each number of a layout would change: the mean change over the budget's first worlds, each step paired with
- * the layout itself, each on the line of its own nominal shot. Only steps to what the trade drills and the search would not set
- * aside; one that reaches the pins in no world in which the layout does is left out.
+ * What one more step in each number of a layout would change: the mean change over the first worlds of the budget, each step paired with
+ * the layout itself and played on the line of its own nominal shot. Only steps to layouts that the trade drills and that the search
+ * would allow; a step is left out if there is no world in which both it and the layout reach the pins.
  */
 export async function oneMoreStep(
   rows: readonly LayoutOutcomes[],

@@ -18,13 +18,13 @@ import { unaimedProblem } from '../simulate/shot-problem.js';
 import { simulator } from '../simulate/simulator.js';
 
 /**
- * What else would change the reaction, with the layout as it is: the cover's finish, the line, another ball.
+ * What else would change the reaction with the same layout: the cover's finish, the line, another ball.
  *
- * Each is one simulated shot in the nominal world, on the line that then brings the ball to the pocket; the score is
- * against the same targets as the layouts'. What reaches no pocket is left out.
+ * Each is one simulated shot in the nominal world, on the line that then brings the ball to the pocket, scored
+ * against the same targets as the layouts. Changes with which no line reaches the pocket are left out.
  *
  * @param own     the inputs' ball, made ready to drill
- * @param others  balls the person has besides this one
+ * @param others  the person's other balls
  */
 export function otherLevers(
   inputs: RecommendInputs,
@@ -99,7 +99,7 @@ export function otherLevers(
           drillable,
         );
       } catch (error) {
-        if (error instanceof Refusal) return []; // a ball that cannot be is refused when it is asked about
+        if (error instanceof Refusal) return []; // an impossible ball is refused when it is asked about itself
         throw error;
       }
     }),

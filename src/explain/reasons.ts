@@ -11,7 +11,7 @@ import { SHARED_IDS } from '../records/schemas/reaction-numbers.js';
 import { causesOfDifference } from './cause-reasons.js';
 import { NOTICEABLE, NOTICEABLE_POINTS, type Noticeable } from './noticeable.js';
 
-/** What a layout's reasons draw on; answers already in the units people read. */
+/** The facts that a layout's reasons are made from, in the units of answers. */
 export interface ReasonFacts {
   readonly families: readonly CoreKind[];
   /** Whether a drilling angle has a mark to be measured to. */
@@ -44,7 +44,7 @@ const meetsWish = ({ reading, step, value }: TargetAnswer, { reaction, middle }:
   params: { reading, step, found: reaction[reading], wanted: value, usual: middle.reaction[reading] },
 });
 
-/** Where flare is greatest, and how near to it counts, in. */
+/** Pin-to-PAP distance of the greatest flare (common practice, no source), and how near to it counts, in. */
 const PEAK_IN = 3.375;
 const NEAR_PEAK_IN = 0.5;
 
@@ -67,7 +67,7 @@ function flareAndDifferential(
   };
 }
 
-/** What flare does to where the hook starts: said where it is noticeable, and sooner with more of it or later with less. */
+/** The effect of flare on hook start. Reported only if it is noticeable and has the expected sign: earlier with more flare. */
 function gripByFlare(
   causes: CausesAnswer | null,
   isMore: boolean,
@@ -116,7 +116,7 @@ function sharesOfScore({ shares: { score }, causes, hasMark }: ReasonFacts): Rea
   };
 }
 
-/** What the drilling angle brings by moving the centre of mass: said where at least half of it goes with that held. */
+/** The effect of the drilling angle through the centre of mass: reported if at least half of it disappears when that is held. */
 function drillingAngle(causes: CausesAnswer | null): Reason[] {
   if (!causes?.byDrillingAngle) return [];
   const { score: points, withCentreHeld, movesOz } = causes.byDrillingAngle;
@@ -127,7 +127,7 @@ function drillingAngle(causes: CausesAnswer | null): Reason[] {
   ];
 }
 
-/** How far behind the next layout is, and in which wish most of all, of those in which the two differ noticeably. */
+/** How far behind the next layout is, and in which wish most, among those in which the two differ noticeably. */
 function nextLayout(
   { reaction, score, targets }: ReasonFacts,
   next: NonNullable<ReasonFacts['next']>,

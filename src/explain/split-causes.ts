@@ -1,6 +1,6 @@
 import type { CausesOf } from '../records/answers/answer.js';
 
-/** A value of each of the eight balls between a reference and another: bit 0 the other's centre of mass, bit 1 its inertia, bit 2 without oil. */
+/** One value for each of the eight balls between a reference and another: bit 0 the other's centre of mass, bit 1 its inertia, bit 2 no oil. */
 export type OfMixedBalls = readonly number[];
 
 export const CENTRE = 1;
@@ -10,8 +10,9 @@ export const NO_OIL = 4;
 /**
  * Splits a value's change from a reference ball to another among three causes, which add up to it.
  *
- * The centre's part is the mean of its change with either inertia, the rest the mean of the inertia's change with either centre
- * (Shapley shares of two). As much of the rest as goes when no oil stays on the balls is flare's; what remains is the inertia's own.
+ * The centre's part is the mean of its effects with either inertia; the rest is the mean of the inertia's effects with either centre
+ * (Shapley shares of two). Of that rest, the part that disappears when no oil stays on the balls is due to flare, and what remains is due
+ * to the inertia itself.
  *
  * @param values  of the eight balls, indexed by bit mask
  */

@@ -37,7 +37,7 @@ export function settled(questions: readonly Question[], replies: Replies): Answe
 export const isPut = (question: Question, answers: Answers): boolean => question.when?.(answers) ?? true;
 
 /** What is taken of a question without a reply; null for nothing. */
-export function guessOf(question: Question, answers: Answers): Value {
+function guessOf(question: Question, answers: Answers): Value {
   switch (question.kind) {
     case 'number':
       return question.guess?.(answers) ?? null;

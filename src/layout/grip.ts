@@ -62,7 +62,7 @@ export function placeGrip(grip: Grip, radius: number): readonly Hole[] | null {
   function bore(name: Hole['name'], order: HoleOrder, mouth_B: Vec3, palmSign: 1 | -1): Hole {
     const y_B: Vec3 = [0, palmSign, 0];
     const towardPalm = tangentToward(mouth_B, y_B);
-    // toward the PAP's side, whichever way "palm" points
+    // toward the PAP's side; the thumb's and the fingers' palm directions are opposite
     const towardPap = scale(palmSign, cross(towardPalm, mouth_B));
     const aim = addScaled(scale(order.forwardPitch, towardPalm), order.lateralPitch, towardPap);
     return {

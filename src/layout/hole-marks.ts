@@ -14,7 +14,7 @@ export interface HoleMark {
   readonly across: number;
 }
 
-/** Unit vector in B of a point `across` (rad) from the centre line, whose foot lies `along` it from the grip centre. */
+/** Unit vector in B of a point `across` (rad) from the centre line; its foot on that line lies `along` (rad) from the grip centre. */
 export const pointBeside = (across: number, along: number): Vec3 => [
   sin(across),
   cos(across) * sin(along),
@@ -28,13 +28,13 @@ export const acrossAndAlong = (u_B: Vec3): { across: number; along: number } => 
 });
 
 /**
- * Marks of holes to a step of the rule, so that what a hand feels keeps its size.
+ * Marks of holes, rounded to steps of the ruler so that spans and bridge keep their size.
  *
- * Roundings do not add up: the ring finger's mark makes up across for what the middle finger's was rounded by, and each finger's
- * is as far from the thumb's mark as it should be. Spans and bridge are then off by half a step each.
+ * Roundings do not add up: across, the ring finger's mark makes up for the rounding of the middle finger's, and along, each finger's
+ * mark is placed by its distance from the rounded thumb mark. Spans and bridge are then off by at most half a step each.
  *
  * @param holes  of a right-hander, in B
- * @param step   what the rule is read to, rad
+ * @param step   smallest division that the ruler is read to, rad
  */
 export function holeMarks(holes: readonly Hole[], step: number): readonly HoleMark[] {
   const toStep = (arc: number): number => Math.round(arc / step) * step;
@@ -45,7 +45,7 @@ export function holeMarks(holes: readonly Hole[], step: number): readonly HoleMa
     const { across, along } = acrossAndAlong(hole.mouth_B);
     if (hole.name !== 'middle' && hole.name !== 'ring')
       return { hole, along: toStep(along), across: toStep(across) };
-    // the middle finger lies on the other side: what it is marked farther out, the ring finger is marked nearer in
+    // the fingers lie on opposite sides, and `across` has a sign: if one is marked too far to the PAP's side, so must the other be
     const marked = toStep(across + carried);
     carried = marked - (across + carried);
     if (!thumb || thumbAlong === undefined) return { hole, along: toStep(along), across: marked };

@@ -9,7 +9,7 @@ export interface Bore {
   readonly depth: number;
 }
 
-/** A slug or insert: the wider bore it sits in, how far down it fills that bore (m), its density (kg/m³). */
+/** A slug or insert: the wider bore it sits in, how deep it fills that bore (m), its density (kg/m³). */
 export interface Sleeve {
   readonly bore: Bore;
   readonly height: number;
@@ -47,6 +47,6 @@ export interface Hole extends HoleShape {
 export const mouthRadius = ({ open, sleeve }: HoleShape): number =>
   Math.max(open.radius, sleeve?.bore.radius ?? 0);
 
-/** What a hole is called where several of a kind may stand. */
+/** Name of a hole that tells several vents apart. */
 export const holeName = ({ name, into }: Pick<Hole, 'name' | 'into'>): string =>
   into ? `vent into ${into}` : name;

@@ -1,7 +1,8 @@
 import { acos, asin, atan2 } from '../math/atan.js';
+import { clamp } from '../math/clamp.js';
 import { hypot } from '../math/hypot.js';
 import { cos, sin } from '../math/sin-cos.js';
-/** A layout in the angles notation; all three in radians, pin-to-PAP as the angle at the ball's centre. */
+/** A layout in the angles notation, rad; pin-to-PAP as the angle at the ball's centre. */
 export interface Layout {
   /** At the pin, from the direction of the PAP to that of the marker, clockwise for a right-hander. */
   readonly drillingAngle: number;
@@ -36,14 +37,14 @@ export const QUARTER_ARC = Math.PI / 2;
 /**
  * Pin buffer, rad: sin(buffer) = sin(pin-to-PAP) · sin(VAL angle), a right spherical triangle.
  *
- * The cosine is taken along, since a sine alone says little of an arc near a quarter of the ball.
+ * By atan2 of sine and cosine, since a sine alone loses digits of arcs near a quarter of the ball.
  */
 export const pinBuffer = ({ pinToPap, valAngle }: Layout): number =>
   atan2(sin(pinToPap) * sin(valAngle), hypot(cos(pinToPap), sin(pinToPap) * cos(valAngle)));
 
 /**
- * Arc from the marker to the PAP, rad, by the spherical law of cosines at the pin and, for small arcs, the
- * sine that belongs to it.
+ * Arc from the marker to the PAP, rad: the spherical law of cosines at the pin, with the matching sine, so that small arcs keep their
+ * digits (Todhunter & Leathem, Spherical Trigonometry).
  *
  * @param pinToMarker  arc from the pin to the marker, rad
  */
@@ -63,8 +64,10 @@ export const toDistances = (layout: Layout, pinToMarker = QUARTER_ARC): LayoutDi
 });
 
 /**
- * Distances to angles; impossible when the pin cannot lie that far from the VAL, or the marker that near
- * to or far from the PAP, or when the pin lies on the PAP, where distances fix no angle.
+ * Distances to angles. Impossible when the pin cannot lie that far from the VAL, when the marker cannot lie that near to the PAP or that
+ * far from it, and when the pin lies on the PAP, where distances fix no angle.
+ *
+ * The drilling angle is found from its cosine, so near 0° and 180° it keeps only half of the digits.
  */
 export function toAngles(distances: LayoutDistances, pinToMarker = QUARTER_ARC): Conversion<Layout> {
   if (sin(distances.pinToPap) < ROUNDING) return { kind: 'impossible', clash: { why: 'pin-on-pap' } };
@@ -78,7 +81,7 @@ export function toAngles(distances: LayoutDistances, pinToMarker = QUARTER_ARC):
       kind: 'impossible',
       clash: { why: 'marker-out-of-reach', pinToMarker, markerToPap: distances.markerToPap },
     };
-  const drillingAngle = acos(clampCosine(cosine));
+  const drillingAngle = acos(clamp(cosine, -1, 1));
   return { kind: 'found', value: { drillingAngle, pinToPap: distances.pinToPap, valAngle } };
 }
 
@@ -100,5 +103,5 @@ export function valAngleOf(pinToPap: number, buffer: number, side: 'above' | 'be
   return side === 'above' ? angle : Math.PI - angle;
 }
 
+/** Sines and cosines that exceed 1 by no more than this do so by rounding. */
 const ROUNDING = 1e-12;
-const clampCosine = (c: number): number => Math.max(-1, Math.min(1, c));

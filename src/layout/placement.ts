@@ -1,6 +1,6 @@
 import { fromColumns, type Mat3 } from '../math/mat3.js';
 import { tangentToward, walk } from '../math/sphere.js';
-import { cross, rotateAbout, type Vec3 } from '../math/vec3.js';
+import { cross, rotateAbout, scale, type Vec3 } from '../math/vec3.js';
 import type { Layout } from './layout.js';
 
 /*
@@ -25,8 +25,8 @@ export interface Placement {
  * Puts a layout on the ball.
  *
  * The pin lies at arc pin-to-PAP from the PAP, in the direction VAL angle from the upper VAL toward the
- * grip. The marker lies from the pin in the direction of the PAP turned clockwise by the drilling angle.
- * With the pin on the PAP itself, "toward the PAP" is the way back along the VAL angle's direction.
+ * grip. From the pin, the marker lies in the direction of the PAP turned clockwise by the drilling angle. When the pin
+ * lies on the PAP, "toward the PAP" means back along the direction of the VAL angle.
  *
  * @param layout       angles in rad
  * @param pap_B        unit vector of the PAP
@@ -35,9 +35,9 @@ export interface Placement {
 export function placeLayout(layout: Layout, pap_B: Vec3, pinToMarker = Math.PI / 2): Placement {
   const towardPin = rotateAbout(upTheVal(pap_B), pap_B, layout.valAngle);
   const pin_B = walk(pap_B, towardPin, layout.pinToPap);
-  // The pin's own outward continuation, turned by half a turn, is the way back to the PAP: defined even at arc 0.
-  const onward = walk(towardPin, [-pap_B[0], -pap_B[1], -pap_B[2]], layout.pinToPap);
-  const towardPap: Vec3 = [-onward[0], -onward[1], -onward[2]];
+  // The great circle from the PAP runs on past the pin; the opposite direction leads back to the PAP, and exists even at arc 0.
+  const onward = walk(towardPin, scale(-1, pap_B), layout.pinToPap);
+  const towardPap = scale(-1, onward);
   const towardMarker = rotateAbout(towardPap, pin_B, -layout.drillingAngle);
   return {
     pap_B,

@@ -1,4 +1,5 @@
 import { acos } from '../math/atan.js';
+import { clamp } from '../math/clamp.js';
 import { sin } from '../math/sin-cos.js';
 import { arcAngle, clockwiseTurn } from '../math/sphere.js';
 import { addScaled, dot, norm, rotateAbout, unit, type Vec3 } from '../math/vec3.js';
@@ -15,8 +16,8 @@ export interface MarksFound {
 /**
  * Reads a layout off a marked ball with tape and protractor: the inverse of `placeLayout`.
  *
- * The grip is turned so that the PAP lies `up` from the midline, which is how a bowler's PAP is laid off; where the
- * marks lie too near to each other for that, as far up as they allow.
+ * The grip is turned so that the PAP lies `up` from the midline, as a bowler's PAP is measured; or as far up as possible, where the
+ * marks lie too near to each other for that.
  *
  * @param up  arc from the midline to the PAP along the VAL, rad
  * @returns angles in rad; NaN where two marks coincide
@@ -33,6 +34,6 @@ export function readBack({ pin, marker, pap, gripCentre }: MarksFound, up: numbe
 /** The point a quarter of the ball up the centre line from the grip centre: the y axis of B. */
 function towardFingers(gripCentre: Vec3, pap: Vec3, up: number): Vec3 {
   const across = addScaled(pap, -dot(pap, gripCentre), gripCentre);
-  const cosine = Math.max(-1, Math.min(1, sin(up) / norm(across)));
+  const cosine = clamp(sin(up) / norm(across), -1, 1);
   return rotateAbout(unit(across), gripCentre, acos(cosine));
 }

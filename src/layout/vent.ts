@@ -14,7 +14,7 @@ export interface VentOrder {
   readonly meetsAt: number | null;
 }
 
-/** Steepest slant (rad) to the way straight in at which a bore still starts on the ball. */
+/** Greatest angle (rad) between a bore and the direction straight in at which a drill still starts on the ball (no source). */
 const STEEPEST = Math.PI / 3;
 
 /** A vent has its hole, or says why it cannot be drilled. */
@@ -28,7 +28,7 @@ export type PlacedVent =
 /**
  * Places a vent of a right-hander's ball, in B.
  *
- * It ends flat on the axis of the hole it vents, so that whatever the slant the two are one space.
+ * It ends on the axis of the hole that it vents, so that the two form one space at any slant.
  *
  * @param grip    the gripping holes as placed
  * @param radius  the ball's, m

@@ -14,6 +14,7 @@ import {
 } from '../search/voices/belief-effects.js';
 import { layoutQuantities } from '../search/voices/layout-quantities.js';
 import type { FittedLog } from './fit-log.js';
+import { symmetric } from './fit-with-prior.js';
 import type { LoggedBall } from './logged.js';
 import { READ, type ReadId } from './readings.js';
 
@@ -22,37 +23,37 @@ export interface BeliefEvidence {
   readonly id: string;
   /** How much likelier the log is if the belief holds than if it does not (Bayes factor). */
   readonly factor: number;
-  /** Why nothing can be said: no reading moves with it, or the drilled balls logged hardly differ in what it starts from. */
+  /** Why the log says nothing: no reading moves with the belief, or the drilled balls hardly differ in its quantity. */
   readonly silent: 'not-read' | 'balls-alike' | null;
-  /** Nights like these, as many times over, after which the log would decide if the belief holds; null where it never would. */
+  /** How many times as many such nights would decide whether the belief holds; null where 20 times as many would not. */
   readonly timesMore: number | null;
 }
 
-/** The reading that each reaction number moves, and its unit. What moves none cannot be learned. */
+/** The reading that each reaction number moves, and its unit. Numbers that move no reading cannot be learned. */
 const SHOWS: Partial<Record<MovedNumber, readonly [ReadId, number]>> = {
-  totalHook: ['pinsBoard', BOARD], // from the same aim the ball comes in by as many boards more
+  totalHook: ['pinsBoard', BOARD], // with the same aim, the ball ends as many boards farther in
   hookStart: ['breakpointFt', FOOT],
   flare: ['flareIn', INCH],
 };
 
 /**
- * By how much one drilled ball's readings may lie off for reasons of its own, one standard deviation: else any ball that is a little otherwise
+ * How far one drilled ball's readings may be off for reasons of its own, one standard deviation. Without it, any slightly unusual ball
  * would decide about a belief. Assumed, no source.
  */
 const BALL_OFF: Partial<Record<ReadId, number>> = { pinsBoard: 0.3, breakpointFt: 0.75, flareIn: 0.2 };
 
 /** Ten times likelier is strong evidence (Kass & Raftery, J. Am. Statist. Assoc. 90, 773, 1995). */
-export const DECIDES = 10;
+const DECIDES = 10;
 
-/** Shifts of readings so small beside their errors say nothing. */
+/** Below this information, readings shift so little beside their errors that the log says nothing. */
 const LEAST_INFORMATION = 0.02;
 
 const TIMES = [1, 2, 3, 5, 10, 20];
 
 /**
- * What logs of two drilled balls or more say of each belief of practice, one at a time: in the fit near its mean, which is linear and
- * normal, a belief of some size moves the means of nights in one direction, and the likelihood ratio follows from where they
- * lie. Its size is anything in its range.
+ * What logs of two or more drilled balls say about each belief of practice, one at a time. Near its mean the fit is linear and
+ * normal: a belief of a given size moves the means of nights in one direction, and the likelihood ratio follows from where they
+ * lie. It is averaged over the sizes in the belief's range.
  */
 export function beliefEvidence(log: FittedLog, balls: readonly LoggedBall[]): readonly BeliefEvidence[] {
   const { rows, nights, fit } = log;
@@ -85,13 +86,11 @@ export function beliefEvidence(log: FittedLog, balls: readonly LoggedBall[]): re
   });
 }
 
-/** Covariance of surprises, without what balls have of their own. */
-const ofLog = ({ fit: { jacobian, observed } }: Pick<FittedLog, 'fit'>): Matrix => {
-  const total = jacobian.mmul(jacobian.transpose()).add(observed.noise);
-  return total.add(total.transpose()).mul(0.5);
-};
+/** Covariance of the surprises, without the part that belongs to each ball. */
+const ofLog = ({ fit: { jacobian, observed } }: Pick<FittedLog, 'fit'>): Matrix =>
+  symmetric(jacobian.mmul(jacobian.transpose()).add(observed.noise));
 
-/** What one ball has of its own in a reading, all its nights have. */
+/** Covariance of the part that belongs to each ball: all its nights share it. */
 function ballOff({ rows, nights }: FittedLog): Matrix {
   const own = Matrix.zeros(rows.length, rows.length);
   for (const [i, a] of rows.entries())
@@ -103,7 +102,12 @@ function ballOff({ rows, nights }: FittedLog): Matrix {
 
 const SIZES = 64;
 
-/** The mean likelihood ratio over a belief's sizes, as shares of its most: exp(t g − t² i / 2). */
+/**
+ * Likelihood ratio exp(t g − t² i / 2) averaged over a belief's sizes t, as shares of its greatest.
+ *
+ * @param gain         g: weighted surprise in the belief's direction
+ * @param information  i: Fisher information about its size
+ */
 export function bayesFactor(
   { least, most }: Pick<Belief, 'least' | 'most'>,
   gain: number,
@@ -119,8 +123,8 @@ export function bayesFactor(
 const middleSize = ({ least, most }: Belief): number => (least + most) / 2 / most;
 
 /**
- * Information about a belief if each night had been so many: what differs from night to night averages out, what lasts and what a ball has
- * of its own does not.
+ * Information about a belief if there had been `times` as many nights of each kind: what differs from night to night averages out, what
+ * lasts and what belongs to a ball does not.
  */
 function informationOf({ unknowns, fit }: FittedLog, moves: Matrix, own: Matrix, times: number): number {
   const { jacobian, observed } = fit;
@@ -130,14 +134,11 @@ function informationOf({ unknowns, fit }: FittedLog, moves: Matrix, own: Matrix,
   const all = Array.from({ length: places }, (_, i) => i);
   const [lasts, night] = [jacobian.selection(all, lasting), jacobian.selection(all, ofNights)];
   const perNight = night.mmul(night.transpose()).add(observed.noise).div(times);
-  const total = lasts.mmul(lasts.transpose()).add(perNight).add(own);
-  return moves
-    .transpose()
-    .mmul(new CholeskyDecomposition(total.add(total.transpose()).mul(0.5)).solve(moves))
-    .get(0, 0);
+  const total = symmetric(lasts.mmul(lasts.transpose()).add(perNight).add(own));
+  return moves.transpose().mmul(new CholeskyDecomposition(total).solve(moves)).get(0, 0);
 }
 
-/** What each belief in full size adds on each drilled ball, beside the usual middle layout on the first. */
+/** What each belief, in full size, adds for each drilled ball, relative to the usual middle layout on the first ball. */
 function effectsOf({ ready }: FittedLog, balls: readonly LoggedBall[]): readonly BeliefEffects[] {
   const quantities = balls.map(({ ball, layout }, i) => {
     const grit = ball.surfaceGrit ?? USUAL_GRIT;

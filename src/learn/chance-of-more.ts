@@ -2,8 +2,8 @@ import { shareBelow } from '../math/normal.js';
 import { power } from '../math/power.js';
 
 /**
- * The chance that chi-square with some degrees of freedom is greater, by a normal number that its cube root nearly is (Wilson & Hilferty,
- * Proc. Natl. Acad. Sci. 17, 684, 1931; from memory): within 0.01 from one degree of freedom on.
+ * Probability that chi-square with some degrees of freedom is greater than a value. Its cube root is nearly normal (Wilson & Hilferty,
+ * Proc. Natl. Acad. Sci. 17, 684, 1931; from memory): within 0.01 for one degree of freedom or more.
  */
 export function chanceOfMore(chiSquare: number, freedom: number): number {
   const spread = 2 / (9 * freedom);

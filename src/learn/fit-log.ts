@@ -15,16 +15,16 @@ import { CORES_TRIED, type LogUnknown, lastingUnknowns, uncertaintyOf, unknownsO
 
 export interface LearnOptions {
   readonly fitter?: CoreFitter | undefined;
-  /** Makes balls ready to drill; one that remembers them answers as one that does not. */
+  /** Makes balls ready to drill. Whether it remembers them changes no answer. */
   readonly readyBall?: typeof ballProblem | undefined;
   readonly budget?: Budget | undefined;
-  /** The lane that is asked about, by its name; that of the latest night when left out. */
+  /** The lane asked about; that of the latest night when left out. */
   readonly lane?: Lane | undefined;
 }
 
 /** A log, fitted. */
 export interface FittedLog {
-  /** The lane that is asked about: what lasts is fitted as it is there. */
+  /** The lane asked about: what lasts is fitted as it is there. */
   readonly lane: Lane;
   readonly uncertainty: Learned['uncertainty'];
   /** The balls, made ready to drill. */
@@ -37,8 +37,8 @@ export interface FittedLog {
 }
 
 /**
- * Fits what is not known to the means of a bowler's nights, by physics. Nights on other lanes count for what is the same everywhere, and
- * for oil and boards as far as lanes are alike. A pure function of the log: nothing is remembered.
+ * Fits the unknowns to the means of a bowler's nights, by physics. Nights on other lanes count in full for what is the same everywhere,
+ * and for oil and boards as far as lanes are alike. A pure function of the log: nothing is remembered.
  *
  * @returns null where there is no night to learn from
  * @throws {Refusal} when a ball's numbers fit no core or the grip cannot be placed
@@ -84,10 +84,10 @@ export function fitLog(
   };
 }
 
-/** Nights on which more than this share of the shots fell into the gutter say little of those that did not (assumed, no source). */
-export const MOST_GUTTERS = 1 / 3;
+/** Nights on which more than this share of the shots fell into the gutter are left out. Assumed, no source. */
+const MOST_GUTTERS = 1 / 3;
 
-/** Places of cores spread over all but the most typical, which are in order of how typical they are. */
+/** Places of some cores, spread over all but the first: cores are in order of how typical they are, the most typical first. */
 const coresAmong = (count: number): readonly number[] => {
   const tried = Math.min(CORES_TRIED, count - 1);
   return Array.from({ length: tried }, (_, k) => 1 + Math.floor((k * (count - 1)) / tried));

@@ -4,16 +4,16 @@ import type { LinearNight } from './linear-log.js';
 import type { NightMeans } from './night-means.js';
 import { READ } from './readings.js';
 
-/** A ball whose middle is farther out than the lane's edge is in the gutter: half a board outside board 1. */
+/** A ball whose centre is beyond the lane's edge, half a board outside the centre of board 1, is in the gutter. */
 const EDGE_BOARD = 0.5;
 
 const BREAKPOINT = READ.indexOf('breakpointBoard');
 
 /**
- * The means of a night's readings with those filled in that shots in the gutter have none of: the breakpoint as far out as shots beyond the
- * edge lie on the mean, and what goes with it. Leaving them out would make a bowler who often misses seem
- * to play farther in. One step of expectation and maximisation for censored normal numbers (Dempster, Laird & Rubin, J. R. Statist. Soc.
- * B 39, 1, 1977), repeated with each step of the fit. What is filled in makes no reading surer.
+ * Means of a night's readings, with values filled in where shots in the gutter have none: for the breakpoint, the mean of shots beyond
+ * the edge, and for other readings what goes with that. Leaving these shots out would make a bowler who often misses seem to play
+ * farther in. This is one step of expectation-maximisation for censored normal values (Dempster, Laird & Rubin, J. R. Statist. Soc.
+ * B 39, 1, 1977), repeated with each step of the fit. Filled-in values do not reduce the variance of a reading.
  *
  * @returns the means, in the order of the night's readings
  */
@@ -25,7 +25,7 @@ export function fillGutters(
   const deviation = Math.sqrt(covariance[BREAKPOINT][BREAKPOINT]);
   if (deviation === 0) return means;
   const middle = expected[BREAKPOINT];
-  const beyond = middle - deviation * millsRatio((EDGE_BOARD - middle) / deviation);
+  const beyond = middle - deviation * inverseMillsRatio((EDGE_BOARD - middle) / deviation);
   const withMissing = (place: number, missing: number): number => {
     const { mean, count } = readings[place];
     return (count * mean + unread[place] * missing) / (count + unread[place]);
@@ -38,9 +38,13 @@ export function fillGutters(
   });
 }
 
-/** How far below its middle a standard normal number lies on the mean where it is less than `edge`. */
-function millsRatio(edge: number): number {
-  if (edge < -FAR) return -edge; // beyond, the share below is lost in rounding: as good as at the edge
+/**
+ * How far below 0 a standard normal number lies on average, given that it is less than `edge`: φ(edge)/Φ(edge), the inverse Mills ratio.
+ *
+ * Below −`FAR` the edge itself stands for it, up to 5 % too little: gutter balls from so far inside are rare.
+ */
+function inverseMillsRatio(edge: number): number {
+  if (edge < -FAR) return -edge;
   return exp((-edge * edge) / 2) / Math.sqrt(2 * Math.PI) / shareBelow(edge);
 }
 

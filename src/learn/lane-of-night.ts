@@ -1,13 +1,13 @@
 import type { Lane } from '../records/schemas/lane.js';
 import type { LoggedNight } from './logged.js';
 
-/** A night's lane as it was: with the games on it, and as long as its sheet or an eye says. */
+/** A night's lane as it was: with the games on its oil, and with the pattern's length as noted that night. */
 export function laneOfNight({ lane, night: { games, patternFt } }: LoggedNight): Lane {
   const played = games === undefined ? lane : { ...lane, games };
   return patternFt === undefined ? played : stretched(played, patternFt);
 }
 
-/** A lane with its zones drawn out, or in, along the lane. @param patternFt  where the oil ends then */
+/** A lane with its zones stretched or shortened along the lane. @param patternFt  where the oil then ends */
 export function stretched(lane: Lane, patternFt: number): Lane {
   const longer = patternFt / lane.patternFt;
   const zones = lane.zones.map((zone) => ({

@@ -6,7 +6,7 @@ import type { LoggedBall } from './logged.js';
 import { type LogMisfit, misfitOf } from './misfit.js';
 import { whatIsKnown } from './what-is-known.js';
 
-/** What a log teaches, and whether it can be believed. */
+/** What a log teaches, and whether it fits the model. */
 export interface Lesson {
   readonly log: FittedLog;
   readonly misfit: LogMisfit;
@@ -16,8 +16,8 @@ export interface Lesson {
 }
 
 /**
- * Learns from a bowler's logged nights; null where there is no night to learn from. A pure function of the log, made anew each time it
- * is asked for: under three seconds for thirty shots.
+ * Learns from a bowler's logged nights; null where there is no night to learn from. A pure function of the log, computed again each
+ * time: under three seconds for thirty shots.
  *
  * @throws {Refusal} when a ball's numbers fit no core or the grip cannot be placed
  */

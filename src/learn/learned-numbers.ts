@@ -53,10 +53,10 @@ const READ_AS: Readonly<Record<LastingCoordinate, ReadAs>> = {
 /** Worlds over which a number's mean and spread are taken, before and after alike. */
 const WORLDS = 256;
 
-/** A number whose spread has not fallen to this share was not learned (a choice of this project). */
+/** A number counts as learned if its spread has fallen below this share (a choice of this project). */
 const LEARNED_BELOW = 0.8;
 
-/** What a log says of each number that lasts, on the lane that is asked about, beside what was known of it before; what was learned most stands first. */
+/** Each number that lasts, on the lane asked about, before and after the log; the one learned most is first. */
 export function learnedNumbers(log: FittedLog, bowler: Bowler, seed: number): LearnedNumber[] {
   const { uncertainty, ready, lane } = log;
   const { radius } = ready[0].published;

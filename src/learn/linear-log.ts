@@ -1,7 +1,7 @@
 import type { Linear } from './fit-with-prior.js';
 import type { Scattered } from './scattered.js';
 
-/** The log near a point, night by night also for readings that were not taken. */
+/** The log linearised near a point; for each night also the readings that were not taken. */
 export interface LinearLog extends Linear {
   readonly everyNight: readonly LinearNight[];
 }
@@ -9,8 +9,8 @@ export interface LinearLog extends Linear {
 export interface LinearNight {
   /** Means of all readings, in the order of `READ`. */
   readonly means: Float64Array;
-  /** How all readings move with each unknown; null where an unknown does not act. */
+  /** Derivatives of all readings with respect to each unknown; null where an unknown does not act. */
   readonly slopes: readonly (Float64Array | null)[];
-  /** How shots lie about their mean. */
+  /** Shift and covariance of the shots about the mean shot. */
   readonly scattered: Scattered;
 }

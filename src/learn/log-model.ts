@@ -19,19 +19,20 @@ export interface FittedNight {
   readonly night: LoggedNight;
   /** Which drilled ball. */
   readonly ball: number;
-  /** Which lane; the one that is asked about is 0. */
+  /** Which lane; the one asked about is 0. */
   readonly lane: number;
-  /** Cores that its core may be instead of the most typical, by their places. */
+  /** Places of the cores that are tried instead of the most typical one. */
   readonly cores: readonly number[];
 }
 
 /**
- * How far each kind of unknown is moved to either side to see what it does, in its deviations: as far as it stays unknown. Over less, a reading
- * that jumps, as flare does where one ring more is left, has slopes far too steep, and revs seem to be known far too well.
+ * Steps of the central differences for each kind of unknown, in its standard deviations: as wide as the uncertainty that remains. With
+ * narrower ones a reading that jumps, as flare does where one more ring is left, has far too steep a slope, and the rev rate seems to be
+ * known far too well.
  */
 const STEP = { lasting: 1, aim: 0.2, drilled: 1 } as const;
 
-/** The means of nights as a function of all that is not known. */
+/** The means of nights as a function of all unknowns. */
 export function logModel(
   nights: readonly FittedNight[],
   unknowns: readonly LogUnknown[],
@@ -39,7 +40,7 @@ export function logModel(
   const rows = loggedRows(nights);
   const pointAt = (u: Float64Array, night: number): NightPoint => pointOf(unknowns, nights, u, night);
   const linear = unknowns.flatMap(({ of }, j) => (of === 'core' || of === 'apart' ? [j] : []));
-  /** What other cores add, linear between a few that were tried, and by how much readings and engine lie apart. */
+  /** What other cores add, by linear interpolation between those tried, and the offset between readings and engine. */
   const addedTo = (u: Float64Array, slopeOf: (unknown: number) => number): number =>
     linear.reduce((sum, j) => sum + u[j] * slopeOf(j), 0);
 
@@ -58,7 +59,7 @@ export function logModel(
       const step = STEP[unknown.of] / onLane(lane, unknown); // as far on every lane
       const at = (side: number): Float64Array | null => {
         const there = read(model, pointAt(u.with(j, u[j] + side * step), night));
-        // a shot that ends elsewhere says nothing of a slope
+        // a shot with another outcome gives no slope
         return there.outcome === outcome ? there.readings : null;
       };
       const [less, more] = [at(-1), at(1)];
@@ -107,7 +108,7 @@ const read = (model: NightModel, point: NightPoint, shot?: ShotDeviations): Shot
   return { readings: model.readingsOf(rolled), outcome: rolled.shot.outcome };
 };
 
-/** Where a night is at some values of the unknowns, on the most typical core. */
+/** A night's inputs at some values of the unknowns, on the most typical core. */
 export function pointOf(
   unknowns: readonly LogUnknown[],
   nights: readonly Pick<FittedNight, 'ball' | 'lane'>[],
@@ -150,18 +151,18 @@ const isOf = (
 
 type AsLasting = Extract<LogUnknown, { readonly of: 'night' | 'lane' }>;
 
-/** Whether an unknown adds to a number that lasts, and so moves readings as that does: what a night and what a lane has of its own. */
+/** Whether an unknown is the part of a lasting number that belongs to a night or a lane: it then moves readings as that number does. */
 const actsAsLasting = (unknown: LogUnknown): unknown is AsLasting =>
   unknown.of === 'night' || unknown.of === 'lane';
 
-/** By how many deviations of its number an unknown moves that on a lane. */
+/** Weight of an unknown in its number on a lane, in standard deviations of the number. */
 function weightOn(lane: number, unknown: LogUnknown): number {
   if (unknown.of === 'night') return nightShare(unknown.what);
   const isLasting = unknown.of === 'lasting' || unknown.of === 'lane';
   return (isLasting ? lastingShare(unknown.what) : 1) * onLane(lane, unknown);
 }
 
-/** The share that an unknown has, on a lane, in what lasts there. */
+/** Weight of an unknown, on a lane, in what lasts there. */
 function onLane(lane: number, unknown: LogUnknown): number {
   if (unknown.of === 'lane') return laneWeight(lane, unknown.lane);
   return unknown.of === 'lasting' && OF_LANE.includes(unknown.what) ? laneWeight(lane, 0) : 1;
@@ -180,7 +181,7 @@ export const loggedRows = (nights: readonly Pick<FittedNight, 'means'>[]): reado
     means.readings.map(({ id }, place) => ({ night, at: READ.indexOf(id), place })),
   );
 
-/** What was read, and how it errs: shots scatter together in all readings; reading errors are each its own. */
+/** The readings and the covariance of their errors: the scatter of shots is common to all readings, reading errors are independent. */
 function observedAt(
   nights: readonly FittedNight[],
   rows: readonly LoggedRow[],

@@ -4,12 +4,12 @@ import type { DrilledLayout } from '../records/schemas/drilled-layout.js';
 import type { Night } from '../records/schemas/shot-log.js';
 import type { LoggedBall, LoggedNight } from './logged.js';
 
-/** Why a ball, or some nights of it, are not learned from. */
+/** Why a ball, or some of its nights, are left out of learning. */
 export interface LeftOut {
   /** The kept drilled layout. */
   readonly id: string;
   readonly why: 'ball-not-kept' | 'layout-not-of-ball' | 'lane-not-kept';
-  /** The lane or the ball that is named. */
+  /** The lane or ball that the record names. */
   readonly named: string;
   readonly nights: number;
 }
@@ -27,7 +27,7 @@ export const isMeant = ({ on, lane }: Pick<Night, 'on' | 'lane'>, { since, lanes
   (since === undefined || (on !== undefined && on >= since)) && (lanes === undefined || lanes.includes(lane));
 
 /**
- * The drilled balls of a bowler with their nights, as records that are kept name them: by id or by name.
+ * The drilled balls of a bowler with their nights. Kept records name balls and lanes by id or by name.
  *
  * @param bowler  the bowler's id or name, or both
  */

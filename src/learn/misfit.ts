@@ -4,19 +4,19 @@ import type { FittedLog } from './fit-log.js';
 import { pointOf } from './log-model.js';
 import { READ, type ReadId } from './readings.js';
 
-/** How far some readings lie from what all others let expect. */
+/** How far some readings lie from what all other readings predict. */
 export interface Surprise {
   /** The reading, or the night by its place. */
   readonly of: { readonly reading: ReadId } | { readonly night: number };
   readonly means: number;
-  /** The chance of as much or more if the log were as it is taken to be. */
+  /** Probability of as much or more if the model is right. */
   readonly chance: number;
 }
 
-/** Something that may be otherwise than it is taken to be, and what of it the log itself would say. */
+/** An assumption that may be wrong, and by how much it is wrong according to the log. */
 export interface MisfitCause {
   readonly code: 'reads-off' | 'pattern-length';
-  /** The reading that would be off, boards, ft or in as it is read; null where it is the pattern's length, ft. */
+  /** The reading that may be off, in the unit in which it is read; null where it is the pattern's length, ft. */
   readonly reading: ReadId | null;
   /** The lane of the pattern; null where it is a reading. */
   readonly lane: string | null;
@@ -27,34 +27,34 @@ export interface MisfitCause {
 export interface LogMisfit {
   readonly chiSquare: number;
   readonly means: number;
-  /** The chance of as great a misfit or a greater one if everything were as it is taken to be. */
+  /** Probability of as great a misfit or a greater one if the model is right. */
   readonly chance: number;
   readonly isDoubtful: boolean;
   /** Least likely first. */
   readonly surprises: readonly Surprise[];
-  /** The surest first: by how much of its deviation. */
+  /** In order of their size in standard deviations, greatest first. */
   readonly causes: readonly MisfitCause[];
 }
 
-/** Logs that are as they are taken to be are doubted as often as this. */
+/** Share of logs that fit the model and are doubted all the same. */
 const DOUBTED = 0.01;
 
-/** One cause in six that are tried is as sure by luck as often as `DOUBTED`: two-sided, 0.01/6. */
+/** Standard deviations that the surest of six causes reaches by chance in a share `DOUBTED` of logs: two-sided, 0.01/6. */
 const SURE = 3.14;
 
-/** A pattern of which a log says less than to as many feet moves no reading of it: it explains nothing. */
+/** If a log gives the length of a pattern no better than to this standard deviation, ft, the length explains nothing. */
 const MOST_LONGER_FT = 10;
 
-/** Feet by which a pattern is lengthened to see what that does. */
+/** Step, ft, of the difference that shows what a longer pattern does. */
 const LONGER_FT = 1;
 
 /**
- * Whether a log can be as it is taken to be: chi-square of the means of nights before anything was learned from them, and what each
- * reading and each night adds when all others are known (leave-one-out of a normal model; Rasmussen & Williams, Gaussian Processes for
- * Machine Learning, 2006, §5.4.2; from memory). For some causes the log says by how much: the step that explains most, the score of
- * statistics.
+ * Whether a log fits the model: chi-square of the means of nights under the prior, and how far each
+ * reading and each night lies from what all others predict (leave-one-out in a normal model; Rasmussen & Williams, Gaussian Processes for
+ * Machine Learning, 2006, §5.4.2; from memory). For some possible causes the log also gives the size that explains it best (one step
+ * from zero, as in a score test).
  *
- * What a cause would do and friction can do as well is not noticed.
+ * A cause whose effect friction can have as well goes unnoticed.
  */
 export function misfitOf(log: FittedLog): LogMisfit {
   const { rows, nights, fit } = log;
@@ -116,7 +116,7 @@ export function misfitOf(log: FittedLog): LogMisfit {
   return { chiSquare, means: rows.length, chance, isDoubtful, surprises, causes };
 }
 
-/** What each reading would move if the pattern were a foot longer. */
+/** Change of each reading per foot by which the pattern is longer. */
 function lengthSlopes({ nights, unknowns, rows, fit }: FittedLog): readonly number[] {
   const moves = nights.map(({ model }, night) => {
     const point = pointOf(unknowns, nights, fit.mean, night);

@@ -1,28 +1,29 @@
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { USUAL_READING_ERRORS } from '../records/shared/reading-errors.js';
 import type { FittedLog } from './fit-log.js';
+import { symmetric } from './fit-with-prior.js';
 import type { LinearNight } from './linear-log.js';
 import { READ, READING_ERROR, type ReadId } from './readings.js';
 
-/** What one more night would teach on which a reading is taken, besides the laydown and the board at the arrows. */
+/** What one more night would teach if a reading is taken in addition to the laydown and the board at the arrows. */
 export interface NextReading {
   readonly reading: ReadId;
   /** Share by which the variance of the board at the pins, on a night still to come, would fall. */
   readonly surer: number;
 }
 
-/** Shots of the night that is thought of. */
+/** Shots of that night. */
 const SHOTS = 10;
 
-/** The place of the lane that is asked about. */
+/** The place of the lane asked about. */
 const ASKED = 0;
 
 const AIMED: readonly ReadId[] = ['laydownBoard', 'arrowsBoard'];
 const PINS = READ.indexOf('pinsBoard');
 
 /**
- * Which reading would teach most on one more night like the last, most first: by how much the expected variance of what lasts falls in the
- * direction that moves the board at the pins. Nothing where no night was on the lane that is asked about.
+ * Which reading would teach most on one more night like the last, the best first: how much the expected variance of what lasts falls in
+ * the direction that moves the board at the pins. Empty where no night was on the lane asked about.
  */
 export function nextReadings(log: FittedLog): readonly NextReading[] {
   const last = log.nights.findLastIndex(({ lane }) => lane === ASKED);
@@ -44,7 +45,7 @@ export function nextReadings(log: FittedLog): readonly NextReading[] {
     .sort((a, b) => b.surer - a.surer);
 }
 
-/** A reading that is thought of: its place among those of a night, and how it errs, one standard deviation of each part. */
+/** A reading that might be taken: its place in `READ`, and one standard deviation of each part of its error. */
 export interface ThoughtOf {
   readonly at: number;
   readonly ofShot: number;
@@ -52,12 +53,12 @@ export interface ThoughtOf {
 }
 
 /**
- * The expected variance of what lasts in the direction that moves the board at the pins, after one more night of ten shots with such
- * readings. Where all is linear and normal that does not depend on what will be read (Chaloner & Verdinelli, Statist. Sci. 10, 273,
+ * The expected variance of what lasts in the direction that moves the board at the pins, after one more night of ten shots with these
+ * readings. In a linear, normal model it does not depend on the values read (Chaloner & Verdinelli, Statist. Sci. 10, 273,
  * 1995; from memory).
  *
  * @param last   the place of a night like it
- * @param night  how the readings of that one move
+ * @param night  that night, linearised
  */
 export function pinsVariance(
   { unknowns, fit }: Pick<FittedLog, 'unknowns' | 'fit'>,
@@ -66,7 +67,7 @@ export function pinsVariance(
   taken: readonly ThoughtOf[],
 ): number {
   const lasts = unknowns.flatMap((unknown, j) => ('night' in unknown ? [] : [j]));
-  // of the night to come: what it has of its own, and its aim
+  // what belongs to the night to come alone, and its aim
   const own = unknowns.flatMap((unknown, j) => ('night' in unknown && unknown.night === last ? [j] : []));
   const known = fit.covariance.selection(lasts, lasts);
   const slopesOf = (at: number, places: readonly number[]): number[] =>
@@ -86,8 +87,9 @@ export function pinsVariance(
       }),
     ),
   );
-  const total = direct.mmul(known).mmul(direct.transpose()).add(ofNight.mmul(ofNight.transpose())).add(noise);
+  const total = symmetric(
+    direct.mmul(known).mmul(direct.transpose()).add(ofNight.mmul(ofNight.transpose())).add(noise),
+  );
   const toPins = direct.mmul(known).mmul(pins);
-  const symmetric = total.add(total.transpose()).mul(0.5);
-  return before - toPins.transpose().mmul(new CholeskyDecomposition(symmetric).solve(toPins)).get(0, 0);
+  return before - toPins.transpose().mmul(new CholeskyDecomposition(total).solve(toPins)).get(0, 0);
 }

@@ -3,24 +3,24 @@ import { isAgainstTarget, type LoggedShot, type Night } from '../records/schemas
 import { type ReadingErrors, USUAL_READING_ERRORS } from '../records/shared/reading-errors.js';
 import { READ, READING_ERROR, type ReadId } from './readings.js';
 
-/** A reading of a night: its mean over shots, and how it errs. */
+/** A reading of a night: its mean over shots, and the parts of its error. */
 export interface MeanReading {
   readonly id: ReadId;
   readonly mean: number;
-  /** Shots of which it was read, those weighed down by as much. */
+  /** Number of shots for which it was read, weighted where wild readings count less. */
   readonly count: number;
-  /** One standard deviation: from shot to shot, and for all of the night alike. */
+  /** One standard deviation of the error: from shot to shot, and common to the whole night. */
   readonly ofShot: number;
   readonly ofNight: number;
 }
 
 export interface NightMeans {
   readonly readings: readonly MeanReading[];
-  /** Shots of which both readings were taken, by their places in `readings`. */
+  /** Number of shots for which both readings were taken, by their places in `readings`. */
   readonly together: readonly (readonly number[])[];
-  /** Shots that fell into the gutter on the own side and have no such reading, by its place in `readings`. */
+  /** Number of shots that fell into the gutter on the bowler's own side and lack a reading, by its place in `readings`. */
   readonly unread: readonly number[];
-  /** The share of shots that did. */
+  /** Share of shots that fell into that gutter. */
   readonly gutterShare: number;
   /** Whether the board at the arrows was read off, without a target. */
   readonly isReadOff: boolean;
@@ -32,7 +32,7 @@ const HUBER = 2.5;
 /** Median absolute deviations in a standard deviation of a normal number. */
 const MAD_TO_DEVIATION = 1.4826;
 
-/** What a night's shots come to. */
+/** Means of a night's readings. */
 export function nightMeans(night: Night): NightMeans {
   const errors = { ...USUAL_READING_ERRORS, ...night.readingErrors } as ReadingErrors; // what is left out is no key
   const { shots } = night;
@@ -43,7 +43,7 @@ export function nightMeans(night: Night): NightMeans {
     const { ofShot, ofNight } = READING_ERROR[id];
     if (values.length === 0) {
       if (id !== 'arrowsBoard' || night.targetBoard === undefined) return [];
-      // unread: where it was aimed at, as far as a bowler hits on the mean of a night
+      // unread: the target, as near as the mean of a night comes to it
       return [{ id, mean: night.targetBoard, count: 1, ofShot: 0, ofNight: TARGET_HIT }];
     }
     const error = errors[ofShot];
@@ -64,10 +64,10 @@ export function nightMeans(night: Night): NightMeans {
   };
 }
 
-/** How near to a target a bowler comes on the mean of a night, boards (assumed, no source). */
+/** How near the mean of a night comes to the target, one standard deviation, boards (assumed, no source). */
 const TARGET_HIT = 1;
 
-/** The mean of some readings, wild ones weighed down. @param error  below which no reading is wild */
+/** Huber's mean of some readings, in which wild ones count less. @param error  the least spread that is taken for granted */
 export function weighedMean(values: readonly number[], error: number): { mean: number; count: number } {
   const middle = medianSorted([...values].sort((a, b) => a - b));
   const scale = Math.max(error, MAD_TO_DEVIATION * medianAbsoluteDeviation([...values]));

@@ -22,12 +22,12 @@ import type { NightMeans } from './night-means.js';
 import { throughBoards } from './read-aim.js';
 import { readingsOf } from './readings.js';
 
-/** Where a night's shots are asked about. */
+/** The inputs of a night's shots. */
 export interface NightPoint {
-  /** Normal scores of what lasts, with what the night has of its own, and of the drilled ball. */
+  /** Normal scores of what lasts, with the night's own part added, and of the drilled ball. */
   readonly scoreOf: (what: Drawn) => number;
   readonly body: number;
-  /** How far the aim lies from where it seems to be, in `AIM_WITHIN`. */
+  /** How far the aim lies from where it seems to be, in units of `AIM_WITHIN`. */
   readonly laydown: number;
   readonly direction: number;
 }
@@ -36,11 +36,11 @@ type Roll = (point: NightPoint, shot?: ShotDeviations) => RolledShot;
 
 /** A night by physics. */
 export interface NightModel {
-  /** Rolls the mean shot, or one that lies so far from it. */
+  /** Rolls the mean shot, or one that deviates from it. */
   readonly roll: Roll;
-  /** The same on a pattern so much longer. */
+  /** The same on a pattern that is longer by `ft`. */
   rollLonger(ft: number): Roll;
-  /** What would be read of a shot, in the order of `READ`. */
+  /** The readings that a person would take of a shot, in the order of `READ`. */
   readingsOf(rolled: RolledShot): Float64Array;
   launchAt(point: NightPoint): Launch;
   /** One standard deviation of the bowler's shots. */
@@ -48,8 +48,8 @@ export interface NightModel {
 }
 
 /**
- * How far the aim may lie from where the readings put it, one standard deviation: so wide that the readings alone say where. The bowler aims
- * anew each night, and an aim that was held fast would pass for friction.
+ * How far the aim may lie from where the readings put it, one standard deviation: so wide that the readings alone decide. The bowler
+ * aims differently each night, and an error in a fixed aim would be mistaken for friction.
  */
 const AIM_WITHIN = { laydown: 3 * BOARD, direction: from(1.5, DEGREE) };
 
@@ -80,7 +80,7 @@ export function nightModel(
   const lastingAt = (scoreOf: NightPoint['scoreOf']): Lasting => {
     const draw = drawsAt(scoreOf);
     const value = drawLasting(draw, bowler, radius);
-    // lanes that are alike are one lane: what games left of the oil is worked out once
+    // equal surfaces share one object, so that the worn oil is computed once
     const key = JSON.stringify(value.surface);
     if (lasting?.key === key) return { ...value, surface: lasting.value.surface };
     lasting = { key, value };

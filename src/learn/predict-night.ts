@@ -16,8 +16,8 @@ import { type ShotDeviations, shotScatterOf } from '../simulate/worlds/release-s
 import type { WorldAim } from './read-aim.js';
 import { aboutTheMean, type ShotRead } from './scattered.js';
 
-/** By how much the engine itself may be off on the mean of a night, as in `READING_ERROR` (assumed, no source). */
-export const ENGINE_OFF: Readonly<Record<ForetoldId, number>> = {
+/** Error of the engine itself in the mean of a night, one standard deviation, in the unit of each number (assumed, no source). */
+const ENGINE_OFF: Readonly<Record<ForetoldId, number>> = {
   pinsBoard: 0.5,
   breakpointBoard: 0.5,
   hookStartFt: 1,
@@ -26,33 +26,33 @@ export const ENGINE_OFF: Readonly<Record<ForetoldId, number>> = {
 };
 
 /**
- * By how many of its deviations the shape of the friction law stays unknown where hook start is foretold, whatever was logged: no reading
- * shows where a hook starts, and laws that bring a ball to the same boards start it feet apart where the oil is thick. Assumed, no source.
+ * Uncertainty of the shape of the friction law that remains for hook start, whatever was logged, in its standard deviations: no reading
+ * shows where a hook starts, and laws that lead to the same boards start it feet apart on thick oil. Assumed, no source.
  */
 const LAW_OFF = 1 / 3;
 
-/** The mean of a night's shots that is to be expected, and how far off it may be (one standard deviation). */
+/** Predicted mean of a night's shots, and its standard deviation. */
 export interface Foretold {
   readonly mean: number;
   readonly deviation: number;
 }
 
-/** Nothing known but what is beforehand: as answers without a log have it. */
+/** The prior alone, as in answers without a log. */
 export const NOTHING_KNOWN: KnownScores = { coordinates: [], mean: [], lower: [] };
 
-/** The same with the shape of the friction law as open as a log is read with: what shots that are logged make surer. */
+/** The prior with which a log is read: the shape of the friction law is unknown too. */
 export const NOTHING_LOGGED: KnownScores = { coordinates: ['lawShape'], mean: [0], lower: [[1]] };
 
 const WORLDS = 64;
 
 /**
- * What the mean shot of a night still to come does, by physics in worlds drawn from what is known; null where fewer than half of them
- * reach the pins.
+ * Predicts the mean shot of a night to come, by physics in worlds drawn from what is known; null where the ball reaches the pins in
+ * fewer than half of them.
  *
- * @param problem  whose nominal world is the middle of what is known
- * @param bowler   with how far off the numbers may be, as scores are counted in
- * @param ball     its record: of a guessed number it says how far off it may be
- * @param aim      where and which way the bowler aims, which may be known by readings alone
+ * @param problem  its nominal world is the middle of what is known
+ * @param bowler   with the uncertainty of the numbers, the unit of the scores
+ * @param ball     its record, with the uncertainty of guessed numbers
+ * @param aim      the launch in each world, which may be known from readings only
  */
 export function predictNight(
   problem: ShotProblem,
@@ -95,7 +95,7 @@ export function predictNight(
   });
 }
 
-/** The same with one mean moved by so many deviations. */
+/** The same with one mean moved by `by` standard deviations. */
 const withMore = (known: KnownScores, what: Drawn, by: number): KnownScores => ({
   ...known,
   mean: known.mean.map((mean, i) => (known.coordinates[i] === what ? mean + by : mean)),

@@ -8,35 +8,35 @@ import type { Draws } from '../simulate/worlds/draws.js';
 import type { NightMeans } from './night-means.js';
 import { READING_ERROR } from './readings.js';
 
-/** Where a ball is really sent, in a world. */
+/** The true launch of a ball in a world. */
 export type WorldAim = (draw: Draws) => Launch;
 
-/** By how much the readings of the aim are off on a night alike, boards, one standard deviation: what is off on every night is not in it. */
+/** Errors of the readings of the aim that are common to a night, boards, one standard deviation; errors common to all nights excluded. */
 export interface AimErrors {
   readonly laydownRead: number;
   readonly arrowsRead: number;
 }
 
-/** The readings of the aim, and the numbers in which it is drawn how far off they are. */
+/** The readings of the aim, by the number that draws the error of each. */
 export const AIM_READ = { laydownRead: 'laydownBoard', arrowsRead: 'arrowsBoard' } as const;
 
-/** As far as most bowlers read them. */
+/** Errors of most bowlers. */
 export const USUAL_AIM_ERRORS: AimErrors = {
   laydownRead: READING_ERROR.laydownBoard.ofNight,
   arrowsRead: READING_ERROR.arrowsBoard.ofNight,
 };
 
-/** Just there. */
+/** A launch that is known exactly. */
 export const exactly =
   (launch: Launch): WorldAim =>
   () =>
     launch;
 
 /**
- * Where somebody reads it, who reads boards too high or too low. Who does so on every night has logged shots so as well: what a log says of
- * the lane goes with that, and together they foretell more than each alone.
+ * A launch as a bowler reads it, who may read boards too high or too low. The part of that error that is the same every night is also in
+ * the log and correlated with what the log says about the lane, so the two together predict more than each alone.
  *
- * @param read  the launch as it is read
+ * @param read  the launch as read
  */
 export const asRead =
   (read: Launch, errors: AimErrors): WorldAim =>
@@ -47,7 +47,7 @@ export const asRead =
     return { x: read.x + laydown, angle: read.angle + (arrows - laydown) / from(ARROWS_FT, FOOT) };
   };
 
-/** The mean boards of a night's aim as they were read, and how far they are off alike; null where one of the two was not read. */
+/** The boards of a night's aim as they were read, and their errors common to the night; null where one of the two was not read. */
 export function readAimOf({ readings }: Pick<NightMeans, 'readings'>): {
   readonly laydownBoard: number;
   readonly arrowsBoard: number;
@@ -62,7 +62,7 @@ export function readAimOf({ readings }: Pick<NightMeans, 'readings'>): {
   };
 }
 
-/** From a board at the foul line straight over one at the arrows. */
+/** The launch from a board at the foul line over a board at the arrows. */
 export function throughBoards(laydownBoard: number, arrowsBoard: number): Launch {
   const x = boardToX(laydownBoard);
   return { x, angle: atan2(boardToX(arrowsBoard) - x, from(ARROWS_FT, FOOT)) };

@@ -7,26 +7,23 @@ import type { ReadingErrors } from '../records/shared/reading-errors.js';
 import type { RolledShot } from '../simulate/simulator.js';
 import { arrowsBoard, boardCrossed } from '../simulate/usual-line.js';
 
-/**
- * What is learned from, of a shot. The speed on a display is not: displays measure at different places. Nor are readings by eye, which
- * nothing says the error of.
- */
+/** The readings of a shot that are learned from. Display speed is not among them, since displays measure at different places. */
 export const READ = READING_IDS.filter((id) => id !== 'displaySpeedMph');
 
 export type ReadId = (typeof READ)[number];
 
-/** How a reading errs, one standard deviation of each part, in its own unit. */
+/** The error of a reading, one standard deviation of each part, in the reading's unit. */
 interface ReadingError {
-  /** From shot to shot. */
+  /** From shot to shot: which of the bowler's reading errors it is. */
   readonly ofShot: keyof ReadingErrors;
-  /** From night to night, and on every night: it does not average out over shots. */
+  /** From night to night, and the same on every night: neither averages out over the shots of a night. */
   readonly ofNight: number;
   readonly always: number;
 }
 
 /**
- * A person who reads a board too high does so on the next shot too, and the engine is off by as much on each: together half a board and a
- * foot, which neither can vouch for. Flare ends with the last faint oil, which no tape finds twice. Assumed, no source.
+ * A person who reads one board too high does so on the next shot too, and the engine has systematic errors as well: together about half a
+ * board and a foot. Flare ends with the last faint oil, which a tape does not find twice in the same place. Assumed, no source.
  */
 export const READING_ERROR: Readonly<Record<ReadId, ReadingError>> = {
   laydownBoard: { ofShot: 'laydownBoards', ofNight: 0.2, always: 0.2 },
@@ -40,7 +37,7 @@ export const READING_ERROR: Readonly<Record<ReadId, ReadingError>> = {
 
 const FIFTY_FT = from(50, FOOT);
 
-/** What a person would read of a shot, in the order of `READ`; of one without a spin phase of its own the mean over phases. */
+/** The readings that a person would take of a shot, in the order of `READ`; means over spin phases if the shot's phase is not drawn. */
 export function readingsOf({ shot, opposite }: RolledShot, radius: number): Float64Array {
   const other = opposite?.();
   const isAlike = other?.outcome === shot.outcome;
@@ -60,6 +57,6 @@ export function readingsOf({ shot, opposite }: RolledShot, radius: number): Floa
   );
 }
 
-/** A board that a shot crossed, or the one where it ended before. */
+/** The board that a shot crossed, or the one where it ended if it never got there. */
 const reached = ({ x }: LeanShot, board: number): number =>
   Number.isNaN(board) ? xToBoard(x[x.length - 1]) : board;

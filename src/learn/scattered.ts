@@ -1,13 +1,13 @@
 import type { Shot } from '../motion/shot/shot.js';
 import { type ShotDeviations, STILL } from '../simulate/worlds/release-scatter.js';
 
-/** What is read of a shot, and how it ended. */
+/** The readings of a shot, and how it ended. */
 export interface ShotRead {
   readonly readings: Float64Array;
   readonly outcome: Shot['outcome'];
 }
 
-/** How the readings of shots lie about those of the mean shot. */
+/** How the readings of a bowler's shots scatter about those of the mean shot. */
 export interface Scattered {
   /** From the readings of the mean shot to the mean of the readings. */
   readonly shift: Float64Array;
@@ -17,15 +17,15 @@ export interface Scattered {
 
 const RELEASE = ['speed', 'spin', 'axisTilt', 'axisRotation', 'launchAngle'] as const;
 
-/** Deviations to either side at which as many shots as there are numbers of the release, twice, have their covariance. */
+/** Distance √n of the 2n sigma points, in standard deviations: with equal weights they have the right covariance. */
 const FAR = Math.sqrt(RELEASE.length);
 
 /**
- * Mean and covariance of the readings over a bowler's shots, from two shots for each number of the release, √5 deviations to
- * either side (Julier & Uhlmann, Proc. SPIE 3068, 182, 1997; from memory): exact where readings are of second degree, but for what
- * two numbers do together. A number that takes the ball into the gutter on one side counts by the other.
+ * Mean and covariance of the readings over a bowler's shots, from two shots for each number of the release, √5 standard deviations to
+ * either side (Julier & Uhlmann, Proc. SPIE 3068, 182, 1997; from memory). The mean is exact for readings of second degree; the
+ * covariance holds only the slopes. Where one side sends the ball into the gutter, the other side alone gives the slope.
  *
- * @param read     what is read of a shot that lies so far from the mean
+ * @param read     readings of a shot that deviates from the mean shot
  * @param scatter  one standard deviation of the bowler's shots
  */
 export function aboutTheMean(read: (shot: ShotDeviations) => ShotRead, scatter: ShotDeviations): Scattered {

@@ -8,8 +8,8 @@ import type { LoggedBall } from './logged.js';
 import { READ, type ReadId } from './readings.js';
 
 /**
- * What each night has of its own, as a share (standard deviation) of what is not known of a lane beforehand: 5 % of friction on oil, 3 % on
- * dry boards, 7 % of the film. The rest lasts. Assumed, no source.
+ * The part of each number that belongs to one night, as a share of its prior standard deviation: this comes to 5 % of friction on oil, 3 %
+ * on dry boards, 7 % of the film scale. The rest lasts. Assumed, no source.
  */
 const NIGHT_SHARE: Partial<Record<LastingCoordinate, number>> = {
   frictionOiled: 0.3,
@@ -19,10 +19,10 @@ const NIGHT_SHARE: Partial<Record<LastingCoordinate, number>> = {
 
 export const nightShare = (what: LastingCoordinate): number => NIGHT_SHARE[what] ?? 0;
 
-/** What lasts of what is not known. */
+/** The part of each number that lasts, as a share of its prior standard deviation. */
 export const lastingShare = (what: LastingCoordinate): number => Math.sqrt(1 - nightShare(what) ** 2);
 
-/** What of it is not the same on every lane, for lanes have oil and boards of their own. */
+/** Lasting numbers that differ between lanes, since lanes have oil and boards of their own. */
 export const OF_LANE: readonly LastingCoordinate[] = ['frictionOiled', 'frictionDry', 'filmScale'];
 
 /** What belongs to one drilled ball: how it was marked and made. */
@@ -36,26 +36,26 @@ export const DRILLED = [
   'pinToCg',
 ] as const satisfies readonly Drawn[];
 
-/** Cores by which a fitted core's being another is told. */
+/** How many other cores are tried for each ball, to see what another core would do. */
 export const CORES_TRIED = 8;
 
 /** How a bowler aims on a night: a board at the foul line and a direction. */
-export const AIM = ['laydown', 'direction'] as const;
+const AIM = ['laydown', 'direction'] as const;
 
-/** Something that is not known, standard normal beforehand. */
+/** An unknown of the fit, standard normal in the prior. */
 export type LogUnknown =
-  /** Of what lanes have of their own: of the lane that is asked about. */
+  /** A lasting number; one that differs between lanes, as it is on the lane asked about. */
   | { readonly of: 'lasting'; readonly what: LastingCoordinate }
-  /** What another lane adds; they count from 1. */
+  /** What another lane adds to it; other lanes count from 1. */
   | { readonly of: 'lane'; readonly lane: number; readonly what: LastingCoordinate }
   | { readonly of: 'night'; readonly night: number; readonly what: LastingCoordinate }
   | { readonly of: 'aim'; readonly night: number; readonly what: (typeof AIM)[number] }
   | { readonly of: 'drilled'; readonly ball: number; readonly what: (typeof DRILLED)[number] }
   | { readonly of: 'core'; readonly ball: number; readonly core: number }
-  /** How far a person's readings and the engine lie apart on every night. */
+  /** Offset between a person's readings and the engine, the same on every night. */
   | { readonly of: 'apart'; readonly what: ReadId };
 
-/** How far off a bowler's numbers are taken to be where a log is read and nothing is said, one standard deviation. Assumed, no source. */
+/** Uncertainty of a bowler's numbers when a log is read and the record states none, one standard deviation. Assumed, no source. */
 const RELEASE_OFF = { speedMph: 0.5, revRateRpm: 30, axisTiltDeg: 3, axisRotationDeg: 5 };
 
 export const uncertaintyOf = ({ uncertainty }: Bowler): Learned['uncertainty'] => ({
@@ -72,7 +72,7 @@ const RELEASE = {
   papUp: 'papUpIn',
 } as const satisfies Partial<Record<LastingCoordinate, keyof Learned['uncertainty']>>;
 
-/** What lasts and can show in these nights at all. */
+/** The lasting numbers that are uncertain and can affect these nights. */
 export function lastingUnknowns(
   uncertainty: Learned['uncertainty'],
   balls: readonly LoggedBall[],
@@ -87,11 +87,11 @@ export function lastingUnknowns(
 }
 
 /**
- * All that is not known of some balls and nights.
+ * All unknowns of some balls and nights.
  *
- * @param lanes    how many, with the one that is asked about
+ * @param lanes    how many lanes, including the one asked about
  * @param ballOf   the ball of each night
- * @param coresOf  how many cores are tried of each ball
+ * @param coresOf  how many other cores are tried for each ball
  */
 export function unknownsOf(
   lasting: readonly LastingCoordinate[],

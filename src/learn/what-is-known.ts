@@ -9,7 +9,7 @@ import { lastingShare, nightShare } from './unknowns.js';
 
 type Fitted = Pick<FittedLog, 'unknowns' | 'fit'>;
 
-/** A number that is drawn: by an unknown of the fit, and by what a night has of its own. */
+/** A drawn number, made up of an unknown of the fit and of the part that belongs to one night. */
 interface KnownNumber {
   readonly what: Drawn;
   /** The unknown's place. */
@@ -19,15 +19,15 @@ interface KnownNumber {
 }
 
 /**
- * What a log says of the scores of what lasts, with what any night has of its own: of a night that is still to come, on the lane that is
- * asked about. Without a log that is a standard normal number each, so worlds with a log and without are drawn alike.
+ * Posterior of the scores of what lasts, with the part that belongs to one night added: for a night to come, on the lane asked about.
+ * Without a log each score is standard normal, so that worlds are drawn in the same way with and without a log.
  *
- * @param of  what lasts alone, without what a night adds
+ * @param of  `lasts` leaves the night's part out
  */
 export const whatIsKnown = (log: Fitted, of: 'a-night' | 'lasts' = 'a-night'): KnownScores =>
   scoresOf(lastingNumbers(log, of), log);
 
-/** The same with how far off the bowler reads the aim, as `asRead` draws it. */
+/** The same together with the bowler's errors in reading the aim, as `asRead` draws them. */
 export function whatIsKnownAsRead(log: Fitted, errors: AimErrors): KnownScores {
   const ofAim = (Object.keys(AIM_READ) as (keyof AimErrors)[]).map((what): KnownNumber => {
     const reading = AIM_READ[what];
@@ -61,7 +61,7 @@ function scoresOf(numbers: readonly KnownNumber[], { fit }: Fitted): KnownScores
   };
 }
 
-/** What was known of what lasts before. */
+/** Prior of what lasts. */
 export function whatWasKnown({ unknowns }: Pick<FittedLog, 'unknowns'>): KnownScores {
   const coordinates = lastingOf(unknowns).map(({ what }) => what);
   return {
@@ -71,7 +71,7 @@ export function whatWasKnown({ unknowns }: Pick<FittedLog, 'unknowns'>): KnownSc
   };
 }
 
-/** What lasts, and its place among the unknowns. */
+/** The lasting numbers, each with its place among the unknowns. */
 export const lastingOf = (
   unknowns: FittedLog['unknowns'],
 ): readonly { readonly what: LastingCoordinate; readonly j: number }[] =>

@@ -1,4 +1,4 @@
-/** arctan of ½, 1, 3/2 and infinity, each with what is lost of it in a double. */
+/** arctan of ½, 1, 3/2 and infinity: each as a double, and what rounding to that double left off. */
 const NODES: readonly (readonly [angle: number, rest: number])[] = [
   [0.4636476090008061, 2.2698777452961687e-17],
   [0.7853981633974483, 3.061616997868383e-17],
@@ -22,25 +22,28 @@ const A11 = 0.016285820115365782;
 const HALF_TURN_REST = 1.2246467991473532e-16;
 
 /*
- * Inverse functions of angles, of sums, products, quotients and square roots alone: the same to the last bit on every machine and every
- * version of the language's engine, which `Math.atan2` and its like do not promise.
- * Source: nodes and polynomial of fdlibm's s_atan.c, quadrants of its e_atan2.c (Sun Microsystems, 1993). Written anew.
+ * Inverse trigonometric functions, made of sums, products, quotients and square roots alone. They are the same to the last bit on every
+ * machine and in every version of the language's engine, which `Math.atan2` and the like do not promise.
+ * Source: nodes and polynomial of fdlibm's s_atan.c, quadrants of its e_atan2.c (Sun Microsystems, 1993). Written from scratch.
  */
 
-/** Angle of the point (x, y) from the x axis, rad in [−π, π], to two units in the last place; signs of zeros count as in `Math.atan2`. */
+/**
+ * Angle of the point (x, y) from the x axis, rad in [−π, π], to two units in the last place. Signs of zeros count as in `Math.atan2`.
+ * NaN where both are infinite.
+ */
 export function atan2(y: number, x: number): number {
   if (x === 0 && y === 0) return 1 / x > 0 ? y : y + signOf(y) * Math.PI;
   const slope = atanOf(Math.abs(y / x));
   return signOf(y) * (x < 0 ? Math.PI - (slope - HALF_TURN_REST) : slope);
 }
 
-/** Angle with a sine, rad in [−π/2, π/2], to three units in the last place; NaN beyond ±1. */
+/** Angle whose sine is given, rad in [−π/2, π/2], to three units in the last place; NaN beyond ±1. */
 export const asin = (sine: number): number => atan2(sine, Math.sqrt((1 - sine) * (1 + sine)));
 
-/** Angle with a cosine, rad in [0, π], to three units in the last place; NaN beyond ±1. */
+/** Angle whose cosine is given, rad in [0, π], to three units in the last place; NaN beyond ±1. */
 export const acos = (cosine: number): number => atan2(Math.sqrt((1 - cosine) * (1 + cosine)), cosine);
 
-/** Angle with a slope of zero and up, rad. */
+/** Angle whose tangent is given, 0 or more, rad. */
 function atanOf(slope: number): number {
   if (slope < 7 / 16) return slope - slope * bend(slope);
   if (slope < 11 / 16) return beyond(NODES[0], (2 * slope - 1) / (2 + slope));
@@ -49,7 +52,7 @@ function atanOf(slope: number): number {
   return beyond(NODES[3], -1 / slope);
 }
 
-/** A node's angle and the small one with slope x more. */
+/** A node's angle plus arctan x, |x| ≤ 7/16. */
 const beyond = ([angle, rest]: readonly [number, number], x: number): number =>
   angle - (x * bend(x) - rest - x);
 

@@ -1,8 +1,8 @@
 /**
- * The last value on the way from `holds` to `end` for which a claim holds that, once lost, stays lost.
+ * The last value on the way from `holds` to `end` for which a claim holds. Once the claim fails, it must fail all the rest of the way.
  *
- * @param holds     a value for which it does
- * @param halvings  how often the way is halved: the result is short of the truth by 2^−halvings of it at most
+ * @param holds     a value for which the claim holds
+ * @param halvings  how often the way is halved: the result falls short by at most 2^−halvings of the way
  */
 export function bisectBoundary(
   claim: (x: number) => boolean,

@@ -3,7 +3,7 @@ import { cos } from './sin-cos.js';
 import { tangentToward } from './sphere.js';
 import { add, cross, dot, norm, scale, unit, type Vec3 } from './vec3.js';
 
-/** Seen from outside while going from the first centre to the second. */
+/** A side as seen from outside the ball, on the way from the first centre to the second. */
 export type Side = 'left' | 'right';
 
 /** A compass set on the ball: the circle of all points at `arc` (rad) from `centre_B`. */
@@ -15,9 +15,9 @@ export interface Swing {
 /**
  * Where two tape arcs swung from two marks meet, on one side of the way from the first mark to the second.
  *
- * The point is α a + β b ± γ (a × b), with α and β from the two cosines and γ from its length. Arcs that
- * fall short of each other, or lie one inside the other, meet nowhere; then the point on the way between (γ = 0)
- * is returned, which lies nearest to both.
+ * The point is α a + β b ± γ (a × b): α and β follow from the cosines of the two arcs, γ from the point's length of 1. Arcs that
+ * fall short of each other, or lie one inside the other, do not meet; the result is then the point on the great circle through both marks
+ * (γ = 0) that lies nearest to both arcs.
  *
  * @returns a unit vector; NaN when the two marks coincide or are opposite, since then no pair of arcs fixes a point
  */

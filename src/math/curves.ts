@@ -6,7 +6,7 @@ import { addScaled, cross, dot, norm, rotateAbout, scale, unit, type Vec3 } from
 /** Angle between neighbouring points of a drawn curve, rad: its chords are then within 0.1 % of the ball's radius. */
 const STEP = 0.05;
 
-/** A tangent at `u` that points along the great circle to `v`; any one where they coincide. */
+/** Unit tangent at `u` that points along the great circle to `v`; any tangent where the two coincide or are opposite. */
 export const someTangent = (u: Vec3, v: Vec3): Vec3 =>
   norm(addScaled(v, -dot(u, v), u)) > 1e-9 ? tangentToward(u, v) : anyTangent(u);
 

@@ -39,7 +39,7 @@ export function symmetricEigen(m: Mat3): Eigen3 {
   return { values: [a[order[0]][order[0]], a[order[1]][order[1]], a[order[2]][order[2]]], axes };
 }
 
-/** A tensor given in the frame of `eigen.axes` has these rows as `R_axes←original`. */
+/** Rotation from the original frame to the principal one: its rows are the principal axes. */
 export const axesAsRows = (eigen: Eigen3): Mat3 => [eigen.axes[0], eigen.axes[1], eigen.axes[2]];
 
 /** Components of `u` along the principal axes. */

@@ -15,9 +15,9 @@ const STEPS = [512, 512, 256, 128, 64, 32, 16, 8, 4, 2, 1].map((k) => ({ by: k, 
 /**
  * Natural logarithm, to within one unit in the last place; −∞ of zero, NaN below.
  *
- * x = 2ᵏ(1 + f) with 1 + f near one, and ln(1 + f) from a polynomial in f/(2 + f): sums, products and one quotient, so the answer is the
- * same to the last bit on every machine and every version of the language's engine, which `Math.log` does not promise.
- * Source: method and coefficients of fdlibm's e_log.c (Sun Microsystems, 1993). Written anew.
+ * x = 2ᵏ(1 + f) with 1 + f near one, and ln(1 + f) from a polynomial in f/(2 + f): sums, products and quotients, so the result is the
+ * same to the last bit on every machine and in every version of the language's engine, which `Math.log` does not promise.
+ * Source: method and coefficients of fdlibm's e_log.c (Sun Microsystems, 1993). Written from scratch.
  */
 export function ln(x: number): number {
   if (!(x > 0)) return x === 0 ? Number.NEGATIVE_INFINITY : Number.NaN;
@@ -33,7 +33,7 @@ export function ln(x: number): number {
       k -= by;
     }
   }
-  // m lies between ½ and 2 by now; the polynomial wants it between √½ and √2
+  // m lies between ½ and 2 by now; the polynomial needs it between √½ and √2
   if (m > Math.SQRT2) {
     m /= 2;
     k += 1;

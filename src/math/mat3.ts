@@ -1,5 +1,5 @@
 import { cos, sin } from './sin-cos.js';
-import { cross, dot, type Vec3 } from './vec3.js';
+import { cross, dot, type Vec3, ZERO } from './vec3.js';
 
 /** A 3×3 matrix as three rows. A rotation `R_WB` has the axes of B, expressed in W, as its columns. */
 export type Mat3 = readonly [Vec3, Vec3, Vec3];
@@ -9,6 +9,8 @@ export const IDENTITY: Mat3 = [
   [0, 1, 0],
   [0, 0, 1],
 ];
+
+export const ZERO_MAT: Mat3 = [ZERO, ZERO, ZERO];
 
 export const addMat = (a: Mat3, b: Mat3): Mat3 => combine(1, a, 1, b);
 export const subMat = (a: Mat3, b: Mat3): Mat3 => combine(1, a, -1, b);
@@ -37,7 +39,7 @@ export const mulMat = (a: Mat3, b: Mat3): Mat3 => {
   return [row(a[0]), row(a[1]), row(a[2])];
 };
 
-/** `R m Rᵀ`: a tensor `m` given in B, expressed in A, with `R = R_AB`. */
+/** `R m Rᵀ` with `R = R_AB`: a tensor given in B, expressed in A. */
 export const rotateTensor = (R_AB: Mat3, m_B: Mat3): Mat3 => mulMat(mulMat(R_AB, m_B), transpose(R_AB));
 
 export const determinant = (a: Mat3): number => dot(a[0], cross(a[1], a[2]));
@@ -62,6 +64,20 @@ const combine = (s: number, a: Mat3, t: number, b: Mat3): Mat3 => {
   ];
   return [row(0), row(1), row(2)];
 };
+
+/** Rotation about x by an angle, rad. */
+export const turnAboutX = (angle: number): Mat3 => [
+  [1, 0, 0],
+  [0, cos(angle), -sin(angle)],
+  [0, sin(angle), cos(angle)],
+];
+
+/** Rotation about y by an angle, rad. */
+export const turnAboutY = (angle: number): Mat3 => [
+  [cos(angle), 0, sin(angle)],
+  [0, 1, 0],
+  [-sin(angle), 0, cos(angle)],
+];
 
 /** Rotation about z by an angle, rad. */
 export const turnAboutZ = (angle: number): Mat3 => [

@@ -11,9 +11,9 @@ const CHEBYSHEV = [
 ] as const;
 
 /**
- * Standard normal score below which a share of the chances lies, to 0.4 %.
+ * Quantile of the standard normal distribution, to a relative error of 0.4 %: far less than any assumed spread is known to.
  *
- * By an approximation in closed form, with logarithms of our own: drawn worlds are the same to the last bit on every machine.
+ * A closed form in `ln` and square roots, so that drawn worlds are the same to the last bit on every machine.
  * Source: S. Winitzki, A handy approximation for the error function and its inverse, 2008, eq. 7.
  *
  * @param share  within (0, 1)
@@ -27,7 +27,7 @@ export function scoreOfShare(share: number): number {
 }
 
 /**
- * Share of the chances below a standard normal score, to 1e-7.
+ * Cumulative standard normal distribution, to 1e-7; relative to its own size for negative scores.
  *
  * Source: Press et al., Numerical Recipes, §6.2 (erfc by Chebyshev's polynomials).
  */

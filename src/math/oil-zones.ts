@@ -1,6 +1,6 @@
 /**
- * A rectangle of oil on the lane; its film goes linearly from `film` at its near end to `filmEnd`. Lengths are in m in W, or in
- * any unit in which a point is given as well.
+ * A rectangle of oil on the lane. Its film runs linearly from `film` at the near end to `filmEnd` at the far end, in units of oil.
+ * Lengths are in m in W, or in any other unit that is also used for the points asked about.
  */
 export interface OilZone {
   readonly fromY: number;

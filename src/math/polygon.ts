@@ -1,14 +1,14 @@
-/** A place in a plane. */
+/** A point of a plane. */
 export type PlanePoint = readonly [u: number, v: number];
 
-/** A closed line of straight pieces, its last place joined to its first; counterclockwise around what it encloses, clockwise around a gap. */
+/** A closed polygon, its last point joined to its first: counterclockwise around what it encloses, clockwise around a hole. */
 export type Loop = readonly PlanePoint[];
 
-/** Whether a place lies inside loops: a line from it to far off along u crosses them an odd number of times. */
+/** Whether a point lies inside loops: a ray from it along u crosses them an odd number of times. */
 export const isInside = (loops: readonly Loop[], [u, v]: PlanePoint): boolean =>
   crossingsAt(loops, v).filter((at) => at > u).length % 2 === 1;
 
-/** Where the line at a height v crosses loops: values of u, ascending, two for each stretch inside. */
+/** Where the line of constant v crosses loops: values of u, ascending, two for each stretch inside. */
 export const crossingsAt = (loops: readonly Loop[], v: number): number[] =>
   loops
     .flatMap((loop) =>
@@ -18,7 +18,7 @@ export const crossingsAt = (loops: readonly Loop[], v: number): number[] =>
     )
     .sort((a, b) => a - b);
 
-/** The least convex loop around places (Andrew, Inf. Process. Lett. 9(5), 1979; from memory). */
+/** Convex hull of points (monotone chain: Andrew, Inf. Process. Lett. 9(5), 1979; from memory). */
 export function hullOf(places: readonly PlanePoint[]): Loop {
   const sorted = [...places].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
   const half = (row: readonly PlanePoint[]): PlanePoint[] => {

@@ -2,11 +2,10 @@ import { exp } from './exp.js';
 import { ln } from './ln.js';
 
 /**
- * xʸ for x of zero and up.
+ * xʸ for x ≥ 0; NaN for x < 0.
  *
- * `x ** y` differs in its last digit between versions of the language's engine, squares alone excepted; this does not, as the engine's
- * logarithm is the same in all of them. It errs by about |y ln x| units in the last place, which is little where that is near 1.
- * A whole power is better written as a product.
+ * `x ** y` differs in its last digit between versions of the language's engine, except for squares. This does not, since `exp` and `ln`
+ * are our own. Its error is about 1 + |y ln x| units in the last place. A whole power is better written as a product.
  */
 export const power = (x: number, y: number): number => (y === 0 ? 1 : exp(y * ln(x)));
 

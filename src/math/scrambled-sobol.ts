@@ -62,7 +62,7 @@ const DIRECTIONS: readonly Direction[] = [
   { a: 70, m: [1, 3, 7, 11, 15, 39, 119, 27] },
 ];
 
-/** How many coordinates there are direction numbers for. */
+/** Number of coordinates that have direction numbers. */
 export const MOST_COORDINATES = DIRECTIONS.length + 1;
 
 const BITS = 32;
@@ -131,7 +131,7 @@ function reversed(bits: number): number {
   return ((x >>> 16) | (x << 16)) >>> 0;
 }
 
-/** 32 well mixed bits of two integers (the finaliser of MurmurHash3, Appleby, public domain; from memory). */
+/** 32 well-mixed bits of two integers (the finaliser of MurmurHash3, Appleby, public domain; from memory). */
 function hash(seed: number, coordinate: number): number {
   let x = (seed ^ Math.imul(coordinate + 1, 0x9e3779b1)) | 0;
   x = Math.imul(x ^ (x >>> 16), 0x85ebca6b);

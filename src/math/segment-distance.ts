@@ -1,3 +1,4 @@
+import { clamp } from './clamp.js';
 import { addScaled, dot, norm, sub, type Vec3 } from './vec3.js';
 
 /** A straight piece of a line between two points. */
@@ -6,7 +7,7 @@ export interface Segment {
   readonly to: Vec3;
 }
 
-/** How near two segments come, and where: 0 at the start of each, 1 at its end. */
+/** How near two segments come, in the unit of their points, and where on each: 0 at its start, 1 at its end. */
 export interface Nearest {
   readonly apart: number;
   readonly onFirst: number;
@@ -26,11 +27,11 @@ export function nearestOfSegments(first: Segment, second: Segment): Nearest {
   const [a, e, f] = [dot(d1, d1), dot(d2, d2), dot(d2, r)];
   const [b, c] = [dot(d1, d2), dot(d1, r)];
   const denominator = a * e - b * b;
-  let s = denominator > PARALLEL * a * e ? clamp01((b * f - c * e) / denominator) : 0;
+  let s = denominator > PARALLEL * a * e ? clamp((b * f - c * e) / denominator, 0, 1) : 0;
   let t = e > 0 ? (b * s + f) / e : 0;
   if (t < 0 || t > 1 || e === 0) {
-    t = clamp01(t);
-    s = a > 0 ? clamp01((b * t - c) / a) : 0;
+    t = clamp(t, 0, 1);
+    s = a > 0 ? clamp((b * t - c) / a, 0, 1) : 0;
   }
   const apart = norm(sub(addScaled(first.from, s, d1), addScaled(second.from, t, d2)));
   return { apart, onFirst: s, onSecond: t };
@@ -38,5 +39,3 @@ export function nearestOfSegments(first: Segment, second: Segment): Nearest {
 
 /** Squared sine of an angle below which two directions are one, as far as doubles tell. */
 const PARALLEL = 1e-14;
-
-const clamp01 = (x: number): number => Math.max(0, Math.min(1, x));

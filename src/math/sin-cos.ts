@@ -1,4 +1,4 @@
-/** π/2 in three parts, of which the first two times a whole number below 2²⁰ are exact, and its inverse. */
+/** π/2 in three parts (the first two times a whole number below 2²⁰ are exact), and 2/π. */
 const QUARTER_1 = 1.5707963267341256;
 const QUARTER_2 = 6.077100506303966e-11;
 const QUARTER_3 = 2.0222662487959506e-21;
@@ -22,9 +22,9 @@ const C5 = 2.087572321298175e-9;
 const C6 = -1.1359647557788195e-11;
 
 /*
- * Sine and cosine to within one unit in the last place, of sums and products alone: the same to the last bit on every machine and
- * every version of the language's engine, which `Math.sin` and `Math.cos` do not promise (they are asked beyond a million radians,
- * where nothing of flarewise goes). Angles are brought to ±π/4, with a second word for what is lost there.
+ * Sine and cosine to within one unit in the last place, made of sums and products alone. They are the same to the last bit on every
+ * machine and in every version of the language's engine, which `Math.sin` and `Math.cos` do not promise (those serve beyond a million
+ * radians, where nothing in flarewise goes). Angles are reduced to ±π/4; a second number carries what the reduction rounds off.
  * Source: polynomials and three-part π/2 of fdlibm's k_sin.c, k_cos.c and e_rem_pio2.c (Sun Microsystems, 1993); reduction after
  * Cody & Waite, Software Manual for the Elementary Functions, 1980. Written from scratch.
  */

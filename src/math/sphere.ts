@@ -21,7 +21,7 @@ export const walk = (u: Vec3, along: Vec3, arc: number): Vec3 =>
 
 /** Unit tangent at `u` that points along the great circle to `v`; NaN when they coincide or are opposite. */
 export const tangentToward = (u: Vec3, v: Vec3): Vec3 => {
-  if (norm(cross(u, v)) === 0) return [Number.NaN, Number.NaN, Number.NaN]; // what rounding leaves points nowhere
+  if (norm(cross(u, v)) === 0) return [Number.NaN, Number.NaN, Number.NaN]; // only rounding is left, and its direction means nothing
   return unit(addScaled(v, -dot(u, v), u));
 };
 

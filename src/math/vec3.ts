@@ -18,7 +18,7 @@ export const norm = (a: Vec3): number => Math.sqrt(dot(a, a));
 /** The vector scaled to length one. The zero vector has no direction and gives NaN. */
 export const unit = (a: Vec3): Vec3 => scale(1 / norm(a), a);
 
-/** `a + s·b`, the one combination used everywhere. */
+/** `a + s·b`. */
 export const addScaled = (a: Vec3, s: number, b: Vec3): Vec3 => [
   a[0] + s * b[0],
   a[1] + s * b[1],

@@ -24,34 +24,34 @@ import { MIDDLE_LAYOUT } from './middle-layout.js';
 import { type OldMouth, oldHoles } from './old-holes.js';
 import { toLayout } from './to-layout.js';
 
-/** One ball and one grip, made ready to drill: plain data, so that a worker can be handed it. SI. */
+/** One ball and one grip, ready to drill, as plain data that can be passed to a worker. SI. */
 export interface BallProblem {
-  /** What is published of the ball, or follows from its own core. */
+  /** The ball's published numbers, or those that follow from its own core. */
   readonly published: PublishedNumbers;
   readonly pap_B: Vec3;
   readonly holes: readonly Hole[];
   readonly families: readonly CoreKind[];
-  /** Differing cores that all have the published numbers, first the one most typical of the usual middle layout; of an own core only it. */
+  /** Different cores that all give the published numbers, the most typical for the usual middle layout first; only one if its own core is known. */
   readonly bodies: readonly BallBody[];
   readonly rankingRays: Excavation;
   readonly reportRays: Excavation;
   /** Arc from the pin to the marker, rad: a quarter of the ball to a mass-bias mark, else as far as the CG. */
   readonly pinToMarker: number;
-  /** What the marker is called; null where it lies on the pin: then there is no drilling angle. */
+  /** Name of the marker; null where it lies on the pin, so that there is no drilling angle. */
   readonly marker: string | null;
-  /** Where holes of earlier drillings lie, which are filled now. */
+  /** The mouths of earlier drillings' holes, which are filled now. */
   readonly oldMouths: readonly OldMouth[];
   readonly ounce: OunceConvention;
-  /** What is known of an own core; empty for a fitted one. */
+  /** Facts about the ball's own core; empty for a fitted one. */
   readonly known: readonly Assumption[];
-  /** What speaks for caution with this ball, beyond what holds for any. */
+  /** Warnings about this ball, in addition to those for any ball. */
   readonly warnings: readonly Caution[];
 }
 
 /**
- * Turns a ball and a bowler's grip into something that can be drilled.
+ * Prepares a ball and a bowler's grip for drilling.
  *
- * @throws {Refusal} when no core has the ball's numbers or its own cannot be (`coresOf`), or when holes cannot be placed
+ * @throws {Refusal} when no core has the ball's numbers or its own core is impossible (`coresOf`), or when holes cannot be placed
  *   (`gripHoles`, `gripWalls`, `oldHoles`)
  */
 export function ballProblem(
@@ -78,12 +78,12 @@ export function ballProblem(
     reportRays: excavate(holes, radius, rays.report),
     oldMouths: mouths,
     ounce,
-    // an assumed grip is not drilled: it stands for the one that is measured
+    // no warnings about an assumed grip, since it is not drilled
     warnings: [...cores.warnings, ...(bowler.grip ? gripWalls(holes, radius, 'bowler.grip') : [])],
   };
 }
 
-/** Orders cores by how near their drilled numbers lie to the ensemble's medians, on the usual middle layout. */
+/** Cores in order of how near their drilled numbers are to the medians of all, with the usual middle layout. */
 function typicalFirst(bodies: readonly BallBody[], rays: Excavation, pap_B: Vec3): readonly BallBody[] {
   const { R_BC } = placeLayout(toLayout(MIDDLE_LAYOUT, bodies[0].radius), pap_B);
   const drilled = bodies.map((body) => ({ body, numbers: inertiaNumbers(driller(body, rays)(R_BC)) }));

@@ -6,53 +6,53 @@ export interface GridStep {
   readonly angleDeg: number;
 }
 
-/** A round of a race: the worlds that each layout still in it has met afterwards, and how many of the best stay. */
+/** A round of a race: the number of worlds that each remaining layout has met after it, and how many of the best stay. */
 export interface Round {
   readonly worlds: number;
   readonly keep: number;
 }
 
-/** How many layouts a race by physics takes up, and in how many worlds. */
+/** How many layouts take part in a race by physics, and in how many worlds. */
 export interface RaceSize {
-  /** Layouts that start, and how many of them are the best of the grid, whatever else is likely. */
+  /** Number of layouts at the start, and how many of these at least are the best of the grid. */
   readonly starters: number;
   readonly leastOfGrid: number;
   readonly rounds: readonly Round[];
-  /** Besides, this many that differ stay, for an answer shows layouts that do. */
+  /** In each round this many layouts that differ also stay, since an answer shows layouts that differ. */
   readonly differing: number;
-  /** After the race: batches of new layouts, about so far apart, where most is expected, and the worlds they meet. */
+  /** After the race: batches of new layouts with the highest expected scores, how far apart they are, and the worlds they meet. */
   readonly batches: number;
   readonly batch: { readonly layouts: number; readonly apart: number; readonly worlds: number };
-  /** The best then meet this many. */
+  /** Then this many of the best meet this many worlds. */
   readonly best: { readonly layouts: number; readonly worlds: number };
 }
 
 /**
- * How much is tried for one answer: counts that cost time and say nothing about ball, bowler or lane. Every answer is made with one;
- * a smaller one gives an answer of the same shape, sooner and less certain.
+ * How much is tried for one answer: counts that cost time and do not depend on ball, bowler or lane. A smaller budget gives an answer
+ * of the same form, sooner and less certain.
  */
 export interface Budget {
-  /** Differing cores that stand for all that have the published numbers. */
+  /** Number of different cores that represent all those with the published numbers. */
   readonly cores: number;
-  /** Rays that stand for a hole: where layouts are ranked, and where numbers are shown. */
+  /** Rays that represent a hole, for ranking layouts and for the numbers shown. */
   readonly rays: { readonly ranking: RayRule; readonly report: RayRule };
   /**
-   * Plausible worlds that each finalist meets. Like all counts of worlds here a power of two: the first this many worlds are then
+   * Number of plausible worlds that each finalist meets. A power of two, like all counts of worlds here, since so many Sobol points are
    * spread most evenly.
    */
   readonly worlds: number;
-  /** The first grid over all layouts, whose outcomes also say what is attainable; and what a person can mark. */
+  /** The first grid over all layouts, which also shows what is attainable; and the finest that a person can mark. */
   readonly grid: { readonly coarse: GridStep; readonly finest: GridStep };
   readonly survey: {
-    /** Nominal shots below which the regression is not tuned. */
+    /** Least number of nominal shots with which the regression is tuned. */
     readonly leastNominal: number;
-    /** Shots in worlds that it is tuned to, besides the nominal ones. */
+    /** Number of shots in worlds that it is tuned to, in addition to the nominal ones. */
     readonly shotsInWorlds: number;
-    /** Layouts drilled in every world, from which the others' balls are interpolated. */
+    /** Number of layouts drilled into every core, from which all other drilled balls are interpolated. */
     readonly sample: number;
-    /** The last one keeps none. */
+    /** Rounds of the survey; the last one keeps none. */
     readonly rounds: readonly Round[];
-    /** So many of the best are rolled at a time, about so far apart, until enough of them may be drilled. */
+    /** How many of the best are rolled at a time, how far apart, until enough of them may be drilled, and how often at most. */
     readonly looks: {
       readonly layouts: number;
       readonly apart: number;
@@ -60,9 +60,9 @@ export interface Budget {
       readonly times: number;
     };
   };
-  /** Where the regression has named the likely layouts, and where physics alone has to look around. */
+  /** With promising layouts from the regression, and for physics alone. */
   readonly race: { readonly surveyed: RaceSize; readonly alone: RaceSize };
-  /** Rounds before the final, each in more worlds, and how many go into each and into the final besides those that differ. */
+  /** Rounds before the final, each in more worlds; how many layouts enter each of them and the final, in addition to those that differ. */
   readonly heats: readonly {
     readonly worlds: number;
     readonly least: number;
@@ -77,14 +77,14 @@ export interface Budget {
   readonly practiceWorlds: number;
   /** Other finishes (grit) and moves of the feet (boards) that are tried with the best layout. */
   readonly levers: { readonly grits: readonly number[]; readonly movesBoards: readonly number[] };
-  /** How far apart the layouts of a page's map lie. */
+  /** Spacing of the layouts on a page's map. */
   readonly pageMap: GridStep;
 }
 
 /** Layouts that an answer lists unless another number is asked for. */
 export const USUAL_TOP = 4;
 
-/** What every answer is made with unless another is passed in. */
+/** The budget of every answer unless another is passed in. */
 export const USUAL_BUDGET: Budget = {
   // their median errs by about a sixth of the standard deviation among cores
   cores: 64,
@@ -99,26 +99,26 @@ export const USUAL_BUDGET: Budget = {
     finest: { arcIn: 0.125, angleDeg: 5 },
   },
   survey: {
-    // less than a third of the coarse grid speaks for few layouts
+    // less than a third of the coarse grid would represent few layouts
     leastNominal: 100,
     // four in each world
     shotsInWorlds: 256,
-    // twice the functions of the layout that are fitted through them, and a few more
+    // a little more than twice the size of the layout basis fitted to them
     sample: 60,
-    // few worlds for the hopeless, all for the close
+    // few worlds for poor layouts, all for close ones
     rounds: [
       { worlds: 8, keep: 1000 },
       { worlds: 32, keep: 200 },
       { worlds: 64, keep: 0 },
     ],
-    // rings over holes bar some of each batch, so up to three are rolled
+    // rings over holes rule out some of each batch, so up to three batches are rolled
     looks: { layouts: 24, apart: 0.4, enough: 20, times: 3 },
   },
   race: {
-    // where the regression has named the likely ones, few need be tried
+    // few need to be tried where the regression has named promising ones
     surveyed: {
       starters: 40,
-      // where the regression is wrong about a problem, the grid's best still win
+      // if the regression is wrong about a problem, the best of the grid still win
       leastOfGrid: 16,
       rounds: [
         { worlds: 4, keep: 12 },
@@ -150,11 +150,11 @@ export const USUAL_BUDGET: Budget = {
     { worlds: 64, least: 2, most: 6, moreThanShown: 0 },
   ],
   final: { least: 2, most: 4 },
-  // paired with the layout itself, so little is left of luck
+  // paired with the layout itself, which removes most luck
   stepWorlds: 16,
-  // three in four then lies two standard errors from one in two
+  // then three in four is two standard errors from one in two
   practiceWorlds: 16,
-  // finishes a shop gives a cover; four boards to the outside and to the inside
+  // usual finishes; four boards outside and inside
   levers: { grits: [500, 1000, 2000, 4000], movesBoards: [-4, 4] },
   // a table that fits a page
   pageMap: { arcIn: 0.5, angleDeg: 20 },

@@ -3,7 +3,8 @@ import { coresOf } from './cores-of.js';
 import { oldHoles } from './old-holes.js';
 
 /**
- * Checks that some core can have a ball's published numbers, or that its own core is possible, and that its earlier drillings are, before the person answers more questions.
+ * Checks that some core fits a ball's published numbers, or that its own core is possible, and that its earlier drillings are possible,
+ * before the person answers more questions.
  *
  * @throws {Refusal} as `coresOf` and `oldHoles` do
  */

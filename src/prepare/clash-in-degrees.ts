@@ -2,7 +2,7 @@ import { DEGREE, to } from '../base/units.js';
 import type { ArcsClash } from '../layout/layout.js';
 import type { ClashInDegrees } from '../records/refusals/layout-refusals.js';
 
-/** Why three distances are no layout, as a refusal says it. */
+/** Why three distances are no layout, with arcs in the units of a refusal. */
 export function clashInDegrees(clash: ArcsClash): ClashInDegrees {
   switch (clash.why) {
     case 'pin-on-pap':

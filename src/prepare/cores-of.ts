@@ -19,26 +19,26 @@ import { familiesOf, publishedNumbers, seenBy } from './published-numbers.js';
 /** What kind of core a ball may have: a family fitted to published numbers, or its own. */
 export type CoreKind = CoreFamily | 'own';
 
-/** The cores that stand for a ball's. */
+/** The possible cores of a ball. */
 export interface Cores {
   readonly numbers: PublishedNumbers;
   readonly families: readonly CoreKind[];
-  /** Several that all have the published numbers, or the ball's own alone. */
+  /** Several that all give the published numbers, or only the ball's own. */
   readonly bodies: readonly BallBody[];
   /** Arc from the pin to the marker, rad: a quarter of the ball to a mass-bias mark, else as far as the CG. */
   readonly pinToMarker: number;
-  /** What the marker is called; null where it lies on the pin and shows no direction. */
+  /** Name of the marker; null where it lies on the pin and shows no direction. */
   readonly marker: string | null;
-  /** What is known of an own core; empty for a fitted one. */
+  /** Facts about the ball's own core; empty for a fitted one. */
   readonly known: readonly Assumption[];
   readonly warnings: readonly Caution[];
 }
 
 /**
- * The cores that stand for a ball's: its own, or some fitted to its published numbers.
+ * The possible cores of a ball: its own, or some fitted to its published numbers.
  *
  * @param count  how many to fit
- * @throws {Refusal} as `fitCores` does, or as `ownBall` when the ball's own core cannot be
+ * @throws {Refusal} as `fitCores` does, or as `ownBall` when the ball's own core is impossible
  */
 export function coresOf(
   ball: Ball,
@@ -68,16 +68,16 @@ export function coresOf(
   };
 }
 
-/** Without a mark nothing says how a core will be turned about its pin: each is turned another way. */
+/** Without a mark, nothing shows how a core is turned about its pin, so each core is turned differently. */
 const turnedSomehow = (body: BallBody, i: number): BallBody => {
   const turn = turnAboutZ(GOLDEN_ANGLE * i);
   return { ...body, core: body.core.map((part) => turnPart(part, turn)) };
 };
 
-/** Multiples of it are spread evenly over a turn, however many there are, rad. */
+/** Any number of multiples of this angle, rad, are spread evenly over a turn. */
 const GOLDEN_ANGLE = Math.PI * (3 - Math.sqrt(5));
 
-/** What fitted cores say about their ball: that it is seldom built so, or hardly can be. */
+/** Warnings from fitted cores: that such a ball is seldom built, or hardly possible. */
 function fitWarnings(bodies: readonly BallBody[], mass: number, count: number): Caution[] {
   const unusual = bodies.filter((body) => isUnusual(body, mass)).length;
   const warnings: Caution[] = [];

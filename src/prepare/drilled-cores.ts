@@ -5,20 +5,20 @@ import type { Mat3 } from '../math/mat3.js';
 import type { BallProblem } from './ball-problem.js';
 import { medianNumbers, numbersApart, type RgNumbers } from './median-numbers.js';
 
-/** What all cores that stand for a ball's come to, drilled alike. */
+/** All possible cores of a ball, drilled in the same way. */
 export interface DrilledCores {
   readonly all: readonly InertiaNumbers[];
-  /** Median of each number by itself: what is shown, beside the band. */
+  /** Median of each number separately, as shown beside the band. */
   readonly median: RgNumbers;
-  /** The drilled ball of the core nearest to the medians, which gives what must come from one ball; drilled finely when it is asked for. */
+  /** The drilled ball of the core nearest to the medians, for numbers that must belong to one ball; drilled with fine rays when first asked for. */
   nearest(): MassProperties;
 }
 
 /**
- * Prepares to drill every core of a ball. Which of them is typical depends on the layout: a core in the middle of
+ * Prepares to drill every core of a ball. Which core is typical depends on the layout: one in the middle of
  * the band at one drilling angle may be at its end at another.
  *
- * @returns how the core is turned ↦ the cores drilled so
+ * @returns R_BC, how the core is turned ↦ all cores drilled
  */
 export function coresDriller({ bodies, rankingRays, reportRays }: BallProblem): (R_BC: Mat3) => DrilledCores {
   const rays = bodies.length > 1 ? rankingRays : reportRays;

@@ -7,11 +7,11 @@ import type { CoreFamily } from '../records/schemas/core-families.js';
 import { impossibleCore } from './impossible-core.js';
 import { familiesOf, publishedNumbers } from './published-numbers.js';
 
-/** Finds this many cores that have published numbers; one that is shared answers as one that is not. */
+/** Finds this many cores that give published numbers. Sharing one between balls changes no answer. */
 export type CoreFitter = (published: PublishedNumbers, count: number) => Ensemble;
 
 /**
- * Cores that all have a ball's published numbers, equally many of each family it may be of, as far as there are any.
+ * Cores that all give a ball's published numbers, the same number from each possible family as far as it has any.
  *
  * @throws {Refusal} `no-such-core` when no family has any, naming the number at fault and what would work
  */
@@ -29,7 +29,7 @@ export function fitCores(
   const found = ensembles.reduce((sum, { bodies }) => sum + bodies.length, 0);
   if (found === 0) throw impossibleCore(ball, ounce, ensembles);
   if (found >= count) return ensembles.flatMap(({ bodies }) => bodies);
-  // a family that has enough stands in for one that has not
+  // a family that has enough makes up for one that has not
   return families.flatMap((family, i) =>
     ensembles[i].bodies.length < share
       ? ensembles[i].bodies

@@ -13,7 +13,7 @@ import {
   type VentRecord,
 } from '../records/schemas/grip.js';
 
-/** The grip a bowler is drilled with: their own, or the usual one. */
+/** The bowler's own grip, or the usual one. */
 export const gripOf = (bowler: Bowler): GripRecord => bowler.grip ?? usualGrip(bowler.thumbHole);
 
 /**
@@ -31,8 +31,8 @@ export function gripHoles(bowler: Bowler, radius: number): readonly Hole[] {
 /**
  * The holes of a grip on a ball of this radius (m), in B: the gripping holes, then the vents.
  *
- * @param field  where the grip stands, for the error
- * @throws {Refusal} `spans-too-short`, or `vent-impossible` of every vent that is
+ * @param field  path of the grip in its record, for the error
+ * @throws {Refusal} `spans-too-short`, or `vent-impossible` for every impossible vent
  */
 export function placedGrip(grip: GripRecord, radius: number, field: string): readonly Hole[] {
   const holes = placeGrip(

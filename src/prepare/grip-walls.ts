@@ -7,15 +7,15 @@ import { Refusal, type RefusalStatement } from '../records/refusals/refusal.js';
 import { loadPractice } from '../records/shared/shared-data.js';
 
 /**
- * What to be careful about with the walls between the bores of a grip, and the lips over those that run in at a slant.
+ * Warnings about the walls between the bores of a grip, and about the lips over slanted bores.
  *
  * Two fingers without side pitch both point at the ball's centre: with a usual bridge their bores meet below the surface, whatever
- * the layout. That is drilled (common practice, no source), and only said. No other two may meet, nor two fingers at
- * the surface.
+ * the layout. That is drilled all the same (common practice, no source), and only mentioned. No other two holes may meet, nor two fingers
+ * at the surface.
  *
  * @param radius  the ball's, m
- * @param field   where the grip stands, for the error
- * @throws {Refusal} `bores-meet`, of every two holes with nothing left between them, or `no-lip`, of every hole with nothing left over it
+ * @param field   path of the grip in its record, for the error
+ * @throws {Refusal} `bores-meet` for every two holes with nothing left between them, or `no-lip` for every hole with nothing left over it
  */
 export function gripWalls(holes: readonly Hole[], radius: number, field: string): Caution[] {
   const walls = boreWalls(holes, radius);
@@ -76,13 +76,13 @@ const boresMeet = (wall: BoreWall, field: string): RefusalStatement => ({
   },
 });
 
-/** As it is said, in; what is there is not said to be nothing. */
+/** A thickness as shown, in; one above 0 is not rounded to 0. */
 const toThousandth = (length: number): number => Math.max(0.001, Number(to(length, INCH).toFixed(3)));
 
 const isNothingLeft = (wall: BoreWall): boolean =>
   wall.atMouth < 0 || (wall.meetsAt !== null && !areFingers(wall));
 
-/** What a shop looks at: between fingers the wall that is seen, else the least there is. */
+/** The wall that matters to a shop: between fingers the visible one, otherwise the least. */
 const widthOf = (wall: BoreWall): number => (areFingers(wall) ? wall.atMouth : Math.max(0, wall.least));
 
 const areFingers = ({ one, other }: BoreWall): boolean =>
@@ -93,6 +93,6 @@ const namesOf = ({ one, other }: BoreWall) => {
   return { hole, other: beside === hole ? `the other ${beside}` : beside };
 };
 
-/** How far down both holes have a slug or an insert, in; null where one has none. */
+/** Depth to which both holes have a slug or an insert, in; null where one has none. */
 const sleevesTo = ({ one, other }: BoreWall): number | null =>
   one.sleeve && other.sleeve ? to(Math.min(one.sleeve.height, other.sleeve.height), INCH) : null;

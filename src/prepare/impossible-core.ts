@@ -1,5 +1,6 @@
+import { GREATEST_DENSITY } from '../ball/core/build.js';
 import { type Ensemble, fitEnsemble } from '../ball/core/ensemble.js';
-import { GREATEST_DENSITY, MISFITS, type Misfit } from '../ball/core/solve-core.js';
+import { MISFITS, type Misfit } from '../ball/core/solve-core.js';
 import type { OunceConvention } from '../ball/drill/static-weights.js';
 import { GRAM_PER_CC, to } from '../base/units.js';
 import type { PublishedField, PublishedNumber } from '../records/refusals/ball-refusals.js';
@@ -24,20 +25,20 @@ const FIELDS: readonly FieldTrials[] = [
   { field: 'pinToCgIn', step: 0.25, stride: 2 },
 ];
 
-/** Starting points tried for each value in place of a published one. */
+/** Starting points tried for each replacement of a published number. */
 const QUICK_TRIES = 250;
 
 /** A value that would work in place of a published one. */
 interface Remedy extends PublishedNumber {
-  /** How far it lies from the published one, as a share of the range such numbers come in. */
+  /** Its distance from the published number, as a share of the usual range of such numbers. */
   readonly change: number;
 }
 
 /**
  * The refusal of published numbers with which no core is found, `no-such-core`.
  *
- * For each number the nearest value that works with all the others is found by trying; the one that has the least
- * to change, measured against the range such numbers come in, is named as the likely slip.
+ * For each number the nearest value that works with all the others is found by trying. The number with the smallest
+ * change, relative to the usual range of such numbers, is named as the likely slip.
  *
  * @param ensembles  the fits that found nothing, with their reasons
  */

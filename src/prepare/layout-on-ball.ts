@@ -12,8 +12,8 @@ import { markOf, NO_ANGLE_DEG } from './mark-of.js';
 /**
  * A layout as written, in angles on this ball.
  *
- * The drilling angle goes to the one mark whose place about the pin is known (`markOf`); a mass-bias mark lies a quarter
- * of the ball from the pin. On a ball without one any drilling angle is taken, and none is kept.
+ * The drilling angle is measured to the one mark whose place about the pin is known (`markOf`); a mass-bias mark lies a quarter
+ * of the ball from the pin. On a ball without such a mark any drilling angle is accepted, and none is kept.
  *
  * @throws {Refusal} `arcs-clash` for distances that no layout of this ball has; `other-mark` for an angle to a mark
  *   whose place is not known

@@ -8,9 +8,9 @@ import { familiesOf } from './published-numbers.js';
 import { SIXTEENTH } from './tape-reading.js';
 
 /**
- * The mark that a ball's drilling angles are measured to: the one whose place about the pin is known. That is the
- * mass-bias mark of a ball that has a mass bias, around an own core its marker, else the CG mark; none where the CG lies on the
- * pin, for then nothing on the ball shows a direction, and there is no drilling angle.
+ * The mark that a ball's drilling angles are measured to, which is the one whose place about the pin is known: the mass-bias mark of a
+ * ball with a mass bias, the marker of the ball's own core, otherwise the CG mark. Null where the CG lies on the
+ * pin: then nothing on the ball shows a direction, and there is no drilling angle.
  */
 export function markOf(ball: Ball): Mark | null {
   if (hasOwnCore(ball) || familiesOf(ball).every(hasMassBias)) return 'mass-bias';

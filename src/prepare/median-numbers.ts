@@ -3,7 +3,7 @@ import type { InertiaNumbers } from '../ball/drill/drilled-numbers.js';
 import { INCH, to } from '../base/units.js';
 import { hypot } from '../math/hypot.js';
 
-/** The three numbers of a ball that cores of the same published ones disagree about once it is drilled, m. */
+/** The three numbers of a drilled ball that differ between cores with the same published numbers, m. */
 export type RgNumbers = Pick<InertiaNumbers, 'lowRg' | 'differential' | 'intermediateDifferential'>;
 
 /** The median of each number over several cores. */

@@ -7,5 +7,5 @@ import type { LayoutNumbers } from '../records/text/layout-text.js';
  */
 export const MIDDLE_LAYOUT: LayoutNumbers = { drillingAngleDeg: 50, pinToPapIn: 4.5, valAngleDeg: 35 };
 
-/** The same as people write it, for helps: they are to load little. */
+/** The same as people write it, for help texts, which should load little code. */
 export const MIDDLE_LAYOUT_TEXT = '50 x 4 1/2 x 35';

@@ -7,10 +7,10 @@ export interface Trials {
 }
 
 /**
- * The value nearest to one that does not work, among those that may be tried; null when none of them works.
+ * Among the values that may be tried, the working one nearest to a value that does not work; null when none works.
  *
- * Goes outward on both sides in strides, then back over the steps of the last one. A stretch of working values
- * narrower than a stride may be passed over.
+ * Searches outward on both sides in strides, then back over the steps of the last stride. A range of working values
+ * narrower than a stride may be overlooked.
  */
 export function nearestThatWorks(
   from: number,

@@ -40,13 +40,13 @@ export interface OldHoles {
 /**
  * The old holes of a ball, filled, where its earlier layouts put them beside pin and marker.
  *
- * A left-hander's ball is computed as its mirror image; a drilling for the other hand is therefore mirrored
- * once more, in the plane through pin and marker, in which the core families are their own image.
+ * A left-hander's ball is computed as its mirror image. A drilling for the other hand is therefore mirrored
+ * once more, in the plane through pin and marker, about which the core families are symmetric.
  *
  * @param hand         the hand the ball is drilled for now
  * @param radius       the ball's, m
  * @param pinToMarker  arc, rad
- * @throws {Refusal} `earlier-arcs-clash`, or as `placedGrip` does, when an earlier drilling cannot have been
+ * @throws {Refusal} `earlier-arcs-clash`, or as `placedGrip` does, when an earlier drilling is impossible
  */
 export function oldHoles(
   { drilledBefore = [] }: Pick<Ball, 'drilledBefore'>,

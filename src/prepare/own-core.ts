@@ -21,15 +21,15 @@ import { fillerFault } from './core-file/filler-fault.js';
 import { partDoubts } from './core-file/part-doubts.js';
 import { placeParts } from './core-file/place-parts.js';
 
-/** A ball around a core that its file describes. */
+/** A ball around a core that a file describes. */
 export interface OwnBall {
-  /** What a maker would publish of it; the family says only whether it has a mass bias. */
+  /** The numbers that a maker would publish; the family only shows whether there is a mass bias. */
   readonly numbers: PublishedNumbers;
   readonly body: BallBody;
   /** Radii of gyration and their axes, in C. */
   readonly inertia: InertiaNumbers;
   readonly p_BoBcm_C: Vec3; // m
-  /** What no later part covers of each, m³, and which share that is of its own volume. */
+  /** Volume of each part that no later part covers, m³, and its share of the part's volume. */
   readonly volumes: readonly number[];
   readonly shares: readonly number[];
   /** What is known of the core, and what follows from it. */
@@ -37,7 +37,7 @@ export interface OwnBall {
   readonly warnings: readonly Caution[];
 }
 
-/** A core file's parts in their places, and the ball that they make, or why they make none. */
+/** The parts of a core file in their places, and the ball they make, or why they make none. */
 export interface ExaminedCore {
   readonly radius: number; // of the ball, m
   readonly coverThickness: number; // m
@@ -60,7 +60,7 @@ export function ownBall(ball: OwnCoreBall, hand: Bowler['hand']): OwnBall {
 /**
  * Places the parts of a core, and builds the ball around them where they make one.
  *
- * @param hand  a left-hander's ball is computed as its mirror image; a core need not be its own
+ * @param hand  a left-hander's ball is computed as its mirror image, and a core need not be symmetric
  * @throws {Refusal} as `readStl` does
  */
 export function examineCore(ball: OwnCoreBall, hand: Bowler['hand']): ExaminedCore {

@@ -5,8 +5,8 @@ import { type BallProblem, ballProblem } from './ball-problem.js';
 const MOST_KEPT = 80;
 
 /**
- * `ballProblem` that keeps in memory what it made, so that a bowler's balls are drilled and sorted once for all lanes and for all
- * comparisons with one another. What cannot be is refused each time.
+ * A `ballProblem` that remembers its results, so that a bowler's balls are drilled and sorted once for all lanes and for all
+ * comparisons with one another. Impossible balls are refused each time.
  */
 export function sharedBalls(): typeof ballProblem {
   const kept = new Map<string, BallProblem>();
@@ -17,7 +17,7 @@ export function sharedBalls(): typeof ballProblem {
       .digest('hex');
     const problem = kept.get(key) ?? ballProblem(...asked);
     kept.delete(key);
-    kept.set(key, problem); // the latest asked for stands last
+    kept.set(key, problem); // the most recently used is last
     if (kept.size > MOST_KEPT) kept.delete(kept.keys().next().value as string);
     return problem;
   };

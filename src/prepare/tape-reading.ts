@@ -1,5 +1,5 @@
-/** The finest that a tape is read to, in. */
+/** Smallest division to which a tape is read, in. */
 export const SIXTEENTH = 1 / 16;
 
-/** The finest that a rule is read to, in. */
+/** Smallest division to which a ruler is read, in. */
 export const SIXTY_FOURTH = 1 / 64;

@@ -6,13 +6,13 @@ import { type Ball, hasOwnCore } from '../records/schemas/ball.js';
 import type { BallProblem } from './ball-problem.js';
 import { inchesOf, medianNumbers, type RgNumbers } from './median-numbers.js';
 
-/** Numbers of a ball as made: medians of the cores that stand for its, m. */
+/** Numbers of a ball as made: medians over its possible cores, m. */
 export const undrilledNumbers = ({ bodies }: Pick<BallProblem, 'bodies'>): RgNumbers =>
   medianNumbers(bodies.map((body) => inertiaNumbers(fromMoments(bodyMoments(body)))));
 
 /**
- * A ball's numbers as made, beside the drilled ones: RG and differential as they are in its file, where they do. The
- * intermediate differential is the cores': top weight leaves a symmetric ball a little, which no maker publishes.
+ * A ball's numbers as made, for comparison with the drilled ones. RG and differential are those of its record, if it has them. The
+ * intermediate differential is that of the cores: top weight gives a symmetric ball a little, which no maker publishes.
  */
 export function undrilledAnswer(record: Ball, ball: BallProblem): DrilledAnswer['undrilled'] {
   const made = inchesOf(undrilledNumbers(ball));

@@ -1,6 +1,6 @@
 import type { Tensor } from './tensor.js';
 
-/** Rows that are worked on together: each weight is then fetched once for all of them. */
+/** Rows computed together, so that each weight is loaded once for all of them. */
 export const TOGETHER = 4;
 
 /** An affine map made ready for many rows: y = x W + b. */
@@ -12,7 +12,7 @@ export interface Affine {
   readonly bias: Float64Array;
 }
 
-/** @param bias  none is a bias of zeros */
+/** Prepares an affine map. @param bias  zeros when left out */
 export function affine({ dims: [inner, columns], values }: Tensor, bias?: Tensor): Affine {
   const weights = new Float64Array(inner * columns);
   for (let i = 0; i < inner; i++)

@@ -2,7 +2,7 @@ import { z } from 'zod';
 
 const errors = z.strictObject({ r2: z.number(), rmse: z.number(), p95: z.number(), worst: z.number() });
 
-/** The card of a fitted model: its inputs and outputs, how good it is, what it was made from. */
+/** The card of a fitted model: its inputs and outputs, its errors, and the data and settings of the fit. */
 export const cardSchema = z.strictObject({
   schema: z.literal('flarewise/model-card/1'),
   about: z.string(),
@@ -19,7 +19,7 @@ export const cardSchema = z.strictObject({
   fit: z.strictObject({
     widths: z.array(z.number()),
     squares: z.number(),
-    /** Numbers that the answers are linear in. */
+    /** Number of values that the answers are linear in. */
     basis: z.number(),
     epochs: z.number(),
     batch: z.number(),
@@ -41,7 +41,7 @@ export const cardSchema = z.strictObject({
   ),
   /** Other fits of the same rows, errors on the same held-out shots, in the order of the outputs. */
   comparison: z.array(z.strictObject({ fit: z.string(), heldOut: z.array(errors) })),
-  /** Root mean square change of the engine's own answers when inputs change by up to a share, in the order of the outputs. */
+  /** Root mean square change of the engine's own answers when inputs change by up to `share`, in the order of the outputs. */
   roughness: z.array(z.strictObject({ share: z.number(), rmse: z.array(z.number()) })),
   /** Root mean square errors on held-out shots by thirds of an input, in the order of the outputs. */
   regions: z.array(
@@ -54,5 +54,5 @@ export type ModelCard = z.infer<typeof cardSchema>;
 /** Names of the model's two files in `models/`. */
 export const MODEL_FILE = 'reaction.onnx';
 export const CARD_FILE = 'reaction.card.json';
-/** A model whose writing was cut short lies here; where the card speaks of it, it counts. */
+/** A new model is written here first. If writing was interrupted and the card already describes this file, it counts. */
 export const NEXT_MODEL_FILE = 'reaction.next.onnx';

@@ -1,7 +1,7 @@
 import { BOARD, LANE_LENGTH, LANE_WIDTH } from '../base/constants.js';
-import { DEGREE, FOOT, from, INCH, MPH } from '../base/units.js';
+import { DEGREE, FOOT, from, INCH, MM, MPH } from '../base/units.js';
 import { atan2 } from '../math/atan.js';
-import { fromColumns, rotateTensor } from '../math/mat3.js';
+import { diagonal, fromColumns, rotateTensor } from '../math/mat3.js';
 import type { OilZone } from '../math/oil-zones.js';
 import { cos, sin } from '../math/sin-cos.js';
 import { addScaled, cross, rotateAbout, scale, type Vec3 } from '../math/vec3.js';
@@ -9,6 +9,13 @@ import { boardToX } from '../motion/lane/boards.js';
 import type { FreshSurface } from '../motion/lane/fresh-surface.js';
 import { type OilPattern, oiledLane } from '../motion/lane/oil.js';
 import { type Surface, surfaceOf } from '../motion/lane/surface.js';
+import {
+  CARRY_LENGTH,
+  EDGE_LENGTH,
+  EDGE_WIDTH,
+  TRACK_HALF_WIDTH,
+  TRACK_PINS_BOARD,
+} from '../motion/lane/usual-oil.js';
 import type { Traffic } from '../motion/lane/wear.js';
 import type { RollingBody } from '../motion/shot/body.js';
 import type { Launch, Release } from '../motion/shot/release.js';
@@ -17,9 +24,9 @@ import type { ShotInputs } from './inputs.js';
 import { FEET } from './plain-roll.js';
 
 /**
- * The axes of the design: what real bowlers, drilled balls, lanes and covers span, least, usual and most. Where a
- * usual value is given, values near it are the most frequent (a triangle); else all are alike. Trade ranges, common
- * practice, no source; the sport's limits where there are any; margins for the scatter of shots.
+ * The axes of the design, as least, usual and greatest values: they span real bowlers, drilled balls, lanes and covers. Where a
+ * usual value is given, the distribution is triangular with its peak there; otherwise it is uniform. Trade ranges (common
+ * practice, no source), or limits of the sport where there are any, with margins for the scatter of shots.
  */
 export const DESIGN = {
   speedMph: [10, 16.5, 21.5],
@@ -47,11 +54,11 @@ export const DESIGN = {
   carriedShare: [0.04, 0.31],
   wornPerPass: [0, 0.72],
   laydownBoard: [7, 34],
-  /** Board at the pins that a plain ball is sent to; real ones hook less, and come back to the pocket. */
+  /** Board at the pins at which a plain ball is aimed. Most real balls hook more (median 2 boards), so the usual value is short of the pocket. */
   pinsBoard: [-4, 12, 27],
 } as const satisfies Axes;
 
-/** The same for oil: each lane serves `SHOTS_PER_LANE` shots in a row, since laying one costs as much as rolling two. */
+/** The same for oil. Each lane serves `SHOTS_PER_LANE` shots in a row, since laying its oil takes longer than rolling a shot. */
 export const LANE_DESIGN = {
   patternFt: [27, 40, 49],
   innerUnits: [12, 46, 62],
@@ -63,14 +70,14 @@ export const LANE_DESIGN = {
   coreShortFt: [1, 3, 8],
   outerShare: [0.1, 0.3, 0.9],
   outerTaper: [0.15, 0.3, 0.5],
-  /** Oil found past the pattern's end; a lane of less than none has none. */
+  /** Oil found past the pattern's end; negative values mean none. */
   carriedDownUnits: [-6, 5],
   carriedFt: [3, 9],
   carriedEdgeBoard: [7, 12],
-  /** Share of the film that games have taken from the middle of their track; a lane of less than none is fresh. */
+  /** Share of the film that games have taken from the middle of their track; negative values mean a fresh lane. */
   takenShare: [-0.9, 0.92],
   carriedOfTaken: [0, 0.011],
-  /** A share of the lanes with a track has it on the side opposite the bowler's. */
+  /** Side of the track: the bowler's own where positive, the other where negative. */
   trackSide: [-0.3, 1],
   trackLaydownBoard: [17, 23],
   trackEndBoard: [3, 15],
@@ -100,7 +107,7 @@ function designPoint<D extends Axes>(axes: D, seed: number, index: number): Poin
   return Object.fromEntries(entries);
 }
 
-/** The value of an axis below which a share `u` of the design lies. */
+/** Quantile `u` of an axis. */
 function valueAt(axis: Range | Triangle, u: number): number {
   if (axis.length === 2) return axis[0] + (axis[1] - axis[0]) * u;
   const [least, usual, most] = axis;
@@ -158,7 +165,7 @@ const PAP: Vec3 = [1, 0, 0];
 const UP: Vec3 = [0, 1, 0];
 const GRIP: Vec3 = [0, 0, 1];
 
-/** A ball of mass 1 kg, for mass cancels from the motion, with its axes of inertia turned as the point says. */
+/** A ball of mass 1 kg, since mass cancels from the motion, with the point's radii of gyration and axes of inertia. */
 function designBody(point: Point<typeof DESIGN>, radius: number): RollingBody {
   const low = point.lowRgIn;
   const high = low + point.differentialIn;
@@ -170,16 +177,11 @@ function designBody(point: Point<typeof DESIGN>, radius: number): RollingBody {
   const middle_B = rotateAbout(cross(PAP, away), low_B, from(point.middleAxisTurnDeg, DEGREE));
   const axes = fromColumns(low_B, middle_B, cross(low_B, middle_B));
   const square = (rgIn: number): number => from(rgIn, INCH) ** 2;
-  const mm = INCH / 25.4;
   return {
     mass: 1,
     radius,
-    p_BoBcm_B: [from(point.centrePapMm, mm), from(point.centreUpMm, mm), from(point.centreGripMm, mm)],
-    I_Bcm_B: rotateTensor(axes, [
-      [square(low), 0, 0],
-      [0, square(middle), 0],
-      [0, 0, square(high)],
-    ]),
+    p_BoBcm_B: [from(point.centrePapMm, MM), from(point.centreUpMm, MM), from(point.centreGripMm, MM)],
+    I_Bcm_B: rotateTensor(axes, diagonal([square(low), square(middle), square(high)])),
   };
 }
 
@@ -210,13 +212,13 @@ function designPattern(point: Point<typeof LANE_DESIGN>): OilPattern {
   return {
     zones,
     ...MIDDLE_FRICTION,
-    edgeLength: 1.5 * FOOT,
-    edgeWidth: 0.75 * BOARD,
+    edgeLength: EDGE_LENGTH,
+    edgeWidth: EDGE_WIDTH,
     ...(point.takenShare > 0 ? { traffic: designTraffic(point, end) } : {}),
   };
 }
 
-/** One game that takes as much as many do, along a track as balls usually run. */
+/** One game that takes as much oil as many, along a usual track. */
 function designTraffic(point: Point<typeof LANE_DESIGN>, endY: number): Traffic {
   const side = Math.sign(point.trackSide);
   return {
@@ -226,23 +228,18 @@ function designTraffic(point: Point<typeof LANE_DESIGN>, endY: number): Traffic 
       { y: endY, x: side * boardToX(point.trackEndBoard) },
       { y: LANE_LENGTH, x: side * boardToX(TRACK_PINS_BOARD) },
     ],
-    halfWidth: TRACK_HALF_WIDTH_BOARDS * BOARD,
+    halfWidth: TRACK_HALF_WIDTH,
     endY,
-    carryLength: TRACK_CARRY_FT * FOOT,
+    carryLength: CARRY_LENGTH,
   };
 }
-
-/** Where most balls end, how wide their track is, and how far past the pattern they carry oil. Assumed, no source. */
-const TRACK_PINS_BOARD = 17.5;
-const TRACK_HALF_WIDTH_BOARDS = 6;
-const TRACK_CARRY_FT = 8;
 
 /** Replaced shot by shot. */
 const MIDDLE_FRICTION = { frictionOiled: 0.024, frictionDry: 0.2, filmScale: 3.2 };
 
 const AIMING_ROUNDS = 4;
 
-/** Sends a plain ball from a place to another at the pins: real balls then land around it. */
+/** The launch with which a plain ball runs from one lateral position to another at the pins; real balls then end around that. */
 function aimPlain(
   radius: number,
   release: Release,

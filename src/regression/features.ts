@@ -22,9 +22,9 @@ export interface Feature {
 }
 
 /*
- * The inputs and why these. A shot's equations hold no mass and no scale but the ball's radius: only I/(m R²),
- * the offset of the centre of mass over R, and the surface speed R ω. What the lane does to any ball on this
- * line comes from the plain roll; what the ball does differently depends on its tensor and offset in the frame of the release: along
+ * The inputs, and why they were chosen. The equations of a shot contain the ball only through I/(m R²), the offset of
+ * the centre of mass over R, and the surface speed R ω. What the lane does to any ball on this
+ * line comes from the plain roll. What this ball does differently depends on its tensor and offset in the frame of the release: along
  * the PAP, up the vertical axis line, toward the grip.
  */
 
@@ -33,20 +33,20 @@ const f = (unit: string, ...names: readonly string[]): Feature[] => names.map((n
 /** Stretches of lane, ft, over which the friction on the plain path is averaged. */
 const STRETCHES = [0, 15, 25, 30, 35, 40, 45, 50, FEET] as const;
 
-/** Stretches, ft, over which its slope across the lane is. */
+/** Stretches, ft, over which the slope of that friction across the lane is averaged. */
 const SLOPE_STRETCHES = [15, 35, 45, FEET] as const;
 
 const stretchNames = (what: string, feet: readonly number[]): string[] =>
   feet.slice(1).map((to, i) => `${what}, ${feet[i]} to ${to} ft`);
 
-/** What depends on the ball alone; the layout moves these. */
+/** Features of the ball alone, which the layout changes. */
 export const BALL_FEATURES: readonly Feature[] = [
   ...f('1', 'inertia/mR² pap', 'inertia/mR² up', 'inertia/mR² grip'),
   ...f('1', 'inertia/mR² pap-up', 'inertia/mR² pap-grip', 'inertia/mR² up-grip'),
   ...f('1', 'centre of mass/R pap', 'centre of mass/R up', 'centre of mass/R grip'),
 ];
 
-/** What depends on release, line, lane and cover; the world moves these. */
+/** Features of release, line, lane and cover, which the world changes. */
 export const WORLD_FEATURES: readonly Feature[] = [
   ...f('m/s', 'speed', 'surface speed Rω'),
   ...f('rad', 'axis tilt', 'axis rotation'),
@@ -66,8 +66,8 @@ export const WORLD_FEATURES: readonly Feature[] = [
 ];
 
 /**
- * Where ball and world meet: how much of its own oil the ball meets again, what that makes of the plain rolls, and how
- * far the axis wanders while the ball rolls in oil.
+ * Features of ball and world together: how much of its own oil the ball meets again, the plain rolls interpolated accordingly, and how
+ * far the axis migrates while the ball rolls in oil.
  */
 export const JOINT_FEATURES: readonly Feature[] = [
   ...f('1', 'oil met again', 'nearness of rings', 'ring turn up', 'ring turn grip'),
@@ -104,7 +104,7 @@ export function writeBallFeatures(out: Float32Array, at: number, body: RollingBo
   });
 }
 
-/** Writes the features of everything but the ball into `out` from `at` on. */
+/** Writes the features of everything except the ball into `out` from `at` on. */
 export function writeWorldFeatures(
   out: Float32Array,
   at: number,
@@ -146,7 +146,7 @@ export function writeWorldFeatures(
   }
 }
 
-/** Share of what a contact keeps that a ball of medium flare meets again. A rough guess is enough here. */
+/** Share of the oil kept by a contact that a ball of medium flare meets again. A rough guess is enough for a feature. */
 const MET_AGAIN = 0.35;
 
 /** The plain roll of a ball of medium flare. */
@@ -161,9 +161,9 @@ export const middlingRoll = (
 /**
  * Writes the joint features from those of the ball and the world.
  *
- * Free rotation moves the axis in the ball by about I_px/I_pp a radian turned, hence a ring by 2π of that a turn;
- * for a body of revolution this is S = πR (dI/I) sin 2θ. Two such rings cross at two points; a quarter of a turn away
- * they lie S apart, in between S cos φ.
+ * Free rotation moves the axis in the ball by about I_px/I_pp per radian turned, and therefore a ring by 2π times that per turn;
+ * for a body of revolution this is S = πR (dI/I) sin 2θ. Two successive rings cross at two points; a quarter of a turn away
+ * they lie S apart, and in between S cos φ.
  */
 export function writeJointFeatures(out: Float32Array, at: number, ball: number, world: number): void {
   const perBand = (2 * Math.PI) / (out[ball] * out[world + BAND]);
@@ -192,7 +192,7 @@ export function writeJointFeatures(out: Float32Array, at: number, ball: number, 
  *
  * @param s  spacing of rings over the width of the oil band
  */
-export function metAgain(s: number): number {
+function metAgain(s: number): number {
   const s2 = s * s;
   if (s <= 1) return 1 - s2 + 0.375 * s2 * s2;
   const b = asin(1 / s);
@@ -204,7 +204,7 @@ export function metAgain(s: number): number {
 const BAND = WORLD_FEATURES.findIndex(({ name }) => name === 'oil band/R');
 const CLEAN = WORLD_FEATURES.findIndex(({ name }) => name === 'plain hook, clean');
 
-/** Numbers taken from each plain roll; the angle turned in oil is the last. */
+/** How many numbers are taken from each plain roll; the angle turned in oil is the last. */
 const ROLL_NUMBERS = 6;
 
 /** All features of one shot, in the order of `FEATURES`. */

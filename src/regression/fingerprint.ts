@@ -3,7 +3,7 @@ import { designShots } from './design.js';
 import { observe } from './observe.js';
 import { TARGETS } from './targets.js';
 
-/** What the physics engine does with a few shots: fitted numbers are stale when it does something else. */
+/** The physics engine's results for a few probe shots. A model fitted to other results is stale. */
 export interface Fingerprint {
   /** Short name: changes with the sixth digit of any of the numbers. */
   readonly hash: string;
@@ -11,11 +11,11 @@ export interface Fingerprint {
   readonly numbers: readonly number[];
 }
 
-/** Seed and lanes of the probes; far from any that is fitted on. */
+/** Seed and number of lanes of the probe shots; no fit uses this seed. */
 export const PROBE_SEED = 1001;
 const PROBE_LANES = 2;
 
-/** Change of a probe's number that counts as another physics: this share of the regression's own error. */
+/** A probe's number may change by this share of the regression's own error before the physics counts as different. */
 const SAME = 0.1;
 
 /** Rolls the probe shots. Some tens of milliseconds. */
@@ -29,8 +29,8 @@ export function fingerprint(): Fingerprint {
 }
 
 /**
- * Whether a model was fitted to this physics. A change ten times smaller than what the model errs by anyway, such as
- * another integrator's rounding, is not worth a fit.
+ * Whether a model was fitted to this physics. A change ten times smaller than the model's own error, such as
+ * another integrator's rounding, is not worth a new fit.
  *
  * @param rmse  of the model by answer, SI
  */

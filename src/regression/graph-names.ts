@@ -1,4 +1,4 @@
-/** Names of what goes into the fitted regression's graph, and of what comes out. */
+/** Names of the inputs and outputs of the fitted regression's graph. */
 export const INPUT = 'features';
 export const TUNING = 'tuning';
 export const TUNING_BIAS = 'tuning-bias';

@@ -1,10 +1,10 @@
 import type { ModelCard } from './card.js';
 import type { Tensor } from './tensor.js';
 
-/** How far past the range fitted over, as a share of it, a feature may lie. */
+/** How far outside the fitted range a feature may lie, as a share of the range. */
 const MARGIN = 0.02;
 
-/** Share of rows of features that lie where the model was fitted. */
+/** Share of the rows of features that lie within the range of the fit. */
 export function shareInRange({ dims: [count, width], values }: Tensor, { inputs }: ModelCard): number {
   let inside = 0;
   for (let row = 0; row < count; row++)

@@ -13,7 +13,7 @@ export type StoredModel =
   | { readonly kind: 'ready'; readonly name: string; readonly file: Uint8Array; readonly card: ModelCard }
   | { readonly kind: 'unusable'; readonly why: RegressionNotice };
 
-/** What the engine does with the probe shots. */
+/** The probe shots by the engine, possibly rolled elsewhere. */
 export type ProbedPhysics = () => Promise<Fingerprint>;
 
 /** Why a model may not be used. */
@@ -21,21 +21,10 @@ export const unusable = (code: RegressionNotice['code']) =>
   ({ kind: 'unusable', why: { code, params: {} } }) as const;
 
 /**
- * Reads the model and checks that it is there, complete, and matches the physics engine as it is now. Never throws.
+ * Whether a model was fitted to the physics engine as it is now.
  *
- * @param physics  what the engine does with the probe shots, where they need not be rolled again
+ * @param now  the probe shots by the engine; if left out, they are rolled here
  */
-export async function readModel(
-  directory = MODELS,
-  physics: ProbedPhysics = async () => fingerprint(),
-): Promise<StoredModel> {
-  const stored = await readWholeModel(directory);
-  return stored.kind === 'ready' && !(await isOfThisEngine(stored.card, physics))
-    ? unusable('regression-of-earlier-engine')
-    : stored;
-}
-
-/** Whether a model was fitted to the physics engine as it is now. It takes some shots to tell. */
 export async function isOfThisEngine(
   { outputs, physics }: ModelCard,
   now: ProbedPhysics = async () => fingerprint(),

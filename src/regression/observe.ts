@@ -6,9 +6,9 @@ import type { ShotInputs } from './inputs.js';
 import { TARGETS } from './targets.js';
 
 /**
- * Writes the reaction numbers of a shot by the physics engine, in the order of `TARGETS`; says whether the ball got to the pins.
+ * Writes the reaction numbers of a shot by the physics engine, in the order of `TARGETS`; returns whether the ball reached the pins.
  *
- * The mean of two spin phases half a turn apart: no bowler repeats the phase, and no feature tells it.
+ * They are means of two spin phases half a turn apart: no bowler repeats the phase, and no feature describes it.
  */
 export function observe(out: Float64Array, at: number, shot: ShotInputs, workspace?: Workspace): boolean {
   const { body, release, launch, surface, freshSurface } = shot;

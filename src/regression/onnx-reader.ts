@@ -18,7 +18,7 @@ const TENSOR_TYPE = 2;
 const TENSOR_NAME = 8;
 const TENSOR_RAW = 9;
 
-/** What the operations mean is fixed by the number of their set. */
+/** Version of the set of operations, which fixes what they mean. */
 const OPSET = 17;
 
 /** `TensorProto.DataType` of 32-bit floats, the only ones the graph has. */

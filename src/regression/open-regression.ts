@@ -1,13 +1,6 @@
 import type { RegressionNotice } from '../records/answers/statements/regression-notices.js';
 import type { ModelCard } from './card.js';
-import {
-  isOfThisEngine,
-  MODELS,
-  type ProbedPhysics,
-  readModel,
-  readWholeModel,
-  unusable,
-} from './model-files.js';
+import { isOfThisEngine, MODELS, type ProbedPhysics, readWholeModel, unusable } from './model-files.js';
 import { openModel, type ReactionModel } from './reaction-model.js';
 
 /** The fitted regression, open, or why there is none to use. */
@@ -15,18 +8,9 @@ export type Regression =
   | { readonly kind: 'ready'; readonly model: ReactionModel; readonly card: ModelCard }
   | { readonly kind: 'unusable'; readonly why: RegressionNotice };
 
-/**
- * Opens the fitted regression. Never throws: without its runtime it is worked out by plain arithmetic, and without a file that
- * can be used physics searches alone; both take longer.
- *
- * @param folder  where model and card lie; the package's own when left out, null to do without
- */
-export const openRegression = (folder: string | null = MODELS): Promise<Regression> =>
-  openFrom(folder, (directory) => readModel(directory));
-
-async function openFrom(folder: string | null, read: typeof readWholeModel): Promise<Regression> {
+async function openFrom(folder: string | null): Promise<Regression> {
   if (folder === null) return unusable('regression-not-wanted');
-  const stored = await read(folder);
+  const stored = await readWholeModel(folder);
   if (stored.kind === 'unusable') return stored;
   const { file, card } = stored;
   try {
@@ -40,18 +24,23 @@ async function openFrom(folder: string | null, read: typeof readWholeModel): Pro
 export interface SharedRegression {
   /** @param physics  where probe shots need not be rolled again */
   open(physics?: ProbedPhysics): Promise<Regression>;
-  /** The same without the check that it matches the physics engine as it is now, which takes too long for a first look. */
+  /** The same without checking that it matches the current physics engine, which takes too long for a first look. */
   glance(): Promise<Regression>;
   /** Releases it; it opens again on the next request. */
   close(): Promise<void>;
 }
 
-/** @param folder  as in `openRegression` */
+/**
+ * Shares the fitted regression. Never throws: without its runtime it is evaluated by plain arithmetic, and without a usable
+ * file physics searches alone; both take longer.
+ *
+ * @param folder  where model and card lie; the package's own when left out, null to do without
+ */
 export function shareRegression(folder: string | null = MODELS): SharedRegression {
   let opened: Promise<Regression> | undefined;
   let checked: Promise<Regression> | undefined;
   const glance = (): Promise<Regression> => {
-    opened ??= openFrom(folder, readWholeModel);
+    opened ??= openFrom(folder);
     return opened;
   };
   const check = async (physics?: ProbedPhysics): Promise<Regression> => {

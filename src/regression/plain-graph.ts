@@ -5,13 +5,13 @@ import { type OnnxContent, readOnnx } from './onnx-reader.js';
 import type { RunningGraph } from './run-graph.js';
 import type { Tensor } from './tensor.js';
 
-/** Rows worked out in one go: they and their layers stay in the processor's cache. */
+/** Rows evaluated at a time: they and their layers stay in the processor's cache. */
 const BLOCK = 64;
 
 /**
  * The fitted regression's graph by plain arithmetic, for machines without the ONNX runtime.
  *
- * Sums are in doubles, in one order everywhere; the runtime sums in floats of 24 bits, so the two differ by its rounding.
+ * Sums are in doubles, in the same order everywhere; the runtime sums in 32-bit floats, so the two differ by its rounding.
  *
  * @throws {Error} when the file is no ONNX file, or its graph is another than the one the fitting tools write
  */
@@ -86,7 +86,7 @@ function evaluate(
   const out = new Float64Array(BLOCK * depth);
   for (let from = 0; from < count; from += BLOCK) {
     const rows = Math.min(BLOCK, count - from);
-    const padded = TOGETHER * Math.ceil(rows / TOGETHER); // rows past the last are worked out and left
+    const padded = TOGETHER * Math.ceil(rows / TOGETHER); // rows past the last are computed and ignored
     writeStandardised(z, features.values.subarray(sums.inner * from), rows, inputMean, inputRate);
     hidden.forEach((layer, i) => {
       writeAffine(layers[i], i === 0 ? z : layers[i - 1], padded, layer);
@@ -115,7 +115,7 @@ function writeStandardised(
     for (let j = 0; j < width; j++) out[width * i + j] = (features[width * i + j] - mean[j]) * rate[j];
 }
 
-/** Puts blocks of as many rows side by side. */
+/** Joins blocks with the same number of rows side by side. */
 function writeJoined(out: Float64Array, parts: readonly Float64Array[], rows: number, width: number): void {
   let column = 0;
   for (const part of parts) {

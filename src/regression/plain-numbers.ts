@@ -5,11 +5,11 @@ import { cornerOf, SHARP_OVER } from '../motion/reaction/hook.js';
 import type { Launch } from '../motion/shot/release.js';
 import { FEET, type PlainRoll } from './plain-roll.js';
 
-/** From the launch line drawn on to the pins, to where a plain ball gets there, m. */
+/** Total hook of a plain ball: distance from the launch line, extended to the pins, to the ball there, m. */
 export const plainHook = ({ x }: PlainRoll, launch: Launch): number =>
   x[0] + FEET * FOOT * tan(launch.angle) - x[FEET];
 
-/** Where the hook starts, as of any shot, m; the pins for a path that does not hook. */
+/** Hook start, defined as for any shot, m; the pins for a path that does not hook. */
 export const plainHookStart = (roll: PlainRoll, launch: Launch): number =>
   cornerOf(
     FEET * FOOT,
@@ -20,7 +20,7 @@ export const plainHookStart = (roll: PlainRoll, launch: Launch): number =>
 /** Feet over which the sharpness of a hook is taken. */
 const SHARP_FEET = Math.round(SHARP_OVER / FOOT);
 
-/** Greatest change of heading per distance, as of any shot, rad/m. */
+/** Sharpness, defined as for any shot: greatest change of heading per distance over ten feet, rad/m. */
 export function plainSharpness({ heading }: PlainRoll): number {
   let most = 0;
   for (let foot = SHARP_FEET; foot <= FEET; foot++)
@@ -28,7 +28,7 @@ export function plainSharpness({ heading }: PlainRoll): number {
   return most / SHARP_OVER;
 }
 
-/** Angle turned until the last oil that leaves a ring is left behind, rad, between feet; all of it on a lane without oil. */
+/** Angle turned until the ball leaves the last oil that makes a visible ring, rad, interpolated between feet; all of it on a dry lane. */
 export function turnedInOil({ film, turned }: PlainRoll): number {
   let foot = FEET;
   while (foot >= 0 && !(film[foot] > FAINT)) foot -= 1;

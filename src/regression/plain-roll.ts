@@ -21,7 +21,7 @@ export interface PlainRoll {
   readonly turned: Float64Array;
   /** Where the slip ends, m; the lane's length when it does not. */
   readonly rollStart: number;
-  /** Heading at which it rolls in the end, were the lane long enough, rad, positive toward the left. */
+  /** Heading at which it would finally roll if the lane were long enough, rad, positive toward the left. */
   readonly rollHeading: number;
 }
 
@@ -32,16 +32,16 @@ export const FEET = Math.round(LANE_LENGTH / FOOT);
 const INERTIA = 0.352;
 
 /**
- * Rolls the plainest ball there is: its mass at its centre, the same inertia about every axis.
+ * Rolls the plainest ball: its centre of mass at its centre, and the same inertia about every axis.
  *
- * Its slip keeps its direction, so one number describes all that friction does: the speed taken off so far
- * (any mechanics textbook; cf. Hopkins & Patterson, Am. J. Phys. 45, 1977): a few microseconds' work. It
- * knows nothing of the layout. The regression takes from it what the lane does to *any* ball on this line, and is left with
- * what this ball does differently. Steps of a foot, the friction of each taken at its beginning.
+ * Its slip keeps its direction, so that one number describes the effect of friction: the speed taken off so far
+ * (any mechanics textbook; cf. Hopkins & Patterson, Am. J. Phys. 45, 1977). This takes a few microseconds and does not depend on the
+ * layout. It tells the regression what the lane does to *any* ball on this line, so that the regression only has to fit what
+ * this ball does differently. Steps of a foot, each with the friction at its beginning.
  *
- * @param carried  share of the most film met so far, less what has worn off, that lies under the contact besides the lane's own: nothing
- *   for a ball that always rolls on clean cover, all that a contact keeps for one that always meets its own oil
- * @param wornPerPass  share of that oil that each turn takes off
+ * @param carried  film under the contact in addition to the lane's, as a share of the greatest film met so far less what has worn off: 0
+ *   for a ball that always rolls on clean cover, the share that a contact keeps for one that always meets its own oil
+ * @param wornPerPass  share of that oil that each turn removes
  */
 export function plainRoll(
   radius: number,

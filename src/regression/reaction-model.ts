@@ -9,16 +9,16 @@ export interface Tuning {
   readonly bias: Tensor;
 }
 
-/** What works a model's answers out; their numbers agree to the rounding of 24-bit floats. */
+/** How a model's answers are computed; the two agree to the rounding of 32-bit floats. */
 export type Arithmetic = 'runtime' | 'plain';
 
 /** The fitted regression, ready to answer for rows of features. */
 export interface ReactionModel {
   /** The ONNX runtime, or plain arithmetic, which takes longer. */
   readonly arithmetic: Arithmetic;
-  /** Reaction numbers (SI), one row of `TARGETS` a row of features. */
+  /** Reaction numbers (SI): for each row of features a row in the order of `TARGETS`. */
   answer(features: Tensor, tuning?: Tuning): Promise<Float32Array>;
-  /** Those of the model as fitted, and what they are linear in. */
+  /** Reaction numbers of the model as fitted, and the basis that they are linear in. */
   basis(features: Tensor): Promise<{ reaction: Float32Array; basis: Tensor }>;
   close(): Promise<void>;
 }

@@ -3,7 +3,7 @@ import type { Tensor } from './tensor.js';
 
 /** A graph made ready to run. */
 export interface RunningGraph {
-  /** Only the outputs that are asked for are worked out. */
+  /** Computes only the outputs asked for; all when left out. */
   run(
     inputs: Readonly<Record<string, Tensor>>,
     outputs?: readonly string[],

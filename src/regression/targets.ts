@@ -4,9 +4,9 @@ import type { Reaction } from '../motion/reaction/reaction.js';
 import type { Launch } from '../motion/shot/release.js';
 import type { ReactionId } from '../records/schemas/reaction-numbers.js';
 
-/** One reaction number the regression answers with. */
+/** One number that the regression predicts. */
 export interface TargetNumber {
-  /** Of a reaction number its own id; the other says how far the breakpoint lies beside the laydown. */
+  /** The id of a reaction number, or that of the distance from the laydown to the breakpoint. */
   readonly id: ReactionId | 'breakpointFromLaydown';
   readonly name: string;
   /** The unit people read it in, and that unit in SI. */
@@ -16,8 +16,8 @@ export interface TargetNumber {
 }
 
 /**
- * What the regression answers. In SI inside; name and unit are for reports, and those of the committed model's card, which
- * fixes the order as well.
+ * The numbers that the regression predicts, in SI. Name and unit are for reports; they and the order must be those of the committed
+ * model's card.
  */
 export const TARGETS = [
   { id: 'hookStartFt', name: 'hook start', unit: 'ft', si: FOOT, of: (r) => r.hookStart },

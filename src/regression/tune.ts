@@ -3,20 +3,20 @@ import { medianAbsoluteDeviation } from 'simple-statistics';
 import type { Tuning } from './reaction-model.js';
 import type { Tensor } from './tensor.js';
 
-/** How strongly weights are held to the fitted ones: against a mean squared residual of one output scale. */
+/** Ridge penalty per shot on the change of a weight, relative to residuals in output scales. */
 const HOLD = 3e-4;
 
 /**
- * Residuals farther out than this many median absolute deviations count as this far: one strange shot must not bend the
+ * Residuals are cut off at this many median absolute deviations, so that one unusual shot does not bend the
  * fit for all others.
  */
 const FARTHEST = 6;
 
 /**
- * Fits a model's last weights again to shots of one problem: ridge regression of what the model leaves on the
- * basis that its answers are linear in, so that far from those shots it stays the model it was.
+ * Refits a model's last weights to shots of one problem: ridge regression of the residuals on the
+ * basis that the answers are linear in, so that far from those shots the model hardly changes.
  *
- * A few hundred shots of one bowler, ball and lane take out most of what a model for all of them has wrong there.
+ * A few hundred shots of one bowler, ball and lane remove most of the error that a model of all problems has there.
  * Source: Hastie, Tibshirani & Friedman, The Elements of Statistical Learning, 2nd ed., §3.4.1.
  *
  * @param basis      of the shots, row by row

@@ -5,15 +5,15 @@ import { controlVariates } from './scoring/control-variates.js';
 import { type KnownValue, krige } from './scoring/krige.js';
 import type { Survey } from './surrogate/survey.js';
 
-/** Mean score over worlds expected of a layout. */
+/** Expected score of a layout: its mean over worlds. */
 export type Expects = (layout: LayoutNumbers) => number;
 
 /**
- * What to expect of any layout, from shots of physics in worlds: the scores of layouts that were rolled, smoothed over
+ * The expected score of any layout, from shots of physics in worlds: the scores of layouts that were rolled, smoothed over
  * their neighbours.
  *
- * @param survey  what the regression expects: then what it errs by is smoothed instead, unless it errs by more than
- *                layouts differ, and what it says of single worlds takes luck out; null where it was not asked
+ * @param survey  the scores by the regression, or null. With them the regression's errors are smoothed instead, unless these vary more
+ *   than the scores do, and its scores in single worlds serve as control variates against luck
  */
 export function expectation(
   cache: Pick<ScoredCache, 'known'>,

@@ -1,4 +1,5 @@
 import { LANE_LENGTH } from '../base/constants.js';
+import { clamp } from '../math/clamp.js';
 import { tan } from '../math/sin-cos.js';
 import { boardToX } from '../motion/lane/boards.js';
 import type { Launch } from '../motion/shot/release.js';
@@ -28,20 +29,20 @@ import { drilledGrid } from './candidates/drilled-grid.js';
 import { score } from './scoring/score.js';
 import { targetsOf } from './scoring/target.js';
 
-/** What the regression would choose, were it asked alone. SI. */
+/** What the regression would choose by itself. SI. */
 export interface FirstLook {
   readonly layout: LayoutNumbers;
   readonly hookStart: number;
 }
 
-/** Least share of the grid that must lie where the regression was fitted. */
+/** Least share of the grid that must lie within the range of the fit. */
 const ENOUGH_IN_RANGE = 0.9;
 
 /**
- * The best layout of the coarse grid by the regression as it was fitted, in the nominal world, each on the line that the regression
- * says brings it to the pocket. No shot is rolled for it, so a person can be shown it before the search begins.
+ * The best layout of the coarse grid by the regression as fitted, in the nominal world, each layout on the line that leads to the pocket
+ * according to the regression. No shot is rolled for it, so it can be shown before the search begins.
  *
- * @returns null where there is no wish to look for, no layout to drill, no line to the pocket, or a problem unlike those the
+ * @returns null where there is no wish, no layout to drill, no line to the pocket, or where the problem is unlike those that the
  *   regression was fitted on
  */
 export async function firstLook(
@@ -65,10 +66,10 @@ export async function firstLook(
   return { layout: layouts[best], hookStart: reached[best].reaction.hookStart };
 }
 
-/** Directions asked about, beside that of the usual middle layout's line, rad: some eight boards at the pins. */
+/** Directions asked about, relative to that of the usual middle layout's line, rad: they cover some 16 boards at the pins. */
 const TURNS = [-0.012, 0, 0.012];
 
-/** Features of each layout in each direction, row by row; what does not depend on the ball is worked out once. */
+/** Features of each layout in each direction, row by row; those that do not depend on the ball are computed once. */
 function featuresOnLines(layouts: readonly LayoutNumbers[], { ball, problem, line }: Setting): Tensor {
   const values = new Float32Array(FEATURES.length * layouts.length * TURNS.length);
   const { radius } = ball.published;
@@ -96,7 +97,7 @@ function featuresOnLines(layouts: readonly LayoutNumbers[], { ball, problem, lin
   return { dims: [layouts.length * TURNS.length, FEATURES.length], values };
 }
 
-/** What a layout does in the direction that brings it to the pocket, or in the one asked about that comes nearest. */
+/** What a layout does in the direction that leads to the pocket, interpolated, or in the tried direction that comes nearest. */
 function reachedBy(answers: Float32Array, row: number, { x, angle }: Launch): Reached {
   const answer = (id: TargetId, turn: number): number =>
     answers[TARGETS.length * (row + turn) + TARGETS.findIndex((target) => target.id === id)];
@@ -107,7 +108,7 @@ function reachedBy(answers: Float32Array, row: number, { x, angle }: Launch): Re
   const isMissed = first * middle > 0 && middle * last > 0;
   const from = (isMissed ? Math.abs(first) < Math.abs(last) : first * middle <= 0) ? 0 : 1;
   const share = beyondPocket[from] / (beyondPocket[from] - beyondPocket[from + 1]);
-  const along = Number.isFinite(share) ? Math.min(1, Math.max(0, share)) : 0;
+  const along = Number.isFinite(share) ? clamp(share, 0, 1) : 0;
   const at = (id: TargetId): number => answer(id, from) + along * (answer(id, from + 1) - answer(id, from));
   return {
     shot: 'pins',

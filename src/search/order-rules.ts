@@ -6,7 +6,7 @@ import type { OrderRules } from './order.js';
 import type { VoicesResult } from './search.js';
 import type { Sizes } from './visibility.js';
 
-/** What decides the order of layouts besides their scores, for one setting. @param voices  null where practice has no weight */
+/** The rules by which layouts are ordered beyond their scores, for one setting. @param voices  null where practice has no weight */
 export const orderRules = (
   want: Want,
   scatter: Sizes,

@@ -6,15 +6,15 @@ import { ARRIVES_ALIKE, meanDifferences, shareAbove } from './scoring/world-stat
 import type { LayoutOutcomes } from './simulate-layouts.js';
 import { type Sizes, visibility } from './visibility.js';
 
-/** What decides the order of layouts besides their scores. */
+/** The rules by which layouts are ordered beyond their scores. */
 export interface OrderRules {
   /** The numbers that are wished for. */
   readonly ids: readonly WishedId[];
-  /** Of the bowler's shots. */
+  /** Standard deviation of the bowler's shots. */
   readonly scatter: Sizes;
   /** Score by practice alone; the same for all where practice has no weight. */
   readonly byPractice: (layout: LayoutNumbers) => number;
-  /** How far the marks and the oil rings keep clear, in. */
+  /** Least distance of pin and oil rings from the holes, in. */
   readonly clearanceIn: (row: LayoutOutcomes) => number;
 }
 
@@ -22,10 +22,10 @@ export interface OrderRules {
 export const sizeBetween = (a: LayoutOutcomes, b: LayoutOutcomes): Sizes =>
   meanDifferences(WISHED_IDS, a.worlds, b.worlds);
 
-/** Points of mean score that need not be told apart, where a person would not see the difference either. */
+/** Points of mean score that count as a tie, if a person would not see the difference either. */
 const SCORE_ALIKE = 1;
 
-/** From this share of worlds on one of two layouts that tie is ahead of the other. */
+/** One of two tied layouts is ahead of the other if it scores higher in at least this share of worlds. */
 const AHEAD = 0.55;
 
 /** Points of score by practice alone that make no difference. */
@@ -37,13 +37,13 @@ const NEARNESS_ALIKE = 0.25;
 /**
  * Orders layouts that met the same worlds.
  *
- * Those that reach the pins about as often as the usual middle layout come before those that do not. Then the mean score decides,
- * but for layouts that tie with the leader, within a point of its score and with no difference that a person would see: among them first what is ahead of most of
- * the others in most worlds, then what is good under practice, then what lies nearest to the usual, then what keeps
- * farther from holes. The first is behind neither the usual nor, of those that reach the pins about
- * as often, its runner-up in most worlds.
+ * Layouts that reach the pins about as often as the usual middle layout come before those that do not. Within each group the mean score
+ * decides, except among layouts that tie with the leader: within a point of its score, and with no difference that a person would see.
+ * These are ordered by how many of the others they are ahead of in most worlds, then by practice, then by nearness to the usual layout,
+ * then by clearance from holes. In most worlds the first layout is behind neither the usual one nor, among those that reach the pins
+ * about as often, its runner-up.
  *
- * @returns those that differ from one another
+ * @returns only layouts that differ from one another
  */
 export function inOrder(
   rows: readonly LayoutOutcomes[],
@@ -71,7 +71,7 @@ export function inOrder(
 const byScore = (rows: readonly LayoutOutcomes[]): LayoutOutcomes[] =>
   [...rows].sort((a, b) => b.worlds.meanScore - a.worlds.meanScore);
 
-/** How many of the others a layout is ahead of in most worlds, less those it is behind. */
+/** Number of other layouts that a layout is ahead of in most worlds, less the number that it is behind. */
 const standing = (row: LayoutOutcomes, all: readonly LayoutOutcomes[]): number =>
   all.reduce((sum, other) => {
     const share = shareAbove(row.worlds, other.worlds);
@@ -86,14 +86,14 @@ function tieBreak(a: LayoutOutcomes, b: LayoutOutcomes, { byPractice, clearanceI
   return clearanceIn(b) - clearanceIn(a) || b.worlds.meanScore - a.worlds.meanScore;
 }
 
-/** Of an order, best first, those that differ from one another. */
+/** The layouts of an order, best first, that differ from one another. */
 const differing = (order: readonly LayoutOutcomes[]): readonly LayoutOutcomes[] =>
   pickDiffering(order, order.length);
 
 /**
- * Of an order those that differ from one another, with the first candidate in front that is behind neither the usual nor its runner-up
- * in most worlds, unless that is no candidate. Where worlds go round in a circle and there is none: one that is not behind the usual,
- * followed by what it is not behind.
+ * The layouts of an order that differ from one another, led by the first candidate that in most worlds is behind neither the usual layout
+ * nor its runner-up (a runner-up that is no candidate does not count). If preferences are circular and there is no such candidate, the
+ * first one that is not behind the usual layout leads, followed by those that it is not behind.
  */
 function withSureFirst(
   order: readonly LayoutOutcomes[],

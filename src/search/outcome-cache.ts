@@ -10,26 +10,26 @@ import type { Target } from './scoring/target.js';
 import { type ScoredOutcomes, scoredOutcomes, shiftTargets } from './scoring/world-statistics.js';
 import type { Voice } from './voices/voice.js';
 
-/** Rolls layouts in plausible worlds by physics, each in each world at most once, and keeps what comes out. */
+/** Rolls layouts in plausible worlds by physics, each in each world at most once, and keeps the outcomes. */
 export interface OutcomeCache {
-  /** All shots, read and scored by a voice. To be read when nothing is being rolled. */
+  /** All shots, read and scored by a voice. To be read only while nothing is being rolled. */
   by(voice: Voice): ScoredCache;
-  /** The same of the shots alone that are asked for here: what others have rolled besides, or roll meanwhile, does not show. */
+  /** Only the shots asked for here, read and scored by a voice: shots that others ask for do not appear. */
   alone(voice: Voice): ScoredCache;
   /** The usual middle layout, whose luck moves the targets. */
   readonly middle: NominalShot;
   readonly shots: () => number;
 }
 
-/** What is rolled in worlds, as one voice has it. */
+/** Layouts rolled in worlds, as one voice reads them. */
 export interface ScoredCache {
-  /** Rolls layouts in the first `worlds` worlds, as far as they have not met them. @param onDone called after every few */
+  /** Rolls layouts in those of the first `worlds` worlds that they have not met. @param onDone  called after every few shots */
   roll(shots: readonly NominalShot[], worlds: number, onDone?: (count: number) => void): Promise<void>;
   /** How a layout did in the worlds it has met. */
   get(layout: LayoutNumbers): ScoredOutcomes | undefined;
   readonly known: () => readonly { readonly layout: LayoutNumbers; readonly worlds: ScoredOutcomes }[];
   readonly middle: NominalShot;
-  /** What the wishes aim for, world by world, moved along with luck. */
+  /** What the wishes aim for in each world, shifted by its luck. */
   readonly targets: readonly (readonly Target[])[];
 }
 
@@ -37,20 +37,20 @@ export interface ScoredCache {
 interface Row {
   readonly layout: LayoutNumbers;
   readonly outcomes: Outcome[];
-  /** Worlds it has met or is being rolled in. */
+  /** Number of worlds that it has met or is being rolled in. */
   asked: number;
-  /** When it has met those. */
+  /** Resolves when it has met those. */
   settled: Promise<void>;
 }
 
 /**
- * Makes ready to roll layouts in the worlds of a setting; all meet the same worlds in the same order.
+ * Prepares to roll layouts in the worlds of a setting; all layouts meet the same worlds in the same order.
  *
- * A wish is about what layouts can change, so in each world it is moved along with what luck (a slower shot,
- * a drier lane) does to any ball: what it does to the usual middle layout, marked exactly, with the most
- * typical core. What is left to each layout is how it takes errors of marking, other cores and that luck.
+ * A wish concerns what layouts can change, so in each world the target is shifted by what luck (a slower shot,
+ * a drier lane) does to any ball: by what it does to the usual middle layout, marked exactly, with the most
+ * typical core. What remains is how a layout responds to errors of marking, to other cores, and to that luck.
  *
- * Each is played on its own line throughout: that of its nominal shot. Luck makes it miss.
+ * In all worlds a layout is played on the line of its nominal shot, so that luck can make it miss.
  */
 export async function cacheOutcomes({
   problem,
@@ -92,7 +92,7 @@ export async function cacheOutcomes({
       );
       for (const [i, { row, trial }] of asked.entries()) row.outcomes[trial.world - 1] = outcomes[i];
     };
-    // worlds that another voice is rolling just now are waited for
+    // wait for worlds that another voice is rolling at the moment
     const settled = Promise.all([rolling(), ...running.map(({ row }) => row.settled)]).then(() => undefined);
     for (const { row } of running) row.settled = settled;
     await settled;
@@ -123,7 +123,7 @@ export async function cacheOutcomes({
       return {
         roll,
         get: (layout) => scored(layout),
-        // in an order that does not depend on what was rolled first
+        // sorted, so that the order does not depend on what was rolled first
         known: () =>
           [...known.entries()]
             .sort(([a], [b]) => (a < b ? -1 : 1))

@@ -9,16 +9,16 @@ import { believedOutcome, believedReached } from './voices/weighed-voice.js';
 /** A layout on some ball in the nominal world, by physics, and what practice adds to it. */
 export interface RolledOnce {
   readonly nominal: Outcome;
-  /** Beside the usual middle layout of the first ball. */
+  /** Relative to the usual middle layout of the first ball. */
   readonly effects: BeliefEffects;
 }
 
-/** The same in all worlds but the nominal. */
+/** The same, with outcomes in all worlds but the nominal one. */
 export interface RolledInWorlds extends RolledOnce {
   readonly outcomes: readonly Outcome[];
 }
 
-/** What wishes are held against where layouts, balls or finishes are compared without a search. */
+/** Reference for wishes where layouts, balls or finishes are compared without a search. */
 export interface Field {
   /** Layouts spread over all that may be drilled, on each of the balls; none where there is no wish. */
   readonly attained: readonly RolledOnce[];
@@ -28,12 +28,12 @@ export interface Field {
 }
 
 /**
- * Prepares to score what met the same worlds, on several balls, against one set of targets.
+ * Prepares to score layouts on several balls, rolled in the same worlds, against one set of targets.
  *
- * In each world the wish aims for what all the balls attain by the beliefs that hold there, moved along with the luck of
+ * In each world the targets come from what all the balls attain there, beliefs included, and are shifted by the luck of
  * that world, as in a search (`outcome-cache`).
  *
- * @param sizes  of the beliefs of practice, world by world; none at all for physics alone
+ * @param sizes  of the beliefs of practice, world by world; null for physics alone
  */
 export function pairedScores(
   want: Want,

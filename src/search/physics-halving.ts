@@ -8,7 +8,7 @@ import type { ScoredCache } from './outcome-cache.js';
 import { controlVariates } from './scoring/control-variates.js';
 import type { Survey } from './surrogate/survey.js';
 
-/** Most shots in worlds that this takes, but for a few; for the progress shown. */
+/** Nearly the greatest number of shots in worlds that this takes, for the progress shown. */
 export function halvingShots({ starters, rounds, differing, batches, batch, best }: RaceSize): number {
   let running = starters;
   let met = 0;
@@ -22,14 +22,14 @@ export function halvingShots({ starters, rounds, differing, batches, batch, best
 }
 
 /**
- * Successive halving by physics in plausible worlds, few for the hopeless and more for the close; then tries what lies
- * between and beside the best at marking resolution.
+ * Successive halving by physics: poor layouts meet few plausible worlds, close ones more. Then layouts between and beside the best
+ * are tried, at marking resolution.
  *
- * @param starters  likely ones, best first
+ * @param starters  promising layouts, best first
  * @param layouts   all that may be marked
- * @param survey    what the regression expects of them; null where it was not asked
+ * @param survey    scores by the regression, or null
  * @param size      how many layouts are raced, and in how many worlds
- * @returns what is now expected of any layout; to be relied on near those that were rolled
+ * @returns the expected score of any layout, reliable near those that were rolled
  */
 export async function halveByPhysics(
   starters: readonly NominalShot[],

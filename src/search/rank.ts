@@ -9,18 +9,18 @@ import type { KnownValue } from './scoring/krige.js';
 import type { Found, SearchResult } from './search.js';
 import { type LayoutOutcomes, simulateLayouts } from './simulate-layouts.js';
 
-/** Standard errors within which a layout cannot be told from the leader. */
+/** A layout within this many standard errors of the leader may be as good. */
 const ALIKE = 1.5;
 
-/** Points of score that need not be told apart. */
+/** Points of score that do not matter. */
 const NO_MATTER = 0.5;
 
-/** How often the list is looked through for layouts that should have come further. */
+/** How often a list is searched for layouts that should also have been picked. */
 const LOOKS = 4;
 
 /**
- * What went through all worlds: the best few, more of them where luck is great, and the best that differ. Where worlds show
- * that another layout belongs among these, it follows.
+ * The layouts that meet all worlds: the best few, more of them where luck is great, and the best that differ. A layout that turns out
+ * to belong among these is added.
  *
  * @param count  how many that differ
  */
@@ -44,9 +44,9 @@ export async function finals(
 }
 
 /**
- * Rolls those picked from a list in so many worlds, and looks again, for what worlds show may change who is picked.
+ * Rolls the layouts picked from a list in a number of worlds, then picks again, since the new outcomes may change the choice.
  *
- * @returns all that met so many worlds, best first
+ * @returns all that met that number of worlds, best first
  */
 async function advance(
   { cache, surveyed }: SearchResult,
@@ -73,7 +73,7 @@ async function advance(
   return bestFirst().order.filter(hasMet);
 }
 
-/** Those of a list, best first, that cannot be told from the leader in the worlds met so far, within limits. */
+/** The layouts of a list, best first, that may be as good as the leader by the worlds met so far; at least `least`, at most `most`. */
 function hardToTell(
   list: readonly Found[],
   known: readonly KnownValue[],

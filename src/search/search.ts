@@ -33,27 +33,27 @@ export interface Found {
   readonly outcome: Outcome;
   /** In the nominal world. */
   readonly score: number;
-  /** Mean score over worlds, as a voice expects it; −∞ of a layout that was rolled in none. */
+  /** Mean score over worlds, as a voice expects it; −∞ for a layout that was not rolled in any. */
   readonly expected: number;
 }
 
 /** What one voice makes of a search. */
 export interface SearchResult {
-  /** Best first: those that physics rolled in plausible worlds by what is then expected of them, then the others. */
+  /** Best first: layouts rolled in plausible worlds, by their expected scores, then the others. */
   readonly found: readonly Found[];
-  /** What is rolled in plausible worlds for this voice, as it has it. */
+  /** Layouts rolled in plausible worlds for this voice. */
   readonly cache: ScoredCache;
   readonly voice: Voice;
   /** By physics, in the nominal world. */
   readonly targets: readonly Target[];
-  /** What the allowed layouts of the first, even grid do: what this ball can do at all. */
+  /** What the allowed layouts of the first, even grid do: the range of this ball. */
   readonly attained: readonly NominalShot[];
   /** Layouts the trade drills at marking resolution, before any was set aside. */
   readonly candidates: number;
   readonly shots: () => number;
   readonly rejected: readonly Rejected[];
   readonly surveyed: Surveyed;
-  /** Mean score over plausible worlds by the fitted regression; null where it was not asked. */
+  /** Mean score over plausible worlds by the fitted regression; null where there is none. */
   byRegression(layout: LayoutNumbers): number | null;
 }
 
@@ -61,10 +61,10 @@ export interface SearchResult {
 export interface VoicesResult {
   /** Physics and practice weighed: what is recommended. */
   readonly weighed: SearchResult;
-  /** The best by practice alone that may be drilled; null where it was not asked for. */
+  /** The best layout by practice alone that may be drilled; null where it was not wanted, or no layout may be drilled. */
   readonly practice: NominalShot | null;
   readonly beliefs: ProblemBeliefs;
-  /** All that is rolled in worlds: as physics alone has it, and as both weighed have it. */
+  /** All layouts rolled in worlds: as physics alone reads them, and as both combined do. */
   readonly byPhysics: ScoredCache;
   readonly byBoth: ScoredCache;
 }
@@ -73,14 +73,14 @@ export interface VoicesResult {
  * Searches all layouts, coarse to fine.
  *
  * A coarse grid is simulated by physics in the nominal world; its quantiles turn the wishes into targets. Then the fitted
- * regression, tuned to this problem, scores every layout at marking resolution over plausible worlds. Physics tries
- * the likeliest in some of those worlds, or, where there is no regression to use, the best of the grid, and
- * looks between and beside the best. Each voice does so by its own scores and finds what it would find without the other; but
- * what one has rolled is not rolled again for the other.
+ * regression, tuned to this problem, scores every layout at marking resolution over plausible worlds. Physics rolls
+ * the most promising layouts in some of those worlds (or, without a regression, the best of the grid), and tries layouts between
+ * and beside the best. Each voice searches by its own scores and finds what it would find without the other, but
+ * shots rolled for one are not rolled again for the other.
  *
- * @param also       layouts that are not surveyed, but may be looked at in the survey after
- * @param onPhysics  receives what physics alone finds, while the search by both voices goes on; physics searches alone only where
- *                   this is given, or practice has no weight
+ * @param also       layouts that are not surveyed, but may be looked up in the survey later
+ * @param onPhysics  receives what physics alone finds, while the search by both voices goes on. If left out, physics does not search
+ *   alone unless practice has no weight
  */
 export async function search(
   want: Want,
@@ -185,12 +185,15 @@ export async function search(
   });
 }
 
-/** Tunes the regression to this problem, and hands it on. */
+/** Tunes the regression to this problem, and passes it to `use`. */
 async function withRegression<T>(
   {
     layouts,
     surveyed,
-  }: { readonly layouts: readonly LayoutNumbers[] /** How many of them. */; readonly surveyed: number },
+  }: {
+    readonly layouts: readonly LayoutNumbers[] /** How many of them, from the first on. */;
+    readonly surveyed: number;
+  },
   nominal: readonly NominalShot[],
   setting: Setting,
   use: (
@@ -207,7 +210,7 @@ async function withRegression<T>(
   return use({ survey: (voice) => survey(layouts, scorer, voice, setting, arithmetic, surveyed) });
 }
 
-/** The best of a survey that arrive about as often as the usual and may be drilled: some are rolled at a time until there are enough. */
+/** The best layouts of a survey that arrive about as often as the usual one and may be drilled; some are rolled at a time until enough are found. */
 async function likeliest(
   { ranked, arrives }: Survey,
   rolled: NominalShots,
@@ -230,7 +233,7 @@ async function likeliest(
   return likely;
 }
 
-/** Layouts that are rolled at a time in search of one that may be drilled, and how often. */
+/** How many layouts are rolled at a time to find one that may be drilled, and how often. */
 const TRIED_AT_A_TIME = 6;
 const TIMES_TRIED = 20;
 
@@ -262,7 +265,7 @@ async function bestByPractice(
   return inOrder(rolled.allowed())[0] ?? null;
 }
 
-/** A list, and behind it those others that are not in it. */
+/** A list, followed by those others that are not in it. */
 function withAlso(
   list: readonly LayoutNumbers[],
   others: readonly LayoutNumbers[],

@@ -5,7 +5,7 @@ import type { NominalShot } from './candidates/nominal-shots.js';
 import { type Sizes, visibility } from './visibility.js';
 import { NOMINAL, type Voice } from './voices/voice.js';
 
-/** How many of some layouts a person could not tell from one of them, in the nominal world as a voice has it. */
+/** How many of some layouts a person could not tell apart from one of them, in the nominal world as a voice reads it. */
 export function ties(
   one: NominalShot,
   layouts: readonly NominalShot[],

@@ -11,12 +11,13 @@ import { type Outcome, type RolledShot, type Simulator, simulator } from './simu
 import { staysOnLane } from './stays-on-lane.js';
 import type { Learned } from './worlds/learned.js';
 
+/** The records that one shot depends on. */
 export interface ShotRecords {
   readonly bowler: Bowler;
   readonly ball: Ball;
   readonly lane: Lane;
   readonly layout: LayoutNumbers;
-  /** What logged shots say; nothing when left out. */
+  /** What logged shots taught, if anything. */
   readonly learned?: Learned | undefined;
 }
 

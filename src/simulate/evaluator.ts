@@ -9,25 +9,25 @@ import type { Deviations } from './worlds/deviations.js';
 /** A layout to be tried in one of the problem's worlds. */
 export interface Trial {
   readonly layout: Layout;
-  /** Index of one of the problem's worlds, going on into the luck alone past them. */
+  /** Index into the problem's worlds, followed by its `luck`. */
   readonly world: number;
   /** The line played; the layout's own when left out. */
   readonly launch?: Launch;
-  /** A line near the layout's own, from which that is found sooner. */
+  /** A line near the layout's own, which makes that quicker to find. */
   readonly near?: Launch;
 }
 
 /** A virtual ball, to be tried in the nominal world on its own line. */
 export interface MixedTrial {
   readonly mixed: MixedBall;
-  /** A line near its own, from which that is found sooner. */
+  /** A line near its own, which makes that quicker to find. */
   readonly near?: Launch;
 }
 
 /** Another virtual ball, to be tried in one of the problem's worlds. */
 export interface AlteredTrial {
   readonly altered: AlteredBall;
-  /** As of a `Trial`. */
+  /** As in `Trial`. */
   readonly world: number;
   readonly launch: Launch;
 }
@@ -37,7 +37,7 @@ export type AnyTrial = Trial | MixedTrial | AlteredTrial;
 export const deviationsOf = ({ worlds, luck }: ShotProblem, { world }: Pick<Trial, 'world'>): Deviations =>
   world < worlds.length ? worlds[world] : luck[world - worlds.length];
 
-/** What comes of a trial. @param engine  of the same problem */
+/** The outcome of a trial. @param engine  of the same problem */
 export function outcomeOf(trial: AnyTrial, problem: ShotProblem, engine: Simulator): Outcome {
   if ('mixed' in trial) return engine.mixed(trial.mixed, trial.near);
   const deviations = deviationsOf(problem, trial);
@@ -47,15 +47,14 @@ export function outcomeOf(trial: AnyTrial, problem: ShotProblem, engine: Simulat
 }
 
 /**
- * Answers what layouts do. The physics engine is behind it, in this thread or in workers; a cheaper
- * engine that answers the same question has the same shape.
+ * Finds what layouts do, by the physics engine in this thread or in workers.
  */
 export interface Evaluator {
   /** Outcomes in the order of the trials. */
   evaluate(trials: readonly AnyTrial[], onDone?: (count: number) => void): Promise<readonly Outcome[]>;
 }
 
-/** Trials answered between two looks at the event loop. */
+/** Trials rolled between two turns of the event loop. */
 const CHUNK = 24;
 
 /** The physics engine in this thread. */

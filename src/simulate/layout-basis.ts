@@ -4,13 +4,14 @@ import { placeLayout } from '../layout/placement.js';
 import type { Vec3 } from '../math/vec3.js';
 
 /**
- * What a layout does to a ball is smooth in the two directions it sets, to the pin and toward the marker: turning a
- * core's tensor is exactly of second degree in them, and what the holes take away hardly more.
+ * Size of the basis: all products of up to two components of the two directions that a layout sets, to the pin and toward the marker.
+ * What a layout does to a ball is smooth in them: the turned tensor of a core is exactly of second degree, and what the holes take away
+ * nearly so.
  */
-export const BASIS_SIZE = 28; // a multiple of four: see `applyFit`
+const BASIS_SIZE = 28; // a multiple of four: see `applyFit`
 
 /** Writes a layout's products of up to two components of those directions, 1 included. */
-export function writeLayoutBasis(out: Float64Array, at: number, layout: Layout, pap_B: Vec3): void {
+function writeLayoutBasis(out: Float64Array, at: number, layout: Layout, pap_B: Vec3): void {
   const { R_BC } = placeLayout(layout, pap_B);
   const one = [1, R_BC[0][2], R_BC[1][2], R_BC[2][2], R_BC[0][0], R_BC[1][0], R_BC[2][0]];
   let k = at;
@@ -24,12 +25,12 @@ export function layoutBasis(layouts: readonly Layout[], pap_B: Vec3): Float64Arr
   return out;
 }
 
-/** Values, `depth` a layout, row by row ↦ weights, one row a product. */
+/** Values, a row of `depth` numbers for each layout ↦ weights, a row for each product of the basis. */
 export type LayoutFit = (values: Float64Array, depth: number) => Float64Array;
 
 /**
- * Prepares least squares on the basis: the same layouts serve for whatever is known of them. Some products depend on
- * others, so the smallest weights that fit are taken.
+ * Prepares least squares on the basis, to be used for any numbers known for the same layouts. Some products depend on
+ * others, so the weights of least norm are taken (pseudoinverse).
  */
 export function layoutFit(basis: Float64Array): LayoutFit {
   const count = basis.length / BASIS_SIZE;
@@ -38,7 +39,7 @@ export function layoutFit(basis: Float64Array): LayoutFit {
     Float64Array.from(inverse.mmul(Matrix.from1DArray(count, depth, Array.from(values))).to1DArray());
 }
 
-/** Basis rows ↦ a number for each, from the numbers of the layouts that a fit was prepared for. */
+/** Basis rows ↦ a number for each, fitted to the numbers known for the layouts that the fit was prepared for. */
 export function fittedNumber(
   known: readonly number[],
   fitOver: LayoutFit,
@@ -51,7 +52,7 @@ export function fittedNumber(
   };
 }
 
-/** Basis row `row` times weights, into `out` from `at` on. */
+/** Writes row `row` of a basis times weights into `out`, from `at` on. */
 export function applyFit(
   out: Float64Array,
   at: number,
@@ -62,7 +63,7 @@ export function applyFit(
 ): void {
   const from = BASIS_SIZE * row;
   for (let j = 0; j < depth; j++) {
-    let a = 0; // four sums side by side do not wait for one another
+    let a = 0; // four independent sums, which the processor can run side by side
     let b = 0;
     let c = 0;
     let d = 0;

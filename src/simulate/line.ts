@@ -18,25 +18,24 @@ export interface Line {
   readonly reachesPocket: boolean;
 }
 
-/** Laydown boards are tried so far apart, then every board beside the best. */
+/** Step, boards, in which laydowns are tried; then the boards next to the best are. */
 const COARSE = 2;
 
-/** Any line that reaches the pocket comes before any that does not. */
+/** Penalty of a line that does not reach the pocket: any line that does comes before it. */
 const MISSED = 1e6;
 
-/** Boards that the feet move for each at the arrows when the oil wears (common practice, no source). */
+/** Boards that bowlers move their feet for each board at the arrows when the oil wears (common practice, no source). */
 export const FEET_PER_ARROWS = 2;
 
 /**
- * Finds the line on which the ball with a given layout reaches the pocket, from nothing.
+ * Finds, from scratch, the line on which the ball with a given layout reaches the pocket.
  *
- * Among all laydown boards from which the pocket can be reached in a direction that can be sent, it takes the one whose line is most
- * like what bowlers play on such a pattern (`offUsual`). On oil that games have worn a bowler starts from the line on the fresh
- * oil and moves the feet two boards for each at the arrows until the ball hits, farther in where that is too near the gutter; so
- * does this. When no line reaches
- * the pocket, the one that comes nearest to it on the lane is used, and said so.
+ * Among the laydown boards from which the pocket can be reached in an allowed direction, it takes the one whose line is most
+ * like what bowlers play on such a pattern (`offUsual`). On worn oil it does as bowlers do: it starts from the line on fresh
+ * oil and moves the feet two boards for each board at the arrows until the ball hits, farther in where that is too near the gutter.
+ * If no line reaches the pocket, the one that comes nearest is used, and `reachesPocket` is false.
  *
- * @throws {Refusal} `ball-would-hop` when from nowhere the ball stays on the lane
+ * @throws {Refusal} `ball-would-hop` when the ball stays on the lane from no laydown board
  */
 export function findLine(problem: ShotProblem, layout: Layout): Line {
   const { traffic, ...freshPattern } = problem.pattern;

@@ -7,19 +7,18 @@ import { fittedNumber, layoutBasis, layoutFit } from './layout-basis.js';
 import type { ShotProblem } from './shot-problem.js';
 import type { Outcome } from './simulator.js';
 
-/** How many layouts' lines the others' are fitted through: twice the functions of the layout, and a few more. */
+/** Number of layouts whose lines are fitted to predict those of all others: a little more than twice the size of the basis. */
 const FIRST = 60;
 
-/** Least of these that must have a line from the problem's laydown. */
+/** How many of these must have a line from the problem's laydown board at least. */
 const ENOUGH = 45;
 
 /**
- * Starts the search for a layout's own line near it, which saves about half of its shots.
+ * Starts the search for a layout's own line near that line, which saves about half of its shots.
  *
- * As soon as more than `FIRST` layouts are to be rolled on their own lines, this many of them, spread over all, are rolled from the
- * problem's line and the launch angles found are fitted over layouts. All others start from the fit, then and later; those
- * that it is made from, and the middle layout, start from the problem's line whenever they are rolled again, so that a layout always
- * plays the same line.
+ * As soon as more than `FIRST` layouts are to be rolled on their own lines, that many of them, spread over all, are rolled from the
+ * problem's line, and the launch angles found are fitted over layouts. All others then start from the fit, now and later. Those
+ * in the fit, and the middle layout, always start from the problem's line, so that a layout plays the same line every time.
  */
 export function withNearLines(evaluator: Evaluator, problem: ShotProblem): Evaluator {
   let near: ((trials: readonly AnyTrial[]) => readonly AnyTrial[]) | null = null;
@@ -50,13 +49,13 @@ export function withNearLines(evaluator: Evaluator, problem: ShotProblem): Evalu
 
 const isOnOwnLine = (trial: AnyTrial): trial is Trial => 'layout' in trial && trial.launch === undefined;
 
-/** The layout whose line is a good first guess for a ball: for a virtual ball, the layout whose inertia it has. */
+/** The layout whose line is a good first guess for a trial: for a virtual ball, the layout whose inertia it has. */
 function layoutNear(trial: AnyTrial): Layout | null {
   if ('mixed' in trial) return trial.mixed.inertiaOf;
   return isOnOwnLine(trial) ? trial.layout : null;
 }
 
-/** Gives trials on their own lines the lines near these, from what some layouts did on theirs. */
+/** Gives trials on their own lines a near line each, fitted to the lines of some layouts. */
 function nearLines(
   layouts: readonly Layout[],
   outcomes: readonly Outcome[],

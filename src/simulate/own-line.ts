@@ -9,20 +9,20 @@ import { toLayout } from '../prepare/to-layout.js';
 import { isAtPocket, POCKET_BOARD } from './pocket.js';
 import type { ShotProblem } from './shot-problem.js';
 
-/** Change of launch angle, away from the own gutter, by which the response at the pins is measured, rad. */
+/** Change of launch angle, away from the bowler's own gutter, with which the response at the pins is measured, rad. */
 const PROBE = 0.002;
 
-/** Other laydowns tried, nearest first, boards farther inside than the usual one. */
+/** Other laydowns to try, in order, boards farther inside than the usual one. */
 const MOVES = [2, -2, 4, -4];
 
 /**
- * Rolls balls on their own lines: each re-aimed from a line near its own, or else from the problem's, which was found for the
- * usual middle layout, until it reaches the pocket, as a bowler moves the target until the ball hits.
+ * Rolls balls on their own lines: each is re-aimed until it reaches the pocket, as a bowler moves the target until the ball hits. The
+ * search starts from a near line if there is one, else from the problem's line, which was found for the usual middle layout.
  *
- * The laydown stays, so that layouts differ in one thing; only where no direction from there reaches the
- * pocket, and the bowler named no laydown board, it moves too. A pure function of the ball and the line near its own, so that
+ * The laydown stays, so that only the direction differs between layouts; it moves only where no direction from there reaches the
+ * pocket and the bowler named no laydown board. The line is a pure function of the ball and the near line, so that
  * workers agree. A ball that reaches the pocket on no line plays the nearest one found from the usual laydown. Where
- * the middle layout itself reaches no pocket the search is short: what a few shots do not bring there plays the
+ * the middle layout itself misses the pocket the search is short: a ball that a few shots do not bring there plays the
  * middle layout's line.
  *
  * @param ready  makes a layout ready to roll its nominal shot from any launch
@@ -66,7 +66,7 @@ export function ownLines<T extends { readonly shot: LeanShot; readonly launch: L
 
 const endOf = ({ x }: LeanShot): number => x[x.length - 1];
 
-/** Laydowns, m, from which a direction is searched for from nothing: the usual one, then others if they may be. */
+/** Laydowns, m, from which a direction is searched for from scratch: the usual one, then others that the bowler may use. */
 const laydowns = ({ launch, play: { laydownBoard } }: ShotProblem): readonly number[] => {
   const usual = xToBoard(launch.x);
   const isOffered = (board: number): boolean => board >= laydownBoard.least && board <= laydownBoard.most;

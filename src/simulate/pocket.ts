@@ -8,10 +8,10 @@ export const POCKET_BOARD = 17.5;
 export const THIN_BOARD = 16.5;
 export const HIGH_BOARD = 18.5;
 
-/** How far past the pocket's nearer edge a ball ends, m; negative inside. @param pinsX  where it ended, m in W */
+/** Distance of a ball at the pins outside the pocket's nearer edge, m; negative inside. @param pinsX  where it ended, m in W */
 export const pastPocket = (pinsX: number): number =>
   Math.max(boardToX(HIGH_BOARD) - pinsX, pinsX - boardToX(THIN_BOARD));
 
-/** Whether a shot came to the pocket. @param pinsX  where it ended, m in W */
+/** Whether a shot reached the pocket. @param pinsX  where it ended, m in W */
 export const isAtPocket = (outcome: Shot['outcome'], pinsX: number): boolean =>
   outcome === 'pins' && pastPocket(pinsX) <= 0;

@@ -2,6 +2,7 @@ import { LANE_LENGTH } from '../base/constants.js';
 import { fromKeys } from '../base/from-keys.js';
 import { DEGREE, FOOT, MPH, RPM, to } from '../base/units.js';
 import { atan2 } from '../math/atan.js';
+import { clamp } from '../math/clamp.js';
 import { hypot } from '../math/hypot.js';
 import { xToBoard } from '../motion/lane/boards.js';
 import type { Shot } from '../motion/shot/shot.js';
@@ -28,7 +29,7 @@ export function pathAnswer(shot: Shot): PathPoint[] {
     if (y > shot.y[last] + 1e-9) break;
     while (i < last - 1 && shot.y[i + 1] < y) i += 1;
     const span = shot.y[i + 1] - shot.y[i];
-    const part = span > 0 ? Math.min(1, Math.max(0, (y - shot.y[i]) / span)) : 0;
+    const part = span > 0 ? clamp((y - shot.y[i]) / span, 0, 1) : 0;
     const at = (values: Float64Array): number => values[i] + part * (values[i + 1] - values[i]);
     const vx = at(shot.vx);
     const vy = at(shot.vy);

@@ -10,19 +10,19 @@ import {
 } from '../records/schemas/reaction-numbers.js';
 import type { Outcome } from './simulator.js';
 
-/** As much of an outcome as a score looks at, whichever engine it came from. */
+/** The part of an outcome that a score depends on, from either engine. */
 export interface Reached {
   readonly shot: Outcome['shot'];
   readonly reaction: Pick<Reaction, 'hookStart' | 'sharpness' | 'totalHook' | 'entryAngle'>;
 }
 
-/** What all reaction numbers but those of the rings are read from. */
+/** The part of an outcome that holds all reaction numbers except ring clearance. */
 export interface Readable {
   readonly shot: Outcome['shot'];
   readonly reaction: Reaction;
 }
 
-/** How a reaction number is read: in SI, and that in the unit in which answers give it. */
+/** How a reaction number is read, in SI, and how it is converted to the unit of answers. */
 interface Reading<Source> {
   readonly of: (source: Source) => number;
   readonly inUnit: (si: number) => number;
@@ -33,7 +33,7 @@ const as =
   (si: number): number =>
     to(si, unit);
 
-/** How each reaction number is read from an outcome; a wished one from what a score looks at. */
+/** How each reaction number is read from an outcome. Those that can be wished for need only `Reached`. */
 const READINGS: {
   readonly [K in ReactionId]: Reading<
     K extends WishedId ? Reached : K extends 'ringClearanceIn' ? Outcome : Readable
@@ -54,7 +54,7 @@ const READINGS: {
   revRateAtPinsRpm: { of: ({ reaction }) => reaction.spinAtPins, inUnit: as(RPM) },
 };
 
-/** Reads a number of an outcome, in the unit in which answers give it. */
+/** Reads a number of an outcome, in the unit of answers. */
 export const reader = <K extends ReactionId>(
   id: K,
 ): ((outcome: K extends 'ringClearanceIn' ? Outcome : Readable) => number) => {
@@ -66,5 +66,5 @@ export const reader = <K extends ReactionId>(
 export const wishedNumber = (wish: Wish, reached: Reached): number =>
   READINGS[NUMBER_OF_WISH[wish]].of(reached);
 
-/** That number in the unit in which answers give it. */
+/** That number in the unit of answers. */
 export const wishedInUnit = (wish: Wish, si: number): number => READINGS[NUMBER_OF_WISH[wish]].inUnit(si);

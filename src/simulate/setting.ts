@@ -23,35 +23,37 @@ import { beliefChance } from './worlds/belief-chance.js';
 import { drawDeviations, luckOf } from './worlds/deviations.js';
 import { asLearned, type Learned } from './worlds/learned.js';
 
+/** The records and the wish that a recommendation depends on. */
 export interface RecommendInputs {
   readonly bowler: Bowler;
   readonly ball: Ball;
   readonly lane: Lane;
   readonly want: Want;
-  /** What logged shots say; nothing when left out. */
+  /** What logged shots taught, if anything. */
   readonly learned?: Learned | undefined;
 }
 
+/** How a recommendation is computed. */
 export interface SettingOptions {
   /** The same seed gives the same answer, byte for byte. */
   readonly seed: number;
-  /** Threads that search, this one among them. The answer does not depend on it. */
+  /** Number of threads that search, including this one. The answer does not depend on it. */
   readonly workers: number;
-  /** Threads beside this one where they are started already; who started them stops them. */
+  /** Other threads that are already started; their starter stops them. */
   readonly threads?: readonly StartedThread[] | undefined;
   readonly pinSide: PinSide | 'both';
   readonly ruleSet?: string | undefined;
   /** Folder of the fitted regression: the package's own when left out, null to have physics alone. */
   readonly models?: string | null | undefined;
-  /** The fitted regression where others use it too, who close it; else it is opened for this setting alone. */
+  /** A fitted regression shared with other settings, which its owner closes; if left out, one is opened for this setting alone. */
   readonly regression?: SharedRegression | undefined;
-  /** Fits cores to published numbers; the answer does not depend on whether it remembers them. */
+  /** Fits cores to published numbers. Whether it remembers them changes no answer. */
   readonly fitter?: CoreFitter | undefined;
-  /** What practice's beliefs weigh beside physics: the chance, 0 to 1, that one holds; `USUAL_PRACTICE_WEIGHT` when left out. */
+  /** Weight of practice beside physics: the chance, 0 to 1, that a belief holds; `USUAL_PRACTICE_WEIGHT` when left out. */
   readonly practiceWeight?: number | undefined;
-  /** Makes balls ready to drill; one that remembers them answers as one that does not. */
+  /** Makes balls ready to drill. Whether it remembers them changes no answer. */
   readonly readyBall?: typeof ballProblem | undefined;
-  /** How much is tried; the usual budget when left out. */
+  /** Number of cores, worlds, layouts and shots to try; the usual budget when left out. */
   readonly budget?: Budget | undefined;
   readonly onProgress?: (progress: { stage: Stage; done: number; total: number }) => void;
 }
@@ -67,7 +69,7 @@ export interface Setting {
   readonly practice: Practice;
   readonly seed: number;
   readonly practiceWeight: number;
-  /** The chance that a belief of practice holds: as practice weighs, moved by logged shots. */
+  /** The chance that a belief of practice holds: the weight of practice, updated by logged shots. */
   readonly chanceOf: (belief: Belief) => number;
   readonly sides: readonly PinSide[];
   /** The fitted regression, opened when it is first asked for. */
@@ -77,11 +79,11 @@ export interface Setting {
   readonly progress: (stage: Stage) => (done: number, total: number) => void;
 }
 
-/** What is left of a setting when its engine has stopped: enough to answer about shots that were rolled. */
+/** What remains of a setting once its engine has stopped: enough to answer about shots already rolled. */
 export type Grounds = Omit<Setting, 'evaluator' | 'regression'>;
 
 /**
- * Makes a setting, hands it to `use`, and stops its engine whatever happens.
+ * Makes a setting, passes it to `use`, and stops its engine in any case.
  *
  * @throws {Refusal} when the ball's numbers fit no core or the grip cannot be placed
  */

@@ -3,6 +3,13 @@ import { oncePer } from '../base/once-per.js';
 import { DEGREE, FOOT, from, MPH, RPM } from '../base/units.js';
 import { boardToX } from '../motion/lane/boards.js';
 import type { OilPattern } from '../motion/lane/oil.js';
+import {
+  CARRY_LENGTH,
+  EDGE_LENGTH,
+  EDGE_WIDTH,
+  TRACK_HALF_WIDTH,
+  TRACK_PINS_BOARD,
+} from '../motion/lane/usual-oil.js';
 import type { Traffic } from '../motion/lane/wear.js';
 import type { Launch, Release } from '../motion/shot/release.js';
 import type { BallProblem } from '../prepare/ball-problem.js';
@@ -17,7 +24,7 @@ import { type Deviations, middleWorld, NO_DEVIATIONS } from './worlds/deviations
 import type { Learned } from './worlds/learned.js';
 import { shotScatterOf } from './worlds/release-scatter.js';
 
-/** Everything a shot needs, as plain data in SI, so that a worker can be handed it. */
+/** Everything a shot needs, as plain data in SI, so that it can be passed to a worker. */
 export interface ShotProblem {
   readonly ball: BallProblem;
   readonly release: Release;
@@ -26,17 +33,17 @@ export interface ShotProblem {
   /** Finish of the cover. */
   readonly grit: number;
   readonly play: Play;
-  /** On the line of the usual middle layout; from it each layout finds its own. */
+  /** The line of the usual middle layout, from which each layout finds its own. */
   readonly launch: Launch;
   /** The nominal world first. */
   readonly worlds: readonly Deviations[];
-  /** The same worlds but the nominal, marked exactly and with the most typical core. */
+  /** All worlds but the nominal one, with the layout marked exactly and the most typical core. */
   readonly luck: readonly Deviations[];
 }
 
-/** What a bowler can and would play on this lane, in boards from the own side. */
+/** The lines that a bowler can and would play on this lane, in boards from the bowler's own side. */
 export interface Play {
-  /** Where the ball may be laid down: one board when the bowler names it. */
+  /** Where the ball may be laid down; a single board if the bowler names one. */
   readonly laydownBoard: { readonly least: number; readonly most: number };
   /** Steepest direction in which a ball is sent, to either side, rad. */
   readonly steepest: number;
@@ -67,12 +74,8 @@ const playOf = (lane: Lane, bowler: Bowler): Play => {
   };
 };
 
-/** How fast the film fades at a zone's edges. Assumed, no source. */
-const EDGE_LENGTH_FT = 1.5;
-const EDGE_BOARDS = 0.75;
-
-/** A bowler's release, a left-hander's as its mirror image: every quantity is measured from the own side. */
-export const releaseOf = (bowler: Bowler, ball: BallProblem): Release => ({
+/** A bowler's release. Every quantity is measured from the bowler's own side, so a left-hander's is mirrored. */
+const releaseOf = (bowler: Bowler, ball: BallProblem): Release => ({
   speed: from(bowler.speedMph, MPH),
   spin: from(bowler.revRateRpm, RPM),
   axisTilt: from(bowler.axisTiltDeg, DEGREE),
@@ -106,18 +109,14 @@ function newPattern(lane: Lane, hand: Bowler['hand']): OilPattern {
     frictionOiled: lane.frictionOiled ?? USUAL_FRICTION.oiled,
     frictionDry: lane.frictionDry ?? USUAL_FRICTION.dry,
     filmScale: NOMINAL_SURFACE.filmScale,
-    edgeLength: from(EDGE_LENGTH_FT, FOOT),
-    edgeWidth: EDGE_BOARDS * BOARD,
+    edgeLength: EDGE_LENGTH,
+    edgeWidth: EDGE_WIDTH,
     ...(lane.games ? { traffic: trafficOf(lane, lane.games, hand) } : {}),
   };
 }
 
-/** Where most balls run, boards from the worn side: laid down, at the pattern's end, in the pocket. Assumed. */
-const TRACK_BOARDS = { laydown: 20, pocket: 17.5 };
-
-/** From the track's middle to where no ball runs, and how far past the pattern's end oil is carried. Assumed. */
-const TRACK_HALF_WIDTH_BOARDS = 6;
-const CARRY_LENGTH_FT = 8;
+/** Where most balls are laid down, board from the worn side. Assumed, no source. */
+const TRACK_LAYDOWN_BOARD = 20;
 
 /**
  * The games on a lane: a track from the laydown out to the pattern's usual breakpoint and back to the pocket, on this hand's side or
@@ -130,17 +129,17 @@ function trafficOf(lane: Lane, games: number, hand: Bowler['hand']): Traffic {
   return {
     games,
     track: [
-      { y: 0, x: at(TRACK_BOARDS.laydown) },
+      { y: 0, x: at(TRACK_LAYDOWN_BOARD) },
       { y: endY, x: at(usualBreakpoint(lane.patternFt).board) },
-      { y: LANE_LENGTH, x: at(TRACK_BOARDS.pocket) },
+      { y: LANE_LENGTH, x: at(TRACK_PINS_BOARD) },
     ],
-    halfWidth: TRACK_HALF_WIDTH_BOARDS * BOARD,
+    halfWidth: TRACK_HALF_WIDTH,
     endY,
-    carryLength: from(CARRY_LENGTH_FT, FOOT),
+    carryLength: CARRY_LENGTH,
   };
 }
 
-/** The problem with only its nominal world, which is the middle of what is known, and a launch down the middle, from which a line is sought. */
+/** The problem before a line is found: its only world is the nominal one, the middle of what is known, and its launch is a placeholder. */
 export const unaimedProblem = (
   lane: Lane,
   bowler: Bowler,

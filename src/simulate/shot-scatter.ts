@@ -9,14 +9,14 @@ import type { ShotProblem } from './shot-problem.js';
 import { simulator } from './simulator.js';
 import { drawDeviations, withShot } from './worlds/deviations.js';
 
-/** How far a bowler's shots scatter: standard deviations of reaction numbers, in the units of answers. */
+/** Scatter of a bowler's shots: standard deviations of reaction numbers, in the units of answers. */
 export type ShotScatter = Readonly<Record<ComparedId, number>>;
 
 const SHOTS = 32;
 
 /**
- * The scatter of reaction numbers from shot to shot: the usual middle layout on its line, lane and ball as they are, the
- * release as repeatable as the bowler is. Over the shots that reach the pins, if at least two do.
+ * Scatter of reaction numbers from shot to shot: only the release varies, as much as the bowler's does, with the usual middle layout on
+ * its line, on the nominal lane and ball. Over the shots that reach the pins, if at least two do.
  */
 export function shotScatter(problem: ShotProblem, bowler: Bowler, seed: number): ShotScatter {
   const engine = simulator(problem);

@@ -5,9 +5,9 @@ import type { ShotProblem } from './shot-problem.js';
 import { type Outcome, simulator } from './simulator.js';
 import type { StartedThread } from './started-threads.js';
 
-/** Threads that roll shots beside this one. */
+/** This thread and others that roll shots. */
 export interface ShotThreads {
-  /** The physics engine in this thread and in those; the answers are the same as in this one alone, in the same order. */
+  /** The physics engine in all threads; outcomes and their order are the same as in this thread alone. */
   evaluator(problem: ShotProblem): Evaluator;
   /** What the engine does with the probe shots; where there are threads, one of them has rolled them. */
   fingerprint(): Promise<Fingerprint>;
@@ -17,12 +17,12 @@ export interface ShotThreads {
 export const shotThreads = (threads: readonly StartedThread[]): ShotThreads => ({
   evaluator(problem) {
     if (threads.length === 0) return localEvaluator(problem);
-    const told = Promise.all(threads.map(({ run }) => run<null>(problem)));
-    told.catch(() => undefined); // said when the first shots are asked for
+    const ready = Promise.all(threads.map(({ run }) => run<null>(problem)));
+    ready.catch(() => undefined); // a failure is reported with the first shots
     return sharedEvaluator(
       problem,
       threads.map(({ run }) => async (task) => {
-        await told;
+        await ready;
         return run<readonly RolledShare[]>(task);
       }),
     );
@@ -30,7 +30,7 @@ export const shotThreads = (threads: readonly StartedThread[]): ShotThreads => (
   fingerprint: async () => threads[0]?.probed ?? fingerprint(),
 });
 
-/** Trials go to whoever is free, this thread among them. @param others  take shares of trials in other threads */
+/** Trials go to any thread that is free, including this one. @param others  take shares of trials in other threads */
 function sharedEvaluator(
   problem: ShotProblem,
   others: readonly ((task: SharedTrials) => Promise<readonly RolledShare[]>)[],
@@ -59,7 +59,7 @@ function sharedEvaluator(
           here(),
         ]);
       } finally {
-        Atomics.store(taken, 0, trials.length); // after a failure none goes on
+        Atomics.store(taken, 0, trials.length); // after a failure no thread goes on
       }
       return outcomes;
     },

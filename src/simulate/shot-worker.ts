@@ -4,11 +4,11 @@ import { type RolledShare, type SharedTrials, takeShare } from './shares.js';
 import type { ShotProblem } from './shot-problem.js';
 import { type Simulator, simulator } from './simulator.js';
 
-/** What a thread is asked: what its engine does with the probe shots; to make ready for a problem; to roll trials of that. */
+/** A task for a thread: roll the probe shots, make ready for a problem, or roll trials of that problem. */
 export type ShotTask = 'fingerprint' | ShotProblem | SharedTrials;
 export type ShotResult = Fingerprint | null | readonly RolledShare[];
 
-/** What this thread, which works on one problem all its life, was made ready for. */
+/** The problem that this thread was made ready for. A thread works on one problem only. */
 const ready: { for?: { readonly problem: ShotProblem; readonly engine: Simulator } } = {};
 
 /** Entry of a worker thread: tasks as they come. */
@@ -18,7 +18,7 @@ export function workOn(task: ShotTask): ShotResult {
     ready.for = { problem: task, engine: simulator(task) };
     return null;
   }
-  const { problem, engine } = ready.for!; // told before any trial
+  const { problem, engine } = ready.for!; // the problem comes before any trial
   const rolled: RolledShare[] = [];
   for (;;) {
     const share = takeShare(task, (trial) => outcomeOf(trial, problem, engine));

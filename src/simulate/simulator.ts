@@ -27,7 +27,7 @@ import type { AssumedSurface } from './worlds/assumed-surface.js';
 import type { Deviations } from './worlds/deviations.js';
 import { asMade } from './worlds/made-ball.js';
 
-/** What one layout does in one world: numbers only, cheap to hand between workers. SI. */
+/** What one layout does in one world: numbers only, cheap to send between threads. SI. */
 export interface Outcome {
   /** The line that was played, before the world's scatter. */
   readonly launch: Launch;
@@ -41,16 +41,16 @@ export interface Outcome {
   readonly reachesPocket: boolean;
 }
 
-/** Simulates shots of one problem. Holds the prepared balls and lanes; a worker makes its own. */
+/** Simulates shots of one problem. Holds prepared balls and lanes; each worker makes its own. */
 export interface Simulator {
-  /** All that a shot with a layout in a world depends on, but the line. */
+  /** Everything that a shot with a layout in a world depends on, except the line. */
   inputs(layout: Layout, deviations: Deviations): WorldInputs;
   shot(layout: Layout, deviations: Deviations, launch: Launch): RolledShot;
   /** A layout's nominal shot on its own line, the one that brings it to the pocket. @param near  a line near it, if known */
   ownShot(layout: Layout, near?: Launch): RolledShot;
   /** The numbers of a shot. */
   read(rolled: RolledShot): Outcome;
-  /** The numbers of a shot from a launch; on the layout's own line when none is given. @param near  a line near that */
+  /** The numbers of a shot from a launch, or on the layout's own line if none is given. @param near  a line near that */
   outcome(layout: Layout, deviations: Deviations, launch?: Launch, near?: Launch): Outcome;
   /** The numbers of the nominal shot of a virtual ball, on its own line. */
   mixed(ball: MixedBall, near?: Launch): Outcome;
@@ -58,7 +58,7 @@ export interface Simulator {
   altered(ball: AlteredBall, deviations: Deviations, launch: Launch): Outcome;
 }
 
-/** What a shot depends on, but the line. SI. */
+/** Everything that a shot depends on, except the line. SI. */
 export interface WorldInputs {
   readonly body: RollingBody;
   readonly release: Release;
@@ -71,15 +71,16 @@ export interface RolledShot {
   readonly launch: Launch;
   readonly shot: LeanShot;
   readonly ball: MassProperties;
-  /** Rolls it again for samples that hold all that can be known of them. */
+  /** Rolls it again for samples with all columns. */
   readonly full: () => Shot;
   /**
-   * Rolls the same with the ball half a turn farther round its axis at release; null in a world that has a spin phase of its
-   * own. The mean of both is the mean over all phases: what an offset centre of mass does to a shot swings once a turn.
+   * Rolls the same shot with the ball turned half a turn farther about its axis at release; null in a world that draws its spin
+   * phase. The mean of both is the mean over all phases, since the effect of an offset centre of mass swings once a turn.
    */
   readonly opposite: (() => LeanShot) | null;
 }
 
+/** Prepares to simulate shots of a problem, whose first world is the nominal one. */
 export function simulator(problem: ShotProblem): Simulator {
   const { ball, release, pattern } = problem;
   const [nominal] = problem.worlds;
@@ -108,7 +109,7 @@ export function simulator(problem: ShotProblem): Simulator {
     freshSurface: deviations.surface,
   });
 
-  /** Makes a ball ready to roll in a world, from any launch; each shot has columns of its own, or those lent. */
+  /** Makes a ball ready to roll in a world, from any launch. Each shot has columns of its own, or lent ones. */
   const rolling = (
     { body, release: scattered, surface, freshSurface }: WorldInputs,
     deviations: Deviations,
@@ -164,7 +165,7 @@ export function simulator(problem: ShotProblem): Simulator {
     reachesPocket: isAtPocket(rolled.shot.outcome, rolled.shot.x[rolled.shot.x.length - 1]),
   });
 
-  // the shots of one outcome are rolled in lent columns: nothing but its numbers outlives it
+  // the shots of one outcome are rolled in lent columns, since only numbers are kept of them
   const outcome = (layout: Layout, deviations: Deviations, launch?: Launch, near?: Launch): Outcome => {
     lender.beginAnew();
     if (launch) return read(ready(layout, deviations, lender)(launch));
@@ -195,19 +196,19 @@ export function simulator(problem: ShotProblem): Simulator {
   return { inputs, shot, ownShot: (layout, near) => ownShot(layout, near), read, outcome, mixed, altered };
 }
 
-/** The line as a world's scatter leaves it. */
+/** A line with a world's scatter added. */
 export const scatteredLaunch = (launch: Launch, deviations: Deviations): Launch => ({
   ...launch,
   angle: launch.angle + deviations.launchAngle,
 });
 
-/** The PAP the ball really has: the layout is marked from the one that was measured. */
+/** The true PAP in a world; the layout was marked from the measured one. */
 function truePap(pap_B: Vec3, { papOver, papUp }: Deviations): Vec3 {
   const { over, up } = overAndUp(pap_B);
   return papOver === 0 && papUp === 0 ? pap_B : ballPoint(over + papOver, up + papUp);
 }
 
-/** The layout as it came out on the ball: marking errors added, kept where it can be drilled. */
+/** The layout as marked on the ball in a world: marking errors added, pin-to-PAP at least 0. */
 export const markedLayout = (layout: Layout, deviations: Deviations): Layout => ({
   drillingAngle: layout.drillingAngle + deviations.drillingAngle,
   pinToPap: Math.max(0, layout.pinToPap + deviations.pinToPap),

@@ -2,7 +2,7 @@ import type { Fingerprint } from '../regression/fingerprint.js';
 import { threadPool } from '../threads/thread-pool.js';
 import type { ShotResult, ShotTask } from './shot-worker.js';
 
-/** A thread for shots that has been started: it loads the engine by itself, and rolls the probe shots to warm up. */
+/** A started thread for shots: it loads the engine by itself, and rolls the probe shots to warm up. */
 export interface StartedThread {
   run<T extends ShotResult>(task: ShotTask): Promise<T>;
   /** What the engine does with the probe shots. */
@@ -10,9 +10,9 @@ export interface StartedThread {
 }
 
 /**
- * Starts threads at once, hands them over, and stops them however that ends.
+ * Starts threads at once, passes them to `use`, and stops them in any case.
  *
- * This file loads nothing of the engine, so that they can be started before it.
+ * This file imports nothing of the engine, so that threads can start before the engine is loaded.
  *
  * @param count  may be 0
  */
@@ -28,7 +28,7 @@ export async function withStartedThreads<T>(
       pools.map((pool) => {
         const run = async <R extends ShotResult>(task: ShotTask): Promise<R> => (await pool.run(task)) as R;
         const probed = run<Fingerprint>('fingerprint');
-        probed.catch(() => undefined); // said when it is asked for
+        probed.catch(() => undefined); // a failure is reported where the result is used
         return { run, probed };
       }),
     );

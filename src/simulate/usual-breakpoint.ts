@@ -1,6 +1,6 @@
 import { loadPractice } from '../records/shared/shared-data.js';
 
-/** Where the path is meant to be widest on a pattern of a length, board: its feet less a number (common practice, no source). */
+/** Board of the usual breakpoint on a pattern of a given length: the length in feet less a number (common practice, no source). */
 export function usualBreakpoint(patternFt: number): {
   readonly board: number;
   readonly patternFtLess: number;

@@ -11,18 +11,18 @@ export interface Played {
   readonly reaction: Reaction;
 }
 
-/** The lane's edge, where boards are counted at their middles. */
+/** The lane's edge, on a scale where each board's number is at its middle. */
 const EDGE_BOARD = 0.5;
 
-/** Standard deviations of the bowler's direction that a line keeps from the gutter where it is widest (a choice of this project). */
+/** Distance that a line keeps from the gutter at its widest point, in standard deviations of the bowler's direction (a choice of this project). */
 const KEPT_CLEAR = 2;
 
-/** Boards nearer than that which weigh as much as any other tolerance. */
+/** Tolerance of that distance, boards. */
 const CLEAR_TOLERANCE = 1;
 
 /**
- * How much nearer to its gutter a shot comes than a bowler lets it, given how the direction scatters: 0 for no nearer. Square
- * of boards, in tolerances.
+ * Penalty for a shot that comes nearer to its gutter than bowlers allow, given the scatter of their direction: the square of the
+ * missing distance in tolerances; 0 if none is missing.
  */
 export function tooWide({ reaction: { breakpointX, breakpointY } }: Played, { aimScatter }: Play): number {
   const clear = xToBoard(breakpointX) - EDGE_BOARD;
@@ -31,11 +31,11 @@ export function tooWide({ reaction: { breakpointX, breakpointY } }: Played, { ai
 }
 
 /**
- * How far a shot is from the lines that bowlers play on such a pattern: 0 for none at all.
+ * How far a shot is from the lines that bowlers play on such a pattern; 0 for a usual line.
  *
- * Sum of squares over what one sees of a line (laydown, board at the arrows, direction, breakpoint, entry angle), each by how
- * far it lies outside its usual range, in tolerances, and how much too near it comes to the gutter. The breakpoint's range is a
- * single board, so there is one best line.
+ * Sum of squares over the visible properties of a line (laydown, board at the arrows, direction, breakpoint, entry angle): for each the
+ * distance outside its usual range, in tolerances. The penalty for coming too near to the gutter is added. The range of the breakpoint
+ * is a single board, so there is one best line.
  */
 export function offUsual(played: Played, play: Play): number {
   const { shot, reaction } = played;
@@ -59,10 +59,10 @@ const outside = (
   range: { readonly least: number; readonly most: number; readonly tolerance: number },
 ): number => Math.max(0, range.least - value, value - range.most) / range.tolerance;
 
-/** Board that a shot crosses at the arrows, between samples; a shot that never gets there gives NaN. */
+/** Board that a shot crosses at the arrows; NaN where it never gets there. */
 export const arrowsBoard = (shot: LeanShot): number => boardCrossed(shot, from(ARROWS_FT, FOOT));
 
-/** Board that a shot crosses so far from the foul line, m, between samples; NaN where it never gets there. */
+/** Board that a shot crosses at a distance from the foul line, m, interpolated between samples; NaN where it never gets there. */
 export function boardCrossed({ x, y }: LeanShot, distance: number): number {
   const i = y.findIndex((each) => each >= distance);
   const share = (distance - y[i - 1]) / (y[i] - y[i - 1]);

@@ -20,10 +20,10 @@ const { problemScorer } = await built<typeof import('../../src/search/surrogate/
   'search/surrogate/problem-scorer',
 );
 const { rankInWorlds } = await built<typeof import('../../src/search/rank.js')>('search/rank');
-const { openRegression } = await built<typeof import('../../src/regression/open-regression.js')>(
+const { shareRegression } = await built<typeof import('../../src/regression/open-regression.js')>(
   'regression/open-regression',
 );
-const { MODELS, readModel } =
+const { MODELS, readWholeModel } =
   await built<typeof import('../../src/regression/model-files.js')>('regression/model-files');
 const { openModel } =
   await built<typeof import('../../src/regression/reaction-model.js')>('regression/reaction-model');
@@ -108,7 +108,7 @@ async function engines(
   const rolled = nominalShots(setting);
   await rolled.roll(grid(0.5, 10));
   const nominal = rolled.allowed();
-  const regression = await openRegression();
+  const regression = await shareRegression().open();
   if (regression.kind === 'unusable') throw new Error(regression.why.code);
   const targets = targetsOf(
     WANT,
@@ -151,7 +151,7 @@ const TIMES = 5;
 
 /** How much longer plain arithmetic takes than the runtime for the same rows, which it must answer alike. */
 async function plainAgainstRuntime(): Promise<number> {
-  const stored = await readModel(MODELS);
+  const stored = await readWholeModel(MODELS);
   if (stored.kind === 'unusable') throw new Error(stored.why.code);
   const { file, card } = stored;
   const { inputs, outputs, fit } = card;

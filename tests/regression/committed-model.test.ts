@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { CARD_FILE, cardSchema, MODEL_FILE } from '../../src/regression/card.js';
 import { FEATURES } from '../../src/regression/features.js';
 import { fingerprint, isSamePhysics } from '../../src/regression/fingerprint.js';
-import { MODELS, readModel } from '../../src/regression/model-files.js';
+import { isOfThisEngine, MODELS, readWholeModel } from '../../src/regression/model-files.js';
 import { openModel } from '../../src/regression/reaction-model.js';
 import { TARGETS } from '../../src/regression/targets.js';
 import { modelPage } from '../fit/model-page.js';
@@ -26,8 +26,9 @@ const rmse = card.outputs.map(({ si, heldOut }) => si * heldOut.rmse);
 
 describe('the committed regression', () => {
   test('is of the physics engine as it is: after a change of it, run `npm run fit`', async () => {
-    const stored = await readModel();
+    const stored = await readWholeModel(MODELS);
     expect(stored.kind === 'unusable' ? stored.why : 'ready').toBe('ready');
+    expect(await isOfThisEngine(card)).toBe(true);
   });
 
   /*

@@ -4,7 +4,8 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { RegressionNotice } from '../../src/records/answers/statements/regression-notices.js';
 import { CARD_FILE, MODEL_FILE, NEXT_MODEL_FILE } from '../../src/regression/card.js';
-import { MODELS, readModel } from '../../src/regression/model-files.js';
+import { MODELS } from '../../src/regression/model-files.js';
+import { shareRegression } from '../../src/regression/open-regression.js';
 
 let folder: string;
 beforeEach(async () => {
@@ -15,8 +16,10 @@ afterEach(() => rm(folder, { recursive: true }));
 
 /** Why the model in the folder is not used; null when it is. */
 const why = async (): Promise<RegressionNotice['code'] | null> => {
-  const stored = await readModel(folder);
-  return stored.kind === 'unusable' ? stored.why.code : null;
+  const shared = shareRegression(folder);
+  const regression = await shared.open();
+  await shared.close();
+  return regression.kind === 'unusable' ? regression.why.code : null;
 };
 
 /** Writes the card again with something in it changed. */

@@ -4,7 +4,7 @@ import { USUAL_BUDGET } from '../../src/prepare/budget.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { DEMO, demoBalls, demoBowlers, demoLanes, type Shelved } from '../../src/records/read/shelf.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
-import { readModel } from '../../src/regression/model-files.js';
+import { isOfThisEngine, MODELS, readWholeModel } from '../../src/regression/model-files.js';
 import { keyOf } from '../../src/search/candidates/candidates.js';
 import type { NominalShot } from '../../src/search/candidates/nominal-shots.js';
 import { orderRules } from '../../src/search/order-rules.js';
@@ -127,8 +127,9 @@ export async function prove(
   folder: string | null = null,
   models?: string | null,
 ): Promise<Proof> {
-  const stored = models === null ? null : await readModel(models);
-  const model = stored?.kind === 'ready' ? stored.card.file.sha256 : null;
+  const stored = models === null ? null : await readWholeModel(models ?? MODELS);
+  const model =
+    stored?.kind === 'ready' && (await isOfThisEngine(stored.card)) ? stored.card.file.sha256 : null;
   const of = { proof: proofCase.inputs, physics: physicsNow(), model };
   return remembered(folder, of, () =>
     withBruteForce(

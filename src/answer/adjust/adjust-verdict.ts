@@ -16,7 +16,7 @@ interface Judged {
   readonly worlds: number;
 }
 
-/** What to do first, or that nothing need or can be done; and where what the ball did is not what simulation has it do. */
+/** What to do first, or that nothing needs to be done or can be done; and where the simulation differs from what the ball did. */
 export function adjustVerdict({
   wished,
   remedies,

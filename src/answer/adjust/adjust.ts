@@ -31,7 +31,7 @@ export interface AdjustInputs {
   readonly lane: Lane;
   /** At least one. */
   readonly asked: AskedChanges;
-  /** What a person says that the ball did; it counts before what the log says. */
+  /** What the ball did according to the person, which takes precedence over the log. */
   readonly told: Readonly<Partial<Record<WishedId, number>>>;
   /** The night that is meant, of this ball on this lane; null for none. */
   readonly night: Night | null;
@@ -132,7 +132,7 @@ export async function adjust(inputs: AdjustInputs, options: SettingOptions): Pro
 const playedFrom = (bowler: Bowler, laydownBoard: number | null): Bowler =>
   laydownBoard === null ? bowler : { ...bowler, laydownBoard };
 
-/** What a person says that the ball did, and of the rest what the log says. */
+/** What the ball did: according to the person, and for all other numbers according to the log. */
 const didBy = (told: AdjustInputs['told'], logged: NightDid['did']): Partial<Record<WishedId, Did>> =>
   Object.fromEntries(
     WISHED_IDS.flatMap((id): [WishedId, Did][] => {

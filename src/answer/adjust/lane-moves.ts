@@ -10,9 +10,9 @@ import type { Setting } from '../../simulate/setting.js';
 import { type Outcome, simulator } from '../../simulate/simulator.js';
 import { arrowsBoard } from '../../simulate/usual-line.js';
 
-/** A line beside the one that was played, from which the ball reaches the pocket, too. */
+/** Another line than the one played, on which the ball also reaches the pocket. */
 export interface LaneMove {
-  /** Boards that feet and target move, farther inside where positive. */
+  /** Boards by which feet and target move, positive toward the inside. */
   readonly feetBoards: number;
   readonly targetBoards: number;
   readonly laydownBoard: number;
@@ -24,8 +24,8 @@ export interface LaneMove {
 const FEET = [-6, -5, -4, -3, -2, -1, 1, 2, 3, 4, 5, 6];
 
 /**
- * Moves on the lane with the ball as it is drilled: the feet by some boards, the target by as many as bring the ball to the pocket again,
- * so parallel moves and angular ones alike. Each is rolled in all worlds of the setting.
+ * Moves on the lane with the ball as drilled: the feet move by some boards, and the target by as many as bring the ball back to the
+ * pocket. These include parallel and angular moves. Each is rolled in all worlds of the setting.
  *
  * @param from  the line that was played
  */

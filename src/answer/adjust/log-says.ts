@@ -12,7 +12,7 @@ import type { WantedChange } from './weigh-remedy.js';
 
 type Cause = LearnedAnswer['misfit']['causes'][number];
 
-/** What logged shots teach: whether they can be believed, and what worlds are drawn from. */
+/** What logged shots teach: whether they fit the model, and the posterior that worlds are drawn from. */
 export interface LogTold {
   readonly answer: {
     readonly misfit: Pick<LearnedAnswer['misfit'], 'isDoubtful'> & { readonly causes: readonly Cause[] };
@@ -20,16 +20,16 @@ export interface LogTold {
   readonly learned: Learned;
 }
 
-/** What is learned of the release; all else that is learned is the lane's and the cover's. */
+/** The learned numbers that belong to the release; all others belong to lane and cover. */
 const RELEASE: readonly string[] = RELEASE_COORDINATES;
 
-/** From this share of the wanted change on, something else than the ball explains most of it. */
+/** Something other than the ball explains a miss if it accounts for at least this share of the wanted change. */
 const MOST = 0.5;
 
 /**
- * What the log says besides the ball: that it cannot be as it is taken to be, and whether what it teaches of the release or of the lane
- * explains the miss. Each is borne out by a shot with that alone as stated: it comes nearer by at least half of what is missing, and by
- * what a person could see.
+ * What the log says about causes other than the ball: that it does not fit the model, or that what it teaches about the release or the
+ * lane explains the miss. Such a cause is confirmed by a shot in which it alone is as stated: the shot must come nearer to the wish by
+ * at least half of what is missing, and by a difference that a person could see.
  *
  * @param records  the ball as it is drilled and played, without what was learned
  */
@@ -81,7 +81,7 @@ const doubtOf = ({ reading, lane, by }: Cause): readonly AdjustRemark[] => [
   ...(reading === null ? [] : [{ code: 'reads-off' as const, params: { of: reading, by } }]),
 ];
 
-/** What was learned of some coordinates, the others in the middle of what was known before. */
+/** The posterior of some coordinates, with the others at the middle of the prior. */
 const only = (learned: Learned, is: (what: string) => boolean): Learned => ({
   ...learned,
   mean: learned.mean.map((mean, i) => (is(learned.coordinates[i]) ? mean : 0)),

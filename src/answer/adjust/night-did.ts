@@ -6,27 +6,27 @@ import { hypot } from '../../math/hypot.js';
 import type { WishedId } from '../../records/schemas/reaction-numbers.js';
 import type { LoggedShot, Night } from '../../records/schemas/shot-log.js';
 
-/** A number with how far off it may be, one standard deviation, in its unit of answers. */
+/** A number and its standard deviation, in the unit of answers. */
 export interface Read {
   readonly value: number;
   readonly deviation: number;
 }
 
-/** What a night's readings say that the ball did. */
+/** What the ball did according to a night's readings. */
 export interface NightDid {
   readonly laydownBoard: number | null;
   readonly did: Readonly<Partial<Record<WishedId, Read>>>;
 }
 
-/** Lengths of lane from the foul line to the arrows that the lane is long. */
+/** Length of the lane, in distances from the foul line to the arrows. */
 const ARROWS_IN_LANE = to(LANE_LENGTH, FOOT) / ARROWS_FT;
 
-/** How far off a distance or a hook by eye may be (assumed, no source). */
+/** Error of a distance or a hook judged by eye, one standard deviation (assumed, no source). */
 const BY_EYE = { hookStartFt: 2, totalHookBoards: 2 } as const;
 
 /**
- * What a night's readings come to. Total hook is read off three boards: the line from the laydown over the arrows, drawn on to the pins,
- * and where the ball got there, so one board at the arrows is four at the pins.
+ * What the ball did according to a night's readings. Total hook follows from three boards: the line from the laydown over the arrows is
+ * extended to the pins and compared with the board there, so an error of one board at the arrows makes four at the pins.
  */
 export function nightDid(night: Night): NightDid {
   const { readings } = nightMeans(night);

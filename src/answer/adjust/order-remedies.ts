@@ -1,7 +1,7 @@
 import { IN_A_NIGHT } from '../../records/answers/parts/over-scatter.js';
 import { REMEDY_KINDS, type RemedyKind } from '../../records/answers/statements/adjustments.js';
 
-/** As much of a remedy as its place depends on. */
+/** The part of a remedy that its place depends on. */
 export interface Placed {
   readonly kind: RemedyKind;
   /** What it leaves missing, in deviations of the bowler's shots. */
@@ -31,7 +31,7 @@ const placeOf = ({ kind, miss, verdict }: Placed): readonly number[] => [
 /** Whether a remedy can be taken back. */
 export const isUndone = (kind: RemedyKind): boolean => kind !== 'plug-and-redrill';
 
-/** Of remedies in order, those to recommend: of each kind the first, if it helps. */
+/** The remedies to recommend: the first of each kind, if it helps. */
 export const recommended = <T extends Placed>(ordered: readonly T[]): readonly T[] =>
   ordered.filter(
     (each) => each.verdict === 'helps' && each === ordered.find(({ kind }) => kind === each.kind),

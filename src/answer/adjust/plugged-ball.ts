@@ -3,10 +3,10 @@ import type { Ball } from '../../records/schemas/ball.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 
-/** Earlier drillings that a ball's record holds at most. */
+/** Most earlier drillings that a ball's record may hold. */
 const MOST_DRILLINGS = 5;
 
-/** A drilled ball with its holes plugged, ready to drill again; null for one that was drilled too often to be told. */
+/** A drilled ball with its holes plugged, ready to drill again; null if it was drilled more often than a record can hold. */
 export function pluggedBall(ball: Ball, layout: LayoutNumbers, bowler: Bowler): Ball | null {
   const { drilledBefore = [] } = ball;
   if (drilledBefore.length >= MOST_DRILLINGS) return null;

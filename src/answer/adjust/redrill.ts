@@ -68,7 +68,7 @@ export async function rollRedrilled(
  *
  * @param before  the ball as it is drilled, in the nominal world
  */
-export async function likelyLayouts(
+async function likelyLayouts(
   setting: Setting,
   before: Outcome,
   wanted: WantedChange,

@@ -54,7 +54,7 @@ export interface RolledAlike {
   }[];
 }
 
-/** What practice believes of a layout on some ball, beside the usual layout of the ball as drilled. */
+/** Effects of the beliefs on a layout on some ball, relative to the usual layout of the ball as drilled. */
 type Weigh = (on: RolledOnBall, layout: LayoutNumbers, outcomes: readonly Outcome[]) => readonly Outcome[];
 
 /**
@@ -119,10 +119,10 @@ const GRITS = [500, 1000, 2000, 3000, 4000, 5500] as const;
 /** Finishes nearer than this are the one that the ball has, as a ratio. */
 const SAME_FINISH = 1.2;
 
-/** Speeds that are tried, mph off the bowler's own: as little as a hand held higher or lower changes (common practice, no source). */
+/** Changes of ball speed that are tried, mph: as small as those from holding the ball higher or lower (common practice, no source). */
 const SPEEDS_MPH = [-1, 1] as const;
 
-/** What can be tried without a drill and without moving: finishes, other drilled balls, a little speed. A ball that cannot be is left out. */
+/** Remedies without drilling or moving: finishes, other drilled balls, a little speed. Impossible balls are left out. */
 export async function rollUndone(
   inputs: RecommendInputs,
   { layout }: KeptBall,

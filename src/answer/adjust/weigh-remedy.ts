@@ -8,15 +8,15 @@ import { reader } from '../../simulate/readings.js';
 import type { ShotScatter } from '../../simulate/shot-scatter.js';
 import type { Outcome } from '../../simulate/simulator.js';
 
-/** By how much each number that is wished for should change, in the unit of answers. */
+/** Wanted change of each number that is wished for, in the unit of answers. */
 export type WantedChange = Readonly<Partial<Record<WishedId, number>>>;
 
-/** What a remedy does in the same worlds in which the ball was rolled without it, beside what is wanted. */
+/** Effect of a remedy, compared with the ball without it in the same worlds, and with the wanted change. */
 export interface Weighed {
   /** Mean changes, in the units of answers. */
   readonly effect: Readonly<Record<ComparedId, number>>;
   readonly visibility: Readonly<Record<ComparedId, Visibility>>;
-  /** What is then still missing of the wanted change. */
+  /** The part of the wanted change that is then still missing. */
   readonly left: WantedChange;
   /** How far that is, in deviations of the bowler's shots. */
   readonly miss: number;
@@ -34,7 +34,7 @@ export function missOf(missing: WantedChange, scatter: ShotScatter): number {
 }
 
 /**
- * Weighs a remedy: it helps where a person could see what it changes of what is wished for, and could see that it comes nearer.
+ * Weighs a remedy. It helps if a person could see its effect on the wished numbers, and could see that it comes nearer to the wish.
  *
  * @param outcomes  with the remedy, world by world
  * @param before    without it, in the same worlds

@@ -13,7 +13,7 @@ export type AskedChanges = Readonly<
   Partial<Record<Wish, { readonly text: string; readonly asked: AskedChange }>>
 >;
 
-/** What the ball did, where a person or a log says so; by how much a log may be off. */
+/** What the ball did according to a person or a log, and the error of the log. */
 export interface Did {
   readonly value: number;
   readonly from: 'told' | 'log';
@@ -23,11 +23,11 @@ export interface Did {
 type WishedChange = AdjustAnswer['wished'][number];
 
 /**
- * What is wanted of each number beside what the ball did. Where nothing says what it did, what it does by simulation counts; a step is
- * one of what layouts of this ball attain by simulation, so it is taken from there.
+ * The wanted change of each number from what the ball did. If neither a person nor a log says what it did, the simulation counts. A step
+ * refers to what layouts of this ball attain by simulation, so its change is counted from the simulated ball.
  *
  * @param nominal   the ball as drilled, simulated
- * @param attained  layouts of an even grid, simulated; looked at for steps alone
+ * @param attained  layouts of an even grid, simulated; used for steps only
  * @throws {Refusal} for a step where no layout attains anything
  */
 export function wishedChanges(

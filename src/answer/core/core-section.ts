@@ -14,7 +14,7 @@ import type { HoleShadow } from './hole-shadows.js';
 const ORIGIN_C: Vec3 = [0, 0, 0];
 
 /** The planes that a core is shown cut by, in C: z through the pin, x toward the marker. */
-export const SECTION_PLANES: Readonly<Record<CoreSection['plane'], SectionPlane>> = {
+const SECTION_PLANES: Readonly<Record<CoreSection['plane'], SectionPlane>> = {
   'pin-marker': { origin_C: ORIGIN_C, u_C: [1, 0, 0], v_C: [0, 0, 1] },
   equator: { origin_C: ORIGIN_C, u_C: [1, 0, 0], v_C: [0, 1, 0] },
 };

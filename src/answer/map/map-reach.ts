@@ -41,7 +41,7 @@ const middleOf = ({ drilled, asymmetry }: MapRow, key: MapNumber): number =>
 const bandOfRow = ({ bands, asymmetry }: MapRow, key: MapNumber): { low: number; high: number } =>
   key === 'asymmetry' ? asymmetry : bands[key];
 
-/** How much more a drilled ball's differential may be than a new one's, in: 0.011 at most over all demo balls and rows of their maps. */
+/** Drilling adds at most about this much to a differential, in (0.011 at most over all demo balls and rows of their maps). */
 const ADDED_IN = 0.01;
 
 /**

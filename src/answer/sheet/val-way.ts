@@ -6,7 +6,7 @@ import { addScaled, cross, rotateAbout, scale, type Vec3 } from '../../math/vec3
 import type { ByTurn, MarkWays, PlacedMark } from './mark-ways.js';
 
 /** The end of the VAL that points up, as steps name it. */
-export const UPPER_VAL = 'upper end of the VAL';
+const UPPER_VAL = 'upper end of the VAL';
 
 /** How far up the VAL the point lies that shows its direction, rad. */
 const BEYOND = 0.5;

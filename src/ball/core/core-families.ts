@@ -1,5 +1,5 @@
 import { USUAL_LOBES } from '../../base/constants.js';
-import { type Mat3, mulMat, turnAboutZ } from '../../math/mat3.js';
+import { diagonal, mulMat, turnAboutZ } from '../../math/mat3.js';
 import { cos, sin } from '../../math/sin-cos.js';
 import type { CoreFamily } from '../../records/schemas/core-families.js';
 import type { Part, UnitShape } from '../solid/part.js';
@@ -11,17 +11,17 @@ import type { Lobes } from './published.js';
  * `records/schemas/core-families.ts`.
  */
 
-/** How many numbers in [0, 1) a starting shape is drawn from. */
+/** How many numbers in [0, 1) define a starting shape. */
 export const SHAPE_DIMENSIONS = 7;
 
-/** Radius of the main part before `solveCore` finds the size, m. */
+/** Radius of the main part before `solveCore` scales it, m. */
 const MAIN_RADIUS = 0.045;
 
 /**
- * The starting shape of a family that belongs to a point of the unit cube. Its parts touch but do not overlap.
+ * The starting shape that belongs to a family and a point of the unit cube. Its parts touch but do not overlap.
  *
  * @param u      `SHAPE_DIMENSIONS` numbers in [0, 1); each moves one trait of the shape
- * @param lobes  of a lobed core
+ * @param lobes  used for a lobed core only
  */
 export function startingShape(
   family: CoreFamily,
@@ -46,12 +46,12 @@ const SHAPES: Record<CoreFamily, (between: Between, lobes: Lobes) => Part[]> = {
     const head = between(1, 0.3, 0.8);
     const stacked = (low: number, half: number, radius: number, top: number, excess: number): Part => ({
       shape: { kind: 'cone', top },
-      A: diagonalOf(radius, radius, half),
+      A: diagonal([radius, radius, half]),
       c: [0, 0, low + half],
       excess: MAIN_EXCESS * excess,
     });
     const upright = stacked(0, foot, 1, between(3, 0.55, 0.95), 1);
-    const turnedOver: Part = { ...upright, A: diagonalOf(1, -1, -foot), c: [0, 0, -flange - foot] };
+    const turnedOver: Part = { ...upright, A: diagonal([1, -1, -foot]), c: [0, 0, -flange - foot] };
     return [
       turnedOver,
       stacked(-flange, flange, between(6, 1, 1.3), 1, between(5, 0.5, 1)),
@@ -66,7 +66,7 @@ const SHAPES: Record<CoreFamily, (between: Between, lobes: Lobes) => Part[]> = {
       const a = (2 * Math.PI * i) / count - fromMarker;
       return {
         shape: { kind: between(6, 0, 1) < 0.4 ? 'ball' : 'box' },
-        A: mulMat(turnAboutZ(a), diagonalOf(radial, between(3, 0.27, 0.42), between(4, 0.4, 0.75))),
+        A: mulMat(turnAboutZ(a), diagonal([radial, between(3, 0.27, 0.42), between(4, 0.4, 0.75)])),
         c: [(1 + radial) * cos(a), (1 + radial) * sin(a), 0],
         excess: MAIN_EXCESS * between(5, 0.8, 1.1),
       };
@@ -74,12 +74,12 @@ const SHAPES: Record<CoreFamily, (between: Between, lobes: Lobes) => Part[]> = {
     return [trunk(between), ...Array.from({ length: count }, (_, i) => nose(i))];
   },
 
-  /** A trunk with two blocks beside it, off the marker's axis, which so becomes the high-RG axis. */
+  /** A trunk with a block on either side along y, which makes the marker's axis the high-RG axis. */
   asymmetric: (between) => {
     const deep = between(2, 0.2, 0.45);
     const block = (side: 1 | -1): Part => ({
       shape: { kind: between(6, 0, 1) < 0.4 ? 'ball' : 'box' },
-      A: diagonalOf(between(3, 0.4, 0.8), deep, between(4, 0.4, 0.9)),
+      A: diagonal([between(3, 0.4, 0.8), deep, between(4, 0.4, 0.9)]),
       c: [0, side * (1 + deep), 0],
       excess: MAIN_EXCESS * between(5, 0.5, 1),
     });
@@ -96,17 +96,11 @@ function trunk(between: Between): Part {
       : kind < 0.5
         ? { kind: 'cylinder' }
         : { kind: 'cone', top: 0.5 + 0.9 * (kind - 0.5) };
-  return { shape, A: diagonalOf(1, 1, between(1, 1.1, 1.6)), c: [0, 0, 0], excess: MAIN_EXCESS };
+  return { shape, A: diagonal([1, 1, between(1, 1.1, 1.6)]), c: [0, 0, 0], excess: MAIN_EXCESS };
 }
 
 const enlarge = (part: Part, size: number): Part => ({
   ...part,
-  A: mulMat(diagonalOf(size, size, size), part.A),
+  A: mulMat(diagonal([size, size, size]), part.A),
   c: [size * part.c[0], size * part.c[1], size * part.c[2]],
 });
-
-const diagonalOf = (x: number, y: number, z: number): Mat3 => [
-  [x, 0, 0],
-  [0, y, 0],
-  [0, 0, z],
-];

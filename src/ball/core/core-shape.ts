@@ -3,22 +3,22 @@ import { coreMoments } from '../drill/ball-body.js';
 import type { Part } from '../solid/part.js';
 import type { WantedCore } from './wanted-core.js';
 
-/** What counts of a core that may yet be stretched along its axes, moved and made denser. SI. */
+/** The properties that matter of a core that may still be stretched along its axes, moved and made denser. SI. */
 export interface CoreShape {
   readonly mass: number;
   readonly centre: Vec3;
-  /** Second moments about the centre over mass, along x, y and z. */
+  /** Second moments about the centre divided by mass, along x, y and z, m². */
   readonly spread: Vec3;
   /**
-   * Greatest density · √(∫x²dm ∫y²dm ∫z²dm) / mass^2.5. A stretch does not change it, nor does a factor on the
-   * density, so it tells how dense the densest part of a core of given moments is.
+   * Greatest density · √(∫x²dm ∫y²dm ∫z²dm) / mass^2.5. Neither a stretch nor a factor on the density changes it, so it gives the
+   * greatest density of a core from its moments.
    */
   readonly peakDensityFactor: number;
 }
 
 /**
- * That of a uniform ellipsoid, 3/(4π√125), and more for anything else: among bodies of one mass and greatest
- * density, stretched until their second moments are equal, the ball has the least.
+ * `peakDensityFactor` of a uniform ellipsoid, 3/(4π√125); any other shape has more, since among bodies of the same mass and greatest
+ * density a uniform ball has the least second moments.
  */
 export const LEAST_PEAK_DENSITY_FACTOR = 3 / (4 * Math.PI * Math.sqrt(125));
 
@@ -36,14 +36,14 @@ export function coreShape(core: readonly Part[]): CoreShape {
   return { mass, centre, spread, peakDensityFactor };
 }
 
-/** What gives a shape the wanted moments: stretches along its axes, then a move (m), and a factor on its densities. */
+/** How a shape gets the wanted moments: stretches along its axes, then a shift (m), and a factor on its densities. */
 export interface Scaling {
   readonly stretch: Vec3;
   readonly shift: Vec3;
   readonly densityScale: number;
 }
 
-/** The only scaling that makes of a shape what is wanted: every second moment settles one stretch, the mass the density. */
+/** The only scaling that gives a shape the wanted moments: each second moment fixes one stretch, and the mass fixes the density. */
 export function scalingTo(shape: CoreShape, { mass, centre, second }: WantedCore): Scaling {
   const x = Math.sqrt(second[0] / (mass * shape.spread[0]));
   const y = Math.sqrt(second[1] / (mass * shape.spread[1]));

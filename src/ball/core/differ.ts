@@ -1,6 +1,6 @@
 import type { BallBody } from '../drill/ball-body.js';
 
-/** How far apart two bodies must be in one thing at least, m and share of a density. */
+/** Least difference in one trait: of a length, m, and of a density, as a share. */
 const LEAST_LENGTH = 0.001;
 const LEAST_SHARE = 0.01;
 

@@ -3,14 +3,14 @@ import { type Build, type BuildKind, type BuildPlaces, UNUSUAL_BUILDS, USUAL_BUI
 import type { PublishedNumbers } from './published.js';
 import { type Misfit, misfitOfBuild } from './solve-core.js';
 
-/** How many numbers in [0, 1) a build is drawn from. */
+/** How many numbers in [0, 1) define a build. */
 export const BUILD_DIMENSIONS = 4;
 
 /**
- * Prepares to draw builds for a ball, leaving out only such as no core works with.
+ * Prepares to draw builds for a ball, leaving out those with which no core works.
  *
- * Those that are left are drawn as often, one against the other, as out of all: a rare one stays rare beside a usual
- * one that works too, and where few usual ones work, more and more of the drawn are rare.
+ * The rest keep their relative frequencies: a rare build stays rare beside a usual one that also works, and becomes more frequent the
+ * fewer usual ones work.
  *
  * @returns a point of the unit cube ↦ the build that belongs to it
  */
@@ -31,14 +31,14 @@ export function buildDrawer(published: PublishedNumbers): (u: readonly number[])
   };
 }
 
-/** Why a ball has no core in any build; null when it may have one. */
+/** Why no core fits a ball in any build; null when one may. */
 export const misfitOfAll = (published: PublishedNumbers): Misfit | null =>
   misfitOfBuild(published, UNUSUAL_BUILDS.at(LEAST, published.mass));
 
-/** The thinnest and lightest of a kind: it leaves the most to the core, so what rules it out rules out all. */
+/** The thinnest and lightest build of a kind. It leaves the most to the core, so what rules it out rules out all. */
 const LEAST: BuildPlaces = { thickness: 0, density: 0, filler: 0 };
 
-/** How far each place goes before no core works, the other two at their least; zeros when none works anyway. */
+/** How far each trait may go before no core works, with the other two at their least; zeros when no core works at all. */
 function buildSpan(published: PublishedNumbers, { at }: BuildKind): BuildPlaces {
   const mayWork = (places: BuildPlaces): boolean =>
     misfitOfBuild(published, at(places, published.mass)) === null;
@@ -47,4 +47,5 @@ function buildSpan(published: PublishedNumbers, { at }: BuildKind): BuildPlaces 
   return { thickness: alone('thickness'), density: alone('density'), filler: alone('filler') };
 }
 
+/** To a millionth of a trait's range. */
 const SPAN_HALVINGS = 20;

@@ -6,7 +6,7 @@ import { BUILD_DIMENSIONS, buildDrawer, misfitOfAll } from './draw-build.js';
 import type { PublishedNumbers } from './published.js';
 import { type Misfit, misfitOfBuild, type SolvedCore, solveCore } from './solve-core.js';
 
-/** Differing cores that all have a ball's published numbers. */
+/** Different cores that all give a ball its published numbers. */
 export interface Ensemble {
   readonly bodies: readonly BallBody[];
   /** Starting points tried, and how many failed for each reason. */
@@ -18,10 +18,10 @@ export interface Ensemble {
 const MOST_TRIES = 40_000;
 
 /**
- * Finds cores of the ball's family that all have its published numbers.
+ * Finds cores of the ball's family that all give it its published numbers.
  *
- * Any two of them differ (`differ`). Fewer bodies than asked for, or none, means that such a core is rare or
- * impossible; `misfits` says why. The first of many are the same as few.
+ * Any two of them differ (`differ`). Fewer bodies than asked for, or none, means that such cores are rare or
+ * impossible; `misfits` says why. Asking for more bodies keeps the first ones the same.
  */
 export function fitEnsemble(published: PublishedNumbers, count: number, mostTries = MOST_TRIES): Ensemble {
   const hopeless = misfitOfAll(published);
@@ -45,14 +45,14 @@ function coreSearch(published: PublishedNumbers): (n: number) => SolvedCore {
   return (n) => {
     const [fillerShare, ...u] = startingPoint(n);
     const build = drawBuild(u);
-    const why = misfitOfBuild(published, build); // at a glance; a shape takes ten times as long
+    const why = misfitOfBuild(published, build); // a quick check: a shape takes ten times as long
     if (why) return { kind: 'misfit', why };
     const core = startingShape(published.family, u.slice(BUILD_DIMENSIONS), published.lobes);
     return solveCore(published, { ...build, core }, towardEnds(fillerShare));
   };
 }
 
-/** More often near 0 and near 1 than between: cores that are as large, or as small, as can be drill most differently. */
+/** Maps 0 to 1 onto itself with more values near the ends: the largest and the smallest possible cores differ most once drilled. */
 const towardEnds = (v: number): number => v * v * (3 - 2 * v);
 
 /**

@@ -7,7 +7,7 @@ import { sharedMatter } from './shared-matter.js';
 /** A solid with its own density, kg/m³. */
 export type DenseSolid = Solid & { readonly density: number };
 
-/** A core as its designer knows it, in C: cover, and solids of which later ones win where they share space. SI. */
+/** A core as its designer knows it, in C: cover and solids. Where solids share space, the later one counts. SI. */
 export interface OwnCore {
   readonly coverThickness: number;
   readonly coverDensity: number;
@@ -16,21 +16,22 @@ export interface OwnCore {
 
 /** The ball around a core of known densities. */
 export interface OwnBody {
-  /** Its filler's density makes the weight come out; whether anyone pours such a filler is for the caller to say. */
+  /** The filler's density follows from the weight; the caller checks whether such a filler is made. */
   readonly body: BallBody;
-  /** What no later solid covers of each, m³. */
+  /** Volume of each solid that no later one covers, m³. */
   readonly volumes: readonly number[];
-  /** About how far RG is off for the quadrature of shared space, m; 0 when the solids keep clear of one another. */
+  /** About how far the quadrature of shared space puts RG off, m; 0 when the solids keep clear of one another. */
   readonly unsureRg: number;
 }
 
 /**
  * The ball that a core makes at a given weight.
  *
- * Solids that keep clear of one another have their moments in closed form; where they share space, what is
- * hidden below a later one comes from `sharedMatter`.
+ * Solids that keep clear of one another have their moments in closed form; where they share space, `sharedMatter` measures what a later
+ * one hides of an earlier one.
  *
- * @param radius  the ball's, m    @param mass  kg
+ * @param radius  the ball's, m
+ * @param mass    the ball's, kg
  */
 export function ownBody(
   { coverThickness, coverDensity, solids }: OwnCore,
@@ -58,7 +59,7 @@ export function ownBody(
   };
 }
 
-/** Share of a solid's volume that two faces in one plane may seem to share, for rounding. */
+/** Share of its volume that a solid may seem to share with another by rounding, where their faces lie in one plane. */
 const TOUCH = 1e-9;
 
 /** Parts that keep clear of one another take the fast way; meshes stay layers. */
@@ -76,6 +77,8 @@ function apart(shell: Omit<BallBody, 'core' | 'layers' | 'fillings'>, layers: re
 const total = (each: readonly Moments[], densities: readonly number[]): Moments =>
   each.reduce((sum, m, i) => addMoments(sum, m, densities[i]), NO_MOMENTS);
 
-/** By how much a change of moment (kg·m²) changes RG (m): dk = dI / (2 m k). */
+/** Change of RG (m) that goes with a change of moment of inertia (kg·m²): dk = dI / (2 m k). */
 const rgOf = (moment: number, mass: number): number => moment / (2 * mass * USUAL_RG);
+
+/** A usual RG, 2.5 in, m. */
 const USUAL_RG = 0.0635;

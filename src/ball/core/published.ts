@@ -38,12 +38,12 @@ export const wantedFirstMoment = (p: PublishedNumbers): Vec3 => [
   p.topMoment * cos(p.pinToCg),
 ];
 
-/** Up to this differential the axes of a symmetric ball mean little: top weight alone turns them off the pin, m. */
+/** Up to this differential, m, the axes of a symmetric ball mean little, since top weight alone turns them off the pin. */
 const LITTLE_DIFFERENTIAL = 0.0001271; // 0.005 in and rounding
 
 /** Whether a ball's core stands under the CG mark instead of the pin. */
 export const standsUnderCg = ({ family, differential }: PublishedNumbers): boolean =>
   !hasMassBias(family) && differential <= LITTLE_DIFFERENTIAL;
 
-/** Angle from the pin to the axis a core stands on, rad, toward the marker. */
+/** Angle from the pin's axis to the core's own, rad, toward the marker. */
 export const coreLean = (p: PublishedNumbers): number => (standsUnderCg(p) ? p.pinToCg : 0);

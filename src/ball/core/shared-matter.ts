@@ -1,5 +1,13 @@
-import { IDENTITY, type Mat3, mulMat, mulVec, transpose } from '../../math/mat3.js';
-import { cos, sin } from '../../math/sin-cos.js';
+import {
+  IDENTITY,
+  type Mat3,
+  mulMat,
+  mulVec,
+  transpose,
+  turnAboutX,
+  turnAboutY,
+  turnAboutZ,
+} from '../../math/mat3.js';
 import type { Vec3 } from '../../math/vec3.js';
 import { type Moments, NO_MOMENTS } from '../mass/mass-properties.js';
 import { MomentSum } from '../mass/moment-sum.js';
@@ -9,19 +17,19 @@ import { around, type Box, boxOf, meetingOf } from '../solid/solid-box.js';
 
 /** What later solids of a core take from earlier ones. */
 export interface SharedMatter {
-  /** Moments about Bo, at density one, of what lies inside a later solid, for each. */
+  /** For each solid, the moments about Bo, at density one, of what lies inside a later one. */
   readonly hidden: readonly Moments[];
-  /** By how much a second moment changed in the last refinement, m⁵: about how far off they are. */
+  /** Greatest change of a second moment in the last refinement, m⁵: about the error of all. */
   readonly unsure: number;
 }
 
 /**
- * Space that solids of a core share, by lines through where they may meet.
+ * Space that solids of a core share, measured along lines through the region where they may meet.
  *
- * Lines are cut exactly; the sum over them is a lattice, refined until it no longer moves (Fibonacci lattices:
+ * Each line is cut exactly. The lines form a lattice, refined until the sum over them no longer changes (Fibonacci lattices:
  * Niederreiter, Random Number Generation and Quasi-Monte Carlo Methods, 1992, §5; from memory). They run
- * askew to everything people align a core with, so that no flat face is met all at once. Solids that keep
- * clear of one another share nothing, exactly.
+ * oblique to all axes that cores are aligned with, so that no flat face is met all at once. Solids that keep
+ * clear of one another share exactly nothing.
  *
  * @param solids  in order, in C
  */
@@ -38,7 +46,7 @@ export function sharedMatter(solids: readonly Solid[]): SharedMatter {
   return { hidden, unsure };
 }
 
-/** Every second Fibonacci number or so: how many lines, and the step of their lattice. */
+/** Fibonacci numbers, two steps apart: how many lines, and the step of their lattice. */
 const LATTICES: readonly (readonly [lines: number, step: number])[] = [
   [6765, 4181],
   [17711, 10946],
@@ -48,31 +56,13 @@ const LATTICES: readonly (readonly [lines: number, step: number])[] = [
   [832040, 514229],
 ];
 
-/** Second moments that move by less than this are done, m⁵: 7e-7 in of RG for a solid 2.5 g/cc above the filler. */
+/** Refinement ends when second moments change by less than this, m⁵: 7e-7 in of RG for a solid 2.5 g/cc above the filler. */
 const QUIET = 6e-12;
 
 /** Frame Q of the lines, which run along its z: turned from C by angles that no core is built with. */
-const R_QC: Mat3 = mulMat(
-  [
-    [1, 0, 0],
-    [0, cos(0.63), -sin(0.63)],
-    [0, sin(0.63), cos(0.63)],
-  ],
-  mulMat(
-    [
-      [cos(0.47), 0, sin(0.47)],
-      [0, 1, 0],
-      [-sin(0.47), 0, cos(0.47)],
-    ],
-    [
-      [cos(0.29), -sin(0.29), 0],
-      [sin(0.29), cos(0.29), 0],
-      [0, 0, 1],
-    ],
-  ),
-);
+const R_QC: Mat3 = mulMat(turnAboutX(0.63), mulMat(turnAboutY(0.47), turnAboutZ(0.29)));
 
-/** A box in Q around all that two solids can share; null when their boxes keep clear of one another. */
+/** A box in Q around everything that any two solids can share; null when all their boxes keep clear of one another. */
 function meetingWindow(solids: readonly Solid[]): Box | null {
   const boxes_C = solids.map((solid) => boxOf(solid, IDENTITY));
   const boxes_Q = solids.map((solid) => boxOf(solid, R_QC));

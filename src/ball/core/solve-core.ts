@@ -1,17 +1,17 @@
 import { bisectBoundary } from '../../math/bisect-boundary.js';
-import type { Mat3 } from '../../math/mat3.js';
-import { cos, sin } from '../../math/sin-cos.js';
+import { turnAboutY } from '../../math/mat3.js';
 import type { BallBody } from '../drill/ball-body.js';
 import { fitsInside } from '../solid/fits-inside.js';
 import { type Part, stretchPart, turnPart } from '../solid/part.js';
 import type { Build } from './build.js';
+import { GREATEST_DENSITY, HEAVIEST_FILLER } from './build.js';
 import { coreShape, LEAST_PEAK_DENSITY_FACTOR, scalingTo } from './core-shape.js';
 import { coreLean, type PublishedNumbers } from './published.js';
 import { type WantedCore, wantedCore } from './wanted-core.js';
 
 /**
- * A core shape to start from, with the build it sits in. Of its size, proportions and density only what is
- * alike after a stretch along the axes counts; its own principal axes must be x, y and z.
+ * A core shape to start from, with the build it sits in. Its size, its proportions along the axes and its density do not matter, since
+ * all three are scaled; its own principal axes must be x, y and z.
  */
 export interface StartingCore extends Build {
   readonly core: readonly Part[];
@@ -25,18 +25,16 @@ export type SolvedCore =
   | { readonly kind: 'fits'; readonly body: BallBody }
   | { readonly kind: 'misfit'; readonly why: Misfit };
 
-/** Bounds of what is built, kg/m³ and m (filler up to 1.4 g/cc: common practice; 3.80 g/cc: component rule, from memory). */
-const HEAVIEST_FILLER = 1400;
-export const GREATEST_DENSITY = 3800;
+/** Least gap between core and cover, m (no source). */
 const LEAST_GAP_TO_COVER = 0.0005;
 
 /**
  * Shapes a core so that the ball has its published numbers.
  *
  * Once a filler is chosen, the core's mass, centre and second moments are known (`wantedCore`); three stretches,
- * a density and a shift give them to any shape. What is left open is the filler: the lighter it is, the larger
- * and the less dense the core. So the fillers that work with a shape are a stretch between the one with which the
- * core would touch the cover and the one with which it would be too dense, and `fillerShare` picks from it.
+ * a density and a shift give them to any shape. Only the filler is left open: the lighter it is, the larger
+ * and the less dense the core. The fillers that work with a shape therefore form an interval, from the one with which the
+ * core would touch the cover to the one with which it would be too dense; `fillerShare` picks from it.
  *
  * @param fillerShare  0 the lightest filler that works, 1 the heaviest
  * @returns the fitted ball (moments met to rounding), or why no filler works with this shape
@@ -58,11 +56,11 @@ export function solveCore(published: PublishedNumbers, start: StartingCore, fill
   if (!isInside(heaviest)) return { kind: 'misfit', why: 'core-too-big' };
   const lightest = bisectBoundary(isInside, heaviest, least, SIZE_HALVINGS);
   const fillerDensity = lightest + fillerShare * (heaviest - lightest);
-  // the shift grows as the core shrinks: a core hard against the cover may fit at either end and not between
+  // the shift grows as the core shrinks: a core close to the cover may fit at both ends of the interval and not between
   if (!isInside(fillerDensity)) return { kind: 'misfit', why: 'core-too-big' };
 
   const { stretch, shift, densityScale } = scalingTo(shape, wanted(fillerDensity));
-  const leaning = turnTowardMarker(coreLean(published));
+  const leaning = turnAboutY(coreLean(published)); // from the pin's axis toward the marker
   const core = start.core.map((part) => ({
     ...turnPart(stretchPart(part, stretch, shift), leaning),
     excess: part.excess * densityScale,
@@ -74,28 +72,20 @@ export function solveCore(published: PublishedNumbers, start: StartingCore, fill
   };
 }
 
-/** Turns the pin's axis toward the marker by an angle, rad. */
-const turnTowardMarker = (angle: number): Mat3 => [
-  [cos(angle), 0, sin(angle)],
-  [0, 1, 0],
-  [-sin(angle), 0, cos(angle)],
-];
-
-/** Halvings of the fillers' range: the heaviest to 0.001 kg/m³, the lightest, which no rule depends on, to 1. */
+/** Halvings of the range of fillers: they find the heaviest to 0.001 kg/m³, and the lightest, on which no rule depends, to 1. */
 const DENSITY_HALVINGS = 20;
 const SIZE_HALVINGS = 10;
 
 /**
- * Why no core of any shape works with a build; null when some may. What rules out a build rules out
- * any whose cover is thicker or denser, or whose filler is heavier, where the differential is 0.01 in or more; with
- * less, and much top weight, nearly.
+ * Why no core of any shape works with a build; null when one may. What rules out a build also rules out any build with a thicker or
+ * denser cover or a heavier filler: always where the differential is 0.01 in or more, nearly always below that with much top weight.
  */
 export const misfitOfBuild = (published: PublishedNumbers, build: Build): Misfit | null =>
   misfitAt(build.lightestFiller, wantedCore(published, build), LEAST_PEAK_DENSITY_FACTOR);
 
 /**
- * Why no core of a shape works with a filler, whatever its size; a heavier filler only makes it worse, except for
- * cores so large that they would not fit the ball anyway.
+ * Why no core of a shape works with a filler, whatever its size; null when one may. A heavier filler only makes it worse, except for
+ * cores that are too large for the ball anyway.
  */
 function misfitAt(
   filler: number,
@@ -105,7 +95,7 @@ function misfitAt(
   const { mass, second, isAligned } = wanted(filler);
   const [x, y, z] = second;
   if (mass <= 0 || x <= 0 || y <= 0 || z <= 0) return 'filler-too-light';
-  if (!isAligned) return 'low-axis-off-pin'; // NaN (no real x and z) among them
+  if (!isAligned) return 'low-axis-off-pin'; // also where the moments are NaN (no real x and z)
   const excess = (peakDensityFactor * mass * mass * Math.sqrt(mass)) / Math.sqrt(x * y * z);
   return filler + excess <= GREATEST_DENSITY ? null : 'core-too-dense';
 }

@@ -11,8 +11,8 @@ export interface Cover {
 }
 
 /**
- * What a core must have so that its ball has the published numbers: moments of what it weighs above the filler
- * in its place, in C, or where the core leans (`coreLean`) in the frame that leans with it. SI.
+ * What a core must have so that its ball has the published numbers: moments of its excess over the filler it displaces, in C or, where
+ * the core leans (`coreLean`), in the frame that leans with it. SI.
  */
 export interface WantedCore {
   readonly mass: number;
@@ -42,8 +42,8 @@ const OFF_MARK = (8 * Math.PI) / 180;
  * A symmetric core has equal second moments along x and y; its ball meets RG and differential, and w leaves it
  * a little intermediate differential (up to 0.001 in at 3 oz and 3 in).
  *
- * @returns filler density, kg/m³ ↦ what the core must have. Where no core can (a mass or a second moment not
- *   above zero, a top weight that turns the axes off their marks), the numbers say so
+ * @returns filler density, kg/m³ ↦ what the core must have. Where no core can have it, its mass or a second moment is not above zero, or
+ *   `isAligned` is false
  */
 export function wantedCore(published: PublishedNumbers, cover: Cover): (fillerDensity: number) => WantedCore {
   const { mass: ballMass, radius, topMoment, pinToCg } = published;

@@ -1,5 +1,6 @@
 import { IDENTITY, scaleMat } from '../../math/mat3.js';
 import { cube, fifth } from '../../math/power.js';
+import { ZERO } from '../../math/vec3.js';
 import { addMoments, type Moments, NO_MOMENTS } from '../mass/mass-properties.js';
 import type { LayeredCore } from '../solid/layered-core.js';
 import { type Part, partMoments } from '../solid/part.js';
@@ -13,27 +14,27 @@ export interface BallBody {
   readonly fillerDensity: number;
   /** Parts of the core that keep clear of one another and of the layers. */
   readonly core: readonly Part[];
-  /** Solids and meshes of a core that may overlap; none in a core fitted to published numbers. */
+  /** Solids and meshes of a core that may overlap; absent in a core fitted to published numbers. */
   readonly layers?: LayeredCore;
-  /** What fills the holes of earlier drillings, made by `fillHoles`; none in a new ball. */
+  /** What fills the holes of earlier drillings, made by `fillHoles`; absent in a new ball. */
   readonly fillings?: Fillings;
 }
 
-/** Plugs in place of whatever else would be there. */
+/** Plugs, which take the place of whatever else would be there. */
 export interface Fillings {
   readonly plugs: readonly Plug[];
-  /** What the core and they hold above cover and filler, each point once, about Bo, in C. */
+  /** Moments of core and plugs in excess of cover and filler, each point once, about Bo, in C. */
   readonly withCore: Moments;
 }
 
 /** Moments about the centre of a uniform sphere (kg, kg·m, kg·m²): second moment 4πρR⁵/15 along each axis. */
 export const sphereMoments = (radius: number, density: number): Moments => ({
   mass: (4 / 3) * Math.PI * cube(radius) * density,
-  first: [0, 0, 0],
+  first: ZERO,
   second: scaleMat((4 / 15) * Math.PI * fifth(radius) * density, IDENTITY),
 });
 
-/** Moments of the cover's shell and of the filler's sphere, core not counted. */
+/** Moments of the cover's shell and of the sphere of filler inside it, as if there were no core. */
 export const shellMoments = (body: Omit<BallBody, 'core' | 'layers' | 'fillings'>): Moments => {
   const inner = body.radius - body.coverThickness;
   return addMoments(

@@ -3,13 +3,13 @@ import { addScaled, type Vec3 } from '../../math/vec3.js';
 import type { Stretch } from '../solid/stretch.js';
 import { type BoreSolid, depthAt } from './bore-solid.js';
 
-/** A ball around all that a bore takes: centre and radius, m. */
+/** A bounding sphere of a bore: centre and radius, m. */
 export interface BoreBounds {
   readonly centre: Vec3;
   readonly radius: number;
 }
 
-/** The smallest such ball that has its centre on the axis; the wall counts from twice its radius above the mouth, as in `crossBore`. */
+/** The smallest bounding sphere whose centre lies on the axis. The wall begins twice its radius above the mouth, as in `crossBore`. */
 export function boundsOf(bore: BoreSolid): BoreBounds {
   const top = -2 * bore.radius;
   const bottom = depthAt(bore, 0);
@@ -20,7 +20,7 @@ export function boundsOf(bore: BoreSolid): BoreBounds {
 }
 
 /**
- * Whether a stretch of the ray a + t d keeps out of a bore's bounds, and so of the bore.
+ * Whether a stretch of the ray a + t d stays outside a bore's bounds, and therefore outside the bore.
  *
  * @param a, d  of the ray, in the frame of the bounds
  */

@@ -2,20 +2,20 @@ import { from, INCH } from '../../base/units.js';
 import { type Hole, mouthRadius } from '../../layout/hole.js';
 import { asin } from '../../math/atan.js';
 import { sin } from '../../math/sin-cos.js';
-import { addScaled, cross, dot, norm, scale, type Vec3 } from '../../math/vec3.js';
-import { entryOf } from './bore-solid.js';
+import { addScaled, dot, norm, scale, type Vec3 } from '../../math/vec3.js';
+import { entryOf, unitAcross } from './bore-solid.js';
 import { boresOf } from './excavation.js';
 import { wallAtMouth } from './wall-at-mouth.js';
 
-/** How far back from its edge a lip is looked at: what is nearer chips off any hole and is bevelled (common practice, no source). */
+/** How far behind its edge a lip is measured, m: what is nearer chips off any hole, and is bevelled (common practice, no source). */
 const LOOKED_AT = from(1 / 4, INCH);
 
 /** The ball between a bore that runs in at a slant and the surface over it, m. */
 export interface BoreLip {
   readonly hole: Hole;
   /**
-   * How thick it is a quarter of an inch back from its edge, or where the bore ends or meets the hole that it vents sooner; or its
-   * width along the surface to that hole, where that is less. 0 and below: there is none.
+   * Its thickness a quarter of an inch behind its edge, or earlier where the bore ends or meets the hole that it vents; or its
+   * width along the surface to that hole, where that is less. At 0 and below there is no lip.
    */
   readonly least: number;
 }
@@ -23,8 +23,9 @@ export interface BoreLip {
 /**
  * The lip of every hole.
  *
- * Along the wall nearest the surface a lip grows from its edge inward. With γ the angle between that wall and straight in
- * at the edge it is R (1 − sin γ / sin(α + γ)) thick an arc α behind the edge: the triangle of edge, wall and centre.
+ * Along the wall nearest the surface a lip grows thicker from its edge inward. At an arc α behind the edge its thickness is
+ * R (1 − sin γ / sin(α + γ)), from the triangle of edge, wall and centre; γ is the angle at the edge between that wall and the way
+ * straight in.
  *
  * @param radius  the ball's, m
  */
@@ -50,15 +51,13 @@ function thicknessOf(hole: Hole, vented: readonly Hole[], radius: number): numbe
   return radius - norm(addScaled(wall, Math.min(edge + behind, end), d));
 }
 
-/** Unit vector across an axis that leads away from the ball; any across where the axis runs straight in. */
+/** Unit vector across an axis that leads away from the ball; any vector across where the axis runs straight in. */
 function outwardFrom(d: Vec3, mouth: Vec3): Vec3 {
   const out = addScaled(mouth, -dot(mouth, d), d);
   const length = norm(out);
-  if (length > 1e-9) return scale(1 / length, out);
-  const across = cross(d, Math.abs(d[0]) < 0.6 ? [1, 0, 0] : [0, 1, 0]);
-  return scale(1 / norm(across), across);
+  return length > 1e-9 ? scale(1 / length, out) : unitAcross(d);
 }
 
-/** How far down a hole its widest bore goes. */
+/** Depth of a hole's widest bore, m. */
 const depthOf = ({ open, sleeve }: Hole): number =>
   sleeve && sleeve.bore.radius > open.radius ? sleeve.bore.depth : open.depth;

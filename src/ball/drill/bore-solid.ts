@@ -10,8 +10,8 @@ const HALF_POINT_ANGLE = (59 * Math.PI) / 180;
 const POINT_SLOPE = tan(HALF_POINT_ANGLE);
 
 /**
- * What a drill leaves: a straight wall of some radius and depth along an axis, and a tip below it.
- * Lengths in m; the axis starts at the mouth's centre on the ball and runs inward along `d`.
+ * The space that a drill cuts: a straight wall of some radius and depth along an axis, and a tip below it.
+ * Lengths in m. The axis starts at the centre of the mouth, on the ball, and runs inward along `d`.
  */
 export interface BoreSolid {
   readonly mouth: Vec3;
@@ -23,6 +23,12 @@ export interface BoreSolid {
   readonly tip: HoleTip;
 }
 
+/**
+ * One bore of a hole, in B.
+ *
+ * @param ballRadius  m
+ * @param tip         the bore's own, where it differs from the hole's
+ */
 export function boreSolid(
   hole: Pick<Hole, 'mouth_B' | 'axis_B' | 'tip'>,
   bore: Bore,
@@ -30,9 +36,12 @@ export function boreSolid(
   tip: HoleTip = hole.tip,
 ): BoreSolid {
   const d = hole.axis_B;
-  const u = unit(cross(d, Math.abs(d[0]) < 0.6 ? [1, 0, 0] : [0, 1, 0]));
+  const u = unitAcross(d);
   return { mouth: scale(ballRadius, hole.mouth_B), d, u, v: cross(d, u), ...bore, tip };
 }
+
+/** Some unit vector perpendicular to a direction (a unit vector). */
+export const unitAcross = (d: Vec3): Vec3 => unit(cross(d, Math.abs(d[0]) < 0.6 ? [1, 0, 0] : [0, 1, 0]));
 
 /** A bore in another frame, by a rotation or a reflection. */
 export const turnBore = (R: Mat3, bore: BoreSolid): BoreSolid => ({
@@ -55,7 +64,7 @@ export function depthAt({ radius, depth, tip }: BoreSolid, r: number): number {
   }
 }
 
-/** Depth of the middle of the lowest ball of the bore's radius that the bore holds, m; 0 where it holds none. */
+/** Depth of the centre of the lowest ball with the bore's radius that fits into the bore, m; 0 where none fits. */
 export function lowestBallDepth({ radius, depth, tip }: BoreSolid): number {
   const below = {
     flat: -radius,
@@ -69,13 +78,13 @@ export function lowestBallDepth({ radius, depth, tip }: BoreSolid): number {
 export const rayStart = (bore: BoreSolid, x: number, y: number): Vec3 =>
   addScaled(addScaled(bore.mouth, bore.radius * x, bore.u), bore.radius * y, bore.v);
 
-/** Writes into `out` where the ray a + t d runs inside a bore, wall and tip together; empty when enter ≥ leave. Makes no garbage. */
+/** Writes into `out` where the ray a + t d runs inside a bore, wall and tip together; empty when enter ≥ leave. Allocates nothing. */
 export function crossBore(out: Interval, bore: BoreSolid, a: Vec3, d: Vec3): void {
   if (passesBy(bore, a, d)) out.enter = out.leave = 0;
   else crossNearBore(out, bore, a, d);
 }
 
-/** How far along the ray a + t d a bore begins; infinite where the ray misses it. */
+/** Value of t at which the ray a + t d enters a bore; infinite where the ray misses it. */
 export function entryOf(bore: BoreSolid, a: Vec3, d: Vec3): number {
   const inside: Interval = { enter: 0, leave: 0 };
   crossBore(inside, bore, a, d);
@@ -83,8 +92,8 @@ export function entryOf(bore: BoreSolid, a: Vec3, d: Vec3): number {
 }
 
 /**
- * Whether a line keeps farther from a bore's axis than the wall: most do. With n = d × axis, |rel · n| / |n| is how far the two keep
- * apart. Written out, for it is asked of every ray and bore.
+ * Whether a line passes a bore's axis at more than the bore's radius, as most do. With n = d × axis, |rel · n| / |n| is the distance of
+ * the two lines. Written out for speed, since it runs for every ray and bore.
  */
 function passesBy({ mouth, d: axis, radius }: BoreSolid, a: Vec3, d: Vec3): boolean {
   const nx = d[1] * axis[2] - d[2] * axis[1];
@@ -94,7 +103,7 @@ function passesBy({ mouth, d: axis, radius }: BoreSolid, a: Vec3, d: Vec3): bool
   return apart ** 2 > radius ** 2 * (nx * nx + ny * ny + nz * nz);
 }
 
-/** Along the axis wall and tip each have a unit frame of their own; across it they share one. */
+/** Crosses wall and tip in their unit frames, which differ along the axis only. */
 function crossNearBore(out: Interval, bore: BoreSolid, a: Vec3, d: Vec3): void {
   const { mouth, d: axis, u, v, radius, depth, tip } = bore;
   const k = 1 / radius;
@@ -107,8 +116,8 @@ function crossNearBore(out: Interval, bore: BoreSolid, a: Vec3, d: Vec3): void {
   ray[1] = k * (x * v[0] + y * v[1] + z * v[2]);
   ray[3] = k * (d[0] * u[0] + d[1] * u[1] + d[2] * u[2]);
   ray[4] = k * (d[0] * v[0] + d[1] * v[1] + d[2] * v[2]);
-  // The wall starts above the mouth, so that the ball's curved surface lies all below, even where a vent
-  // runs in at a slant of up to 60°.
+  // The wall starts above the mouth, so that all of the ball's curved surface lies below its start, even for a vent
+  // that slants by 60°.
   const above = 2 * radius;
   const half = (depth + above) / 2;
   ray[2] = (oz + above) / half - 1;
@@ -131,7 +140,7 @@ function crossNearBore(out: Interval, bore: BoreSolid, a: Vec3, d: Vec3): void {
   out.leave = meetsWall ? Math.max(out.leave, inTip.leave) : inTip.leave;
 }
 
-// written over with each ray
+// overwritten with each ray
 const ray = unitRay();
 const inTip: Interval = { enter: 0, leave: 0 };
 

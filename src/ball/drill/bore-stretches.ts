@@ -6,7 +6,7 @@ import { type BoreSolid, crossBore, depthAt, rayStart } from './bore-solid.js';
 import { diskRule, type RayRule } from './ray-rule.js';
 
 /**
- * Rays along a bore that stand for what it holds of a ball about the origin, less what other bores hold.
+ * Rays along a bore that represent the part of a ball about the origin that the bore removes, less what other bores remove.
  *
  * @param ballRadius  m
  * @param others      bores whose matter is counted elsewhere, in the same frame
@@ -36,7 +36,7 @@ function insideSphere(a: Vec3, d: Vec3, radius: number): Interval {
   return { enter: -b - Math.sqrt(disc), leave: -b + Math.sqrt(disc) };
 }
 
-/** What of a stretch of the ray a + t d lies outside all of some bores. */
+/** The parts of a stretch of the ray a + t d that lie outside all of some bores. */
 export function outsideOf(
   bores: readonly BoreSolid[],
   a: Vec3,
@@ -52,7 +52,7 @@ export function outsideOf(
   return left;
 }
 
-/** What is left of some intervals without another one. */
+/** What is left of some intervals when another one is taken out. */
 export function without(kept: readonly Interval[], gone: Interval): readonly Interval[] {
   if (!(gone.leave > gone.enter)) return kept;
   const left: Interval[] = [];

@@ -10,19 +10,19 @@ import { wallAtMouth } from './wall-at-mouth.js';
 export interface BoreWall {
   readonly one: Hole;
   readonly other: Hole;
-  /** Along the surface, between the edges of what is drilled; negative: by how much the mouths overlap. */
+  /** Thickness along the surface, between the edges of the mouths; negative where the mouths overlap, by how much. */
   readonly atMouth: number;
-  /** Least along both bores: never more than there is, and less by up to a radius between two bottoms. */
+  /** Least thickness along both bores. It may be too small by up to a radius between two bottoms, and is never too large. */
   readonly least: number;
-  /** How deep along the first one's axis the two begin to be one space; null where they stay apart. */
+  /** Depth along the first one's axis at which the two become one space; null where they stay apart. */
   readonly meetsAt: number | null;
-  /** How far the bores run into each other where they do so most; 0 where they stay apart. */
+  /** Greatest overlap of the two bores; 0 where they stay apart. */
   readonly overlap: number;
 }
 
 /**
- * Walls between all holes that are to stay apart: all but a vent and its hole. Two vents into one hole stay apart until they come to
- * its wall.
+ * Walls between all pairs of holes that must stay apart: all but a vent and its hole. Two vents into one hole must stay apart until they
+ * reach it.
  *
  * @param radius  the ball's, m
  */
@@ -40,20 +40,20 @@ const sharedBores = (one: Hole, other: Hole, holes: readonly Hole[], radius: num
     ? holes.filter(({ name }) => name === one.into).flatMap((hole) => boresOf(hole, radius))
     : [];
 
-/** A bore as far as it runs outside of others. */
+/** A bore, cut short where it enters others. */
 const endingAt = (bore: BoreSolid, others: readonly BoreSolid[]): BoreSolid => ({
   ...bore,
   depth: Math.min(bore.depth, ...others.map((other) => Math.max(0, entryOf(other, bore.mouth, bore.d)))),
 });
 
 /**
- * The wall between two holes as they are drilled, slugs and inserts not yet in.
+ * The wall between two holes as drilled, before slugs and inserts go in.
  *
- * Between two straight bores it is the distance of their axes less both radii. The end of a bore counts as round, which
- * holds its flat bottom or drill point; whether two meet is asked of bores that end within theirs, so that none are said to meet
- * that do not.
+ * Between two straight bores it is the distance of their axes less both radii. For the thickness, a bore ends in a hemisphere that
+ * contains its flat bottom or drill point; whether two bores meet is decided with hemispheres inside the bores, so that bores that stay
+ * apart are never reported to meet.
  *
- * @param shared  bores that both run into, where there is no ball to be left between them
+ * @param shared  bores that both holes run into, inside which no wall is needed
  */
 export function wallBetween(
   one: Hole,
@@ -70,7 +70,7 @@ export function wallBetween(
   };
 }
 
-/** What is left along the bores of two holes, at any depth; in one frame, depths along the first ones' axes. */
+/** Walls along the bores of two holes, at any depth. All in one frame; depths are along the first ones' axes. */
 export function wallBelow(
   ones: readonly BoreSolid[],
   others: readonly BoreSolid[],
@@ -84,7 +84,7 @@ export function wallBelow(
   };
 }
 
-/** How deep along the axis of `a` its wall first touches that of `b`; null where it never does. */
+/** Depth along the axis of `a` at which its wall first touches that of `b`, m; null where it never does. */
 function meetingDepth(a: BoreSolid, b: BoreSolid): number | null {
   const beside = innerAxis(b);
   if (apart(innerAxis(a), beside, a, b) >= 0) return null;
@@ -103,5 +103,5 @@ const axisOf = ({ mouth, d }: BoreSolid, depth: number): Segment => ({
 const apart = (first: Segment, second: Segment, a: BoreSolid, b: BoreSolid): number =>
   nearestOfSegments(first, second).apart - a.radius - b.radius;
 
-/** Of four inches: to a millionth of an inch. */
+/** Halvings that find a depth of up to four inches to a millionth of an inch. */
 const HALVINGS = 22;

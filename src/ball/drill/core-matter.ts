@@ -6,14 +6,14 @@ import { type LineMoments, RemainingIntervals } from '../solid/remaining-interva
 import { type BallBody, coreMoments } from './ball-body.js';
 import { type CoreAlong, partsAlong } from './core-parts.js';
 
-/** A core as a drill meets it. */
+/** A core, prepared for drilling. */
 export interface CoreMatter {
-  /** All it holds above the filler, about Bo, in C. */
+  /** Moments of its excess over the filler, about Bo, in C. */
   readonly moments: Moments;
   readonly along: CoreAlong;
 }
 
-/** Prepares a ball's core: parts that keep clear of one another, layers that need not, or both. */
+/** Prepares a ball's core: parts that keep clear of one another, layers that may overlap, or both. */
 export function coreMatter({ core, layers }: Pick<BallBody, 'core' | 'layers'>): CoreMatter {
   const parts: CoreMatter = { moments: coreMoments(core), along: partsAlong(core) };
   if (!layers) return parts;
@@ -24,7 +24,7 @@ export function coreMatter({ core, layers }: Pick<BallBody, 'core' | 'layers'>):
   };
 }
 
-/** Along a line the uppermost layer takes what it holds, the next what that one left, and so on down. */
+/** Along a line the uppermost layer counts wherever it is, the next where the first is not, and so on down. */
 function layersAlong({ layers }: LayeredCore): CoreAlong {
   const downward = layers.map((layer) => ({ cross: crosser(layer), excess: layer.excess })).reverse();
   const left = new RemainingIntervals();

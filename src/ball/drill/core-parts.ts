@@ -6,13 +6,13 @@ import type { Part, UnitShape } from '../solid/part.js';
 import { crossMapped, type Interval, unitRay } from '../solid/ray-interval.js';
 import type { Stretch } from '../solid/stretch.js';
 
-/** What stretches in B hold of a core turned by R_BC, above the filler; about Bo, in B. */
+/** Moments of the excess over the filler that stretches in B hold of a core turned by R_BC; about Bo, in B. */
 export type CoreAlong = (R_BC: Mat3, stretches: readonly Stretch[]) => Moments;
 
 /**
- * Prepares parts that do not overlap: along a line each adds what it holds, whatever the others do.
+ * Prepares parts that do not overlap: along a line each adds what it holds, independently of the others.
  *
- * The hot path of a ranking: a turn of the core costs one product of matrices a part, then no garbage.
+ * The hot path of a ranking: a turn of the core costs one product of matrices for each part, and after that nothing is allocated.
  */
 export function partsAlong(core: readonly Part[]): CoreAlong {
   const regions = core.map((part): Region => {
@@ -34,7 +34,7 @@ interface Region {
   readonly density: number; // kg/m³ above the filler
 }
 
-/** @param maps  from B to each region's unit frame, but for its offset */
+/** @param maps  from B to each region's unit frame, without its offset */
 function regionsAlong(
   regions: readonly Region[],
   maps: readonly Mat3[],

@@ -13,17 +13,17 @@ import { shellAlong } from './shell-along.js';
 export type Driller = (R_BC: Mat3) => MassProperties;
 
 /**
- * Prepares the drilling of a ball: what the holes take from cover and filler does not depend on how the
+ * Prepares the drilling of a ball. What the holes take from cover and filler does not depend on how the
  * core is turned, so it is added up once; a layout then costs only the rays through the core.
  *
- * Along a ray density is piecewise constant and the ball's surfaces are cut exactly, so moments along it
- * are closed form; only the sum over rays is a quadrature (see `RayRule` for its error).
+ * Along a ray, density is piecewise constant and the ball's surfaces are cut exactly, so moments along it
+ * have closed forms; only the sum over rays is a quadrature (see `RayRule` for its error).
  *
- * Plugs of an earlier drilling turn with the core. What they changed of the ball is added to the core once;
- * where the new holes run through them, they take filling and not what was there before.
+ * Plugs of an earlier drilling turn with the core. How they changed the ball is added to the core once;
+ * where the new holes run through plugs, they remove filling and not what was there before.
  *
- * What is prepared is kept for as long as the excavation: what simulates shots and what explains them drill the same balls. Cores that
- * may be one ball's differ in nothing else, so they share where its plugs are drilled.
+ * The result is kept for as long as the excavation, since simulating shots and explaining them drill the same balls. The possible cores
+ * of one ball have the same plugs, so they share where the new holes run through these.
  *
  * @param body        before this grip, in C
  * @param excavation  the grip's rays, for a ball of this radius

@@ -7,7 +7,7 @@ import { type BoreSolid, boreSolid, depthAt } from './bore-solid.js';
 import { boreStretches } from './bore-stretches.js';
 import type { RayRule } from './ray-rule.js';
 
-/** What drilling a grip does to any ball of one radius, however its core is turned. */
+/** What drilling a grip does to any ball of one radius, whatever its core and however that is turned. */
 export interface Excavation {
   /** Where matter of the ball is taken out, in B; each point once, even where bores meet. */
   readonly stretches: readonly Stretch[];
@@ -16,11 +16,11 @@ export interface Excavation {
 }
 
 /**
- * Rays that stand for a set of holes.
+ * Rays that represent a set of holes.
  *
- * Each bore is filled with rays parallel to its axis; what an earlier bore has taken is left out, so that
+ * Each bore is filled with rays parallel to its axis. What an earlier bore has removed is left out, so that
  * bores that meet inside the ball (two fingers with a 1/4 in bridge do) count their shared matter once.
- * Likewise sleeves that meet are put back once, and no sleeve stands in the way of another finger.
+ * Likewise, sleeves that meet are put back once, and no sleeve blocks another finger's hole.
  *
  * @param holes   in drilling order, in B; the order changes only which of two bores a shared ray belongs to
  * @param radius  the ball's, m
@@ -33,7 +33,7 @@ export function excavate(holes: readonly Hole[], radius: number, rule: RayRule):
   };
 }
 
-/** The bores a hole is drilled with: its sleeve's, and the open one, which may reach deeper into the ball. */
+/** The bores of a hole: its sleeve's, if any, and the open one, which may reach deeper into the ball. */
 export const boresOf = (hole: Hole, ballRadius: number): readonly BoreSolid[] => [
   ...(hole.sleeve ? [boreSolid(hole, hole.sleeve.bore, ballRadius)] : []),
   boreSolid(hole, hole.open, ballRadius),
@@ -48,7 +48,7 @@ function sleevesLeft(holes: readonly Hole[], ballRadius: number, rule: RayRule):
     if (!hole.sleeve) return;
     const sleeve = sleeveSolid(hole, hole.sleeve, ballRadius);
     const elsewhere = [...sleeves, ...opens.filter((_, other) => other !== i)];
-    // The hole through the sleeve has rays of its own: the sleeve's would meet its wall now and then.
+    // The hole through the sleeve has rays of its own, since those of the sleeve would run along its wall now and then.
     const through = boreStretches(opens[i], ballRadius, elsewhere, rule).map((x) => ({
       ...x,
       e: Math.min(x.e, depthAt(sleeve, axisDistance(opens[i], x.a))),
@@ -61,7 +61,7 @@ function sleevesLeft(holes: readonly Hole[], ballRadius: number, rule: RayRule):
   return left;
 }
 
-/** A slug or insert as if solid: as deep as its bore it fills the tip too, else it ends flat. */
+/** A slug or insert as if solid. If it is as deep as its bore it fills the tip too; otherwise it ends flat. */
 function sleeveSolid(hole: Hole, { bore, height }: Sleeve, ballRadius: number): BoreSolid {
   const depth = Math.min(height, bore.depth);
   return boreSolid(hole, { ...bore, depth }, ballRadius, height >= bore.depth ? hole.tip : 'flat');

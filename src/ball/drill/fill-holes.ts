@@ -6,7 +6,7 @@ import { type CoreMatter, coreMatter } from './core-matter.js';
 import type { Plug } from './plug.js';
 import { shellAlong } from './shell-along.js';
 
-/** The ball with the holes of its earlier drillings filled. What that changes of it is the same for any grip, so it is added up once. */
+/** The ball with the holes of its earlier drillings filled. That changes it in the same way for any new grip, so it is added up once. */
 export function fillHoles(body: BallBody, plugs: readonly Plug[]): BallBody {
   if (plugs.length === 0) return body;
   const core = coreMatter(body);
@@ -18,7 +18,7 @@ export function fillHoles(body: BallBody, plugs: readonly Plug[]): BallBody {
 }
 
 /**
- * What filling holds above the ball's own matter there, about Bo, in B.
+ * Moments of a filling less those of the ball's own matter in its place, about Bo, in B.
  *
  * @param body     the ball as made
  * @param core     of that ball

@@ -7,7 +7,7 @@ import type { BallBody } from './ball-body.js';
 import { type BoreSolid, depthAt, rayStart } from './bore-solid.js';
 import { boresOf } from './excavation.js';
 
-/** How deep along its axis a hole leaves the cover and first meets the core, m; null where it ends before. */
+/** Depths along its axis at which a hole leaves the cover and first meets the core, m; null where it ends before that. */
 export interface HoleDepths {
   readonly hole: Hole;
   readonly cover: number | null;
@@ -16,14 +16,14 @@ export interface HoleDepths {
   readonly core: number | null;
 }
 
-/** Lines along a bore that look for the core: its axis, and rings at half and at the whole radius. */
+/** Lines along a bore that search for the core: its axis, and rings of lines at half and at the full radius. */
 const RINGS = [0.5, 1] as const;
 const ANGLES = 48;
 
 /**
- * Where holes run out of the cover and into a core whose shape is known.
+ * Where holes leave the cover, and where they enter a core whose shape is known.
  *
- * The core is met where the first of some lines along the bore meets it, which at a pointed part may be a little late.
+ * The core is met where the first of 97 lines along the bore meets it, which may be a little too deep at a pointed part.
  *
  * @param body  in C
  * @param R_BC  how the layout turns the core
@@ -43,7 +43,7 @@ export function holeDepths(body: BallBody, holes: readonly Hole[], R_BC: Mat3): 
     };
   });
 
-  /** Depth at which a line in B first enters any solid of the core; none where it ends before. */
+  /** Depths at which a line in B first enters each solid of the core; none for solids that it ends before. */
   function firstIn({ a, d, end }: Line): number[] {
     const [a_C, d_C] = [mulVec(R_CB, a), mulVec(R_CB, d)];
     const ends: number[] = [];

@@ -9,7 +9,7 @@ import { boreStretches, outsideOf, without } from './bore-stretches.js';
 import { boresOf } from './excavation.js';
 import type { RayRule } from './ray-rule.js';
 
-/** The holes of an earlier drilling, as they lay in the ball's frame B of that time, and what fills them now. */
+/** The holes of an earlier drilling, in the frame B of that drilling, and what fills them now. */
 export interface FilledDrilling {
   readonly holes: readonly Hole[];
   /** From that B to C: a rotation, or a reflection when the drilling was for the other hand. */
@@ -18,10 +18,10 @@ export interface FilledDrilling {
 }
 
 /**
- * The filling of one earlier drilling's holes, in the frame C of the core, with which it turns. SI.
+ * The filling of the holes of one earlier drilling, in the frame C of the core, with which it turns. SI.
  *
- * The holes are filled whole: slug and inserts are drilled out first, and the filling reaches the drill
- * point's tip (common practice, no source).
+ * The holes are filled completely: slug and inserts are drilled out first, and the filling reaches the tip
+ * of the drill point (common practice, no source).
  */
 export interface Plug {
   readonly density: number;
@@ -53,14 +53,14 @@ export function plugsOf(
   }));
 }
 
-/** How the core is turned ↦ where stretches run through the filling of each plug; in B, each point once. */
+/** R_BC, how the core is turned ↦ for each plug, where stretches run through its filling; in B, each point once. */
 export type PluggedStretches = (R_BC: Mat3) => readonly (readonly Stretch[])[];
 
 /**
- * Prepares to look where stretches (in B) run through plugs. Balls that differ in their cores alone share it: the last turn of a core
- * is remembered.
+ * Prepares to find where stretches (in B) run through plugs. Balls that differ only in their cores share the result for the latest
+ * turn of a core, which is remembered.
  *
- * @param plugs  all of a ball's; what later ones took of a plug is left out
+ * @param plugs  all plugs of a ball, the earliest first; what a later drilling took of a plug is left out
  */
 export function pluggedStretches(plugs: readonly Plug[], stretches: readonly Stretch[]): PluggedStretches {
   const fillings = plugs.map(({ bores }, i) => ({
@@ -104,7 +104,7 @@ function stretchesIn({ own, later }: Filling, stretches: readonly Stretch[], R_C
   return found;
 }
 
-// the ray that is looked at just now, in C: written over with each
+// the current ray, in C: overwritten with each
 const a_C: Point = [0, 0, 0];
 const d_C: Point = [0, 0, 0];
 

@@ -1,12 +1,12 @@
 import { cos, sin } from '../../math/sin-cos.js';
-/** A node of a disk rule: where a ray pierces the unit disk, and its share of the disk's area. */
+/** A node of a quadrature rule for the unit disk: where a ray pierces it, and the ray's share of its area. */
 export interface DiskNode {
   readonly x: number;
   readonly y: number;
   readonly weight: number;
 }
 
-/** How many radii and angles of rays stand for a hole. */
+/** At how many radii and angles rays represent a hole. */
 export interface RayRule {
   readonly radii: number;
   readonly angles: number;
@@ -21,7 +21,7 @@ export const REPORT_RAYS: RayRule = { radii: 24, angles: 64 };
 /**
  * Gauss–Legendre in the square of the radius, equal steps in angle: exact for polynomials of degree
  * 2·radii − 1 in r² and below `angles` in angle (Abramowitz & Stegun, Handbook of Mathematical Functions,
- * §25.4.61 for the disk). Alternate radii are turned by half a step, so that no feature lines up with all.
+ * §25.4.61 for the disk). Every other radius is turned by half a step, so that no feature lines up with all of them.
  */
 export function diskRule({ radii, angles }: RayRule): readonly DiskNode[] {
   const nodes: DiskNode[] = [];

@@ -3,7 +3,7 @@ import type { BoreSolid } from './bore-solid.js';
 import { outsideOf } from './bore-stretches.js';
 
 /**
- * Share of the volume along stretches that lies inside bores, 0 to 1; each point counts once, however many bores hold it.
+ * Share, 0 to 1, of the volume along stretches that lies inside bores; each point counts once, even inside several bores.
  *
  * @param stretches  at least one, in the frame of the bores
  */

@@ -5,7 +5,7 @@ import { crossRay, type Interval, unitRay } from '../solid/ray-interval.js';
 import type { Stretch } from '../solid/stretch.js';
 import type { BallBody } from './ball-body.js';
 
-/** What stretches hold of a ball's cover and filler, as if there were no core; about Bo, in their frame. */
+/** Moments of cover and filler along stretches, as if there were no core; about Bo, in the frame of the stretches. */
 export function shellAlong(
   { radius, coverThickness, coverDensity, fillerDensity }: BallBody,
   stretches: readonly Stretch[],

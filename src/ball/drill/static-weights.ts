@@ -2,10 +2,10 @@ import { scale, type Vec3 } from '../../math/vec3.js';
 import type { MassProperties } from '../mass/mass-properties.js';
 
 /**
- * What an ounce of static weight is taken to mean. `moment`: mass times offset of the centre of mass,
+ * What an ounce of static weight means. `moment`: mass times offset of the centre of mass,
  * divided by the ball's radius. `halves`: the difference in weight of the two halves; a uniform half ball
- * balances at 3/8 R, so the same offset reads 8/3 times as much. Which one a scale shows was not found in
- * any published rule; flarewise uses `moment` by default, and says so.
+ * balances at 3/8 R, so the same offset reads 8/3 times as much. No published rule was found that says which of
+ * them a scale shows; flarewise uses `moment` by default, and says so.
  */
 export type OunceConvention = 'moment' | 'halves';
 
@@ -20,6 +20,7 @@ export interface StaticWeights {
   readonly top: number;
 }
 
+/** Static weights of a ball from its centre of mass. @param radius  the ball's, m */
 export function staticWeights(
   ball: MassProperties,
   radius: number,

@@ -5,7 +5,7 @@ import { arcAngle, tangentToward, walk } from '../../math/sphere.js';
 import { dot, sub, type Vec3 } from '../../math/vec3.js';
 
 /**
- * What is left of a ball along its surface between the edges of two holes, m; negative: by how much they overlap.
+ * Length of surface between the edges of two holes, m; negative where they overlap, by how much.
  *
  * @param radius  the ball's, m
  */
@@ -18,7 +18,7 @@ export const wallAtMouth = (one: Hole, other: Hole, radius: number): number =>
 /**
  * Arc along the ball from the middle of a hole's mouth to its edge, toward another point, rad.
  *
- * A bore that runs in at a slant opens as an oval: along its lean the edge lies farther from the middle than the bore is wide.
+ * A slanted bore opens as an oval: in the direction of its slant the edge lies farther from the middle than the bore's radius.
  *
  * @param toward_B  unit vector, in B, not the mouth's own
  * @param radius    the ball's, m
@@ -34,8 +34,8 @@ export function mouthEdge(hole: Hole, toward_B: Vec3, radius: number): number {
   return bisectBoundary(isInBore, 0, WIDEST * asin(width), HALVINGS);
 }
 
-/** An oval's half length in half widths, at most: 2 at 60° on a flat surface, and a ball curves away. */
+/** Greatest half length of an oval in half widths: 2 at 60° on a flat surface, and more on a ball, which curves away. */
 const WIDEST = 4;
 
-/** To what a number holds. */
+/** Enough to exhaust the digits of a double. */
 const HALVINGS = 50;

@@ -1,5 +1,5 @@
-import { addMat, IDENTITY, type Mat3, outer, scaleMat, subMat, trace } from '../../math/mat3.js';
-import { dot, scale, type Vec3 } from '../../math/vec3.js';
+import { addMat, IDENTITY, type Mat3, outer, scaleMat, subMat, trace, ZERO_MAT } from '../../math/mat3.js';
+import { addScaled, dot, scale, type Vec3, ZERO } from '../../math/vec3.js';
 
 /** Mass (kg), centre of mass from the ball's geometric centre Bo (m) and inertia about it (kg·m²), in B. */
 export interface MassProperties {
@@ -20,12 +20,12 @@ export interface Moments {
   readonly second: Mat3;
 }
 
-export const NO_MOMENTS: Moments = { mass: 0, first: [0, 0, 0], second: scaleMat(0, IDENTITY) };
+export const NO_MOMENTS: Moments = { mass: 0, first: ZERO, second: ZERO_MAT };
 
-/** Moments of `a` and `s` times those of `b` together; `s = -1` takes `b` away. */
+/** Moments a + s b; `s = -1` takes `b` away. */
 export const addMoments = (a: Moments, b: Moments, s = 1): Moments => ({
   mass: a.mass + s * b.mass,
-  first: [a.first[0] + s * b.first[0], a.first[1] + s * b.first[1], a.first[2] + s * b.first[2]],
+  first: addScaled(a.first, s, b.first),
   second: addMat(a.second, scaleMat(s, b.second)),
 });
 

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../math/vec3.js';
 import type { Moments } from './mass-properties.js';
 
-/** Adds up moments about Bo of matter along rays, without making garbage. */
+/** Adds up moments about Bo of matter along rays. Adding allocates nothing. */
 export class MomentSum {
   private mass = 0;
   private x = 0;

@@ -7,7 +7,7 @@ import { meshMoments } from './mesh-moments.js';
 import type { MeshTree } from './mesh-tree.js';
 import { selfCut } from './self-cut.js';
 
-/** What was found out about a mesh. */
+/** Result of checking a mesh. */
 export interface MeshCheck {
   /** The mesh, its triangles facing outward. */
   readonly solid: MeshTree;
@@ -20,9 +20,9 @@ export interface MeshCheck {
 /**
  * Checks that a mesh is the surface of a solid that lies within `room` (m) of the ball's centre.
  *
- * Closed, one-sided, not cutting itself, nothing counted twice; one part or several, with hollows if they face
- * the other way. What faces inward as a whole is turned over. Which way parts face is looked at only when the
- * rest is well, since it means nothing before. Under half a second for 200 000 triangles.
+ * It must be closed and one-sided, must not cut itself, and must count nothing twice. It may have several parts, and hollows that face
+ * the other way. A mesh that faces inward as a whole is turned over. Which way parts face is checked only when nothing else is
+ * wrong, since it means nothing before. Under half a second for 200 000 triangles.
  */
 export function checkMesh(tree: MeshTree, room: number): MeshCheck {
   const faults: MeshFault[] = edgeFaults(tree);

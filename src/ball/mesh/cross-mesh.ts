@@ -13,7 +13,7 @@ import type { MeshTree } from './mesh-tree.js';
  * Simulation of Simplicity, ACM Trans. Graphics 9(1), 1990; from memory). So each crossing of the
  * surface counts for one of the triangles that meet there, and touching from outside for none or two.
  *
- * Makes no garbage. Loses digits when `a` lies many sizes of the mesh away.
+ * Allocates nothing. Loses digits when `a` lies many sizes of the mesh away.
  *
  * @param a      m, in C    @param d  any length but zero, in C
  * @param turns  if given, +1 beside each crossing where the line goes in, −1 where it comes out
@@ -67,7 +67,7 @@ export function crossMesh(out: number[], tree: MeshTree, a: Vec3, d: Vec3, turns
       if (side !== (pq !== 0 ? Math.sign(pq) : sideAtZero(pu, pv, qu, qv))) continue;
       const all = qr + rp + pq;
       const pw = positions[p + w];
-      // all = 0: seen so much from the side that its area is lost to rounding; any point of it will do
+      // all = 0: the triangle is seen edge-on and its area is lost to rounding; any of its points will do
       const at = all === 0 ? pw : (qr * pw + rp * positions[q + w] + pq * positions[r + w]) / all;
       const t = (at - a[w]) / d[w];
       let place = found++;
@@ -95,8 +95,8 @@ const withoutDust = (x: number): number => (Math.abs(x) < 1e-30 ? 0 : x);
  * Side (±1) of the edge p → q on which the origin lies when p_u q_v and p_v q_u round to the same number; 0 when
  * the edge is a point.
  *
- * What rounding took from the two products decides; where nothing is left, the origin counts as moved by
- * (ε, ε²). Edge q → p gives exactly the opposite. (The sign of a nonzero rounded difference is right anyway.)
+ * The rounding errors of the two products decide; where these are equal too, the origin counts as moved by
+ * (ε, ε²). Edge q → p gives exactly the opposite. (The sign of a nonzero rounded difference is always right.)
  */
 function sideAtZero(pu: number, pv: number, qu: number, qv: number): number {
   return Math.sign(roundedOff(pu, qv) - roundedOff(pv, qu)) || Math.sign(pv - qv) || Math.sign(qu - pu);

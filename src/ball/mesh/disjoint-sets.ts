@@ -1,4 +1,4 @@
-/** Sets of the numbers 0 … count − 1, each at first alone: every number points toward the least of its set. */
+/** Disjoint sets of the numbers 0 … count − 1, each number alone at first. Every number points toward the least of its set. */
 export const disjointSets = (count: number): Uint32Array => {
   const parent = new Uint32Array(count);
   for (let i = 0; i < count; i++) parent[i] = i;

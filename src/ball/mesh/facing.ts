@@ -6,12 +6,12 @@ import type { MeshFault } from './mesh-fault.js';
 import type { MeshTree } from './mesh-tree.js';
 
 /**
- * Which way the triangles of a closed mesh that does not cut itself face, or why it encloses no clear solid.
+ * Which way the triangles face in a closed mesh that does not cut itself, or why the mesh encloses no clear solid.
  *
- * A line through a solid goes in and comes out in turn, so along it one is inside 0 or 1 times. Twice
- * inside: a part within a part, both facing outward. Less than 0: facing inward. A hollow, a part within a
- * part that faces the other way, is well. Followed are lines square to the largest triangle of every part,
- * and to others here and there: where nothing is cut, one place of a part speaks for all of it.
+ * A line through a solid enters and leaves it in turn, so along the line one is inside 0 or 1 times. Twice
+ * inside means a part within a part, both facing outward; less than 0 means facing inward. A hollow, a part within a
+ * part that faces the other way, is allowed. The lines are perpendicular to the largest triangle of every part,
+ * and to others spread over the mesh: as long as nothing is cut, one place of a part stands for all of it.
  */
 export function facing(tree: MeshTree): 'outward' | 'inward' | MeshFault {
   let [mostIn, leastIn]: [Depth, Depth] = [OUTSIDE, OUTSIDE];
@@ -42,7 +42,7 @@ interface Depth {
 
 const OUTSIDE: Depth = { times: 0, at: [0, 0, 0] };
 
-/** How deep inside a line is behind each of its crossings; crossings closer than the grain are one: parts that touch. */
+/** How many times inside a line is after each of its crossings; crossings closer than the grain are one, where parts touch. */
 function* depths(ts: number[], turns: number[], count: number, grain: number) {
   let times = 0;
   for (let i = 0; i < count; i++) {
@@ -51,10 +51,10 @@ function* depths(ts: number[], turns: number[], count: number, grain: number) {
   }
 }
 
-/** Triangles whose lines are followed besides those of the largest ones. */
+/** How many triangles are tried in addition to the largest one of each part. */
 const SPREAD = 100;
 
-/** The largest triangle of every part that hangs together, and others here and there. */
+/** The largest triangle of every connected part, and others spread over the mesh. */
 function facesToTry(mesh: Mesh): Set<number> {
   const { positions, triangles } = mesh;
   const parts = disjointSets(positions.length / 3);

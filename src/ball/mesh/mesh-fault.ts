@@ -12,7 +12,7 @@ export type MeshFault =
   | { readonly kind: 'cuts-itself'; readonly at: Vec3 }
   /** A closed part within another, both facing outward: what is inside would count twice. */
   | { readonly kind: 'counted-twice'; readonly at: Vec3 }
-  /** Closed parts of which some face outward, others inward. */
+  /** Some closed parts face outward, others inward. */
   | { readonly kind: 'mixed-parts'; readonly at: Vec3 }
   /** Closed, but flat. */
   | { readonly kind: 'no-volume'; readonly at: Vec3 }

@@ -64,10 +64,13 @@ function mixed(x: number, y: number, z: number): number {
   return h ^ (h >>> 13);
 }
 
-/** Direction in which points of a mesh seldom lie level, so that a sweep along it meets few at a time. */
+/**
+ * A direction, of length just below 1, along which few points of a mesh lie level, so that a sweep meets few at a time. Two points
+ * differ along it by no more than they are apart.
+ */
 const OBLIQUE = [0.5377, 0.6219, 0.5693];
 
-/** For every point, the one that stands for all within `grain` of one another. */
+/** For every point, the one that represents its chain of points within `grain` of one another. */
 function firstOfNear(points: Float32Array, grain: number): Uint32Array {
   const count = points.length / 3;
   const level = new Float64Array(count);

@@ -11,14 +11,14 @@ import { normalOf, type SectionPlane, seenOn } from './section-plane.js';
 /** A solid under an affine map, of any density. */
 type Placed = Pick<Part, 'shape' | 'A' | 'c'>;
 
-/** Directions in which the outline is looked for; straight pieces between 240 of a circle leave out 0.011 % of its area. */
+/** Directions in which the outline is traced: a polygon of 240 corners leaves out 0.011 % of a circle's area. */
 const DIRECTIONS = 240;
 
 /**
  * The outline in which a plane cuts a solid, m; null where it passes by.
  *
  * Every corner lies on the solid's surface to rounding: rays from a point inside are cut in closed form in the frame of the unit
- * shape, and the corners where a flat end meets its wall are among them. A box has its corners alone.
+ * shape. The corners where a flat end meets its wall are included. The outline of a box has only its own corners.
  */
 export function convexSection(solid: Placed, plane: SectionPlane): Loop | null {
   const { shape, A, c } = solid;

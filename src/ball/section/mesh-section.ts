@@ -36,7 +36,7 @@ export function meshSection(mesh: Mesh, plane: SectionPlane): readonly Loop[] {
   return loops;
 }
 
-/** For each edge (its lower vertex times `count`, plus its upper one) those to which the section leads on through a triangle. */
+/** For each edge (its vertex below the plane times `count`, plus the one above) the edges to which the section leads on through a triangle. */
 function piecesFrom(triangles: Uint32Array, heights: Float64Array, count: number): Map<number, number[]> {
   const pieces = new Map<number, number[]>();
   for (let i = 0; i < triangles.length; i += 3) {

@@ -4,11 +4,10 @@ import { type Part, stretchPart } from './part.js';
 import { partReach } from './support.js';
 
 /**
- * Whether a part, stretched along the axes and then moved, lies within a distance (m) of the origin.
+ * Whether a part, stretched along the axes and then shifted, lies within a distance (m) of the origin.
  *
- * By points 15° apart on its outline: it may stick out by as much as the outline bulges between them, which on
- * a core 3 in across is less than 0.5 mm. `partReach` is exact and a hundred times slower: too slow to be asked of
- * every core a fit tries. Allocates nothing.
+ * Tests points 15° apart on its outline, so the part may stick out by as much as the outline bulges between them: less than 0.5 mm on
+ * a core 3 in across. `partReach` is exact but a hundred times slower, too slow for every core that a fit tries. Allocates nothing.
  */
 export function fitsInside({ shape, A, c }: Part, [sx, sy, sz]: Vec3, shift: Vec3, room: number): boolean {
   const isWithin = (x: number, y: number, z: number): boolean => {

@@ -13,21 +13,21 @@ export type Solid = Pick<Part, 'shape' | 'A' | 'c'> | { readonly mesh: MeshTree 
 /** One solid of a core that others may overlap, with its density above the filler, kg/m³. */
 export type Layer = Solid & { readonly excess: number };
 
-/** Solids in order, in C: where they share space the later one is there. Plain data. */
+/** Solids in order, in C: where they share space, the later one counts. Plain data. */
 export interface LayeredCore {
   readonly layers: readonly Layer[];
-  /** What all of them hold above the filler, each point once, about Bo (kg, kg·m, kg·m²). */
+  /** Moments of their excess over the filler, each point once, about Bo (kg, kg·m, kg·m²). */
   readonly moments: Moments;
 }
 
-/** Moments about Bo of all a solid encloses, as if it were alone and of density one. */
+/** Moments about Bo of everything inside a solid, as if it were alone and of density one. */
 export const solidMoments = (solid: Solid): Moments =>
   'mesh' in solid ? meshMoments(solid.mesh, 1) : partMoments({ ...solid, excess: 1 });
 
-/** Writes the t at which the line a + t d in C goes in and out of a solid, ascending; returns how many. */
+/** Writes the values of t at which the line a + t d in C enters and leaves a solid, ascending; returns how many there are. */
 export type Crosser = (out: number[], a: Vec3, d: Vec3) => number;
 
-/** Prepares a solid for lines; the crosser makes no garbage. */
+/** Prepares a solid to be crossed by lines, which then allocates nothing. */
 export function crosser(solid: Solid): Crosser {
   if ('mesh' in solid) return (out, a, d) => crossMesh(out, solid.mesh, a, d);
   const { shape, A, c } = solid;

@@ -9,15 +9,15 @@ export interface Interval {
 }
 
 /**
- * A ray q(t) = o + t d in a shape's unit frame: the three numbers of o, then those of d. Where many rays are crossed one is lent for all:
- * numbers that are handed to a function one by one become garbage when it is not inlined, and were a quarter of an answer's.
+ * A ray q(t) = o + t d in a shape's unit frame: the three components of o, then those of d. Callers that cross many rays use one array for
+ * all: numbers passed one by one become garbage where the function is not inlined, and were a quarter of all garbage of an answer.
  */
 export const unitRay = (): Float64Array => new Float64Array(6);
 
 /**
  * Writes into `out` where the ray a + t d lies inside a unit shape under an affine map.
  *
- * @param lent         written over
+ * @param lent         overwritten
  * @param map, offset  back to the shape's unit frame: q = map p + offset
  */
 export function crossMapped(
@@ -94,7 +94,7 @@ export function crossRay(out: Interval, shape: UnitShape, ray: Float64Array): vo
   }
 }
 
-/** The quadric that a ray is clipped by, a t² + 2 b t + c ≤ 0: numbers that one function leaves to the next. */
+/** The quadric that clips a ray, a t² + 2 b t + c ≤ 0: one function writes it, the next reads it. */
 const quadric = new Float64Array(3);
 
 /** The unit ball. @param oz  where the ray starts along z, as seen from the ball's middle */
@@ -123,7 +123,7 @@ function clipCone(out: Interval, top: number, ray: Float64Array): void {
   else clipSteepCone(out, dr > 0);
 }
 
-/** A capsule is entered through its wall, or else through the ball at the end beyond which the wall's line is met. */
+/** A capsule is entered through its wall or, where the ray meets the wall's cylinder beyond an end, through the ball at that end. */
 function endCapsule(out: Interval, half: number, ray: Float64Array): void {
   const end = (t: number, sense: 1 | -1): number => {
     // along the axis the wall is never met: t is infinite and the ray ends at the ball it runs to
@@ -138,7 +138,7 @@ function endCapsule(out: Interval, half: number, ray: Float64Array): void {
   out.leave = isHit ? leave : Number.NEGATIVE_INFINITY;
 }
 
-/** First (sense −1) or last crossing of a unit ball's surface; NaN when the ray misses it. @param oz  as of `setBall` */
+/** First (sense −1) or last crossing of a unit ball's surface; NaN when the ray misses it. @param oz  as in `setBall` */
 function ballRoot(ray: Float64Array, oz: number, sense: 1 | -1): number {
   setBall(ray, oz);
   const [a, b, c] = quadric;
@@ -159,7 +159,7 @@ function clipSlab(out: Interval, ray: Float64Array, axis: 0 | 1 | 2): void {
   out.leave = Math.min(out.leave, Math.max(a, b));
 }
 
-/** Keeps the inside of the quadric, a ≥ 0 (a = 0: the ray runs along the axis of a cylinder). */
+/** Keeps the inside of a quadric with a ≥ 0 (a = 0: the ray is parallel to the axis of a cylinder). */
 function clipQuadric(out: Interval): void {
   const a = quadric[0];
   const b = quadric[1];
@@ -180,8 +180,8 @@ function clipQuadric(out: Interval): void {
 }
 
 /**
- * Keeps x² + y² ≤ r², that is a t² + 2 b t + c ≤ 0, where x, y and the radius r all run linearly along a ray that is as steep as the
- * cone's side or steeper: a ≤ 0. Within the slab r > 0, so what is kept there is one interval even where the quadric opens the other way.
+ * Keeps x² + y² ≤ r², that is a t² + 2 b t + c ≤ 0, where x, y and the radius r are all linear along a ray that is as steep as the
+ * cone's side or steeper: a ≤ 0. Within the slab r > 0, so one interval is kept even though the quadric opens the other way.
  *
  * @param widens  whether the radius grows along the ray
  */
@@ -203,9 +203,10 @@ function clipSteepCone(out: Interval, widens: boolean): void {
   const q = b > 0 ? -b - Math.sqrt(disc) : -b + Math.sqrt(disc);
   const first = Math.min(q / a, c / q);
   const second = Math.max(q / a, c / q);
-  // of the two stretches only the one on the real nappe (r > 0) meets the slab
+  // only one of the two stretches lies on the real nappe (r > 0) and meets the slab
   if (widens) out.enter = Math.max(out.enter, second);
   else out.leave = Math.min(out.leave, first);
 }
 
+/** Coefficients of a quadric below this are rounding: those of a ray in a unit frame are sums of squares of about 1. */
 const TINY = 1e-14;

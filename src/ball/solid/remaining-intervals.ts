@@ -6,9 +6,9 @@ export interface LineMoments {
 }
 
 /**
- * What is left of a stretch of a ray while solids claim their share of it, the uppermost first.
+ * The parts of a stretch of a ray that no solid has claimed yet, as solids claim theirs in turn, the uppermost first.
  *
- * Makes no garbage once it has grown to the greatest number of pieces.
+ * Allocates nothing once it has grown to the greatest number of pieces.
  */
 export class RemainingIntervals {
   private readonly from: number[] = [];
@@ -22,7 +22,7 @@ export class RemainingIntervals {
     this.pieces = e > s ? 1 : 0;
   }
 
-  /** Takes out enter ≤ t ≤ leave, and adds to `sum` what matter of `lineDensity` (kg/m) holds where it was left. */
+  /** Claims enter ≤ t ≤ leave: adds matter of `lineDensity` (kg/m) to `sum` wherever that was still unclaimed. */
   claim(enter: number, leave: number, lineDensity: number, sum: LineMoments): void {
     for (let i = this.pieces - 1; i >= 0; i--) {
       const s = this.from[i];

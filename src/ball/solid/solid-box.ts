@@ -11,7 +11,7 @@ export interface Box {
 }
 
 /**
- * The box around a solid with its sides along the axes of a frame Q.
+ * Bounding box of a solid along the axes of a frame Q.
  *
  * @param R_QC  from the solid's frame to Q
  */
@@ -31,17 +31,17 @@ export function boxOf(solid: Solid, R_QC: Mat3): Box {
   };
 }
 
-/** What two boxes share; null when they only touch, or not even that. */
+/** The box that two boxes share; null when they touch or are apart. */
 export function meetingOf(a: Box, b: Box): Box | null {
   const low = most(a.low, b.low);
   const high = least(a.high, b.high);
   return low.every((x, i) => high[i] - x > TOUCHING) ? { low, high } : null;
 }
 
-/** The box around two boxes. */
+/** Bounding box of two boxes. */
 export const around = (a: Box, b: Box): Box => ({ low: least(a.low, b.low), high: most(a.high, b.high) });
 
-/** Faces that lie this near count as one face, m. */
+/** Boxes that share less than this, m, only touch: faces meant to coincide differ by rounding. */
 const TOUCHING = 1e-9;
 
 const NOTHING: Box = {

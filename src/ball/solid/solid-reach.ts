@@ -3,7 +3,7 @@ import { vertexAt } from '../mesh/mesh.js';
 import type { Solid } from './layered-core.js';
 import { partReach } from './support.js';
 
-/** Greatest distance (m) from the origin to any point of a solid: of a mesh a vertex, since a ball is convex. */
+/** Greatest distance (m) from the origin to any point of a solid. For a mesh a vertex is farthest, since a ball is convex. */
 export function solidReach(solid: Solid): number {
   if (!('mesh' in solid)) return partReach(solid);
   let reach = 0;

@@ -2,7 +2,7 @@ import type { Vec3 } from '../../math/vec3.js';
 import type { Moments } from '../mass/mass-properties.js';
 import { MomentSum } from '../mass/moment-sum.js';
 
-/** A stretch s ≤ t ≤ e of a ray a + t d that stands for `area` (m²) of what a drill takes out. */
+/** A stretch s ≤ t ≤ e of a ray a + t d (m, |d| = 1) that represents a cross-section of `area` (m²) of what a drill removes. */
 export interface Stretch {
   readonly a: Vec3;
   readonly d: Vec3;

@@ -6,7 +6,7 @@ import type { Part, UnitShape } from './part.js';
 /**
  * The point of a part that lies farthest in a direction (its support point), m.
  *
- * An affine map carries it over from the unit shape: the farthest point of A q + c along u belongs to the
+ * An affine map carries it over from the unit shape: the farthest point A q + c along u comes from the
  * farthest q along Aᵀu.
  *
  * @param u  of any length but zero, in the part's frame
@@ -17,8 +17,8 @@ export const supportPoint = (part: Pick<Part, 'shape' | 'A' | 'c'>, u: Vec3): Ve
 /**
  * Greatest distance (m) from the origin to any point of the part.
  *
- * From a point of the part on to the one farthest in its direction: the distance never falls, since it is
- * convex, and stops growing at a local maximum. Started all over the surface, every corner of a box among them.
+ * Steps from a point of the part to the one farthest in its direction. The distance never falls, since it is a convex function,
+ * and stops growing at a local maximum. Starting points lie all over the surface, every corner of a box among them.
  */
 export function partReach(part: Pick<Part, 'shape' | 'A' | 'c'>): number {
   let reach = 0;

@@ -13,7 +13,7 @@ import type { LearnedCommandOptions } from '../flags/options.js';
 import { isSure } from '../print/is-sure.js';
 import type { Terminal } from '../terminal/terminal.js';
 
-export const FORGET_FLAG = '--forget';
+const FORGET_FLAG = '--forget';
 
 /**
  * The file that takes what is forgotten; null where none is named.

@@ -7,13 +7,13 @@ import { wishMiss } from '../../search/scoring/score.js';
 import { ARRIVES_ALIKE } from '../../search/scoring/world-statistics.js';
 import { wishedInUnit } from '../../simulate/readings.js';
 
-/** Layouts that could be recommended in place of the first, beside it in the worlds that all of them have met. */
+/** Layouts that could be recommended in place of the first, compared with it in worlds that all of them have met. */
 export interface Alternatives {
   /** The worlds in which all of them reach the pins, counted from the first that is not nominal. */
   readonly worlds: readonly number[];
   /** Score of each less the first's, world by world. */
   readonly ahead: readonly Float64Array[];
-  /** How much nearer each comes to what is wished for, in the units of answers, world by world. */
+  /** How much nearer than the first each comes to the wish, in the units of answers, world by world. */
   readonly nearer: Readonly<Partial<Record<WishedId, readonly Float64Array[]>>>;
 }
 

@@ -5,7 +5,7 @@ import type { BallProblem } from '../../prepare/ball-problem.js';
 import { toLayout } from '../../prepare/to-layout.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 
-/** What the cores that stand for a ball's differ in once one layout is drilled: its differentials, m, core by core; nothing for a single core. */
+/** Numbers in which the possible cores of a ball differ once a layout is drilled: both differentials, m, core by core; empty for one core. */
 export function coreNumbers(
   layout: LayoutNumbers,
   { bodies, rankingRays, pap_B, published }: BallProblem,

@@ -1,6 +1,6 @@
 import type { Weights } from './worlds-alike.js';
 
-/** World by world the mean of a number over the worlds that are like it, itself left out (Nadaraya, Theory Probab. Appl. 9, 141, 1964). */
+/** For each world the mean of a number over similar worlds, itself left out (Nadaraya, Theory Probab. Appl. 9, 141, 1964). */
 export const localMeans = (weights: Weights, values: Float64Array): Float64Array =>
   Float64Array.from(weights, (row) => {
     let sum = 0;
@@ -14,7 +14,7 @@ export function meanOf(values: Float64Array): number {
   return sum / values.length;
 }
 
-/** The same less their mean. */
+/** Values less their mean. */
 export function aboutMean(values: Float64Array): Float64Array {
   const mean = meanOf(values);
   return values.map((each) => each - mean);

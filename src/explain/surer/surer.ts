@@ -16,20 +16,20 @@ import { type WorldsAlike, worldsAlike } from './worlds-alike.js';
 /** Differences of score below this do not matter: no other layout would be recommended for less. */
 const NO_MATTER = 0.5;
 
-/** From this share of worlds on it is worth saying that another layout would be recommended. */
+/** Least chance of another recommendation that is worth reporting. */
 const WORTH_SAYING = 0.05;
 
-/** Worlds without which nothing can be fitted. */
+/** Least number of worlds for a fit. */
 const LEAST_WORLDS = 32;
 
 /**
  * What would make a recommendation more certain: for each unknown, the chance that knowing it would change the first layout, and
- * what the answer would gain, most chance first. Only what is worth saying.
+ * the expected gain in score. Those worth reporting, in order of chance.
  *
- * From the shots that were rolled for the ranking, no others: only layouts that met all worlds can take the place of the first. With all
- * layouts chance and gain could only be greater.
+ * It uses only the shots that were rolled for the ranking, so only layouts that met all worlds can replace the first. With more
+ * layouts, chance and gain could only be greater.
  *
- * @param ranked  that met every world and may be drilled, the first first
+ * @param ranked  layouts that met every world and may be drilled, in order
  */
 export function surer(
   ranked: readonly LayoutNumbers[],
@@ -64,7 +64,12 @@ export function surer(
     .sort((a, b) => b.chance - a.chance || b.gain - a.gain);
 }
 
-/** What is expected of a number of the layout that would be chosen, mean over the worlds in which one is; 0 where none is. @param rows  the number, layout by layout */
+/**
+ * Expected value of a number for the layout that would be chosen, averaged over the worlds in which another layout is chosen; 0 if there
+ * are none.
+ *
+ * @param rows  the number, layout by layout
+ */
 function meanOfChosen(
   { known }: WorldsAlike,
   { chosen, trust }: ValueOfKnowing,

@@ -15,14 +15,14 @@ import type { Made } from '../../simulate/worlds/made-ball.js';
 import { scatterOf } from '../../simulate/worlds/release-scatter.js';
 import type { VariedNumber } from './worlds-alike.js';
 
-/** Something that was not known, and the numbers in which it differs from world to world. */
+/** An unknown, and the numbers by which it varies from world to world. */
 export interface VariedUnknown {
   readonly unknown: Unknown;
   readonly field: SurerField | null;
   readonly numbers: readonly VariedNumber[];
 }
 
-/** One world: what was drawn in it, and what the beliefs of practice come to. */
+/** One world: its deviations, and the sizes of the beliefs of practice. */
 export interface DrawnWorld {
   readonly deviations: Deviations;
   readonly beliefs: BeliefSizes;
@@ -35,7 +35,7 @@ const DEVIATION_OF = {
   axisRotationDeg: 'axisRotation',
 } as const satisfies Readonly<Record<(typeof RELEASE_IDS)[number], keyof Deviations>>;
 
-/** How a manufactured ball may differ from its record, and the number there; both differentials share one draw. */
+/** How a manufactured ball may differ from its record, and the fields of the record; both differentials share one draw. */
 const MADE: readonly { readonly key: keyof Made; readonly fields: readonly UncertainBallKey[] }[] = [
   { key: 'lowRg', fields: ['rgIn'] },
   { key: 'differential', fields: ['differentialIn', 'intermediateDifferentialIn'] },
@@ -44,8 +44,8 @@ const MADE: readonly { readonly key: keyof Made; readonly fields: readonly Uncer
 ];
 
 /**
- * All that an answer did not know and that could be known: not what differs from shot to shot, nor how a layout will come out when it is
- * marked.
+ * All unknowns of an answer that could become known. What differs from shot to shot, and the errors of marking a layout, are not among
+ * them.
  *
  * @param coreNumbers  numbers in which the fitted cores differ, core by core; empty where there is one core
  */
@@ -60,7 +60,7 @@ export function variedUnknowns(
   });
   const ofSurface = (...keys: readonly (keyof AssumedSurface)[]): VariedNumber[] =>
     keys.map((key) => varied(({ deviations }) => deviations.surface[key]));
-  // drawn as factors of so much more or less
+  // drawn in logarithms
   const friction = (key: keyof AssumedSurface): VariedNumber[] => [
     varied(({ deviations }) => ln(deviations.surface[key])),
   ];

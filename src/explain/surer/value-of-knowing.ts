@@ -1,38 +1,37 @@
 import { aboutMean, localMeans, meanOf } from './local-means.js';
 import { ALIKE_WITHIN, type WorldsAlike } from './worlds-alike.js';
 
-/** What knowing something would be worth to a choice. */
+/** Value of information for a choice. */
 export interface ValueOfKnowing {
-  /** Share of worlds in which another choice would then be better by what counts. */
+  /** Share of worlds in which another choice would then be expected to be better by more than `counts`. */
   readonly chance: number;
   /** Expected value of partial perfect information, in the unit of the differences; at least 0. */
   readonly gain: number;
-  /** World by world the other choice that would then be made; −1 where the first stays. */
+  /** For each world the other choice that would then be made; −1 where the first stays. */
   readonly chosen: readonly number[];
-  /** The factor on what local means say beyond the mean; 0 where they show nothing but luck. */
+  /** Factor on the deviations of local means from the mean; 0 where they show only luck. */
   readonly trust: number;
 }
 
-/** Local means of a normal number lie so much nearer to its mean than the number they follow (closed form). */
+/** Local means flatten a linear dependence on a normal number by this factor (closed form), which trust may make up for. */
 const FLATTENED = 1 + ALIKE_WITHIN ** 2;
 
 /**
- * Share of what local means say that is not luck, as far as worlds left out tell, below which it counts as luck alone: of things that
- * have to do with nothing about one in a hundred passes.
+ * Below this share of `FLATTENED`, a factor counts as luck alone: about one in a hundred irrelevant unknowns passes.
  */
 const LEAST_SHARE = 0.55;
 
 /**
- * The value of knowing something before one of several choices is made, from worlds in which it differs.
+ * The value of knowing an unknown before one of several choices is made, from worlds in which it varies.
  *
- * Each choice's difference from the first, as a local mean over worlds, is what is expected of it once the thing is known; the mean of the best,
- * less the best of the means, is the gain (Strong, Oakley & Brennan, Med. Decis. Making 34, 311, 2014). Local means, for where scores
- * level off a polynomial would promise what no world shows. The best of several is always too good, so all are multiplied by the factor
- * with which they predict worlds that are left out best (least squares). The first choice is taken to be no worse than any other on the
- * mean.
+ * Once the unknown is known, the expected difference of each choice from the first is its local mean over worlds. The gain is the mean of
+ * the best local means less the best mean (Strong, Oakley & Brennan, Med. Decis. Making 34, 311, 2014). Local means are used
+ * since a polynomial would overshoot where scores level off. The best of several noisy values is biased upward, so the deviations of local
+ * means are multiplied by the factor with which they best predict worlds left out (least squares). The first choice counts as no worse than
+ * any other in the mean.
  *
  * @param differences  of each other choice from the first, world by world
- * @param counts       a difference below it changes no choice
+ * @param counts       least difference that changes a choice
  */
 export function valueOfKnowing(
   alike: WorldsAlike,
@@ -66,7 +65,7 @@ export function valueOfKnowing(
   };
 }
 
-/** The factor with which predictions beyond the mean of the other worlds come nearest to the truth, each choice over its own spread. */
+/** The factor on predicted deviations from the mean of the other worlds that best fits the actual ones (least squares), each choice in units of its own spread. */
 function trustIn(differences: readonly Float64Array[], predicted: readonly Float64Array[]): number {
   let together = 0;
   let alone = 0;

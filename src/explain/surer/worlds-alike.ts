@@ -5,30 +5,30 @@ import { exp } from '../../math/exp.js';
 export interface VariedNumber {
   /** World by world. */
   readonly values: readonly number[];
-  /** Standard deviation of the part of it that can be known over that of all of it, 0 to 1. */
+  /** Standard deviation of the part that can be known, over that of the whole number, 0 to 1. */
   readonly knownShare: number;
 }
 
-/** How much each world says of another: a row a world, of weights that add up to 1; none on the world itself. */
+/** Weights of the other worlds for each world, one row for each; they add up to 1, and the world's own weight is 0. */
 export type Weights = readonly Float64Array[];
 
-/** Worlds by how alike they are in some numbers. */
+/** Similarity of worlds in some numbers. */
 export interface WorldsAlike {
-  /** Alike in the numbers themselves. */
+  /** By the numbers themselves. */
   readonly whole: Weights;
   /**
-   * By how likely a world is where the part that can be known is as drawn in another: that part makes up as many standard deviations as all of the
-   * number does there.
+   * By how likely each world is if the part that can be known has the value of another world, taken as many of its standard deviations off
+   * as the whole number is there.
    */
   readonly known: Weights;
 }
 
-/** How far apart worlds are still alike, in standard deviations of a number. */
+/** Width of the kernel, in standard deviations of a number (a choice of this project). */
 export const ALIKE_WITHIN = 0.6;
 
 /**
- * Weights of normal shape. Of a normal number of which a share can be known, the part that is known lies, where the whole is x standard
- * deviations off, about share·x of its own with a variance of 1 − share² (closed form of two normal numbers).
+ * Weights by a normal kernel. If a share of a normal number can be known and the whole is x standard deviations off, the known part lies
+ * share·x of its own standard deviations off, with a variance of 1 − share² (closed form of two normal numbers).
  */
 export function worldsAlike(numbers: readonly VariedNumber[]): WorldsAlike {
   const count = numbers[0]?.values.length ?? 0;
@@ -62,7 +62,7 @@ function weights(
     for (let there = 0; there < count; there++) nearest = Math.min(nearest, off[there]);
     let sum = 0;
     for (let there = 0; there < count; there++) {
-      off[there] = exp((nearest - off[there]) / 2); // a world far from all others has a neighbour, too
+      off[there] = exp((nearest - off[there]) / 2); // relative to the nearest, so that a world far from all others keeps a neighbour
       sum += off[there];
     }
     for (let there = 0; there < count; there++) off[there] /= sum;

@@ -1,4 +1,5 @@
 import { acos } from '../../math/atan.js';
+import { clamp } from '../../math/clamp.js';
 import { cos } from '../../math/sin-cos.js';
 import type { Measured } from './measured.js';
 
@@ -16,7 +17,7 @@ const READING_DEVIATION = 0.06;
  * @returns null when no axis of this tilt shows its mark so far aside, within what a reading may be off
  */
 export function rotationFromPicture(aside: number, ballWidth: number, tilt: number): Measured | null {
-  const rotation = (share: number): number => acos(Math.min(1, Math.max(-1, share / cos(tilt))));
+  const rotation = (share: number): number => acos(clamp(share / cos(tilt), -1, 1));
   const share = (2 * aside) / ballWidth;
   if (share > cos(tilt) + READING_DEVIATION) return null;
   const spread = (rotation(share - READING_DEVIATION) - rotation(share + READING_DEVIATION)) / 2;

@@ -1,4 +1,5 @@
 import { acos } from '../../math/atan.js';
+import { clamp } from '../../math/clamp.js';
 import { hypot } from '../../math/hypot.js';
 import { cos, sin } from '../../math/sin-cos.js';
 import type { Measured } from './measured.js';
@@ -30,7 +31,7 @@ export const tiltFromArc = (across: number, ballRadius: number): Measured => ({
  * @param diameter  m; one greater than the ball's counts as equal
  */
 export function tiltFromDiameter(diameter: number, ballRadius: number): Measured {
-  const tilt = (d: number): number => acos(Math.min(1, Math.max(0, d / (2 * ballRadius))));
+  const tilt = (d: number): number => acos(clamp(d / (2 * ballRadius), 0, 1));
   const value = tilt(diameter);
   const spread = Math.abs(tilt(diameter + TAPE_DEVIATION) - tilt(diameter - TAPE_DEVIATION)) / 2;
   return { value, deviation: Math.max(spread, TAPE_DEVIATION / (2 * ballRadius)) };

@@ -6,8 +6,8 @@ const CELL_X = BOARD / 2;
 const CELL_Y = FOOT / 2;
 
 /**
- * The grid over the lane on whose nodes a film is kept: half a board by half a foot. The first node lies a cell before the lane's left
- * edge and before the foul line, one more beyond each edge than the lane needs, where a spline's taps may reach.
+ * The grid over the lane at whose nodes a film is stored: half a board by half a foot. It extends one cell beyond each edge of the lane,
+ * as far as the taps of a spline reach; its first node lies a cell before the left edge and before the foul line.
  */
 export const GRID = {
   /** Cells a metre. */
@@ -19,16 +19,16 @@ export const GRID = {
 } as const;
 const { COLUMNS, ROWS } = GRID;
 
-/** Points a side by which the average over a rectangle is taken. */
+/** Points along each side of the rectangle over which a film is averaged. */
 const SUBPOINTS = 4;
 
 /**
- * A film's averages around each node of the grid, units of oil, row by row: what a film with jumps is made smooth from, once. Sums of
- * films can be made from sums of averages.
+ * Averages of a film around each node of the grid, units of oil, row by row: the coefficients of a smooth film in place of one with
+ * jumps. They are linear in the film.
  *
  * @param film    units of oil at a point of the lane, m in W
- * @param smearX  sides of the rectangle it is averaged over, m; what lies outside the lane is read at its edge
- * @param smearY  the same along the lane
+ * @param smearX  side, across the lane, of the rectangle to average over, m; outside the lane the film is that of its edge
+ * @param smearY  side along the lane, m
  */
 export function smeared(
   film: (x: number, y: number) => number,
@@ -48,7 +48,7 @@ export function smeared(
   return nodes;
 }
 
-/** The distance from which on the spline over nodes is nothing, m: that of the last row with oil, and a cell and a half more. */
+/** Distance beyond which the spline over nodes is 0, m: that of the last row with oil plus a cell and a half. */
 export function filmEnd(nodes: Float64Array): number {
   let last = nodes.length - 1;
   while (last >= 0 && nodes[last] === 0) last -= 1;

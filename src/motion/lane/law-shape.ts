@@ -1,15 +1,15 @@
 import { ln } from '../../math/ln.js';
 import { power } from '../../math/power.js';
 
-/** No film grips less than this share of the way from oiled to dry: a law that falls to nothing ends here. */
+/** Least share of the way from oiled to dry friction: a law that falls to 0 ends here. */
 const LEAST_SHARE = 1e-9;
 
 /**
- * A film that grips under the exponential law as this one grips under a law of another shape, units of oil:
+ * The film that has the same friction under the exponential law as the given film has under a law of another shape, units of oil:
  * μ = oiled + (dry − oiled) (1 + q film/scale)^(−1/q), the q-exponential (Tsallis, J. Stat. Phys. 52, 479, 1988; from memory).
  *
- * All shapes fall alike in thin oil. A shape of 0 is the exponential, 1 a hyperbola, whose thick oil still grips, and −1 a straight line,
- * which ends at one scale. No law of a bowling lane is measured.
+ * All shapes fall equally fast in thin oil. Shape q = 0 is the exponential, 1 a hyperbola, whose thick oil still grips, and −1 a straight
+ * line, which ends at one film scale. No law has been measured for a bowling lane.
  *
  * @param film       around the nodes of the lane's grid
  * @param filmScale  of the law, units of oil

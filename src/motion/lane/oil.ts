@@ -12,7 +12,7 @@ export interface OilPattern {
   readonly frictionDry: number;
   /** Film over which friction falls from dry toward oiled by a factor e, units of oil. */
   readonly filmScale: number;
-  /** How far a zone's edge is smeared along and across the lane, m. */
+  /** Width over which a zone's edges are smeared, along and across the lane, m. */
   readonly edgeLength: number;
   readonly edgeWidth: number;
   /** The games bowled on it; fresh oil when left out. */
@@ -20,12 +20,12 @@ export interface OilPattern {
 }
 
 /**
- * Lays the oil of a pattern down, ready to be asked for under any wear: the film around the nodes of the lane's grid, units of oil. It takes
- * as long as a hundred shots, so it is done once for a pattern.
+ * Lays down the oil of a pattern. The result gives, for any rates of wear, the film around the nodes of the lane's grid, units of oil.
+ * Laying takes as long as a hundred shots, so it is done once for each pattern.
  *
- * Where zones overlap the greatest film counts (oil strokes do not simply add, and a zone drawn over another
- * is meant to be the thicker). Edges are smeared by averaging over edgeWidth × edgeLength, half to each side,
- * which leaves no seam between zones that abut. Without rates, or without traffic, the film is the fresh one.
+ * Where zones overlap, the greatest film counts (oil strokes do not simply add, and a zone drawn over another
+ * is meant to be thicker). Edges are smeared by averaging over edgeWidth × edgeLength, half to each side,
+ * which leaves no seam between adjacent zones. Without rates, or without traffic, the film is the fresh one.
  */
 export const layOil = oncePer(
   ({ zones, edgeWidth, edgeLength, traffic }: OilPattern): ((rates?: WearRates) => Float64Array) => {

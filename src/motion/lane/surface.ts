@@ -1,7 +1,7 @@
 import { exp } from '../../math/exp.js';
 import { filmEnd } from './film-grid.js';
 
-/** What the ball rolls on, as data. Positions in m (W), film in units of oil. */
+/** A lane as the ball rolls on it, as plain data. Positions in m (W), film in units of oil. */
 export interface Surface {
   /** Averages of the film around the nodes of a grid (`film-grid.ts`); null where there is no oil. */
   readonly film: Float64Array | null;
@@ -11,15 +11,15 @@ export interface Surface {
   readonly stretches: readonly FrictionStretch[];
 }
 
-/** A stretch of lane, from a distance on (m), and its friction law. A step of the integrator ends where the next begins. */
+/** A stretch of lane that begins at a distance (m), and its friction law. A step of the integrator ends where the next stretch begins. */
 export interface FrictionStretch extends FrictionLaw {
   readonly fromY: number;
 }
 
 /**
- * Kinetic friction under a film, the lane's own and what the ball carries there: μ = oiled + (dry − oiled) exp(−film/scale).
+ * Kinetic friction under the lane's film plus the film that the ball carries: μ = oiled + (dry − oiled) exp(−film/scale).
  *
- * Falls steadily from dry to oiled. Its form is an assumption of flarewise: no measured law is at hand.
+ * The form is an assumption of flarewise: no measured law was found.
  */
 export interface FrictionLaw {
   readonly oiled: number;
@@ -48,10 +48,10 @@ export const surfaceOf = (film: Float64Array | null, law: FrictionLaw): Surface 
   stretches: [{ ...law, fromY: Number.NEGATIVE_INFINITY }],
 });
 
-/** A dry lane of one friction everywhere: the case with a closed form. */
+/** A dry lane with the same friction everywhere, on which shots have closed forms. */
 export const uniformLane = (friction: number): Surface => zonedLane([{ fromY: 0, friction }]);
 
-/** Two frictions that meet at a line across the lane: again a closed form. */
+/** A dry lane with two frictions that meet at a line across it: closed forms again. */
 export const twoZoneLane = (first: number, second: number, atY: number): Surface =>
   zonedLane([
     { fromY: 0, friction: first },

@@ -5,16 +5,16 @@ import { power } from '../../math/power.js';
 export interface Traffic {
   /** Games bowled on this oil by all bowlers together. */
   readonly games: number;
-  /** Middle of the track, by distance; straight between its points, at least two of them. */
+  /** Middle of the track: at least two points in order of y, with straight lines between them. */
   readonly track: readonly { readonly y: number; readonly x: number }[];
-  /** From the track's middle to where no ball runs. */
+  /** Distance from the track's middle to where no ball runs. */
   readonly halfWidth: number;
-  /** Where the pattern ends, and how far past it carried oil is found. */
+  /** Where the pattern ends, and how far past its end carried oil is found. */
   readonly endY: number;
   readonly carryLength: number;
 }
 
-/** How fast oil goes. */
+/** How fast games remove oil. */
 export interface WearRates {
   /** Share of the film in the middle of the track that the first game takes away. */
   readonly burnPerGame: number;
@@ -27,10 +27,10 @@ type Field = (x: number, y: number) => number;
 /**
  * What games do to a film: worn = fresh − burnt · (taken − carriedDown · laid), each a film in units of oil.
  *
- * Balls take a share of the film they run over, most in the middle of the track, so most oil goes where most
- * lies: in front. Some of it is laid down past the pattern's end, ever less over `carryLength`; `laid` holds as
- * much oil as `taken`, so what is not laid down has left the lane. **An assumption of flarewise: no measured
- * law is at hand.**
+ * Balls take a share of the film they run over, most in the middle of the track, so most oil is lost where most
+ * lies: in the front part of the lane. Some of it is laid down past the pattern's end, less and less over `carryLength`. `laid` holds as
+ * much oil as `taken`; what is not laid down has left the lane. **An assumption of flarewise: no measured
+ * law was found.**
  *
  * @param fresh  the film before the first game
  */
@@ -46,7 +46,7 @@ export function wearOf(fresh: Field, traffic: Traffic): { readonly taken: Field;
   return { taken, laid: (x, y) => perUnit * fading(x, y) };
 }
 
-/** Share of the film in the middle of the track that some games have taken: each takes as much of what is left. */
+/** Share of the film in the middle of the track that games have taken; each game takes the same share of what is left. */
 export const burnt = ({ games }: Traffic, { burnPerGame }: WearRates): number =>
   1 - power(1 - burnPerGame, games);
 
@@ -67,7 +67,7 @@ const ALONG = 240;
 /** (1 − u²)² within the track, nothing outside: falls off without a corner. */
 const bump = (u: number): number => (u * u < 1 ? (1 - u * u) ** 2 : 0);
 
-/** Middle of the track at a distance, by straight lines, going on past the ends as it came. */
+/** Middle of the track at a distance, by linear interpolation, extrapolated past both ends. */
 function trackAt({ track }: Traffic, y: number): number {
   let i = 1;
   while (i < track.length - 1 && track[i].y < y) i++;

@@ -3,7 +3,7 @@ import { atan2 } from '../../math/atan.js';
 import type { Launch } from '../shot/release.js';
 import type { LeanShot } from '../shot/shot.js';
 
-/** What aiming found: the launch that gets nearest to the target, whether that is near enough, shots spent. */
+/** Result of aiming: the launch that comes nearest to the target, whether that is near enough, and the shots rolled. */
 export interface Aim {
   readonly found: boolean;
   readonly launch: Launch;
@@ -15,7 +15,7 @@ const NEAR = 1e-4;
 
 const MOST_SHOTS = 20;
 
-/** How much farther than a straight line would need a search step goes, so that it soon brackets the target. */
+/** Factor on the step that a straight line would need, so that the search soon brackets the target. */
 const EAGER = 1.5;
 
 /** A launch angle tried, and by how far the ball came out to the right of the target, m. */
@@ -27,11 +27,11 @@ interface Try {
 /**
  * Finds the launch angle with which a ball laid down at a given place reaches `pinsX` at the pins.
  *
- * Steps along until the target is bracketed, then false position with halved weights (Illinois), bisection where
- * an end of the bracket ran into a gutter. A path's end need not follow the angle monotonely: a ball sent out
- * to dry boards comes back farther; any crossing inside the bracket will do. Where the end jumps over the target the
- * bracket closes on the jump: it is followed until its two lines are as near as a target would have to be.
- * Source: Dowell & Jarratt, BIT 11, 168, 1971. Never throws; where no angle is found the nearest one tried is given.
+ * Steps until the target is bracketed, then uses false position with halved weights (Illinois), or bisection while
+ * an end of the bracket lies in a gutter. The end of a path need not be monotonic in the angle: a ball sent out
+ * to dry boards comes back farther. Any crossing inside the bracket will do. Where the path's end jumps over the target, the
+ * bracket closes on the jump, and the search ends once its two lines are as close as the target's tolerance.
+ * Source: Dowell & Jarratt, BIT 11, 168, 1971. Never throws: where no angle is found, the nearest one tried is returned.
  *
  * @param pinsX     wanted lateral position at the pins, m
  * @param laydownX  lateral position at the foul line, m
@@ -97,7 +97,7 @@ export function aimAt(
 /** Step from a shot that ended in the gutter, rad. */
 const COARSE = 0.02;
 
-/** How far right of the target a shot ended; a gutter is infinitely far on its side, no arrival is NaN. */
+/** How far to the right of the target a shot ended, m; infinite on the side of the gutter it fell into, NaN if it never arrived. */
 function missOf(shot: LeanShot, pinsX: number): number {
   const x = shot.x[shot.x.length - 1];
   if (shot.outcome === 'pins') return x - pinsX;

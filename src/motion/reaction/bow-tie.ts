@@ -1,7 +1,8 @@
 import { acos } from '../../math/atan.js';
+import { clamp } from '../../math/clamp.js';
 import { symmetricEigen } from '../../math/eigen3.js';
 import { hypot } from '../../math/hypot.js';
-import { addMat, type Mat3, mulVec, outer, scaleMat } from '../../math/mat3.js';
+import { addMat, type Mat3, mulVec, outer, scaleMat, ZERO_MAT } from '../../math/mat3.js';
 import { add, addScaled, cross, dot, scale, sub, unit, type Vec3, ZERO } from '../../math/vec3.js';
 import type { Shot } from '../shot/shot.js';
 import { visibleTurns } from './flare.js';
@@ -10,19 +11,19 @@ import { visibleTurns } from './flare.js';
 export interface BowTiePoint {
   /** Unit vector from Bo, expressed in B. */
   readonly point_B: Vec3;
-  /** How far the rings pass it by: root mean square of their arcs to it, rad. */
+  /** Root mean square of the arcs from the rings to the point, rad. */
   readonly spread: number;
 }
 
 /**
- * Rings cross at two places when their axis wanders along an arc: by at least the first of these (root mean square, rad), and
- * by the second times as much as it sways to the sides. Within a turn it sways in a loop even on a ball that does not
- * flare, whose rings all lie on one another.
+ * Rings cross at two places when their axis migrates along an arc: its spread along the arc (root mean square) must be at least the
+ * first of these, rad, and at least the second times its spread across. Within each turn the axis sways in a loop even on a ball
+ * that does not flare, whose rings all coincide.
  */
 const LEAST_WANDER = 0.005;
 const LEAST_STRETCH = 2;
 
-/** Cosine of the arc between two crossings that are one: rings far off their equators may lie within one another. */
+/** Two crossings with a greater cosine of the arc between them are one: rings far off their equators may lie inside one another. */
 const MERGED = 0.9;
 
 const MOST_ROUNDS = 50;
@@ -35,12 +36,12 @@ interface Circles {
 }
 
 /**
- * Where the oil rings cross: the two points that lie nearest to all the rings' circles, the one farther toward
- * the fingers (y of B) first. Null when they hardly part, or when less than a turn was rolled.
+ * Where the oil rings cross: the two points nearest to the circles of all rings, the one farther toward
+ * the fingers (y of B) first. Null when the rings hardly separate, or when less than a turn was rolled.
  *
- * A sample draws the circle a·p = h about its axis a. Each point makes the mean of (a·p − h)² over the angle
- * turned in oil least on its own side of the arc on which the axis wanders (Gauss–Newton on the sphere). The
- * axis need not keep to one great circle, so the rings need not meet in a point: see the spread.
+ * A sample draws the circle a·p = h about its axis a. Each point minimises the mean of (a·p − h)² over the angle
+ * turned in oil, on its own side of the arc along which the axis migrates (Gauss–Newton on the sphere). The
+ * axis need not keep to one great circle, so the rings need not meet in one point: see `spread`.
  */
 export function bowTie(shot: Shot): readonly [BowTiePoint, BowTiePoint] | null {
   const turns = visibleTurns(shot);
@@ -60,14 +61,14 @@ export function bowTie(shot: Shot): readonly [BowTiePoint, BowTiePoint] | null {
   return [points[0], points[1]];
 }
 
-/** What each sample stands for: half the angle turned to its neighbours, as shares of all; none past an angle. */
+/** Weight of each sample: half the angle turned between its neighbours, as a share of `end`; nothing past `end`. */
 function weightsUntil({ phase }: Shot, end: number): Float64Array {
   const until = (i: number): number => Math.min(end, phase[Math.min(phase.length - 1, Math.max(0, i))]);
   return phase.map((_, i) => (until(i + 1) - until(i - 1)) / (2 * end));
 }
 
 function circlesOf(shot: Shot, weights: Float64Array): Circles {
-  let axes = scaleMat(0, outer(ZERO, ZERO));
+  let axes = ZERO_MAT;
   let heights = ZERO;
   weights.forEach((weight, i) => {
     const { axis_B, height } = circleAt(shot, i);
@@ -107,10 +108,8 @@ function nearestTo({ axes, heights }: Circles, from_B: Vec3): Vec3 {
 function spreadAt(shot: Shot, weights: Float64Array, point_B: Vec3): number {
   const sum = weights.reduce((total, weight, i) => {
     const { axis_B, height } = circleAt(shot, i);
-    const arc = acos(clamp(dot(axis_B, point_B))) - acos(clamp(height));
+    const arc = acos(clamp(dot(axis_B, point_B), -1, 1)) - acos(clamp(height, -1, 1));
     return total + weight * arc * arc;
   }, 0);
   return Math.sqrt(sum);
 }
-
-const clamp = (cosine: number): number => Math.min(1, Math.max(-1, cosine));

@@ -10,11 +10,11 @@ const POINTS = 49;
 export const FAINT = 0.5;
 
 /**
- * Flare: the first full ring to the last one that can be seen, by tape at the widest place, m.
+ * Flare: tape distance from the first full ring to the last visible one, at the widest place, m.
  *
- * A ring shows where it was laid in oil, so the last is the turn that ends where the oil does; on a lane
- * without oil all turns count. Of all its points, the greatest distance to the first ring, whose end is joined to its beginning. The widest place is found between
- * the points by a parabola, so that flare changes smoothly with the shot. Less than one turn leaves no ring.
+ * A ring is visible where it was laid in oil, so the last one is the turn that ends where the oil does; on a lane
+ * without oil all turns count. Flare is the greatest distance of its points from the first ring, whose end is joined to its beginning. A
+ * parabola finds the widest place between points, so that flare changes smoothly with the shot. Less than one turn leaves no ring.
  */
 export function flareOf(shot: LeanShot, radius: number): number {
   const turns = visibleTurns(shot);
@@ -28,9 +28,9 @@ export function flareOf(shot: LeanShot, radius: number): number {
 }
 
 /**
- * Turns made until the last oil that leaves a ring is left behind; all of them on a lane without oil.
+ * Turns made until the ball leaves the last oil that makes a visible ring; all turns on a lane without oil.
  *
- * Between samples, as if the film faded like a parabola, which is how a smeared edge ends.
+ * Interpolated between samples as if the film faded like a parabola, as a smeared edge does.
  */
 export function visibleTurns({ film, phase }: LeanShot): number {
   const i = film.findLastIndex((oil) => oil > FAINT);

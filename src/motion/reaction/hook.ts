@@ -4,7 +4,7 @@ import { peak } from '../../math/peak.js';
 import { tan } from '../../math/sin-cos.js';
 import type { LeanShot } from '../shot/shot.js';
 
-/** Turns from the launch line slighter than this count as this: they lead to no corner worth the name, tangent. */
+/** Tangent of the least turn from the launch line: slighter turns make no corner, and count as this. */
 export const LEAST_TURN = tan(DEGREE);
 
 /** Distance over which the sharpness of a hook is taken, m. */
@@ -20,7 +20,7 @@ export interface Hook {
    * ball that still slides would bend past them counted as done there. The path's end when it does not hook.
    */
   readonly start: number;
-  /** From the launch line drawn on as far as the path goes, to where the ball is there, m, positive leftward. */
+  /** Distance from the launch line, extended to the end of the path, to the ball there, m, positive leftward. */
   readonly total: number;
   /** Greatest change of heading per distance over any ten feet of lane, rad/m, positive leftward; at least 0. */
   readonly sharpness: number;
@@ -31,12 +31,11 @@ export interface Hook {
 /**
  * The hook of a path: where it starts, how much and how sharp it gets, and where it leads.
  *
- * Headings are taken over one turn of the ball (at most 5 ft): a drilled ball sways once a turn, since its centre of mass
- * lies off its centre, and rolls over its own bow tie twice; neither is the hook. For the same reason the launch line is
- * the one the centre of mass was sent on. The hook is said to start where it
- * would if it were made all at once, which is the mean place of all bending; its sharpness is taken over a stretch of
- * lane. Both move little when the shot does: a path often bends most at two places, and numbers that depend on which of them
- * bends more would jump from one to the other.
+ * Headings are averaged over one turn of the ball (at most 5 ft): a drilled ball sways once a turn, since its centre of mass
+ * lies off its centre, and rolls over its own bow tie twice; neither is hook. For the same reason the launch line is
+ * that of the centre of mass. The hook starts where it would start if all of it happened at one point, which is the mean place of all
+ * bending; its sharpness is taken over ten feet of lane. Both change little when the shot does: a path often bends most at two places,
+ * and a number that depends on which of them bends more would jump from one to the other.
  */
 export function hookOf(shot: LeanShot): Hook {
   const { x, y, launch } = shot;
@@ -56,8 +55,9 @@ export function hookOf(shot: LeanShot): Hook {
 }
 
 /**
- * The heading with which the ball goes on, rad: that over the last turn, or over as much of it as it has rolled; while it still slides, that
- * with which it will roll. All three meet where a ball begins to roll just at the end, so a hook's start does not jump there.
+/**
+ * The heading with which the ball goes on, rad: its mean over the last turn, or over as much of that as the ball has rolled; while it still
+ * slides, the heading it will roll with. These agree for a ball that begins to roll at the end of its path, so hook start does not jump there.
  */
 function lastHeading({ x, y, phase, rollStart, rollHeading }: LeanShot, entryAngle: number): number {
   const end = y.length - 1;
@@ -67,14 +67,15 @@ function lastHeading({ x, y, phase, rollStart, rollHeading }: LeanShot, entryAng
 }
 
 /**
- * Where two lines meet, one of them `hook` away from the other at `end`; from 0 to there.
+ * Distance at which two lines meet that are `hook` apart at `end`; kept between 0 and `end`.
  *
- * @param turn  between them, tangent; with a part that is still to come, the mean place of all turning if that came at `end`
+ * @param turn  tangent of the angle between them; if it includes turning that is still to come, the result is the mean place of all
+ *   turning, as if the rest happened at `end`
  */
 export const cornerOf = (end: number, hook: number, turn: number): number =>
   Math.min(end, Math.max(0, end - hook / Math.max(turn, LEAST_TURN)));
 
-/** Headings (rad, positive leftward) at places down the lane (m): the first the launch line's, the others over a turn. */
+/** Headings (rad, positive leftward) at distances down the lane (m): the first is the launch line's, the others are over a turn. */
 interface Headings {
   readonly places: Float64Array;
   readonly headings: Float64Array;
@@ -92,7 +93,7 @@ function headingsOf(shot: LeanShot): Headings {
   for (let i = 1; i <= end; i++) {
     while (isOutside(phase, y, behind + 1, i)) behind += 1;
     const isFull = isOutside(phase, y, behind, i);
-    if (!isFull && i < end) continue; // less than a window from the release; a path that never gets farther counts whole
+    if (!isFull && i < end) continue; // less than a window from the release; a path shorter than a window is one window
     const share = isFull ? windowShare(shot, behind, i) : 0;
     const fromX = x[behind] + share * (x[behind + 1] - x[behind]);
     const fromY = y[behind] + share * (y[behind + 1] - y[behind]);
@@ -125,10 +126,10 @@ function sharpnessOf(places: Float64Array, headings: Float64Array): number {
 const isOutside = (phase: Float64Array, y: Float64Array, i: number, end: number): boolean =>
   phase[end] - phase[i] >= 2 * Math.PI || y[end] - y[i] >= LONGEST_WINDOW;
 
-/** Where between a sample outside the window and the next, inside it, the window begins: share of the gap. */
+/** Where the window begins between a sample outside it and the next, inside it: share of the gap. */
 function windowShare({ phase, y }: LeanShot, behind: number, end: number): number {
   const turned = phase[behind + 1] - phase[behind];
   const byPhase = turned > 0 ? (phase[end] - 2 * Math.PI - phase[behind]) / turned : 0;
   const byDistance = (y[end] - LONGEST_WINDOW - y[behind]) / (y[behind + 1] - y[behind]);
-  return Math.min(1, Math.max(0, byPhase, byDistance)); // whichever window begins later, the shorter one
+  return Math.min(1, Math.max(0, byPhase, byDistance)); // the window that begins later, which is the shorter one
 }

@@ -6,23 +6,23 @@ export const ON_TARGET = 5e-4;
 
 const MOST_SHOTS = 6;
 
-/** Share of a straight ball's move at the pins below which a change of angle is taken to have no grip on them. */
+/** Least slope, as a share of `response`, at which a change of angle still counts as moving the ball at the pins. */
 const LEAST_RESPONSE = 0.05;
 
-/** Longest step, rad; a ball near its line needs less, and farther out the response has changed. */
+/** Longest step, rad: a ball near its line needs less, and farther away the response is a different one. */
 const LONGEST_STEP = 0.05;
 
 /**
  * Corrects a launch that nearly reaches `pinsX`, by the secant method; the laydown stays.
  *
- * For a ball much like the one the launch was found for: two or three shots instead of the search that `aimAt`
- * makes from nothing. Gives the last shot rolled, which is on target to `ON_TARGET`; null when it misses (a
- * gutter, no arrival, an end at the pins that does not follow the angle): then search.
+ * For a ball similar to the one that the launch was found for: two or three shots instead of the search from
+ * scratch in `aimAt`. Returns the last shot rolled, which is on target to `ON_TARGET`; null where none is (a
+ * gutter, no arrival, an end at the pins that does not follow the angle), and a search is needed.
  *
  * @param pinsX     wanted lateral position at the pins, m
- * @param steepest  steepest launch to either side, rad: what needs a steeper one misses
+ * @param steepest  steepest launch to either side, rad
  * @param near      where to start
- * @param response  change of the position at the pins with the launch angle, m/rad, from the ball next to this one
+ * @param response  change of the position at the pins with the launch angle, m/rad, for a similar ball
  * @param roll      rolls the shot from a launch
  */
 export function reAim<T extends { readonly shot: LeanShot; readonly launch: Launch }>(

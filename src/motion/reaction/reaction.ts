@@ -19,7 +19,7 @@ export interface Reaction {
   /** The outermost point toward the ball's own gutter. */
   readonly breakpointY: number;
   readonly breakpointX: number;
-  /** From the launch line drawn on to the pins, to where the ball gets there, m. */
+  /** Distance from the launch line, extended to the pins, to the ball there, m. */
   readonly totalHook: number;
   /** Heading at the pins, averaged over the last turn. */
   readonly entryAngle: number;

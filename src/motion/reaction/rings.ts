@@ -35,11 +35,11 @@ export function ringsOnBall(shot: LeanShot): readonly Ring[] {
 export const leastClearance = (shot: LeanShot, mouth_B: Vec3, angularRadius: number): number =>
   distanceToTrack(shot.contact_B, mouth_B) - angularRadius;
 
-/** Turns of the ball from release to the last sample, not whole; 0 for a shot without samples. */
+/** Turns of the ball from release to the last sample, a fraction included; 0 for a shot without samples. */
 export const turnsOf = ({ phase }: Pick<LeanShot, 'phase'>): number =>
   (phase[phase.length - 1] ?? 0) / (2 * Math.PI);
 
-/** Contact points over one turn from a given angle turned on, at equal angles, unit vectors in B, three numbers a point. */
+/** Contact points at equal angles over the turn that begins at a given angle turned, rad: unit vectors in B, three numbers a point. */
 export function ringTrack(
   { contact_B, phase }: LeanShot,
   fromPhase: number,

@@ -8,14 +8,15 @@ import { RING_PLACES, type ShotSettings } from './shot-settings.js';
 
 const { MASS, RADIUS, MOMENT_0, OFFSET_0, INVERSE_EFFECTIVE_MASS, SLIP_RATE } = BALL_SLOT;
 
-/** A slip may end half as fast again as it should: the normal force sways, and so does what else moves the contact. */
+/** Slip may end up to this many times as fast as for a ball at rest on its centre: the normal force sways, and so does the contact. */
 const SWAY = 1.5;
 
 /**
- * Writes all that the shot kernel reads of a ball, a lane and settings, and the state at release: what came before is forgotten.
+ * Writes everything that the shot kernel reads: the ball, the lane, the settings, and the state at release. Nothing of an earlier shot
+ * remains.
  *
- * @param start   as `launchState` has it
- * @param isFull  whether samples shall hold all that can be known of them
+ * @param start   from `launchState`
+ * @param isFull  whether samples hold all columns, or only those that reaction numbers need
  */
 export function beginShot(
   body: PrincipalBody,

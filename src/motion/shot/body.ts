@@ -1,6 +1,6 @@
 import type { MassProperties } from '../../ball/mass/mass-properties.js';
 
-/** What motion needs to know of a ball: mass properties in B and its radius, m. */
+/** A ball as motion needs it: mass properties in B, and radius, m. */
 export interface RollingBody extends MassProperties {
   readonly radius: number;
 }

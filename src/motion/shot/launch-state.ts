@@ -10,9 +10,9 @@ const { X, Y, VX, VY, QW, QX, QY, QZ, WX, WY, WZ, STATE_SIZE } = STATE;
 /**
  * The state of a ball as it leaves the hand at the foul line.
  *
- * A hand gives its momentum to the ball, so the centre of mass is where the launch says and goes the way it says; the
- * centre Bo, d away from it, follows: v_Bo = v − ω×d along the lane. Bo keeps its height, so the centre of mass rises or
- * falls at first by what is left of ω×d.
+ * The hand gives the ball its momentum, so the launch is that of the centre of mass. The geometric
+ * centre Bo, at −d from it, follows: v_Bo = v − ω×d along the lane. Bo keeps its height, so at first the centre of mass rises or
+ * falls with the vertical part of ω×d.
  */
 export function launchState(body: PrincipalBody, release: Release, launch: Launch): Float64Array {
   const R_WP = mulMat(releaseOrientation(release), body.R_BP);

@@ -2,7 +2,7 @@ import { symmetricEigen } from '../../math/eigen3.js';
 import { norm } from '../../math/vec3.js';
 import type { RollingBody } from './body.js';
 import type { Launch, Release } from './release.js';
-import { RING_PLACES, type ShotSettings } from './shot-settings.js';
+import { LONGEST_SHOT, RING_PLACES, type ShotSettings } from './shot-settings.js';
 
 const MOST_STEPS = 1e6;
 const FEWEST_RING_PLACES = 8;
@@ -14,7 +14,7 @@ export function isPlausible(
   launch: Launch,
   settings: ShotSettings,
 ): boolean {
-  const { freshSurface, step, gravity = 0, length = 1, halfWidth = 1, longest = 12 } = settings;
+  const { freshSurface, step, gravity = 0, length = 1, halfWidth = 1, longest = LONGEST_SHOT } = settings;
   const { ringPlaces = RING_PLACES } = settings;
   const { speed, spin, axisTilt, axisRotation, spinPhase = 0, pap_B } = release;
   const numbers = [
@@ -29,7 +29,7 @@ export function isPlausible(
   return (
     numbers.every(Number.isFinite) &&
     body.mass > 0 &&
-    norm(body.p_BoBcm_B) < body.radius && // which is above nought then
+    norm(body.p_BoBcm_B) < body.radius && // so the radius is above 0
     symmetricEigen(body.I_Bcm_B).values[0] > 0 &&
     norm(pap_B) > 0 &&
     gravity >= 0 &&

@@ -6,7 +6,7 @@ import type { RollingBody } from './body.js';
 /**
  * A ball in its own principal frame P: origin Bo, axes along the principal axes of inertia about Bcm.
  *
- * In P the inertia is three numbers, which makes the equations of motion cheap; nothing else depends on it.
+ * In P the inertia is three numbers, which makes the equations of motion cheap. Nothing else depends on the choice of P.
  */
 export interface PrincipalBody {
   readonly mass: number;

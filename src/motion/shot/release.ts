@@ -16,7 +16,7 @@ export interface Release {
   readonly spinPhase?: number;
 }
 
-/** Where and which way the centre of mass sets out at the foul line: lateral position (m, W), heading (rad, positive toward the right). */
+/** Line of the centre of mass at the foul line: lateral position (m, W) and heading (rad, positive toward the right). */
 export interface Launch {
   readonly x: number;
   readonly angle: number;
@@ -25,10 +25,10 @@ export interface Launch {
 /**
  * The PAP at release, unit vector expressed in W. The ball spins by +spin about it.
  *
- * With the fingers up, the PAP lies to the right of a right-hander's grip; but the ball leaves the hand with
- * the fingers down and the hand behind it, so the PAP comes to lie to the left and, by the axis rotation,
- * back toward the bowler, who sees the ball turn counter-clockwise about it. The other pole would send every
- * ring over the thumb hole: from it the axis wanders away from the mass bias instead of toward it.
+ * With the fingers up, the PAP lies to the right of a right-hander's grip. But the ball leaves the hand with
+ * the fingers down and the hand behind it, so the PAP lies to the left and, by the axis rotation,
+ * back toward the bowler, who sees the ball turn counterclockwise about it. With the other pole the axis would migrate away from
+ * the mass bias instead of toward it, and every ring would cross the thumb hole.
  */
 export const releaseAxis = ({ axisTilt, axisRotation }: Release): Vec3 => [
   -cos(axisTilt) * cos(axisRotation),
@@ -39,8 +39,8 @@ export const releaseAxis = ({ axisTilt, axisRotation }: Release): Vec3 => [
 /**
  * Orientation of the ball at release, `R_WB`.
  *
- * The PAP goes to the release axis. About it the ball is turned so that "up along the VAL" at the PAP, the way
- * the fingers point, points as nearly down as it can, then by the spin phase. A bowler's hand fixes that angle only roughly.
+ * The PAP lies on the release axis. The ball is turned about it so that the direction up along the VAL, in which
+ * the fingers point, is as nearly down as possible, and then by the spin phase. A bowler's hand fixes that angle only roughly.
  */
 export function releaseOrientation(release: Release): Mat3 {
   const { axisTilt, axisRotation, spinPhase = 0 } = release;
@@ -58,7 +58,7 @@ export function releaseOrientation(release: Release): Mat3 {
   return mulMat(frame_W, transpose(frame_B));
 }
 
-/** Tangent at the PAP toward the fingers; toward the grip for the odd PAP that lies on the fingers' own axis. */
+/** Unit tangent at the PAP toward the fingers (y of B), or toward the grip centre where the PAP lies on that axis itself. */
 function upAlongVal(p_B: Vec3): Vec3 {
   const toward = (u: Vec3): Vec3 => addScaled(u, -dot(u, p_B), p_B);
   const up = toward([0, 1, 0]);

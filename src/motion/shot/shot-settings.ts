@@ -1,6 +1,9 @@
 import type { FreshSurface } from '../lane/fresh-surface.js';
 
-/** How a shot is computed. What is left out is the sport's own. */
+/** Time after which a ball that has not arrived is given up, s: one that rolls at 5 mph all the way needs 8. */
+export const LONGEST_SHOT = 12;
+
+/** How a shot is computed. Settings left out are those of the sport: its gravity, its lane. */
 export interface ShotSettings {
   /** Longest step of the integrator, s; see `ANSWER_STEP`. */
   readonly step: number;
@@ -14,12 +17,9 @@ export interface ShotSettings {
   readonly length?: number;
   /** Beyond this on either side is gutter, m. */
   readonly halfWidth?: number;
-  /** A ball that has not arrived after this many seconds is given up. */
+  /** A ball that has not arrived after this time is given up, s; see `LONGEST_SHOT`. */
   readonly longest?: number;
 }
 
-/**
- * Places of an oil ring that are remembered a turn. Where a ring was crossed at a wide angle it has worn off over a dip hardly wider
- * than the gap between two of them.
- */
+/** Places of an oil ring that are remembered a turn. A ring crossed at a wide angle is worn over hardly more than the gap between two. */
 export const RING_PLACES = 96;

@@ -12,27 +12,27 @@ import { isPlausible } from './plausible.js';
 import { principalBody } from './principal-body.js';
 import type { Launch, Release } from './release.js';
 import { ALL_COLUMNS, emptySamples, type LeanSamples, type Samples } from './samples.js';
-import type { ShotSettings } from './shot-settings.js';
+import { LONGEST_SHOT, type ShotSettings } from './shot-settings.js';
 import { Workspace } from './workspace.js';
 
-/** What a rolled shot came to. SI. */
+/** How a shot ended. SI. */
 interface Ending {
   readonly outcome: 'pins' | 'gutter' | 'stopped' | 'hops' | 'invalid';
-  /** The line the centre of mass was sent on. */
+  /** Line of the centre of mass at release. */
   readonly launch: Launch;
   readonly steps: number;
   /** Sample at which the ball first rolls without slip, −1 when it never does. */
   readonly rollStart: number;
   /** The PAP at the last sample, unit vector in W. */
   readonly endAxis_W: Vec3;
-  /** Heading at which the ball would come to roll from its last sample on, were the lane longer, rad, positive leftward. */
+  /** Heading at which the ball would finally roll if the lane were longer, rad, positive leftward. */
   readonly rollHeading: number;
 }
 
-/** A rolled shot, with the samples that its reaction numbers need. Without samples when it is `invalid` or `hops`. */
+/** A shot with the samples that its reaction numbers need; without samples when it is `invalid` or `hops`. */
 export interface LeanShot extends LeanSamples, Ending {}
 
-/** A rolled shot, with samples that hold all that can be known of them. Without samples when it is `invalid` or `hops`. */
+/** A shot with samples of all columns; without samples when it is `invalid` or `hops`. */
 export interface Shot extends Samples, Ending {}
 
 /**
@@ -82,7 +82,7 @@ function roll(
   isFull: boolean,
 ): Shot {
   if (!isPlausible(body, release, launch, settings)) return nothingRolled('invalid', launch);
-  const { longest = 12, step: longestStep } = settings;
+  const { longest = LONGEST_SHOT, step: longestStep } = settings;
   const P = principalBody(body);
   beginShot(P, launchState(P, release, launch), surface, settings, isFull);
   workspace.clear();
@@ -132,8 +132,8 @@ function axisInLane(): Vec3 {
 }
 
 /**
- * Where a ball that slips on from here will head when it rolls, whatever the friction: of its slip s friction takes
- * α s / (1 + α) off its velocity, with α = (RG/R)². Exact for equal moments about a centre of mass at Bo.
+ * Heading at which a ball that still slips will finally roll, whatever the friction: friction takes α s / (1 + α) off its velocity, where
+ * s is the slip and α = (RG/R)². Exact for equal moments about a centre of mass at Bo.
  * Source: any mechanics textbook; cf. Hopkins & Patterson, Am. J. Phys. 45, 1977.
  */
 function rollHeading(): number {

@@ -8,7 +8,7 @@ export class Workspace {
   private columns: Samples;
   private count = 0;
 
-  /** @param names  columns there shall be room for; those that reaction numbers need when left out */
+  /** @param names  columns to keep; those that reaction numbers need when left out */
   constructor(private readonly names = LEAN_COLUMNS) {
     this.columns = emptySamples(0, names);
   }

@@ -14,7 +14,7 @@ import { partName } from './part-name.js';
 
 export type MeshFilePart = Extract<CorePart, { shape: 'mesh' }>;
 
-/** A mesh of a core file in C, at its density, with all that is wrong with it. */
+/** A mesh of a core file in C, with its density and all its faults. */
 export interface PlacedMeshPart {
   readonly solid: DenseSolid & Extract<DenseSolid, { mesh: unknown }>;
   readonly faults: readonly RefusalStatement[];
@@ -25,7 +25,7 @@ export interface PlacedMeshPart {
 /**
  * Reads, places and checks a mesh.
  *
- * That it lies inside the cover is looked at together with the solids.
+ * Whether it lies inside the cover is checked together with the solids.
  *
  * @param index     of the part, for its faults
  * @param mirrored  whether R_CF is a reflection

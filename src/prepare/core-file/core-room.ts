@@ -7,21 +7,21 @@ import { type Core, LENGTH_UNITS, type LengthUnit } from '../../records/schemas/
 import { LENGTH } from './core-pose.js';
 import { partName } from './part-name.js';
 
-/** Least and greatest thickness of a cover, m: of one that can be, and of one that is usual (no source). */
+/** Least and greatest thickness of a possible and of a usual cover, m (no source). */
 const POSSIBLE_COVER = [from(2, MM), from(50, MM)] as const;
 const USUAL_COVER = [from(12, MM), from(32, MM)] as const;
-/** How far the least possible and the least usual core reach from the ball's centre, m (no source). */
+/** Reach of the smallest possible and of the smallest usual core from the ball's centre, m (no source). */
 const POSSIBLE_REACH = from(20, MM);
 const USUAL_REACH = from(45, MM);
 
-/** What stands in the way of a core inside its cover, and what makes one doubt the unit of its lengths. */
+/** Faults of a core that does not fit inside its cover, and warnings about the unit of its lengths. */
 export interface CoreRoom {
   readonly faults: readonly RefusalStatement[];
   readonly warnings: readonly Caution[];
 }
 
 /**
- * Checks that a cover can be one and that the core lies inside it. Where the lengths make no ball but would make a
+ * Checks that a cover is possible and that the core lies inside it. Where the lengths make no ball but would make a
  * usual one in another unit, the unit is the fault.
  *
  * @param solids  of the core's parts, in their order, in C

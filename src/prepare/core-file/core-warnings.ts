@@ -1,3 +1,4 @@
+import { GREATEST_DENSITY } from '../../ball/core/build.js';
 import type { PublishedNumbers } from '../../ball/core/published.js';
 import type { InertiaNumbers } from '../../ball/drill/drilled-numbers.js';
 import { staticLever } from '../../ball/drill/static-weights.js';
@@ -11,7 +12,7 @@ import { hasMassBias, LEAST_MASS_BIAS_IN } from '../../records/schemas/core-fami
 import { loadRuleSet } from '../../records/shared/rules.js';
 import { partName } from './part-name.js';
 
-/** A ball around an own core, and what was worked out about it. */
+/** A ball around its own core, and the numbers computed for it. */
 export interface OwnFacts {
   readonly ball: OwnCoreBall;
   readonly numbers: PublishedNumbers;
@@ -20,7 +21,7 @@ export interface OwnFacts {
   readonly fillerDensity: number; // kg/m³
 }
 
-/** What of an own core is worth a warning though it can be computed with. */
+/** Warnings about a core that can be computed all the same. */
 export const coreWarnings = (facts: OwnFacts): Caution[] => [
   ...lightWarnings(facts),
   ...densityWarnings(facts),
@@ -43,8 +44,7 @@ function lightWarnings({ ball, fillerDensity }: OwnFacts): Caution[] {
     : [];
 }
 
-/** Greatest density of a part, g/cc (component rule, from memory). */
-const MOST_DENSITY_GCC = 3.8;
+const MOST_DENSITY_GCC = to(GREATEST_DENSITY, GRAM_PER_CC);
 
 const densityWarnings = ({ ball }: OwnFacts): Caution[] =>
   ball.coreFile.core.parts
@@ -93,7 +93,7 @@ function centreWarnings({ numbers, p_BoBcm_C: p }: OwnFacts): Caution[] {
   return asideIn > CENTRE_ASIDE_IN ? [{ code: 'cg-beside-line', params: { asideIn } }] : [];
 }
 
-/** Numbers outside what the sport allows of balls as made. */
+/** Numbers outside what the sport allows for undrilled balls. */
 function madeWarnings({ numbers }: OwnFacts): Caution[] {
   const { rgIn: allowedIn, mostDifferentialIn: mostIn } = loadRuleSet().asManufactured;
   const rgIn = to(numbers.lowRg, INCH);
@@ -107,8 +107,8 @@ function madeWarnings({ numbers }: OwnFacts): Caution[] {
 }
 
 /**
- * Numbers given beside the core that it does not bear out. Beyond reason: more than made balls scatter about their
- * design (3 %: a USBC research note) and scales and tapes err.
+ * Numbers in the record that do not agree with the core: they differ by more than the scatter of manufacture (3 %: a USBC research note)
+ * and the errors of scales and tapes explain.
  */
 function comparisons({ ball, numbers, fillerDensity }: OwnFacts): Caution[] {
   const { coreFile, rgIn, differentialIn, intermediateDifferentialIn, pinToCgIn, topWeightOz } = ball;

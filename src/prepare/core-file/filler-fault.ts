@@ -1,3 +1,4 @@
+import { GREATEST_DENSITY, HEAVIEST_FILLER, LIGHTEST_FILLER } from '../../ball/core/build.js';
 import type { OwnBody, OwnCore } from '../../ball/core/own-body.js';
 import { shellMoments, sphereMoments } from '../../ball/drill/ball-body.js';
 import { GRAM_PER_CC, POUND, to } from '../../base/units.js';
@@ -5,12 +6,8 @@ import type { RefusalStatement } from '../../records/refusals/refusal.js';
 import type { CorePart } from '../../records/schemas/core.js';
 import { partName } from './part-name.js';
 
-/** Bounds of a filler, kg/m³: 0.6 to 1.4 g/cc is poured (common practice, no source), in light balls less. */
-const LIGHTEST_FILLER = 350;
-const HEAVIEST_FILLER = 1400;
-/** Bounds of a part's density that is worth proposing, kg/m³. */
+/** Least density of a part that is worth proposing, kg/m³. */
 const LEAST_DENSITY = 300;
-const GREATEST_DENSITY = 3800;
 
 /**
  * What is at fault when no filler makes the weight come out: the density, of the part that weighs most, that
@@ -30,7 +27,7 @@ export function fillerFault(
   const heaviest = weights.indexOf(Math.max(...weights));
   const shell = shellMoments({ ...core, radius: own.body.radius, fillerDensity: 0 }).mass;
   const room = sphereMoments(own.body.radius - core.coverThickness, 1).mass - sum(own.volumes);
-  const over = room * (bound - fillerDensity); // what the core weighs too much (or, below zero, too little)
+  const over = room * (bound - fillerDensity); // excess weight of the core; negative where it is too light
   const needed = (weights[heaviest] - over) / own.volumes[heaviest];
 
   const made = shell + sum(weights);

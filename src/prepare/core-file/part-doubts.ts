@@ -6,7 +6,7 @@ import type { Caution } from '../../records/answers/statements/cautions.js';
 import type { CorePart } from '../../records/schemas/core.js';
 import { partName } from './part-name.js';
 
-/** A part of which less is left than this counts for nothing (our own choice). */
+/** A part with less than this share of its volume left counts as hidden (our own choice). */
 const LEFT = 0.01;
 /** Boxes of parts that touch may seem this far apart in a file of rounded numbers, m (our own choice). */
 const TOUCHING = from(0.3, MM);
@@ -44,7 +44,7 @@ export function partDoubts(
   });
 }
 
-/** Greatest distance between two boxes along an axis, m; below nought where they meet. */
+/** Greatest distance between two boxes along an axis, m; negative where they overlap. */
 const gapOf = (a: Box, b: Box): number =>
   Math.max(...a.low.map((low, i) => Math.max(low - b.high[i], b.low[i] - a.high[i])));
 

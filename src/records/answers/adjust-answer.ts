@@ -19,7 +19,7 @@ import type { Unworded } from './statements/statement-schema.js';
 const n = z.number();
 
 /** What a remedy costs. */
-export const COSTS = ['free', 'minutes', 'practice', 'plugging'] as const;
+const COSTS = ['free', 'minutes', 'practice', 'plugging'] as const;
 
 const wishedSchema = z.strictObject({
   wish: z.enum(WISHES),

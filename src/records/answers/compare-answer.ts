@@ -42,7 +42,7 @@ const sizesOf = <K extends string>(ids: readonly K[]) =>
 const allSizes = sizesOf(COMPARED_IDS);
 
 /** How a row differs from the first one: means over the worlds in which both reach the pins. */
-export const fromFirstSchema = z.strictObject({
+const fromFirstSchema = z.strictObject({
   weighed: allSizes,
   physics: allSizes,
   paired: pairedSchema.meta({ description: 'From the first, world by world.' }),
@@ -57,7 +57,7 @@ export const fromFirstSchema = z.strictObject({
   aheadByPhysics: n.nullable().meta({ description: 'The same by physics alone.' }),
 });
 
-export const compareRowSchema = simulatedLayoutSchema.extend({
+const compareRowSchema = simulatedLayoutSchema.extend({
   name: z.string().meta({ description: 'What tells it from the others: a layout, a ball, or a finish.' }),
   ball: z.string(),
   grit: n.meta({ description: 'Finish of the cover.' }),

@@ -16,7 +16,7 @@ const published = {
   topWeightOz: n.nullable(),
 };
 
-export const corePartSchema = z.strictObject({
+const corePartSchema = z.strictObject({
   sign: z.string().meta({ description: 'The letter that stands for it in drawings.' }),
   name: z.string(),
   shape: z.string(),

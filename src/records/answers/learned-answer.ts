@@ -9,7 +9,7 @@ import { logReading } from './statements/params.js';
 const n = z.number();
 const text = z.string();
 
-export const LEARNED_NUMBER_IDS = [
+const LEARNED_NUMBER_IDS = [
   ...RELEASE_KEYS,
   'frictionOiled',
   'frictionDry',

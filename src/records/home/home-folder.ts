@@ -52,7 +52,7 @@ export function settle(home: string): void {
 }
 
 /** The folder as a place to write. */
-export const homePlace = (home: string): Place => ({
+const homePlace = (home: string): Place => ({
   path: home,
   field: HOME_IN_WORDS,
   rule: 'must be one that can be written to',

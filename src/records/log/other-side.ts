@@ -3,7 +3,7 @@ import type { LoggedShot, Night } from '../schemas/shot-log.js';
 import { BOARD_READINGS } from './readings.js';
 
 /** A board counted from the other side of the lane. */
-export const fromOtherSide = (board: number): number => BOARD_COUNT + 1 - board;
+const fromOtherSide = (board: number): number => BOARD_COUNT + 1 - board;
 
 /** A shot whose boards were counted from the other side, as counted from the own. */
 export const shotFromOtherSide = <S extends LoggedShot>(shot: S): S => ({

@@ -11,7 +11,7 @@ export type GivenErrors = NonNullable<Night['readingErrors']>;
 type ErrorId = keyof ReadingErrors;
 
 /** The word by which each is typed, and which of the units a person reads it is in. */
-export const ERROR_WORDS = {
+const ERROR_WORDS = {
   laydownBoards: ['laydown', 'boards'],
   arrowsAgainstTargetBoards: ['arrows', 'boards'],
   arrowsReadOffBoards: ['arrows-read-off', 'boards'],
@@ -27,7 +27,7 @@ const IDS = Object.keys(ERROR_WORDS) as readonly ErrorId[];
 const WORDS = IDS.map((id) => ERROR_WORDS[id][0]);
 
 /** Takes back what was said of reading errors before. */
-export const USUAL_ERRORS = 'usual';
+const USUAL_ERRORS = 'usual';
 
 /**
  * Reading errors as they are typed: `arrows=1,pins=0.5`; `usual` for none of one's own.

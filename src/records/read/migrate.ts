@@ -7,7 +7,7 @@ export type Migration = (record: Readonly<Record<string, unknown>>) => Record<st
  * The step out of each tag that is no longer the current one. A schema that only gains fields which may be left out needs
  * no new version.
  */
-export const MIGRATIONS: Readonly<Record<string, Migration>> = { 'flarewise/layout/1': resultsIntoNights };
+const MIGRATIONS: Readonly<Record<string, Migration>> = { 'flarewise/layout/1': resultsIntoNights };
 
 /** A record brought to the current version, step by step; anything else is handed on as it is. */
 export function migrated(value: unknown, steps: Readonly<Record<string, Migration>> = MIGRATIONS): unknown {

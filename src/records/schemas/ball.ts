@@ -134,7 +134,7 @@ export const publishedBallSchema = z
   .meta({ id: 'published-ball', title: 'Ball by its published numbers' });
 
 /** A ball whose core is described in a file of its own; published numbers given beside it are only compared. */
-export const ownCoreBallSchema = z
+const ownCoreBallSchema = z
   .strictObject({
     schema: recordTag('flarewise/ball/1'),
     name: nameField,

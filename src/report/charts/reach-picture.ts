@@ -91,7 +91,7 @@ const wishText = (x: number, text: string, y: number): SceneNode => {
 };
 
 /** How high each disc stands, so that none covers another. */
-export function stacked(xs: readonly number[]): number[] {
+function stacked(xs: readonly number[]): number[] {
   const levels: number[] = [];
   xs.forEach((x, i) => {
     let level = 0;

@@ -19,7 +19,7 @@ export interface SharedChange {
 }
 
 /** The numbers of a layout, in the order in which it is written. */
-export const SHARE_NAMES = [
+const SHARE_NAMES = [
   ['drillingAngle', 'drilling angle'],
   ['pinToPap', 'pin-to-PAP'],
   ['valAngle', 'VAL angle'],

@@ -16,7 +16,7 @@ const ROW = 19;
 const COLUMNS = 2;
 const TEXT = 12;
 
-export const SECTION_TITLES: Readonly<Record<CoreSection['plane'], string>> = {
+const SECTION_TITLES: Readonly<Record<CoreSection['plane'], string>> = {
   'pin-marker': 'Through pin and marker',
   equator: 'Equator, seen from the pin',
 };

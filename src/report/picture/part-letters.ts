@@ -1,3 +1,4 @@
+import { clamp } from '../../math/clamp.js';
 import { hypot } from '../../math/hypot.js';
 import { isInside, type Loop, type PlanePoint } from '../../math/polygon.js';
 import type { CoreAnswer } from '../../records/answers/answer.js';
@@ -69,7 +70,7 @@ const sidesOf = (loop: Loop): Side[] => loop.map((place, i) => [place, loop[(i +
 /** Distance from a place to a straight side. */
 function distanceTo([[ax, ay], [bx, by]]: Side, [x, y]: PlanePoint): number {
   const [dx, dy] = [bx - ax, by - ay];
-  const along = Math.max(0, Math.min(1, ((x - ax) * dx + (y - ay) * dy) / (dx * dx + dy * dy || 1)));
+  const along = clamp(((x - ax) * dx + (y - ay) * dy) / (dx * dx + dy * dy || 1), 0, 1);
   return hypot(x - ax - along * dx, y - ay - along * dy);
 }
 

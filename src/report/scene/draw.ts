@@ -7,7 +7,7 @@ import { type Point, polyline, rectangle } from './shapes.js';
 export const CHART_WIDTH = 320;
 
 /** Size of a chart's letters, pt. */
-export const CHART_TEXT = 12;
+const CHART_TEXT = 12;
 
 /** Wider than letters of the fonts that readers have, in text sizes. */
 const LETTER = 0.57;

@@ -128,5 +128,5 @@ export function groupTexts(group: readonly CoachLine[], page: Page): string[] {
   ];
 }
 
-export const faultText = (fault: CoachFault, { units }: Page): string =>
+const faultText = (fault: CoachFault, { units }: Page): string =>
   `${fault.bowler}, ${fault.ball}, on ${fault.lane}: ${coachFaultText(fault, units)}`;

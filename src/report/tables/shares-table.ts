@@ -12,7 +12,7 @@ interface ShareRow {
 }
 
 /** The numbers whose changes are shared out, after the score. */
-export const SHARE_ROWS: readonly ShareRow[] = [
+const SHARE_ROWS: readonly ShareRow[] = [
   ...SHARED_IDS.map((key) => {
     const { row, quantity } = REACTION_NUMBERS[key].compared;
     return { key, name: row, quantity };

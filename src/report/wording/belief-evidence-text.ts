@@ -10,7 +10,7 @@ const SPEAKS = 1.5;
 /** How strongly a log speaks, for or against alike. */
 const strength = ({ factor }: Belief): number => Math.abs(ln(factor));
 
-export const speaks = (belief: Belief): boolean => belief.silent === null && strength(belief) >= ln(SPEAKS);
+const speaks = (belief: Belief): boolean => belief.silent === null && strength(belief) >= ln(SPEAKS);
 
 /** Those that the log speaks of most strongly first. */
 export const byStrength = (beliefs: readonly Belief[]): readonly Belief[] =>

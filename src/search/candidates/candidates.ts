@@ -20,8 +20,8 @@ export interface Candidate {
 }
 
 /**
- * The layout a candidate stands for, its VAL angle to the whole degree, so that what is simulated is what
- * is written; null when no such layout exists or the trade does not drill it.
+ * The layout of a candidate, its VAL angle rounded to a whole degree, so that the layout simulated is the one
+ * written; null when no such layout exists or the trade does not drill it.
  */
 export function layoutOf(candidate: Candidate, practice: Practice, radius: number): LayoutNumbers | null {
   const { pinToPapIn, pinBufferIn, drillingAngleDeg, side } = candidate;

@@ -21,12 +21,12 @@ export function rejectByMarks(
   return null;
 }
 
-/** What a layout is held against. */
+/** What decides whether a layout may be drilled. */
 export interface Bounds {
   readonly ball: BallProblem;
   readonly rules: RuleSet;
   readonly practice: Practice;
-  /** The line of the usual middle layout: where even that reaches no pocket, no layout has to. */
+  /** The line of the usual middle layout: if even that misses the pocket, no layout has to reach it. */
   readonly line: Line;
 }
 

@@ -20,7 +20,7 @@ export interface NominalShot {
 
 /** Rolls layouts in the nominal world, each once, and keeps those that may be drilled. */
 export interface NominalShots {
-  /** Rolls those that are new and not ruled out by their marks. @param onDone called after every few */
+  /** Rolls those that are new and not ruled out by their marks. @param onDone  called after every few shots */
   roll(layouts: readonly LayoutNumbers[], onDone?: (count: number) => void): Promise<void>;
   /** The shot of a layout that was rolled and may be drilled. */
   get(layout: LayoutNumbers): NominalShot | undefined;
@@ -28,9 +28,9 @@ export interface NominalShots {
   isRejected(layout: LayoutNumbers): boolean;
   readonly allowed: () => readonly NominalShot[];
   readonly rejected: () => readonly Rejected[];
-  /** Shots rolled here and by all that went on apart. */
+  /** Number of shots rolled here and in all copies made by `apart`. */
   readonly shots: () => number;
-  /** The same as they are now, to go on with apart: neither sees what the other looks at from here on, but nothing is rolled twice. */
+  /** A copy that goes on separately: from now on neither sees what the other looks at, but nothing is rolled twice. */
   apart(): NominalShots;
 }
 

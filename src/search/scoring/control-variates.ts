@@ -1,4 +1,5 @@
 import { meanSimple } from 'simple-statistics';
+import { clamp } from '../../math/clamp.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import type { KnownValue } from './krige.js';
 import type { ScoredOutcomes } from './world-statistics.js';
@@ -8,28 +9,28 @@ interface Met {
   readonly worlds: ScoredOutcomes;
 }
 
-/** A cheaper engine's scores of a layout in the first so many worlds, in their order, as many of every layout; undefined where it was not asked. */
+/** Scores of a layout by a cheaper engine in the first worlds, in order, the same number for every layout; undefined where it has none. */
 export type ControlScores = (layout: LayoutNumbers) => readonly number[] | undefined;
 
-/** What a layout lacks that never reached the pins where the leader did: the whole score. */
+/** Difference from the leader for a layout that never reached the pins in a world where the leader did: the whole score. */
 const NEVER_BOTH = -100;
 
-/** Share of the worlds in which any layout reaches the pins from which one may lead: the others are compared in those that it shares. */
+/** To lead, a layout must reach the pins at least this often, relative to the layout that does so most often. */
 const LEADS_FROM = 0.9;
 
-/** Worlds that the variance usual among layouts counts for beside a layout's own. */
+/** Number of worlds for which the variance usual among layouts counts beside a layout's own. */
 const USUAL_COUNTS_FOR = 4;
 
 /**
- * What layouts that have met the first so many worlds lack to the leader in all worlds.
+ * Expected difference of each layout's score from the leader's over all worlds, where layouts have met different numbers of worlds.
  *
- * Differences over the worlds both have met and in which both balls reach the pins: luck that takes all alike drops out, however many worlds each has met. What
- * a cheaper engine says of a layout in the worlds it has not met takes out more: a control variate, with the
+ * It is the mean over the worlds that both have met and in which both balls reach the pins, so that luck common to all drops out. The
+ * scores of a cheaper engine in all worlds remove more of the luck: they are a control variate, with the
  * factor that leaves least variance (Glasserman, Monte Carlo Methods in Financial Engineering, §4.1).
  *
  * @param met  at least one
- * @returns the leader, the best of those that met most worlds and reach the pins in nearly all that any does, and each one's difference
- *          from it
+ * @returns the leader, which is the best of those that met most worlds and reach the pins nearly as often as any, and each layout's
+ *   difference from it
  */
 export function controlVariates(
   met: readonly Met[],
@@ -43,7 +44,7 @@ export function controlVariates(
     .reduce((a, b) => (b.worlds.meanScore > a.worlds.meanScore ? b : a));
   const leaderControl = controlScores(leader.layout);
   const pairs = met.map(({ layout, worlds: { scores } }): Pair => {
-    // one that met more worlds than the cheaper engine needs none of its help
+    // a layout that met more worlds than the cheaper engine knows needs no control variate
     const control =
       leaderControl && scores.length <= leaderControl.length ? controlScores(layout) : undefined;
     const ahead = control && leaderControl ? control.map((score, i) => score - leaderControl[i]) : null;
@@ -82,14 +83,14 @@ export function controlVariates(
   };
 }
 
-/** Differences from the leader: by physics in the worlds met in which both reach the pins, by the cheaper engine in all. */
+/** Differences from the leader: by physics in the worlds in which both reach the pins, by the cheaper engine in all its worlds. */
 interface Pair {
   readonly layout: LayoutNumbers;
   readonly both: readonly { readonly difference: number; readonly world: number }[];
   readonly control: readonly number[] | null;
 }
 
-/** How much of the cheaper engine's differences to take out, 0 to 1: the slope of physics' on them within layouts. */
+/** The factor of the control variate, 0 to 1: the slope of physics' differences on the cheaper engine's, within layouts. */
 function controlFactor(pairs: readonly Pair[]): number {
   let together = 0;
   let alone = 0;
@@ -102,5 +103,5 @@ function controlFactor(pairs: readonly Pair[]): number {
       alone += (control[world] - b) ** 2;
     }
   }
-  return alone > 0 ? Math.max(0, Math.min(1, together / alone)) : 0;
+  return alone > 0 ? clamp(together / alone, 0, 1) : 0;
 }

@@ -4,24 +4,25 @@ import { exp } from '../../math/exp.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import { layoutsApart } from '../candidates/pick-differing.js';
 
-/** A value known at a layout, but for luck. */
+/** A value known at a layout, with some error by luck. */
 export interface KnownValue {
   readonly layout: LayoutNumbers;
   readonly value: number;
-  /** Variance of the luck in it. */
+  /** Variance of that error. */
   readonly variance: number;
 }
 
-/** Distance, in `layoutsApart`, over which what a layout does is alike. */
+/** Correlation length, in `layoutsApart`. */
 const REACH = 1;
 
-/** Share of the values' variance that does not hang together even between neighbours. */
+/** Share of the values' variance that is uncorrelated even between neighbours (the nugget). */
 const ROUGHNESS = 0.02;
 
 /**
- * Smooths values over layouts and tells them in between, by simple kriging about their mean.
+ * Smooths values over layouts and interpolates them, by simple kriging about their mean.
  *
- * Near what is known well it is that; near what is known badly it leans on the neighbours; far from all it is the mean.
+ * Near a layout with a well-known value the result is that value, near one with a poorly known value it depends more on the neighbours,
+ * and far from all it is the mean.
  * Source: Rasmussen & Williams, Gaussian Processes for Machine Learning, eq. 2.25, with a Gaussian covariance.
  *
  * @param known  at least one, no layout twice

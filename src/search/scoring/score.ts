@@ -6,7 +6,7 @@ import type { Target } from './target.js';
 export const BEST_ENTRY_DEG = { least: 4, most: 6 };
 const BEST_ENTRY = [from(BEST_ENTRY_DEG.least, DEGREE), from(BEST_ENTRY_DEG.most, DEGREE)] as const;
 
-/** Weight of the entry angle beside one wish: it decides between layouts that meet the wishes alike. */
+/** Weight of the entry angle relative to one wish: it decides between layouts that meet the wishes equally well. */
 const ENTRY_WEIGHT = 0.1;
 
 /** An entry angle this far outside the best ones counts as a full miss. */

@@ -5,16 +5,15 @@ import type { Round } from '../../prepare/budget.js';
 export interface HalvingResult {
   /** Its place in the list. */
   readonly index: number;
-  /** For one that dropped out early, moved by what the worlds it missed did to those that met them. */
+  /** For one that dropped out early, shifted by what the worlds it missed did to the survivors. */
   readonly meanScore: number;
   /** Worlds it was scored in. */
   readonly worlds: number;
 }
 
 /**
- * Successive halving: scores all of a list over worlds, the better ones in more of them. After each round those with the
- * lowest means so far drop out.
- * All meet the same worlds in the same order.
+ * Successive halving: scores the items of a list over worlds, the better ones in more worlds. After each round those with the
+ * lowest means so far drop out. All meet the same worlds in the same order.
  *
  * @param rounds   the last of them keeps none, and goes through all worlds
  * @param scoreIn  scores some of the list in the world of an index, one after the other

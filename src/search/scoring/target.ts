@@ -20,9 +20,9 @@ export interface Target {
 const QUANTILE_OF_STEP = [0.02, 0.25, 0.5, 0.75, 0.98] as const;
 
 /**
- * Turns wishes into numbers this bowler can get from this ball on this lane: step 1 to 5 is a quantile of
- * what the attainable layouts do, so no more is promised than the ball can do. A number that is asked for is itself the target, as
- * far as nearly all layouts attain it.
+ * Turns wishes into numbers that this bowler can get from this ball on this lane: steps 1 to 5 are quantiles of
+ * what the attainable layouts do, so no more is promised than the ball can do. A number asked for is itself the target, limited to the
+ * range of nearly all layouts.
  *
  * @param attainable  outcomes of a grid over all allowed layouts, at least one
  */

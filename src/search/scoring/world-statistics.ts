@@ -1,5 +1,6 @@
 import { meanSimple, standardDeviation } from 'simple-statistics';
 import { fromKeys } from '../../base/from-keys.js';
+import { clamp } from '../../math/clamp.js';
 import type { Band } from '../../records/answers/answer.js';
 import { TWENTIETHS } from '../../records/answers/parts/twentieths.js';
 import type { ComparedId } from '../../records/schemas/reaction-numbers.js';
@@ -8,7 +9,7 @@ import type { Outcome } from '../../simulate/simulator.js';
 import { score } from './score.js';
 import type { Target } from './target.js';
 
-/** What one layout does over all worlds but the nominal. */
+/** What one layout does over all worlds but the nominal one. */
 export interface ScoredOutcomes {
   readonly outcomes: readonly Outcome[];
   /** World by world; null where the ball does not reach the pins. */
@@ -22,7 +23,7 @@ export interface ScoredOutcomes {
 /** Layouts that reach the pins less often than the usual middle one by more than this share of worlds come after the others. */
 export const ARRIVES_ALIKE = 0.03;
 
-/** Scores what one layout does over worlds against what is aimed for in each. */
+/** Scores what one layout does over worlds against the targets of each world. */
 export function scoredOutcomes(
   outcomes: readonly Outcome[],
   aimed: readonly (readonly Target[])[],
@@ -34,7 +35,7 @@ export function scoredOutcomes(
   return { outcomes, scores, meanScore: meanSimple(scoresAtPins({ scores })), arrives };
 }
 
-/** Targets moved along with what a world's luck does to the usual middle layout. */
+/** Targets shifted by what a world's luck does to the usual middle layout. */
 export const shiftTargets = (
   targets: readonly Target[],
   here: Reached,
@@ -47,7 +48,7 @@ export const shiftTargets = (
       })
     : targets;
 
-/** Share of the worlds in which both balls reach the pins in which `a` scores above `b`; a tie counts half, and so does no such world. Both met the same worlds. */
+/** Share of worlds in which `a` scores above `b`, among those in which both reach the pins. A tie counts half; 0.5 if there is no such world. */
 export function shareAbove(a: ScoredOutcomes, b: ScoredOutcomes): number {
   let wins = 0;
   let both = 0;
@@ -62,7 +63,7 @@ export function shareAbove(a: ScoredOutcomes, b: ScoredOutcomes): number {
 
 type Rolled = Pick<ScoredOutcomes, 'outcomes'>;
 
-/** Differences, `a` less `b`, of a reaction number in each world in which both reach the pins; a single 0 when there is none. */
+/** Differences, `a` less `b`, of a reaction number in each world in which both reach the pins; a single 0 when there is no such world. */
 function pairedDifferences(a: Rolled, b: Rolled, pick: (outcome: Outcome) => number): number[] {
   const paired = a.outcomes.flatMap((own, i) => {
     const other = b.outcomes[i];
@@ -103,8 +104,8 @@ export function bandOf(values: readonly number[]): Band {
 }
 
 /**
- * The value below which a fresh one lies with a chance of `share`, whatever it is drawn from: the n-th of N values in order has n/(N + 1)
- * below it on the mean, and between them it goes on straight (Hyndman & Fan, Am. Stat. 50, 361, 1996, definition 6).
+ * The value below which a new draw lies with probability `share`, whatever the distribution: the n-th of N sorted values has an expected
+ * n/(N + 1) below it, with linear interpolation in between (Hyndman & Fan, Am. Stat. 50, 361, 1996, definition 6).
  *
  * @param sorted  ascending
  */
@@ -112,7 +113,7 @@ function quantileOf(sorted: readonly number[], share: number): number {
   const place = share * (sorted.length + 1) - 1;
   const below = Math.max(0, Math.floor(place));
   const above = Math.min(sorted.length - 1, below + 1);
-  const part = Math.max(0, Math.min(1, place - below));
+  const part = clamp(place - below, 0, 1);
   return sorted[below] + part * (sorted[above] - sorted[below]);
 }
 

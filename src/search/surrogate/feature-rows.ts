@@ -16,7 +16,7 @@ import { asMade } from '../../simulate/worlds/made-ball.js';
 import type { LayoutLines } from './layout-lines.js';
 import type { WorldFeatures } from './world-features.js';
 
-/** Rows of features, for any of the layouts that are asked about, in one world. */
+/** Writes rows of features in one world for layouts given by their places. */
 export type FeatureRows = (out: Float32Array, layouts: Int32Array) => void;
 
 const BALL = BALL_FEATURES.length;
@@ -25,12 +25,12 @@ const WORLD = WORLD_FEATURES.length;
 /**
  * Prepares to write the regression's features for thousands of layouts in one world, without drilling each.
  *
- * A sample of layouts is drilled into every core and its mass properties are fitted over the layout's basis. In a world
- * (its core, its errors of marking) they say what each of the sample comes out as, and the features of those are
- * fitted in turn. The rest depends on the layout only through the angle of its line.
+ * A sample of layouts is drilled into every core, and the mass properties are fitted over the layout basis. In a world, with
+ * its core and its errors of marking, these fits give the drilled balls of the sample, and the features of those balls are
+ * fitted in turn. The other features depend on the layout only through the angle of its line.
  *
  * @param laydownX  lateral position at the foul line, m
- * @param worlds    what is known of worlds but the ball
+ * @param worlds    features of worlds, without the ball
  */
 export function featureRows(
   engine: Simulator,

@@ -13,7 +13,7 @@ export interface LayoutLines {
 }
 
 /**
- * The own lines of many layouts, fitted through those that physics found for some.
+ * The own lines of many layouts, fitted to those that physics found for some.
  *
  * @param nominal  layouts with their own lines, spread over all
  * @param layouts  all that will be asked about

@@ -31,7 +31,7 @@ export interface ProblemScorer {
  *
  * @param world  counted from the first that is not nominal
  * @param which  places in the list of layouts
- * @param tell   told a layout's place, its score if it stays on the lane, and the chance that it does
+ * @param tell   receives a layout's place, its score if it stays on the lane, and the chance that it does
  */
 export type ScoreIn = (
   world: number,
@@ -39,24 +39,24 @@ export type ScoreIn = (
   tell: (layout: number, score: number, chance: number) => void,
 ) => Promise<void>;
 
-/** Least share of a problem's own shots that must lie where the regression was fitted. */
+/** Least share of a problem's own shots that must lie within the range of the fit. */
 const ENOUGH_IN_RANGE = 0.9;
 
 /** Strides through layouts and worlds that share no factor with their numbers, so that pairs do not repeat. */
 const LAYOUT_STRIDE = 7919;
 const WORLD_STRIDE = 37;
 
-/** How many worlds the regression is asked about: the first of all, up to those of the survey's last round. */
+/** Number of worlds surveyed: the first worlds, as many as the survey's last round has. */
 export const surveyWorlds = ({ problem, budget }: Pick<Setting, 'problem' | 'budget'>): number =>
   Math.min(problem.luck.length, ...budget.survey.rounds.slice(-1).map(({ worlds }) => worlds));
 
 /**
- * Tunes the regression to shots of this very problem: nominal ones of layouts spread over all, and some in its worlds.
+ * Tunes the regression to shots of this problem: nominal shots of layouts spread over all, and some shots in its worlds.
  *
  * @param layouts   all that will be asked about
  * @param nominal   what physics says of some layouts
- * @param surveyed  how many of the layouts, from the first on, are surveyed: what is asked besides moves nothing; all when left out
- * @returns why not, where the problem lies outside what the regression was fitted on
+ * @param surveyed  how many of the layouts, from the first on, are surveyed; the others affect no result. All when left out
+ * @returns the reason instead, where the problem lies outside the range of the fit
  */
 export async function problemScorer(
   layouts: readonly LayoutNumbers[],
@@ -71,7 +71,7 @@ export async function problemScorer(
   const count = surveyWorlds(setting);
   const undisturbed = problem.worlds[0];
   const worlds = problem.worlds.slice(1, 1 + count);
-  // world by world, since much of a shot is made ready for its world
+  // world by world, since much of a shot is prepared for its world
   const trials = Array.from({ length: survey.shotsInWorlds }, (_, i): Trial => {
     const { layout, outcome } = nominal[(LAYOUT_STRIDE * i) % nominal.length];
     const world = 1 + ((WORLD_STRIDE * i) % worlds.length);

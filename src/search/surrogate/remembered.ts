@@ -1,7 +1,7 @@
 import type { Outcome } from '../../simulate/simulator.js';
 import type { Surrogate } from './surrogate.js';
 
-/** What the regression says of some layouts in a world that is named by its place. */
+/** Asks the regression about some layouts in a world, given by its place. */
 type ReachedIn = (
   world: number,
   which: Int32Array,

@@ -32,18 +32,18 @@ export interface Known {
   readonly outcome: Outcome;
 }
 
-/** The fitted regression made to answer for one problem. */
+/** The fitted regression, prepared for one problem. */
 export interface Surrogate {
   /**
-   * What each of the layouts does in a world if it stays on the lane, and the chance that it does, told one after the
-   * other; the object handed over is used again.
+   * What each of the layouts does in a world if it stays on the lane, and the chance that it does. They are passed to `tell` one after
+   * the other, always in the same object.
    */
   inWorld(
     deviations: Deviations,
     layouts: Int32Array,
     tell: (layout: number, reached: Reached, chance: number) => void,
   ): Promise<void>;
-  /** The same for single shots, their features worked out in full. */
+  /** The same for single shots, their features computed in full. */
   answer(shots: readonly Asked[]): Promise<Reached[]>;
 }
 
@@ -53,15 +53,15 @@ export interface Asked {
   readonly launch: Outcome['launch'];
 }
 
-/** Rows answered in one go: few enough to stay in the processor's cache. */
+/** Rows answered at a time: few enough to stay in the processor's cache. */
 const CHUNK = 1024;
 
 /**
- * Tunes the fitted regression to shots of one problem and makes it ready for many layouts.
+ * Tunes the fitted regression to shots of one problem, and prepares it for many layouts.
  *
  * @param known     shots of physics that reached the pins
- * @param features  of those, row by row
- * @param worlds    what is known of worlds but the ball
+ * @param features  their features, row by row
+ * @param worlds    features of worlds, without the ball
  * @param lines     the layouts that will be asked about
  */
 export async function surrogate(
@@ -107,7 +107,7 @@ export async function surrogate(
   };
 }
 
-/** Features of single shots, worked out in full, row by row. */
+/** Features of single shots, computed in full, row by row. */
 function featuresOf(shots: readonly Asked[], engine: Simulator): Tensor {
   const values = new Float32Array(FEATURES.length * shots.length);
   for (const [i, { layout, deviations, launch }] of shots.entries()) {
@@ -117,7 +117,7 @@ function featuresOf(shots: readonly Asked[], engine: Simulator): Tensor {
   return { dims: [shots.length, FEATURES.length], values };
 }
 
-/** The same, but for what several shots share of a world. */
+/** The same, with the features of a world computed once for all its shots. */
 export function sharedFeatures(shots: readonly Asked[], engine: Simulator, worlds: WorldFeatures): Tensor {
   const values = new Float32Array(FEATURES.length * shots.length);
   for (const [i, { layout, deviations, launch }] of shots.entries()) {
@@ -148,7 +148,7 @@ async function tuningTo(
   return tune(basis, { dims: [known.length, TARGETS.length], values: residuals });
 }
 
-/** Reads answers of the regression as a score sees an outcome, always into the same object. */
+/** Reads answers of the regression into the form that a score needs, always into the same object. */
 function reachedReader(): (answers: Float32Array, row: number, x: number, angle: number) => Reached {
   const reaction = { hookStart: 0, sharpness: 0, totalHook: 0, entryAngle: 0 };
   const reached = { shot: 'pins' as Outcome['shot'], reaction };
@@ -167,7 +167,7 @@ function reachedReader(): (answers: Float32Array, row: number, x: number, angle:
 /** Slope of the logistic function that comes nearest to a normal distribution's (Camilli, J. Educ. Behav. Stat. 19, 293, 1994, from memory). */
 const LOGISTIC = 1.702;
 
-/** Chance that a ball does not run into its own gutter, from its outermost place and what that errs by, m. */
+/** Chance that a ball does not run into its own gutter, from its predicted breakpoint and the error of that, m. */
 const chanceWithin = (widestX: number, error: number): number =>
   1 / (1 + exp((LOGISTIC * (widestX - LANE_WIDTH / 2)) / error));
 

@@ -10,7 +10,7 @@ import { type ProblemScorer, type ScoreIn, surveyWorlds } from './problem-scorer
 
 /** What the regression expects of every layout. */
 export interface Survey {
-  /** What worked the regression's answers out. */
+  /** How the regression's answers were computed. */
   readonly arithmetic: Arithmetic;
   /** Best first. */
   readonly ranked: readonly LayoutNumbers[];
@@ -20,7 +20,7 @@ export interface Survey {
   arrives(layout: LayoutNumbers): number | undefined;
   /** Scores some layouts in every world of the survey. */
   look(layouts: readonly LayoutNumbers[]): Promise<void>;
-  /** Scores in the survey's worlds in their order, of a layout that was looked at. */
+  /** Scores in the survey's worlds, in order, of a layout that was looked at. */
   scores(layout: LayoutNumbers): readonly number[] | undefined;
   readonly candidateWorlds: () => number;
   /** Shots of physics it was tuned to, and those among them that were rolled for it. */
@@ -32,10 +32,10 @@ export interface Survey {
 export type Surveyed = Survey | { readonly why: RegressionNotice };
 
 /**
- * Scores all layouts in plausible worlds by the fitted regression, as a voice has them.
+ * Scores all layouts in plausible worlds by the fitted regression, as a voice reads them.
  *
- * @param layouts  all that may be marked, and behind them what is not surveyed but may be looked at
- * @param scorer   the regression tuned to this very problem
+ * @param layouts  all that may be marked, followed by those that are not surveyed but may be looked at
+ * @param scorer   the regression tuned to this problem
  * @param count    how many of them are surveyed
  */
 export async function survey(

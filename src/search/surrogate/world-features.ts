@@ -2,7 +2,7 @@ import { WORLD_FEATURES, writeWorldFeatures } from '../../regression/features.js
 import { scatteredLaunch, type WorldInputs } from '../../simulate/simulator.js';
 import type { Deviations } from '../../simulate/worlds/deviations.js';
 
-/** Parabolas, end to end, that a world's features follow over the launch angle; each goes through three angles at which they are worked out. */
+/** Number of adjoining parabolas that interpolate a world's features over the launch angle, each through three exact values. */
 const PARABOLAS = 2;
 const NODES = 2 * PARABOLAS + 1;
 
@@ -11,15 +11,15 @@ const LEAST_SPAN = 1e-4;
 
 const WORLD = WORLD_FEATURES.length;
 
-/** Writes what the regression is told of a world but the ball, for a line before the world's scatter, into `out` from `at` on. */
+/** Writes the features of a world, without the ball, for a line before the world's scatter, into `out` from `at` on. */
 export type WriteWorld = (out: Float32Array, at: number, x: number, angle: number) => void;
 
-/** Deviations, and what any shot of their world is rolled with ↦ what writes its features. */
+/** Deviations, and the inputs of any shot in their world ↦ what writes the world's features. */
 export type WorldFeatures = (deviations: Deviations, inputs: WorldInputs) => WriteWorld;
 
 /**
- * What the regression is told of worlds but the ball. From one laydown it depends on the layout through the angle of its line alone, so it
- * is worked out at five angles a world, once for all shots there; for a line that lies elsewhere it is worked out by itself.
+ * Features of worlds, without the ball. From one laydown they depend on the layout only through the angle of its line, so they are
+ * computed at five angles in each world and interpolated. Features of any other line are computed exactly.
  *
  * @param x       lateral position at the foul line of most lines, m
  * @param angles  launch angles of lines from there, rad: the parabolas lie between the least and the greatest

@@ -55,7 +55,7 @@ export function addedTo(number: MovedNumber, effects: BeliefEffects, sizes: Beli
   return sum;
 }
 
-/** Places of the beliefs that move each number: a search adds them up some hundred thousand times. */
+/** Places of the beliefs that move each number, prepared since a search adds them up hundreds of thousands of times. */
 const MOVERS: Readonly<Record<MovedNumber, readonly number[]>> = fromKeys(
   Object.values(MOVED).map(([number]) => number),
   (number) => [...BELIEFS.keys()].filter((b) => movedBy(BELIEFS[b]) === number),

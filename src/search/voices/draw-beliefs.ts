@@ -3,14 +3,14 @@ import { BELIEFS } from '../../records/shared/beliefs.js';
 import { DRAWN_COORDINATES } from '../../simulate/worlds/draws.js';
 import type { BeliefSizes } from './belief-effects.js';
 
-/** The chance that a belief holds in a world, 0 to 1: one for all until logged shots tell them apart (`belief-chance.ts`). */
+/** The chance that a belief holds in a world, 0 to 1: the same for all beliefs unless shots are logged (`belief-chance.ts`). */
 export type ChanceOf = (belief: (typeof BELIEFS)[number]) => number;
 
 /**
- * What practice's beliefs come to in each of some worlds: a discrepancy of the engine, added to what it computes (Kennedy & O'Hagan, J. R.
- * Statist. Soc. B 63, 425, 2001). In each world a belief holds or not, and if it does its size lies anywhere in its range.
+ * Sizes of practice's beliefs in each of some worlds: a model discrepancy, added to what the engine computes (Kennedy & O'Hagan, J. R.
+ * Statist. Soc. B 63, 425, 2001). In each world a belief holds or not; if it holds, its size is uniform over its range.
  *
- * With a greater chance a belief holds in the same worlds and in others; with none nothing is added anywhere.
+ * If its chance grows, a belief holds in the same worlds and in additional ones; with a chance of 0 it holds in none.
  */
 export const drawBeliefs = (seed: number, count: number, chanceOf: ChanceOf): readonly BeliefSizes[] =>
   Array.from({ length: count }, (_, n) =>
@@ -24,7 +24,7 @@ export const drawBeliefs = (seed: number, count: number, chanceOf: ChanceOf): re
 /** The middle of each belief's range. */
 export const MIDDLE_SIZES: BeliefSizes = BELIEFS.map((belief) => sizeAt(belief, 0.5));
 
-/** What each belief comes to on the mean over worlds. */
+/** Mean size of each belief over worlds. */
 export const expectedSizes = (chanceOf: ChanceOf): BeliefSizes =>
   BELIEFS.map((belief, b) => chanceOf(belief) * MIDDLE_SIZES[b]);
 

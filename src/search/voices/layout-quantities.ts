@@ -3,7 +3,7 @@ import { inertiaNumbers } from '../../ball/drill/drilled-numbers.js';
 import { from, INCH, to } from '../../base/units.js';
 import { placeLayout } from '../../layout/placement.js';
 import { acos } from '../../math/atan.js';
-import { dot } from '../../math/vec3.js';
+import { dot, ZERO } from '../../math/vec3.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import { MIDDLE_LAYOUT } from '../../prepare/middle-layout.js';
 import { toLayout } from '../../prepare/to-layout.js';
@@ -13,21 +13,21 @@ import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import { applyFit, layoutBasis, layoutFit } from '../../simulate/layout-basis.js';
 import type { ShotProblem } from '../../simulate/shot-problem.js';
 
-/** All that beliefs start from, of one layout on one ball. */
+/** The quantities that beliefs depend on, for one layout on one ball. */
 export type LayoutQuantities = Readonly<Record<BeliefQuantity, number>>;
 
 /** Whether practice considers where a ball's mark lies: one without a mass bias has no such mark. */
 export const goesByMark = ({ published }: Pick<BallProblem, 'published'>): boolean =>
   published.intermediateDifferential > from(LEAST_MASS_BIAS_IN, INCH);
 
-/** Layouts that are drilled; what the drilled ball of any other comes to is fitted through them: twice the basis and a few more. */
+/** Number of layouts that are drilled, to fit the drilled balls of all others: a little more than twice the size of the basis. */
 const SAMPLE = 60;
 
 /** Mass and the six numbers of an inertia tensor. */
 const NUMBERS = 7;
 
 /**
- * Prepares the quantities that beliefs start from, for any of thousands of layouts of one ball, without drilling each.
+ * Prepares the quantities that beliefs depend on, for any of thousands of layouts of one ball, without drilling each.
  *
  * The most typical core is drilled on a sample of layouts; mass and inertia are smooth in the directions a layout sets
  * (`layoutBasis`) and are fitted over them.
@@ -58,7 +58,7 @@ export function layoutQuantities(
     const [mass, xx, xy, xz, yy, yz, zz] = numbers;
     const rg = inertiaNumbers({
       mass,
-      p_BoBcm_B: [0, 0, 0],
+      p_BoBcm_B: ZERO,
       I_Bcm_B: [
         [xx, xy, xz],
         [xy, yy, yz],

@@ -7,7 +7,7 @@ import type { BeliefEffects, BeliefSizes } from './belief-effects.js';
 import { believedReached } from './weighed-voice.js';
 
 /**
- * Practice alone: every layout does what the usual middle layout does by physics, but for the beliefs, which all hold.
+ * Practice alone: every layout does what the usual middle layout does by physics, plus the beliefs, all of which hold.
  *
  * @param usual     the usual middle layout's nominal shot
  * @param allowed   layouts spread over all that are allowed, at least one when a score is asked for

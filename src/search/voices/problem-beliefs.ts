@@ -12,9 +12,9 @@ import { weighedVoice } from './weighed-voice.js';
 
 /** The beliefs of practice about the layouts of one ball. */
 export interface ProblemBeliefs {
-  /** What each belief, held in full size, adds beside the usual middle layout. */
+  /** What each belief, in full size, adds relative to the usual middle layout. */
   effectsOf(layout: LayoutNumbers): BeliefEffects;
-  /** Of the beliefs, world by world. */
+  /** Sizes of the beliefs, world by world. */
   readonly sizes: readonly BeliefSizes[];
   /** Physics and practice weighed. */
   readonly voice: Voice;
@@ -25,6 +25,8 @@ export interface ProblemBeliefs {
 }
 
 /**
+ * Prepares the beliefs of practice about the layouts of one ball.
+ *
  * @param markable  layouts spread over all that are asked about
  * @param even      allowed layouts of an even grid in the nominal world
  * @param usual     the usual middle layout

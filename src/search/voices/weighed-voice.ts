@@ -8,12 +8,12 @@ import { addedTo, type BeliefEffects, type BeliefSizes } from './belief-effects.
 import { NOMINAL, type Voice } from './voice.js';
 
 /**
- * Physics and practice weighed: in each world the beliefs that hold there add to what physics finds. A wish aims for what layouts
- * then attain, so a wish for the latest hook is one for the latest of that world.
+ * Physics and practice combined: in each world the beliefs that hold there add to what physics finds. Targets come from what layouts
+ * then attain, so a wish for the latest hook means the latest of that world.
  *
  * @param attained  layouts spread over all that are allowed, in the nominal world
  * @param sizes     of the beliefs, world by world
- * @param expected  of the beliefs, on the mean over worlds
+ * @param expected  mean sizes of the beliefs over worlds
  */
 export function weighedVoice(
   want: Want,
@@ -56,7 +56,7 @@ export const believedReached = (
   },
 });
 
-/** An outcome of physics with what beliefs of some sizes add. Where the ball ends up stays physics': its bowler would aim it there. */
+/** An outcome of physics with what beliefs of some sizes add. The place at the pins stays that of physics, since a bowler would aim there. */
 export function believedOutcome(byPhysics: Outcome, effects: BeliefEffects, sizes: BeliefSizes): Outcome {
   const { reaction } = byPhysics;
   return {

@@ -1,9 +1,9 @@
 import type { Layout } from '../../layout/layout.js';
 import { symmetricEigen } from '../../math/eigen3.js';
-import { addMat, type Mat3, outer, scaleMat } from '../../math/mat3.js';
+import { addMat, type Mat3, outer, scaleMat, ZERO_MAT } from '../../math/mat3.js';
 import type { RollingBody } from '../../motion/shot/body.js';
 
-/** A number of a drilled ball's inertia that can be made another while the other two and the axes stay. */
+/** A number of a drilled ball's inertia that can be changed while the other two and the axes stay. */
 export type AlteredNumber = 'rg' | 'differential' | 'intermediateDifferential';
 
 /**
@@ -18,7 +18,7 @@ export interface AlteredBall {
   readonly inertia?: { readonly number: AlteredNumber; readonly value: number } | undefined;
 }
 
-/** A ball with one of its radii of gyration, or one of their differences, made another (m); its axes stay. */
+/** A ball with one number of its inertia changed to a value (m); its axes and the other two numbers stay. */
 export function withInertiaNumber(body: RollingBody, number: AlteredNumber, value: number): RollingBody {
   const { values, axes } = symmetricEigen(body.I_Bcm_B);
   const [low, middle, high] = values.map((each) => Math.sqrt(each / body.mass));
@@ -29,13 +29,7 @@ export function withInertiaNumber(body: RollingBody, number: AlteredNumber, valu
   };
   const I_Bcm_B = radii[number].reduce<Mat3>(
     (sum, rg, i) => addMat(sum, scaleMat(body.mass * rg ** 2, outer(axes[i], axes[i]))),
-    NO_INERTIA,
+    ZERO_MAT,
   );
   return { ...body, I_Bcm_B };
 }
-
-const NO_INERTIA: Mat3 = [
-  [0, 0, 0],
-  [0, 0, 0],
-  [0, 0, 0],
-];

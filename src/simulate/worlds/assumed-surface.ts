@@ -2,7 +2,7 @@ import { from, INCH } from '../../base/units.js';
 import { exp } from '../../math/exp.js';
 import { FRICTION_PRIOR } from '../../records/shared/friction-prior.js';
 
-/** The numbers of lane and cover that are not measured at the counter; each has a middle and a range. */
+/** The numbers of lane and cover that are not measured in a shop; each has a middle and a range. */
 export interface AssumedSurface {
   /** Factors on the lane's friction on heavy oil and on dry boards. */
   readonly frictionOiledFactor: number;
@@ -30,10 +30,10 @@ const [OILED, DRY, FILM_SCALE, FINISH_EXPONENT] = FRICTION_PRIOR.median;
 /** Kinetic friction on heavy oil and on dry boards, at the reference finish, of a lane that states none. */
 export const USUAL_FRICTION = { oiled: OILED, dry: DRY } as const;
 
-/*
- * Friction is as uncertain as `shared/friction.json` says. The rest are assumptions of this project, no published source: how
- * oil carried on the ball's own rings lowers friction and wears off again, and how fast games wear a pattern down. Logged
- * shots could narrow them.
+/**
+ * The middle of every number. Friction and its uncertainty are those of `shared/friction.json`. The rest are assumptions of this project
+ * without a published source: how oil on the ball's own rings lowers friction and wears off again, and how fast games wear a pattern
+ * down. Logged shots narrow them.
  */
 export const NOMINAL_SURFACE: AssumedSurface = {
   frictionOiledFactor: 1,
@@ -65,7 +65,7 @@ const frictionAt = (deviations: number) => {
   };
 };
 
-/** Ends of the assumed ranges; of friction's, eight in ten draws lie between. */
+/** Ends of the assumed ranges; eight in ten draws of friction lie between them. */
 export const LOW_SURFACE: AssumedSurface = {
   ...frictionAt(-EIGHT_IN_TEN),
   bandWidth: from(0.15, INCH),

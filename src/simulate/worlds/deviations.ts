@@ -10,11 +10,11 @@ import { AS_PUBLISHED } from './made-ball.js';
 import { drawShot, type ShotDeviations } from './release-scatter.js';
 
 /**
- * One way things may turn out: how a shot, a marked layout, a core and a lane differ from the nominal. SI. The release and its scatter
- * add up; marking errors are rad, pin-to-PAP as an arc of the unit sphere.
+ * One world: how a shot, a marked layout, a core and a lane differ from the nominal ones. SI. The release includes its scatter. Marking
+ * errors are in rad, that of pin-to-PAP too, as the angle at the ball's centre.
  */
 export interface Deviations extends Lasting, ShotDeviations, DrilledBall {
-  /** How far round its axis the ball is turned at release, rad; null for the mean over the whole turn. */
+  /** Angle of the ball about its axis at release, rad; null for the mean over the whole turn. */
   readonly spinPhase: number | null;
 }
 
@@ -36,7 +36,7 @@ export const NO_DEVIATIONS: Deviations = {
   surface: NOMINAL_SURFACE,
 };
 
-/** A world as it would have been with the layout marked exactly, on the most typical core, the ball made as published, or as guessed numbers turn out. */
+/** A world with the layout marked exactly, on the most typical core, in a ball made as published; only guessed numbers still differ. */
 export const luckOf = (deviations: Deviations, uncertainty: BallUncertainty = {}): Deviations => ({
   ...deviations,
   drillingAngle: 0,
@@ -52,23 +52,23 @@ export interface DeviationDraw {
   readonly seed: number;
   readonly count: number;
   readonly bowler: Bowler;
-  /** The ball's numbers, and how far off they may be where they were guessed. */
+  /** The ball's numbers, and the uncertainty of those that were guessed. */
   readonly published: PublishedNumbers;
   readonly uncertainty?: BallUncertainty;
   /** How many fitted cores there are to choose from. */
   readonly bodyCount: number;
-  /** Whether lane and cover differ as far as is assumed, or stay as they are taken to be. */
+  /** Whether lane and cover vary over their assumed ranges or stay nominal. */
   readonly surface?: 'assumed' | 'nominal';
-  /** What logged shots say of what stays; nothing when left out. */
+  /** What logged shots taught about what lasts, if anything. */
   readonly known?: KnownScores | undefined;
 }
 
 /**
- * Draws worlds that the whole ranking shares, so that two layouts are compared under the same luck.
+ * Draws the worlds that a whole ranking shares, so that layouts are compared under the same luck.
  *
  * They are evenly spread (`draws.ts`): the mean of a score over 64 of them is about as accurate as over 200 drawn at random. No bowler
- * repeats how far the ball is turned about its axis at release (a foot of loft turns it by some 70°), so all of the turn is
- * alike. Each number has a coordinate of its own, so what is not uncertain does not change what the rest draw.
+ * repeats the angle of the ball about its axis at release (a foot of loft turns it by some 70°), so it is uniform over the whole turn.
+ * Each number has a coordinate of its own, so that one that is certain does not change the draws of the others.
  */
 export function drawDeviations({
   seed,
@@ -106,7 +106,7 @@ export const middleWorld = (
   ),
 });
 
-/** What stays, with what one shot scatters about it. */
+/** What lasts, with the deviations of one shot added. */
 export const withShot = <T extends Lasting>(lasting: T, shot: ShotDeviations): T & ShotDeviations => ({
   ...lasting,
   speed: lasting.speed + shot.speed,

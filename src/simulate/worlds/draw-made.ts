@@ -6,17 +6,17 @@ import type { Draws } from './draws.js';
 import { AS_PUBLISHED, type Made } from './made-ball.js';
 
 /**
- * How far made balls lie from their published numbers at most; all between is as likely. Differentials by 3 % (published, a USBC
- * research note on CG placement: made balls lie within 3 % of design); RG, top weight and pin-to-CG by what a scale and a
- * tape at the counter are off (common practice, no source).
+ * Greatest difference between a manufactured ball and its published numbers; uniform up to there. Differentials: 3 % (published, a USBC
+ * research note on CG placement: manufactured balls lie within 3 % of design). RG, top weight and pin-to-CG: the errors of a scale and a
+ * tape in a shop (common practice, no source).
  */
 export const MADE_WITHIN = { rgIn: 0.004, differentialShare: 0.03, topWeightOz: 0.25, pinToCgIn: 0.25 };
 
 /**
- * One way a ball may be made.
+ * How one ball may be manufactured.
  *
- * A number that was guessed is normal, with the variances of the guess and of the making added; both differentials share one
- * draw, so that a ball with more of the one has more of the other (assumed, no source).
+ * A guessed number is normal, with the variances of guess and manufacture added. Both differentials share one
+ * draw, so that a ball with more of one has more of the other (assumed, no source).
  *
  * @param uncertainty  of guessed numbers, one standard deviation, record units
  */
@@ -43,7 +43,7 @@ export function drawMade(
   };
 }
 
-/** Of a ball's making only what its record guessed. */
+/** The part of a ball's manufacture that concerns numbers guessed in its record. */
 export function guessedOf(made: Made, uncertainty: BallUncertainty): Made {
   if (unsureNumbers(uncertainty).length === 0) return AS_PUBLISHED;
   const kept = (key: keyof Made, guess: number | undefined): number => (guess ? made[key] : 0);

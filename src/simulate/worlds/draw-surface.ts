@@ -10,21 +10,21 @@ import {
 } from './assumed-surface.js';
 import type { Drawn, Draws } from './draws.js';
 
-/** Of one more than the shape, in its logarithm: one law in ten falls more slowly than a hyperbola. Assumed, no source. */
+/** Standard deviation of ln(1 + shape): one law in ten falls more slowly than a hyperbola. Assumed, no source. */
 const LAW_SHAPE_DEVIATION = Math.LN2 / EIGHT_IN_TEN;
 
-/** Draws further out than this count as this far, standard deviations. */
+/** Draws are cut off at this many standard deviations. */
 const FARTHEST = 2.5;
 
-/** What is drawn of friction, in the order of `shared/friction.json`. */
+/** The numbers drawn for friction, in the order of `shared/friction.json`. */
 const FRICTION_NUMBERS = ['frictionOiled', 'frictionDry', 'filmScale', 'finishExponent'] as const;
 
-/** Turns independent normal numbers into correlated ones. */
+/** Cholesky factor that turns independent normal numbers into correlated ones. */
 const CORRELATING = new CholeskyDecomposition(
   new Matrix(FRICTION_PRIOR.correlation.map((row) => [...row])),
 ).lowerTriangularMatrix.to2DArray();
 
-/** One way lane and cover may be. */
+/** Draws the numbers of lane and cover. */
 export function drawSurface({ normal, within }: Draws): AssumedSurface {
   const independent = FRICTION_NUMBERS.map(normal);
   const [oiled, dry, filmScale, finishExponent] = CORRELATING.map((row, i) => {

@@ -2,8 +2,8 @@ import { scoreOfShare, shareBelow } from '../../math/normal.js';
 import { MOST_COORDINATES, scrambledSobol } from '../../math/scrambled-sobol.js';
 
 /**
- * All that physics draws in a world, each a coordinate of evenly spread points. The first coordinates are spread best, so what moves a
- * shot most stands first.
+ * The numbers that physics draws in a world, each with its coordinate of the Sobol points. The first coordinates are spread most evenly,
+ * so the numbers that move a shot most come first.
  */
 const COORDINATES = [
   'launchAngle',
@@ -33,12 +33,12 @@ const COORDINATES = [
   'carriedDown',
 ] as const;
 
-/** Coordinates that physics takes from the first on; those that follow are free for what is added to it. */
+/** Number of coordinates that physics uses, from the first on; the beliefs of practice use those that follow. */
 export const DRAWN_COORDINATES = COORDINATES.length;
 
 /**
- * How far off a bowler reads the aim, the shape of the friction law, and how far the means of a release lie from what is stated: the last
- * coordinates, so that what is added to physics keeps its own.
+ * Errors in reading the aim, the shape of the friction law, and how far the means of a release lie from the numbers stated. They use the
+ * last coordinates, so that the beliefs keep theirs.
  */
 const LAST = [
   'laydownRead',
@@ -57,24 +57,24 @@ const PLACES: ReadonlyMap<Drawn, number> = new Map<Drawn, number>([
   ...LAST.map((what, i): [Drawn, number] => [what, MOST_COORDINATES - LAST.length + i]),
 ]);
 
-/** Stays in its middle until a log is read: answers without one take one law of friction for granted, and say so. */
+/** Stays at its middle unless a log is read: answers without a log assume one law of friction, and say so. */
 const HELD: Drawn = 'lawShape';
 
-/** Where a normal number is cut off: one in a thousand lies beyond. */
+/** Probability beyond which a normal number is cut off, on each side. */
 const TAIL = 0.001;
 const LEAST_SCORE = scoreOfShare(TAIL);
 
 /** The numbers of one world. */
 export interface Draws {
-  /** A standard normal number, cut off where one in a thousand lies beyond. */
+  /** A standard normal number, cut off on each side where one in a thousand lies beyond. */
   normal(what: Drawn): number;
-  /** A number between two, all alike. */
+  /** A uniform number between two bounds. */
   within(what: Drawn, low: number, high: number): number;
 }
 
 /**
- * What is known of some coordinates, as a normal distribution of their normal scores: mean, and a lower triangle whose product with its
- * transpose is the covariance. Means of 0 and the unit triangle are the prior.
+ * What is known about some coordinates: a normal distribution of their normal scores, given by its mean and the Cholesky factor (lower
+ * triangle) of its covariance. The prior has mean 0 and the unit matrix.
  */
 export interface KnownScores {
   readonly coordinates: readonly Drawn[];
@@ -83,9 +83,9 @@ export interface KnownScores {
 }
 
 /**
- * Draws the numbers of the n-th world of a seed; the first few worlds are spread as evenly as many.
+ * Draws the numbers of the n-th world of a seed. Any first few worlds are spread as evenly as possible.
  *
- * @param known  the posterior of coordinates about which more is known than the prior
+ * @param known  the posterior of coordinates about which a log says more than the prior
  */
 export function drawsOf(seed: number, n: number, known?: KnownScores): Draws {
   const at = (what: Drawn): number => scrambledSobol(n, PLACES.get(what)!, seed);

@@ -5,7 +5,7 @@ import { drawMade } from './draw-made.js';
 import type { Draws } from './draws.js';
 import type { Made } from './made-ball.js';
 
-/** What belongs to one drilled ball: how the layout came out, rad; which of the fitted cores it has; how it was made. */
+/** What belongs to one drilled ball: errors of marking the layout, rad; which of the fitted cores it has; how it was manufactured. */
 export interface DrilledBall {
   readonly drillingAngle: number;
   readonly pinToPap: number;
@@ -14,7 +14,7 @@ export interface DrilledBall {
   readonly made: Made;
 }
 
-/** How exactly a layout is marked by hand (one standard deviation): 1/16 in and 2°. Assumed, no source. */
+/** Errors of marking a layout by hand (one standard deviation): 1/16 in and 2°. Assumed, no source. */
 export const MARKING_IN = 1 / 16;
 export const MARKING_DEG = 2;
 

@@ -1,7 +1,7 @@
 import { power } from '../../math/power.js';
 import type { AssumedSurface } from './assumed-surface.js';
 
-/** Finish at which a cover is taken to have the lane's own friction, grit. */
+/** Finish at which a cover has the friction stated for the lane, grit. */
 export const REFERENCE_GRIT = 2000;
 
 /** Greatest friction of a legal ball on a dry lane (secondary, USBC), and the least that the sport's materials allow (no source). */
@@ -11,7 +11,7 @@ const LEAST_FRICTION = 0.005;
 /**
  * Friction of a cover on a lane: on heavy oil and on dry boards, and the film scale between them.
  *
- * A coarser finish grips more on both by the same factor. **An assumption of flarewise: no measured law is at hand.**
+ * A coarser finish raises both by the same factor. **An assumption of flarewise: no measured law was found.**
  *
  * @param lane  at the reference finish
  * @param grit  the cover's finish

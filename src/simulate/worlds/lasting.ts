@@ -4,7 +4,7 @@ import type { AssumedSurface } from './assumed-surface.js';
 import { drawSurface } from './draw-surface.js';
 import type { Drawn, Draws } from './draws.js';
 
-/** What stays from shot to shot: how far the means of a release and the PAP lie from what is stated; lane and cover. SI, rad. */
+/** What lasts from shot to shot: how far the means of the release and the PAP lie from the numbers stated; lane and cover. SI, rad. */
 export interface Lasting {
   readonly speed: number;
   readonly spin: number;
@@ -25,7 +25,7 @@ export const RELEASE_COORDINATES = [
   'papUp',
 ] as const satisfies readonly Drawn[];
 
-/** All that it is drawn from. */
+/** All coordinates that what lasts is drawn from. */
 export const LASTING = [
   ...RELEASE_COORDINATES,
   'frictionOiled',
@@ -42,7 +42,7 @@ export const LASTING = [
 
 export type LastingCoordinate = (typeof LASTING)[number];
 
-/** What stays, drawn. @param radius  the ball's, m */
+/** Draws what lasts. @param radius  the ball's, m */
 export function drawLasting(
   draw: Draws,
   { uncertainty }: Pick<Bowler, 'uncertainty'>,

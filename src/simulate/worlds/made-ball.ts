@@ -3,7 +3,7 @@ import type { MassProperties } from '../../ball/mass/mass-properties.js';
 import { addMat, diagonal, type Mat3, mulVec, rotateTensor } from '../../math/mat3.js';
 import { addScaled, sub, type Vec3 } from '../../math/vec3.js';
 
-/** How a made ball differs from the numbers that its record gives. SI. */
+/** How a manufactured ball differs from the numbers in its record. SI. */
 export interface Made {
   /** Added to the low RG, m. */
   readonly lowRg: number;
@@ -25,11 +25,11 @@ export const AS_PUBLISHED: Made = {
 };
 
 /**
- * The drilled ball that a slightly different undrilled ball would become.
+ * The drilled ball that a slightly different undrilled ball becomes.
  *
- * What the making changes of the undrilled ball's moments of inertia and first moment is added to the drilled one's: the holes take the
- * same matter. Its own parallel-axis term, a few hundred-thousandths of the inertia, is left out. Of a guessed differential that is far off, cores
- * fitted again show a tenth to a quarter less once drilled, since holes take more of a heavier core.
+ * The differences in the undrilled ball's moments of inertia and first moment are added to those of the drilled ball, as if the holes
+ * took the same matter. The change of the parallel-axis term, a few hundred-thousandths of the inertia, is neglected. For a guessed
+ * differential that is far off, cores fitted again give a tenth to a quarter less after drilling, since holes take more of a heavier core.
  *
  * @param R_BC  the core's orientation in the ball
  */

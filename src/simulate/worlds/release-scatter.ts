@@ -2,7 +2,7 @@ import { DEGREE, from, MPH, RPM } from '../../base/units.js';
 import type { Bowler, Scatter } from '../../records/schemas/bowler.js';
 import type { Draws } from './draws.js';
 
-/** How one shot differs from the mean of a bowler's: m/s, rad/s, rad. */
+/** How one shot differs from a bowler's mean shot: m/s, rad/s, rad. */
 export interface ShotDeviations {
   readonly speed: number;
   readonly spin: number;
@@ -24,7 +24,7 @@ export const SCATTER_BY_SKILL: Record<'beginner' | 'league' | 'advanced', Scatte
 export const scatterOf = (bowler: Bowler): Scatter =>
   bowler.scatter ?? SCATTER_BY_SKILL[bowler.skill ?? 'league'];
 
-/** One standard deviation of each. */
+/** Shot-to-shot scatter of a bowler, one standard deviation of each number, SI. */
 export function shotScatterOf(bowler: Bowler): ShotDeviations {
   const scatter = scatterOf(bowler);
   return {
@@ -36,7 +36,7 @@ export function shotScatterOf(bowler: Bowler): ShotDeviations {
   };
 }
 
-/** What a shot scatters, drawn. */
+/** Draws the deviations of one shot from the mean shot. */
 export function drawShot({ normal }: Pick<Draws, 'normal'>, bowler: Bowler): ShotDeviations {
   const scatter = shotScatterOf(bowler);
   return {

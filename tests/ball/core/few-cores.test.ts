@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { isUnusual, UNUSUAL_BUILDS, USUAL_BUILDS } from '../../../src/ball/core/build.js';
+import { GREATEST_DENSITY, isUnusual, UNUSUAL_BUILDS, USUAL_BUILDS } from '../../../src/ball/core/build.js';
 import { SHAPE_DIMENSIONS, startingShape } from '../../../src/ball/core/core-families.js';
 import { differ } from '../../../src/ball/core/differ.js';
 import { buildDrawer, misfitOfAll } from '../../../src/ball/core/draw-build.js';
 import { fitEnsemble } from '../../../src/ball/core/ensemble.js';
-import { GREATEST_DENSITY, misfitOfBuild, solveCore } from '../../../src/ball/core/solve-core.js';
+import { misfitOfBuild, solveCore } from '../../../src/ball/core/solve-core.js';
 import { bodyMoments } from '../../../src/ball/drill/ball-body.js';
 import { inertiaNumbers } from '../../../src/ball/drill/drilled-numbers.js';
 import { fromMoments } from '../../../src/ball/mass/mass-properties.js';

@@ -83,7 +83,7 @@ describe('headlines: the size before the certainty, in the units asked for', () 
       gutterShare: 0.1171875,
     };
     expect(say({ code: 'usual-arrives-more', params }, UNITS.trade)).toBe(
-      'Drill the usual 50 x 4 1/2 x 35: 20 x 2 3/4 x 20 comes nearer to your wish in 100 of 100 simulated tries, but does not reach ' +
+      'Drill the usual 50 x 4 1/2 x 35: 20 x 2 3/4 x 20 is ahead of it in 100 of 100 simulated tries, but does not reach ' +
         'the pins in 12 of 100; the usual does not in 6.',
     );
   });

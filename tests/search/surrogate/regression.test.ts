@@ -7,7 +7,7 @@ import { regressionAnswer } from '../../../src/answer/parts/regression-answer.js
 import type { RegressionNotice } from '../../../src/records/answers/statements/regression-notices.js';
 import { CARD_FILE, MODEL_FILE } from '../../../src/regression/card.js';
 import { MODELS } from '../../../src/regression/model-files.js';
-import { openRegression, type Regression } from '../../../src/regression/open-regression.js';
+import { type Regression, shareRegression } from '../../../src/regression/open-regression.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
 import { regressionText } from '../../../src/report/wording/regression-text.js';
 import { gridCandidates, layoutOf } from '../../../src/search/candidates/candidates.js';
@@ -49,18 +49,18 @@ function told(why: RegressionNotice): string {
 
 describe('a regression that cannot be used is told in one line, and nothing is thrown', () => {
   test('not wanted', async () => {
-    const why = whyOf(await openRegression(null));
+    const why = whyOf(await shareRegression(null).open());
     expect(told(why!)).toBe('Searched by physics alone: the fitted regression was switched off.');
   });
 
   test('missing', async () => {
-    const why = whyOf(await openRegression(join(folder, 'nowhere')));
+    const why = whyOf(await shareRegression(join(folder, 'nowhere')).open());
     expect(told(why!)).toBe('Searched by physics alone: the fitted regression is missing.');
   });
 
   test('damaged', async () => {
     await writeFile(join(folder, MODEL_FILE), 'not a model');
-    const why = whyOf(await openRegression(folder));
+    const why = whyOf(await shareRegression(folder).open());
     expect(told(why!)).toBe('Searched by physics alone: the fitted regression is damaged.');
   });
 
@@ -70,12 +70,12 @@ describe('a regression that cannot be used is told in one line, and nothing is t
     const card = JSON.parse(await readFile(join(folder, CARD_FILE), 'utf8'));
     card.file.sha256 = createHash('sha256').update(file).digest('hex');
     await writeFile(join(folder, CARD_FILE), JSON.stringify(card));
-    const why = whyOf(await openRegression(folder));
+    const why = whyOf(await shareRegression(folder).open());
     expect(told(why!)).toBe('Searched by physics alone: the file of the fitted regression cannot be read.');
   });
 
   test('a problem outside what it was fitted on', async () => {
-    const regression = await openRegression(folder);
+    const regression = await shareRegression(folder).open();
     if (regression.kind === 'unusable') throw new Error(regression.why.code);
     const elsewhere = {
       ...regression.card,
@@ -142,10 +142,10 @@ describe('without the runtime', () => {
     vi.doMock('onnxruntime-node', () => {
       throw new Error('cannot find it');
     });
-    const regression = await openRegression(folder);
+    const regression = await shareRegression(folder).open();
     expect(regression.kind === 'ready' && regression.model.arithmetic).toBe('plain');
     vi.doUnmock('onnxruntime-node');
-    const usual = await openRegression(folder);
+    const usual = await shareRegression(folder).open();
     expect(usual.kind === 'ready' && usual.model.arithmetic).toBe('runtime');
   });
 });

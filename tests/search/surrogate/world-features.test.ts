@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { MIDDLE_LAYOUT } from '../../../src/prepare/middle-layout.js';
 import { toLayout } from '../../../src/prepare/to-layout.js';
 import { BALL_FEATURES, WORLD_FEATURES, writeWorldFeatures } from '../../../src/regression/features.js';
-import { openRegression } from '../../../src/regression/open-regression.js';
+import { shareRegression } from '../../../src/regression/open-regression.js';
 import { worldFeatures } from '../../../src/search/surrogate/world-features.js';
 import { withSetting } from '../../../src/simulate/setting.js';
 import { scatteredLaunch, simulator } from '../../../src/simulate/simulator.js';
@@ -18,7 +18,7 @@ const SPAN = 0.0175;
 describe('worldFeatures', () => {
   test('exact at the ends and in the middle, beyond, and from another laydown; near in between', () =>
     withSetting(inputs, options, async ({ problem }) => {
-      const regression = await openRegression();
+      const regression = await shareRegression().open();
       if (regression.kind === 'unusable') throw new Error(regression.why.code);
       const ranges = regression.card.inputs
         .slice(BALL_FEATURES.length)

@@ -44,7 +44,7 @@ export const lineSchema = z
   });
 
 /** A way to miss to either side; outside is toward the bowler's own gutter. */
-export const sidesSchema = z.strictObject({ outside: n, inside: n }).meta({ id: 'sides' });
+const sidesSchema = z.strictObject({ outside: n, inside: n }).meta({ id: 'sides' });
 
 export const missRoomSchema = z
   .strictObject({ laydownBoards: sidesSchema, angleDeg: sidesSchema, arrowsBoards: sidesSchema })

@@ -15,15 +15,15 @@ import { TWENTIETHS } from './twentieths.js';
 
 const n = z.number();
 
-export const reactionBandsSchema = z
+const reactionBandsSchema = z
   .strictObject({
     ...fromKeys(COMPARED_IDS, () => bandSchema),
   })
   .meta({ id: 'reaction-bands' });
 
-export const twentiethsOfSchema = z.array(n).length(TWENTIETHS).meta({ id: 'twentieths' });
+const twentiethsOfSchema = z.array(n).length(TWENTIETHS).meta({ id: 'twentieths' });
 
-export const twentiethsSchema = z
+const twentiethsSchema = z
   .strictObject({
     score: twentiethsOfSchema,
     ...fromKeys(COMPARED_IDS, () => twentiethsOfSchema),
@@ -40,7 +40,7 @@ export const pairedSchema = z.strictObject(fromKeys(WISHED_IDS, () => twentieths
     'quantiles as in twentieths.',
 });
 
-export const sharesOfSchema = z
+const sharesOfSchema = z
   .strictObject({
     total: n,
     drillingAngle: n,

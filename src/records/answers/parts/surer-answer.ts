@@ -6,7 +6,7 @@ import { unknownSchema } from '../statements/unknowns.js';
 const n = z.number();
 
 /** Where a person can say more of what was not known: a release number, the PAP, the ball or the lane. */
-export const SURER_FIELDS = [...RELEASE_IDS, 'pap', 'ball', 'lane'] as const;
+const SURER_FIELDS = [...RELEASE_IDS, 'pap', 'ball', 'lane'] as const;
 
 export type SurerField = (typeof SURER_FIELDS)[number];
 

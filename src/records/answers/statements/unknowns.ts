@@ -6,7 +6,7 @@ import { n } from './params.js';
 import { statementSchema, type TopicOf } from './statement-schema.js';
 
 /** What of a lane's friction is not known. */
-export const LANE_FRICTIONS = ['oiled', 'dry', 'film', 'finish'] as const;
+const LANE_FRICTIONS = ['oiled', 'dry', 'film', 'finish'] as const;
 
 /** What a recommendation did not know for sure. */
 const shapes = {

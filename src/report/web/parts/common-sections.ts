@@ -136,7 +136,7 @@ const onPaperHtml = (parts: readonly string[]): string =>
   parts.some((part) => part !== '') ? `<div class="on-paper">${parts.join('\n')}</div>` : '';
 
 /** Two things side by side where there is room for both; one alone where there is no other. */
-export const besideHtml = (first: string, second: string): string =>
+const besideHtml = (first: string, second: string): string =>
   first === '' || second === ''
     ? first || second
     : `<div class="lane">\n<div>${first}</div>\n<div>${second}</div>\n</div>`;
