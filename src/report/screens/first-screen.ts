@@ -121,7 +121,7 @@ const legalText = ({ legality }: RankedLayout): string =>
 /**
  * What has to be known or mended before drilling.
  *
- * @param line  where more of the line is said
+ * @param line  where more is said about the line
  */
 export function vitalTexts({ inputs: { bowler, ball }, noLine }: RecommendAnswer, line: string): string[] {
   const off = papUncertaintyIn(bowler);
