@@ -10,7 +10,7 @@ const NOW: Readonly<Record<string, string>> = {
 };
 
 /**
- * What is said of `flarewise shelf log`, which `flarewise log` has replaced: the same as it is typed now.
+ * The message for `flarewise shelf log`, which `flarewise log` has replaced: what to type now.
  *
  * @param operands  the words of the command line as commander finds them
  * @param args      all of it

@@ -3,7 +3,7 @@ import { nearestWord } from '../records/text/nearest-word.js';
 import { COMMANDS } from './command-table.js';
 import { SHELF_ACTIONS } from './flags/flag-table.js';
 
-/** What is said of a first word that is no command: the command it may stand for, or the action of the shelf. */
+/** The message for a first word that is no command: the command or the action of the shelf that may be meant. */
 export function formatUnknownCommand(word: string): string {
   const commands = COMMANDS.map(({ name }) => name);
   const near = nearestWord(word, [...commands, ...SHELF_ACTIONS]);

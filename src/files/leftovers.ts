@@ -21,7 +21,7 @@ export function sweep(folder: string, mayGo: (name: string) => boolean = () => t
     if (owner === undefined || !isOwner(owner) || !mayGo(name)) continue;
     const path = join(folder, name);
     try {
-      // of another machine's process only age tells
+      // for a process on another machine only the age shows it
       if (isGone(owner) || statSync(path).mtimeMs < Date.now() - A_DAY) rmSync(path, { force: true });
     } catch {
       // another program swept it first, or it may not be removed: it harms nothing

@@ -15,7 +15,7 @@ export interface FileReason {
   readonly remedy: string;
 }
 
-/** A reason, and what of it is said otherwise of a file that is read or written. */
+/** A reason, and its different wording for a file that is read or written. */
 interface Row extends SystemReason {
   readonly read?: Partial<FileReason>;
   readonly write?: Partial<FileReason>;
@@ -125,7 +125,7 @@ export function formatSystemFault({ code, syscall, path }: SystemError): string 
   return visible(`${path === undefined ? '' : `${path}: `}${syscall} failed, as ${why}. ${remedy}`);
 }
 
-/** The same of an answer, or of what is said beside it, that cannot be written out. */
+/** The same for an answer, or messages beside it, that cannot be written out. */
 export function formatStreamFault(code: string | undefined): string {
   const { why, remedy } = systemReason(String(code));
   return `The output could not be written, as ${why}. ${remedy}`;

@@ -6,7 +6,7 @@ import { taken } from './taken.js';
 /**
  * What was answered before an interview was left, in a sentence: `So far: Ball speed 17.5 mph; Rev rate 300 rpm.`
  *
- * @param most  signs it may take; what has no room is counted
+ * @param most  greatest number of characters; what has no room is counted
  */
 export function recap(interview: Interview, units: Units, most = Number.POSITIVE_INFINITY): string {
   const { questions, replies } = interview;

@@ -126,7 +126,7 @@ const PAGES: Readonly<Record<'bowler' | 'ball', readonly QuestionId[]>> = {
   ],
 };
 
-/** Questions that a line stands for besides its own: what they hold is shown there, and their faults are. */
+/** Other questions that a line represents: their answers and faults are shown there too. */
 const STANDS_FOR: { readonly [Id in QuestionId]?: readonly QuestionId[] } = {
   bowler: ['bowlerFile'],
   ball: ['ballFile'],

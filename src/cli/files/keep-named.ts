@@ -13,7 +13,7 @@ export const KEPT_KINDS = ['bowler', 'ball', 'lane'] as const;
 export type KeptKind = (typeof KEPT_KINDS)[number];
 
 /**
- * Keeps what of an answer's bowler, ball and lane the person gave a name for, and says as what. All of them or none.
+ * Keeps those of an answer's bowler, ball and lane that the person named, and says under which ids. All of them or none.
  *
  * An interview that is gone on with ends here again; what it kept the first time is not kept twice.
  *

@@ -24,7 +24,7 @@ export interface CoreToCheck {
  * The core that a word names: a core file, or a ball with a core of its own, by file or id.
  *
  * @param named  by `--ball`: its weight and its published numbers go with the core
- * @throws {InputError} `no-own-core` of a ball of which only published numbers are known; as `readCore` and `loadBall` do
+ * @throws {InputError} `no-own-core` for a ball with published numbers only; as `readCore` and `loadBall` do
  */
 export function loadCore(
   word: string | undefined,

@@ -103,7 +103,7 @@ export async function heedKeys(standing: Standing, canChange: boolean): Promise<
   }
 }
 
-/** What a person can mend is said, and the menu stands again. */
+/** Shows an error that the person can correct, and then the menu again. */
 async function done(name: string, standing: Standing, { units }: Page): Promise<void> {
   const { stderr } = standing.terminal;
   try {

@@ -15,7 +15,7 @@ export interface BowlerLog {
   readonly leftOut: readonly LeftOut[];
 }
 
-/** Which nights are meant: on one lane, from a day on, with one kept drilled ball; all where nothing is said. */
+/** Which nights are meant: on one lane, from a day on, with one kept drilled ball; all nights if none of these is given. */
 export interface Meant extends Pick<NightsMeant, 'since'> {
   readonly lane?: Lane | undefined;
   readonly layout?: string | undefined;

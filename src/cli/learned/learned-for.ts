@@ -42,7 +42,7 @@ export async function taughtFor(
   });
 }
 
-/** The same, without what is said of it. */
+/** The same, without the line that mentions it. */
 export const learnedFor = async (...asked: Parameters<typeof taughtFor>): Promise<Learned | undefined> =>
   (await taughtFor(...asked))?.learned;
 

@@ -17,7 +17,7 @@ import { checkSeen, readTyped, splitLine } from './read-typed.js';
 import { settleOdd } from './settle-odd.js';
 import { headAfter, type TypedShot } from './typed-shot.js';
 
-/** What is said at `?`. */
+/** The help shown at `?`. */
 const HELP = `${LINE_RULE} Behind them flags may stand as on the command line: 20 14 8 17 --at-50 9 --flare 5 --games 4 --target 15.`;
 
 /**

@@ -9,7 +9,7 @@ import type { ShotLog } from '../files/shot-log.js';
 const { shape } = nightSchema;
 
 /**
- * Asks for a night of which not even the lane is known: lane, games, target.
+ * Asks for a night when not even its lane is known: lane, games, target.
  *
  * @param head  what is known of it
  * @throws {Cancelled} when the person leaves

@@ -26,7 +26,7 @@ const NIGHT_FLAGS = ['lane', 'night', 'games', 'target', 'pattern', 'error', 'no
 /**
  * What is to be done, by the words and the flags.
  *
- * @throws {InputError} `flag` for two things at once, `missing-flag` for a shot of which nothing is said
+ * @throws {InputError} `flag` for two things at once, `missing-flag` for a shot without any reading
  */
 export function logAction(
   options: LogOptions,

@@ -33,7 +33,7 @@ export const unseenIn = (words: readonly string[], line: ShotLine): readonly (ke
         ...(line.gutter ? [] : (['gutter'] as const)),
       ];
 
-/** @throws {InputError} `shot-line` for a shot of which nothing was seen */
+/** @throws {InputError} `shot-line` for a shot without any reading */
 export function checkSeen({ note: _, confirmed: __, arrowsAgainstTarget: ___, ...seen }: LoggedShot): void {
   if (Object.keys(seen).length > 0) return;
   throw new InputError('shot-line', {

@@ -48,7 +48,7 @@ export const turned = ({ shot, given, ...others }: TypedShot): TypedShot => ({
   given: headFromOtherSide(given),
 });
 
-/** A shot of which the person says that it was so. */
+/** A shot that the person has confirmed. */
 export const confirmed = (typed: TypedShot): TypedShot => ({
   ...typed,
   shot: { ...typed.shot, confirmed: true },

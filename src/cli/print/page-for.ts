@@ -16,7 +16,7 @@ export const pageFor = (options: GlobalOptions, terminal: Terminal): Page => ({
   units: UNITS[unitsFlag(options.units)],
 });
 
-/** Whether only signs of ASCII may be shown. */
+/** Whether only ASCII characters may be shown. */
 export const isAscii = ({ ascii }: Pick<GlobalOptions, 'ascii'>, { env }: Terminal): boolean =>
   ascii ?? !speaksUnicode(env);
 

@@ -21,7 +21,7 @@ const UNDO = /^u(ndo)?$/i;
 /**
  * Asks for shot after shot until the person has no more.
  *
- * @param help  what is said at `?`
+ * @param help  shown at `?`
  * @throws {Cancelled} when the person leaves; what was kept stays
  */
 export async function askShots(taker: ShotTaker, help: string, desk: Desk): Promise<void> {

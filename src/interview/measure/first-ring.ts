@@ -5,7 +5,7 @@ import { cos, sin } from '../../math/sin-cos.js';
 import type { Measured } from './measured.js';
 
 /*
- * What the first oil ring tells. It is a circle on the ball about the PAP: with an angular radius of 90° less
+ * Measures a release by the first oil ring. It is a circle on the ball about the PAP: with an angular radius of 90° less
  * the axis tilt, since the ball touches the lane straight below its centre. Only without tilt is the ring a
  * great circle, and the PAP a quarter of the ball away from it.
  */

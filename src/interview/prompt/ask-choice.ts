@@ -58,7 +58,7 @@ interface Marked {
   readonly typed: string;
 }
 
-/** Which line is marked after a key, and the sign that it typed, if any. */
+/** Which line is marked after a key, and the character that it typed, if any. */
 export function marked(
   { at, typed }: Marked,
   { name }: Pick<KeypressEvent, 'name'>,

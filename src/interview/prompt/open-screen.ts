@@ -27,9 +27,9 @@ export interface Screen {
   readonly canMove: boolean;
   readonly width: number;
   readonly rows: number;
-  /** A text in the signs that this screen has. */
+  /** A text in the characters that this screen can show. */
   plain(text: string): string;
-  /** A text of at most the screen's width, in its signs and colours. */
+  /** A text of at most the screen's width, in its characters and colours. */
   painted(line: ScreenLine): string;
   /** Writes lines that stay, cut where they are too long. */
   write(lines: readonly ScreenLine[]): void;

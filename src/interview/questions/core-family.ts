@@ -5,7 +5,7 @@ import type { Answers } from './answers.js';
 export const openFamilies = ({ intermediateDifferentialIn }: Answers): readonly CoreFamily[] =>
   familiesWith(undefined, intermediateDifferentialIn ?? 0);
 
-/** The family of a ball's core: by its numbers, else as answered; undefined where neither tells. */
+/** The family of a ball's core: by its numbers, else as answered; undefined where neither decides. */
 export function answeredFamily(answers: Answers): CoreFamily | undefined {
   const [family, ...others] = openFamilies(answers);
   return others.length === 0 ? family : answers.coreShape;

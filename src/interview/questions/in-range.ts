@@ -8,7 +8,7 @@ export const markedRange = (schema: z.ZodType, quantity: Quantity): string => {
   return `{${minValue} to ${maxValue} ${quantity}}`;
 };
 
-/** The range of a number's schema as its help tells it; a number without a quantity says its unit in the question. */
+/** The range of a number's schema, for its help; for a number without a quantity, the unit is in the question. */
 export function rangeText(schema: z.ZodType, quantity: Quantity | undefined): string {
   const { minValue, maxValue } = schema as z.ZodNumber;
   return quantity ? markedRange(schema, quantity) : `${minValue} to ${maxValue}`;

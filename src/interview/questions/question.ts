@@ -54,7 +54,7 @@ export interface ChoiceQuestion<Id extends QuestionId = QuestionId> extends Aske
   readonly options: readonly Option<AnswerTypes[Id]>[];
   /** Marked at first, and taken as the guess; the first option when left out. */
   readonly usual?: (answers: Answers) => AnswerTypes[Id] | undefined;
-  /** What a guess takes, where it is none of the options: nothing is said in the record. Named for the person. */
+  /** Name, shown to the person, of a guess that is none of the options; the record then holds nothing. */
   readonly guessIsOpen?: string;
 }
 

@@ -7,8 +7,8 @@ const { WX, WY, WZ } = STATE;
 const { C0, C1, C2, A0, A1, A2, SPIN } = CONTACT;
 
 /**
- * Writes where the ball of `trial` touches the lane, unit vector from Bo in P, and about which axis it spins: w/|w| in P, the
- * wandering PAP; zeros while it does not spin.
+ * Writes where the ball of `trial` touches the lane (unit vector from Bo, in P) and the axis about which it spins (w/|w| in P, the
+ * migrating PAP; zeros while it does not spin).
  */
 export function writeContact(): void {
   writeRotation();

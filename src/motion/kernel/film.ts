@@ -10,7 +10,7 @@ const { HAS_FILM } = FLAG;
 
 const HALF_LANE = LANE_WIDTH / 2;
 
-/** Fills in the lane's film at the first this many places. */
+/** Writes the lane's film at the first `count` places. */
 export function meetFilm(count: number): void {
   if (flags[HAS_FILM] === 1) writeSpline(lent.film, lent.surface, count);
 }
@@ -30,9 +30,10 @@ export const frictionAt = (surface: Surface, x: number, y: number): number =>
   frictionUnder(stretchAt(surface, y), filmAt(surface, x, y));
 
 /**
- * Writes the film at the first this many places: the tensor quadratic B-spline with the averages at a grid's nodes as coefficients.
+ * Writes the film at the first `count` places: the tensor-product quadratic B-spline whose coefficients are the averages at the nodes of
+ * the grid.
  *
- * Nine taps, C1, never below or above its coefficients. Outside the lane it continues with its edge values.
+ * Nine taps, continuously differentiable, never beyond the range of its coefficients. Outside the lane it keeps its edge values.
  * Source: de Boor, A Practical Guide to Splines, ch. IX.
  */
 function writeSpline(nodes: Float64Array, { filmEnd }: Surface, count: number): void {

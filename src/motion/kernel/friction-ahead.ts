@@ -13,14 +13,14 @@ const { OILED, DROP, PER_SCALE, DRY, THICK } = GROUND;
 const { MEAN, SLOPE, FOUND, NEEDED, HELD } = STEP;
 const { IS_LOST, HAS_FILM, HAS_RINGS, PARTS } = FLAG;
 
-/** Parts that a step is cut into to see what the ball rolls over; two looks in each. */
+/** Least and greatest number of parts into which a step is divided to look ahead; each part has two Gauss points. */
 const FEWEST_PARTS = 2;
 const MOST_PARTS = MOST_PLACES / 2;
 
-/** How far past the place where friction gives out is gone, in gaps between two looks, so that it has. */
+/** How far past the place where friction gives out the step ends, in gaps between two looks, so that friction has given out there. */
 const PAST = 0.02;
 
-/** A step is coming: until the next one, only its contacts are met. */
+/** Prepares to look ahead over the coming step: sets the number of parts, and picks the rings that the contact may meet in it. */
 export function expectStep(): void {
   flags[PARTS] = FEWEST_PARTS;
   if (flags[HAS_RINGS] === 0) return;
@@ -29,12 +29,12 @@ export function expectStep(): void {
 }
 
 /**
- * Looks over the expected step and sums up the friction on the way: the straight line in time that fits it
- * best, MEAN + (2 share − 1) SLOPE. The ball is lost where that friction, or a film, is negative or no number.
+ * Looks ahead over the coming step and sums up the friction on the way as the straight line in time that fits it
+ * best, MEAN + (2 share − 1) SLOPE. The ball is lost where that friction, or a film, is negative or NaN.
  *
- * A ball may cross an oil ring in a thousandth of a second, much faster than anything else happens. What such a
- * pulse does to velocity and place is its mean and first moment in time, and the line has both, so a
- * step may be far longer than the pulse. Where friction is smooth, the fourth order of the step is kept.
+ * A ball may cross an oil ring in a thousandth of a second, much faster than anything else happens. The effect of such a
+ * pulse on velocity and place depends only on its mean and first moment in time, which the line preserves, so a
+ * step may be far longer than the pulse. Where friction is smooth, the step keeps its fourth order.
  */
 export function lookAhead(): void {
   if (flags[HAS_FILM] === 0) {
@@ -61,9 +61,9 @@ export function lookAhead(): void {
 }
 
 /**
- * Writes how much of the rolling step just computed passes before friction falls below what is needed: HELD, 1 when it does not.
- * Just past the place where it does, by what the looks to both sides of it say. What is needed follows a parabola through the
- * step's start, middle and end.
+ * Writes HELD, the share of the rolling step just computed that passes before friction falls below what rolling needs; 1 when it does
+ * not. It is interpolated between the looks on both sides, and lies just past the place. The friction needed follows a parabola through
+ * the step's start, middle and end.
  */
 export function writeShareHeld(): void {
   const start = step[NEEDED];
@@ -90,12 +90,12 @@ export function writeShareHeld(): void {
   step[HELD] = 1;
 }
 
-/** Friction that holding a rolling ball takes, by the contact force that its rates carry. */
+/** Friction that rolling needs, from the contact force in the rates. */
 export function frictionFor(rates: Float64Array): number {
   return Math.sqrt(rates[PUSH_X] * rates[PUSH_X] + rates[PUSH_Y] * rates[PUSH_Y]) / rates[NORMAL];
 }
 
-/** Writes the friction under the ball as it is, FOUND. */
+/** Writes FOUND, the friction under the ball of `here`. */
 export function findFriction(): void {
   for (let i = 0; i < STATE_SIZE; i++) trial[i] = here[i];
   writeContact();
@@ -105,14 +105,14 @@ export function findFriction(): void {
   step[FOUND] = ground[OILED] + ground[DROP] * exp((placeFilm[0] + placeCarried[0]) * ground[PER_SCALE]);
 }
 
-/** Whether at any of the first this many places more oil would change friction. */
+/** Whether more oil would change friction at any of the first `count` places. */
 function isThin(count: number): boolean {
   const thick = ground[THICK];
   for (let i = 0; i < count; i++) if (!(placeFilm[i] > thick)) return true;
   return false;
 }
 
-/** Looks at all places of the expected step: the friction there. */
+/** Writes the friction at all places of the coming step. */
 function look(): void {
   const count = 2 * flags[PARTS];
   writePlaces();

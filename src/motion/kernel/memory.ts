@@ -1,29 +1,29 @@
 import type { Surface } from '../lane/surface.js';
 
-/** Places that a step is looked over at, at most; two in each part. */
+/** Most places at which a step is looked at; two in each part. */
 export const MOST_PLACES = 128;
 
-/** Places of rings remembered, a power of two: 170 turns of 96. The oldest are written over. */
+/** Places of rings remembered, a power of two: 170 turns of 96. The oldest are overwritten. */
 export const MOST_RING_PLACES = 2 ** 14;
 
-/** Rings that a contact can come upon, at most: with as few places a turn as may be. */
+/** Most rings that a contact can meet: with the fewest places a turn that are allowed. */
 export const MOST_RINGS = 2 ** 11;
 
 /** Samples that the record has room for until a keeper takes them. */
 export const RECORD_ROOM = 1024;
 
-/** Small arrays V8 would put among its objects, where they move, and not address directly: none is smaller than this. */
+/** Least size of an array: V8 would keep smaller ones among its objects, where they move and cannot be addressed directly. */
 const LEAST_SIZE = 16;
 
 const floats = (size: number): Float64Array => new Float64Array(Math.max(LEAST_SIZE, size));
 
 /**
- * All that the shot kernel works on: arrays that each of its files aliases at its top.
+ * The memory of the shot kernel: arrays that each of its files aliases at its top.
  *
- * This is the one place where flarewise keeps state in a module. A shot runs to its end before the next begins, each begins by
- * writing all that it reads, and workers have memory of their own, so nothing can be seen of it from outside. It buys a factor: arrays
- * that are constants of the module are addressed directly, and no number is put in a box to be handed from one function to the next.
- * For the same reason the kernel's functions take and return no fractions; they read and write here.
+ * This is the one place where flarewise keeps state in a module. A shot runs to its end before the next begins, each shot begins by
+ * writing everything that it reads, and workers have memory of their own, so the state cannot be seen from outside. It makes shots much
+ * faster: arrays that are constants of a module are addressed directly, and no number is boxed to be passed from one function to another.
+ * For the same reason the kernel's functions take and return no fractional numbers, but read and write them here.
  */
 export const memory = {
   /** The state at the start of the step, at its end, and one in between that rates and contacts are asked for at. */

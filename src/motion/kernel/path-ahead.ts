@@ -12,15 +12,15 @@ const { PER_ANGLE } = RING;
 const { H } = STEP;
 const { PARTS } = FLAG;
 
-/** Where the two points of Gauss's rule lie in a part, from its middle, in halves of it; both weigh the same. */
+/** Distance of the two points of Gauss's rule from the middle of a part, in half parts; both have the same weight. */
 export const GAUSS = 1 / Math.sqrt(3);
 
 /*
- * Where the ball is about to be during one step: near enough to see what lies under it, before the step is taken.
+ * Predicts where the ball will be during one step, well enough to see what lies under it before the step is taken.
  *
- * The centre continues under the latest acceleration. The ball turns evenly about the axis it should have
- * at mid-step, and besides, by a little, about its angular acceleration, so that both ends of the step and all
- * between are right to the second power of the step: what lies under the ball is read with an error of the third.
+ * The centre continues under the latest acceleration. The ball turns evenly about the axis that it should have
+ * at mid-step and, by a little, about its angular acceleration, so that the prediction is right to the second power of the step
+ * at both ends and in between: what lies under the ball is read with an error of the third power.
  */
 
 /** Sets out on the step: the axis and spin at mid-step, and how the contact turns about it. */
@@ -82,7 +82,7 @@ export function setOut(): void {
 /** Angles up to which sine and cosine need no reduction, rad. */
 const NEAR_ANGLE = Math.PI / 4;
 
-/** Writes the places at which to look: two in each of the parts into which the step is cut. */
+/** Writes the places at which to look: two in each part of the step. */
 export function writePlaces(): void {
   const h = step[H];
   const parts = flags[PARTS];

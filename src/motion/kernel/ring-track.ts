@@ -36,8 +36,8 @@ export function setTrack(): void {
 }
 
 /**
- * Writes `trial`'s values, and their rates times H. A vector that stands still in W, as the contact does, goes by v×ω in P; ω itself goes by
- * the angular acceleration there alone, for ω×ω = 0.
+ * Writes the values at `trial`, and their rates times H. In P, a vector v that is constant in W, such as the contact, changes at the rate
+ * v×ω; ω itself changes at the rate of the angular acceleration alone, since ω×ω = 0.
  */
 function writeEnd(values: Float64Array, scaledRates: Float64Array, rates: Float64Array): void {
   const h = step[H];

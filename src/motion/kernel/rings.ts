@@ -56,12 +56,12 @@ export function layPlace(): void {
   if (placeFilm[0] > 0) flags[LAST_OILED] = place;
 }
 
-/** Square of a spin so slow, (rad/s)², that it counts as this. */
+/** Least square of the spin across the contact, (rad/s)², so that no quotient overflows. */
 const LEAST = 1e-99;
 
 /**
- * Takes oil off the near rings at the place that the contact is about to lay: as much less beside a ring as the bump says, in the mean
- * over the stretch of ring around, since rings that cross at a wide angle do so within less than the gap between two places.
+ * Takes oil off the near rings at the place that the contact is about to lay: less beside a ring, by the bump, averaged
+ * over the stretch of ring around the place, since rings that cross at a wide angle do so within less than the gap between two places.
  */
 function wearPassed(): void {
   const place = flags[PLACES];
@@ -89,8 +89,8 @@ function wearPassed(): void {
 }
 
 /**
- * Picks the rings with oil that the contact can come upon in the step ahead, and says how many band widths it can cross of any
- * of them, going all the way.
+ * Picks the rings with oil that the contact can meet in the coming step, and returns the greatest number of band widths that it can cross
+ * of any of them during the step.
  */
 export function findNearRings(): number {
   const perTurn = flags[PER_TURN];
@@ -129,7 +129,7 @@ export function findNearRings(): number {
   return Math.ceil(2 * reach * Math.sqrt(steepest));
 }
 
-/** Meets the near rings at each of this many places: the oil carried there. */
+/** Writes the oil carried at the first `count` places, from the near rings. */
 export function meetNearRings(count: number): void {
   const perTurn = flags[PER_TURN];
   const newest = flags[PLACES] - 1;
@@ -170,7 +170,7 @@ export function meetNearRings(count: number): void {
   }
 }
 
-/** Meets all rings at the first place, with oil or without: the share of contact on clean cover. */
+/** Writes the share of contact on clean cover at the first place, from all rings, with oil or without. */
 export function meetAllRings(): void {
   const perTurn = flags[PER_TURN];
   const newest = flags[PLACES] - 1;
@@ -201,7 +201,7 @@ function meanBump(middle: number, half: number): number {
   return (bumpBefore(middle + half) - bumpBefore(middle - half)) / Math.max(2 * half, SMALL);
 }
 
-/** Offsets so near to one another that what is left of the bump between them is nothing. */
+/** Least width over which the bump is averaged, against division by zero. */
 const SMALL = 1e-9;
 
 /** Integral of the bump from 0. */

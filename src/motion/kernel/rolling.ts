@@ -14,7 +14,7 @@ const { MASS, RADIUS, MOMENT_0, MOMENT_1, MOMENT_2, OFFSET_0, OFFSET_1, OFFSET_2
  *   (J + m (ρ·ρ E − ρ ρᵀ)) α = −ω×Jω − m ρ×(ω×(ω×d) + g z)
  *
  * The contact force m (α×ρ + ω×(ω×d) + g z) follows; rolling lasts while its horizontal part stays
- * within friction times NORMAL, which is for the caller to see to. Vectors with digits are expressed in P, with letters in W.
+ * within friction times NORMAL, which the caller must check. Vectors with digits are expressed in P, with letters in W.
  */
 export function rollingRates(): void {
   writeRotation();

@@ -11,8 +11,8 @@ const { IS_ROLLING, IS_LOST, HAS_HOPPED } = FLAG;
 /**
  * One step of the classical fourth-order Runge–Kutta method: `next` from `here`. Global error falls with h⁴ where the rates are smooth.
  *
- * A fixed step is enough here: nothing in a shot is faster than the ball's own turn, some 0.1 s, but what it
- * rolls over, and that is summed up before the step (see `lookAhead`). A ball that would hop is lost.
+ * A fixed step is enough here. Nothing in a shot is faster than the ball's own turn, some 0.1 s, except what the ball
+ * rolls over, and that is averaged before the step (see `lookAhead`). A ball that would hop is lost.
  * Source: Hairer, Nørsett & Wanner, Solving Ordinary Differential Equations I, 2nd ed., table II.1.2.
  */
 export function rungeKuttaStep(): void {

@@ -18,7 +18,7 @@ const { TIME, H, SHARE } = STEP;
 const { ON_X, ON_Y } = TRACK;
 const { IS_ROLLING, HAS_RINGS, PLACES, RECORDED, IS_FULL } = FLAG;
 
-/** Angle that the ball turns from one sample to the next at most, rad. */
+/** Greatest angle that the ball turns from one sample to the next, rad. */
 const SAMPLE_ANGLE = (2 * Math.PI) / 32;
 
 /** Takes the first sample and lays the first place of the first ring. */
@@ -53,7 +53,7 @@ export function sampleStep(keep: () => void): void {
   }
 }
 
-/** Lays the places of rings that the ball has come past when it has turned so far as `trial`. */
+/** Lays the places of rings that the ball has passed when it has turned as far as `trial`. */
 function layPlaces(): void {
   const last = Math.floor(trial[PHASE] * ring[PER_ANGLE]);
   while (flags[PLACES] <= last) {

@@ -15,13 +15,13 @@ const { NEEDED_X, NEEDED_Y, GIVEN_X, GIVEN_Y } = STEP;
 const { WENT, ROLLS, CROSSED, ARRIVED, LOST } = ADVANCE;
 const { IS_ROLLING, HAS_ROLLED, IS_GIVEN, IS_LOST, CAUTIOUS, STRETCH } = FLAG;
 
-/** Slip that counts as none, m/s: far below what moves a ball, far above rounding. */
+/** Slip that counts as none, m/s: far too small to move a ball noticeably, far above rounding. */
 const NO_SLIP = 1e-11;
 
 /** The same once the ball has rolled: gripping ends a slip in few steps, and moves the ball by less than this anyway. */
 const GRIPPED = 1e-6;
 
-/** Tries at the push that ends a slip within a step: each leaves a few hundredths of what was there before. */
+/** Most tries to find the push that ends a slip within a step: each leaves a few hundredths of the slip. */
 const MOST_GRIPS = 4;
 
 /**
@@ -37,25 +37,25 @@ const DIRECTED = 1e-5;
 const FINEST_WHILE_GROWING = 1 / 16;
 
 /**
- * Time, s, for which friction is about the same. Over a longer step it may rise as far as it can, as at the end of an
- * oil ring, and no more of the slip may be used up even then.
+ * Time, s, over which friction hardly changes. In a longer step it may rise to its greatest value, as at the end of an
+ * oil ring, and even then the step must not use up more of the slip.
  */
 const UNCHANGED = 2.5e-4;
 
 /** Cautious steps in a row before one of the usual length is taken after all. */
 export const MOST_CAUTIOUS = 100;
 
-/** Tries at landing on a line across the lane, and how near is there, m: Newton's method needs two or three. */
+/** Most tries to land on a line across the lane (Newton's method needs two or three), and the tolerance, m. */
 const MOST_LANDINGS = 6;
 const LANDED = 1e-13;
 
-/** Negligible change of friction: a ten-thousandth of the least there is, which bends no path by a thousandth of a board. */
+/** Negligible change of friction: a ten-thousandth of the least friction, which moves no path by a thousandth of a board. */
 const UNSEEN = 1e-6;
 
 /**
- * Takes the ball from `here` to `next`, LONGEST seconds on at most, less while the slip is about to end, or until something happens.
- * Two ways to move are known, sliding and rolling; a step ends exactly where sliding gives way to rolling, where friction jumps, and at
- * the lane's end. H is the step taken; none is when the ball begins to roll.
+ * Takes the ball from `here` to `next`: at most LONGEST seconds on, less while the slip is about to end, and only until the next event.
+ * The ball slides or rolls; a step ends exactly where sliding changes to rolling, where friction jumps, and at
+ * the lane's end. H is the step taken; no step is taken when the ball begins to roll.
  */
 export function advance(): number {
   if (flags[IS_ROLLING] === 1 && !canRoll()) beginToSlip();
@@ -84,7 +84,7 @@ export function advance(): number {
   return CROSSED;
 }
 
-/** Makes what `advance` came to the start of what comes next. */
+/** Makes the state that `advance` reached the start of the next step. */
 export function settleStep(): void {
   for (let i = 0; i < STATE_SIZE; i++) here[i] = next[i];
 }
@@ -102,7 +102,7 @@ export function enterStretch(number: number): void {
   ground[END] = Math.min(ground[LENGTH], stretches[number + 1]?.fromY ?? Number.POSITIVE_INFINITY);
 }
 
-/** Takes one step of H, cut short where it would pass the end of the stretch or the lane cannot hold the ball; says whether it ends there. */
+/** Takes one step of H, cut short at the end of the stretch or where the lane cannot hold a rolling ball; returns whether it reached that end. */
 function stepToStop(): boolean {
   const stop = ground[END];
   const h = step[H];
@@ -148,8 +148,8 @@ function canGrip(): boolean {
 }
 
 /**
- * Computes `next` for a ball that slips a little: the lane pushes through the whole step as it must for the slip to end
- * with it, or where that asks for more than friction, in the same direction as hard as it can.
+ * Computes `next` for a ball that slips a little: through the whole step the lane pushes with the force that ends the slip at its
+ * end, or, if that is more than friction allows, in the same direction with all friction.
  * Source: the implicit step for dry friction; Moreau, Unilateral contact and dry friction in finite freedom dynamics, 1988.
  */
 function grip(): void {
@@ -174,7 +174,7 @@ function grip(): void {
 /** Whether the slip is over, and the lane can hold the ball. */
 const slipIsOver = (): boolean => step[SLIP] <= (flags[HAS_ROLLED] === 1 ? GRIPPED : NO_SLIP) && canRoll();
 
-/** Whether rolling on from here asks no more of the lane than friction can give. */
+/** Whether rolling on from here needs no more friction than there is. */
 function canRoll(): boolean {
   findFriction(); // leaves `here` in `trial`
   rollingRates();
@@ -185,7 +185,7 @@ function canRoll(): boolean {
   return step[NEEDED] <= step[FOUND];
 }
 
-/** Rolling ends where the lane cannot hold the ball: slip sets in against the push that rolling wants. */
+/** Ends rolling where the lane cannot hold the ball: slip begins opposite to the push that rolling would need. */
 function beginToSlip(): void {
   const pushX = rates[PUSH_X];
   const pushY = rates[PUSH_Y];

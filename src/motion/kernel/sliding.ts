@@ -17,8 +17,8 @@ const { IS_GIVEN } = FLAG;
  *   N = m [g + z·(ω×(ω×d)) − z·((J⁻¹(ω×Jω))×d)] / (1 − m z·((J⁻¹(r×f))×d))
  *   α = J⁻¹(N r×f − ω×Jω),   a_Bo = N f/m − g z − α×d − ω×(ω×d)
  *
- * Holds while N > 0; a ball that would hop gives N < 0 and it is for the caller to notice. A slip of exactly
- * zero has no direction and gets no friction. While a push is given, it takes the place of −μ s/|s|. Vectors with digits are
+ * Holds while N > 0; a ball that would hop gives N < 0, which the caller must check. A slip of exactly
+ * zero has no direction and gets no friction. While a push is given, it replaces −μ s/|s|. Vectors with digits are
  * expressed in P, with letters in W.
  */
 export function slidingRates(): void {

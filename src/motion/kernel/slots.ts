@@ -1,6 +1,6 @@
 /*
- * Where each number lies in the arrays of `memory.ts`. A file of the kernel takes the names it needs into constants of its own, which the
- * language's compiler knows the values of; names imported one by one it would look up each time.
+ * Where each number lies in the arrays of `memory.ts`. Each file of the kernel copies the names it needs into constants of its own, whose
+ * values the engine's compiler knows; names imported one by one would be looked up each time.
  */
 
 /**
@@ -58,7 +58,7 @@ export const GROUND = {
   PER_SCALE: 2,
   /** Friction where there is no film: the greatest, on an oiled lane. */
   DRY: 3,
-  /** Film beyond which more of it changes friction by less than anybody could see, units. */
+  /** Film beyond which more of it changes friction by a negligible amount, units. */
   THICK: 7,
   /** Where the stretch ends, m. */
   END: 4,
@@ -91,7 +91,7 @@ export const STEP = {
   /** Friction along the step: MEAN + (2 share − 1) SLOPE. */
   MEAN: 4,
   SLOPE: 5,
-  /** Friction that rates are asked for with. */
+  /** Friction with which rates are computed. */
   FRICTION: 6,
   /** At its start: friction found, friction that holding the ball takes, and the normal force while it holds, N. */
   FOUND: 7,
@@ -126,7 +126,7 @@ export const FLAG = {
   HAS_RINGS: 7,
   /** Number of the stretch of lane. */
   STRETCH: 8,
-  /** Parts that the step is cut into to see what the ball rolls over. */
+  /** Number of parts into which the step is divided to look ahead. */
   PARTS: 9,
   /** Rings that may be met in this step. */
   NEAR: 10,
@@ -135,7 +135,7 @@ export const FLAG = {
   PER_TURN: 12,
   /** Samples in the record. */
   RECORDED: 13,
-  /** Whether samples hold all that can be known of them, or what reaction numbers need. */
+  /** Whether samples hold all columns, or only those that reaction numbers need. */
   IS_FULL: 14,
   /** The latest place that was laid in oil. */
   LAST_OILED: 15,
@@ -175,7 +175,7 @@ export const TRACK = {
 } as const;
 
 /**
- * How one advance ended: with its time used up, or before that with the ball beginning to roll, at a jump of
- * friction, at the end of the lane, or with the ball lost (it would hop, or numbers went astray).
+ * How one advance ended: with its time used up, or before that when the ball began to roll, at a jump of
+ * friction, at the end of the lane, or with the ball lost (it would hop, or a number is not finite).
  */
 export const ADVANCE = { WENT: 0, ROLLS: 1, CROSSED: 2, ARRIVED: 3, LOST: 4 } as const;

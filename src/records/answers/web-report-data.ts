@@ -15,7 +15,7 @@ export interface DrilledPoint {
   readonly intermediateDifferentialIn: number;
 }
 
-/** What a web page shows besides its answer. */
+/** What a web page shows in addition to its answer. */
 export interface WebReportData {
   /** Medians of all cores, at the first layout's VAL angle; null where no drilling angle is there. */
   readonly map: DrilledMap | null;

@@ -1,10 +1,10 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { LoggedShot, Night } from '../schemas/shot-log.js';
 
-/** What is said of a night beside its shots. */
+/** What a log holds about a night in addition to its shots. */
 export type NightHead = Omit<Night, 'shots'>;
 
-/** What is known of a night, with what of it was not typed but taken over from the shots before. */
+/** What is known about a night, and which parts of it were not typed but carried over from earlier shots. */
 export interface HeadKept {
   /** Without a lane where none is known. */
   readonly head: Partial<NightHead>;
@@ -58,7 +58,7 @@ export function addShot(nights: readonly Night[], head: NightHead, shot: LoggedS
     : [...nights, { ...head, shots: [shot] }];
 }
 
-/** What is said of a night, without its shots. */
+/** A night without its shots. */
 export function headAlone({ shots: _, ...head }: Night): NightHead {
   return head;
 }

@@ -16,6 +16,6 @@ export const shotFromOtherSide = <S extends LoggedShot>(shot: S): S => ({
   ),
 });
 
-/** What is said of a night, with its target counted from the other side. */
+/** A night with its target counted from the other side. */
 export const headFromOtherSide = <H extends Pick<Partial<Night>, 'targetBoard'>>(head: H): H =>
   head.targetBoard === undefined ? head : { ...head, targetBoard: fromOtherSide(head.targetBoard) };

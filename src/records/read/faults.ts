@@ -39,10 +39,10 @@ function faultOf(issue: Issue, schema: z.ZodType, value: unknown): Fault {
   };
 }
 
-/** What to do about a field of which its schema says nothing. */
+/** Remedy for a field whose schema has none. */
 const COMPARE = 'Compare it with the files in data/.';
 
-/** The rule in words: the schema's own, but for objects and lists, of which a schema says nothing. */
+/** The rule in words: the schema's own, except for objects and lists, for which schemas have none. */
 function ruleOf(issue: Issue): string {
   if (issue.code !== 'invalid_type') return issue.message;
   if (issue.path.length === 0) return 'must be a JSON object';
@@ -131,7 +131,7 @@ const formatPath = (path: readonly PropertyKey[]): string =>
     '',
   ) || 'record';
 
-/** A name of a field; one of another program may be of any length, or of signs that cannot be seen. */
+/** A name of a field; one from another program may have any length, or invisible characters. */
 function word(key: PropertyKey): string {
   const name = shortened(String(key), 80);
   return visible(name).trim() === '' ? visibleJson(name) : name;

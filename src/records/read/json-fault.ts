@@ -2,7 +2,7 @@
 export interface JsonFault {
   /** Stops being JSON, nests deeper than `MOST_DEPTH`, or names a field a second time. */
   readonly kind: 'syntax' | 'deep' | 'twice';
-  /** Index of the sign that cannot stand there; the text's length when it ends too soon. */
+  /** Index of the character that cannot stand there; the text's length when it ends too soon. */
   readonly at: number;
 }
 
@@ -64,13 +64,13 @@ export function jsonFault(text: string): JsonFault | null {
   }
 }
 
-/** Whether a sign ends the innermost object or list, here where it may end. */
+/** Whether a character ends the innermost object or list at a place where it may end. */
 function closes(sign: string, next: Next, innermost: Set<string> | null | undefined): boolean {
   if (sign === '}') return next === 'first name' || (next === 'comma' && innermost instanceof Set);
   return sign === ']' && (next === 'first item' || (next === 'comma' && innermost === null));
 }
 
-/** Behind a token, or at the sign that spoils it. */
+/** Index after a token, or of the character that spoils it. */
 interface End {
   readonly at: number;
   readonly isSound: boolean;

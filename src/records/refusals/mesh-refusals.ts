@@ -8,7 +8,7 @@ interface MeshPlace {
   readonly at: Vec3;
 }
 
-/** The same with a number of edges, of which `at` is the first. */
+/** The same with a number of edges; `at` is the first. */
 interface MeshEdges extends MeshPlace {
   readonly edges: number;
 }

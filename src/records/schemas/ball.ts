@@ -78,7 +78,7 @@ const SYMMETRIC = CORE_FAMILY_IDS.filter((id) => !hasMassBias(id));
 
 const quoted = (words: readonly string[]): string => words.map((word) => `"${word}"`).join(' or ');
 
-/** A ball of which the maker's numbers are known; its core is fitted to them. */
+/** A ball whose maker's numbers are known; its core is fitted to them. */
 export const publishedBallSchema = z
   .strictObject({
     schema: recordTag('flarewise/ball/1'),

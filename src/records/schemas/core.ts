@@ -13,7 +13,7 @@ const unitField = (what: string) => choice(LENGTH_UNITS, what);
 /** Of any length, in the file's unit: far below what can be made, and what can still be computed with. */
 const LEAST_LENGTH = 0.001;
 
-/** A length of a solid in the file's unit; only the unit tells what is too long, so the upper bound is wide. */
+/** A length of a solid in the file's unit; what is too long depends on the unit, so the upper bound is wide. */
 const length = (what: string) =>
   z
     .number({ error: 'must be a number above 0' })

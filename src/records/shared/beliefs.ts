@@ -49,5 +49,5 @@ const beliefsSchema = z.strictObject({ about: z.string(), beliefs: z.array(belie
 /** All beliefs of practice, in the order in which worlds draw them. */
 export const BELIEFS: readonly Belief[] = beliefsSchema.parse(readShared('beliefs.json')).beliefs;
 
-/** The chance that a belief holds beyond what physics finds: nothing published tells. */
+/** The chance that a belief holds beyond what physics finds. Assumed: nothing is published about it. */
 export const USUAL_PRACTICE_WEIGHT = 0.5;

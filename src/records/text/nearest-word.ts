@@ -4,7 +4,7 @@ export function nearestWord(word: string, known: readonly string[]): string | nu
   const most = Math.max(2, Math.floor(word.length / 3));
   let least = Math.min(most, Math.floor(word.length / 2)) + 1; // two slips in three letters are another word
   for (const candidate of known) {
-    if (Math.abs(word.length - candidate.length) >= least) continue; // so many letters at least
+    if (Math.abs(word.length - candidate.length) >= least) continue; // at least this many letters differ
     const distance = editDistance(word.toLowerCase(), candidate.toLowerCase());
     if (distance < least) {
       least = distance;

@@ -1,7 +1,7 @@
 import { singleBlanks } from './single-blanks.js';
 
 /**
- * A typed text with the signs of a keyboard in place of those of a typesetter: `4½` becomes `4 1/2`, a long minus a
+ * A typed text with keyboard characters in place of typographic ones: `4½` becomes `4 1/2`, a long minus a
  * hyphen, curly quotes and two single ones the inch mark, `º` the degree sign. White space becomes single blanks.
  */
 export const plainSigns = (text: string): string =>

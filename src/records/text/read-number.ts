@@ -75,7 +75,7 @@ const PLAINLY = 'Write a mixed number with a blank, 4 1/2, and a range with "to"
 interface Amount {
   readonly size: number;
   readonly unit: string | null;
-  /** -1 after a minus or with `down`, 1 after a plus or with `up`; null where nothing is said. */
+  /** -1 after a minus or with `down`, 1 after a plus or with `up`; null where neither is typed. */
   readonly side: 1 | -1 | null;
   readonly hasSignBefore: boolean;
 }
@@ -122,7 +122,7 @@ function sizeOf(number: string, { wanted }: NumberKind): number {
     return Number.NaN;
   if (!THOUSANDS.test(number)) return parseFraction(number);
   if (wanted === 'grit') return Number(number.replace(',', '')); // no finish is coarser than 100
-  return measureOf(wanted) ? parseFraction(number) : Number.NaN; // of what has a unit, none of so many is asked for
+  return measureOf(wanted) ? parseFraction(number) : Number.NaN; // no quantity with a unit runs to thousands, so the comma is a decimal one
 }
 
 /** A comma before three digits: 1,500 may be one and a half, or one thousand five hundred. */

@@ -7,7 +7,7 @@ import type { Scene, SceneNode } from '../scene/scene.js';
 export interface Mover {
   readonly kind: 'shots' | 'reach' | 'lever' | 'layout';
   readonly name: string;
-  /** The layout's sign; empty of what is no layout. */
+  /** The layout's sign; empty for anything else. */
   readonly sign: string;
   /** A change has its sign; what spreads a number to both sides is positive. */
   readonly size: number;

@@ -1,4 +1,4 @@
-/** A drawing in a terminal, finer than its letters: each cell holds 2 x 4 dots of a Braille sign. */
+/** A drawing in a terminal, finer than its letters: each cell holds the 2 x 4 dots of a Braille character. */
 export class DotCanvas {
   private readonly dots: Uint8Array;
   private readonly layers: Int8Array;

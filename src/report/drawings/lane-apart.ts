@@ -2,7 +2,7 @@ import type { PathPoint } from '../../records/answers/answer.js';
 import { boardAt } from '../lane/board-at.js';
 import { type Units, withUnit } from '../text/display-units.js';
 
-/** A path with the sign it is drawn with. */
+/** A path and the character that draws it. */
 interface SignedPath {
   readonly sign: string;
   readonly path: readonly PathPoint[];

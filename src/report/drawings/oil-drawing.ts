@@ -14,7 +14,7 @@ const MARGIN = 5; // columns of the distances, left of the lane
 const NOTE_ROOM = 26;
 
 /**
- * Oil seen from above, pins end at the top: a sign says how thick the film is, so that colour is not needed.
+ * Oil seen from above, pins end at the top: a character shows how thick the film is, so that colour is not needed.
  *
  * A column is a board, two columns on a wide page; a row is two feet.
  */

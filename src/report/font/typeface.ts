@@ -54,6 +54,6 @@ export function loadTypeface(): Typeface {
   };
 }
 
-/** How far a sign moves the pen, in ems. */
+/** Advance width of a character, in ems. */
 const advance = (font: Font, sign: string): number =>
   font.glyphForCodePoint(sign.codePointAt(0) as number).advanceWidth / font.unitsPerEm;

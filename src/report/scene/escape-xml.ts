@@ -8,6 +8,6 @@ const NAMED: Readonly<Record<string, string>> = {
   "'": '&#39;',
 };
 
-/** A text safe between tags and in attributes of XML and HTML, of signs that XML allows and a reader sees. */
+/** A text safe between tags and in attributes of XML and HTML, made of characters that XML allows and a reader sees. */
 export const escapeXml = (text: string): string =>
   visible(text).replace(/[&<>"']/g, (sign) => NAMED[sign] as string);

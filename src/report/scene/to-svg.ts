@@ -7,7 +7,7 @@ import { trim } from './shapes.js';
  *
  * @param palette     a CSS colour for each ink
  * @param fontFamily  as CSS names it
- * @param attributes  put on the root besides: size, class
+ * @param attributes  additional ones for the root: size, class
  * @param style       CSS to carry along, such as an embedded font; none for a picture inside a page
  */
 export function toSvg(

@@ -71,7 +71,7 @@ const sections = (answer: AdjustAnswer, page: Page): readonly (readonly string[]
   ),
 ];
 
-/** The plugged ball's new layout: where its holes come to lie beside the old ones. */
+/** The plugged ball's new layout: where its holes lie beside the old ones. */
 const redrillSections = (
   { layout, marks, legality, redrilled }: NonNullable<AdjustAnswer['redrill']>,
   page: Page,

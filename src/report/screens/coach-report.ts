@@ -117,7 +117,7 @@ const groupLines = (group: readonly CoachLine[], page: Page): string[] => [
   ...bullets(groupTexts(group, page), page),
 ];
 
-/** What is said of each ball, and of the bag. */
+/** Sentences about each ball, and about the bag. */
 export function groupTexts(group: readonly CoachLine[], page: Page): string[] {
   const of = <S extends CoachLine['schema']>(schema: S) =>
     group.filter((line): line is Extract<CoachLine, { schema: S }> => line.schema === schema);

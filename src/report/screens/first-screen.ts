@@ -118,7 +118,7 @@ const legalText = ({ legality }: RankedLayout): string =>
 /**
  * What has to be known or mended before drilling.
  *
- * @param line  where more of the line is said
+ * @param line  where more is said about the line
  */
 export const vitalTexts = ({ inputs, noLine }: RecommendAnswer, line: string, units: Units): string[] => [
   ...guessedTexts(inputs, units),

@@ -34,7 +34,7 @@ function doneText({ id, did, first, shots }: LoggedAnswer, units: Units): string
   return `${DONE[did]} ${which} with ${id}${seen}.`;
 }
 
-/** The night, what of it was taken over from the line before, and how many shots it has: `As before: house-easy, target 14. 5 shots.` */
+/** The night, which parts of it were carried over from the line before, and how many shots it has: `As before: house-easy, target 14. 5 shots.` */
 function placeText({ head, carried, nightShots, did }: LoggedAnswer, units: Units): string {
   const { on, ...rest } = head;
   const isCarried = (field: string): boolean => carried.some((each) => each === field);

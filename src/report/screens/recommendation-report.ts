@@ -25,7 +25,7 @@ import { cautionSection } from './caution-section.js';
 import { firstScreen } from './first-screen.js';
 import type { NextStep } from './next-steps.js';
 
-/** Layouts drawn on the lane, besides the usual one. */
+/** Layouts drawn on the lane in addition to the usual one. */
 const MOST_DRAWN = 4;
 
 /** The sections behind the first screen. */

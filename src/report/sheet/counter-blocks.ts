@@ -5,7 +5,7 @@ import { type Block, bulleted, LINE, rowsOf } from './blocks.js';
 
 /* What is written in at the counter: which ball it is, and at the end who drilled it. */
 
-/** Which ball it is, and what is wanted of it besides holes; filled in at the counter. */
+/** Which ball it is, and what is wanted in addition to holes; filled in at the counter. */
 export const orderBlock = ({ ball, bowler }: SheetAnswer): Block => ({
   heading: 'Order',
   parts: [

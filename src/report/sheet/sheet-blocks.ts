@@ -33,7 +33,7 @@ export interface SheetText {
   readonly check: readonly [Block, Block];
   /** What is done, from the first mark to the signature; two that belong together stand beside one another where there is room. */
   readonly work: readonly (Block | readonly [Block, Block])[];
-  /** What the person at the drill and the bowler want to know besides. */
+  /** What else the person at the drill and the bowler want to know. */
   readonly facts: readonly Block[];
   /** What must not be overlooked, and what all of it rests on. */
   readonly notes: readonly Block[];
@@ -117,7 +117,7 @@ function depthText(
   return `${capital(hole)} hole: ${cover}, ${core}.`;
 }
 
-/** The layout in both notations, in words, and what of the bowler it rests on. */
+/** The layout in both notations, in words, and the bowler's numbers that it depends on. */
 function notationsOf(answer: SheetAnswer, units: Units): string[] {
   const { layout, face } = answer;
   const { tape } = units;

@@ -120,7 +120,7 @@ export const asOnePicture = (pages: readonly Scene[]): Scene => ({
   nodes: pages.map(({ height, nodes }, i) => ({ kind: 'group', dy: i * height, nodes })),
 });
 
-/** The first so many blocks, and the others where there are any. */
+/** The first blocks, and the rest if there are any. */
 const parted = (blocks: readonly Rows[], count: number): readonly (readonly Rows[])[] =>
   [blocks.slice(0, count), blocks.slice(count)].filter(({ length }) => length > 0);
 

@@ -70,7 +70,7 @@ export const didLines = ({ wished }: AdjustAnswer, units: Units): string[] =>
     return `${capital(name)}: ${unit.show(did)}${about} ${unit.name} (${sources[from]}), wanted ${withUnit(wanted, unit)}.`;
   });
 
-/** The kinds of which nothing is recommended, each by the nearest of it: with its size where that cannot be seen. */
+/** The kinds of which nothing is recommended, each with its nearest remedy, and with its size where that cannot be seen. */
 export function notRecommended({ remedies, wished }: AdjustAnswer, units: Units): string {
   const kinds = new Set(remedies.filter(({ rank }) => rank !== null).map(({ remedy }) => remedy.code));
   const isFirst = ({ remedy }: RemedyAnswer, i: number): boolean =>

@@ -5,7 +5,7 @@ import { signed } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import { type Grid, gridLines } from '../text/table.js';
 
-/** How much of each difference comes from what of the drilled ball; nothing where that is not known. */
+/** How much of each difference comes from which property of the drilled ball; empty where that is not known. */
 export const causesTable = (causes: CausesAnswer | null, page: Page, head: string): string[] =>
   gridLines(causesGrid(causes, page.units, head), page);
 

@@ -26,7 +26,7 @@ export const numbersGrid = (numbers: readonly LearnedNumber[], units: Units): Gr
   ]),
 });
 
-/** What is foretold of a night like the last. */
+/** Predictions for a night like the last. */
 export const foretoldGrid = ({ foretold: { before, after } }: LearnedAnswer, units: Units): Grid => ({
   columns: [{ head: '' }, { head: 'before', align: 'right' }, { head: 'after', align: 'right' }],
   rows: FORETOLD_IDS.map((id) => {

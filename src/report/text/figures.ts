@@ -21,7 +21,7 @@ export const finePercent = (share: number): string => decimals(100 * share, shar
 export const band = ({ low, high }: Band, show: (value: number) => string, page: Page): string =>
   low === high ? show(low) : `${show(low)} ${glyphs(page).dash} ${show(high)}`;
 
-/** Whether one core alone stands behind drilled numbers: the ball's own, of which nothing is left open. */
+/** Whether drilled numbers come from a single core: the ball's own, which is fully known. */
 export const isOneCore = (bands: DrilledAnswer['bands']): boolean =>
   Object.values(bands).every(({ low, high }) => low === high);
 

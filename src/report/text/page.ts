@@ -12,7 +12,7 @@ export interface Page {
 export const NARROWEST = 60;
 export const WIDEST = 200;
 
-/** The signs a report draws with. */
+/** The characters that a report draws with. */
 export interface Glyphs {
   readonly degree: string;
   readonly dash: string;

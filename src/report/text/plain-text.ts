@@ -29,7 +29,7 @@ const ASCII_FOR: Readonly<Record<string, string>> = {
 /**
  * The same answer with every text safe to print.
  *
- * With `ascii`, other signs become their nearest ASCII spelling.
+ * With `ascii`, other characters become their nearest ASCII spelling.
  */
 export function withPlainText<T>(value: T, ascii: boolean): T {
   if (typeof value === 'string') return plainText(value, ascii) as T;

@@ -10,7 +10,7 @@ import { withQuantities } from './with-quantities.js';
 export const shotText = (shot: LoggedShot, units: Units): string =>
   [formatLine(shot), ...besidesText(shot, units)].join(', ');
 
-/** What was seen of a shot besides the boards of its line. */
+/** What was seen of a shot in addition to the boards of its line. */
 export const besidesText = (shot: LoggedShot, units: Units): string[] => [
   ...READING_IDS.filter((id) => !LINE_READINGS.some((each) => each === id)).flatMap((id) => {
     const value = shot[id];
@@ -33,7 +33,7 @@ function byEyeText({ hookStartFt, totalHookBoards, entryAngleDeg }: LoggedShot, 
   return told.length === 0 ? [] : [`by eye: ${told.join(', ')}`];
 }
 
-/** What is said of a night: `2026-03-31, house-easy, 3 games on the oil, target 14`. */
+/** A night in words: `2026-03-31, house-easy, 3 games on the oil, target 14`. */
 export const nightText = (
   { on, lane, games, targetBoard, patternFt }: Partial<NightHead>,
   units: Units,

@@ -1,6 +1,6 @@
 import stringWidth from 'string-width';
 
-/** Columns a text takes in a terminal: colour codes none, East Asian wide signs two. */
+/** Columns a text takes in a terminal: colour codes none, East Asian wide characters two. */
 export const columnsOf = (text: string): number => stringWidth(text);
 
 /**

@@ -26,7 +26,7 @@ import { gridHtml, listHtml } from './parts/table-html.js';
 /**
  * Every student on one web page that fetches nothing: first the table, then each with every ball and what moves its reaction.
  *
- * @param page  of which only the units matter
+ * @param page  only its units matter
  */
 export function coachHtml(
   given: readonly CoachLine[],

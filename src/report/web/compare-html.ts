@@ -26,7 +26,7 @@ import { gridHtml, listHtml } from './parts/table-html.js';
  * A comparison as one web page that fetches nothing.
  *
  * @param invented  which of bowler, ball and lane are demo records
- * @param page      of which only the units matter
+ * @param page      only its units matter
  */
 export function compareHtml(
   given: CompareAnswer,

@@ -41,7 +41,7 @@ import { gridHtml } from './parts/table-html.js';
  * A second opinion as one web page that fetches nothing.
  *
  * @param invented  which of bowler, ball and lane are demo records
- * @param page      of which only the units matter
+ * @param page      only its units matter
  */
 export function judgeHtml(
   given: JudgeAnswer,

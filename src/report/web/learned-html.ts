@@ -26,7 +26,7 @@ import { gridHtml, listHtml } from './parts/table-html.js';
  * What logged shots teach, as one web page that fetches nothing.
  *
  * @param invented  whether the bowler is a demo record
- * @param page      of which only the units matter
+ * @param page      only its units matter
  */
 export function learnedHtml(
   given: LearnedAnswer,
@@ -83,7 +83,7 @@ const sections = (answer: LearnedAnswer, units: Page['units']): PageSection[] =>
   { id: 'nights', about: 'Nights', heading: 'Nights', parts: [gridHtml(nightsGrid(answer))] },
 ];
 
-/** What is foretold, before and after, on one scale each; nothing where nothing can be. */
+/** Predictions before and after, each on one scale; empty where there are none. */
 function foretoldFigure(answer: LearnedAnswer, units: Page['units']): string {
   const { before, after } = answer.foretold;
   if (!before || !after) return '';

@@ -47,7 +47,7 @@ import { gridHtml, listHtml } from './parts/table-html.js';
  * The recommendation as one web page that fetches nothing.
  *
  * @param invented  which of bowler, ball and lane are demo records
- * @param page      of which only the units matter
+ * @param page      only its units matter
  * @param next      commands that may follow; of them the sheet is named
  */
 export function recommendHtml(

@@ -1,7 +1,7 @@
 import type { RecommendAnswer, SimulatedLayout } from '../../records/answers/answer.js';
 import { percent } from '../text/figures.js';
 
-/** From this share of tries on that a ball does not reach the pins it is said first. */
+/** If a ball misses the pins in at least this share of tries, that is stated first. */
 const WORTH_SAYING = 0.05;
 
 const inGutter = ({ gutterShare }: Pick<SimulatedLayout, 'gutterShare'>): string => percent(gutterShare);

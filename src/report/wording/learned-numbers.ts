@@ -39,7 +39,7 @@ const NUMBERS: Readonly<Record<LearnedNumberId, Shown>> = {
   carriedDown: bare('oil that games carry down', 1, '%', 100),
 };
 
-/** What is foretold of a night, as a person names it. */
+/** Names of the predicted numbers of a night. */
 export const FORETOLD: Readonly<Record<ForetoldId, Shown>> = {
   pinsBoard: { name: 'board at the pins', unit: ({ boards }) => boards },
   breakpointBoard: { name: 'board of the breakpoint', unit: ({ boards }) => boards },
@@ -66,7 +66,7 @@ export const spreadText = (
 export const numberSpread = (id: LearnedNumberId, spread: LearnedNumber['before'], units: Units): string =>
   spreadText(spread, NUMBERS[id].unit(units).show);
 
-/** How far off something may be foretold, before and after: `± 3.7 → ± 1.1 boards`. */
+/** Uncertainty of a prediction, before and after: `± 3.7 → ± 1.1 boards`. */
 export function narrowed(
   id: ForetoldId,
   { before, after }: Pick<LearnedAnswer['foretold'], 'before' | 'after'>,

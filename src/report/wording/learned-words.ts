@@ -16,7 +16,7 @@ export const learnedTitle = ({ bowler, nights, lane, elsewhere }: LearnedAnswer)
   return `Learned for ${bowler}: ${counted(shots, 'shot')} on ${counted(nights.length, 'night')}${here} with ${balls.length > 2 ? `${balls.length} balls` : listed(balls)}`;
 };
 
-/** What is foretold of a night like the last, before and after, and how far that goes. */
+/** Predictions for a night like the last, before and after, and their limits. */
 export function foretoldTexts({ foretold, elsewhere, nights }: LearnedAnswer, units: Units): string[] {
   const { ball, lane, laydownBoard } = foretold;
   const isElsewhere = elsewhere === nights.length;
@@ -44,7 +44,7 @@ export const elsewhereTexts = ({ elsewhere }: LearnedAnswer): string[] =>
         `${counted(elsewhere, 'night')} on other lanes ${elsewhere === 1 ? 'counts' : 'count'} in full for your release, in part for oil and boards here.`,
       ];
 
-/** Whether hook start is foretold no nearer than before: where the log says that thick oil grips, it depends more on how much. */
+/** Whether hook start is predicted no better than before: where the log says that thick oil grips, it depends more on how much it does. */
 const isStartNoSurer = ({ before, after }: LearnedAnswer['foretold']): boolean =>
   before !== null && after !== null && after.hookStartFt.deviation >= before.hookStartFt.deviation;
 

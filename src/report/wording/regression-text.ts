@@ -22,7 +22,7 @@ export function regressionText(
   );
 }
 
-/** What went otherwise than usual with the regression, in a sentence; none where nothing did. */
+/** What was unusual about the regression, in a sentence; none where nothing was. */
 export const regressionNote = ({ notice, arithmetic }: RegressionAnswer, units: Units): readonly string[] =>
   notice ? [say(notice, units)] : arithmetic === 'plain' ? [WITHOUT_RUNTIME] : [];
 

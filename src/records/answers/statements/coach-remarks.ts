@@ -5,7 +5,7 @@ import { LEVER_KINDS } from './ids.js';
 import { n, wishReading } from './params.js';
 import { statementSchema, type TopicOf } from './statement-schema.js';
 
-/** What moves a reaction: the layout, or one of the levers besides it. */
+/** What moves a reaction: the layout, or another lever. */
 export const MOVER_KINDS = ['layout', ...LEVER_KINDS] as const;
 /** What was tried; what moves the wished numbers farthest, beside the scatter of shots, comes first. */
 const ways = z.array(

@@ -1,6 +1,6 @@
 /* Ids that statements name. They stand apart from the schemas, which are slow to load: a search needs the ids alone. */
 
-/** Kinds of levers besides the layout. */
+/** Kinds of levers other than the layout. */
 export const LEVER_KINDS = ['surface', 'line', 'ball'] as const;
 export type LeverKind = (typeof LEVER_KINDS)[number];
 

@@ -1,5 +1,5 @@
 import type { Fault } from '../../../base/errors.js';
 import type { Wording } from '../statements/wording.js';
 
-/** How each refusal of a topic is said. */
+/** The words for each refusal of a topic. */
 export type RefusalWords<Topic> = Wording<Topic, Fault>;

@@ -63,7 +63,7 @@ const explained = ({ shots, reading, stated, learned }: Explains, units: Units):
   return `by your log of ${shots} ${shots === 1 ? 'shot' : 'shots'} ${name} is ${withUnit(learned, units[quantity])}, and would be ${withUnit(stated, units[quantity])}`;
 };
 
-/** What is said of how a remedy is done. */
+/** Remarks on how to carry out a remedy. */
 const HOW: Readonly<Record<RemedyKind, string>> = {
   'move-on-lane': ' (boards)',
   'another-drilled-ball': '',
