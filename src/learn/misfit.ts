@@ -1,4 +1,5 @@
 import { Matrix, solve } from 'ml-matrix';
+import { shareBelow } from '../math/normal.js';
 import { chanceOfMore } from './chance-of-more.js';
 import type { FittedLog } from './fit-log.js';
 import { pointOf } from './log-model.js';
@@ -38,9 +39,6 @@ export interface LogMisfit {
 
 /** Share of logs that fit the model and are doubted all the same. */
 const DOUBTED = 0.01;
-
-/** Standard deviations that the surest of six causes reaches by chance in a share `DOUBTED` of logs: two-sided, 0.01/6. */
-const SURE = 3.14;
 
 /** If a log gives the length of a pattern no better than to this standard deviation, ft, the length explains nothing. */
 const MOST_LONGER_FT = 10;
@@ -112,7 +110,9 @@ export function misfitOf(log: FittedLog): LogMisfit {
   ]
     .filter(({ code, deviation }) => code === 'reads-off' || deviation < MOST_LONGER_FT)
     .sort((a, b) => Math.abs(b.by / b.deviation) - Math.abs(a.by / a.deviation));
-  const isDoubtful = chance < DOUBTED || Math.abs(causes[0].by / causes[0].deviation) > SURE;
+  const [{ by, deviation }] = causes;
+  const chanceOfCause = causes.length * 2 * shareBelow(-Math.abs(by) / deviation); // two-sided, Bonferroni: the surest of so many
+  const isDoubtful = chance < DOUBTED || chanceOfCause < DOUBTED;
   return { chiSquare, means: rows.length, chance, isDoubtful, surprises, causes };
 }
 

@@ -55,7 +55,7 @@ export function misfitTexts({ misfit, nights }: LearnedAnswer, units: Units): st
     arrowsReadOff === 0
       ? []
       : [
-          `On ${arrowsReadOff} of ${counted(nights.length, 'night')} the arrows were read without a target; one board off there is three at the pins. Use log --target.`,
+          `On ${arrowsReadOff} of ${counted(nights.length, 'night')} the arrows were read without a target; one board off there is three or four at the pins. Use log --target.`,
         ];
   if (!isDoubtful) return ['The nights’ mean readings agree; shots that stand out count less.', ...readOff];
   const sure = causes.filter(({ by, deviation }) => Math.abs(by) > SURE * deviation).slice(0, MOST_CAUSES);
