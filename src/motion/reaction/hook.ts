@@ -39,21 +39,31 @@ export interface Hook {
  * bends more would jump from one to the other.
  */
 export function hookOf(shot: LeanShot): Hook {
-  const { x, y, launch, rollHeading } = shot;
+  const { x, y, launch } = shot;
   const end = y.length - 1;
   if (end < 0) return { start: 0, total: 0, sharpness: 0, entryAngle: 0 };
   const { places, headings } = headingsOf(shot);
   const slope = tan(launch.angle);
   const total = launch.x + y[end] * slope - x[end];
   const entryAngle = headings[headings.length - 1];
-  const turn = tan(entryAngle) + slope;
-  const stillToTurn = shot.rollStart < 0 ? Math.max(0, tan(rollHeading) - tan(entryAngle)) : 0;
+  const turn = Math.max(tan(entryAngle), tan(lastHeading(shot, entryAngle))) + slope;
   return {
-    start: cornerOf(y[end], total, turn + stillToTurn),
+    start: cornerOf(y[end], total, turn),
     total,
     sharpness: sharpnessOf(places, headings),
     entryAngle,
   };
+}
+
+/**
+ * The heading with which the ball goes on, rad: that over the last turn, or over as much of it as it has rolled; while it still slides, that
+ * with which it will roll. All three meet where a ball begins to roll just at the end, so a hook's start does not jump there.
+ */
+function lastHeading({ x, y, phase, rollStart, rollHeading }: LeanShot, entryAngle: number): number {
+  const end = y.length - 1;
+  if (rollStart < 0 || rollStart === end) return rollHeading;
+  if (isOutside(phase, y, rollStart, end)) return entryAngle;
+  return atan2(x[rollStart] - x[end], y[end] - y[rollStart]);
 }
 
 /**

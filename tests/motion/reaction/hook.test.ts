@@ -77,6 +77,39 @@ function withWhatIsToCome(corner: number, end: number, slope: number, last: numb
   return end - ((end - corner) * (slope + launch)) / (last + launch);
 }
 
+describe('a ball with equal moments that comes to roll, and runs straight on (any mechanics textbook)', () => {
+  const shotTo = (length: number): Shot =>
+    rollShot(
+      isotropicBall(0.065, R),
+      { speed: SPEED, spin: 40, axisTilt: 0.2, axisRotation: 0.8, pap_B: [1, 0, 0] },
+      { x: 0, angle: 0.03 },
+      uniformLane(0.1),
+      { step: 0.002, freshSurface: null, length, halfWidth: Number.POSITIVE_INFINITY },
+    );
+  const long = shotTo(LANE_LENGTH);
+  const rolls = long.y[long.rollStart];
+  const { start } = hookOf(long);
+
+  test.each([1e-6, 0.01, 0.1, 0.3, 1, 2])(
+    'a lane that ends %s m behind where it begins to roll: its hook starts at the same place',
+    (by) => {
+      const shot = shotTo(rolls + by);
+      expect(shot.rollStart).toBeGreaterThan(0);
+      expectWithin(hookOf(shot).start, start, 1e-6);
+    },
+  );
+
+  test('the nearer the lane ends before that, the nearer it starts to there: nothing jumps where slip ends', () => {
+    const off = [0.4, 0.2, 0.1, 0.05, 1e-6].map((by) => {
+      const shot = shotTo(rolls - by);
+      expect(shot.rollStart).toBe(-1);
+      return Math.abs(hookOf(shot).start - start);
+    });
+    expect([...off].sort((a, b) => b - a)).toEqual(off);
+    expect(off.at(-1)).toBeLessThan(1e-5);
+  });
+});
+
 describe(`a ball that slips straight across the lane (${SOURCE})`, () => {
   const mu = 0.05;
   const bend = (mu * GRAVITY) / SPEED ** 2; // of the tangent of its heading, 1/m
