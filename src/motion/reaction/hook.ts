@@ -55,7 +55,6 @@ export function hookOf(shot: LeanShot): Hook {
 }
 
 /**
-/**
  * The heading with which the ball goes on, rad: its mean over the last turn, or over as much of that as the ball has rolled; while it still
  * slides, the heading it will roll with. These agree for a ball that begins to roll at the end of its path, so hook start does not jump there.
  */
