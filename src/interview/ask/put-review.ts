@@ -34,11 +34,12 @@ export async function putReview(
   let place = misfit ? lineFor(interview, misfit.at, units) : from;
   for (;;) {
     const lines = reviewLines(interview, place.page, units);
+    const texts = formatLines(lines, screen);
     const pressed = await askChoice(
       {
         question: TITLES[place.page],
         help: '',
-        options: lines.map((line) => ({ label: formatLine(line, screen) })),
+        options: texts.map((label) => ({ label })),
         start: Math.min(place.line, lines.length - 1),
         backSign: BACK_KEY,
         fault: misfit ? visible(misfit.message) : undefined,
@@ -60,7 +61,7 @@ export async function putReview(
     } else if (to === 'on') {
       if (misfit) place = lineFor(interview, misfit.at, units);
       else {
-        screen.write(lines.slice(1).map((line) => ({ text: `  ${formatLine(line, screen)}` })));
+        screen.write(texts.slice(1).map((text) => ({ text: `  ${text}` })));
         return { did: 'go-on' };
       }
     } else if ('ask' in to) {
@@ -98,14 +99,22 @@ const HELPS: Readonly<Record<ReviewPage, string>> = {
 const HELP =
   'Each line is an answer, or a guess with how far off it may be. Enter changes the marked line or offers to measure it; on the first line it goes on.';
 
+/** Columns of the labels where all are short. */
 const LABEL_WIDTH = 15;
 
-function formatLine({ label, value, status }: ReviewLine, { plain, width }: Desk['screen']): string {
-  const told = status === '' ? '' : plain(`  (${status})`);
-  const room = width - MARK - LABEL_WIDTH - told.length;
-  const shown = plain(value);
-  const cut = shown.length > room ? `${shown.slice(0, Math.max(0, room - 3))}...` : shown;
-  return `${label.padEnd(LABEL_WIDTH)}${cut}${told}`;
+/** The lines of one page, what they say below one another. */
+export function formatLines(
+  lines: readonly Pick<ReviewLine, 'label' | 'value' | 'status'>[],
+  { plain, width }: Pick<Desk['screen'], 'plain' | 'width'>,
+): string[] {
+  const labels = Math.max(LABEL_WIDTH, ...lines.map(({ label }) => label.length + 1));
+  return lines.map(({ label, value, status }) => {
+    const told = status === '' ? '' : plain(`  (${status})`);
+    const room = width - MARK - labels - told.length;
+    const shown = plain(value);
+    const cut = shown.length > room ? `${shown.slice(0, Math.max(0, room - 3))}...` : shown;
+    return `${label.padEnd(labels)}${cut}${told}`;
+  });
 }
 
 /** Columns that the mark of a line takes. */

@@ -77,13 +77,17 @@ function holdText(way: MarkingWay): string {
 
 const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 
-/** What of the layout can be measured once a mark is there. */
-function measuredText({ mark, fromPinIn }: MarkingStep, { layout }: SheetAnswer, { tape }: Units): string {
-  const { drillingAngleDeg, valAngleDeg } = layout;
-  if (mark === 'PAP')
-    return drillingAngleDeg === null ? '' : `drilling angle ${decimals(drillingAngleDeg, 0)}°: ${BLANK}`;
+/** What of the layout can be measured once a mark is there: where the pin lies on the PAP, neither angle. */
+function measuredText(
+  { mark, fromPinIn }: MarkingStep,
+  { layout, marking: { readBack } }: SheetAnswer,
+  { tape }: Units,
+): string {
+  const angle = (name: string, degrees: number | null, found: number | null): string =>
+    degrees === null || found === null ? '' : `${name} ${decimals(degrees, 0)}°: ${BLANK}`;
+  if (mark === 'PAP') return angle('drilling angle', layout.drillingAngleDeg, readBack.drillingAngleDeg);
   if (mark === 'grip centre') return `from pin ${withUnit(fromPinIn, tape)}: ${BLANK}`;
-  return `VAL angle ${decimals(valAngleDeg, 0)}°: ${BLANK}`;
+  return angle('VAL angle', layout.valAngleDeg, readBack.valAngleDeg);
 }
 
 function readBackText(

@@ -40,6 +40,13 @@ describe.each(Object.entries(sheets))('sheet report of %s', (_name, answer) => {
   });
 });
 
+test('sheet report: where the pin lies on the PAP no blank asks for an angle that is none', () => {
+  const blanks = (name: string): string[] =>
+    oneLine(sheetReport(sheets[name]!, pageOf(80))).match(/(drilling|VAL) angle \d+°: _/g) ?? [];
+  expect(blanks('the pin on the PAP')).toEqual([]);
+  expect(blanks('a left-hander with a fit, on a lane')).toHaveLength(2);
+});
+
 test('sheet report: in the order of the work, as on paper', () => {
   const text = sheetReport(sheets['a left-hander with a fit, on a lane']!, pageOf(80));
   const headings = [
