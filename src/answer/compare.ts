@@ -7,7 +7,7 @@ import type { CompareAnswer, CompareRow, Varied } from '../records/answers/compa
 import { type Ball, ballRecord } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
-import type { Want } from '../records/schemas/want.js';
+import { hasWish as wishes, type Want } from '../records/schemas/want.js';
 import { VERSION } from '../records/shared/version.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { pairedScores, physicalTargets, type RolledInWorlds } from '../search/paired-scores.js';
@@ -48,7 +48,7 @@ const WORLDS = 64;
  */
 export async function compare(inputs: CompareInputs, options: SettingOptions): Promise<CompareAnswer> {
   const { bowler, lane, want, varies, entrants, learned } = inputs;
-  const hasWish = Object.values(want).some((wish) => wish !== undefined);
+  const hasWish = wishes(want);
   const records = [...new Set(entrants.map(({ ball }) => ball))];
   const rolled = await rollAll(inputs, records, options, hasWish);
   const [first] = rolled as [RolledOnBall, ...RolledOnBall[]];

@@ -175,6 +175,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
           readings: [...order.ids],
           difference: best.confidence.overMiddle,
           rival: rivalOf(layouts, middleAnswer),
+          hasWish: order.hasWish,
           scatter,
           ties: ties(
             { layout: first.layout, outcome: first.nominal },

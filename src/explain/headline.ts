@@ -8,12 +8,17 @@ type HeadlineFacts = Omit<Extract<Headline, { code: 'usual-as-good' }>['params']
   readonly difference: LayoutDifference | null;
   /** What is ahead of the usual where that is the first, but finds the gutter more often; null of all else. */
   readonly rival: Omit<Extract<Headline, { code: 'usual-arrives-more' }>['params'], 'usual'> | null;
+  readonly hasWish: boolean;
 };
 
 /** How the first layout compares with the usual one. The size of the difference decides before its certainty does. */
-export function headline({ difference, rival, ...facts }: HeadlineFacts, practiceWeight: number): Headline {
+export function headline(
+  { difference, rival, hasWish, ...facts }: HeadlineFacts,
+  practiceWeight: number,
+): Headline {
   const { usual, ties, of } = facts;
   if (!difference && rival) return { code: 'usual-arrives-more', params: { usual, ...rival } };
+  if (!difference && !hasWish) return { code: 'nothing-asked', params: { usual } };
   if (!difference) return { code: 'is-the-usual', params: { usual, ties, of } };
   const params = { ...facts, difference };
   const { weighed, physics, practice } = difference;

@@ -1,5 +1,5 @@
 import { INCH, to } from '../base/units.js';
-import { type Want, wishedIds } from '../records/schemas/want.js';
+import { hasWish, type Want, wishedIds } from '../records/schemas/want.js';
 import type { Setting } from '../simulate/setting.js';
 import { markClearanceIn } from './candidates/candidates.js';
 import type { OrderRules } from './order.js';
@@ -14,6 +14,7 @@ export const orderRules = (
   { ball, practiceWeight }: Pick<Setting, 'ball' | 'practiceWeight'>,
 ): OrderRules => ({
   ids: wishedIds(want),
+  hasWish: hasWish(want),
   scatter,
   byPractice: voices && practiceWeight > 0 ? voices.beliefs.byPractice : () => 0,
   clearanceIn: ({ layout, nominal }) =>

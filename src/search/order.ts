@@ -1,6 +1,7 @@
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { WISHED_IDS, type WishedId } from '../records/schemas/reaction-numbers.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
+import { keyOf } from './candidates/candidates.js';
 import { layoutsApart, pickDiffering } from './candidates/pick-differing.js';
 import { ARRIVES_ALIKE, meanDifferences, shareAbove } from './scoring/world-statistics.js';
 import type { LayoutOutcomes } from './simulate-layouts.js';
@@ -8,8 +9,9 @@ import { type Sizes, visibility } from './visibility.js';
 
 /** The rules by which layouts are ordered beyond their scores. */
 export interface OrderRules {
-  /** The numbers that are wished for. */
+  /** The numbers that are wished for; all that can be where nothing is. */
   readonly ids: readonly WishedId[];
+  readonly hasWish: boolean;
   /** Standard deviation of the bowler's shots. */
   readonly scatter: Sizes;
   /** Score by practice alone; the same for all where practice has no weight. */
@@ -41,7 +43,8 @@ const NEARNESS_ALIKE = 0.25;
  * decides, except among layouts that tie with the leader: within a point of its score, and with no difference that a person would see.
  * These are ordered by how many of the others they are ahead of in most worlds, then by practice, then by nearness to the usual layout,
  * then by clearance from holes. In most worlds the first layout is behind neither the usual one nor, among those that reach the pins
- * about as often, its runner-up.
+ * about as often, its runner-up. Where no reaction is wished for, all else being a matter of taste, the usual layout leads if it is within a point
+ * of the best.
  *
  * @returns only layouts that differ from one another
  */
@@ -65,6 +68,9 @@ export function inOrder(
     ...arriving.filter((row) => !tied.includes(row)),
     ...others,
   ];
+  const usual = arriving.find(({ layout }) => keyOf(layout) === keyOf(middle.layout));
+  if (!rules.hasWish && usual && leader.worlds.meanScore - usual.worlds.meanScore <= SCORE_ALIKE)
+    return differing([usual, ...order.filter((row) => row !== usual)]);
   return withSureFirst(order, arriving, middle);
 }
 

@@ -29,6 +29,8 @@ export interface ScoredCache {
   get(layout: LayoutNumbers): ScoredOutcomes | undefined;
   readonly known: () => readonly { readonly layout: LayoutNumbers; readonly worlds: ScoredOutcomes }[];
   readonly middle: NominalShot;
+  /** Whether the usual middle layout reaches the pins, world by world; it is marked exactly there. */
+  readonly middleArrives: readonly boolean[];
   /** What the wishes aim for in each world, shifted by its luck. */
   readonly targets: readonly (readonly Target[])[];
 }
@@ -67,6 +69,7 @@ export async function cacheOutcomes({
     })),
   );
   const known = new Map<string, Row>();
+  const middleArrives = luck.map(({ shot }) => shot === 'pins');
   const middle: NominalShot = { layout: MIDDLE_LAYOUT, outcome: atNominal };
   let shots = luck.length;
 
@@ -129,6 +132,7 @@ export async function cacheOutcomes({
             .sort(([a], [b]) => (a < b ? -1 : 1))
             .map(([, { layout }]) => ({ layout, worlds: scored(layout)! })),
         middle,
+        middleArrives,
         targets,
       };
     },
@@ -150,6 +154,7 @@ export async function cacheOutcomes({
         known: () =>
           [...asked.values()].map(({ layout, worlds }) => ({ layout, worlds: scored(layout, worlds)! })),
         middle,
+        middleArrives,
         targets,
       };
     },

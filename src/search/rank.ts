@@ -1,11 +1,14 @@
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
+import type { LayoutNumbers } from '../records/text/layout-text.js';
 import type { Setting } from '../simulate/setting.js';
 import { keyOf } from './candidates/candidates.js';
 import { objections } from './candidates/constraints.js';
+import type { NominalShot } from './candidates/nominal-shots.js';
 import { pickDiffering } from './candidates/pick-differing.js';
 import { inOrder, type OrderRules } from './order.js';
 import { controlVariates } from './scoring/control-variates.js';
 import type { KnownValue } from './scoring/krige.js';
+import { arrivesAlike } from './scoring/world-statistics.js';
 import type { Found, SearchResult } from './search.js';
 import { type LayoutOutcomes, simulateLayouts } from './simulate-layouts.js';
 
@@ -59,10 +62,16 @@ async function advance(
   const bestFirst = (): { order: readonly Found[]; known: readonly KnownValue[] } => {
     const met = cache.known();
     if (met.length === 0) return { order: list, known: [] };
-    const { leader, rows } = controlVariates(met, controlScores);
+    const arriving = met.filter((row) => arrivesAlike(row.worlds, cache.middleArrives));
+    const { leader, rows } = controlVariates(arriving.length > 0 ? arriving : met, controlScores);
+    const arrives = likelyArrives(list, met, arriving, cache.middle);
     const values = new Map(rows.map(({ layout, value }) => [keyOf(layout), leader.worlds.meanScore + value]));
-    const standsAt = (row: Found): number => (hasMet(row) ? values.get(keyOf(row.layout))! : row.expected);
-    return { order: [...list].sort((a, b) => standsAt(b) - standsAt(a)), known: rows };
+    const standsAt = (row: Found): number =>
+      (hasMet(row) ? values.get(keyOf(row.layout)) : undefined) ?? row.expected;
+    const order = [...list].sort(
+      (a, b) => Number(arrives(b)) - Number(arrives(a)) || standsAt(b) - standsAt(a),
+    );
+    return { order, known: rows };
   };
   for (let look = 0; look < LOOKS; look++) {
     const { order, known } = bestFirst();
@@ -71,6 +80,27 @@ async function advance(
     await cache.roll(lacking, worlds);
   }
   return bestFirst().order.filter(hasMet);
+}
+
+/**
+ * Which layouts reach the pins about as often as the usual one. What has met no world is taken to if its nominal path
+ * stays as far from the gutter as one of those that do.
+ */
+function likelyArrives(
+  list: readonly Found[],
+  met: readonly { readonly layout: LayoutNumbers }[],
+  arriving: readonly { readonly layout: LayoutNumbers }[],
+  middle: NominalShot,
+): (row: Found) => boolean {
+  const keys = (rows: readonly { readonly layout: LayoutNumbers }[]): Set<string> =>
+    new Set(rows.map(({ layout }) => keyOf(layout)));
+  const [known, alike] = [keys(met), keys(arriving)];
+  const widest = ({ outcome }: NominalShot): number => outcome.reaction.breakpointX;
+  const farthest = Math.max(
+    widest(middle),
+    ...list.filter(({ layout }) => alike.has(keyOf(layout))).map(widest),
+  );
+  return (row) => (known.has(keyOf(row.layout)) ? alike.has(keyOf(row.layout)) : widest(row) <= farthest);
 }
 
 /** The layouts of a list, best first, that may be as good as the leader by the worlds met so far; at least `least`, at most `most`. */

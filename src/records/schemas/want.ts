@@ -30,8 +30,11 @@ export const wantSchema = z
 
 export type Want = z.infer<typeof wantSchema>;
 
+const wished = (want: Want): readonly WishedId[] =>
+  WISHES.filter((wish) => want[wish] !== undefined).map((wish) => NUMBER_OF_WISH[wish]);
+
+/** Whether any reaction is wished for. */
+export const hasWish = (want: Want): boolean => wished(want).length > 0;
+
 /** The reaction numbers that are wished for; all that can be when there is no wish. */
-export function wishedIds(want: Want): readonly WishedId[] {
-  const wished = WISHES.filter((wish) => want[wish] !== undefined).map((wish) => NUMBER_OF_WISH[wish]);
-  return wished.length > 0 ? wished : WISHED_IDS;
-}
+export const wishedIds = (want: Want): readonly WishedId[] => (hasWish(want) ? wished(want) : WISHED_IDS);

@@ -15,7 +15,7 @@ export function sureText(
   best: RankedLayout,
   units: Units,
 ): string {
-  if (headline.code === 'is-the-usual' || headline.code === 'usual-arrives-more') return say(headline, units);
+  if (!best.confidence.overMiddle) return say(headline, units); // it is the usual
   const { beatsMiddle, worlds } = best.confidence;
   const aim = targets.length > 0 ? 'the wish' : 'the best entry angles';
   return `Nearer to ${aim} than the usual ${middle.text} in ${percent(beatsMiddle)} of 100 tries (${worlds} simulated).`;

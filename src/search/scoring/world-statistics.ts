@@ -23,6 +23,19 @@ export interface ScoredOutcomes {
 /** Layouts that reach the pins less often than the usual middle one by more than this share of worlds come after the others. */
 export const ARRIVES_ALIKE = 0.03;
 
+/** Beside that, the share that this many worlds make is left to chance: where few were met, one lost ball decides nothing. */
+const LEFT_TO_CHANCE = 1.5;
+
+/** Whether a layout reaches the pins about as often as the usual middle one in the worlds that it has met. */
+export function arrivesAlike(
+  { scores, arrives }: ScoredOutcomes,
+  middleArrives: readonly boolean[],
+): boolean {
+  const met = scores.length;
+  const usual = middleArrives.slice(0, met).filter(Boolean).length / met;
+  return arrives >= usual - Math.max(ARRIVES_ALIKE, LEFT_TO_CHANCE / met);
+}
+
 /** Scores what one layout does over worlds against the targets of each world. */
 export function scoredOutcomes(
   outcomes: readonly Outcome[],

@@ -27,6 +27,7 @@ const rival = { layout: z.string(), ahead: n, gutterShare: n };
 /** What the answer comes to: how the first layout stands to the usual one, by its size before its certainty. */
 const shapes = {
   'is-the-usual': { usual: z.string(), ties: n, of: n },
+  'nothing-asked': { usual: z.string() },
   'usual-arrives-more': { usual: z.string(), usualGutterShare: n, ...rival },
   'usual-as-good': found,
   'practice-sees-more': found,

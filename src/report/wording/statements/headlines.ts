@@ -11,6 +11,9 @@ type Found = Headlines['usual-as-good'];
 export const HEADLINES: Wording<Headlines> = {
   'is-the-usual': ({ usual, ties, of }) =>
     `Drill the usual ${usual}: no other layout is ahead of it in most simulated tries. ${tiesText(ties, of)}`,
+  'nothing-asked': ({ usual }) =>
+    `Drill the usual ${usual}: you asked for no particular reaction, and no layout enters the pocket at a clearly better angle. ` +
+    'Say how the ball should hook, and layouts differ.',
   'usual-arrives-more': ({ usual, usualGutterShare, layout, ahead, gutterShare }) =>
     `Drill the usual ${usual}: ${layout} is ahead of it in ${percent(ahead)} of 100 simulated tries, but does not reach the pins ` +
     `in ${percent(gutterShare)} of 100; the usual does not in ${percent(usualGutterShare)}.`,
