@@ -7,7 +7,7 @@ import type { CompareAnswer, CompareRow, Varied } from '../records/answers/compa
 import { type Ball, ballRecord } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
-import { hasWish as wishes, type Want } from '../records/schemas/want.js';
+import { type Want, hasWish as wishes } from '../records/schemas/want.js';
 import { VERSION } from '../records/shared/version.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { pairedScores, physicalTargets, type RolledInWorlds } from '../search/paired-scores.js';

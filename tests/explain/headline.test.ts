@@ -26,6 +26,7 @@ const factsWith = (difference: LayoutDifference | null, ahead: number) => ({
   readings: ['hookStartFt' as const, 'totalHookBoards' as const],
   difference,
   rival: null,
+  hasWish: true,
   scatter,
   ties: 12,
   of: 300,
@@ -48,8 +49,8 @@ describe('headline', () => {
   ] as const)(
     'weighed $weighed, by physics $physics, by practice $practice, ahead in $ahead, weight $weight: $code',
     ({ weighed, physics, practice, ahead, weight, code }) => {
-      const { rival, ...facts } = factsWith(differenceOf(weighed, physics, practice), ahead);
-      expect(headline({ ...facts, rival }, weight)).toEqual({ code, params: facts });
+      const { rival, hasWish, ...facts } = factsWith(differenceOf(weighed, physics, practice), ahead);
+      expect(headline({ ...facts, rival, hasWish }, weight)).toEqual({ code, params: facts });
     },
   ); // biome-ignore format: one row a case
 
@@ -68,6 +69,15 @@ describe('headline', () => {
       code: 'is-the-usual',
       params: { usual: '50 x 4 1/2 x 35', ties: 12, of: 300 },
     });
+  });
+
+  test('the usual layout where nothing was asked for: that is said, and what to do', () => {
+    expect(headline({ ...factsWith(null, 0.5), hasWish: false }, 0.5)).toEqual({
+      code: 'nothing-asked',
+      params: { usual: '50 x 4 1/2 x 35' },
+    });
+    const difference = differenceOf('seen', 'seen', 'unseen');
+    expect(headline({ ...factsWith(difference, 0.95), hasWish: false }, 0.5).code).toBe('seen-and-sure');
   });
 
   const any = fc.constantFrom(...VISIBILITIES);

@@ -10,6 +10,7 @@ import { layoutAt, type MadeUp, rowOf } from '../support/outcomes.js';
 
 const rules: OrderRules = {
   ids: ['hookStartFt'],
+  hasWish: true,
   scatter: { hookStartFt: 1, sharpnessDegPerFt: 1, totalHookBoards: 1 },
   byPractice: () => 0,
   clearanceIn: () => 1,
@@ -65,6 +66,18 @@ describe('inOrder', () => {
       b: rowOf(LAYOUTS[1], [null, null, 60, 60], { hookStartFt: 42 }),
     };
     expect(namesOf(inOrder(Object.values(rows), usual(evenly(40, 4)), rules), rows)).toBe('b a');
+  });
+
+  test('where no reaction is wished for, the usual leads if it is within a point of the best', () => {
+    const ahead = (by: number) => rowOf(LAYOUTS[0], evenly(60 + by), { hookStartFt: 45 });
+    const middle = usual(evenly(60), { hookStartFt: 39 });
+    const first = (by: number, hasWish: boolean): LayoutOutcomes =>
+      inOrder([ahead(by), middle], middle, { ...rules, hasWish })[0];
+    expect(first(0.9, false)).toBe(middle);
+    expect(first(1.1, false)).not.toBe(middle);
+    expect(first(0.9, true)).not.toBe(middle);
+    const lost = rowOf(MIDDLE_LAYOUT, [...evenly(60, 10), ...Array.from({ length: 10 }, () => null)]);
+    expect(inOrder([ahead(0.9)], lost, { ...rules, hasWish: false })).toHaveLength(1);
   });
 
   describe('layouts that nobody could tell from the leader', () => {

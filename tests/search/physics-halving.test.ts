@@ -103,6 +103,7 @@ function engine() {
       },
       known: () => [...met.values()].map((row) => ({ layout: row.layout, worlds: scoredRow(row) })),
       middle: { layout: layouts[0], outcome },
+      middleArrives: [],
       targets: [],
       shots: () => shots,
     },

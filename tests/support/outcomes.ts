@@ -1,5 +1,6 @@
 import { BOARD } from '../../src/base/constants.js';
 import { DEGREE, FOOT, from, INCH } from '../../src/base/units.js';
+import { boardToX } from '../../src/motion/lane/boards.js';
 import type { LayoutNumbers } from '../../src/records/text/layout-text.js';
 import { scoresAtPins } from '../../src/search/scoring/world-statistics.js';
 import type { LayoutOutcomes } from '../../src/search/simulate-layouts.js';
@@ -15,6 +16,7 @@ export interface MadeUp {
   readonly rollStartFt?: number;
   readonly flareIn?: number;
   readonly entryAngleDeg?: number;
+  readonly breakpointBoard?: number;
   readonly shot?: Outcome['shot'];
 }
 
@@ -34,6 +36,7 @@ export const outcomeOf = ({
   rollStartFt = 50,
   flareIn = 4,
   entryAngleDeg = 5,
+  breakpointBoard = 8,
   shot = 'pins',
 }: MadeUp = {}): Outcome =>
   ({
@@ -47,6 +50,7 @@ export const outcomeOf = ({
       sharpness: from(sharpnessDegPerFt, DEGREE / FOOT),
       totalHook: from(totalHookBoards, BOARD),
       entryAngle: from(entryAngleDeg, DEGREE),
+      breakpointX: boardToX(breakpointBoard),
       flare: from(flareIn, INCH),
     },
   }) as Outcome;

@@ -19,7 +19,7 @@ const params = {
   of: 212,
 };
 const sentence = (
-  code: Exclude<Headline['code'], 'is-the-usual' | 'usual-arrives-more'>,
+  code: Exclude<Headline['code'], 'is-the-usual' | 'nothing-asked' | 'usual-arrives-more'>,
   units = UNITS.trade,
 ): string => say({ code, params }, units);
 
@@ -27,8 +27,15 @@ describe('headlines: the size before the certainty, in the units asked for', () 
   test('as good as the usual: by how little, beside the bowler’s own scatter, and what may decide', () => {
     expect(sentence('usual-as-good')).toBe(
       'The usual 50 x 4 1/2 x 35 is as good: you would not see the difference. This one is ahead of it in 87 of 100 simulated tries, but ' +
-        'only 1.0 ft later, 0.5 boards less; your shots vary by ±1.5 ft and ±2.1 boards. ' +
+        'only 1.3 ft later, 0.7 boards less; your shots vary by ±1.5 ft and ±2.1 boards. ' +
         '14 of 212 layouts tie: choose one that is easy to mark, keeps clear of the holes or has worked for you.',
+    );
+  });
+
+  test('as good as the usual, with a difference too small to show: that is said', () => {
+    const small = { ...params, difference: differs(0.001, 'unseen', 0) };
+    expect(say({ code: 'usual-as-good', params: small }, UNITS.trade)).toContain(
+      'simulated tries, but only in what is too small to show; your shots vary',
     );
   });
 
@@ -85,6 +92,13 @@ describe('headlines: the size before the certainty, in the units asked for', () 
     expect(say({ code: 'usual-arrives-more', params }, UNITS.trade)).toBe(
       'Drill the usual 50 x 4 1/2 x 35: 20 x 2 3/4 x 20 is ahead of it in 100 of 100 simulated tries, but does not reach ' +
         'the pins in 12 of 100; the usual does not in 6.',
+    );
+  });
+
+  test('the usual layout where nothing was asked for', () => {
+    expect(say({ code: 'nothing-asked', params: { usual: '50 x 4 1/2 x 35' } }, UNITS.trade)).toBe(
+      'Drill the usual 50 x 4 1/2 x 35: you asked for no particular reaction, and no layout enters the pocket at a clearly better angle. ' +
+        'Say how the ball should hook, and layouts differ.',
     );
   });
 

@@ -2,7 +2,7 @@ import type { Headlines } from '../../../records/answers/statements/headlines.js
 import { PROBABLY } from '../../../records/schemas/sureness.js';
 import type { Units } from '../../text/display-units.js';
 import { percent } from '../../text/figures.js';
-import { scatterText, sizeText } from './size-text.js';
+import { NOTHING, scatterText, sizeText } from './size-text.js';
 import type { Wording } from './wording.js';
 
 type Found = Headlines['usual-as-good'];
@@ -18,8 +18,8 @@ export const HEADLINES: Wording<Headlines> = {
     `Drill the usual ${usual}: ${layout} is ahead of it in ${percent(ahead)} of 100 simulated tries, but does not reach the pins ` +
     `in ${percent(gutterShare)} of 100; the usual does not in ${percent(usualGutterShare)}.`,
   'usual-as-good': (found, units) =>
-    `The usual ${found.usual} is as good: you would not see the difference. This one is ahead of it in ${tries(found)}, but only ` +
-    `${ofPhysics(found, units)}; ${shotsText(found, units)}. ${tiesText(found.ties, found.of)}`,
+    `The usual ${found.usual} is as good: you would not see the difference. This one is ahead of it in ${tries(found)}, but ` +
+    `${littleText(ofBoth(found, units))}; ${shotsText(found, units)}. ${tiesText(found.ties, found.of)}`,
   'practice-sees-more': (found, units) =>
     `Ahead of the usual ${found.usual} in ${tries(found)}. By physics you would not see the difference (${ofPhysics(found, units)}; ` +
     `${shotsText(found, units)}). If practice is right, it is ${sizeText(found.difference.practice.size, found.readings, units)}.`,
@@ -42,6 +42,9 @@ const ofPhysics = ({ difference, readings }: Found, units: Units): string =>
 
 const ofBoth = ({ difference, readings }: Found, units: Units): string =>
   sizeText(difference.weighed.size, readings, units);
+
+const littleText = (size: string): string =>
+  size === NOTHING ? 'only in what is too small to show' : `only ${size}`;
 
 const shotsText = ({ scatter, readings }: Found, units: Units): string =>
   `your shots vary by ${scatterText(scatter, readings, units)}`;
