@@ -63,7 +63,7 @@ export async function problemScorer(
   nominal: readonly NominalShot[],
   setting: Setting,
   { model, card }: { readonly model: ReactionModel; readonly card: ModelCard },
-  surveyed?: number,
+  surveyed = layouts.length,
 ): Promise<ProblemScorer | { readonly why: RegressionNotice }> {
   const { problem, evaluator, progress, budget } = setting;
   const { survey } = budget;
@@ -105,6 +105,7 @@ export async function problemScorer(
   const lines = layoutLines(
     known.filter(({ deviations }) => deviations === undisturbed),
     layouts.map((layout) => toLayout(layout, radius)),
+    surveyed,
     survey.sample,
     problem.ball.pap_B,
   );
