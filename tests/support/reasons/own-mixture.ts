@@ -19,6 +19,7 @@ import type { Target } from '../../../src/search/scoring/target.js';
 import { POCKET_BOARD } from '../../../src/simulate/pocket.js';
 import type { Setting } from '../../../src/simulate/setting.js';
 import { simulator } from '../../../src/simulate/simulator.js';
+import type { MixedBall } from '../../../src/simulate/unreal/mixed-ball.js';
 import { NOMINAL_SURFACE } from '../../../src/simulate/worlds/assumed-surface.js';
 import { frictionOf } from '../../../src/simulate/worlds/friction-of.js';
 
@@ -60,8 +61,7 @@ export function ownMixtures({ problem }: Pick<Setting, 'problem'>, targets: read
       freshSurface: { bandWidth, carriedShare: carriesOil ? carriedShare : 0, wornPerPass },
     };
     const marked = (layout: LayoutNumbers): Layout => toLayout(layout, radius);
-    const finish = grit === problem.grit ? 'own' : 'usual';
-    const played = { centreOf: marked(centreOf), inertiaOf: marked(inertiaOf), carriesOil, finish } as const;
+    const played: MixedBall = { centreOf: marked(centreOf), inertiaOf: marked(inertiaOf), carriesOil, grit };
     const { launch } = engine.mixed(played);
     const ends = [0, Math.PI].map((spinPhase) =>
       rollShot(body, { ...release, spinPhase }, launch, surface, settings),
