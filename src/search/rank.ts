@@ -43,7 +43,14 @@ export async function finals(
   const finalists = await advance(result, ahead, worlds, (order, known) =>
     union(hardToTell(order, known, final), pickDiffering(order, count)),
   );
-  return simulateLayouts(finalists, cache, setting);
+  const arriving = finalists.filter(({ layout }) => arrivesAlike(cache.get(layout)!, cache.middleArrives));
+  if (pickDiffering(arriving, count).length === count) return simulateLayouts(finalists, cache, setting);
+  // all worlds show that too few of them reach the pins as often as the usual: others may
+  const others = found.filter(({ layout }) => !cache.get(layout));
+  const more = await advance(result, [...finalists, ...others], worlds, (order) =>
+    pickDiffering(order, count),
+  );
+  return simulateLayouts(more, cache, setting);
 }
 
 /**
@@ -95,12 +102,15 @@ function likelyArrives(
   const keys = (rows: readonly { readonly layout: LayoutNumbers }[]): Set<string> =>
     new Set(rows.map(({ layout }) => keyOf(layout)));
   const [known, alike] = [keys(met), keys(arriving)];
+  const isIn = (keys: ReadonlySet<string>, { layout }: Found): boolean => keys.has(keyOf(layout));
   const widest = ({ outcome }: NominalShot): number => outcome.reaction.breakpointX;
-  const farthest = Math.max(
-    widest(middle),
-    ...list.filter(({ layout }) => alike.has(keyOf(layout))).map(widest),
-  );
-  return (row) => (known.has(keyOf(row.layout)) ? alike.has(keyOf(row.layout)) : widest(row) <= farthest);
+  const within = Math.max(widest(middle), ...list.filter((row) => isIn(alike, row)).map(widest));
+  const beyond = list
+    .filter((row) => isIn(known, row) && !isIn(alike, row))
+    .map(widest)
+    .filter((x) => x > within);
+  const limit = beyond.length > 0 ? (within + Math.min(...beyond)) / 2 : within;
+  return (row) => (isIn(known, row) ? isIn(alike, row) : widest(row) <= limit);
 }
 
 /** The layouts of a list, best first, that may be as good as the leader by the worlds met so far; at least `least`, at most `most`. */

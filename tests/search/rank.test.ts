@@ -121,6 +121,21 @@ describe('finals', () => {
     expect(worldsMet(LAYOUTS[0])).toBe(10);
   });
 
+  test('where only the worlds of the final show that all find the gutter more often, others are rolled in their place', async () => {
+    const isWide = (layout: LayoutNumbers): boolean =>
+      LAYOUTS.indexOf(layout) >= 0 && LAYOUTS.indexOf(layout) < 9;
+    const { cache } = fakeCache((layout, world) =>
+      isWide(layout) && world >= 10 && world % 5 === 0 ? null : 80 - LAYOUTS.indexOf(layout) + luck(world),
+    );
+    const result = resultOf(inOrder, cache);
+    const found = result.found.map((row) => ({
+      ...row,
+      outcome: outcomeOf({ breakpointBoard: isWide(row.layout) ? 5 : 9 }),
+    }));
+    const { rows } = await finals({ ...result, found }, 2, setting);
+    expect(rows.slice(0, 2).map(({ layout }) => layout)).toEqual(LAYOUTS.slice(9, 11));
+  });
+
   test('looking again ends, though every one looked at disappoints', async () => {
     const { cache } = fakeCache((_, world) => 10 + luck(world));
     const { rows } = await ranking(inOrder, cache);

@@ -8,7 +8,7 @@ import type { Outcome } from '../../simulate/simulator.js';
 export interface LayoutLines {
   readonly basis: Float64Array;
   readonly angles: Float64Array;
-  /** Layouts to drill into each core, spread over all that are surveyed, and the fit over them. */
+  /** Layouts to drill into each core, spread over all that are asked about, and the fit over them. */
   readonly sample: readonly Layout[];
   readonly fit: LayoutFit;
 }
@@ -17,31 +17,24 @@ export interface LayoutLines {
  * The own lines of many layouts, fitted to those that physics found for some. Where physics may have found none, among layouts that end
  * in the gutter, the fit is kept within the angles found: it means little there, and must not run away.
  *
- * @param nominal   layouts with their own lines, spread over those that may be drilled
- * @param layouts   all that will be asked about
- * @param surveyed  how many of these, from the first on, are surveyed
- * @param sampled   how many of each kind a fit goes through
+ * @param nominal  layouts with their own lines, spread over those that may be drilled
+ * @param layouts  all that will be asked about
+ * @param sampled  how many of the first the fit goes through
  */
 export function layoutLines(
   nominal: readonly { readonly layout: Layout; readonly outcome: Outcome }[],
   layouts: readonly Layout[],
-  surveyed: number,
   sampled: number,
   pap_B: Vec3,
 ): LayoutLines {
   const known = spread(nominal, sampled);
   const angles = known.map(({ outcome }) => outcome.launch.angle);
   const [least, most] = [Math.min(...angles), Math.max(...angles)];
-  const basisOf = (some: readonly Layout[]): Float64Array => layoutBasis(some, pap_B);
-  const basis = basisOf(layouts);
-  const angleOf = fittedNumber(angles, layoutFit(basisOf(known.map(({ layout }) => layout))));
-  const sample = spread(layouts.slice(0, surveyed), sampled);
-  return {
-    basis,
-    angles: angleOf(basis).map((angle) => clamp(angle, least, most)),
-    sample,
-    fit: layoutFit(basisOf(sample)),
-  };
+  const sample = known.map(({ layout }) => layout);
+  const fit = layoutFit(layoutBasis(sample, pap_B));
+  const basis = layoutBasis(layouts, pap_B);
+  const angleOf = fittedNumber(angles, fit);
+  return { basis, angles: angleOf(basis).map((angle) => clamp(angle, least, most)), sample, fit };
 }
 
 /** At most `most` of a list, evenly over it. */

@@ -105,7 +105,6 @@ export async function problemScorer(
   const lines = layoutLines(
     known.filter(({ deviations }) => deviations === undisturbed),
     layouts.map((layout) => toLayout(layout, radius)),
-    surveyed,
     survey.sample,
     problem.ball.pap_B,
   );

@@ -70,7 +70,7 @@ function ready() {
       launch: { ...problem.launch, angle: problem.launch.angle + 0.002 * layout.valAngle },
     } as Outcome,
   }));
-  const lines = layoutLines(nominal, layouts, layouts.length, 60, problem.ball.pap_B);
+  const lines = layoutLines(nominal, layouts, 60, problem.ball.pap_B);
   return { problem, layouts, nominal, lines, worlds: worldFeatures(problem.launch.x, lines.angles) };
 }
 
@@ -243,7 +243,7 @@ describe('layoutLines', () => {
       outcome: { launch: { x: 0, angle: angleOf(layout) } } as Outcome,
     }));
     const others = layouts.map((layout) => ({ ...layout, pinToPap: layout.pinToPap - 0.03 }));
-    const { angles } = layoutLines(nominal, others, others.length, 40, problem.ball.pap_B);
+    const { angles } = layoutLines(nominal, others, 40, problem.ball.pap_B);
     const found = nominal.map(({ outcome }) => outcome.launch.angle);
     others.forEach((layout, i) => {
       const within = Math.min(Math.max(...found), Math.max(Math.min(...found), angleOf(layout)));
@@ -254,7 +254,7 @@ describe('layoutLines', () => {
   test('keep within the angles that physics found, however far from its layouts', () => {
     const { problem, layouts, nominal } = ready();
     const few = nominal.filter(({ layout }) => layout.drillingAngle < 0.6);
-    const { angles } = layoutLines(few, layouts, layouts.length, 60, problem.ball.pap_B);
+    const { angles } = layoutLines(few, layouts, 60, problem.ball.pap_B);
     const found = few.map(({ outcome }) => outcome.launch.angle);
     for (const angle of angles) {
       expect(angle).toBeGreaterThanOrEqual(Math.min(...found));
@@ -262,10 +262,10 @@ describe('layoutLines', () => {
     }
   });
 
-  test('drill layouts that lie evenly over those surveyed, all where they are few', () => {
+  test('go through layouts that lie evenly over those known, all where they are few', () => {
     const { problem, layouts, nominal } = ready();
-    const sampleOf = (surveyed: number) =>
-      layoutLines(nominal, layouts, surveyed, 20, problem.ball.pap_B).sample;
+    const sampleOf = (known: number) =>
+      layoutLines(nominal.slice(0, known), layouts, 20, problem.ball.pap_B).sample;
     expect(sampleOf(40)).toEqual(Array.from({ length: 20 }, (_, i) => layouts[2 * i]));
     expect(sampleOf(12)).toEqual(layouts.slice(0, 12));
   });
