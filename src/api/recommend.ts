@@ -73,8 +73,8 @@ export interface RecommendOptions extends SearchOptions {
  *   { top: 2, seed: 1, workers: 2 },
  * );
  * for (const { rank, text, score } of answer.layouts) console.log(`${rank}. ${text}: ${score.toFixed(0)} of 100`);
- * // → 1. 40 x 5 3/8 x 32: 88 of 100
- * // → 2. 50 x 3 3/4 x 57: 87 of 100
+ * // → 1. 50 x 5 x 44: 88 of 100
+ * // → 2. 45 x 5 5/8 x 22: 87 of 100
  */
 export async function recommend(
   { bowler, ball, lane, want, learned }: RecommendInputs,
