@@ -24,7 +24,7 @@ import type { Lane } from '../records/schemas/lane.js';
 import { BELIEFS, USUAL_PRACTICE_WEIGHT } from '../records/shared/beliefs.js';
 import { VERSION } from '../records/shared/version.js';
 import { findLine } from '../simulate/line.js';
-import { unaimedProblem } from '../simulate/shot-problem.js';
+import { type ShotProblem, unaimedProblem } from '../simulate/shot-problem.js';
 import { type RolledShot, simulator } from '../simulate/simulator.js';
 import { beliefChance } from '../simulate/worlds/belief-chance.js';
 import type { KnownScores } from '../simulate/worlds/draws.js';
@@ -160,22 +160,17 @@ function foretoldOf(
   const played = here
     ? here.model.launchAt(pointOf(log.unknowns, log.nights, log.fit.mean, log.nights.indexOf(here)))
     : findLine(problemWith(learned), layout).launch;
-  const launchIn = (known: KnownScores): Launch => {
+  const launchIn = (problem: ShotProblem): Launch => {
     if (!read) return played;
-    const problem = problemWith(known);
     const engine = simulator(problem);
     return launchOver(read, (sent) => boardAtArrows(engine.shot(layout, problem.worlds[0], sent), ball));
   };
-  const launch = launchIn(learned);
-  const predict = (known: KnownScores) =>
-    predictNight(
-      problemWith(known),
-      layout,
-      known,
-      { bowler: unsure, ball: logged.ball },
-      read ? asRead(launchIn(known), read.errors) : exactly(played),
-      seed,
-    );
+  const launch = launchIn(problemWith(learned));
+  const predict = (known: KnownScores) => {
+    const problem = problemWith(known);
+    const aim = read ? asRead(launchIn(problem), read.errors) : exactly(played);
+    return predictNight(problem, layout, known, { bowler: unsure, ball: logged.ball }, aim, seed);
+  };
   return {
     ball: logged.ball.name,
     lane: log.lane.name,

@@ -1,5 +1,4 @@
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
-import type { LayoutNumbers } from '../records/text/layout-text.js';
 import type { Setting } from '../simulate/setting.js';
 import { keyOf } from './candidates/candidates.js';
 import { objections } from './candidates/constraints.js';
@@ -69,9 +68,12 @@ async function advance(
   const bestFirst = (): { order: readonly Found[]; known: readonly KnownValue[] } => {
     const met = cache.known();
     if (met.length === 0) return { order: list, known: [] };
-    const arriving = met.filter((row) => arrivesAlike(row.worlds, cache.middleArrives));
+    const arrivals = new Map(
+      met.map(({ layout, worlds }) => [keyOf(layout), arrivesAlike(worlds, cache.middleArrives)]),
+    );
+    const arriving = met.filter(({ layout }) => arrivals.get(keyOf(layout)));
     const { leader, rows } = controlVariates(arriving.length > 0 ? arriving : met, controlScores);
-    const arrives = likelyArrives(list, met, arriving, cache.middle);
+    const arrives = likelyArrives(list, arrivals, cache.middle);
     const values = new Map(rows.map(({ layout, value }) => [keyOf(layout), leader.worlds.meanScore + value]));
     const standsAt = (row: Found): number =>
       (hasMet(row) ? values.get(keyOf(row.layout)) : undefined) ?? row.expected;
@@ -90,27 +92,23 @@ async function advance(
 }
 
 /**
- * Which layouts reach the pins about as often as the usual one. What has met no world is taken to if its nominal path
- * stays as far from the gutter as one of those that do.
+ * Which layouts reach the pins about as often as the usual one. A layout that has met no world is expected to if its nominal path keeps
+ * as far from the gutter as those that do, or lies no farther out than half-way to the next that does not.
+ *
+ * @param arrivals  by key, of those that have met worlds
  */
 function likelyArrives(
   list: readonly Found[],
-  met: readonly { readonly layout: LayoutNumbers }[],
-  arriving: readonly { readonly layout: LayoutNumbers }[],
+  arrivals: ReadonlyMap<string, boolean>,
   middle: NominalShot,
 ): (row: Found) => boolean {
-  const keys = (rows: readonly { readonly layout: LayoutNumbers }[]): Set<string> =>
-    new Set(rows.map(({ layout }) => keyOf(layout)));
-  const [known, alike] = [keys(met), keys(arriving)];
-  const isIn = (keys: ReadonlySet<string>, { layout }: Found): boolean => keys.has(keyOf(layout));
   const widest = ({ outcome }: NominalShot): number => outcome.reaction.breakpointX;
-  const within = Math.max(widest(middle), ...list.filter((row) => isIn(alike, row)).map(widest));
-  const beyond = list
-    .filter((row) => isIn(known, row) && !isIn(alike, row))
-    .map(widest)
-    .filter((x) => x > within);
-  const limit = beyond.length > 0 ? (within + Math.min(...beyond)) / 2 : within;
-  return (row) => (isIn(known, row) ? isIn(alike, row) : widest(row) <= limit);
+  const widestOf = (arrives: boolean): number[] =>
+    list.filter(({ layout }) => arrivals.get(keyOf(layout)) === arrives).map(widest);
+  const within = Math.max(widest(middle), ...widestOf(true));
+  const next = Math.min(...widestOf(false).filter((x) => x > within));
+  const limit = Number.isFinite(next) ? (within + next) / 2 : within;
+  return (row) => arrivals.get(keyOf(row.layout)) ?? widest(row) <= limit;
 }
 
 /** The layouts of a list, best first, that may be as good as the leader by the worlds met so far; at least `least`, at most `most`. */

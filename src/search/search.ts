@@ -246,23 +246,19 @@ async function bestByPractice(
   { byPractice }: ProblemBeliefs,
   rolled: NominalShots,
 ): Promise<NominalShot | null> {
-  const inOrder = <T extends { readonly layout: LayoutNumbers }>(some: readonly T[]): T[] =>
-    some
-      .map((each) => ({
-        each,
-        score: byPractice(each.layout),
-        apart: layoutsApart(each.layout, MIDDLE_LAYOUT),
-      }))
-      .sort((a, b) => b.score - a.score || a.apart - b.apart || byKey(a.each, b.each))
-      .map(({ each }) => each);
-  const order = inOrder(markable.map((layout) => ({ layout }))).map(({ layout }) => layout);
+  const order = markable
+    .map((layout) => ({ layout, score: byPractice(layout), apart: layoutsApart(layout, MIDDLE_LAYOUT) }))
+    .sort((a, b) => b.score - a.score || a.apart - b.apart || byKey(a, b))
+    .map(({ layout }) => layout);
+  const bestOf = (some: readonly LayoutNumbers[]): NominalShot | undefined =>
+    some.map((layout) => rolled.get(layout)).find((shot) => shot !== undefined);
   for (let time = 0; time < TIMES_TRIED; time++) {
     const some = order.slice(TRIED_AT_A_TIME * time, TRIED_AT_A_TIME * (time + 1));
     await rolled.roll(some);
-    const allowed = some.map((layout) => rolled.get(layout)).find((shot) => shot !== undefined);
-    if (allowed) return allowed;
+    const best = bestOf(some);
+    if (best) return best;
   }
-  return inOrder(rolled.allowed())[0] ?? null;
+  return bestOf(order) ?? null;
 }
 
 /** A list, followed by those others that are not in it. */

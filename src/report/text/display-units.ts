@@ -117,8 +117,8 @@ export const given = (value: number, { per }: Pick<DisplayUnit, 'per'>, digits =
   );
 
 /** The same with its unit: `15 lb`, `6.8 kg`. */
-export const givenWithUnit = (value: number, unit: DisplayUnit): string =>
-  `${given(value, unit)} ${unit.name}`;
+export const givenWithUnit = (value: number, unit: DisplayUnit, digits = GIVEN_DIGITS): string =>
+  `${given(value, unit, digits)} ${unit.name}`;
 
 /** A number with its unit behind it: `4 1/2 in`, `114 mm`. */
 export const withUnit = (value: number, { show, name }: DisplayUnit): string => `${show(value)} ${name}`;

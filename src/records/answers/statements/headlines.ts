@@ -21,14 +21,18 @@ const found = {
   of: n,
 };
 
-/** A layout that is ahead of the usual in most worlds, but finds the gutter more often. */
-const rival = { layout: z.string(), ahead: n, gutterShare: n };
-
 /** What the answer comes to: how the first layout stands to the usual one, by its size before its certainty. */
 const shapes = {
   'is-the-usual': { usual: z.string(), ties: n, of: n },
   'nothing-asked': { usual: z.string() },
-  'usual-arrives-more': { usual: z.string(), usualGutterShare: n, ...rival },
+  /** `layout` is ahead of the usual in most worlds, but finds the gutter more often. */
+  'usual-arrives-more': {
+    usual: z.string(),
+    usualGutterShare: n,
+    layout: z.string(),
+    ahead: n,
+    gutterShare: n,
+  },
   'usual-as-good': found,
   'practice-sees-more': found,
   'pull-apart': found,

@@ -1,5 +1,5 @@
 import type { Adjustments } from '../../../records/answers/statements/adjustments.js';
-import { given as asGiven } from '../../text/display-units.js';
+import { givenWithUnit } from '../../text/display-units.js';
 import type { Wording } from './wording.js';
 
 /** From this grit on a finish is a polish. */
@@ -19,7 +19,7 @@ export const ADJUSTMENTS: Wording<Adjustments> = {
   'another-drilled-ball': ({ id }) => `your ball ${id}`,
   refinish: ({ grit, insteadOf }) => `${finishText(grit)}, not ${finishText(insteadOf)}`,
   'speed-by': ({ mph }, { speed }) =>
-    `${asGiven(Math.abs(mph), speed, 2)} ${speed.name} ${mph > 0 ? 'faster' : 'slower'}`,
+    `${givenWithUnit(Math.abs(mph), speed, 2)} ${mph > 0 ? 'faster' : 'slower'}`,
   'plug-and-redrill': ({ layout }) => `plug, redrill ${layout}`,
 };
 

@@ -43,7 +43,7 @@ export const ASSUMPTIONS: Wording<Assumptions> = {
     'No sizes of the old grip are given, so it is taken to have had the usual fingertip sizes.',
   'rg-about-drilled-centre': () => 'RG is taken about the drilled ball’s centre of mass.',
   'ounce-is-moment': ({ leastTakenOz, mostTakenOz }, { ounce }) =>
-    `${ounce.name === 'oz' ? 'An ounce of static weight' : 'Static weight'} is moment over radius: a fingertip drilling takes ${given(leastTakenOz, ounce, 2)} to ${given(mostTakenOz, ounce, 2)} ${ounce.name} of top weight off, as common practice says, before a slug and inserts put some back. Comparing halves reads 8/3 as much.`,
+    `${ounce.name === 'oz' ? 'An ounce of static weight' : 'Static weight'} is moment over radius: a fingertip drilling takes ${given(leastTakenOz, ounce, 2)} to ${givenWithUnit(mostTakenOz, ounce, 2)} of top weight off, as common practice says, before a slug and inserts put some back. Comparing halves reads 8/3 as much.`,
   'ounce-is-difference': (_, { ounce }) =>
     `${ounce.name === 'oz' ? 'An ounce of static weight' : 'Static weight'} is the difference between two halves of the ball.`,
 

@@ -1,5 +1,5 @@
 import type { NoLineReasons, Remedies } from '../../../records/answers/statements/no-line.js';
-import { given } from '../../text/display-units.js';
+import { givenWithUnit } from '../../text/display-units.js';
 import { decimals, degrees } from '../../text/figures.js';
 import type { Wording } from './wording.js';
 
@@ -32,7 +32,7 @@ export const REMEDIES: Wording<Remedies> = {
   'another-finish': ({ grit, insteadOf, ...line }) =>
     `Cover finished at ${grit} grit instead of ${insteadOf}: ${lineText(line)}`,
   'another-speed': ({ byMph, ...line }, { speed }) =>
-    `${given(Math.abs(byMph), speed, 2)} ${speed.name} ${byMph > 0 ? 'faster' : 'slower'}: ${lineText(line)}`,
+    `${givenWithUnit(Math.abs(byMph), speed, 2)} ${byMph > 0 ? 'faster' : 'slower'}: ${lineText(line)}`,
 };
 
 const lineText = ({ laydownBoard, launchAngleDeg }: Remedies['another-laydown-board']): string =>
