@@ -43,6 +43,7 @@ const READ_AS: Readonly<Record<LastingCoordinate, ReadAs>> = {
   filmScale: { id: 'filmScale', of: ({ surface }) => surface.filmScale },
   lawShape: { id: 'lawShape', of: ({ surface }) => surface.lawShape },
   finishExponent: { id: 'finishExponent', of: ({ surface }) => surface.finishExponent },
+  finishOnDry: { id: 'finishOnDry', of: ({ surface }) => surface.finishOnDry },
   carriedShare: { id: 'carriedShare', of: ({ surface }) => surface.carriedShare },
   wornPerPass: { id: 'wornPerPass', of: ({ surface }) => surface.wornPerPass },
   bandWidth: { id: 'bandWidthIn', of: ({ surface }) => to(surface.bandWidth, INCH) },

@@ -82,7 +82,7 @@ export function lastingUnknowns(
   return LASTING.filter((what) => {
     if (what in RELEASE) return (uncertainty[RELEASE[what as keyof typeof RELEASE]] ?? 0) > 0;
     if (what === 'burnPerGame' || what === 'carriedDown') return hasGames;
-    return what !== 'finishExponent' || hasFinish;
+    return hasFinish || (what !== 'finishExponent' && what !== 'finishOnDry');
   });
 }
 

@@ -55,10 +55,11 @@ describe('frictionOf', () => {
     expect(filmScale).toBe(NOMINAL_SURFACE.filmScale);
   });
 
-  test('a finish moves friction on oil and on dry boards by one power law', () => {
+  test('a finish moves friction on oil by a power law, and on dry boards by a share of that power', () => {
     const [coarse, fine] = [500, 4000].map((grit) => frictionOf(lane, grit, NOMINAL_SURFACE));
     expect(coarse.oiled / fine.oiled).toBeCloseTo(8 ** NOMINAL_SURFACE.finishExponent, 12);
-    expect(coarse.dry / fine.dry).toBeCloseTo(8 ** NOMINAL_SURFACE.finishExponent, 12);
+    const onDry = NOMINAL_SURFACE.finishExponent * NOMINAL_SURFACE.finishOnDry;
+    expect(coarse.dry / fine.dry).toBeCloseTo(8 ** onDry, 12);
   });
 
   test('no ball exceeds the legal friction of 0.32 (secondary, USBC), nor is more slippery dry than oiled', () => {

@@ -121,7 +121,10 @@ export function variedUnknowns(
     {
       unknown: { code: 'lane-friction', params: { of: 'finish' } },
       field: null,
-      numbers: (ball.surfaceGrit ?? USUAL_GRIT) === REFERENCE_GRIT ? [] : friction('finishExponent'),
+      numbers:
+        (ball.surfaceGrit ?? USUAL_GRIT) === REFERENCE_GRIT
+          ? []
+          : [...friction('finishExponent'), ...ofSurface('finishOnDry')],
     },
     {
       unknown: { code: 'oil-on-rings', params: {} },

@@ -16,6 +16,7 @@ const LEARNED_NUMBER_IDS = [
   'filmScale',
   'lawShape',
   'finishExponent',
+  'finishOnDry',
   'carriedShare',
   'wornPerPass',
   'bandWidthIn',

@@ -32,6 +32,7 @@ const NUMBERS: Readonly<Record<LearnedNumberId, Shown>> = {
   filmScale: bare('oil film the ball grips through', 1, 'units'),
   lawShape: bare('grip left in thick oil', 1),
   finishExponent: bare('what a finer finish takes off', 2),
+  finishOnDry: bare('share of it when dry', 1),
   carriedShare: bare('oil that a ring keeps', 0, '%', 100),
   wornPerPass: bare('oil that a turn takes off it', 0, '%', 100),
   bandWidthIn: { name: 'width of an oil ring', unit: ({ fineTape }) => fineTape },

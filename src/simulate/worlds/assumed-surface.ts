@@ -11,8 +11,10 @@ export interface AssumedSurface {
   readonly filmScale: number;
   /** How friction falls in thick oil (`law-shape.ts`): 0 as an exponential, 1 as a hyperbola, which still grips. */
   readonly lawShape: number;
-  /** How fast friction falls with a finer finish, on oil and on dry boards alike: friction ∝ grit^−exponent. */
+  /** How fast friction on oil falls with a finer finish: friction ∝ grit^−exponent. */
   readonly finishExponent: number;
+  /** Share of that exponent with which friction on dry boards falls. */
+  readonly finishOnDry: number;
   /** Width of the oil band that a passing contact leaves on the ball, m. */
   readonly bandWidth: number;
   /** Share of the lane's film that a passing contact keeps. */
@@ -32,8 +34,8 @@ export const USUAL_FRICTION = { oiled: OILED, dry: DRY } as const;
 
 /**
  * The middle of every number. Friction and its uncertainty are those of `shared/friction.json`. The rest are assumptions of this project
- * without a published source: how oil on the ball's own rings lowers friction and wears off again, and how fast games wear a pattern
- * down. Logged shots narrow them.
+ * without a published source: how much less a finish counts on dry boards, how oil on the ball's own rings lowers friction and wears off
+ * again, and how fast games wear a pattern down. Logged shots narrow them.
  */
 export const NOMINAL_SURFACE: AssumedSurface = {
   frictionOiledFactor: 1,
@@ -41,6 +43,7 @@ export const NOMINAL_SURFACE: AssumedSurface = {
   filmScale: FILM_SCALE,
   lawShape: 0,
   finishExponent: FINISH_EXPONENT,
+  finishOnDry: 0.3,
   bandWidth: from(0.25, INCH),
   carriedShare: 0.15,
   wornPerPass: 0.3,
@@ -68,6 +71,7 @@ const frictionAt = (deviations: number) => {
 /** Ends of the assumed ranges; eight in ten draws of friction lie between them. */
 export const LOW_SURFACE: AssumedSurface = {
   ...frictionAt(-EIGHT_IN_TEN),
+  finishOnDry: 0,
   bandWidth: from(0.15, INCH),
   carriedShare: 0.05,
   wornPerPass: 0,
@@ -77,6 +81,7 @@ export const LOW_SURFACE: AssumedSurface = {
 
 export const HIGH_SURFACE: AssumedSurface = {
   ...frictionAt(EIGHT_IN_TEN),
+  finishOnDry: 0.7,
   bandWidth: from(0.4, INCH),
   carriedShare: 0.3,
   wornPerPass: 0.7,

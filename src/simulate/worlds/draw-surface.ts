@@ -39,6 +39,7 @@ export function drawSurface({ normal, within }: Draws): AssumedSurface {
     filmScale: NOMINAL_SURFACE.filmScale * filmScale,
     lawShape: exp(LAW_SHAPE_DEVIATION * normal('lawShape')) - 1,
     finishExponent: NOMINAL_SURFACE.finishExponent * finishExponent,
+    finishOnDry: between('finishOnDry'),
     bandWidth: between('bandWidth'),
     carriedShare: between('carriedShare'),
     wornPerPass: between('wornPerPass'),

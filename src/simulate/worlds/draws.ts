@@ -37,10 +37,11 @@ const COORDINATES = [
 export const DRAWN_COORDINATES = COORDINATES.length;
 
 /**
- * Errors in reading the aim, the shape of the friction law, and how far the means of a release lie from the numbers stated. They use the
+ * The finish on dry boards, errors in reading the aim, the shape of the friction law, and how far the means of a release lie from the numbers stated. They use the
  * last coordinates, so that the beliefs keep theirs.
  */
 const LAST = [
+  'finishOnDry',
   'laydownRead',
   'arrowsRead',
   'lawShape',

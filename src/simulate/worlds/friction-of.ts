@@ -11,7 +11,9 @@ const LEAST_FRICTION = 0.005;
 /**
  * Friction of a cover on a lane: on heavy oil and on dry boards, and the film scale between them.
  *
- * A coarser finish raises both by the same factor. **An assumption of flarewise: no measured law was found.**
+ * A coarser finish raises friction on oil, since its peaks reach through the film, and less so on dry boards, where the friction of solids
+ * hardly depends on how rough they are (Bowden & Tabor, The Friction and Lubrication of Solids, 1950: from memory). **Both powers of
+ * the grit are assumptions of flarewise: no measured law was found.**
  *
  * @param lane  at the reference finish
  * @param grit  the cover's finish
@@ -19,10 +21,12 @@ const LEAST_FRICTION = 0.005;
 export function frictionOf(
   lane: { readonly frictionOiled: number; readonly frictionDry: number },
   grit: number,
-  { frictionOiledFactor, frictionDryFactor, filmScale, finishExponent }: AssumedSurface,
+  { frictionOiledFactor, frictionDryFactor, filmScale, finishExponent, finishOnDry }: AssumedSurface,
 ): { readonly oiled: number; readonly dry: number; readonly filmScale: number } {
-  const finish = power(REFERENCE_GRIT / grit, finishExponent);
-  const dry = Math.min(GREATEST_FRICTION, lane.frictionDry * frictionDryFactor * finish);
-  const oiled = Math.min(dry, Math.max(LEAST_FRICTION, lane.frictionOiled * frictionOiledFactor * finish));
+  const coarser = REFERENCE_GRIT / grit;
+  const onOil = lane.frictionOiled * frictionOiledFactor * power(coarser, finishExponent);
+  const onDry = lane.frictionDry * frictionDryFactor * power(coarser, finishExponent * finishOnDry);
+  const dry = Math.min(GREATEST_FRICTION, onDry);
+  const oiled = Math.min(dry, Math.max(LEAST_FRICTION, onOil));
   return { oiled, dry, filmScale };
 }

@@ -33,6 +33,7 @@ export const LASTING = [
   'filmScale',
   'lawShape',
   'finishExponent',
+  'finishOnDry',
   'carriedShare',
   'wornPerPass',
   'bandWidth',
