@@ -120,10 +120,9 @@ export const judge = (
       shares: toBest.shares,
       causes: toBest.causes,
       marking,
-      levers: otherLevers(inputs, ball, layout, simulated.line.laydownBoard, result.targets, {
+      levers: otherLevers(inputs, setting, layout, simulated.line.laydownBoard, result.targets, {
         others: options.otherBalls ?? [],
         fitter: options.fitter,
-        budget,
       }),
       assumptions: allAssumptions(inputs, ball),
       cautions: cautionsFor(ball),

@@ -99,14 +99,13 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
     const after = runnerUp && inWords(runnerUp, factsOf(runnerUp));
     const levers = otherLevers(
       inputs,
-      ball,
+      setting,
       first.layout,
       answers[0].simulated.line.laydownBoard,
       result.targets,
       {
         others: options.otherBalls ?? [],
         fitter: options.fitter,
-        budget,
       },
     );
     const isMiddle = ({ layout }: LayoutOutcomes): boolean => keyOf(layout) === keyOf(MIDDLE_LAYOUT);

@@ -73,10 +73,9 @@ export const coachPair = (
         ? null
         : differences(voices, order.ids, scatter)(best.layout, MIDDLE_LAYOUT);
     const laydownBoard = xToBoard(best.nominal.launch.x);
-    const levers = otherLevers(inputs, setting.ball, best.layout, laydownBoard, result.targets, {
+    const levers = otherLevers(inputs, setting, best.layout, laydownBoard, result.targets, {
       ...options,
       others,
-      budget: setting.budget,
     });
     return {
       schema: 'flarewise/coach-pair/4',

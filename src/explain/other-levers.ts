@@ -1,6 +1,5 @@
 import { ln } from '../math/ln.js';
-import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
-import type { Budget } from '../prepare/budget.js';
+import { ballProblem } from '../prepare/ball-problem.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { LeverEffect } from '../records/answers/answer.js';
@@ -11,24 +10,28 @@ import { MOST_LAYDOWN_BOARD } from '../records/schemas/bowler.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { score } from '../search/scoring/score.js';
 import type { Target } from '../search/scoring/target.js';
+import { beliefEffects } from '../search/voices/belief-effects.js';
+import { expectedSizes } from '../search/voices/draw-beliefs.js';
+import { layoutQuantities } from '../search/voices/layout-quantities.js';
+import { believedOutcome } from '../search/voices/weighed-voice.js';
 import { findLine } from '../simulate/line.js';
 import { reactionAnswer } from '../simulate/reaction-answer.js';
-import type { RecommendInputs } from '../simulate/setting.js';
-import { unaimedProblem } from '../simulate/shot-problem.js';
+import type { RecommendInputs, Setting } from '../simulate/setting.js';
+import { type ShotProblem, unaimedProblem } from '../simulate/shot-problem.js';
 import { simulator } from '../simulate/simulator.js';
 
 /**
  * What else would change the reaction with the same layout: the cover's finish, the line, another ball.
  *
  * Each is one simulated shot in the nominal world, on the line that then brings the ball to the pocket, scored
- * against the same targets as the layouts. Changes with which no line reaches the pocket are left out.
+ * against the same targets as the layouts, with what the beliefs of practice add on average. Changes with which no line reaches the pocket
+ * are left out.
  *
- * @param own     the inputs' ball, made ready to drill
  * @param others  the person's other balls
  */
 export function otherLevers(
   inputs: RecommendInputs,
-  own: BallProblem,
+  { problem: asked, ball: own, budget, chanceOf }: Pick<Setting, 'problem' | 'ball' | 'budget' | 'chanceOf'>,
   numbers: LayoutNumbers,
   laydownBoard: number,
   targets: readonly Target[],
@@ -36,16 +39,17 @@ export function otherLevers(
     others,
     fitter,
     readyBall = ballProblem,
-    budget,
   }: {
     readonly others: readonly Ball[];
     readonly fitter?: CoreFitter | undefined;
     readonly readyBall?: typeof ballProblem | undefined;
-    readonly budget: Budget;
   },
 ): LeverEffect[] {
   const { bowler, ball, lane, learned } = inputs;
   const layout = toLayout(numbers, own.published.radius);
+  const quantitiesOf = (problem: ShotProblem) => layoutQuantities(problem, [numbers])(numbers);
+  const reference = quantitiesOf(asked);
+  const sizes = expectedSizes(chanceOf);
 
   const effect = (
     kind: LeverEffect['kind'],
@@ -58,7 +62,8 @@ export function otherLevers(
     const line = findLine(problem, layout);
     if (!line.reachesPocket) return [];
     const engine = simulator(problem);
-    const outcome = engine.read(engine.shot(layout, problem.worlds[0], line.launch));
+    const byPhysics = engine.read(engine.shot(layout, problem.worlds[0], line.launch));
+    const outcome = believedOutcome(byPhysics, beliefEffects(quantitiesOf(problem), reference), sizes);
     return [{ kind, change, score: score(outcome, targets), reaction: reactionAnswer(outcome) }];
   };
 

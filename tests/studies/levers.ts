@@ -142,7 +142,13 @@ export function levers(bowler: Bowler, layout: Case['layout'], balls: StudyBalls
       low: { ...base, alter: withSideWeight(-1) },
       high: { ...base, alter: withSideWeight(1) },
     },
-    made(base, 'finish 500 → 4000 grit', [...LATER, LESS_HOOK], { surfaceGrit: 500 }, { surfaceGrit: 4000 }),
+    made(
+      base,
+      'finish 500 → 4000 grit',
+      [...LATER, LESS_HOOK, SHARPER],
+      { surfaceGrit: 500 },
+      { surfaceGrit: 4000 },
+    ),
     thrown(
       'speed −1 → +1 mph',
       [...LATER, LESS_HOOK],

@@ -194,19 +194,24 @@ function surerTexts({ surer }: RecommendAnswer, units: Units): string[] {
 /** Levers named on the first screen. */
 const MOST_LEVERS = 2;
 
-/** Other changes that move what is wished for most, and by more than the bowler's shots vary. */
+/** Other changes that move what is wished for most, with the numbers that they move by more than the bowler's shots vary. */
 function strongerTexts(
   { levers, scatter, inputs }: RecommendAnswer,
   best: RankedLayout,
   units: Units,
 ): string[] {
   const ids = wishedIds(inputs.want);
-  const sizeOf = ({ reaction }: LeverEffect): Record<WishedId, number> =>
+  const sizeOf = (reaction: LeverEffect['reaction']): Record<WishedId, number> =>
     fromKeys(WISHED_IDS, (id) => reaction[id] - best.reaction[id]);
-  const strength = (lever: LeverEffect): number => overScatter(sizeOf(lever), scatter, ids);
   return levers
-    .filter((lever) => strength(lever) >= IN_A_GAME)
-    .sort((a, b) => strength(b) - strength(a))
+    .map(({ change, reaction }) => {
+      const size = sizeOf(reaction);
+      const strengthIn = (some: readonly WishedId[]): number => overScatter(size, scatter, some);
+      const seen = ids.filter((id) => strengthIn([id]) >= IN_A_GAME);
+      return { change, size, seen, strength: strengthIn(ids) };
+    })
+    .filter(({ seen }) => seen.length > 0)
+    .sort((a, b) => b.strength - a.strength)
     .slice(0, MOST_LEVERS)
-    .map((lever) => `${say(lever.change, units)}: ${sizeText(sizeOf(lever), ids, units)}`);
+    .map(({ change, size, seen }) => `${say(change, units)}: ${sizeText(size, seen, units)}`);
 }
