@@ -41,6 +41,7 @@ function frictionAssumption({
       dry: range(frictionDry, 'frictionDryFactor'),
       oiled: range(frictionOiled, 'frictionOiledFactor'),
       grit: REFERENCE_GRIT,
+      finishOnDry: { least: LOW_SURFACE.finishOnDry, most: HIGH_SURFACE.finishOnDry },
     },
   };
 }

@@ -40,7 +40,7 @@ const shapes = {
   'ounce-is-difference': {},
 
   'oil-on-ball': { carriedShare: range, bandWidthIn: range, mostWornPerPass: n },
-  friction: { dry: range, oiled: range, grit: n },
+  friction: { dry: range, oiled: range, grit: n, finishOnDry: range },
   'wear-of-oil': {
     games: n,
     side: z.enum(['right', 'left']),

@@ -49,8 +49,8 @@ export const ASSUMPTIONS: Wording<Assumptions> = {
 
   'oil-on-ball': ({ carriedShare, bandWidthIn, mostWornPerPass }, { arc }) =>
     `Oil on the ball: a ring carries ${percent(carriedShare.least)} to ${percent(carriedShare.most)} % of the lane’s film, ${given(bandWidthIn.least, arc)} to ${givenWithUnit(bandWidthIn.most, arc)} wide; a turn that meets it grips less and takes up to ${percent(mostWornPerPass)} % off. This is an assumption, since no model is published; what flare does to the path depends on it.`,
-  friction: ({ dry, oiled, grit }) =>
-    `Friction ${frictions(dry)} dry, ${frictions(oiled)} on heavy oil (8 of 10 simulated tries, at ${grit} grit), falling exponentially with the oil film: not measured, but fitted to the lines that bowlers play.`,
+  friction: ({ dry, oiled, grit, finishOnDry }) =>
+    `Friction ${frictions(dry)} dry, ${frictions(oiled)} on heavy oil (8 of 10 simulated tries, at ${grit} grit), falling exponentially with the oil film: not measured, but fitted to the lines that bowlers play. A rougher cover grips more on oil and, by ${percent(finishOnDry.least)} to ${percent(finishOnDry.most)} % of that, on dry boards: an assumption.`,
   'wear-of-oil': ({ games, side, goneShare, burnPerGame, burnRange, carriedDown, carriedRange }) =>
     `Wear: ${games} games, most of them on the ${side}, have taken ${finePercent(goneShare)} % of the film in the middle of the track (${finePercent(burnPerGame)} % a game, ${finePercent(burnRange.least)} to ${finePercent(burnRange.most)}), and ${finePercent(carriedDown)} % of it (${finePercent(carriedRange.least)} to ${finePercent(carriedRange.most)}) lies past the pattern’s end. This is an assumption; no measured law is published.`,
   'usual-finish': ({ grit }) => `Cover finish ${grit} grit.`,
