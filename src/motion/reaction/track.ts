@@ -4,8 +4,9 @@ import type { Vec3 } from '../../math/vec3.js';
 /**
  * Arc from a point of the unit sphere to the nearest point of a track on it, rad.
  *
- * The track is the chain of great-circle pieces between neighbouring points; only the two pieces that meet at
- * its nearest point are looked at, which is exact for points closer together than the track's bends.
+ * The track is the chain of great-circle pieces between neighbouring points. The two pieces that meet at a point are looked at wherever a
+ * pass comes nearest: the nearest of all points may lie on another pass than the nearest piece. Exact for points closer together than
+ * the track's bends.
  *
  * @param track    unit vectors, three numbers a point; an empty track is infinitely far
  * @param point    unit vector in the same frame
@@ -13,24 +14,29 @@ import type { Vec3 } from '../../math/vec3.js';
  */
 export function distanceToTrack(track: Float64Array, point: Vec3, ends: 'open' | 'closed' = 'open'): number {
   const count = track.length / 3;
+  const isClosed = ends === 'closed';
   const [p0, p1, p2] = point;
-  let nearest = -1;
-  let greatest = Number.NEGATIVE_INFINITY;
+  let least = Number.POSITIVE_INFINITY;
+  let before = isClosed ? cosineAt(track, count - 1, p0, p1, p2) : Number.NEGATIVE_INFINITY;
+  let here = cosineAt(track, 0, p0, p1, p2);
   for (let i = 0; i < count; i++) {
-    const cosine = p0 * track[3 * i] + p1 * track[3 * i + 1] + p2 * track[3 * i + 2];
-    if (cosine > greatest) {
-      greatest = cosine;
-      nearest = i;
+    const next = i + 1 < count ? i + 1 : isClosed ? 0 : -1;
+    const after = next < 0 ? Number.NEGATIVE_INFINITY : cosineAt(track, next, p0, p1, p2);
+    if (here >= before && here >= after) {
+      const last = i > 0 ? i - 1 : isClosed ? count - 1 : -1;
+      least = Math.min(least, arcToPoint(track, i, p0, p1, p2));
+      if (last >= 0) least = Math.min(least, arcToPiece(track, last, i, p0, p1, p2));
+      if (next >= 0) least = Math.min(least, arcToPiece(track, i, next, p0, p1, p2));
     }
+    before = here;
+    here = after;
   }
-  if (nearest < 0) return Number.POSITIVE_INFINITY;
-  const before = ends === 'closed' ? (nearest + count - 1) % count : nearest - 1;
-  const after = ends === 'closed' ? (nearest + 1) % count : nearest + 1;
-  const arc = arcToPoint(track, nearest, p0, p1, p2);
-  const left = before >= 0 ? arcToPiece(track, before, nearest, p0, p1, p2) : arc;
-  const right = after < count ? arcToPiece(track, nearest, after, p0, p1, p2) : arc;
-  return Math.min(arc, left, right);
+  return least;
 }
+
+/** Cosine of the arc to a point of a track. */
+const cosineAt = (track: Float64Array, i: number, p0: number, p1: number, p2: number): number =>
+  p0 * track[3 * i] + p1 * track[3 * i + 1] + p2 * track[3 * i + 2];
 
 /** Arc to a point of a track. */
 function arcToPoint(track: Float64Array, i: number, p0: number, p1: number, p2: number): number {

@@ -72,6 +72,23 @@ describe('distance from a point to a track on the sphere (exact)', () => {
     }
   });
 
+  test('a pass that comes nearest between two points counts, though another pass has the nearest point', () => {
+    const on = (longitude: number, latitude: number): Vec3 => [
+      Math.cos(latitude) * Math.cos(longitude),
+      Math.cos(latitude) * Math.sin(longitude),
+      Math.sin(latitude),
+    ];
+    // along the equator, the point over the middle of a piece; then back along a parallel with a point right above it
+    const equator = [-0.3, -0.1, 0.1, 0.3].map((longitude) => on(longitude, 0));
+    const parallel = [0.2, 0, -0.2].map((longitude) => on(longitude, 0.06));
+    const track = (points: readonly Vec3[]): Float64Array => Float64Array.from(points.flat());
+    const point = on(0, 0.01);
+    for (const ends of ['open', 'closed'] as const) {
+      expectWithin(distanceToTrack(track([...equator, ...parallel]), point, ends), 0.01, 1e-12);
+      expectWithin(distanceToTrack(track([...parallel, ...equator.toReversed()]), point, ends), 0.01, 1e-12);
+    }
+  });
+
   test('runs to the end of a track that ends', () => {
     const piece = Float64Array.from([1, 0, 0, Math.cos(0.1), Math.sin(0.1), 0]);
     expectWithin(distanceToTrack(piece, [Math.cos(0.5), Math.sin(0.5), 0]), 0.4, 1e-12);
