@@ -42,8 +42,8 @@ export interface DrilledFacts {
 const CERTAIN_AXIS = from(0.004, INCH);
 
 /**
- * Prepares to drill layouts into every core of the ensemble: medians and bands of all, statics and axis of the core
- * nearest to the medians.
+ * Prepares to drill layouts into every core of the ensemble: medians and bands of all; mass, statics and axis of the mean of all drilled
+ * balls.
  *
  * @returns layout ↦ what is known of the ball drilled so
  */
@@ -60,8 +60,8 @@ function factsOf(
 ): DrilledFacts {
   const { radius } = ball.published;
   const placement = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
-  const { all, median, nearest } = drill(placement.R_BC);
-  const drilled = nearest();
+  const { all, median, mean } = drill(placement.R_BC);
+  const drilled = mean();
   const inertia = inertiaNumbers(drilled);
   const statics = staticWeights(drilled, radius, ball.ounce);
   const asymmetries = all.map((n) => n.intermediateDifferential / n.differential);

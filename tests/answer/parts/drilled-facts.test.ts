@@ -12,6 +12,7 @@ import { readBall } from '../../../src/records/read/read-ball.js';
 import type { Ball, PublishedBall } from '../../../src/records/schemas/ball.js';
 import { loadRuleSet } from '../../../src/records/shared/rules.js';
 import { parseLayout } from '../../../src/records/text/layout-text.js';
+import { expectWithin } from '../../support/bodies.js';
 import { averageBowler, plainBall } from '../../support/problems.js';
 import { said } from '../../support/said.js';
 
@@ -46,6 +47,21 @@ describe.each([
     ] as const) {
       const below = cores.filter((core) => to(core[pick], INCH) < drilled[key]).length;
       expect(below).toBe(cores.length / 2);
+    }
+  });
+
+  test('turned by a quarter degree: no weight moves by more than a fiftieth of an ounce, the axis by no more than an eighth of an inch', () => {
+    const facts = Array.from({ length: 81 }, (_, i) =>
+      factsOf({ drillingAngleDeg: 50, pinToPapIn: 4.5, valAngleDeg: 10 + 0.25 * i }),
+    );
+    for (const [i, { drilled, psa }] of facts.entries()) {
+      const before = facts[i - 1];
+      if (!before) continue;
+      for (const weight of ['top', 'side', 'finger'] as const)
+        expectWithin(drilled.staticOz[weight], before.drilled.staticOz[weight], 0.02);
+      expectWithin(drilled.massLb, before.drilled.massLb, 0.02 / 16);
+      expectWithin(psa.fromPinIn, before.psa.fromPinIn, 0.125);
+      expectWithin(psa.fromPapIn, before.psa.fromPapIn, 0.125);
     }
   });
 
