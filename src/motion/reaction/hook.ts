@@ -3,15 +3,13 @@ import { atan2 } from '../../math/atan.js';
 import { peak } from '../../math/peak.js';
 import { tan } from '../../math/sin-cos.js';
 import type { LeanShot } from '../shot/shot.js';
+import { type Headings, headingsOf, isOutside } from './headings.js';
 
 /** Tangent of the least turn from the launch line: slighter turns make no corner, and count as this. */
 export const LEAST_TURN = tan(DEGREE);
 
 /** Distance over which the sharpness of a hook is taken, m. */
 export const SHARP_OVER = 10 * FOOT;
-
-/** Longest distance over which a heading is averaged, m. */
-const LONGEST_WINDOW = 5 * FOOT;
 
 /** How a path bends. */
 export interface Hook {
@@ -37,11 +35,10 @@ export interface Hook {
  * bending; its sharpness is taken over ten feet of lane. Both change little when the shot does: a path often bends most at two places,
  * and a number that depends on which of them bends more would jump from one to the other.
  */
-export function hookOf(shot: LeanShot): Hook {
+export function hookOf(shot: LeanShot, { places, headings }: Headings = headingsOf(shot)): Hook {
   const { x, y, launch } = shot;
   const end = y.length - 1;
   if (end < 0) return { start: 0, total: 0, sharpness: 0, entryAngle: 0 };
-  const { places, headings } = headingsOf(shot);
   const slope = tan(launch.angle);
   const total = launch.x + y[end] * slope - x[end];
   const entryAngle = headings[headings.length - 1];
@@ -74,35 +71,6 @@ function lastHeading({ x, y, phase, rollStart, rollHeading }: LeanShot, entryAng
 export const cornerOf = (end: number, hook: number, turn: number): number =>
   Math.min(end, Math.max(0, end - hook / Math.max(turn, LEAST_TURN)));
 
-/** Headings (rad, positive leftward) at distances down the lane (m): the first is the launch line's, the others are over a turn. */
-interface Headings {
-  readonly places: Float64Array;
-  readonly headings: Float64Array;
-}
-
-function headingsOf(shot: LeanShot): Headings {
-  const { x, y, phase, launch } = shot;
-  const end = y.length - 1;
-  const places = new Float64Array(end + 1);
-  const headings = new Float64Array(end + 1);
-  places[0] = y[0];
-  headings[0] = -launch.angle;
-  let count = 1;
-  let behind = 0;
-  for (let i = 1; i <= end; i++) {
-    while (isOutside(phase, y, behind + 1, i)) behind += 1;
-    const isFull = isOutside(phase, y, behind, i);
-    if (!isFull && i < end) continue; // less than a window from the release; a path shorter than a window is one window
-    const share = isFull ? windowShare(shot, behind, i) : 0;
-    const fromX = x[behind] + share * (x[behind + 1] - x[behind]);
-    const fromY = y[behind] + share * (y[behind + 1] - y[behind]);
-    places[count] = (fromY + y[i]) / 2;
-    headings[count] = atan2(fromX - x[i], y[i] - fromY);
-    count += 1;
-  }
-  return { places: places.subarray(0, count), headings: headings.subarray(0, count) };
-}
-
 /** Greatest change of heading per distance over a stretch of `SHARP_OVER`, or over all of a shorter path. */
 function sharpnessOf(places: Float64Array, headings: Float64Array): number {
   const end = places.length - 1;
@@ -119,16 +87,4 @@ function sharpnessOf(places: Float64Array, headings: Float64Array): number {
     bends.push((headings[i] - before) / SHARP_OVER);
   }
   return Math.max(0, peak(bends));
-}
-
-/** Whether a sample lies a window or more before the one at which the window ends. */
-const isOutside = (phase: Float64Array, y: Float64Array, i: number, end: number): boolean =>
-  phase[end] - phase[i] >= 2 * Math.PI || y[end] - y[i] >= LONGEST_WINDOW;
-
-/** Where the window begins between a sample outside it and the next, inside it: share of the gap. */
-function windowShare({ phase, y }: LeanShot, behind: number, end: number): number {
-  const turned = phase[behind + 1] - phase[behind];
-  const byPhase = turned > 0 ? (phase[end] - 2 * Math.PI - phase[behind]) / turned : 0;
-  const byDistance = (y[end] - LONGEST_WINDOW - y[behind]) / (y[behind + 1] - y[behind]);
-  return Math.min(1, Math.max(0, byPhase, byDistance)); // the window that begins later, which is the shorter one
 }

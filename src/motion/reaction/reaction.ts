@@ -4,6 +4,7 @@ import { hypot } from '../../math/hypot.js';
 import type { LeanShot } from '../shot/shot.js';
 import { breakpointOf } from './breakpoint.js';
 import { flareOf } from './flare.js';
+import { headingsOf } from './headings.js';
 import { hookOf } from './hook.js';
 import { turnsOf } from './rings.js';
 
@@ -16,7 +17,7 @@ export interface Reaction {
   readonly rollsBeforePins: boolean;
   /** Greatest change of heading per distance over any ten feet of lane, rad/m. */
   readonly sharpness: number;
-  /** The outermost point toward the ball's own gutter. */
+  /** The outermost point toward the ball's own gutter; its distance without the sway once a turn. */
   readonly breakpointY: number;
   readonly breakpointX: number;
   /** Distance from the launch line, extended to the pins, to the ball there, m. */
@@ -45,8 +46,9 @@ export function reactionNumbers(shot: LeanShot, radius: number): Reaction {
   const end = shot.time.length - 1;
   if (end < 0) return NOTHING;
   const { x, y, vx, vy, spin, rollStart, endAxis_W } = shot;
-  const breakpoint = breakpointOf(shot);
-  const hook = hookOf(shot);
+  const headings = headingsOf(shot);
+  const breakpoint = breakpointOf(shot, headings);
+  const hook = hookOf(shot, headings);
   return {
     hookStart: hook.start,
     rollStart: rollStart < 0 ? LANE_LENGTH : y[rollStart],
