@@ -60,6 +60,8 @@ export const FORMULAS: Readonly<Record<string, readonly Formula[]>> = {
   }),
   'Numbers of a shot': of({
     hookOf: 'hook start, sharpness',
+    rollHeading:
+      'heading in which a ball rolls on: square to J ω + m ρ×v_Bcm, its angular momentum about the contact',
     cornerOf: 'where the launch line meets the line into the pins',
     breakpointOf: 'farthest point toward the gutter',
     flareOf: 'tape distance from the first oil ring to the last',

@@ -8,7 +8,15 @@ import { uniformLane } from '../../src/motion/lane/surface.js';
 import { hookOf } from '../../src/motion/reaction/hook.js';
 import type { Release } from '../../src/motion/shot/release.js';
 import { rollShot, type Shot } from '../../src/motion/shot/shot.js';
-import { expectWithin, isotropicBall, last, SKEW, unevenBall, usualRelease } from '../support/bodies.js';
+import {
+  drilledBall,
+  expectWithin,
+  isotropicBall,
+  last,
+  SKEW,
+  unevenBall,
+  usualRelease,
+} from '../support/bodies.js';
 import { demoPattern } from '../support/patterns.js';
 
 /** One millimetre off: what an ounce and a half of static weight makes of a 15 lb ball, and more. */
@@ -152,5 +160,21 @@ describe('rolling, whatever the friction: v = (v₀ + α R ω₀×z)/(1 + α) wi
     });
     expect(short.rollStart).toBe(-1);
     expectWithin(short.rollHeading, Math.atan2(across, down), 1e-9);
+  });
+
+  test('that of a drilled ball drifts as its axis precesses, and sways little', () => {
+    const foretold = Array.from({ length: 60 }, (_, i) => {
+      const shot = rollShot(drilledBall, usualRelease, { x: 0, angle: 0 }, uniformLane(0.05), {
+        step: 0.002,
+        freshSurface: null,
+        length: 2 + 0.25 * i,
+        halfWidth: Number.POSITIVE_INFINITY,
+      });
+      expect(shot.rollStart).toBe(-1);
+      return shot.rollHeading / DEGREE;
+    });
+    // in a sixth of a turn; the ball's own heading sways by 0.25° meanwhile
+    for (let i = 1; i < foretold.length; i++)
+      expectWithin(foretold[i] as number, foretold[i - 1] as number, 0.05);
   });
 });

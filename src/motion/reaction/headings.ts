@@ -40,7 +40,7 @@ export function headingsOf(shot: LeanShot): Headings {
 }
 
 /** Whether a sample lies a window or more before the one at which the window ends. */
-export const isOutside = (phase: Float64Array, y: Float64Array, i: number, end: number): boolean =>
+const isOutside = (phase: Float64Array, y: Float64Array, i: number, end: number): boolean =>
   phase[end] - phase[i] >= 2 * Math.PI || y[end] - y[i] >= LONGEST_WINDOW;
 
 /** Where the window begins between a sample outside it and the next, inside it: share of the gap. */

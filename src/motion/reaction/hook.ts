@@ -1,9 +1,8 @@
 import { DEGREE, FOOT } from '../../base/units.js';
-import { atan2 } from '../../math/atan.js';
 import { peak } from '../../math/peak.js';
 import { tan } from '../../math/sin-cos.js';
 import type { LeanShot } from '../shot/shot.js';
-import { type Headings, headingsOf, isOutside } from './headings.js';
+import { type Headings, headingsOf } from './headings.js';
 
 /** Tangent of the least turn from the launch line: slighter turns make no corner, and count as this. */
 export const LEAST_TURN = tan(DEGREE);
@@ -14,8 +13,8 @@ export const SHARP_OVER = 10 * FOOT;
 /** How a path bends. */
 export interface Hook {
   /**
-   * The mean place of all bending, m: the corner of the path, where the launch line meets the line into the pins, with what a
-   * ball that still slides would bend past them counted as done there. The path's end when it does not hook.
+   * The mean place of all bending, m: the corner of the path, where the launch line meets the line through its end on which the ball
+   * rolls on, so that what a ball that still slides would bend past the pins counts as done there. The path's end when it does not hook.
    */
   readonly start: number;
   /** Distance from the launch line, extended to the end of the path, to the ball there, m, positive leftward. */
@@ -31,35 +30,24 @@ export interface Hook {
  *
  * Headings are averaged over one turn of the ball (at most 5 ft): a drilled ball sways once a turn, since its centre of mass
  * lies off its centre, and rolls over its own bow tie twice; neither is hook. For the same reason the launch line is
- * that of the centre of mass. The hook starts where it would start if all of it happened at one point, which is the mean place of all
- * bending; its sharpness is taken over ten feet of lane. Both change little when the shot does: a path often bends most at two places,
- * and a number that depends on which of them bends more would jump from one to the other.
+ * that of the centre of mass, and past the pins the ball goes on square to its angular momentum (`rollHeading`). The hook starts where it
+ * would start if all of it happened at one point, which is the mean place of all bending; its sharpness is taken over ten feet of lane.
+ * Both change little when the shot does: a path often bends most at two places, and a number that depends on which of them bends more
+ * would jump from one to the other.
  */
 export function hookOf(shot: LeanShot, { places, headings }: Headings = headingsOf(shot)): Hook {
-  const { x, y, launch } = shot;
+  const { x, y, launch, rollHeading } = shot;
   const end = y.length - 1;
   if (end < 0) return { start: 0, total: 0, sharpness: 0, entryAngle: 0 };
   const slope = tan(launch.angle);
   const total = launch.x + y[end] * slope - x[end];
   const entryAngle = headings[headings.length - 1];
-  const turn = Math.max(tan(entryAngle), tan(lastHeading(shot, entryAngle))) + slope;
   return {
-    start: cornerOf(y[end], total, turn),
+    start: cornerOf(y[end], total, tan(rollHeading) + slope),
     total,
     sharpness: sharpnessOf(places, headings),
     entryAngle,
   };
-}
-
-/**
- * The heading with which the ball goes on, rad: its mean over the last turn, or over as much of that as the ball has rolled; while it still
- * slides, the heading it will roll with. These agree for a ball that begins to roll at the end of its path, so hook start does not jump there.
- */
-function lastHeading({ x, y, phase, rollStart, rollHeading }: LeanShot, entryAngle: number): number {
-  const end = y.length - 1;
-  if (rollStart < 0 || rollStart === end) return rollHeading;
-  if (isOutside(phase, y, rollStart, end)) return entryAngle;
-  return atan2(x[rollStart] - x[end], y[end] - y[rollStart]);
 }
 
 /**

@@ -1,9 +1,8 @@
-import { atan2 } from '../../math/atan.js';
 import { norm, scale, type Vec3, ZERO } from '../../math/vec3.js';
 import { memory } from '../kernel/memory.js';
 import { sampleRelease, sampleStep } from '../kernel/samples.js';
 import { advance, MOST_CAUTIOUS, settleStep } from '../kernel/shot-stepper.js';
-import { ADVANCE, BALL_SLOT, FLAG, GROUND, STATE, STEP } from '../kernel/slots.js';
+import { ADVANCE, FLAG, GROUND, STATE, STEP } from '../kernel/slots.js';
 import type { Surface } from '../lane/surface.js';
 import { beginShot } from './begin-shot.js';
 import type { RollingBody } from './body.js';
@@ -11,6 +10,7 @@ import { launchState } from './launch-state.js';
 import { isPlausible } from './plausible.js';
 import { principalBody } from './principal-body.js';
 import type { Launch, Release } from './release.js';
+import { rollHeading } from './roll-heading.js';
 import { ALL_COLUMNS, emptySamples, type LeanSamples, type Samples } from './samples.js';
 import { LONGEST_SHOT, type ShotSettings } from './shot-settings.js';
 import { Workspace } from './workspace.js';
@@ -25,7 +25,7 @@ interface Ending {
   readonly rollStart: number;
   /** The PAP at the last sample, unit vector in W. */
   readonly endAxis_W: Vec3;
-  /** Heading at which the ball would finally roll if the lane were longer, rad, positive leftward. */
+  /** Heading in which the ball would roll on if the lane were longer, rad, positive leftward. */
   readonly rollHeading: number;
 }
 
@@ -67,8 +67,8 @@ export const rollLeanShot = (
   workspace = new Workspace(),
 ): LeanShot => roll(body, release, launch, surface, settings, workspace, false);
 
-const { here, ball, ground, step, flags, record } = memory;
-const { X, VX, VY, WX, WY, WZ } = STATE;
+const { here, ground, step, flags, record } = memory;
+const { X, WX, WY, WZ } = STATE;
 const { TIME, LONGEST } = STEP;
 const { RECORDED, HAS_HOPPED } = FLAG;
 
@@ -129,21 +129,6 @@ function axisInLane(): Vec3 {
   const w_WP_W: Vec3 = [here[WX], here[WY], here[WZ]];
   const spin = norm(w_WP_W);
   return spin > 0 ? scale(1 / spin, w_WP_W) : ZERO;
-}
-
-/**
- * Heading at which a ball that still slips will finally roll, whatever the friction: friction takes α s / (1 + α) off its velocity, where
- * s is the slip and α = (RG/R)². Exact for equal moments about a centre of mass at Bo.
- * Source: any mechanics textbook; cf. Hopkins & Patterson, Am. J. Phys. 45, 1977.
- */
-function rollHeading(): number {
-  const radius = ball[BALL_SLOT.RADIUS];
-  const moments = ball[BALL_SLOT.MOMENT_0] + ball[BALL_SLOT.MOMENT_1] + ball[BALL_SLOT.MOMENT_2];
-  const inertia = moments / (3 * ball[BALL_SLOT.MASS] * radius * radius);
-  const lost = inertia / (1 + inertia);
-  const vx = here[VX] - lost * (here[VX] - radius * here[WY]);
-  const vy = here[VY] - lost * (here[VY] + radius * here[WX]);
-  return atan2(-vx, vy);
 }
 
 const nothingRolled = (outcome: 'hops' | 'invalid', launch: Launch): Shot => ({

@@ -1,5 +1,6 @@
 import { GRAVITY, LANE_LENGTH, LANE_WIDTH } from '../../../src/base/constants.js';
-import { norm, scale, type Vec3, ZERO } from '../../../src/math/vec3.js';
+import { diagonal, type Mat3, mulVec, rotateTensor } from '../../../src/math/mat3.js';
+import { add, addScaled, cross, norm, scale, type Vec3, ZERO } from '../../../src/math/vec3.js';
 import type { RollingBody } from '../../../src/motion/shot/body.js';
 import { launchState } from '../../../src/motion/shot/launch-state.js';
 import { isPlausible } from '../../../src/motion/shot/plausible.js';
@@ -11,7 +12,7 @@ import { ContactKinematics } from './contact-kinematics.js';
 import type { MethodSurface } from './method-surface.js';
 import { emptySamples, type Samples } from './shot-record.js';
 import { MOST_CAUTIOUS, ShotStepper } from './shot-stepper.js';
-import { PHASE, slipX, slipY, VX, VY, WX, WY, WZ, X } from './state.js';
+import { PHASE, VX, VY, WX, WY, WZ, writeRotation, X } from './state.js';
 import { Workspace } from './workspace.js';
 
 /** Samples a turn, at least; oil rings have as many. */
@@ -121,16 +122,19 @@ const axisInLane = (state: Float64Array): Vec3 => {
 };
 
 /**
- * Where a ball that slips on from here will head when it rolls, whatever the friction: of its slip s friction takes
- * α s / (1 + α) off its velocity, with α = (RG/R)². Exact for equal moments about a centre of mass at Bo.
- * Source: any mechanics textbook; cf. Hopkins & Patterson, Am. J. Phys. 45, 1977.
+ * Where the ball of a state will head when it rolls, whatever the friction: square to its angular momentum about the contact, which a force
+ * there leaves as it is. Source: any mechanics textbook; cf. Hopkins & Patterson, Am. J. Phys. 45, 1977.
  */
-function rollHeading(state: Float64Array, { mass, radius, J }: PrincipalBody): number {
-  const inertia = (J[0] + J[1] + J[2]) / (3 * mass * radius * radius);
-  const lost = inertia / (1 + inertia);
-  const vx = state[VX] - lost * slipX(state, radius);
-  const vy = state[VY] - lost * slipY(state, radius);
-  return Math.atan2(-vx, vy);
+function rollHeading(state: Float64Array, { mass, radius, J, p_BoBcm_P }: PrincipalBody): number {
+  const r = new Float64Array(9);
+  writeRotation(r, state);
+  const R_WP: Mat3 = [[r[0], r[1], r[2]], [r[3], r[4], r[5]], [r[6], r[7], r[8]]]; // biome-ignore format: a matrix
+  const w_WP_W: Vec3 = [state[WX], state[WY], state[WZ]];
+  const p_BoBcm_W = mulVec(R_WP, p_BoBcm_P);
+  const v_Bcm_W = add([state[VX], state[VY], 0], cross(w_WP_W, p_BoBcm_W));
+  const spin_W = mulVec(rotateTensor(R_WP, diagonal(J)), w_WP_W);
+  const [momentumX, momentumY] = addScaled(spin_W, mass, cross(add([0, 0, radius], p_BoBcm_W), v_Bcm_W));
+  return Math.atan2(-momentumY, -momentumX);
 }
 
 const nothingRolled = (outcome: 'hops' | 'invalid', launch: Launch): Shot => ({
