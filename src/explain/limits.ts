@@ -2,8 +2,8 @@ import type { LeverEffect, SimulatedLayout, TargetAnswer } from '../records/answ
 import { LEVER_KINDS } from '../records/answers/statements/ids.js';
 import type { Limit } from '../records/answers/statements/limits.js';
 import { NUMBER_OF_WISH } from '../records/schemas/reaction-numbers.js';
+import type { SearchResult } from '../search/race.js';
 import { wishMiss } from '../search/scoring/score.js';
-import type { SearchResult } from '../search/search.js';
 import { reader } from '../simulate/readings.js';
 import type { Outcome } from '../simulate/simulator.js';
 

@@ -16,7 +16,7 @@ import {
   writeJointFeatures,
   writeWorldFeatures,
 } from '../regression/features.js';
-import { shareInRange } from '../regression/in-range.js';
+import { isInRange } from '../regression/in-range.js';
 import type { ReactionModel } from '../regression/reaction-model.js';
 import { TARGETS, type TargetId } from '../regression/targets.js';
 import type { Tensor } from '../regression/tensor.js';
@@ -34,9 +34,6 @@ export interface FirstLook {
   readonly layout: LayoutNumbers;
   readonly hookStart: number;
 }
-
-/** Least share of the grid that must lie within the range of the fit. */
-const ENOUGH_IN_RANGE = 0.9;
 
 /**
  * The best layout of the coarse grid by the regression as fitted, in the nominal world, each layout on the line that leads to the pocket
@@ -56,7 +53,7 @@ export async function firstLook(
   );
   if (layouts.length === 0 || !line.reachesPocket) return null;
   const features = featuresOnLines(layouts, setting);
-  if (shareInRange(features, card) < ENOUGH_IN_RANGE) return null;
+  if (!isInRange(features, card)) return null;
   const answers = await model.answer(features);
   const reached = layouts.map((_, i) => reachedBy(answers, i * TURNS.length, line.launch));
   const targets = targetsOf(want, reached);

@@ -1,5 +1,4 @@
 import type { Want } from '../records/schemas/want.js';
-import type { Reached } from '../simulate/readings.js';
 import type { Outcome } from '../simulate/simulator.js';
 import { type Target, targetsOf } from './scoring/target.js';
 import { type ScoredOutcomes, scoredOutcomes, shiftTargets } from './scoring/world-statistics.js';
@@ -44,7 +43,7 @@ export function pairedScores(
   const targetsIn = (world: number): readonly Target[] =>
     sizes === null
       ? physical
-      : targetsWhere(
+      : targetsOf(
           want,
           attained.map(({ nominal, effects }) => believedReached(nominal, effects, sizes[world])),
         );
@@ -60,11 +59,7 @@ export function pairedScores(
 
 /** What the wishes aim for in the nominal world, by physics. */
 export const physicalTargets = (want: Want, attained: Field['attained']): readonly Target[] =>
-  targetsWhere(
+  targetsOf(
     want,
     attained.map(({ nominal }) => nominal),
   );
-
-/** Wishes aim for nothing where no layout may be drilled. */
-const targetsWhere = (want: Want, attained: readonly Reached[]): readonly Target[] =>
-  attained.length > 0 ? targetsOf(want, attained) : [];

@@ -1,6 +1,6 @@
 import type { RaceSize } from '../prepare/budget.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
-import { keyOf } from './candidates/candidates.js';
+import { byKey, keyOf } from './candidates/candidates.js';
 import type { NominalShot, NominalShots } from './candidates/nominal-shots.js';
 import { pickDiffering } from './candidates/pick-differing.js';
 import { type Expects, expectation } from './expectation.js';
@@ -85,4 +85,4 @@ export const bestFirst = (
 ): readonly { readonly layout: LayoutNumbers; readonly expected: number }[] =>
   layouts
     .map((layout) => ({ layout, expected: expects(layout) }))
-    .sort((a, b) => b.expected - a.expected || (keyOf(a.layout) < keyOf(b.layout) ? -1 : 1));
+    .sort((a, b) => b.expected - a.expected || byKey(a, b));

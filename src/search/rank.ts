@@ -5,10 +5,10 @@ import { objections } from './candidates/constraints.js';
 import type { NominalShot } from './candidates/nominal-shots.js';
 import { pickDiffering } from './candidates/pick-differing.js';
 import { inOrder, type OrderRules } from './order.js';
+import type { Found, SearchResult } from './race.js';
 import { controlVariates } from './scoring/control-variates.js';
 import type { KnownValue } from './scoring/krige.js';
 import { arrivesAlike } from './scoring/world-statistics.js';
-import type { Found, SearchResult } from './search.js';
 import { type LayoutOutcomes, simulateLayouts } from './simulate-layouts.js';
 
 /** A layout within this many standard errors of the leader may be as good. */

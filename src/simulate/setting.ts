@@ -79,6 +79,9 @@ export interface Setting {
   readonly progress: (stage: Stage) => (done: number, total: number) => void;
 }
 
+/** Progress of what goes on beside the search that a person waits for. */
+export const SILENT: Setting['progress'] = () => () => undefined;
+
 /** What remains of a setting once its engine has stopped: enough to answer about shots already rolled. */
 export type Grounds = Omit<Setting, 'evaluator' | 'regression'>;
 

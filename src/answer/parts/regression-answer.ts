@@ -1,7 +1,7 @@
 import { meanSimple } from 'simple-statistics';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import type { RegressionAnswer } from '../../records/answers/answer.js';
-import type { SearchResult } from '../../search/search.js';
+import type { SearchResult } from '../../search/race.js';
 import type { LayoutOutcomes } from '../../search/simulate-layouts.js';
 import { formatOn } from './layout-answer.js';
 

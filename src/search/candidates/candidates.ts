@@ -69,6 +69,21 @@ export function gridCandidates(
 export const keyOf = (layout: LayoutNumbers): string =>
   `${layout.drillingAngleDeg} ${layout.pinToPapIn} ${layout.valAngleDeg}`;
 
+/** Orders layouts that are otherwise equal, whatever order they come in. */
+export const byKey = (
+  a: { readonly layout: LayoutNumbers },
+  b: { readonly layout: LayoutNumbers },
+): number => (keyOf(a.layout) < keyOf(b.layout) ? -1 : 1);
+
+/** A list of layouts, followed by those others that are not in it. */
+export function withOthers(
+  list: readonly LayoutNumbers[],
+  others: readonly LayoutNumbers[],
+): readonly LayoutNumbers[] {
+  const known = new Set(list.map(keyOf));
+  return [...list, ...others.filter((layout) => !known.has(keyOf(layout)))];
+}
+
 /** Values from least to most, evenly spaced. */
 export function steps({ least, most }: { least: number; most: number }, by: number): number[] {
   return Array.from({ length: Math.floor((most - least) / by + 1e-9) + 1 }, (_, i) => least + i * by);

@@ -22,11 +22,12 @@ const QUANTILE_OF_STEP = [0.02, 0.25, 0.5, 0.75, 0.98] as const;
 /**
  * Turns wishes into numbers that this bowler can get from this ball on this lane: steps 1 to 5 are quantiles of
  * what the attainable layouts do, so no more is promised than the ball can do. A number asked for is itself the target, limited to the
- * range of nearly all layouts.
+ * range of nearly all layouts. Where no layout is allowed, wishes aim for nothing.
  *
- * @param attainable  outcomes of a grid over all allowed layouts, at least one
+ * @param attainable  outcomes of a grid over all allowed layouts
  */
 export function targetsOf(want: Want, attainable: readonly Reached[]): readonly Target[] {
+  if (attainable.length === 0) return [];
   return WISHES.flatMap((wish): Target[] => {
     const given = want[wish];
     if (given === undefined) return [];

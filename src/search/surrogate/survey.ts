@@ -34,18 +34,10 @@ export type Surveyed = Survey | { readonly why: RegressionNotice };
 /**
  * Scores all layouts in plausible worlds by the fitted regression, as a voice reads them.
  *
- * @param layouts  all that may be marked, followed by those that are not surveyed but may be looked at
- * @param scorer   the regression tuned to this problem
- * @param count    how many of them are surveyed
+ * @param scorer  the regression tuned to this problem
  */
-export async function survey(
-  layouts: readonly LayoutNumbers[],
-  scorer: ProblemScorer,
-  voice: Voice,
-  setting: Setting,
-  arithmetic: Arithmetic,
-  count = layouts.length,
-): Promise<Survey> {
+export async function survey(scorer: ProblemScorer, voice: Voice, setting: Setting): Promise<Survey> {
+  const { layouts } = scorer;
   const worlds = surveyWorlds(setting);
   const report = setting.progress('worlds surveyed');
   let candidateWorlds = 0;
@@ -57,7 +49,7 @@ export async function survey(
   const chances = new Float64Array(layouts.length);
   const met = new Int32Array(layouts.length);
   const results = await successiveHalving(
-    count,
+    scorer.surveyed,
     worlds,
     setting.budget.survey.rounds,
     async (world, which, tell) => {
@@ -76,7 +68,7 @@ export async function survey(
   const looked = new Map<number, readonly number[]>();
   const placeOf = (layout: LayoutNumbers): number | undefined => places.get(keyOf(layout));
   return {
-    arithmetic,
+    arithmetic: scorer.arithmetic,
     ranked: results.map(({ index }) => layouts[index]),
     expected: (layout) => means.get(placeOf(layout) ?? -1),
     arrives(layout) {

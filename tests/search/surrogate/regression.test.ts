@@ -103,7 +103,7 @@ describe('a regression that cannot be used is told in one line, and nothing is t
       expect(outside).toEqual({ why: { code: 'outside-what-was-fitted', params: {} } });
       const inside = await problemScorer(layouts, nominal, setting, regression);
       if ('why' in inside) throw new Error(inside.why.code);
-      const surveyed = await survey(layouts, inside, physicsVoice(targets), setting, 'runtime');
+      const surveyed = await survey(inside, physicsVoice(targets), setting);
       expect(surveyed.ranked).toHaveLength(layouts.length);
     });
     await regression.model.close();

@@ -15,10 +15,13 @@ const over = (of: (world: number) => number, worlds: number): number =>
   Array.from({ length: worlds }, (_, world) => of(world)).reduce((sum, each) => sum + each, 0) / worlds;
 
 /** A survey of the first ten layouts, and what was scored for it: world by world, how many layouts. */
-async function surveyed(rounds: readonly { worlds: number; keep: number }[], count?: number) {
+async function surveyed(rounds: readonly { worlds: number; keep: number }[], count = LAYOUTS.length) {
   const { setting } = madeUpSetting(() => ({}));
   const scored: [number, number[]][] = [];
   const scorer: ProblemScorer = {
+    layouts: LAYOUTS,
+    surveyed: count,
+    arithmetic: 'plain',
     by: () => async (world, which, tell) => {
       scored.push([world, [...which]]);
       for (const layout of which) tell(layout, scoreIn(layout, world), chanceIn(layout, world));
@@ -35,7 +38,7 @@ async function surveyed(rounds: readonly { worlds: number; keep: number }[], cou
       reported.push([done, total]);
     },
   };
-  const result = await survey(LAYOUTS, scorer, physicsVoice([]), small, 'plain', count);
+  const result = await survey(scorer, physicsVoice([]), small);
   return { result, scored, reported };
 }
 
