@@ -11,7 +11,7 @@ import { type Want, hasWish as wishes } from '../records/schemas/want.js';
 import { VERSION } from '../records/shared/version.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { pairedScores, physicalTargets, type RolledInWorlds } from '../search/paired-scores.js';
-import { beliefEffects } from '../search/voices/belief-effects.js';
+import { type BeliefEffects, beliefEffects } from '../search/voices/belief-effects.js';
 import { drawBeliefs } from '../search/voices/draw-beliefs.js';
 import type { SettingOptions } from '../simulate/setting.js';
 import { shotScatter } from '../simulate/shot-scatter.js';
@@ -51,19 +51,10 @@ export async function compare(inputs: CompareInputs, options: SettingOptions): P
   const hasWish = wishes(want);
   const records = [...new Set(entrants.map(({ ball }) => ball))];
   const rolled = await rollAll(inputs, records, options, hasWish);
-  const [first] = rolled as [RolledOnBall, ...RolledOnBall[]];
+  const [first] = rolled;
   const { seed } = options;
 
-  const reference = first.quantitiesOf(MIDDLE_LAYOUT);
-  const effectsOn = ({ quantitiesOf }: RolledOnBall, layout: LayoutNumbers) =>
-    beliefEffects(quantitiesOf(layout), reference);
-  const attained = rolled.flatMap((on) =>
-    on.attained.map(({ layout, outcome }) => ({ nominal: outcome, effects: effectsOn(on, layout) })),
-  );
-  const field = { attained, usual: first.usual, luck: first.luck };
-  const sizes = drawBeliefs(seed, first.luck.length, first.grounds.chanceOf);
-  const [weighed, byPhysics] = [pairedScores(want, field, sizes), pairedScores(want, field, null)];
-  const targets = physicalTargets(want, attained);
+  const { effectsOn, targets, weighed, byPhysics } = scoresFor(want, rolled, seed);
   const scatter = shotScatter(first.grounds.problem, bowler, seed);
 
   const rows = rolled.flatMap((on, i) => {
@@ -140,6 +131,25 @@ async function rollAll(
     );
   }
   return rolled;
+}
+
+/** Prepares to score layouts on any of the balls, weighed with practice and by physics alone, against what all the balls attain. */
+function scoresFor(want: Want, rolled: readonly RolledOnBall[], seed: number) {
+  const [{ quantitiesOf, usual, luck, grounds }] = rolled;
+  const reference = quantitiesOf(MIDDLE_LAYOUT);
+  const effectsOn = (on: RolledOnBall, layout: LayoutNumbers): BeliefEffects =>
+    beliefEffects(on.quantitiesOf(layout), reference);
+  const attained = rolled.flatMap((on) =>
+    on.attained.map(({ layout, outcome }) => ({ nominal: outcome, effects: effectsOn(on, layout) })),
+  );
+  const field = { attained, usual, luck };
+  const sizes = drawBeliefs(seed, luck.length, grounds.chanceOf);
+  return {
+    effectsOn,
+    targets: physicalTargets(want, attained),
+    weighed: pairedScores(want, field, sizes),
+    byPhysics: pairedScores(want, field, null),
+  };
 }
 
 const withoutRepeats = <T>(all: readonly T[]): T[] => [

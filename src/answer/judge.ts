@@ -14,11 +14,12 @@ import { VERSION } from '../records/shared/version.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { keyOf } from '../search/candidates/candidates.js';
 import { orderRules } from '../search/order-rules.js';
+import type { ScoredCache } from '../search/outcome-cache.js';
 import type { SearchResult } from '../search/race.js';
 import { rankInWorlds } from '../search/rank.js';
 import { score } from '../search/scoring/score.js';
 import type { Target } from '../search/scoring/target.js';
-import { pairedTwentieths, type ScoredOutcomes, shareAbove } from '../search/scoring/world-statistics.js';
+import { pairedTwentieths, shareAbove } from '../search/scoring/world-statistics.js';
 import { search } from '../search/search.js';
 import { type LayoutOutcomes, simulateLayouts } from '../search/simulate-layouts.js';
 import { reader } from '../simulate/readings.js';
@@ -26,7 +27,7 @@ import { type RecommendInputs, type Setting, type SettingOptions, withSetting } 
 import { shotScatter } from '../simulate/shot-scatter.js';
 import { MARKING_DEG, MARKING_IN } from '../simulate/worlds/drilled-ball.js';
 import { saysLearned } from '../simulate/worlds/learned.js';
-import { differences } from './parts/difference-answer.js';
+import { aheadByPhysics, differences } from './parts/difference-answer.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { judgeVerdict } from './parts/judge-verdict.js';
 import { regressionAnswer } from './parts/regression-answer.js';
@@ -66,10 +67,7 @@ export const judge = (
     const order = orderRules(inputs.want, scatter, voices, setting);
     const { ranked, middle } = await rankInWorlds(result, options.top, setting, order);
     const [best] = ranked;
-    const { radius } = ball.published;
-    const [outcome] = await setting.evaluator.evaluate([{ layout: toLayout(layout, radius), world: 0 }]);
-    const { rows } = await simulateLayouts([{ layout, outcome }], result.cache, setting);
-    const [own] = rows as [LayoutOutcomes];
+    const own = await rollEverywhere(layout, result.cache, setting);
     const place = await placeOf(own, result);
     // rolled by the other threads while this one puts into words
     const rolling = Promise.all([
@@ -78,7 +76,6 @@ export const judge = (
     ]);
     const difference = differences(voices, order.ids, scatter);
     const bestOverIt = difference(best.layout, layout);
-    const byPhysics = (each: LayoutNumbers): ScoredOutcomes => voices.byPhysics.get(each)!;
     const inWords = answerer(result.targets, setting);
     const factsOf = drilledFacts(ball, rules);
     const facts = factsOf(layout);
@@ -110,8 +107,8 @@ export const judge = (
         beatsMiddle: shareAbove(own.worlds, middle.worlds),
         worlds: budget.worlds,
         byPhysics: {
-          bestBeatsIt: shareAbove(byPhysics(best.layout), byPhysics(layout)),
-          beatsMiddle: shareAbove(byPhysics(layout), byPhysics(MIDDLE_LAYOUT)),
+          bestBeatsIt: aheadByPhysics(voices, best.layout, layout),
+          beatsMiddle: aheadByPhysics(voices, layout, MIDDLE_LAYOUT),
         },
         bestOverIt,
         paired: pairedTwentieths(WISHED_IDS, best.worlds, own.worlds),
@@ -130,6 +127,18 @@ export const judge = (
     };
   });
 
+/** Rolls the layout to be judged in the nominal world and in all others. */
+async function rollEverywhere(
+  layout: LayoutNumbers,
+  cache: ScoredCache,
+  setting: Setting,
+): Promise<LayoutOutcomes> {
+  const marked = toLayout(layout, setting.ball.published.radius);
+  const [outcome] = await setting.evaluator.evaluate([{ layout: marked, world: 0 }]);
+  const { rows } = await simulateLayouts([{ layout, outcome }], cache, setting);
+  return rows[0];
+}
+
 /** Place of a layout among all that may be marked, by the regression; without one, among those of the grid, by physics. */
 async function placeOf(
   { layout, nominal }: LayoutOutcomes,
@@ -147,6 +156,7 @@ async function placeOf(
   return { betterThan: below, of: attained.length, by: 'physics' };
 }
 
+/** What each error of marking by hand would change. */
 async function markingErrors(
   { layout, nominal }: LayoutOutcomes,
   targets: readonly Target[],

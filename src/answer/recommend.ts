@@ -30,10 +30,16 @@ import { ARRIVES_ALIKE, pairedTwentieths, shareAbove } from '../search/scoring/w
 import { search, type VoicesResult } from '../search/search.js';
 import { type LayoutOutcomes, simulateLayouts } from '../search/simulate-layouts.js';
 import { ties } from '../search/ties.js';
-import { type RecommendInputs, type Setting, type SettingOptions, withSetting } from '../simulate/setting.js';
+import {
+  type RecommendInputs,
+  type Setting,
+  type SettingOptions,
+  SILENT,
+  withSetting,
+} from '../simulate/setting.js';
 import { type ShotScatter, shotScatter } from '../simulate/shot-scatter.js';
 import { saysLearned } from '../simulate/worlds/learned.js';
-import { differences } from './parts/difference-answer.js';
+import { aheadByPhysics, differences } from './parts/difference-answer.js';
 import { drilledFacts } from './parts/drilled-facts.js';
 import { formatOn } from './parts/layout-answer.js';
 import { regressionAnswer } from './parts/regression-answer.js';
@@ -73,9 +79,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
     const [first] = ranked;
     const choices = await choicesOf(first, voices, await byPhysics.first(), setting);
     const difference = differences(voices, order.ids, scatter);
-    const aheadByPhysics = (a: LayoutNumbers, b: LayoutNumbers): number =>
-      shareAbove(voices.byPhysics.get(a)!, voices.byPhysics.get(b)!);
-
+    const confidenceOf = confidences(voices, middle, difference, setting);
     const shots = result.shots();
     // rolled by the other threads while this one puts into words
     const rolling = Promise.all([
@@ -90,14 +94,14 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
     ]);
     const inWords = answerer(result.targets, setting);
     const drilled = drilledFacts(ball, rules);
-    const factsOf = ({ layout }: LayoutOutcomes) => drilled(layout);
-    const middleAnswer = inWords(middle, factsOf(middle));
-    const targets = result.targets.map(targetAnswer);
-    const answers = ranked.map((row) => {
-      const facts = factsOf(row);
+    const said = (row: LayoutOutcomes) => {
+      const facts = drilled(row.layout);
       return { row, facts, simulated: inWords(row, facts) };
-    });
-    const after = runnerUp && inWords(runnerUp, factsOf(runnerUp));
+    };
+    const { simulated: middleAnswer } = said(middle);
+    const targets = result.targets.map(targetAnswer);
+    const answers = ranked.map(said);
+    const after = runnerUp && said(runnerUp).simulated;
     const levers = otherLevers(
       inputs,
       setting,
@@ -109,19 +113,6 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
         fitter: options.fitter,
       },
     );
-    const isMiddle = ({ layout }: LayoutOutcomes): boolean => keyOf(layout) === keyOf(MIDDLE_LAYOUT);
-    const confidenceOf = (row: LayoutOutcomes, next: LayoutOutcomes | null): RankedLayout['confidence'] => ({
-      beatsRunnerUp: next ? shareAbove(row.worlds, next.worlds) : 1,
-      beatsMiddle: shareAbove(row.worlds, middle.worlds),
-      worlds: budget.worlds,
-      byPhysics: {
-        beatsRunnerUp: next ? aheadByPhysics(row.layout, next.layout) : 1,
-        beatsMiddle: aheadByPhysics(row.layout, MIDDLE_LAYOUT),
-      },
-      overMiddle: isMiddle(row) ? null : difference(row.layout, MIDDLE_LAYOUT),
-      paired: isMiddle(row) ? null : pairedTwentieths(WISHED_IDS, row.worlds, middle.worlds),
-      overRunnerUp: next ? difference(row.layout, next.layout) : null,
-    });
     const [explained, stepped, beliefs] = await rolling;
     const layouts: RankedLayout[] = answers.map(({ row, facts, simulated }, i) => ({
       rank: i + 1,
@@ -205,6 +196,34 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
     };
   });
 
+/**
+ * Prepares to say how sure it is that a layout is ahead of the usual middle one and of the next in order.
+ *
+ * @param difference  of a layout from another
+ */
+function confidences(
+  voices: VoicesResult,
+  middle: LayoutOutcomes,
+  difference: ReturnType<typeof differences>,
+  { budget }: Pick<Setting, 'budget'>,
+): (row: LayoutOutcomes, next: LayoutOutcomes | null) => RankedLayout['confidence'] {
+  return ({ layout, worlds }, next) => {
+    const isMiddle = keyOf(layout) === keyOf(MIDDLE_LAYOUT);
+    return {
+      beatsRunnerUp: next ? shareAbove(worlds, next.worlds) : 1,
+      beatsMiddle: shareAbove(worlds, middle.worlds),
+      worlds: budget.worlds,
+      byPhysics: {
+        beatsRunnerUp: next ? aheadByPhysics(voices, layout, next.layout) : 1,
+        beatsMiddle: aheadByPhysics(voices, layout, MIDDLE_LAYOUT),
+      },
+      overMiddle: isMiddle ? null : difference(layout, MIDDLE_LAYOUT),
+      paired: isMiddle ? null : pairedTwentieths(WISHED_IDS, worlds, middle.worlds),
+      overRunnerUp: next ? difference(layout, next.layout) : null,
+    };
+  };
+}
+
 /** The first of the layouts ranked that is ahead of the usual in most worlds, but comes after it since it finds the gutter more often. */
 function rivalOf(
   layouts: readonly RankedLayout[],
@@ -221,7 +240,7 @@ function rivalOf(
 
 /** Ranks what physics alone finds, while the search by both voices goes on. */
 function rankBeside(want: Want, scatter: ShotScatter, top: number, setting: Setting) {
-  const silent = { ...setting, practiceWeight: 0, progress: () => () => undefined };
+  const silent = { ...setting, practiceWeight: 0, progress: SILENT };
   let ranking: Promise<Ranking> | null = null;
   return {
     rank(physics: SearchResult): void {

@@ -24,7 +24,7 @@ import { POCKET_BOARD } from '../simulate/pocket.js';
 import type { Reached } from '../simulate/readings.js';
 import type { Setting } from '../simulate/setting.js';
 import { simulator } from '../simulate/simulator.js';
-import { rejectByMarks } from './candidates/constraints.js';
+import { markableOf } from './candidates/constraints.js';
 import { drilledGrid } from './candidates/drilled-grid.js';
 import { score } from './scoring/score.js';
 import { targetsOf } from './scoring/target.js';
@@ -47,10 +47,8 @@ export async function firstLook(
   setting: Setting,
   { model, card }: { readonly model: ReactionModel; readonly card: ModelCard },
 ): Promise<FirstLook | null> {
-  const { ball, practice, budget, line } = setting;
-  const layouts = drilledGrid(budget.grid.coarse, setting).filter(
-    (layout) => rejectByMarks(layout, ball, practice) === null,
-  );
+  const { budget, line } = setting;
+  const layouts = markableOf(drilledGrid(budget.grid.coarse, setting), setting);
   if (layouts.length === 0 || !line.reachesPocket) return null;
   const features = featuresOnLines(layouts, setting);
   if (!isInRange(features, card)) return null;

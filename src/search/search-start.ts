@@ -2,7 +2,7 @@ import { counted } from '../base/counted.js';
 import type { Want } from '../records/schemas/want.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import type { Setting } from '../simulate/setting.js';
-import { rejectByMarks } from './candidates/constraints.js';
+import { markableOf } from './candidates/constraints.js';
 import { drilledGrid } from './candidates/drilled-grid.js';
 import { type NominalShot, type NominalShots, nominalShots } from './candidates/nominal-shots.js';
 import { cacheOutcomes, type OutcomeCache } from './outcome-cache.js';
@@ -26,7 +26,7 @@ export interface SearchStart {
 
 /** Rolls the coarse grid in the nominal world, turns the wishes into targets by its quantiles, and rolls the usual layout in all worlds. */
 export async function startSearch(want: Want, setting: Setting): Promise<SearchStart> {
-  const { ball, budget, practice, progress } = setting;
+  const { budget, progress } = setting;
   const coarse = drilledGrid(budget.grid.coarse, setting);
   const finest = drilledGrid(budget.grid.finest, setting);
   const nominal = nominalShots(setting);
@@ -34,7 +34,7 @@ export async function startSearch(want: Want, setting: Setting): Promise<SearchS
   const attained = nominal.allowed();
   return {
     candidates: finest.length,
-    markable: finest.filter((layout) => rejectByMarks(layout, ball, practice) === null),
+    markable: markableOf(finest, setting),
     nominal,
     attained,
     targets: targetsOf(

@@ -3,11 +3,18 @@ import type { LayoutDifference } from '../../records/answers/answer.js';
 import { WISHED_IDS, type WishedId } from '../../records/schemas/reaction-numbers.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import type { ScoredCache } from '../../search/outcome-cache.js';
-import { meanDifferences } from '../../search/scoring/world-statistics.js';
+import { meanDifferences, shareAbove } from '../../search/scoring/world-statistics.js';
 import type { VoicesResult } from '../../search/search.js';
 import { type Sizes, visibility } from '../../search/visibility.js';
 import { addedInUnit } from '../../search/voices/belief-effects.js';
 import { MIDDLE_SIZES } from '../../search/voices/draw-beliefs.js';
+
+/** Share of worlds in which a layout is ahead of another by physics alone, each having met all worlds. */
+export const aheadByPhysics = (
+  { byPhysics }: Pick<VoicesResult, 'byPhysics'>,
+  layout: LayoutNumbers,
+  from: LayoutNumbers,
+): number => shareAbove(byPhysics.get(layout)!, byPhysics.get(from)!);
 
 /**
  * Prepares to say how far a layout differs from another, each having met all worlds.

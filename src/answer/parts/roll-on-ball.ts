@@ -2,7 +2,7 @@ import { counted } from '../../base/counted.js';
 import { MIDDLE_LAYOUT } from '../../prepare/middle-layout.js';
 import { toLayout } from '../../prepare/to-layout.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
-import { rejectByMarks } from '../../search/candidates/constraints.js';
+import { markableOf } from '../../search/candidates/constraints.js';
 import { drilledGrid } from '../../search/candidates/drilled-grid.js';
 import { type NominalShot, nominalShots } from '../../search/candidates/nominal-shots.js';
 import { type LayoutQuantities, layoutQuantities } from '../../search/voices/layout-quantities.js';
@@ -32,7 +32,7 @@ export async function rollOnBall(
   hasWish: boolean,
 ): Promise<RolledOnBall> {
   const { evaluator, regression: _, ...grounds } = setting;
-  const { ball, problem, budget, practice, progress } = setting;
+  const { ball, problem, budget, progress } = setting;
   const { radius } = ball.published;
   const count = problem.luck.length;
   const all = [MIDDLE_LAYOUT, ...layouts].map((layout) => toLayout(layout, radius));
@@ -54,9 +54,7 @@ export async function rollOnBall(
     counted(progress('worlds'), all.length * count),
   );
   const worldsOf = (i: number): readonly Outcome[] => inWorlds.slice(i * count, (i + 1) * count);
-  const markable = drilledGrid(budget.grid.finest, setting).filter(
-    (layout) => rejectByMarks(layout, ball, practice) === null,
-  );
+  const markable = markableOf(drilledGrid(budget.grid.finest, setting), setting);
   return {
     grounds,
     entrants: layouts.map((layout, i) => ({ layout, outcome: nominal[i], outcomes: worldsOf(i + 1) })),

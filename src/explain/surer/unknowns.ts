@@ -3,8 +3,10 @@ import { ln } from '../../math/ln.js';
 import type { SurerField } from '../../records/answers/parts/surer-answer.js';
 import { RELEASE_IDS } from '../../records/answers/statements/ids.js';
 import type { Unknown } from '../../records/answers/statements/unknowns.js';
-import { ballUncertainty, USUAL_GRIT } from '../../records/schemas/ball.js';
+import { type Ball, ballUncertainty, USUAL_GRIT } from '../../records/schemas/ball.js';
 import { type UncertainBallKey, unsureNumbers } from '../../records/schemas/ball-uncertainty.js';
+import type { Bowler } from '../../records/schemas/bowler.js';
+import type { Lane } from '../../records/schemas/lane.js';
 import { BELIEFS } from '../../records/shared/beliefs.js';
 import type { BeliefSizes } from '../../search/voices/belief-effects.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
@@ -54,55 +56,78 @@ export function variedUnknowns(
   worlds: readonly DrawnWorld[],
   coreNumbers: readonly (readonly number[])[],
 ): VariedUnknown[] {
-  const varied = (of: (world: DrawnWorld) => number, knownShare = 1): VariedNumber => ({
-    values: worlds.map(of),
-    knownShare,
-  });
-  const ofSurface = (...keys: readonly (keyof AssumedSurface)[]): VariedNumber[] =>
-    keys.map((key) => varied(({ deviations }) => deviations.surface[key]));
-  // drawn in logarithms
-  const friction = (key: keyof AssumedSurface): VariedNumber[] => [
-    varied(({ deviations }) => ln(deviations.surface[key])),
-  ];
+  const over: OverWorlds = (of, knownShare = 1) => ({ values: worlds.map(of), knownShare });
+  return [
+    ...ofRelease(bowler, over),
+    ...ofBall(ball, coreNumbers, over),
+    ...ofLane(ball, lane, over),
+    ...BELIEFS.map(
+      ({ id, says }, b): VariedUnknown => ({
+        unknown: { code: 'belief-of-practice', params: { id, says } },
+        field: null,
+        numbers: [over(({ beliefs }) => beliefs[b])],
+      }),
+    ),
+  ].filter(({ numbers }) => numbers.some(({ values }) => values.some((value) => value !== values[0])));
+}
+
+/** A number over all worlds, and the share of it that can become known: all of it unless given. */
+type OverWorlds = (of: (world: DrawnWorld) => number, knownShare?: number) => VariedNumber;
+
+/** The numbers of the release that are not known exactly, and the PAP. */
+function ofRelease(bowler: Bowler, over: OverWorlds): VariedUnknown[] {
   const { uncertainty = {} } = bowler;
-  const scatter = scatterOf(bowler);
-  const releases = RELEASE_IDS.flatMap((number): VariedUnknown[] => {
-    const offBy = uncertainty[number] ?? 0;
-    if (offBy === 0) return [];
-    const knownShare = offBy / hypot(offBy, scatter[number]);
-    const numbers = [varied(({ deviations }) => deviations[DEVIATION_OF[number]], knownShare)];
-    return [{ unknown: { code: 'release-number', params: { number, offBy } }, field: number, numbers }];
-  });
-  const guessed = [...unsureNumbers(ballUncertainty(ball))];
-  const made = (isGuessed: boolean): VariedNumber[] =>
-    MADE.filter(({ fields }) => fields.some((field) => guessed.includes(field)) === isGuessed).map(
-      ({ key }) => varied(({ deviations }) => deviations.made[key]),
-    );
   const { papOverIn: overOffByIn = 0, papUpIn: upOffByIn = 0 } = uncertainty;
-  const all: readonly VariedUnknown[] = [
-    ...releases,
+  const scatter = scatterOf(bowler);
+  const unsure = RELEASE_IDS.map((number) => ({ number, offBy: uncertainty[number] ?? 0 }));
+  return [
+    ...unsure
+      .filter(({ offBy }) => offBy > 0)
+      .map(({ number, offBy }): VariedUnknown => {
+        const knownShare = offBy / hypot(offBy, scatter[number]);
+        return {
+          unknown: { code: 'release-number', params: { number, offBy } },
+          field: number,
+          numbers: [over(({ deviations }) => deviations[DEVIATION_OF[number]], knownShare)],
+        };
+      }),
     {
       unknown: { code: 'pap-place', params: { overOffByIn, upOffByIn } },
       field: 'pap',
-      numbers: [varied(({ deviations }) => deviations.papOver), varied(({ deviations }) => deviations.papUp)],
+      numbers: [over(({ deviations }) => deviations.papOver), over(({ deviations }) => deviations.papUp)],
     },
+  ];
+}
+
+/** The core, how the ball was made, and numbers of its record that were guessed. */
+function ofBall(ball: Ball, coreNumbers: readonly (readonly number[])[], over: OverWorlds): VariedUnknown[] {
+  const guessed = [...unsureNumbers(ballUncertainty(ball))];
+  const made = (isGuessed: boolean): VariedNumber[] =>
+    MADE.filter(({ fields }) => fields.some((field) => guessed.includes(field)) === isGuessed).map(
+      ({ key }) => over(({ deviations }) => deviations.made[key]),
+    );
+  const differing = coreNumbers[0] ?? [];
+  return [
     {
       unknown: { code: 'which-core', params: { cores: coreNumbers.length } },
       field: 'ball',
-      numbers: (coreNumbers[0] ?? []).map((_, k) =>
-        varied(({ deviations }) => coreNumbers[deviations.body][k]),
-      ),
+      numbers: differing.map((_, k) => over(({ deviations }) => coreNumbers[deviations.body][k])),
     },
-    {
-      unknown: { code: 'ball-as-made', params: {} },
-      field: 'ball',
-      numbers: made(false),
-    },
-    {
-      unknown: { code: 'ball-numbers', params: { guessed } },
-      field: 'ball',
-      numbers: made(true),
-    },
+    { unknown: { code: 'ball-as-made', params: {} }, field: 'ball', numbers: made(false) },
+    { unknown: { code: 'ball-numbers', params: { guessed } }, field: 'ball', numbers: made(true) },
+  ];
+}
+
+/** Friction of the lane and of the cover's finish, and the oil: on the ball, and after games on the lane. */
+function ofLane(ball: Ball, lane: Lane, over: OverWorlds): VariedUnknown[] {
+  const surface = (...keys: readonly (keyof AssumedSurface)[]): VariedNumber[] =>
+    keys.map((key) => over(({ deviations }) => deviations.surface[key]));
+  // drawn in logarithms
+  const friction = (key: keyof AssumedSurface): VariedNumber[] => [
+    over(({ deviations }) => ln(deviations.surface[key])),
+  ];
+  const grit = ball.surfaceGrit ?? USUAL_GRIT;
+  return [
     {
       unknown: { code: 'lane-friction', params: { of: 'oiled' } },
       field: 'lane',
@@ -121,30 +146,17 @@ export function variedUnknowns(
     {
       unknown: { code: 'lane-friction', params: { of: 'finish' } },
       field: null,
-      numbers:
-        (ball.surfaceGrit ?? USUAL_GRIT) === REFERENCE_GRIT
-          ? []
-          : [...friction('finishExponent'), ...ofSurface('finishOnDry')],
+      numbers: grit === REFERENCE_GRIT ? [] : [...friction('finishExponent'), ...surface('finishOnDry')],
     },
     {
       unknown: { code: 'oil-on-rings', params: {} },
       field: null,
-      numbers: ofSurface('carriedShare', 'bandWidth', 'wornPerPass'),
+      numbers: surface('carriedShare', 'bandWidth', 'wornPerPass'),
     },
     {
       unknown: { code: 'wear-of-games', params: { games: lane.games ?? 0 } },
       field: 'lane',
-      numbers: lane.games ? ofSurface('burnPerGame', 'carriedDown') : [],
+      numbers: lane.games ? surface('burnPerGame', 'carriedDown') : [],
     },
-    ...BELIEFS.map(
-      ({ id, says }, b): VariedUnknown => ({
-        unknown: { code: 'belief-of-practice', params: { id, says } },
-        field: null,
-        numbers: [varied(({ beliefs }) => beliefs[b])],
-      }),
-    ),
   ];
-  return all.filter(({ numbers }) =>
-    numbers.some(({ values }) => values.some((value) => value !== values[0])),
-  );
 }

@@ -21,6 +21,12 @@ export function rejectByMarks(
   return null;
 }
 
+/** Those layouts whose marks keep clear of the holes. */
+export const markableOf = (
+  layouts: readonly LayoutNumbers[],
+  { ball, practice }: Pick<Bounds, 'ball' | 'practice'>,
+): LayoutNumbers[] => layouts.filter((layout) => rejectByMarks(layout, ball, practice) === null);
+
 /** What decides whether a layout may be drilled. */
 export interface Bounds {
   readonly ball: BallProblem;
