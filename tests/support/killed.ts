@@ -3,9 +3,10 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect } from 'vitest';
-import { keepAll, keepNew } from '../../src/records/home/change-records.js';
+import { keepAll } from '../../src/records/home/change-records.js';
 import { keptIds, readKept } from '../../src/records/home/saved-records.js';
 import { demoShelf } from '../../src/records/read/shelf.js';
+import { keepNew } from './keep-new.js';
 
 const BUILT = new URL('../../dist/records/home/change-records.js', import.meta.url).href;
 const lane = demoShelf().lanes[0].record;

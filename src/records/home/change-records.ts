@@ -51,14 +51,6 @@ export const keepAll = (home: string, records: readonly NewRecord[]): Promise<re
     return ids;
   });
 
-/** Keeps a record under an id, with a number behind it where that is taken: `lane-40-2`. @returns the id it got */
-export const keepNew = async <K extends RecordKind>(
-  home: string,
-  kind: K,
-  id: string,
-  record: RecordOf[K],
-): Promise<string> => (await keepAll(home, [{ kind, id, record, ifTaken: 'number' }]))[0];
-
 /**
  * Changes a kept record; the change is given the record as it is, which nothing else changes meanwhile.
  *

@@ -11,15 +11,10 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import {
-  changeKept,
-  keepAll,
-  keepNew,
-  removeKept,
-  renameKept,
-} from '../../../src/records/home/change-records.js';
+import { changeKept, keepAll, removeKept, renameKept } from '../../../src/records/home/change-records.js';
 import { allKept, keptIds, pathOf, readKept } from '../../../src/records/home/saved-records.js';
 import { demoShelf } from '../../../src/records/read/shelf.js';
+import { keepNew } from '../../support/keep-new.js';
 
 const lane = demoShelf().lanes[0].record;
 let home: string;
@@ -35,7 +30,7 @@ test('keptIds: none where nothing was ever kept, and no folder is made by lookin
   expect(() => readFileSync(home)).toThrow('ENOENT');
 });
 
-test('keepNew: what is kept is read back the same, from a file a person can read', async () => {
+test('keepAll: what is kept is read back the same, from a file a person can read', async () => {
   expect(await keepNew(home, 'lane', 'tuesday-league', lane)).toBe('tuesday-league');
   expect(readKept(home, 'lane', 'tuesday-league')).toEqual(lane);
   expect(readFileSync(join(home, 'lanes', 'tuesday-league.json'), 'utf8')).toMatch(
@@ -43,13 +38,13 @@ test('keepNew: what is kept is read back the same, from a file a person can read
   );
 });
 
-test('keepNew: an id that is taken is never written over', async () => {
+test('keepAll: an id that is taken is never written over, but gets a number', async () => {
   await keepNew(home, 'lane', 'a', called('first'));
   expect(await keepNew(home, 'lane', 'a', called('second'))).toBe('a-2');
   expect(readKept(home, 'lane', 'a').note).toBe('first');
 });
 
-test('keepNew: of many at once none is lost', async () => {
+test('keepAll: of many at once none is lost', async () => {
   const ids = await Promise.all(
     Array.from({ length: 12 }, (_, i) => keepNew(home, 'lane', 'same', called(String(i)))),
   );

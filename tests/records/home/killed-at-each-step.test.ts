@@ -1,10 +1,11 @@
 import { cpSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { keepAll, keepNew } from '../../../src/records/home/change-records.js';
+import { keepAll } from '../../../src/records/home/change-records.js';
 import { keptIds, readKept } from '../../../src/records/home/saved-records.js';
 import { demoShelf } from '../../../src/records/read/shelf.js';
 import { scratchFolder } from '../../support/demo-files.js';
+import { keepNew } from '../../support/keep-new.js';
 import { expectTidy } from '../../support/killed.js';
 import { killedAtStep } from '../../support/killed-at-step.js';
 
