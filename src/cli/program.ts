@@ -58,7 +58,7 @@ function addCommand(program: Command, entry: CommandEntry, terminal: Terminal, i
   withExamples(command, entry.examples);
   command.action(async () => {
     const runCommand = await entry.load();
-    await runCommand(command.optsWithGlobals() as never, terminal, command.args);
+    await runCommand(command.optsWithGlobals(), terminal, command.args);
   });
 }
 

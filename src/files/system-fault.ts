@@ -91,7 +91,7 @@ const REASONS: Readonly<Record<string, Row>> = {
   ESTALE: NETWORK,
 };
 
-const rowOf = (code: string): Row => (Object.hasOwn(REASONS, code) ? (REASONS[code] as Row) : unknown(code));
+const rowOf = (code: string): Row => (Object.hasOwn(REASONS, code) ? REASONS[code] : unknown(code));
 
 const CHECK = { remedy: 'Check the disk and the path.' };
 const unknown = (code: string): Row => ({

@@ -42,7 +42,7 @@ export function givenValue(question: Question, given: unknown): Value | Fault {
       try {
         return { value: question.read(String(given).trim()) };
       } catch (error) {
-        if (error instanceof InputError) return error.faults[0] as Fault;
+        if (error instanceof InputError) return error.faults[0];
         throw error;
       }
   }

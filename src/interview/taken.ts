@@ -63,7 +63,7 @@ function releaseTaken(
   answers: Answers,
   units: Units,
 ): Taken {
-  const [first] = keys as [ReleaseKey];
+  const [first] = keys;
   const how = answers[HOW_OF[first]] ?? 'typed';
   const isTyped = how === 'typed' && !isGuessed(answers, first);
   const word = isTyped ? '' : how === 'typed' || how === 'guess' ? 'guess' : 'measured';

@@ -19,7 +19,7 @@ const SWEEPS = 12; // cyclic Jacobi converges quadratically; six sweeps reach ro
  * @param m  symmetric; only the symmetric part matters
  */
 export function symmetricEigen(m: Mat3): Eigen3 {
-  const a = m.map((row) => [...row]) as number[][];
+  const a = m.map((row) => [...row]);
   const v = [
     [1, 0, 0],
     [0, 1, 0],

@@ -13,7 +13,7 @@ export const familiesOf = (ball: PublishedBall): readonly CoreFamily[] =>
 /** A ball record in SI, with a core of the first family it may be of. */
 export function publishedNumbers(ball: PublishedBall, ounce: OunceConvention): PublishedNumbers {
   const radius = from(ball.circumferenceIn ?? USUAL_CIRCUMFERENCE_IN, INCH) / (2 * Math.PI);
-  const [family] = familiesOf(ball) as [CoreFamily];
+  const [family] = familiesOf(ball);
   return {
     mass: from(ball.weightLb, POUND),
     radius,

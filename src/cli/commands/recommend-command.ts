@@ -129,7 +129,7 @@ export async function answerRecommendation(
       }),
     );
   }).finally(regression.close);
-  const [best] = answer.layouts as [RankedLayout];
+  const [best] = answer.layouts;
   // behind the first screen alone: one that is shown beside sections ends with them
   const beneath = menuLines({ options, terminal }, isAsked);
   const next = commandsAfter(best, inputs, options, terminal, beneath > 0);

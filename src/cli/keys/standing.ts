@@ -18,4 +18,4 @@ export interface Standing {
   readonly terminal: Terminal;
 }
 
-export const bestOf = ({ answer }: Standing): RankedLayout => (answer.layouts as [RankedLayout])[0];
+export const bestOf = ({ answer }: Standing): RankedLayout => answer.layouts[0];

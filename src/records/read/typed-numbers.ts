@@ -44,9 +44,7 @@ export function withTypedNumbers(schema: z.ZodType, value: unknown): unknown {
   };
 
   const read = walked(schema, value, '', number);
-  return Object.keys(found).length === 0
-    ? read
-    : { ...(read as object), uncertainty: { ...(own as object), ...found } };
+  return Object.keys(found).length === 0 ? read : { ...(read as object), uncertainty: { ...own, ...found } };
 }
 
 /** How far off a number may be by the way it was typed (one standard deviation); null for one that counts as known. */

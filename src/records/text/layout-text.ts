@@ -67,7 +67,7 @@ export function parseLayout(text: string): LayoutNumbers {
   const faults: Fault[] = [];
   keys.forEach((key, i) => {
     const [low, high, name, unit] = LIMITS[key];
-    const value = values[i] as number;
+    const value = values[i];
     if (!(value >= low && value <= high))
       faults.push({
         field: `layout: ${name}`,
@@ -78,8 +78,8 @@ export function parseLayout(text: string): LayoutNumbers {
   });
   if (faults.length > 0) throw new InputError('layout-text', faults);
   return {
-    drillingAngleDeg: values[0] as number,
-    pinToPapIn: values[1] as number,
-    valAngleDeg: values[2] as number,
+    drillingAngleDeg: values[0],
+    pinToPapIn: values[1],
+    valAngleDeg: values[2],
   };
 }

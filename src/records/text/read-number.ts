@@ -191,7 +191,7 @@ function inWanted(
   const measure = measureOf(wanted);
   if (unit === wanted || wanted === ANY_UNIT) return then(value);
   if (!measure) return { hint: `Write it without a unit, or with ${wanted}.` };
-  const [from, to] = [measure.units[unit], measure.units[wanted] as number];
+  const [from, to] = [measure.units[unit], measure.units[wanted]];
   return from === undefined
     ? { hint: `${unit} is no unit of ${measure.name}; known: ${Object.keys(measure.units).join(', ')}.` }
     : then((value * from) / to);

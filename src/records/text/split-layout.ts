@@ -14,7 +14,7 @@ export function splitLayout(text: string): readonly string[] {
   const plain = plainSigns(text);
   const parts = plain.split(/[x×✕✖⨯*]|by/i);
   const ways = parts.length === 1 && plain.length <= MOST_SIGNS ? bySlashes(plain) : [];
-  return (ways.length === 1 ? (ways[0] as readonly string[]) : parts).map((part) => part.trim());
+  return (ways.length === 1 ? ways[0] : parts).map((part) => part.trim());
 }
 
 /** All ways to part a text in three by two of its slashes, each part a number with or without unit or mark. */

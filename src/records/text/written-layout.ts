@@ -54,7 +54,7 @@ export function readLayout(text: string): WrittenLayout {
       got: quotedTyped(text),
       hint: BOTH_NOTATIONS,
     });
-  const marked = MARKED.exec(parts[0] as string);
+  const marked = MARKED.exec(parts[0]);
   const plain = parts.map((part, i) => inInches(i === 0 ? part.replace(MARKED, '') : part));
   const ends = [parts[0], parts[2]] as [string, string];
   if (marked || isAngles(ends, plain)) {
@@ -65,7 +65,7 @@ export function readLayout(text: string): WrittenLayout {
         got: quotedTyped(text),
         hint: 'A VAL angle above 90 puts the pin below the PAP.',
       });
-    const mark = marked ? (/cg/i.test(marked[1] as string) ? 'cg' : 'mass-bias') : null;
+    const mark = marked ? (/cg/i.test(marked[1]) ? 'cg' : 'mass-bias') : null;
     return { notation: 'angles', numbers: parseLayout(plain.join(' x ')), mark };
   }
   return {

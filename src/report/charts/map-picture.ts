@@ -45,7 +45,7 @@ export function mapPicture(
     nodes: [
       ...rows.flatMap((row, i) =>
         row.flatMap((point, j): SceneNode[] => {
-          const at: Point = [x(drillingAnglesDeg[j] as number), y(pinToPapsIn[i] as number)];
+          const at: Point = [x(drillingAnglesDeg[j]), y(pinToPapsIn[i])];
           const area = rectangle(at[0] - width / 2, at[1] - ROW / 2, width, ROW);
           const isCovered = places.some(([dx, dy]) => Math.abs(dx - at[0]) < 24 && Math.abs(dy - at[1]) < 12);
           return [
@@ -60,7 +60,7 @@ export function mapPicture(
           ({ sign, ink }, i): SceneNode => ({
             kind: 'group',
             name: partOf(sign),
-            nodes: signDisc({ sign, ink }, places[i] as Point),
+            nodes: signDisc({ sign, ink }, places[i]),
           }),
         )
         .reverse(),
@@ -70,7 +70,7 @@ export function mapPicture(
 
 /** A scale that puts the first and the last of even steps on these places. */
 const centred = (steps: readonly number[], places: readonly [number, number]) =>
-  scaleLinear([steps[0] as number, steps.at(-1) as number], places);
+  scaleLinear([steps[0], steps.at(-1) as number], places);
 
 const number = (text: string, [x, y]: Point): SceneNode => ({
   kind: 'text',

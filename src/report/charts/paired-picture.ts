@@ -92,5 +92,5 @@ function lifted(xs: readonly number[]): (readonly [x: number, height: number])[]
     levels.push(level);
   });
   const lift = Math.min(2 * DOT, (STACK - DOT) / Math.max(1, ...levels));
-  return xs.map((x, i) => [x, (levels[i] as number) * lift]);
+  return xs.map((x, i) => [x, levels[i] * lift]);
 }

@@ -38,7 +38,7 @@ export function reachPicture(
     height: top + BAR + 40,
     title,
     description: `${title}: layouts of this ball reach ${show(ends[0])} to ${show(ends[1])}; aimed at ${show(target)}; ${compared
-      .map(({ sign }, i) => `layout ${sign} ${show(values[i] as number)}`)
+      .map(({ sign }, i) => `layout ${sign} ${show(values[i])}`)
       .join(', ')}.`,
     nodes: [
       part(
@@ -59,7 +59,7 @@ export function reachPicture(
       wishText(wish, `wish ${show(target)}`, top + BAR + 32),
       ...compared
         .map((each, i): SceneNode => {
-          const [x, y] = [xs[i] as number, top - 3 - DISC_RADIUS - DISC * (levels[i] as number)];
+          const [x, y] = [xs[i], top - 3 - DISC_RADIUS - DISC * levels[i]];
           return part(
             partOf(each.sign),
             segment([x, y], [x, top], { ink: each.ink, width: 1 }),

@@ -44,7 +44,7 @@ export function sharesPicture(changes: readonly SharedChange[], title: string): 
   let y = TOP;
   const nodes: SceneNode[] = [];
   groups.forEach((steps, i) => {
-    const change = changes[i] as SharedChange;
+    const change = changes[i];
     nodes.push(word(change.title, [0, y + 12], { weight: 'bold' }));
     y += ROW;
     for (const step of steps) {

@@ -21,7 +21,7 @@ const PER_BOARD = [100, 40, 20, 10, 5, 4, 2, 1];
  * so that paths which share their boards on a drawing of the lane stand apart.
  */
 export function apartDrawing(shots: readonly SignedPath[], hand: 'right' | 'left', page: Page): string[] {
-  const [first, ...others] = shots as [SignedPath, ...SignedPath[]];
+  const [first, ...others] = shots;
   const half = Math.min(MOST_HALF, Math.floor((page.width - LEFT.length - 3) / 2));
   const perBoard = PER_BOARD.find((columns) => columns * widestGap(shots) <= half) ?? 1;
   const toColumn = hand === 'right' ? -perBoard : perBoard;

@@ -86,8 +86,7 @@ export function ballDrawing(face: BallFace, rings: readonly RingAnswer[], page: 
     if (!spot) continue;
     taken.push(spot);
     for (const [i, letter] of [...text].entries())
-      (cells[Math.min(ROWS - 1, Math.floor(spot.y))] as string[])[Math.floor(spot.x) + i] =
-        page.paint.strong(letter);
+      cells[Math.min(ROWS - 1, Math.floor(spot.y))][Math.floor(spot.x) + i] = page.paint.strong(letter);
   }
   return [
     ...cells.map((row) => (INDENT + row.join('')).trimEnd()),
@@ -124,9 +123,9 @@ const collide = (
 function numbersOn(face: BallFace, { units, ascii }: Page): OnBall[] {
   const lines = ballLines(face);
   const along = (curve: readonly Vec3[]): Vec3[] =>
-    [0.5, 0.4, 0.6, 0.3, 0.7].map((share) => curve[Math.round(share * (curve.length - 1))] as Vec3);
+    [0.5, 0.4, 0.6, 0.3, 0.7].map((share) => curve[Math.round(share * (curve.length - 1))]);
   const length = (curve: readonly Vec3[]): OnBall => ({
-    text: units.tape.show(arcAngle(curve[0] as Vec3, curve.at(-1) as Vec3) * face.radiusIn),
+    text: units.tape.show(arcAngle(curve[0], curve.at(-1) as Vec3) * face.radiusIn),
     places: along(curve),
   });
   const angles = hasAngles(face)
@@ -185,7 +184,7 @@ function layers(face: BallFace, rings: readonly RingAnswer[]): Layer[] {
 
 const signs = (face: BallFace): Sign[] => [
   ...face.oldHoles.map(({ name, at }) => {
-    const sign = (name[0] as string).toLowerCase();
+    const sign = name[0].toLowerCase();
     return { at, unicode: sign, ascii: sign, name: `old ${name}, plugged` };
   }),
   ...face.holes.map(({ name, at }) => ({

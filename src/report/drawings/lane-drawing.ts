@@ -52,7 +52,7 @@ export function laneDrawing({ hand, lane, shots: all }: DrawnLane, page: Page): 
   const areShared = all.length > 1 && widestGap(all) < SHARED_BOARDS;
   const shots = areShared ? all.slice(0, 1) : all;
   const drawn = { hand, lane, shots };
-  const [first] = shots as readonly [DrawnShot, ...DrawnShot[]];
+  const [first] = shots;
   const signs = glyphs(page);
   const perBoard = page.width >= AROUND + 2 * BOARD_COUNT + NARROWEST_NOTE ? 2 : 1;
   const noteRoom = Math.min(WIDEST_NOTE, page.width - AROUND - perBoard * BOARD_COUNT);

@@ -30,7 +30,7 @@ export function moversDrawing(rows: readonly DrawnMover[], page: Page): string[]
     const { unicode, ascii } = SIGNS[kind === 'shots' || kind === 'reach' ? 'spread' : 'change'];
     const length = Math.max(1, Math.round((Math.abs(value) / most) * room));
     const drawn = `${(page.ascii ? ascii : unicode).repeat(length)} ${size}`;
-    const name = names[i] as string;
+    const name = names[i];
     const paint = kind === 'layout' ? page.paint.strong : (text: string) => text;
     return isBeside
       ? [`${INDENT}${paint(name)}${' '.repeat(nameWidth - columnsOf(name))}${GAP}${drawn}`]

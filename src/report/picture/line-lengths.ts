@@ -45,13 +45,13 @@ export function lineLengths(
     buffer: lines.buffer,
   }).flatMap(([name, curve]): GroupNode[] => {
     if (curve.length < 3) return [];
-    const text = lengthText(arcAngle(curve[0] as Vec3, curve.at(-1) as Vec3) * face.radiusIn);
+    const text = lengthText(arcAngle(curve[0], curve.at(-1) as Vec3) * face.radiusIn);
     const half = widthOf(text, textSize) / 2;
     const place = PLACES.flatMap((share) => {
       const i = Math.round(share * (curve.length - 2));
-      const at = curve[i] as Vec3;
+      const at = curve[i];
       return pen.depth(at) > LEAST_DEPTH
-        ? beside(pen.place(at), pen.place(curve[i + 1] as Vec3), half, textSize)
+        ? beside(pen.place(at), pen.place(curve[i + 1]), half, textSize)
         : [];
     }).find((at) => isFree(at, half));
     if (!place) return [];

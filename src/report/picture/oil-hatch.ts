@@ -22,7 +22,7 @@ export const HATCH_WIDTH = 0.6;
 
 /** The lines that a step of the film adds in an area: the more oil, the closer they stand, so that neither colour nor tone is needed. */
 export function oilHatch(step: number, { left, right, top, bottom }: HatchedArea): string {
-  const { way, apart, from } = ADDED[step] as (typeof ADDED)[number];
+  const { way, apart, from } = ADDED[step];
   const places = (low: number, high: number): number[] => {
     const first = Math.ceil((low - from) / apart - 1e-9);
     const count = Math.ceil((high - from) / apart - 1e-9) - first;

@@ -21,20 +21,12 @@ const CLEAR = 7;
 /** Where paths get their signs, ft: between these, each at a distance of its own. */
 const SIGNS_FT = [10, 56] as const;
 
-/**
- * The paths of layouts, each in its phases, the first on top; over all of them their signs.
- *
- * @param endFt  where all of them end at the latest
- */
-export function pathsOf(
-  compared: readonly Compared[],
-  place: PointAt,
-  endFt = Number.POSITIVE_INFINITY,
-): GroupNode[] {
-  const ends = compared.map(({ layout }) => Math.min(endFt, layout.path.at(-1)?.distanceFt ?? 0));
-  const lines = compared.map((each, i) => pathOf(each, place, ends[i] as number));
+/** The paths of layouts, each in its phases, the first on top; over all of them their signs. */
+export function pathsOf(compared: readonly Compared[], place: PointAt): GroupNode[] {
+  const ends = compared.map(({ layout }) => layout.path.at(-1)?.distanceFt ?? 0);
+  const lines = compared.map((each, i) => pathOf(each, place, ends[i]));
   const signs = compared.map((each, i): GroupNode => {
-    const ft = Math.min(signFt(i, compared.length), ends[i] as number);
+    const ft = Math.min(signFt(i, compared.length), ends[i]);
     const board = boardAt(each.layout.path, ft);
     return {
       kind: 'group',

@@ -12,8 +12,8 @@ const CHART_TEXT = 12;
 /** Wider than letters of the fonts that readers have, in text sizes. */
 const LETTER = 0.57;
 
-/** Width that a text takes at most. */
-export const textRoom = (text: string, size = CHART_TEXT): number => LETTER * size * text.length;
+/** Width that a text of a chart takes at most. */
+export const textRoom = (text: string): number => LETTER * CHART_TEXT * text.length;
 
 export const word = (
   text: string,

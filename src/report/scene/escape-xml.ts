@@ -9,5 +9,4 @@ const NAMED: Readonly<Record<string, string>> = {
 };
 
 /** A text safe between tags and in attributes of XML and HTML, made of characters that XML allows and a reader sees. */
-export const escapeXml = (text: string): string =>
-  visible(text).replace(/[&<>"']/g, (sign) => NAMED[sign] as string);
+export const escapeXml = (text: string): string => visible(text).replace(/[&<>"']/g, (sign) => NAMED[sign]);

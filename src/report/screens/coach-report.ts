@@ -68,7 +68,7 @@ const LEAST_NAME = 16;
 
 /** A row a student; the ball stands above its layout, cut where there is no room, unless all have the same. */
 function studentsTable(students: readonly CoachedStudent[], isOneBall: boolean, page: Page): string[] {
-  const [{ pair: first }] = students as [CoachedStudent, ...CoachedStudent[]];
+  const [{ pair: first }] = students;
   const { key, wish, seen, moves, sure, gap } = TAKEN;
   const room = Math.max(
     LEAST_NAME,

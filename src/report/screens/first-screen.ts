@@ -65,7 +65,7 @@ export function firstScreen(
 
 function blocks(answer: RecommendAnswer, page: Page): Labelled[] {
   const { units, paint } = page;
-  const [best, ...others] = answer.layouts as [RankedLayout, ...RankedLayout[]];
+  const [best, ...others] = answer.layouts;
   const [words, ...moreWords] = sentences(layoutWords(best, page));
   const vital = [...vitalTexts(answer, '--show line', units), ...gutterWarning(answer)];
   const fit = answer.inputs.bowler.grip

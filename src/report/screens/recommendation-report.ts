@@ -119,7 +119,7 @@ const paragraphsOfSurer = ({ surer, inputs }: RecommendAnswer, page: Page): stri
       )
     : paragraph(NOTHING_SURER, page);
 
-const bestOf = (answer: RecommendAnswer): RankedLayout => answer.layouts[0] as RankedLayout;
+const bestOf = (answer: RecommendAnswer): RankedLayout => answer.layouts[0];
 
 /** Some sections of a recommendation. */
 export function recommendationSections(

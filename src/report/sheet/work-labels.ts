@@ -37,14 +37,14 @@ export function workLabels(
   const foot = footOfVal(lines.val, face.pap);
   const isFromGrip = pen.depth([0, 0, 1]) > 0.99;
   const isSeen = (u: Vec3, least = 0): boolean => pen.depth(u) > least;
-  const beside = (text: string, at: Vec3, weight?: 'bold', size = textSize): Label[] =>
+  const beside = (text: string, at: Vec3, weight?: 'bold'): Label[] =>
     isSeen(at, -0.02)
       ? [
           {
             text,
-            size,
+            size: textSize,
             ...(weight ? { weight } : {}),
-            places: placesAround(pen.place(at), [widthOf(text, size, weight) / 2 + 1, 0.55 * size]),
+            places: placesAround(pen.place(at), [widthOf(text, textSize, weight) / 2 + 1, 0.55 * textSize]),
           },
         ]
       : [];

@@ -24,7 +24,7 @@ export function coachedStudents(lines: readonly CoachLine[]): readonly CoachedSt
   const hasLanes = new Set(pairs.map(({ lane }) => lane)).size > 1;
   const groups = grouped(pairs, ({ bowler, lane }) => JSON.stringify([bowler, lane]));
   return [...groups.values()].map((group) => {
-    const [first] = group as readonly [CoachPair, ...CoachPair[]];
+    const [first] = group;
     const { bowler, lane } = first;
     const bag = bags.find((each) => each.bowler === bowler && each.lane === lane);
     const pair = group.find(({ ball }) => ball === bag?.best) ?? first;

@@ -20,7 +20,7 @@ const HEADS: Record<Varied, string> = { layout: 'layout', ball: 'ball', finish: 
 export function compareGrid({ rows, varies, scatter }: CompareAnswer, units: Units): Grid {
   const hasWish = rows.some(({ fromFirst }) => fromFirst?.ahead !== null && fromFirst !== null);
   const aheadHead: Column[] = hasWish ? [{ head: 'ahead\n%' }] : [];
-  const [first, ...others] = rows as [CompareRow, ...CompareRow[]];
+  const [first, ...others] = rows;
   const without = (text: string): string[] => (hasWish ? [text] : []);
   return {
     columns: [

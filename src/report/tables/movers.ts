@@ -1,9 +1,4 @@
-import type {
-  LeverEffect,
-  RankedLayout,
-  RecommendAnswer,
-  TargetAnswer,
-} from '../../records/answers/answer.js';
+import type { LeverEffect, RecommendAnswer, TargetAnswer } from '../../records/answers/answer.js';
 import { LEVER_KINDS } from '../../records/answers/statements/ids.js';
 import { NUMBER_OF_WISH, REACTION_NUMBERS, type WishedId } from '../../records/schemas/reaction-numbers.js';
 import type { Mover } from '../charts/movers-picture.js';
@@ -29,7 +24,7 @@ export interface Moved {
 
 /** What moves the reaction with the first layout of a recommendation. */
 export function movedWith({ layouts, middle, targets, scatter, levers }: RecommendAnswer): Moved {
-  const [{ reaction }] = layouts as [RankedLayout];
+  const [{ reaction }] = layouts;
   return {
     scatter,
     targets,

@@ -26,5 +26,5 @@ export const isOneCore = (bands: DrilledAnswer['bands']): boolean =>
   Object.values(bands).every(({ low, high }) => low === high);
 
 /** An angle in words: `70°`, or `70 deg` where only ASCII may be used. */
-export const angle = (degreesValue: number, page: Page, digits = 0): string =>
-  `${decimals(degreesValue, digits)}${glyphs(page).degree}`;
+export const angle = (degreesValue: number, page: Page): string =>
+  `${decimals(degreesValue, 0)}${glyphs(page).degree}`;

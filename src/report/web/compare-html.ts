@@ -108,7 +108,7 @@ function sections(answer: CompareAnswer, compared: readonly Compared[], page: Pa
             worlds,
             scatter,
             rows: rows.flatMap(({ fromFirst }, i) =>
-              fromFirst ? [{ compared: compared[i] as Compared, twentieths: fromFirst.paired }] : [],
+              fromFirst ? [{ compared: compared[i], twentieths: fromFirst.paired }] : [],
             ),
           },
           units,

@@ -152,7 +152,7 @@ function sections(
                 from,
                 worlds: confidence.worlds,
                 scatter,
-                rows: [{ compared: compared[1] as Compared, twentieths: confidence.paired }],
+                rows: [{ compared: compared[1], twentieths: confidence.paired }],
               },
               units,
             ),

@@ -1,4 +1,4 @@
-import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
+import type { RecommendAnswer } from '../../records/answers/answer.js';
 import type { WebReportData } from '../../records/answers/web-report-data.js';
 import { WISHED_IDS } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
@@ -87,7 +87,7 @@ function firstScreen(
   const { units } = page;
   const { inputs, layouts } = answer;
   const { bowler, ball, lane } = inputs;
-  const [best] = layouts as [RankedLayout];
+  const [best] = layouts;
   return {
     over: `For ${bowler.name}: ${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}, on ${lane.name}`,
     title: best.legality.legal ? `Drill ${best.text}` : `${best.text}, NOT LEGAL as it stands`,
@@ -119,7 +119,7 @@ function sections(
 ): PageSection[] {
   const { layouts, middle, inputs, targets, scatter } = answer;
   const { units } = page;
-  const [best, ...others] = layouts as [RankedLayout, ...RankedLayout[]];
+  const [best, ...others] = layouts;
   const wished = wishedIds(inputs.want);
   const ids = wished.length > 0 ? wished : WISHED_IDS;
   const usual = `the usual ${middle.text}`;
@@ -146,7 +146,7 @@ function sections(
             worlds: best.confidence.worlds,
             scatter,
             rows: layouts.flatMap(({ confidence: { paired } }, i) =>
-              paired ? [{ compared: compared[i] as Compared, twentieths: paired }] : [],
+              paired ? [{ compared: compared[i], twentieths: paired }] : [],
             ),
           },
           units,

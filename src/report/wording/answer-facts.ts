@@ -47,7 +47,7 @@ export function sizeTexts(
 
 /** Layouts that do about as well, and what may decide among them. */
 export function alsoTexts({ headline, layouts }: RecommendAnswer): string[] {
-  const [best, ...others] = layouts as [RankedLayout, ...RankedLayout[]];
+  const [best, ...others] = layouts;
   if (others.length === 0) return [];
   const share = percent(best.confidence.beatsRunnerUp);
   const named = others.map(({ text }, i) => (i === 0 ? `${text} (${share} : ${100 - Number(share)})` : text));

@@ -63,7 +63,7 @@ export function leversHeading(
   const moves = (lever: LeverEffect, id: WishedId): number => lever.reaction[id] - reaction[id];
   const strength = (lever: LeverEffect): number =>
     overScatter({ ...scatter, ...Object.fromEntries(ids.map((id) => [id, moves(lever, id)])) }, scatter, ids);
-  const [strongest] = [...levers].sort((a, b) => strength(b) - strength(a)) as [LeverEffect];
+  const [strongest] = [...levers].sort((a, b) => strength(b) - strength(a));
   const more = targets.filter(
     ({ wish, attainable }) =>
       Math.abs(moves(strongest, NUMBER_OF_WISH[wish])) > attainable.high - attainable.low,

@@ -38,7 +38,7 @@ const mapGrid = (map: DrilledMap, { units }: Page): Grid => ({
     ...map.drillingAnglesDeg.map((deg) => ({ head: `${deg}°` })),
   ],
   rows: map.rows.map((row, i) => [
-    units.tape.show(map.pinToPapsIn[i] as number),
+    units.tape.show(map.pinToPapsIn[i]),
     ...row.map((point) => units.gyration.show(point[KEY])),
   ]),
 });
