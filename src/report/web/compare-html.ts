@@ -1,5 +1,4 @@
 import type { CompareAnswer } from '../../records/answers/compare-answer.js';
-import { WISHED_IDS } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import type { Compared } from '../picture/compared.js';
 import { SERIES } from '../scene/scene.js';
@@ -74,7 +73,7 @@ function mostSeen({ rows, inputs }: CompareAnswer): string {
     .flatMap(({ name, fromFirst }) => {
       if (!fromFirst) return [];
       const { visibility } = fromFirst.weighed;
-      const seen = (ids.length > 0 ? ids : WISHED_IDS).map((id) => VISIBILITIES.indexOf(visibility[id]));
+      const seen = ids.map((id) => VISIBILITIES.indexOf(visibility[id]));
       return [{ name, seen: Math.max(...seen) }];
     })
     .sort((a, b) => b.seen - a.seen);
@@ -102,7 +101,7 @@ function sections(answer: CompareAnswer, compared: readonly Compared[], page: Pa
       heading: mostSeen(answer),
       parts: [
         pairedFigure(
-          wished.length > 0 ? wished : WISHED_IDS,
+          wished,
           {
             from: first.name,
             worlds,

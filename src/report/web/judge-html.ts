@@ -1,6 +1,5 @@
 import type { JudgeAnswer } from '../../records/answers/answer.js';
 import type { WebReportData } from '../../records/answers/web-report-data.js';
-import { WISHED_IDS } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import type { Compared } from '../picture/compared.js';
 import { isBest, judgePlace, markingGrid, sizeOfGain, verdictText } from '../screens/judge-report.js';
@@ -124,8 +123,7 @@ function sections(
 ): PageSection[] {
   const { layout, best, inputs, targets, shares, causes, confidence, scatter } = answer;
   const { units } = page;
-  const wished = wishedIds(inputs.want);
-  const ids = wished.length > 0 ? wished : WISHED_IDS;
+  const ids = wishedIds(inputs.want);
   const from = `this ${layout.text}`;
   return [
     {
@@ -159,7 +157,7 @@ function sections(
           ],
     },
     laneSection(answer, compared, page),
-    leversSection(answer, { layout, whose: 'this layout', wished, moved: movedBy(answer) }, [], page),
+    leversSection(answer, { layout, whose: 'this layout', wished: ids, moved: movedBy(answer) }, [], page),
     {
       id: 'marks',
       about: 'Marks',

@@ -1,6 +1,5 @@
 import type { RecommendAnswer } from '../../records/answers/answer.js';
 import type { WebReportData } from '../../records/answers/web-report-data.js';
-import { WISHED_IDS } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { type Compared, comparedWithUsual } from '../picture/compared.js';
 import { vitalTexts, whyTexts } from '../screens/first-screen.js';
@@ -120,8 +119,7 @@ function sections(
   const { layouts, middle, inputs, targets, scatter } = answer;
   const { units } = page;
   const [best, ...others] = layouts;
-  const wished = wishedIds(inputs.want);
-  const ids = wished.length > 0 ? wished : WISHED_IDS;
+  const ids = wishedIds(inputs.want);
   const usual = `the usual ${middle.text}`;
   return [
     {
@@ -156,7 +154,7 @@ function sections(
     laneSection(answer, compared, page),
     leversSection(
       answer,
-      { layout: best, whose: 'the best layout', wished, moved: movedWith(answer) },
+      { layout: best, whose: 'the best layout', wished: ids, moved: movedWith(answer) },
       [
         foldedHtml('What holds the result back, and one more step in each number of the layout', [
           listHtml(sayAll(answer.limits, units)),
@@ -164,9 +162,7 @@ function sections(
         ]),
         foldedHtml(
           'What would make the answer more certain',
-          answer.surer.length > 0
-            ? [listHtml(answer.surer.map((each) => surerText(each, wished, units)))]
-            : [],
+          answer.surer.length > 0 ? [listHtml(answer.surer.map((each) => surerText(each, ids, units)))] : [],
         ),
         foldedHtml('Physics and practice', [
           ...(answer.voices
