@@ -55,21 +55,33 @@ const LONGER_FT = 1;
  * A cause whose effect friction can have as well goes unnoticed.
  */
 export function misfitOf(log: FittedLog): LogMisfit {
-  const { rows, nights, fit } = log;
+  const { rows, fit } = log;
   const { surprise, precision } = fit;
   const weighed = precision.mmul(surprise);
   const chiSquare = surprise.transpose().mmul(weighed).get(0, 0);
   const chance = chanceOfMore(chiSquare, rows.length);
+  const causes = causesOf(log, weighed);
+  const [{ by, deviation }] = causes;
+  const chanceOfCause = causes.length * 2 * shareBelow(-Math.abs(by) / deviation); // two-sided, Bonferroni: the surest of so many
+  const isDoubtful = chance < DOUBTED || chanceOfCause < DOUBTED;
+  return { chiSquare, means: rows.length, chance, isDoubtful, surprises: surprisesOf(log, weighed), causes };
+}
 
+/**
+ * How far each reading, and each of several nights, lies from what all others predict; the least likely first.
+ *
+ * @param weighed  precision × surprise of the whole log
+ */
+function surprisesOf({ rows, nights, fit: { precision } }: FittedLog, weighed: Matrix): Surprise[] {
+  const placesWhere = (is: (row: (typeof rows)[number]) => boolean): number[] =>
+    rows.flatMap((row, i) => (is(row) ? [i] : []));
   const surpriseOf = (of: Surprise['of'], places: readonly number[]): Surprise => {
     const own = weighed.selection([...places], [0]);
     const without = precision.selection([...places], [...places]);
     const off = own.transpose().mmul(solve(without, own)).get(0, 0);
     return { of, means: places.length, chance: chanceOfMore(off, places.length) };
   };
-  const placesWhere = (is: (row: (typeof rows)[number]) => boolean): number[] =>
-    rows.flatMap((row, i) => (is(row) ? [i] : []));
-  const surprises = [
+  return [
     ...READ.map((reading, at) => ({ of: { reading }, places: placesWhere((row) => row.at === at) })),
     ...(nights.length > 1 ? [...nights.keys()] : []).map((night) => ({
       of: { night },
@@ -79,18 +91,22 @@ export function misfitOf(log: FittedLog): LogMisfit {
     .filter(({ places }) => places.length > 0 && places.length < rows.length)
     .map(({ of, places }) => surpriseOf(of, places))
     .sort((a, b) => a.chance - b.chance);
+}
 
+/** Possible causes, each with the size that explains the log best: readings that are off, patterns of another length. The surest first. */
+function causesOf(log: FittedLog, weighed: Matrix): MisfitCause[] {
+  const { rows, nights, fit } = log;
   const causeOf = (
     cause: Pick<MisfitCause, 'code' | 'reading' | 'lane'>,
     acts: readonly number[],
   ): MisfitCause => {
     const column = Matrix.columnVector([...acts]);
-    const information = column.transpose().mmul(precision).mmul(column).get(0, 0);
+    const information = column.transpose().mmul(fit.precision).mmul(column).get(0, 0);
     const by = column.transpose().mmul(weighed).get(0, 0) / information;
     return { ...cause, by, deviation: 1 / Math.sqrt(information) };
   };
   const lengths = lengthSlopes(log);
-  const causes = [
+  return [
     ...READ.filter((_, at) => rows.some((row) => row.at === at)).map((reading) =>
       causeOf(
         { code: 'reads-off', reading, lane: null },
@@ -110,10 +126,6 @@ export function misfitOf(log: FittedLog): LogMisfit {
   ]
     .filter(({ code, deviation }) => code === 'reads-off' || deviation < MOST_LONGER_FT)
     .sort((a, b) => Math.abs(b.by / b.deviation) - Math.abs(a.by / a.deviation));
-  const [{ by, deviation }] = causes;
-  const chanceOfCause = causes.length * 2 * shareBelow(-Math.abs(by) / deviation); // two-sided, Bonferroni: the surest of so many
-  const isDoubtful = chance < DOUBTED || chanceOfCause < DOUBTED;
-  return { chiSquare, means: rows.length, chance, isDoubtful, surprises, causes };
 }
 
 /** Change of each reading per foot by which the pattern is longer. */

@@ -92,20 +92,31 @@ export function ballDrawing(face: BallFace, rings: readonly RingAnswer[], page: 
     ...cells.map((row) => (INDENT + row.join('')).trimEnd()),
     '',
     ...flow(
-      [
-        ...unique(near.map((sign) => `${page.ascii ? sign.ascii : sign.unicode} ${sign.name}`)),
-        page.ascii ? '! VAL' : 'dashed: VAL',
-        `numbers on lines: ${page.units.tape.name} along the surface; ${page.ascii ? 'd' : '°'}: degrees`,
-        ...(numbered.length > 0
-          ? [`${numbered.map(({ ring }) => ring.turn).join(', ')}: first and last oil ring`]
-          : []),
-        ...unique(all.filter((sign) => !near.includes(sign)).map(({ name }) => `${name} on the far side`)),
-      ],
+      legend(
+        near,
+        all.filter((sign) => !near.includes(sign)),
+        numbered.map(({ ring }) => ring),
+        page,
+      ),
       page.width,
       INDENT,
     ),
   ];
 }
+
+/** What the signs and numbers drawn mean, and which marks lie on the far side. */
+const legend = (
+  near: readonly Sign[],
+  far: readonly Sign[],
+  numbered: readonly RingAnswer[],
+  { ascii, units }: Page,
+): string[] => [
+  ...unique(near.map((sign) => `${ascii ? sign.ascii : sign.unicode} ${sign.name}`)),
+  ascii ? '! VAL' : 'dashed: VAL',
+  `numbers on lines: ${units.tape.name} along the surface; ${ascii ? 'd' : '°'}: degrees`,
+  ...(numbered.length > 0 ? [`${numbered.map(({ turn }) => turn).join(', ')}: first and last oil ring`] : []),
+  ...unique(far.map(({ name }) => `${name} on the far side`)),
+];
 
 /** A number that stands on the ball, at the first of some places where there is room. */
 interface OnBall {
