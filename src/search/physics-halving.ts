@@ -34,44 +34,75 @@ export function halvingShots({ starters, rounds, differing, batches, batch, best
 export async function halveByPhysics(
   starters: readonly NominalShot[],
   layouts: readonly LayoutNumbers[],
-  {
-    rolled,
-    cache,
-  }: { readonly rolled: Pick<NominalShots, 'roll' | 'get' | 'isRejected'>; readonly cache: ScoredCache },
+  shots: RaceShots,
   survey: Survey | null,
-  { rounds, differing, batches, batch: tried, best: leading }: RaceSize,
+  size: RaceSize,
   onDone: (count: number) => void,
 ): Promise<Expects> {
+  await runRounds(starters, shots.cache, survey, size, onDone);
+  return tryBesideBest(layouts, shots, survey, size, onDone);
+}
+
+/** The shots that a race rolls, and those it finds rolled. */
+interface RaceShots {
+  /** In the nominal world. */
+  readonly rolled: Pick<NominalShots, 'roll' | 'get' | 'isRejected'>;
+  /** In all others. */
+  readonly cache: ScoredCache;
+}
+
+/** Rounds in more and more worlds, from each of which the better layouts go on, and the best that differ. */
+async function runRounds(
+  starters: readonly NominalShot[],
+  cache: ScoredCache,
+  survey: Survey | null,
+  { rounds, differing }: RaceSize,
+  onDone: (count: number) => void,
+): Promise<void> {
   let running = starters;
   for (const { worlds, keep } of rounds) {
     await cache.roll(running, worlds, onDone);
     await survey?.look(running.map(({ layout }) => layout));
     const { rows } = controlVariates(cache.known(), survey?.scores);
-    const lacks = new Map(rows.map(({ layout, value }) => [keyOf(layout), value]));
-    const lack = ({ layout }: NominalShot): number => lacks.get(keyOf(layout))!;
-    const order = [...running].sort((a, b) => lack(b) - lack(a));
+    const differences = new Map(rows.map(({ layout, value }) => [keyOf(layout), value]));
+    const standing = ({ layout }: NominalShot): number => differences.get(keyOf(layout))!;
+    const order = [...running].sort((a, b) => standing(b) - standing(a));
     running = [...new Set([...order.slice(0, keep), ...pickDiffering(order, differing)])];
   }
+}
+
+/** Rolls batches of new layouts that are expected to be good, and each time the best of all in more worlds. @returns what is then expected */
+async function tryBesideBest(
+  layouts: readonly LayoutNumbers[],
+  { rolled, cache }: RaceShots,
+  survey: Survey | null,
+  { batches, batch, best }: RaceSize,
+  onDone: (count: number) => void,
+): Promise<Expects> {
+  const known = (): LayoutNumbers[] => cache.known().map(({ layout }) => layout);
   const updated = async (): Promise<Expects> => {
-    await survey?.look(cache.known().map(({ layout }) => layout));
+    await survey?.look(known());
     return expectation(cache, survey);
   };
+  const rollInWorlds = (some: readonly LayoutNumbers[], worlds: number): Promise<void> =>
+    cache.roll(
+      some.map((layout) => rolled.get(layout)).filter((shot) => shot !== undefined),
+      worlds,
+      onDone,
+    );
   let expects = await updated();
   for (let i = 0; i < batches; i++) {
     const fresh = bestFirst(layouts, expects).filter(
       ({ layout }) => !cache.get(layout) && !rolled.isRejected(layout),
     );
-    const batch = pickDiffering(fresh, tried.layouts, tried.apart).map(({ layout }) => layout);
-    await rolled.roll(batch);
-    const allowed = batch.map((layout) => rolled.get(layout)).filter((shot) => shot !== undefined);
-    await cache.roll(allowed, tried.worlds, onDone);
+    const promising = pickDiffering(fresh, batch.layouts, batch.apart).map(({ layout }) => layout);
+    await rolled.roll(promising);
+    await rollInWorlds(promising, batch.worlds);
     expects = await updated();
-    const scored = cache.known().map(({ layout }) => layout);
-    const best = bestFirst(scored, expects).slice(0, leading.layouts);
-    await cache.roll(
-      best.map(({ layout }) => rolled.get(layout)).filter((shot) => shot !== undefined),
-      leading.worlds,
-      onDone,
+    const leaders = bestFirst(known(), expects).slice(0, best.layouts);
+    await rollInWorlds(
+      leaders.map(({ layout }) => layout),
+      best.worlds,
     );
     expects = await updated();
   }
