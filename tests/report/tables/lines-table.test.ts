@@ -19,7 +19,7 @@ describe('linesTable', () => {
     for (const { text } of [...layouts, middle])
       expect(lines.filter((each) => each.includes(text))).toHaveLength(1);
     const row = lines.find((each) => each.includes(layouts[0].text));
-    expect(row).toMatch(/20\.0 +15\.1 +1\.8 +7\.6 +6\.0\+\/1\.1 +0\.3\/0\.3 +0\.12\/0\.09 +31/);
+    expect(row).toMatch(/20\.0 +15\.1 +1\.8 +7\.6 +6\.0\+\/1\.1 +0\.4\/0\.3 +0\.12\/0\.09 +31/);
   });
 
   test('a layout that reaches no pocket has no room, and one shot alone no share of worlds', () => {
