@@ -1,6 +1,6 @@
 import type { LayoutDifference } from '../records/answers/answer.js';
 import type { Headline } from '../records/answers/statements/headlines.js';
-import { CLEARLY } from '../records/schemas/sureness.js';
+import { isClear } from '../records/schemas/sureness.js';
 
 /** The facts that the headline is chosen from. */
 type HeadlineFacts = Omit<Extract<Headline, { code: 'usual-as-good' }>['params'], 'difference'> & {
@@ -27,5 +27,5 @@ export function headline(
   if (physics.visibility === 'unseen') return { code: 'practice-sees-more', params };
   if (weighed.visibility === 'unseen') return { code: 'pull-apart', params };
   if (weighed.visibility === 'barely') return { code: 'barely-seen', params };
-  return { code: facts.ahead >= CLEARLY ? 'seen-and-sure' : 'seen-not-sure', params };
+  return { code: isClear(facts.ahead) ? 'seen-and-sure' : 'seen-not-sure', params };
 }

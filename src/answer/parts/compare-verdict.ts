@@ -1,7 +1,7 @@
 import type { CompareRow } from '../../records/answers/compare-answer.js';
 import type { CompareRemark } from '../../records/answers/statements/compare-remarks.js';
 import { LANE_IDS } from '../../records/schemas/reaction-numbers.js';
-import { SLIGHTLY } from '../../records/schemas/sureness.js';
+import { isSlight } from '../../records/schemas/sureness.js';
 import { meanDifferences, shareAbove } from '../../search/scoring/world-statistics.js';
 import { VISIBILITIES, type Visibility, visibility } from '../../search/visibility.js';
 import type { ShotScatter } from '../../simulate/shot-scatter.js';
@@ -79,7 +79,7 @@ function nearest(rows: readonly Scored[], worlds: number): CompareRemark {
   );
   const best = hardest.reduce((most, each) => (each.ahead > most.ahead ? each : most));
   return {
-    code: best.ahead >= SLIGHTLY ? 'comes-nearest' : 'none-comes-nearer',
+    code: isSlight(best.ahead) ? 'comes-nearest' : 'none-comes-nearer',
     params: { ...best, worlds },
   };
 }

@@ -1,5 +1,5 @@
 import type { JudgeAnswer, LayoutDifference } from '../../records/answers/answer.js';
-import { CLEARLY, PROBABLY } from '../../records/schemas/sureness.js';
+import { isClear, isProbable } from '../../records/schemas/sureness.js';
 
 /** Whether it may be drilled comes first, then whether a difference could be seen, then how sure it is. */
 export function judgeVerdict(
@@ -8,7 +8,7 @@ export function judgeVerdict(
   { weighed, physics }: LayoutDifference,
 ): JudgeAnswer['verdict'] {
   if (isBarred) return 'not-allowed';
-  if (bestBeatsIt < PROBABLY) return 'as-good';
+  if (!isProbable(bestBeatsIt)) return 'as-good';
   if (weighed.visibility === 'unseen' && physics.visibility === 'unseen') return 'no-difference-seen';
-  return bestBeatsIt >= CLEARLY && weighed.visibility === 'seen' ? 'clearly-worse' : 'probably-worse';
+  return isClear(bestBeatsIt) && weighed.visibility === 'seen' ? 'clearly-worse' : 'probably-worse';
 }

@@ -1,5 +1,5 @@
 import type { Headlines } from '../../../records/answers/statements/headlines.js';
-import { PROBABLY } from '../../../records/schemas/sureness.js';
+import { isProbable } from '../../../records/schemas/sureness.js';
 import type { Units } from '../../text/display-units.js';
 import { percent } from '../../text/figures.js';
 import { NOTHING, scatterText, sizeText } from './size-text.js';
@@ -32,7 +32,7 @@ export const HEADLINES: Wording<Headlines> = {
   'seen-and-sure': (found, units) =>
     `Ahead of the usual ${found.usual} in ${tries(found)}: ${ofBoth(found, units)}. You would see it in a game with each: ${shotsText(found, units)}.`,
   'seen-not-sure': (found, units) =>
-    `Compared with the usual ${found.usual}: ${ofBoth(found, units)}, which you would see in a game with each. It is ahead in ${found.ahead < PROBABLY ? 'only ' : ''}${tries(found)}. Your shots vary by ${scatterText(found.scatter, found.readings, units)}.`,
+    `Compared with the usual ${found.usual}: ${ofBoth(found, units)}, which you would see in a game with each. It is ahead in ${isProbable(found.ahead) ? '' : 'only '}${tries(found)}. Your shots vary by ${scatterText(found.scatter, found.readings, units)}.`,
 };
 
 const tries = ({ ahead }: Found): string => `${percent(ahead)} of 100 simulated tries`;
