@@ -1,11 +1,11 @@
 import { standardDeviation } from 'simple-statistics';
 import { differences } from '../answer/parts/difference-answer.js';
 import { formatOn } from '../answer/parts/layout-answer.js';
+import { laydownBoardOf } from '../answer/parts/line-answer.js';
 import { targetAnswer } from '../answer/parts/simulated-answer.js';
 import { nothingAllowed } from '../answer/recommend.js';
 import { fromKeys } from '../base/from-keys.js';
 import { otherLevers } from '../explain/other-levers.js';
-import { xToBoard } from '../motion/lane/boards.js';
 import { type Budget, USUAL_TOP } from '../prepare/budget.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import type { CoachPair } from '../records/answers/coach-answer.js';
@@ -72,7 +72,7 @@ export const coachPair = (
       keyOf(best.layout) === keyOf(MIDDLE_LAYOUT)
         ? null
         : differences(voices, order.ids, scatter)(best.layout, MIDDLE_LAYOUT);
-    const laydownBoard = xToBoard(best.nominal.launch.x);
+    const laydownBoard = laydownBoardOf(best.nominal.launch);
     const levers = otherLevers(inputs, setting, best.layout, laydownBoard, result.targets, {
       ...options,
       others,
