@@ -28,10 +28,12 @@ const result = ({
   found = 100,
   rejected = [] as readonly Rejected[],
   targets = [] as readonly Target[],
+  others = [] as readonly Arguments[1][],
 } = {}): Arguments[0] =>
   ({
     targets,
-    found: Array.from({ length: found }),
+    found: Array.from({ length: found }, (_, i) => ({ outcome: others[i] ?? best(34) })),
+    attained: [],
     rejected,
   }) as unknown as Arguments[0];
 
@@ -79,6 +81,24 @@ describe('limits: a wish missed by more than 15 % of the attainable range is tol
     const met: Target = { wish: 'totalHook', step: 3, value: 0.4, low: 0.2, high: 0.7 };
     const [line] = told(limits(result({ targets: [target, met] }), best(34), [], NARROW, []));
     expect(line).not.toMatch(/total ?hook/i);
+  });
+  test('where another layout meets every wish, only the first one misses', () => {
+    const lines = limits(result({ targets: [target], others: [best(38.5)] }), best(34), [], NARROW, []);
+    expect(lines.map(({ code }) => code)).toEqual(['wish-missed']);
+    expect(told(lines)[0]).toMatch(/^The first layout misses hook start by 4\.0 ft/);
+  });
+  test('where each wish is met by some layout and all by none, they cannot be had together; the miss has its sign', () => {
+    const earliest: Target = { ...target, value: 30 * FOOT };
+    const [line] = limits(
+      result({ targets: [target, earliest], found: 2, others: [best(38), best(30)] }),
+      best(34),
+      [],
+      NARROW,
+      [],
+    );
+    expect(line).toMatchObject({ code: 'wishes-do-not-join' });
+    const { missed } = (line as Extract<Limit, { code: 'wishes-do-not-join' }>).params;
+    expect(missed.map(({ by }) => by.toFixed(6))).toEqual(['-4.000000', '4.000000']);
   });
 });
 

@@ -17,6 +17,7 @@ import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { sentences } from '../text/sentences.js';
 import { wrap } from '../text/wrap.js';
+import { apartTexts } from '../wording/answer-facts.js';
 import { CAUSE_NAMES } from '../wording/cause-names.js';
 import { guessedTexts } from '../wording/guessed-texts.js';
 import { gutterWarning } from '../wording/gutter-text.js';
@@ -50,7 +51,9 @@ export function firstScreen(
     `Layout for ${bowler.name}: ${ball.name}, ${givenWithUnit(ball.weightLb, page.units.weight)}, on ${lane.name}`,
     page.width,
   );
-  const asked = wrap(askedText(answer, page.units), page.width);
+  const asked = [askedText(answer, page.units), ...apartTexts(answer, page.units)].flatMap((text) =>
+    wrap(text, page.width),
+  );
   const below = [...commandsOf(next, page.width), ...(beneath > 0 ? [] : [MORE])];
   const foot = below.length > 0 ? ['', ...below.map(page.paint.quiet)] : [];
   const withFoot = (below: readonly string[]): string[] => {

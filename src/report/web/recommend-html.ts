@@ -14,7 +14,7 @@ import { voicesGrid, voicesText } from '../tables/voices-table.js';
 import { givenWithUnit } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
-import { alsoTexts, sizeTexts, sureText } from '../wording/answer-facts.js';
+import { alsoTexts, apartTexts, sizeTexts, sureText } from '../wording/answer-facts.js';
 import { gutterWarning } from '../wording/gutter-text.js';
 import { layoutWords } from '../wording/layout-headline.js';
 import { learnedTexts } from '../wording/learned-line.js';
@@ -90,7 +90,7 @@ function firstScreen(
   return {
     over: `For ${bowler.name}: ${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}, on ${lane.name}`,
     title: best.legality.legal ? `Drill ${best.text}` : `${best.text}, NOT LEGAL as it stands`,
-    opening: [layoutWords(best, page)],
+    opening: [layoutWords(best, page), ...apartTexts(answer, units)],
     facts: [
       { label: 'First', texts: [...vitalTexts(answer, '“Lane” below', units), ...gutterWarning(answer)] },
       { label: 'Why', texts: whyTexts(answer, best, units) },

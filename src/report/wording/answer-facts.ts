@@ -1,11 +1,12 @@
 import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
+import type { WishedId } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { capital } from '../../records/text/capital.js';
 import type { Units } from '../text/display-units.js';
 import { percent } from '../text/figures.js';
 import { listed } from '../text/listed.js';
 import { say } from './say.js';
-import { scatterText, sizeText } from './statements/size-text.js';
+import { NOTHING, scatterText, sizeText } from './statements/size-text.js';
 
 /* How sure a recommendation is, how much it matters, and what does as well, each in a line or two. */
 
@@ -55,5 +56,20 @@ export function alsoTexts({ headline, layouts }: RecommendAnswer): string[] {
   const many = ties ? `${ties} of ${of} layouts tried tie; ` : '';
   return [
     `${listed(named)}: ${many}choose one that is easy to mark, clear of the holes or known to work for you.`,
+  ];
+}
+
+/** That the wishes cannot be had together, where no layout tried meets all: what the first misses, beside the scatter of shots. */
+export function apartTexts(
+  { limits, scatter, targets }: Pick<RecommendAnswer, 'limits' | 'scatter' | 'targets'>,
+  units: Units,
+): string[] {
+  const missed = limits.flatMap((limit) => (limit.code === 'wishes-do-not-join' ? limit.params.missed : []));
+  const ids = missed.map(({ reading }) => reading);
+  const by = Object.fromEntries(missed.map(({ reading, by }) => [reading, by])) as Record<WishedId, number>;
+  const size = sizeText(by, ids, units);
+  if (size === NOTHING) return [];
+  return [
+    `No layout tried has ${targets.length > 2 ? 'all three' : 'both'}: this one is ${size} than asked; your shots vary by ${scatterText(scatter, ids, units)}.`,
   ];
 }

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { firstScreen, whyTexts } from '../../../src/report/screens/first-screen.js';
 import { rankingNote } from '../../../src/report/screens/recommendation-report.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
-import { sizeTexts, sureText } from '../../../src/report/wording/answer-facts.js';
+import { apartTexts, sizeTexts, sureText } from '../../../src/report/wording/answer-facts.js';
 import { pageOf } from '../../support/page.js';
 import { recommendAnswer as answer } from '../../support/recommend-answer.js';
 
@@ -49,4 +49,23 @@ test('one cause of several differences that makes more of one than is left is no
   const differences = 'One steady shot against the usual layout: 0.8 ft later, 0.6 boards less';
   expect(why(-0.5)).toBe(`${differences}, 0.7 ft and 0.5 boards of it from flare.`);
   expect(why(-0.9)).toBe(`${differences} (by flare alone 0.7 ft and 0.9 boards).`);
+});
+
+test('wishes that no layout meets together: said below them with what is missed and the scatter, and not where another layout does', () => {
+  const missed = [
+    { reading: 'hookStartFt', by: 0.8, shareOfRange: 0.3 },
+    { reading: 'sharpnessDegPerFt', by: -0.02, shareOfRange: 0.2 },
+  ] as const;
+  const missing = (code: 'wish-missed' | 'wishes-do-not-join', size = 1) => ({
+    ...answer,
+    limits: [{ code, params: { missed: missed.map((each) => ({ ...each, by: size * each.by })) } }],
+  });
+  const screen = firstScreen(missing('wishes-do-not-join'), [], pageOf(200));
+  const asked = screen.findIndex((line) => line.startsWith('Asked for'));
+  expect(screen[asked + 1]).toMatch(
+    /^No layout tried has .*: this one is 0\.8 ft later, 0\.020 deg\/ft smoother than asked; your shots vary by ±/,
+  );
+  expect(apartTexts(missing('wish-missed'), UNITS.trade)).toEqual([]);
+  expect(apartTexts(missing('wishes-do-not-join', 1e-3), UNITS.trade)).toEqual([]); // it would be shown as 0
+  expect(apartTexts(answer, UNITS.trade)).toEqual([]);
 });

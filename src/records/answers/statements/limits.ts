@@ -5,6 +5,9 @@ import { objectionSchema } from './objections.js';
 import { n, wishReading } from './params.js';
 import { statementSchema, type TopicOf } from './statement-schema.js';
 
+/** Wishes that the first layout misses, and by how much: its number less what was aimed for. */
+const missed = z.array(z.strictObject({ reading: wishReading, by: n, shareOfRange: n }));
+
 /** What holds a result back: a constraint, the ball, the lane. */
 const shapes = {
   'layout-moves-little': {
@@ -16,9 +19,10 @@ const shapes = {
     /** What moves the number farther than all layouts do, by this answer's own trials, and how far. */
     movedMoreBy: z.array(z.strictObject({ kind: z.enum(LEVER_KINDS), by: n })),
   },
-  'wishes-do-not-join': {
-    missed: z.array(z.strictObject({ reading: wishReading, shareOfRange: n })),
-  },
+  /** Of a layout that comes near to the wishes in most simulated tries; another meets them in one undisturbed shot. */
+  'wish-missed': { missed },
+  /** No layout that was rolled meets all wishes. */
+  'wishes-do-not-join': { missed },
   'many-set-aside': { count: n, why: objectionSchema },
   'slides-at-pins': {},
 } as const;
