@@ -20,6 +20,7 @@ import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
+import { afterCoach } from './after-coach.js';
 import { searchFlags } from './recommend-command.js';
 
 /** `flarewise coach`: every bowler with every ball on every lane. */
@@ -78,7 +79,14 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
   const printed = lines.map(printedCoachLine);
   if (options.jsonl) terminal.stdout.write(printed.map((line) => `${visibleJson(line)}\n`).join(''));
   else if (options.csv) terminal.stdout.write(coachCsv(lines));
-  else await printAnswer(printed, (page) => coachReport(lines, page, options.full), options, terminal);
+  else
+    await printAnswer(
+      printed,
+      (page) => coachReport(lines, page, options.full),
+      options,
+      terminal,
+      afterCoach(options, given, lines),
+    );
   if (given.report !== null) await writePage(given.report, lines, options, terminal);
 }
 

@@ -15,9 +15,15 @@ import { loadBall, loadBowler, loadLane } from './load-record.js';
 
 /** Bowlers named by `--bowlers`: a folder of records, a coach's list, or files and ids with commas between. */
 export const loadBowlers = (given: string | undefined, terminal: Terminal): readonly Bowler[] =>
-  given !== undefined && /\.(csv|tsv|txt)$/i.test(given)
-    ? readBowlerList(readListText(given, LIST_FILE, printGuessedEncoding(terminal)), given)
+  given !== undefined && isRowsOfBowlers(given)
+    ? withOwnNames(
+        '--bowlers',
+        readBowlerList(readListText(given, LIST_FILE, printGuessedEncoding(terminal)), given),
+      )
     : loadList('--bowlers', given, loadBowler, terminal);
+
+/** Whether `--bowlers` names a coach's list, with a bowler a row. */
+export const isRowsOfBowlers = (given: string): boolean => /\.(csv|tsv|txt)$/i.test(given);
 
 /** Balls named by `--balls`: a folder of records, or files and ids with commas between. */
 export const loadBalls = (given: string | undefined, terminal: Terminal): readonly Ball[] =>
@@ -35,12 +41,7 @@ function loadList<T extends { readonly name: string }>(
 ): readonly T[] {
   if (given === undefined)
     throw missingFlag(flag, 'Give a folder of records, or files and ids with commas between: kim,lee.');
-  const names = isFolder(given)
-    ? namesIn(given)
-        .filter((file) => file.endsWith('.json'))
-        .sort()
-        .map((file) => join(given, file))
-    : given.split(',').map((name) => name.trim());
+  const names = wordsOf(given);
   if (names.length === 0)
     throw new InputError('empty-list', {
       field: flag,
@@ -50,7 +51,25 @@ function loadList<T extends { readonly name: string }>(
   const read = collectFaults(
     Object.fromEntries(names.map((name, i) => [String(i), () => load(name, terminal, flag)])),
   ) as Record<string, T>;
-  const records = names.map((_, i) => read[String(i)]);
+  return withOwnNames(
+    flag,
+    names.map((_, i) => read[String(i)]),
+  );
+}
+
+/** What each record of a folder or of a list with commas is called on a command line, in its order. */
+export const wordsOf = (given: string): readonly string[] =>
+  isFolder(given)
+    ? namesIn(given)
+        .filter((file) => file.endsWith('.json'))
+        .sort()
+        .map((file) => join(given, file))
+    : given.split(',').map((name) => name.trim());
+
+function withOwnNames<T extends { readonly name: string }>(
+  flag: string,
+  records: readonly T[],
+): readonly T[] {
   const seen = new Set<string>();
   const twice = records.find(({ name }) => seen.has(name) || !seen.add(name));
   if (twice)

@@ -15,7 +15,7 @@ export interface Typed extends WishOptions {
 /** Commands that may follow an answer, in order, each with the records and wishes of the answer. */
 export const nextCommands = (
   typed: Typed,
-  codes: readonly Exclude<NextStep['code'], 'saved'>[],
+  codes: readonly Exclude<NextStep['code'], 'saved' | 'import'>[],
 ): NextStep[] => codes.map((code) => ({ code, words: WORDS[code](typed) }));
 
 /** After the interview: the commands that follow need ids, which what was saved has. */
@@ -23,12 +23,15 @@ export const SAVED: NextStep = { code: 'saved', words: [['shelf']] };
 
 type Words = NextStep['words'];
 
-const WORDS: { readonly [C in Exclude<NextStep['code'], 'saved'>]: (typed: Typed) => Words } = {
-  sheet: (typed) => [
-    ['sheet'],
-    ...flags(typed, 'bowler', 'ball', 'lane', 'layout', 'units'),
-    ['--out', 'sheet.pdf'],
-  ],
+const sheetOf = (typed: Typed): Words => [
+  ['sheet'],
+  ...flags(typed, 'bowler', 'ball', 'lane', 'layout', 'units'),
+  ['--out', 'sheet.pdf'],
+];
+
+const WORDS: { readonly [C in Exclude<NextStep['code'], 'saved' | 'import'>]: (typed: Typed) => Words } = {
+  sheet: sheetOf,
+  sheets: sheetOf,
   judge: (typed) => [
     ['judge'],
     ...flags(typed, 'bowler', 'ball', 'lane', 'units'),

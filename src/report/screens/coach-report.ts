@@ -8,12 +8,16 @@ import {
   coachNotes,
   gainCells,
   gainHeads,
+  papTexts,
+  seenText,
 } from '../tables/coach-table.js';
+import type { Units } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { gridLines, table } from '../text/table.js';
 import { columnsOf, wrap } from '../text/wrap.js';
+import { askedText } from '../wording/answer-facts.js';
 import { coachFaultText } from '../wording/coach-lines.js';
 import { learnedOfTexts } from '../wording/learned-line.js';
 import { say, sayAll } from '../wording/say.js';
@@ -27,8 +31,13 @@ export function coachReport(given: readonly CoachLine[], page: Page, isFull = fa
     ...(students.length > 0
       ? [
           [
-            ...wrap(coachTitle(lines), page.width).map(page.paint.heading),
+            ...wrap(
+              `${coachTitle(lines)}; ${coachAskedText(students[0] as CoachedStudent, page.units)}`,
+              page.width,
+            ).map(page.paint.heading),
+            ...wrap(seenText(students), page.width).map(page.paint.strong),
             ...studentsTable(students, onlyOne(lines, 'ball') !== null, page),
+            ...papTexts(students).flatMap((text) => paragraph(text, page, page.paint.caution)),
             ...coachNotes(students).flatMap((note) => paragraph(note, page, page.paint.quiet)),
             ...learnedOfTexts(
               students.map(({ pair }) => pair),
@@ -54,6 +63,13 @@ export function coachTitle(lines: readonly CoachLine[]): string {
   return `Best ${ball ? 'layout' : 'ball and layout'} for each student${ball ? `: ${ball}` : ''}${lane ? `, on ${lane}` : ''}`;
 }
 
+/** What was wished for, of all students alike: what the balls of each reach of it differs. */
+export const coachAskedText = ({ pair }: CoachedStudent, units: Units): string =>
+  `asked for: ${askedText(
+    pair.targets.map(({ asked, value, ...target }) => ({ ...target, value: asked ?? value })),
+    units,
+  )}`;
+
 /** The ball or the lane that all lines are about; null where there are several. */
 function onlyOne(lines: readonly CoachLine[], what: 'ball' | 'lane'): string | null {
   const nameIn = (line: CoachLine): string[] =>
@@ -62,14 +78,15 @@ function onlyOne(lines: readonly CoachLine[], what: 'ball' | 'lane'): string | n
   return names.size === 1 ? [...names][0] : null;
 }
 
-/** Columns of the others beside a student's name and layout, gaps included: what is left is for the ball's name. */
-const TAKEN = { key: 22, wish: 8, seen: 8, moves: 9, sure: 6, gap: 2 };
+/** Columns of the others beside the layout, gaps included: what is left is for the ball's name. */
+const TAKEN = { indent: 2, key: 22, wish: 8, seen: 8, moves: 9, sure: 6, gap: 2 };
 const LEAST_NAME = 16;
 
 /** A row a student; the ball stands above its layout, cut where there is no room, unless all have the same. */
 function studentsTable(students: readonly CoachedStudent[], isOneBall: boolean, page: Page): string[] {
   const [{ pair: first }] = students;
-  const { key, wish, seen, moves, sure, gap } = TAKEN;
+  const { indent, wish, seen, moves, sure, gap } = TAKEN;
+  const key = indent + Math.min(TAKEN.key - indent, Math.max(...students.map(({ name }) => columnsOf(name))));
   const room = Math.max(
     LEAST_NAME,
     page.width - key - wish * wishedIds(first.want).length - seen - moves - sure - gap,

@@ -2,12 +2,7 @@ import { fromKeys } from '../../base/from-keys.js';
 import { grouped } from '../../base/grouped.js';
 import type { LeverEffect, RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
 import { IN_A_GAME, overScatter } from '../../records/answers/parts/over-scatter.js';
-import {
-  REACTION_NUMBERS,
-  WISHED_IDS,
-  type WishedId,
-  wishWords,
-} from '../../records/schemas/reaction-numbers.js';
+import { REACTION_NUMBERS, WISHED_IDS, type WishedId } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { capital } from '../../records/text/capital.js';
 import { givenWithUnit, type Units, withUnit } from '../text/display-units.js';
@@ -17,7 +12,7 @@ import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { sentences } from '../text/sentences.js';
 import { wrap } from '../text/wrap.js';
-import { apartTexts } from '../wording/answer-facts.js';
+import { apartTexts, askedText } from '../wording/answer-facts.js';
 import { CAUSE_NAMES } from '../wording/cause-names.js';
 import { guessedTexts } from '../wording/guessed-texts.js';
 import { gutterWarning } from '../wording/gutter-text.js';
@@ -51,9 +46,10 @@ export function firstScreen(
     `Layout for ${bowler.name}: ${ball.name}, ${givenWithUnit(ball.weightLb, page.units.weight)}, on ${lane.name}`,
     page.width,
   );
-  const asked = [askedText(answer, page.units), ...apartTexts(answer, page.units)].flatMap((text) =>
-    wrap(text, page.width),
-  );
+  const asked = [
+    `Asked for: ${askedText(answer.targets, page.units)}`,
+    ...apartTexts(answer, page.units),
+  ].flatMap((text) => wrap(text, page.width));
   const below = [...commandsOf(next, page.width), ...(beneath > 0 ? [] : [MORE])];
   const foot = below.length > 0 ? ['', ...below.map(page.paint.quiet)] : [];
   const withFoot = (below: readonly string[]): string[] => {
@@ -104,17 +100,6 @@ function blocks(answer: RecommendAnswer, page: Page): Labelled[] {
 /** Other layouts named on the first screen. */
 const MOST_OTHERS = 3;
 
-/** What was wished for, as it was said. */
-function askedText({ targets }: RecommendAnswer, units: Units): string {
-  if (targets.length === 0) return 'Asked for: no particular reaction, so ranked by entry angle';
-  const wishes = targets.map(({ wish, step, reading, value }) => {
-    const { name, compared } = REACTION_NUMBERS[reading];
-    const asked = step === null ? withUnit(value, units[compared.quantity]) : wishWords(wish).steps[step - 1];
-    return `${name} ${asked}`;
-  });
-  return `Asked for: ${wishes.join(', ')}`;
-}
-
 const legalText = ({ legality }: RankedLayout): string =>
   legality.legal ? 'Legal, as far as checked.' : 'NOT LEGAL: see --show marks.';
 
@@ -134,10 +119,10 @@ export function whyTexts(
   best: RankedLayout,
   units: Units,
 ): string[] {
-  const met = targets.map(({ reading, value }) => {
+  const met = targets.map(({ reading, value, asked = value }) => {
     const { name, compared } = REACTION_NUMBERS[reading];
     const unit = units[compared.quantity];
-    return `${name} ${withUnit(best.reaction[reading], unit)} (wanted ${unit.show(value)})`;
+    return `${name} ${withUnit(best.reaction[reading], unit)} (wanted ${unit.show(asked)})`;
   });
   const found = best.reasons.flatMap((reason) => {
     if (reason.code !== 'cause-of-difference') return [];

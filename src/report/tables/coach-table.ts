@@ -1,6 +1,7 @@
 import { grouped } from '../../base/grouped.js';
 import type { CoachBag, CoachLine, CoachPair } from '../../records/answers/coach-answer.js';
 import type { UncertainBallKey } from '../../records/schemas/ball-uncertainty.js';
+import { GUESSED_PAP_IN, papUncertaintyIn } from '../../records/schemas/bowler.js';
 import { LANE_IDS } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import type { ReleaseKey } from '../../records/shared/release-guesses.js';
@@ -61,15 +62,33 @@ export function gainCells({ want, overMiddle, advice, best }: CoachPair, units: 
   ];
 }
 
+/** For how many the layout can be seen at all. */
+export function seenText(students: readonly CoachedStudent[]): string {
+  const seeing = students.filter(
+    ({ pair }) => (pair.overMiddle?.weighed.visibility ?? 'unseen') !== 'unseen',
+  ).length;
+  return `${seeing === 0 ? 'None' : seeing} of ${students.length} students would see in a night what the layout gains over the usual.`;
+}
+
+/** Whose PAP is to be measured before anything is drilled; once for all of them. */
+export function papTexts(students: readonly CoachedStudent[]): string[] {
+  const guessed = students.filter(
+    ({ pair }) => papUncertaintyIn({ uncertainty: pair.unsure }) >= GUESSED_PAP_IN,
+  );
+  const names = [...new Set(guessed.map(({ pair }) => pair.bowler))];
+  if (names.length === 0) return [];
+  return [`Measure the PAP before drilling, it is only a guess: ${names.join(', ')}.`];
+}
+
 /** How the table is read, and whose release is not known exactly. */
 export const coachNotes = (students: readonly CoachedStudent[]): readonly string[] => {
   const unsure = students.filter(({ pair }) => Object.keys(pair.unsure).length > 0);
   return [
-    'Gain of the layout over the usual one, physics and practice weighed. seen: beside the scatter of the shots. moves most: farthest, ' +
-      'toward the wish or away. sure: ahead of the usual in so many of 100 simulated tries.',
+    'Gain over the usual layout, physics and practice weighed. moves most: toward the wish or away. ' +
+      'sure: ahead of the usual in so many of 100 simulated tries.',
     ...(unsure.length > 0
       ? [
-          `Less sure, for these are guessed or roughly measured: ${unsure
+          `Guessed or roughly measured: ${unsure
             .map(({ name, pair }) => `${name} (${unsureText(pair)})`)
             .join('; ')}.`,
         ]

@@ -3,7 +3,8 @@ import type { CoachLine, CoachPair } from '../../records/answers/coach-answer.js
 import { wishedIds } from '../../records/schemas/want.js';
 import { loadCautions } from '../../records/shared/shared-data.js';
 import { VERSION } from '../../records/shared/version.js';
-import { coachTitle, groupTexts } from '../screens/coach-report.js';
+import { capital } from '../../records/text/capital.js';
+import { coachAskedText, coachTitle, groupTexts } from '../screens/coach-report.js';
 import {
   ballsGrid,
   type CoachedStudent,
@@ -11,6 +12,8 @@ import {
   coachNotes,
   gainCells,
   gainHeads,
+  papTexts,
+  seenText,
 } from '../tables/coach-table.js';
 import type { Units } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
@@ -42,7 +45,8 @@ export function coachHtml(
     over: 'For a coach',
     title: students.length > 0 ? coachTitle(lines) : 'No layout for any student',
     opening: [
-      seenText(students),
+      ...(students[0] ? [`${capital(coachAskedText(students[0], units))}.`, seenText(students)] : []),
+      ...papTexts(students),
       ...learnedOfTexts(
         students.map(({ pair }) => pair),
         units,
@@ -67,14 +71,6 @@ export function coachHtml(
     compared: [],
     foot: `flarewise ${VERSION}. It is one file that fetches nothing.`,
   });
-}
-
-/** For how many the layout can be seen at all. */
-function seenText(students: readonly CoachedStudent[]): string {
-  const seeing = students.filter(
-    ({ pair }) => (pair.overMiddle?.weighed.visibility ?? 'unseen') !== 'unseen',
-  ).length;
-  return `${seeing === 0 ? 'None' : seeing} of ${students.length} students would see, in a night of shots, what the layout gains over the usual one.`;
 }
 
 const MOVES: Record<CoachPair['advice'], string> = {

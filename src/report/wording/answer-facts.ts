@@ -1,8 +1,8 @@
 import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
-import type { WishedId } from '../../records/schemas/reaction-numbers.js';
+import { REACTION_NUMBERS, type WishedId, wishWords } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { capital } from '../../records/text/capital.js';
-import type { Units } from '../text/display-units.js';
+import { type Units, withUnit } from '../text/display-units.js';
 import { percent } from '../text/figures.js';
 import { listed } from '../text/listed.js';
 import { say } from './say.js';
@@ -72,4 +72,17 @@ export function apartTexts(
   return [
     `No layout tried has ${targets.length > 2 ? 'all three' : 'both'}: this one is ${size} than asked; your shots vary by ${scatterText(scatter, ids, units)}.`,
   ];
+}
+
+/** What was wished for, as it was said, and what stands for it where no layout of the ball comes near. */
+export function askedText(targets: RecommendAnswer['targets'], units: Units): string {
+  if (targets.length === 0) return 'no particular reaction, so ranked by entry angle';
+  const wishes = targets.map(({ wish, step, reading, value, asked = value }) => {
+    const { name, compared } = REACTION_NUMBERS[reading];
+    const unit = units[compared.quantity];
+    if (step !== null) return `${name} ${wishWords(wish).steps[step - 1]}`;
+    const isNear = unit.show(asked) === unit.show(value);
+    return `${name} ${withUnit(asked, unit)}${isNear ? '' : ` (out of reach: the nearest is ${withUnit(value, unit)})`}`;
+  });
+  return wishes.join(', ');
 }

@@ -90,22 +90,26 @@ describe('coachReport in short', () => {
     expect(text).toContain('Anna Asymmetric core, mild mass bias -3.0 no layout 80 45 x 4 x 43 Ben');
     expect(text).toContain('Ben Asymmetric core, mild mass bias -2.0 yes cover 80 45 x 4 x 43 Cara');
     expect(text).toContain('Finn Asymmetric core, mild mass bias usual no cover 45 x 4 x 43 Gus');
-    expect(text).toContain('Hana Lobed symmetric core, medium +1.2 barely layout 80 45 x 4 x 43 Gain');
+    expect(text).toContain(
+      'Hana Lobed symmetric core, medium +1.2 barely layout 80 45 x 4 x 43 Measure the PAP',
+    );
     expect(text.match(/Lobed/g)).toHaveLength(1);
   });
 
   test('whose release is guessed is said, once a number', () => {
     expect(oneLine(coachReport(eightStudents, pageOf(80)))).toContain(
-      'Less sure, for these are guessed or roughly measured: Cara Longname-Whitfield (axis tilt, PAP).',
+      'Guessed or roughly measured: Cara Longname-Whitfield (axis tilt, PAP).',
     );
     expect(coachReport([coachPairOf('Red')], pageOf(80))).not.toContain('guessed');
   });
 
   test('one ball and one lane stand in the heading, several lanes beside the student', () => {
     const one = coachReport([coachPairOf('Red')], pageOf(80));
-    expect(one.split('\n')[0]).toBe('Best layout for each student: Red, on House');
+    expect(one.split('\n')[0]).toBe(
+      'Best layout for each student: Red, on House; asked for: total hook much',
+    );
     const two = [coachPairOf('Red'), coachPairOf('Red', {}, { lane: 'Sport' })];
-    expect(oneLine(coachReport(two, pageOf(80)))).toMatch(/student: Red .*Kim, House .*Kim, Sport /);
+    expect(oneLine(coachReport(two, pageOf(80)))).toMatch(/student: Red; .*Kim, House .*Kim, Sport /);
   });
 
   test('a ball that cannot be is told with its bowler and lane', () => {
@@ -158,4 +162,25 @@ test('coachReport: a fault is told in the units of the page, to programs in thos
   expect(printed[1]).toMatchObject(lines[1] as object);
   expect((printed[1] as { fault: string }).fault).toMatch(/got 2\.4 in, .*weight 15\.5 lb/);
   expect([printed[0], printed[2]]).toEqual([withSentences(lines[0]), withSentences(lines[2])]);
+});
+
+test('a PAP that is only guessed is to be measured: said once for all students, on screen and page; one roughly measured is not', () => {
+  const told = (uncertainty: Partial<Record<'papOverIn' | 'papUpIn' | 'axisTiltDeg', number>>) =>
+    ['Ann', 'Ben'].map((bowler) => ({ ...coachPairOf('Red'), bowler, unsure: uncertainty }));
+  const said = /Measure the PAP before drilling, it is only a guess: Ann, Ben\./g;
+  const texts = (students: readonly CoachLine[]): string[] => [
+    coachReport(students, pageOf(200)),
+    coachHtml(students, pageOf(200)),
+  ];
+  for (const text of texts(told({ papUpIn: 0.45 }))) expect(text.match(said)).toHaveLength(1);
+  for (const text of texts(told({ papOverIn: 0.1, axisTiltDeg: 5 })))
+    expect(text).not.toContain('Measure the PAP');
+});
+
+test('a coach’s table says what was asked for, a number too, and for how many the layout matters', () => {
+  const target = { ...coachPairOf('Red').targets[0]!, step: null, asked: 22 };
+  const lines = [coachPairOf('Red', {}, { targets: [target] })];
+  expect(coachReport(lines, pageOf(80))).toMatch(
+    /; asked for: total hook\s22\.0 boards\n1 of 1 students would see/,
+  );
 });

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { firstScreen, whyTexts } from '../../../src/report/screens/first-screen.js';
 import { rankingNote } from '../../../src/report/screens/recommendation-report.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
-import { apartTexts, sizeTexts, sureText } from '../../../src/report/wording/answer-facts.js';
+import { apartTexts, askedText, sizeTexts, sureText } from '../../../src/report/wording/answer-facts.js';
 import { pageOf } from '../../support/page.js';
 import { recommendAnswer as answer } from '../../support/recommend-answer.js';
 
@@ -68,4 +68,19 @@ test('wishes that no layout meets together: said below them with what is missed 
   expect(apartTexts(missing('wish-missed'), UNITS.trade)).toEqual([]);
   expect(apartTexts(missing('wishes-do-not-join', 1e-3), UNITS.trade)).toEqual([]); // it would be shown as 0
   expect(apartTexts(answer, UNITS.trade)).toEqual([]);
+});
+
+test('a number that was asked for stands as it was asked, also where no layout reaches it', () => {
+  const target = {
+    ...answer.targets[0]!,
+    wish: 'hookStart',
+    reading: 'hookStartFt',
+    step: null,
+    value: 45.3,
+  } as const;
+  expect(askedText([{ ...target, asked: 50 }], UNITS.trade)).toBe(
+    'hook start 50.0 ft (out of reach: the nearest is 45.3 ft)',
+  );
+  expect(askedText([{ ...target, asked: 45.31 }], UNITS.trade)).toBe('hook start 45.3 ft');
+  expect(whyTexts({ targets: [{ ...target, asked: 50 }] }, best, UNITS.trade)[0]).toMatch(/\(wanted 50\.0\)/);
 });
