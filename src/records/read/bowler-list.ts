@@ -20,7 +20,9 @@ import { withTypedNumbers } from './typed-numbers.js';
 
 /* A coach's list: bowlers as comma-separated values, one a row, with the names of the record's fields as heads. */
 
-const TEXTS = ['name', 'note', 'hand', 'skill'] as const;
+const TEXTS = ['name', 'note'] as const;
+/** One of a few words, in small letters or not. */
+const WORDS = ['hand', 'skill'] as const;
 const NUMBERS = [...RELEASE_KEYS, 'laydownBoard'] as const;
 /** The column that says how far off a number of the release may be, one standard deviation: `speedMph +/-`. */
 const offHead = <K extends ReleaseKey>(key: K) => `${key} +/-` as const;
@@ -52,7 +54,7 @@ export function readBowlerList(text: string, source: string): readonly Bowler[] 
     mostRows: MOST_LISTED_BOWLERS,
     known: READ_HEADS,
     needed: NEEDED,
-    knownHead: (head) => singleBlanks(head).replace(/ ?(±|\+\/?-)$/, ' +/-'),
+    knownHead: headOf,
     example: 'Export a bowler with flarewise shelf export --csv to see the columns.',
   });
   const faults: Fault[] = [];
@@ -101,7 +103,9 @@ const USUAL_KIND: BowlerKind = 'usual';
 /** The kind of bowler of a row, the usual one where none is given; null for an unknown word. */
 function kindOf(row: Row): BowlerKind | null {
   const typed = row[KIND] ?? '';
-  return isUnknown(typed) ? USUAL_KIND : (BOWLER_KIND_IDS.find((kind) => kind === typed) ?? null);
+  return isUnknown(typed)
+    ? USUAL_KIND
+    : (BOWLER_KIND_IDS.find((kind) => kind === typed.toLowerCase()) ?? null);
 }
 
 function kindFault(typed: string): Fault {
@@ -112,6 +116,12 @@ function kindFault(typed: string): Fault {
     got: JSON.stringify(shortened(typed, 80)),
     hint: near ? `Did you mean ${near}?` : 'What is unknown of a release is guessed by it.',
   };
+}
+
+/** A head as a spreadsheet has it, `Speedmph ±`, as the name of its column. */
+function headOf(head: string): string {
+  const plain = singleBlanks(head).replace(/ ?(±|\+\/?-)$/, ' +/-');
+  return READ_HEADS.find((each) => each.toLowerCase() === plain.toLowerCase()) ?? plain;
 }
 
 /** A cell of what is not known. */
@@ -135,6 +145,7 @@ function recordOf(row: Row, kind: BowlerKind): unknown {
   const record = {
     schema: 'flarewise/bowler/1',
     ...Object.fromEntries(TEXTS.map((head) => [head, typed(head)])),
+    ...Object.fromEntries(WORDS.map((head) => [head, typed(head)?.toLowerCase()])),
     thumbHole: given('thumbHole') ? (YES_NO[row.thumbHole.toLowerCase()] ?? row.thumbHole) : undefined,
     ...numbers,
     pap: { overIn: papOverIn, upIn: papUpIn },

@@ -181,3 +181,17 @@ test('readBowlerList: what the column says of a guess counts; of a number typed 
     'row 2 (Ann): uncertainty.speedMph must be 0 to 5 mph',
   ]);
 });
+
+test('heads and words of a list may have capitals, as spreadsheets write them', () => {
+  const [kim] = readBowlerList(
+    'Name,Hand,ThumbHole,SpeedMph,REVRATERPM,Skill,Kind,SpeedMph ±\nKim,Left,Yes,17,300,League,Young,1\n',
+    'club.csv',
+  );
+  expect(kim).toMatchObject({
+    name: 'Kim',
+    hand: 'left',
+    thumbHole: true,
+    skill: 'league',
+    uncertainty: { speedMph: 1 },
+  });
+});
