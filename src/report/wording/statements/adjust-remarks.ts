@@ -28,9 +28,9 @@ export const ADJUST_REMARKS: Wording<AdjustRemarks> = {
   'pattern-off': ({ by, lane }, units) =>
     `Look at the lane first: your log fits an oil pattern ${withUnit(Math.abs(by), units.lane)} ${by > 0 ? 'longer' : 'shorter'} than the record of ${lane} says.`,
   'release-explains': (explains, units) =>
-    `Your release explains most of the miss, not the ball: ${explained(explains, units)} with the release in your record.`,
+    `Your release may explain most of the miss, not the ball: ${explained(explains, units)} with the release in your record.`,
   'lane-explains': (explains, units) =>
-    `The lane explains most of the miss, not the ball: ${explained(explains, units)} with the oil and friction that are usual.`,
+    `The lane may explain most of the miss, not the ball: ${explained(explains, units)} with the oil and friction that are usual.`,
   'does-it-already': () =>
     'It already does what you want, as far as a night of shots can show: change nothing.',
   'try-first': ({ remedy, effect, left, nearer }, units) =>
