@@ -21,7 +21,7 @@ import { type Grid, gridLines } from '../text/table.js';
 import { wrap } from '../text/wrap.js';
 import { CAUSE_NAMES } from '../wording/cause-names.js';
 import { guessedTexts } from '../wording/guessed-texts.js';
-import { layoutHeadline } from '../wording/layout-headline.js';
+import { bufferDoubts, layoutHeadline } from '../wording/layout-headline.js';
 import { learnedTexts } from '../wording/learned-line.js';
 import { noLineText } from '../wording/no-line-text.js';
 import { regressionText } from '../wording/regression-text.js';
@@ -44,7 +44,12 @@ export function judgeReport(given: JudgeAnswer, page: Page, isFull = false): str
 
 const blocks = (answer: JudgeAnswer, page: Page): Labelled[] => [
   { ...ALWAYS, label: 'VERDICT', texts: [verdictText(answer)], paint: page.paint.strong },
-  { ...ALWAYS, label: 'FIRST', texts: guessedTexts(answer.inputs, page.units), paint: page.paint.caution },
+  {
+    ...ALWAYS,
+    label: 'FIRST',
+    texts: [...bufferDoubts(answer.layout, page.units), ...guessedTexts(answer.inputs, page.units)],
+    paint: page.paint.caution,
+  },
   { ...ALWAYS, label: 'SIZE', texts: isBest(answer) ? [] : [sizeOfGain(answer, page.units)] },
   { ...ALWAYS, label: 'CAUSE', texts: isBest(answer) ? [] : causeTexts(answer, page.units) },
   { ...ALWAYS, label: 'LEGAL', texts: [legalityText(answer, page.units)] },

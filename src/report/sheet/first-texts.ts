@@ -5,9 +5,10 @@ import { GUESSED_PAP_IN, papUncertaintyIn } from '../../records/schemas/bowler.j
 import { ballDeviations } from '../text/ball-numbers.js';
 import { givenWithUnit, type Units } from '../text/display-units.js';
 import { listed } from '../text/listed.js';
+import { bufferDoubts } from '../wording/layout-headline.js';
 
 /** What has to be measured before the ball is marked: the sheet invents nothing, and says what was guessed or is made up. */
-export function firstTexts({ bowler, ball, grip, invented }: SheetAnswer, units: Units): string[] {
+export function firstTexts({ bowler, ball, layout, grip, invented }: SheetAnswer, units: Units): string[] {
   const { fineTape } = units;
   const off = papUncertaintyIn(bowler);
   const uncertainty = ballUncertainty(ball);
@@ -18,6 +19,7 @@ export function firstTexts({ bowler, ball, grip, invented }: SheetAnswer, units:
           `DEMO: the ${listed(invented)} ${invented.length > 1 ? 'are' : 'is'} invented. Drill nothing by this sheet.`,
         ]
       : []),
+    ...bufferDoubts(layout, units).map((text) => `FIRST: ${text}`),
     ...(off >= GUESSED_PAP_IN
       ? [
           `FIRST: the PAP is a guess (± ${givenWithUnit(off, fineTape)}). Measure it on the bowler’s ball; all marks rest on it.`,

@@ -11,7 +11,7 @@ import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { sentence } from '../text/section.js';
 import { guessedTexts } from '../wording/guessed-texts.js';
-import { layoutWords } from '../wording/layout-headline.js';
+import { bufferDoubts, layoutWords } from '../wording/layout-headline.js';
 import { learnedTexts } from '../wording/learned-line.js';
 import { pairedHeading, reachHeading } from '../wording/page-headings.js';
 import { regressionText } from '../wording/regression-text.js';
@@ -102,7 +102,7 @@ function firstScreen(
   return {
     over: `Second opinion for ${bowler.name}: ${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}, on ${lane.name}`,
     title: verdictText(answer),
-    opening: [`${layout.text}: ${layoutWords(layout, page)}`],
+    opening: [`${layout.text}: ${layoutWords(layout, page)}`, ...bufferDoubts(layout, page.units)],
     facts: [
       { label: 'Stop', texts: sayAll(layout.objections, units).map(sentence) },
       { label: 'First', texts: guessedTexts(inputs, units) },

@@ -17,6 +17,16 @@ describe('judgeReport', () => {
       expect(columnsOf(each), each).toBeLessThanOrEqual(width);
   });
 
+  test('a VAL angle no larger than a pin buffer could be is questioned below the verdict, a usual one and none are not', () => {
+    const at = (valAngleDeg: number) =>
+      oneLine(judgeReport({ ...answer, layout: { ...layout, valAngleDeg, pinToPapIn: 4.5 } }, pageOf(80)));
+    for (const angle of [1, 3, 4.5])
+      expect(at(angle)).toMatch(
+        /VERDICT .* FIRST The VAL angle is only \d°.* meant as a pin buffer, give three distances/,
+      );
+    for (const angle of [0, 5, 20, 90]) expect(at(angle)).not.toContain('meant as a pin buffer');
+  });
+
   test('the verdict comes before all numbers, in words', () => {
     for (const isFull of [false, true]) {
       const lines = judgeReport(answer, pageOf(80), isFull).split('\n');
