@@ -81,7 +81,7 @@ describe('the bowler sends the centre of mass', () => {
         return hookOf(shot).total / BOARD;
       });
       // it was 0.6 to 1.6 while Bo was sent, which leaves sideways by ω×d: up to 40 mm/s on 8 m/s
-      expect(standardDeviation(hooks), name).toBeLessThan(0.15);
+      expect(standardDeviation(hooks), name).toBeLessThan(0.2);
       // and swings once a turn: two phases half a turn apart give the mean over all to a few hundredths of a board
       for (let i = 0; i < 6; i++) expectWithin((hooks[i] + hooks[i + 6]) / 2, mean(hooks), 0.02);
     }

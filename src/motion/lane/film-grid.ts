@@ -19,8 +19,14 @@ export const GRID = {
 } as const;
 const { COLUMNS, ROWS } = GRID;
 
-/** Points along each side of the rectangle over which a film is averaged. */
+/** Points at which a piece of the smear's rectangle is read, along each of its sides. */
 const SUBPOINTS = 4;
+
+/** Where a film may jump: across the lane and along it, m in W. */
+export interface FilmJumps {
+  readonly x: readonly number[];
+  readonly y: readonly number[];
+}
 
 /**
  * Averages of a film around each node of the grid, units of oil, row by row: the coefficients of a smooth film in place of one with
@@ -29,22 +35,27 @@ const SUBPOINTS = 4;
  * @param film    units of oil at a point of the lane, m in W
  * @param smearX  side, across the lane, of the rectangle to average over, m; outside the lane the film is that of its edge
  * @param smearY  side along the lane, m
+ * @param jumps   the rectangle is cut there, so that the averages change as smoothly as these places do
  */
 export function smeared(
   film: (x: number, y: number) => number,
   smearX: number,
   smearY: number,
+  jumps: FilmJumps = { x: [], y: [] },
 ): Float64Array {
+  const across = Array.from({ length: COLUMNS }, (_, i) =>
+    readings((i - 1) * CELL_X - LANE_WIDTH / 2, smearX, jumps.x, -LANE_WIDTH / 2, LANE_WIDTH / 2),
+  );
+  const along = Array.from({ length: ROWS }, (_, j) =>
+    readings((j - 1) * CELL_Y, smearY, jumps.y, 0, LANE_LENGTH),
+  );
   const nodes = new Float64Array(COLUMNS * ROWS);
   for (let j = 0; j < ROWS; j++)
-    for (let i = 0; i < COLUMNS; i++)
-      nodes[j * COLUMNS + i] = average(
-        film,
-        (i - 1) * CELL_X - LANE_WIDTH / 2,
-        (j - 1) * CELL_Y,
-        smearX,
-        smearY,
-      );
+    for (let i = 0; i < COLUMNS; i++) {
+      let sum = 0;
+      for (const y of along[j]) for (const x of across[i]) sum += x.weight * y.weight * film(x.at, y.at);
+      nodes[j * COLUMNS + i] = sum;
+    }
   return nodes;
 }
 
@@ -57,22 +68,30 @@ export function filmEnd(nodes: Float64Array): number {
   return row >= ROWS - 3 ? Number.POSITIVE_INFINITY : (row - 1 + 1.5) * CELL_Y; // what lies at the end goes on past it
 }
 
-/** Mean over the smear's rectangle around a point. */
-function average(
-  film: (x: number, y: number) => number,
-  x: number,
-  y: number,
-  smearX: number,
-  smearY: number,
-): number {
-  let sum = 0;
-  for (let j = 0; j < SUBPOINTS; j++) {
-    const atY = y + ((j + 0.5) / SUBPOINTS - 0.5) * smearY;
-    for (let i = 0; i < SUBPOINTS; i++) {
-      const atX = x + ((i + 0.5) / SUBPOINTS - 0.5) * smearX;
-      const onX = Math.min(LANE_WIDTH / 2, Math.max(-LANE_WIDTH / 2, atX));
-      sum += film(onX, Math.min(LANE_LENGTH, Math.max(0, atY)));
-    }
-  }
-  return sum / (SUBPOINTS * SUBPOINTS);
+/** A place at which a film is read for an average, and its weight there. */
+interface Reading {
+  readonly at: number;
+  readonly weight: number;
+}
+
+/** Places for an average over a stretch: midpoints within each piece between jumps, moved onto the lane, which runs from `least` to `most`. */
+function readings(
+  middle: number,
+  length: number,
+  jumps: readonly number[],
+  least: number,
+  most: number,
+): readonly Reading[] {
+  const from = middle - length / 2;
+  const to = middle + length / 2;
+  const inside = [...new Set(jumps)].filter((place) => place > from && place < to);
+  const ends = [from, ...inside.sort((a, b) => a - b), to];
+  return ends.slice(1).flatMap((end, k) => {
+    const size = end - ends[k];
+    const weight = (ends.length > 2 ? size / length : 1) / SUBPOINTS; // a stretch may have no length
+    return Array.from({ length: SUBPOINTS }, (_, n) => {
+      const at = ends[k] + ((n + 0.5) / SUBPOINTS) * size;
+      return { at: Math.min(most, Math.max(least, at)), weight };
+    });
+  });
 }

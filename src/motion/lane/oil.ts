@@ -1,6 +1,6 @@
 import { oncePer } from '../../base/once-per.js';
 import { greatestFilm, type OilZone } from '../../math/oil-zones.js';
-import { smeared } from './film-grid.js';
+import { type FilmJumps, smeared } from './film-grid.js';
 import { type Surface, surfaceOf } from './surface.js';
 import { burnt, type Traffic, type WearRates, wearOf } from './wear.js';
 
@@ -30,11 +30,16 @@ export interface OilPattern {
 export const layOil = oncePer(
   ({ zones, edgeWidth, edgeLength, traffic }: OilPattern): ((rates?: WearRates) => Float64Array) => {
     const film = (x: number, y: number): number => greatestFilm(zones, x, y);
-    const fresh = smeared(film, edgeWidth, edgeLength);
+    const jumps: FilmJumps = {
+      x: zones.flatMap(({ fromX, toX }) => [fromX, toX]),
+      y: [...zones.flatMap(({ fromY, toY }) => [fromY, toY]), ...(traffic ? [traffic.endY] : [])],
+    };
+    const smear = (field: typeof film): Float64Array => smeared(field, edgeWidth, edgeLength, jumps);
+    const fresh = smear(film);
     if (!traffic || traffic.games === 0) return () => fresh;
-    const { taken, laid } = wearOf(film, traffic);
-    const takenNodes = smeared(taken, edgeWidth, edgeLength);
-    const laidNodes = smeared(laid, edgeWidth, edgeLength);
+    const wear = wearOf(film, traffic);
+    const takenNodes = smear(wear.taken);
+    const laidNodes = smear(wear.laid);
     return (rates) => {
       if (!rates) return fresh;
       const share = burnt(traffic, rates);

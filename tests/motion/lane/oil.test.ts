@@ -46,12 +46,27 @@ describe('film of an oil pattern', () => {
     expectWithin(amount, 20 * length, 0.02); // the sum's own step
   });
 
-  test('places an edge that misses the grid to an eighth of its smear', () => {
+  test('places an edge that misses the grid to a hundredth of its smear', () => {
     for (const length of [6, 6.04, 6.08]) {
       const half = only({ ...whole, fromY: 0, toY: length, film: 20, filmEnd: 20 });
       let y = 5;
       while (filmAt(half, 0, y) > 10) y += 0.001;
-      expectWithin(y, length, demoPattern.edgeLength / 8);
+      expectWithin(y, length, demoPattern.edgeLength / 100);
+    }
+  });
+
+  test('changes as smoothly as a zone’s edges move: by no more than a smeared edge is steep', () => {
+    const { edgeLength, edgeWidth } = demoPattern;
+    const film = 20;
+    const byLength = (length: number): number =>
+      filmAt(only({ ...whole, fromY: 0, toY: length, film, filmEnd: film }), 0, 6);
+    const byWidth = (edge: number): number =>
+      filmAt(only({ fromX: edge, toX: 0.4, fromY: 0, toY: LANE_LENGTH, film, filmEnd: film }), 0, 6);
+    const [alongBy, acrossBy] = [edgeLength / 200, edgeWidth / 200];
+    for (let i = -100; i < 100; i++) {
+      const [along, across] = [6 + i * alongBy, i * acrossBy];
+      expectWithin(byLength(along + alongBy), byLength(along), film / 200 + 1e-9);
+      expectWithin(byWidth(across + acrossBy), byWidth(across), film / 200 + 1e-9);
     }
   });
 
