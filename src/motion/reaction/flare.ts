@@ -28,14 +28,16 @@ export function flareOf(shot: LeanShot, radius: number): number {
 }
 
 /**
- * Turns made until the ball leaves the last oil that makes a visible ring; all turns on a lane without oil.
+ * Turns made in oil that makes a visible ring; all turns on a lane without such oil.
  *
- * Interpolated between samples as if the film faded like a parabola, as a smeared edge does.
+ * Oil of twice the faintest film counts in full and thinner oil in proportion, so that a long thin stretch, as games carry it down the lane,
+ * does not count or stop to count all at once.
  */
 export function visibleTurns({ film, phase }: LeanShot): number {
-  const i = film.findLastIndex((oil) => oil > FAINT);
-  if (i < 0 || i === film.length - 1) return turnsOf({ phase });
-  const root = Math.sqrt(film[i]);
-  const share = (root - Math.sqrt(FAINT)) / (root - Math.sqrt(Math.max(0, film[i + 1])));
-  return (phase[i] + share * (phase[i + 1] - phase[i])) / (2 * Math.PI);
+  if (!film.some((oil) => oil > FAINT)) return turnsOf({ phase });
+  const seen = (oil: number): number => Math.min(1, Math.max(0, oil / (2 * FAINT)));
+  let turned = 0;
+  for (let i = 1; i < film.length; i++)
+    turned += ((phase[i] - phase[i - 1]) * (seen(film[i - 1]) + seen(film[i]))) / 2;
+  return turned / (2 * Math.PI);
 }

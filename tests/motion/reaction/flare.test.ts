@@ -69,12 +69,20 @@ describe('flareOf', () => {
 });
 
 describe('visibleTurns', () => {
-  test('ends where a film that fades like a parabola is faint, also between samples', () => {
+  test('a film that fades like a parabola counts in full until it is twice as thick as a faint one, and a third of the rest (integral)', () => {
     for (const end of [1.5001, 1.7503, 2.2]) {
-      // (end − turns)² · 40 is faint at end − √(FAINT/40)
       const film = (phase: number): number => 40 * Math.max(0, end - phase / (2 * Math.PI)) ** 2;
-      expectWithin(visibleTurns(tiltedRings([0, 0, 0], film)), end - Math.sqrt(FAINT / 40), 1e-9);
+      const thin = Math.sqrt((2 * FAINT) / 40);
+      // trapezoids between samples
+      expectWithin(visibleTurns(tiltedRings([0, 0, 0], film)), end - (2 / 3) * thin, 1 / EACH ** 2 / thin);
     }
+  });
+
+  test('a long stretch of thin oil does not count all at once, as its film passes the faintest', () => {
+    const turns = (thin: number): number =>
+      visibleTurns(tiltedRings([0, 0, 0], (phase) => (phase < 2 * Math.PI ? 20 : thin)));
+    expectWithin(turns(FAINT * (1 + 1e-6)), turns(FAINT * (1 - 1e-6)), 1e-5);
+    expectWithin(turns(FAINT), 2, 1 / EACH);
   });
 
   test('counts all turns where the oil goes on to the end, or where there is none to see', () => {
