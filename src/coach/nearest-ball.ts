@@ -5,8 +5,8 @@ import type { CoachPair } from '../records/answers/coach-answer.js';
  * The ball of a bag that comes nearest to the wish, each with its best layout.
  *
  * Each ball's targets are what its own layouts attain, so its score says nothing about another ball. Here all are held against
- * one target a wish: the number that was asked for, the least or greatest of theirs at steps 1 and 5, else their mean; a miss counts
- * over what all of them attain. Without a wish, the one with the greatest mean score.
+ * one target a wish: the number that was asked for, or as far up the range that all of them together attain as the step is from 1 to 5.
+ * A miss counts over that range. Without a wish, the one with the greatest mean score.
  *
  * @param pairs  of one bowler on one lane, at least one
  */
@@ -29,12 +29,9 @@ function commonTarget(
   { wish, step, reading, asked }: TargetAnswer,
 ): CommonTarget {
   const own = pairs.flatMap(({ targets }) => targets.filter((target) => target.wish === wish));
-  const values = own.map(({ value }) => value);
-  const range =
-    Math.max(...own.map(({ attainable }) => attainable.high)) -
-    Math.min(...own.map(({ attainable }) => attainable.low));
-  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-  const value = asked ?? (step === 1 ? Math.min(...values) : step === 5 ? Math.max(...values) : mean);
+  const least = Math.min(...own.map(({ attainable }) => attainable.low));
+  const range = Math.max(...own.map(({ attainable }) => attainable.high)) - least;
+  const value = step === null ? asked! : least + ((step - 1) / 4) * range;
   return { step, reading, value, range };
 }
 

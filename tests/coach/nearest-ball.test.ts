@@ -28,6 +28,9 @@ test.each([
   { step: 5, hooks: [10, 20, 15], best: 'b' },
   { step: 1, hooks: [10, 20, 15], best: 'a' },
   { step: 3, hooks: [10, 20, 15], best: 'c' },
+  // 8 to 22 boards are attained: 18.5 at step 4, 11.5 at step 2
+  { step: 4, hooks: [10, 20, 15], best: 'b' },
+  { step: 2, hooks: [10, 20, 15], best: 'a' },
 ])('nearestBall: at step $step of $hooks boards, $best', ({ step, hooks, best }) => {
   const pairs = hooks.map((boards, i) => ball('abc'[i], boards, { step }, 100 - boards));
   expect(nearestBall(pairs)).toBe(best);
