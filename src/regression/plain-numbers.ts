@@ -1,6 +1,6 @@
 import { FOOT } from '../base/units.js';
 import { tan } from '../math/sin-cos.js';
-import { FAINT } from '../motion/reaction/flare.js';
+import { FAINT, visibleShare } from '../motion/reaction/flare.js';
 import { cornerOf, SHARP_OVER } from '../motion/reaction/hook.js';
 import type { Launch } from '../motion/shot/release.js';
 import { FEET, type PlainRoll } from './plain-roll.js';
@@ -28,11 +28,12 @@ export function plainSharpness({ heading }: PlainRoll): number {
   return most / SHARP_OVER;
 }
 
-/** Angle turned until the ball leaves the last oil that makes a visible ring, rad, interpolated between feet; all of it on a dry lane. */
+/** Angle turned in oil that makes a visible ring, rad, defined as for any shot; all of it on a lane without such oil. */
 export function turnedInOil({ film, turned }: PlainRoll): number {
-  let foot = FEET;
-  while (foot >= 0 && !(film[foot] > FAINT)) foot -= 1;
-  if (foot < 0 || foot === FEET) return turned[FEET];
-  const share = (film[foot] - FAINT) / (film[foot] - film[foot + 1]);
-  return turned[foot] + share * (turned[foot + 1] - turned[foot]);
+  if (!film.some((oil) => oil > FAINT)) return turned[FEET];
+  let angle = 0;
+  for (let foot = 1; foot <= FEET; foot++)
+    angle +=
+      ((turned[foot] - turned[foot - 1]) * (visibleShare(film[foot - 1]) + visibleShare(film[foot]))) / 2;
+  return angle;
 }

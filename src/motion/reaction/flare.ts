@@ -28,16 +28,18 @@ export function flareOf(shot: LeanShot, radius: number): number {
 }
 
 /**
- * Turns made in oil that makes a visible ring; all turns on a lane without such oil.
- *
- * Oil of twice the faintest film counts in full and thinner oil in proportion, so that a long thin stretch, as games carry it down the lane,
- * does not count or stop to count all at once.
+ * Turns made in oil that makes a visible ring, each by `visibleShare`; all turns on a lane without such oil.
  */
 export function visibleTurns({ film, phase }: LeanShot): number {
   if (!film.some((oil) => oil > FAINT)) return turnsOf({ phase });
-  const seen = (oil: number): number => Math.min(1, Math.max(0, oil / (2 * FAINT)));
   let turned = 0;
   for (let i = 1; i < film.length; i++)
-    turned += ((phase[i] - phase[i - 1]) * (seen(film[i - 1]) + seen(film[i]))) / 2;
+    turned += ((phase[i] - phase[i - 1]) * (visibleShare(film[i - 1]) + visibleShare(film[i]))) / 2;
   return turned / (2 * Math.PI);
 }
+
+/**
+ * Share by which a turn in oil of some film, units, makes a visible ring: oil of twice the faintest film counts in full and thinner oil in
+ * proportion, so that a long thin stretch, as games carry it down the lane, does not begin or cease to count all at once.
+ */
+export const visibleShare = (film: number): number => Math.min(1, Math.max(0, film / (2 * FAINT)));
