@@ -12,9 +12,9 @@ export const FAINT = 0.5;
 /**
  * Flare: tape distance from the first full ring to the last visible one, at the widest place, m.
  *
- * A ring is visible where it was laid in oil, so the last one is the turn that ends where the oil does; on a lane
- * without oil all turns count. Flare is the greatest distance of its points from the first ring, whose end is joined to its beginning. A
- * parabola finds the widest place between points, so that flare changes smoothly with the shot. Less than one turn leaves no ring.
+ * A ring is visible where it was laid in oil, so the last one is the turn that ends where the oil does (`visibleTurns`). Flare is the
+ * greatest distance of its points from the first ring, whose end is joined to its beginning. A parabola finds the widest place between
+ * points, so that flare changes smoothly with the shot. Less than one turn leaves no ring.
  */
 export function flareOf(shot: LeanShot, radius: number): number {
   const turns = visibleTurns(shot);
@@ -27,9 +27,7 @@ export function flareOf(shot: LeanShot, radius: number): number {
   return radius * peak(apart);
 }
 
-/**
- * Turns made in oil that makes a visible ring, each by `visibleShare`; all turns on a lane without such oil.
- */
+/** Turns made in oil that makes a visible ring, each by `visibleShare`; all turns on a lane without such oil. */
 export function visibleTurns({ film, phase }: LeanShot): number {
   if (!film.some((oil) => oil > FAINT)) return turnsOf({ phase });
   let turned = 0;
