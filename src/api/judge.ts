@@ -32,7 +32,7 @@ export interface JudgeInputs extends RecommendInputs {
  *   { workers: 2, onProgress: ({ stage, done, total }) => console.error(`${stage}: ${done} of ${total}`) },
  * );
  * console.log(answer.verdict, answer.best.text);
- * // → no-difference-seen 55 x 4 1/4 x 66
+ * // → no-difference-seen 55 x 4 3/8 x 64
  */
 export async function judge(
   { bowler, ball: given, lane, want, layout, learned }: JudgeInputs,
