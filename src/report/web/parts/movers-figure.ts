@@ -37,11 +37,11 @@ export function firstMovers(
 
 const captionOf = ({ levers, from }: Moved): string =>
   [
-    'By physics. Hatched: how your own shots vary.',
+    'Hatched: how your own shots vary.',
     ...(levers.length > 0
-      ? ['Grey: one change with this layout, one steady shot on the line it then takes.']
+      ? ['Grey: one change with this layout, one steady shot on the line it then takes, practice weighed in.']
       : []),
-    `In bold: layouts against ${from}, mean of all tries.`,
+    `In bold: layouts against ${from}, by physics, mean of all tries.`,
   ].join(' ');
 
 /** What moves some numbers, and how far; nothing for no numbers. */
