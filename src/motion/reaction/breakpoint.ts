@@ -1,4 +1,3 @@
-import { tan } from '../../math/sin-cos.js';
 import type { LeanShot } from '../shot/shot.js';
 import { type Headings, headingsOf } from './headings.js';
 
@@ -29,14 +28,15 @@ function outermost({ time, x, vx }: LeanShot): number {
   return best;
 }
 
-/** Distance down the lane at which the averaged path is widest: where its heading, linear between places, turns leftward. */
-function widestPlace({ y }: LeanShot, { places, headings }: Headings): number {
+/** Distance down the lane at which the averaged path is widest: where its slope, linear between places, turns leftward. */
+function widestPlace({ y }: LeanShot, { places, slopes }: Headings): number {
   const end = places.length - 1;
   let widest = { place: y[0], out: 0 };
   let out = 0; // how far right the averaged path has come
   for (let i = 0; i < end; i++) {
     const gap = places[i + 1] - places[i];
-    const [from, to] = [tan(headings[i]), tan(headings[i + 1])];
+    const from = slopes[i];
+    const to = slopes[i + 1];
     if (from < 0 && to >= 0) {
       const share = from / (from - to);
       const atTop = out - (share * gap * from) / 2;

@@ -1,5 +1,6 @@
 import { FOOT } from '../../base/units.js';
 import { atan2 } from '../../math/atan.js';
+import { tan } from '../../math/sin-cos.js';
 import type { LeanShot } from '../shot/shot.js';
 
 /** Longest distance over which a heading is averaged, m. */
@@ -12,17 +13,21 @@ const LONGEST_WINDOW = 5 * FOOT;
 export interface Headings {
   readonly places: Float64Array;
   readonly headings: Float64Array;
+  /** Tangents of the headings. */
+  readonly slopes: Float64Array;
 }
 
 /** The headings of a path; none for a shot without samples. */
 export function headingsOf(shot: LeanShot): Headings {
   const { x, y, phase, launch } = shot;
   const end = y.length - 1;
-  if (end < 0) return { places: y, headings: y };
+  if (end < 0) return { places: y, headings: y, slopes: y };
   const places = new Float64Array(end + 1);
   const headings = new Float64Array(end + 1);
+  const slopes = new Float64Array(end + 1);
   places[0] = y[0];
   headings[0] = -launch.angle;
+  slopes[0] = -tan(launch.angle);
   let count = 1;
   let behind = 0;
   for (let i = 1; i <= end; i++) {
@@ -34,9 +39,14 @@ export function headingsOf(shot: LeanShot): Headings {
     const fromY = y[behind] + share * (y[behind + 1] - y[behind]);
     places[count] = (fromY + y[i]) / 2;
     headings[count] = atan2(fromX - x[i], y[i] - fromY);
+    slopes[count] = (fromX - x[i]) / (y[i] - fromY);
     count += 1;
   }
-  return { places: places.subarray(0, count), headings: headings.subarray(0, count) };
+  return {
+    places: places.subarray(0, count),
+    headings: headings.subarray(0, count),
+    slopes: slopes.subarray(0, count),
+  };
 }
 
 /** Whether a sample lies a window or more before the one at which the window ends. */
