@@ -1,5 +1,6 @@
+import { oncePer } from '../base/once-per.js';
 import { ln } from '../math/ln.js';
-import { ballProblem } from '../prepare/ball-problem.js';
+import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { LeverEffect } from '../records/answers/answer.js';
@@ -17,7 +18,7 @@ import { believedOutcome } from '../search/voices/weighed-voice.js';
 import { findLine } from '../simulate/line.js';
 import { reactionAnswer } from '../simulate/reaction-answer.js';
 import type { RecommendInputs, Setting } from '../simulate/setting.js';
-import { type ShotProblem, unaimedProblem } from '../simulate/shot-problem.js';
+import { unaimedProblem } from '../simulate/shot-problem.js';
 import { simulator } from '../simulate/simulator.js';
 
 /**
@@ -31,7 +32,7 @@ import { simulator } from '../simulate/simulator.js';
  */
 export function otherLevers(
   inputs: RecommendInputs,
-  { problem: asked, ball: own, budget, chanceOf }: Pick<Setting, 'problem' | 'ball' | 'budget' | 'chanceOf'>,
+  { ball: own, budget, chanceOf }: Pick<Setting, 'ball' | 'budget' | 'chanceOf'>,
   numbers: LayoutNumbers,
   laydownBoard: number,
   targets: readonly Target[],
@@ -47,8 +48,10 @@ export function otherLevers(
 ): LeverEffect[] {
   const { bowler, ball, lane, learned } = inputs;
   const layout = toLayout(numbers, own.published.radius);
-  const quantitiesOf = (problem: ShotProblem) => layoutQuantities(problem, [numbers])(numbers);
-  const reference = quantitiesOf(asked);
+  const grit = ball.surfaceGrit ?? USUAL_GRIT;
+  const quantitiesOf = oncePer((ready: BallProblem) =>
+    layoutQuantities({ ball: ready, grit }, [numbers])(numbers),
+  );
   const sizes = expectedSizes(chanceOf);
 
   const effect = (
@@ -63,11 +66,11 @@ export function otherLevers(
     if (!line.reachesPocket) return [];
     const engine = simulator(problem);
     const byPhysics = engine.read(engine.shot(layout, problem.worlds[0], line.launch));
-    const outcome = believedOutcome(byPhysics, beliefEffects(quantitiesOf(problem), reference), sizes);
+    const quantities = { ...quantitiesOf(drillable), finishGrit: problem.grit };
+    const outcome = believedOutcome(byPhysics, beliefEffects(quantities, quantitiesOf(own)), sizes);
     return [{ kind, change, score: score(outcome, targets), reaction: reactionAnswer(outcome) }];
   };
 
-  const grit = ball.surfaceGrit ?? USUAL_GRIT;
   const laidDown = { ...bowler, laydownBoard };
   return [
     ...budget.levers.grits

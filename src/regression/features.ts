@@ -8,11 +8,12 @@ import { cross, type Vec3 } from '../math/vec3.js';
 import { frictionAt } from '../motion/kernel/film.js';
 import type { FreshSurface } from '../motion/lane/fresh-surface.js';
 import { frictionUnder, type Surface, stretchAt } from '../motion/lane/surface.js';
+import { turnedInOil } from '../motion/reaction/flare.js';
 import type { RollingBody } from '../motion/shot/body.js';
 import type { Launch, Release } from '../motion/shot/release.js';
 import { writeWander } from './axis-wander.js';
 import type { ShotInputs } from './inputs.js';
-import { plainHook, plainHookStart, plainSharpness, turnedInOil } from './plain-numbers.js';
+import { plainHook, plainHookStart, plainSharpness } from './plain-numbers.js';
 import { FEET, type PlainRoll, plainRoll } from './plain-roll.js';
 
 /** One input of the regression. */

@@ -1,6 +1,5 @@
 import { FOOT } from '../base/units.js';
 import { tan } from '../math/sin-cos.js';
-import { FAINT, visibleShare } from '../motion/reaction/flare.js';
 import { cornerOf, SHARP_OVER } from '../motion/reaction/hook.js';
 import type { Launch } from '../motion/shot/release.js';
 import { FEET, type PlainRoll } from './plain-roll.js';
@@ -26,14 +25,4 @@ export function plainSharpness({ heading }: PlainRoll): number {
   for (let foot = SHARP_FEET; foot <= FEET; foot++)
     most = Math.max(most, heading[foot] - heading[foot - SHARP_FEET]);
   return most / SHARP_OVER;
-}
-
-/** Angle turned in oil that makes a visible ring, rad, defined as for any shot; all of it on a lane without such oil. */
-export function turnedInOil({ film, turned }: PlainRoll): number {
-  if (!film.some((oil) => oil > FAINT)) return turned[FEET];
-  let angle = 0;
-  for (let foot = 1; foot <= FEET; foot++)
-    angle +=
-      ((turned[foot] - turned[foot - 1]) * (visibleShare(film[foot - 1]) + visibleShare(film[foot]))) / 2;
-  return angle;
 }

@@ -1,6 +1,6 @@
 import { peak } from '../../math/peak.js';
 import type { LeanShot } from '../shot/shot.js';
-import { ringTrack, turnsOf } from './rings.js';
+import { ringTrack } from './rings.js';
 import { distanceToTrack } from './track.js';
 
 /** Points on each of the two rings that are compared. */
@@ -27,17 +27,30 @@ export function flareOf(shot: LeanShot, radius: number): number {
   return radius * peak(apart);
 }
 
-/** Turns made in oil that makes a visible ring, each by `visibleShare`; all turns on a lane without such oil. */
-export function visibleTurns({ film, phase }: LeanShot): number {
-  if (!film.some((oil) => oil > FAINT)) return turnsOf({ phase });
-  let turned = 0;
-  for (let i = 1; i < film.length; i++)
-    turned += ((phase[i] - phase[i - 1]) * (visibleShare(film[i - 1]) + visibleShare(film[i]))) / 2;
-  return turned / (2 * Math.PI);
-}
+/** Turns made in oil that makes a visible ring; all turns on a lane without such oil. */
+export const visibleTurns = ({ film, phase }: LeanShot): number =>
+  turnedInOil({ film, turned: phase }) / (2 * Math.PI);
 
 /**
- * Share by which a turn in oil of some film, units, makes a visible ring: oil of twice the faintest film counts in full and thinner oil in
- * proportion, so that a long thin stretch, as games carry it down the lane, does not begin or cease to count all at once.
+ * Angle turned in oil that makes a visible ring, rad; all of it on a lane without such oil.
+ *
+ * Oil of twice the faintest film counts in full and thinner oil in proportion, so that a long thin stretch, as games carry it down the
+ * lane, does not begin or cease to count all at once.
+ *
+ * @param film    met at places along the path, units of oil
+ * @param turned  angle turned since the release at these places, rad
  */
-export const visibleShare = (film: number): number => Math.min(1, Math.max(0, film / (2 * FAINT)));
+export function turnedInOil({
+  film,
+  turned,
+}: {
+  readonly film: Float64Array;
+  readonly turned: Float64Array;
+}): number {
+  if (!film.some((oil) => oil > FAINT)) return turned[turned.length - 1] ?? 0;
+  const share = (oil: number): number => Math.min(1, Math.max(0, oil / (2 * FAINT)));
+  let angle = 0;
+  for (let i = 1; i < film.length; i++)
+    angle += ((turned[i] - turned[i - 1]) * (share(film[i - 1]) + share(film[i]))) / 2;
+  return angle;
+}

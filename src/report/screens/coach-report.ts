@@ -31,10 +31,9 @@ export function coachReport(given: readonly CoachLine[], page: Page, isFull = fa
     ...(students.length > 0
       ? [
           [
-            ...wrap(
-              `${coachTitle(lines)}; ${coachAskedText(students[0] as CoachedStudent, page.units)}`,
-              page.width,
-            ).map(page.paint.heading),
+            ...wrap(`${coachTitle(lines)}; ${coachAskedText(students[0], page.units)}`, page.width).map(
+              page.paint.heading,
+            ),
             ...wrap(seenText(students), page.width).map(page.paint.strong),
             ...studentsTable(students, onlyOne(lines, 'ball') !== null, page),
             ...papTexts(students).flatMap((text) => paragraph(text, page, page.paint.caution)),

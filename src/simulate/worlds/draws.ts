@@ -37,8 +37,8 @@ const COORDINATES = [
 export const DRAWN_COORDINATES = COORDINATES.length;
 
 /**
- * The finish on dry boards, errors in reading the aim, the shape of the friction law, and how far the means of a release lie from the numbers stated. They use the
- * last coordinates, so that the beliefs keep theirs.
+ * The finish on dry boards, errors in reading the aim, the shape of the friction law, and how far the means of a release lie from the
+ * numbers stated. They use the last coordinates, so that the beliefs keep theirs.
  */
 const LAST = [
   'finishOnDry',
