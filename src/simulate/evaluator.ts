@@ -1,3 +1,4 @@
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import type { Layout } from '../layout/layout.js';
 import type { Launch } from '../motion/shot/release.js';
 import type { ShotProblem } from './shot-problem.js';
@@ -67,7 +68,7 @@ export function localEvaluator(problem: ShotProblem): Evaluator {
         outcomes.push(outcomeOf(trial, problem, engine));
         if (outcomes.length % CHUNK === 0) {
           onDone?.(CHUNK);
-          await new Promise((resume) => setImmediate(resume)); // lets ctrl-C and the progress bar through
+          await nextTurn(); // lets keys, ctrl-C and the progress bar through
         }
       }
       onDone?.(outcomes.length % CHUNK);

@@ -1,3 +1,4 @@
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
 import { type Budget, USUAL_BUDGET } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
@@ -116,8 +117,10 @@ async function withThreads<T>(
     } = options;
     const ball = readyBall(record, bowler, 'moment', options.fitter, budget);
     const uncertainty = ballUncertainty(record);
+    await nextTurn(); // what follows takes a tenth of a second, and keys are heard in between
     const unaimed = unaimedProblem(lane, bowler, record, ball, learned);
     const line = findLine(unaimed, toLayout(MIDDLE_LAYOUT, ball.published.radius));
+    await nextTurn();
     const worlds = drawDeviations({
       seed: options.seed,
       count: budget.worlds,

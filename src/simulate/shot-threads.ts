@@ -1,3 +1,4 @@
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import { type Fingerprint, fingerprint } from '../regression/fingerprint.js';
 import { type Evaluator, localEvaluator, outcomeOf } from './evaluator.js';
 import { type RolledShare, SHARE, type SharedTrials, takeShare } from './shares.js';
@@ -46,7 +47,7 @@ function sharedEvaluator(
       const taken = new Int32Array(new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT));
       const here = async (): Promise<void> => {
         for (;;) {
-          await new Promise((resume) => setImmediate(resume)); // lets ctrl-C and the progress bar through
+          await nextTurn(); // lets keys, ctrl-C and the progress bar through
           const share = takeShare({ trials, taken }, (trial) => outcomeOf(trial, problem, engine));
           if (!share) return;
           keep(share);

@@ -2,8 +2,10 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import { spawn as spawnTerminal } from '@lydell/node-pty';
+import { ENTER, openSession, turnsOf } from '../support/pty-session.js';
 import { machine } from './timing.js';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
@@ -15,7 +17,8 @@ const RECORDS = ['--bowler', 'average-right', '--ball', 'plain-medium', '--lane'
 
 /**
  * Times what a person waits for at the start, turn by turn with a bare start of Node: `--help`, the first
- * question of `npm start` on a tree in which nothing has changed, and the first look of `recommend`. Prints ratios of medians.
+ * question of `npm start` on a tree in which nothing has changed, the first look of `recommend`, and its answer after a review that was
+ * read for a while. Prints ratios of medians.
  */
 export async function startBench(print: (line: string) => void = console.log): Promise<void> {
   const bare: number[] = [];
@@ -45,6 +48,11 @@ export async function startBench(print: (line: string) => void = console.log): P
   }
   print(`  first question of npm start ${beside(question)} (medians of ${FEW_RUNS})`);
   print(`  first look of recommend ${beside(look)}`);
+  for (const seconds of [0, 2, 5]) {
+    const answer: number[] = [];
+    for (let run = 0; run < FEW_RUNS; run++) answer.push(await afterReview(seconds));
+    print(`  answer after a review read for ${seconds} s ${beside(answer)}`);
+  }
   rmSync(folder, { recursive: true });
 }
 
@@ -87,6 +95,22 @@ function seen(
       else resolve(time);
     });
   });
+}
+
+/** Wall time from going on at a review that was read for so long until the answer stands, ms. */
+async function afterReview(seconds: number): Promise<number> {
+  const session = openSession(['recommend', ...RECORDS]);
+  const turn = turnsOf(session);
+  for (const question of [/hook start\?/, /hook look/, /hook in all/]) await turn(question, ENTER);
+  await turn(/> Go on/);
+  await pause(1000 * seconds);
+  const from = performance.now();
+  session.type(ENTER);
+  await turn(/DRILL[\s\S]*Enter: done/);
+  const time = performance.now() - from;
+  session.type(ENTER);
+  await session.exit;
+  return time;
 }
 
 const median = (times: readonly number[]): number =>

@@ -51,7 +51,7 @@ export async function fitCommand(options: FitOptions, terminal: Terminal): Promi
     data: () => folderFlag('--data', options.data ?? join(tmpdir(), 'flarewise-fit')),
     out: () => folderFlag('--out', options.out ?? MODELS),
   });
-  const card: ModelCard = await withProgress(terminal, (onProgress) =>
+  const card: ModelCard = await withProgress(terminal, ({ show: onProgress }) =>
     fitModel({ ...given, workers, data, out, version: VERSION, onProgress }),
   );
   printAnswer(card, (page) => fitReport(card, out, page), options, terminal);

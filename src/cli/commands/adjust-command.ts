@@ -38,7 +38,7 @@ export async function adjustCommand(given: AdjustOptions, terminal: Terminal): P
   const { withStartedThreads } = await import('../../simulate/started-threads.js');
   const answer = await withStartedThreads(search.workers - 1, async (threads) => {
     const { adjust } = await import('../../answer/adjust/adjust.js');
-    return withProgress(terminal, async (onProgress) => {
+    return withProgress(terminal, async ({ show: onProgress }) => {
       const how = { ...search, threads, readyBall: sharedBalls(), onProgress };
       return adjust({ bowler, kept, lane, asked, told, night, others, lesson }, how);
     });

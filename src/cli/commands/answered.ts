@@ -1,3 +1,23 @@
+import type { Interviewed } from '../../interview/made-records.js';
+import type { ProgressLine } from '../print/progress.js';
+import type { MadeReady } from './make-ready.js';
+
+/** How a command answers: it finds, which may begin before anyone waits for it, and then shows. */
+export interface Answerer<Found> {
+  readonly find: (records: Interviewed, how: Finding) => Promise<Found>;
+  readonly show: (found: Found) => Promise<Answered>;
+}
+
+/** What finding an answer uses. */
+export interface Finding {
+  /** Where it shows how far it is. One that throws ends it. */
+  readonly line: ProgressLine;
+  /** What was made ready for it. */
+  readonly ready?: MadeReady | undefined;
+  /** Resolves once a person waits; at once when left out. Nothing that blocks keys for long is to begin before. */
+  readonly waited?: Promise<void> | undefined;
+}
+
 /** What comes after an answer for which questions were asked. */
 export interface Answered {
   /** Whether to ask what to change. */

@@ -58,7 +58,7 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
   const known = file?.known ?? new Map();
   const open = units.map((unit, i) => ({ unit, key: keys[i] })).filter(({ key }) => !known.has(key));
   const answered = new Map(known);
-  await withProgress(terminal, async (onProgress) => {
+  await withProgress(terminal, async ({ show: onProgress }) => {
     const show = (): void =>
       onProgress({ stage: 'bowlers x lanes', done: units.length - open.length + fresh, total: units.length });
     let fresh = 0;

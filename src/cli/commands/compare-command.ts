@@ -25,7 +25,9 @@ export async function compareCommand(options: CompareOptions, terminal: Terminal
   });
   const inputs = await withLearned({ bowler, lane, want, ...compared }, options, search, terminal);
   const { compare } = await import('../../answer/compare.js');
-  const answer = await withProgress(terminal, (onProgress) => compare(inputs, { ...search, onProgress }));
+  const answer = await withProgress(terminal, ({ show: onProgress }) =>
+    compare(inputs, { ...search, onProgress }),
+  );
   await printAnswer(
     answer,
     async (page) => {

@@ -4,22 +4,22 @@ import { demoInputs } from '../files/demo-inputs.js';
 import type { GlobalOptions } from '../flags/options.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import { canAsk, type Terminal } from '../terminal/terminal.js';
-import { answerRecommendation, searchFlags } from './recommend-command.js';
+import { recommendationAnswerer, searchFlags } from './recommend-command.js';
 import { withInterview } from './with-interview.js';
-import { withLane } from './with-records.js';
+import { answerAtOnce } from './with-records.js';
 
 /** `flarewise` alone: asks, then recommends. Where no one can be asked it answers for the demo records. */
 export async function guidedCommand(options: GlobalOptions, terminal: Terminal): Promise<void> {
   // a bad flag is refused before any question
   const search = collectFaults(searchFlags(options, terminal));
   if (!options.input || !canAsk(terminal)) {
-    await answerRecommendation(demo(terminal), search, { ...options, ...DEMO }, terminal);
+    const answerer = recommendationAnswerer(search, { ...options, ...DEMO }, terminal);
+    await answerAtOnce({ ...demo(terminal), layout: '', keep: {} }, answerer, terminal);
     return;
   }
   const wanted = { needs: ALL_NEEDS, given: {}, isSimulated: true };
-  await withInterview(wanted, options, terminal, (records, ready) =>
-    answerRecommendation(withLane(records), search, options, terminal, { ready, isAsked: true }),
-  );
+  const answerer = recommendationAnswerer(search, options, terminal, { isAsked: true });
+  await withInterview(wanted, options, terminal, answerer);
 }
 
 function demo({ stderr }: Terminal) {

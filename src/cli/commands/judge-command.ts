@@ -1,6 +1,7 @@
 import type { CoreFitter } from '../../prepare/fit-cores.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
-import { readLayout, type WrittenLayout } from '../../records/text/written-layout.js';
+import type { JudgeAnswer } from '../../records/answers/answer.js';
+import { readLayout } from '../../records/text/written-layout.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
 import { reportFlag } from '../files/report-flag.js';
 import { keptBalls } from '../files/whole-shelf.js';
@@ -10,11 +11,10 @@ import type { JudgeOptions } from '../flags/options.js';
 import { withLearned } from '../learned/learned-for.js';
 import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
-import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { GOES_ON } from './answered.js';
-import { type Search, searchFlags } from './recommend-command.js';
+import { searchFlags } from './recommend-command.js';
 import { recordReaders, withLane, withRecords } from './with-records.js';
 
 /** `flarewise judge`: a second opinion on one layout; in a terminal, what the flags leave out is asked for. */
@@ -26,50 +26,49 @@ export async function judgeCommand(options: JudgeOptions, terminal: Terminal): P
     report: () => reportFlag(options.report),
     ...searchFlags(options, terminal),
   });
-  await withRecords({ needs, given: records, isSimulated: true }, options, terminal, async (found, ready) => {
-    await answerJudgement(withLane(found), layout ?? readLayout(found.layout), {
-      search,
-      report,
-      options,
-      terminal,
-      fitter: ready?.fitter,
-    });
-    return GOES_ON;
+  await withRecords({ needs, given: records, isSimulated: true }, options, terminal, {
+    async find(found, { line, ready, waited }) {
+      const given = withLane(found);
+      const fitter = ready?.fitter;
+      const placed = layoutOnBall(layout ?? readLayout(found.layout), given.ball);
+      const inputs = await withLearned(given, options, { ...search, fitter, line, waited }, terminal);
+      const { withStartedThreads } = await import('../../simulate/started-threads.js');
+      const answer = await withStartedThreads(search.workers - 1, async (threads) => {
+        const { judge } = await import('../../answer/judge.js');
+        return judge(
+          { ...inputs, layout: placed },
+          {
+            ...search,
+            threads,
+            fitter,
+            regression: ready?.regression,
+            otherBalls: keptBalls(terminal).filter(({ name }) => name !== inputs.ball.name),
+            onProgress: line.show,
+          },
+        );
+      });
+      return { answer, inputs, fitter };
+    },
+    async show(judged) {
+      await showJudgement(judged, report, options, terminal);
+      return GOES_ON;
+    },
   });
 }
 
-interface Judging {
-  readonly search: Search;
-  readonly report: string | null;
-  readonly options: JudgeOptions;
-  readonly terminal: Terminal;
+interface Judged {
+  readonly answer: JudgeAnswer;
+  readonly inputs: RecommendInputs;
   readonly fitter: CoreFitter | undefined;
 }
 
-/** Judges, with progress on stderr, prints the answer and, where a file is named for it, writes its web page. */
-async function answerJudgement(
-  given: RecommendInputs,
-  written: WrittenLayout,
-  { search, report, options, terminal, fitter }: Judging,
+/** Prints a second opinion and, where a file is named for it, writes its web page. */
+async function showJudgement(
+  { answer, inputs, fitter }: Judged,
+  report: string | null,
+  options: JudgeOptions,
+  terminal: Terminal,
 ): Promise<void> {
-  const layout = layoutOnBall(written, given.ball);
-  const inputs = await withLearned(given, options, { ...search, fitter }, terminal);
-  const { withStartedThreads } = await import('../../simulate/started-threads.js');
-  const answer = await withStartedThreads(search.workers - 1, async (threads) => {
-    const { judge } = await import('../../answer/judge.js');
-    return withProgress(terminal, (onProgress) =>
-      judge(
-        { ...inputs, layout },
-        {
-          ...search,
-          threads,
-          fitter,
-          otherBalls: keptBalls(terminal).filter(({ name }) => name !== inputs.ball.name),
-          onProgress,
-        },
-      ),
-    );
-  });
   await printAnswer(
     answer,
     async (page) => {

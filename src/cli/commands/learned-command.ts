@@ -42,7 +42,7 @@ export async function learnedCommand(options: LearnedCommandOptions, terminal: T
   const log = bowlerLog(bowler, nights, terminal);
   if (!log) throw noLog(bowler.name);
   const { learnedAnswer } = await import('../../answer/learned-answer.js');
-  const answer = await withProgress(terminal, async (onProgress) => {
+  const answer = await withProgress(terminal, async ({ show: onProgress }) => {
     onProgress({ stage: 'logged shots', done: 0, total: 1 });
     const how = { seed: given.seed, practiceWeight: given.practiceWeight, budget: terminal.budget };
     return learnedAnswer({ bowler, lane, ...log }, how);

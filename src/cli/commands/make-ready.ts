@@ -1,3 +1,4 @@
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import type { CoreFitter } from '../../prepare/fit-cores.js';
 import type { SharedRegression } from '../../regression/open-regression.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
@@ -35,5 +36,3 @@ export async function makeReady(
   await import('../../report/screens/recommendation-report.js');
   return ready;
 }
-
-const nextTurn = (): Promise<void> => new Promise((resume) => setImmediate(resume));

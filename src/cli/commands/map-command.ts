@@ -79,7 +79,7 @@ export async function mapCommand(options: MapOptions, terminal: Terminal): Promi
 
   async function rollEnds(map: MapAnswer, inputs: Parameters<typeof spreadOnLane>[0]) {
     const { spreadOnLane } = await import('../../answer/spread-on-lane.js');
-    return withProgress(terminal, (onProgress) =>
+    return withProgress(terminal, ({ show: onProgress }) =>
       spreadOnLane(inputs, map, { seed: USUAL_SEED, workers, pinSide: 'both', budget, onProgress }),
     );
   }

@@ -1,5 +1,6 @@
 import { USUAL_TOP } from '../../prepare/budget.js';
-import type { RankedLayout } from '../../records/answers/answer.js';
+import type { CoreFitter } from '../../prepare/fit-cores.js';
+import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
 import type { SectionId } from '../../records/schemas/recommend-sections.js';
 import { USUAL_PRACTICE_WEIGHT } from '../../records/shared/beliefs.js';
 import type { NextStep } from '../../report/screens/next-steps.js';
@@ -19,11 +20,9 @@ import { withLearned } from '../learned/learned-for.js';
 import { nextCommands, SAVED } from '../print/next-commands.js';
 import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
-import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
-import type { Answered } from './answered.js';
-import type { MadeReady } from './make-ready.js';
+import type { Answered, Answerer, Finding } from './answered.js';
 import { recordReaders, withLane, withRecords } from './with-records.js';
 
 export const USUAL_SEED = 1;
@@ -39,13 +38,11 @@ export async function recommendCommand(options: RecommendCommandOptions, termina
     sections: () => showFlag(options),
     ...searchFlags(options, terminal),
   });
-  await withRecords({ needs, given: records, isSimulated: true }, options, terminal, (found, ready) =>
-    answerRecommendation(withLane(found), search, options, terminal, {
-      report,
-      sections,
-      ready,
-      isAsked: isAnyAsked(needs),
-    }),
+  await withRecords(
+    { needs, given: records, isSimulated: true },
+    options,
+    terminal,
+    recommendationAnswerer(search, options, terminal, { report, sections, isAsked: isAnyAsked(needs) }),
   );
 }
 
@@ -97,38 +94,61 @@ export interface AnswerOptions {
   readonly sections?: readonly SectionId[];
   /** Whether the inputs were asked for, and so can still be changed. */
   readonly isAsked?: boolean;
-  readonly ready?: MadeReady | undefined;
 }
 
-/** Searches, with progress on stderr, prints the answer and, where a file is named for it, writes its web page. */
-export async function answerRecommendation(
-  given: RecommendInputs,
+/** Searches; prints the answer and, where a file is named for it, writes its web page. */
+export const recommendationAnswerer = (
   search: Search,
   options: RecommendCommandOptions,
   terminal: Terminal,
-  { report = null, sections = [], isAsked = false, ready }: AnswerOptions = {},
-): Promise<Answered> {
+  how: AnswerOptions = {},
+): Answerer<Recommended> => ({
+  find: (records, finding) => findRecommendation(withLane(records), finding, search, options, terminal),
+  show: (recommended) => showRecommendation(recommended, search, options, terminal, how),
+});
+
+interface Recommended {
+  readonly answer: RecommendAnswer;
+  readonly inputs: RecommendInputs;
+  readonly fitter: CoreFitter | undefined;
+}
+
+async function findRecommendation(
+  given: RecommendInputs,
+  { line, ready, waited }: Finding,
+  search: Search,
+  options: RecommendCommandOptions,
+  terminal: Terminal,
+): Promise<Recommended> {
   const fitter = ready?.fitter;
   const isShown = showsFirstLook(options, terminal);
-  const inputs = await withLearned(given, options, { ...search, fitter }, terminal);
+  const inputs = await withLearned(given, options, { ...search, fitter, line, waited }, terminal);
   const { shareRegression } = await import('../../regression/open-regression.js');
   const regression = ready?.regression ?? shareRegression();
   if (isShown) regression.glance(); // while the rest is loaded
   const { withStartedThreads } = await import('../../simulate/started-threads.js');
   const answer = await withStartedThreads(search.workers - 1, async (threads) => {
     const { recommend } = await import('../../answer/recommend.js');
-    return withProgress(terminal, (onProgress, line) =>
-      recommend(inputs, {
-        ...search,
-        threads,
-        fitter,
-        regression,
-        otherBalls: keptBalls(terminal).filter(({ name }) => name !== inputs.ball.name),
-        onProgress,
-        onFirstLook: isShown ? (look) => line.look(look, pageFor(options, terminal)) : undefined,
-      }),
-    );
-  }).finally(regression.close);
+    return recommend(inputs, {
+      ...search,
+      threads,
+      fitter,
+      regression,
+      otherBalls: keptBalls(terminal).filter(({ name }) => name !== inputs.ball.name),
+      onProgress: line.show,
+      onFirstLook: isShown ? (look) => line.look(look, pageFor(options, terminal)) : undefined,
+    });
+  }).finally(() => (ready ? undefined : regression.close()));
+  return { answer, inputs, fitter };
+}
+
+async function showRecommendation(
+  { answer, inputs, fitter }: Recommended,
+  search: Search,
+  options: RecommendCommandOptions,
+  terminal: Terminal,
+  { report = null, sections = [], isAsked = false }: AnswerOptions,
+): Promise<Answered> {
   const [best] = answer.layouts;
   // behind the first screen alone: one that is shown beside sections ends with them
   const beneath = menuLines({ options, terminal }, isAsked);

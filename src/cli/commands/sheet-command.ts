@@ -2,6 +2,7 @@ import { sheetAnswer } from '../../answer/sheet-answer.js';
 import type { Paper } from '../../base/paper.js';
 import { visible } from '../../base/visible.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
+import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { singleBlanks } from '../../records/text/single-blanks.js';
 import { readLayout } from '../../records/text/written-layout.js';
 import { SHEET_KINDS, sheetFile } from '../../report/sheet/sheet-file.js';
@@ -21,7 +22,6 @@ import { rulesFlag } from '../flags/rules-flag.js';
 import { learnedFor } from '../learned/learned-for.js';
 import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
-import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { GOES_ON } from './answered.js';
@@ -49,49 +49,47 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
     ounce: () => ounceFlag(options.ounce),
     ...globalFlags(options, terminal),
   });
-  await withRecords({ needs, given: records, isSimulated: false }, options, terminal, async (found) => {
-    const { bowler, ball, lane } = found;
-    const placed = layoutOnBall(layout ?? readLayout(found.layout), ball);
-    const typed = singleBlanks(options.layout ?? found.layout);
-    const learned = lane ? await learnedFor({ bowler, lane }, options, made, terminal) : undefined;
-    const inputs = { bowler, ball, lane, layout: placed, learned };
-    await answerSheet(inputs, { ...made, typed }, options, terminal);
-    return GOES_ON;
+  await withRecords({ needs, given: records, isSimulated: false }, options, terminal, {
+    async find({ bowler, ball, lane, layout: asked }, { line, waited }) {
+      const placed = layoutOnBall(layout ?? readLayout(asked), ball);
+      const typed = singleBlanks(options.layout ?? asked);
+      const { date, seed, ruleSet, ounce } = made;
+      const learned = lane
+        ? await learnedFor({ bowler, lane }, options, { seed, line, waited }, terminal)
+        : undefined;
+      const inputs = { bowler, ball, lane, layout: placed, learned };
+      return sheetAnswer(inputs, {
+        date,
+        seed,
+        ruleSet,
+        ounce,
+        typed,
+        invented: inventedAmong(inputs),
+        budget: terminal.budget,
+        onProgress: line.show,
+      });
+    },
+    async show(answer) {
+      await showSheet(answer, made, options, terminal);
+      return GOES_ON;
+    },
   });
 }
 
-/** What the flags say about the page. */
-interface Page {
+/** Where the sheet goes, and how it is set. */
+interface Paging {
   readonly out: { readonly kind: (typeof SHEET_KINDS)[number]; readonly path: string } | null;
   readonly paper: Paper;
-  readonly date: string;
-  readonly seed: number;
-  readonly typed: string;
-  readonly ruleSet: Parameters<typeof sheetAnswer>[1]['ruleSet'];
-  readonly ounce: Parameters<typeof sheetAnswer>[1]['ounce'];
   readonly units: UnitSystem;
 }
 
-/** Works the sheet out and prints it, or writes it to the file that is named for it. */
-async function answerSheet(
-  inputs: Parameters<typeof sheetAnswer>[0],
-  { out, paper, units, date, typed, seed, ruleSet, ounce }: Page,
+/** Prints the sheet, or writes it to the file that is named for it. */
+async function showSheet(
+  answer: SheetAnswer,
+  { out, paper, units }: Paging,
   options: SheetCommandOptions,
   terminal: Terminal,
 ): Promise<void> {
-  const invented = inventedAmong(inputs);
-  const answer = await withProgress(terminal, (onProgress) =>
-    sheetAnswer(inputs, {
-      date,
-      seed,
-      ruleSet,
-      ounce,
-      typed,
-      invented,
-      budget: terminal.budget,
-      onProgress,
-    }),
-  );
   if (!out) {
     await printAnswer(
       answer,

@@ -1,7 +1,7 @@
 import type { AskStreams } from '../../interview/ask/desk.js';
-import type { Ended, GoOn } from '../../interview/ask/run-interview.js';
+import type { Assignment, Ended, GoOn } from '../../interview/ask/run-interview.js';
 import type { InterviewDraft } from '../../interview/draft.js';
-import type { Given, Interviewed } from '../../interview/made-records.js';
+import type { Given } from '../../interview/made-records.js';
 import type { Needs } from '../../interview/questions/needs.js';
 import { UNITS } from '../../report/text/display-units.js';
 import { homeOf } from '../files/home.js';
@@ -11,10 +11,12 @@ import { wholeShelf } from '../files/whole-shelf.js';
 import type { GlobalOptions } from '../flags/options.js';
 import { unitsFlag } from '../flags/units-flag.js';
 import { askStreams } from '../print/ask-streams.js';
+import { withProgress } from '../print/progress.js';
 import { isMendable } from '../terminal/collect-faults.js';
 import { endOnSignals } from '../terminal/signals.js';
 import type { Terminal } from '../terminal/terminal.js';
-import type { Answered } from './answered.js';
+import type { Answered, Answerer } from './answered.js';
+import { findAhead } from './find-ahead.js';
 import { type MadeReady, makeReady } from './make-ready.js';
 
 /** What is asked for before an answer, and what flags name already. */
@@ -29,11 +31,11 @@ export interface Wanted {
  * Asks for what is wanted, then answers. Where the answers cannot be used the review opens again, and nothing typed is lost;
  * once the answer stands, guesses can be replaced by better values, and the question is answered again.
  */
-export async function withInterview(
+export async function withInterview<Found>(
   wanted: Wanted,
   options: GlobalOptions,
   terminal: Terminal,
-  answerFor: (records: Interviewed, ready?: MadeReady) => Promise<Answered>,
+  { find, show }: Answerer<Found>,
 ): Promise<void> {
   const home = homeOf(terminal);
   const streams = askStreams(options, terminal);
@@ -44,28 +46,38 @@ export async function withInterview(
   const units = UNITS[unitsFlag(options.units)];
   let draft = readInterviewDraft(home);
   let goOn: GoOn | null = null;
-  let making: Promise<MadeReady> | undefined;
   let answered: Answered;
   do {
-    const ended = await asked(wanted, { draft, goOn }, streams, options, terminal, (described) => {
-      if (wanted.isSimulated) making ??= makeReady(described, terminal);
-    });
-    draft = draftOf(ended.interview);
-    endOnSignals();
-    // a disk that cannot be written must not cost the answer
-    const [kept] = await Promise.allSettled([keepNamed(ended.keep, ended, terminal)]);
+    let making: Promise<MadeReady> | undefined;
+    const ahead = findAhead<Found>(async (records, how) => find(records, { ...how, ready: await making }));
     try {
-      answered = await answerFor(ended, await making);
-    } catch (error) {
-      if (!isMendable(error) || !wrongAnswer(error, ended.interview, units)) throw error;
-      goOn = { misfit: error };
-      continue;
+      const ended = await asked(wanted, { draft, goOn }, streams, options, terminal, {
+        onDescribed(described) {
+          if (wanted.isSimulated) making ??= makeReady(described, terminal);
+        },
+        onReview: ahead.begin,
+      });
+      draft = draftOf(ended.interview);
+      endOnSignals();
+      // a disk that cannot be written must not cost the answer
+      const [kept] = await Promise.allSettled([keepNamed(ended.keep, ended, terminal)]);
+      try {
+        answered = await show(await withProgress(terminal, (line) => ahead.found(ended, line)));
+      } catch (error) {
+        if (!isMendable(error) || !wrongAnswer(error, ended.interview, units)) throw error;
+        goOn = { misfit: error };
+        continue;
+      }
+      if (kept.status === 'rejected') throw kept.reason;
+      writeInterviewDraft(home, null); // whatever goes wrong before this line, the answers are offered again
+      goOn = answered.goesOn ? await whatNext(ended, answered.surer, streams, options, terminal) : null;
     } finally {
-      making = undefined;
+      ahead.stop();
+      making?.then(
+        ({ regression }) => regression.close(),
+        () => undefined, // said with the answer
+      );
     }
-    if (kept.status === 'rejected') throw kept.reason;
-    writeInterviewDraft(home, null); // whatever goes wrong before this line, the answers are offered again
-    goOn = answered.goesOn ? await whatNext(ended, answered.surer, streams, options, terminal) : null;
   } while (goOn);
 }
 
@@ -75,7 +87,7 @@ async function asked(
   streams: AskStreams,
   options: GlobalOptions,
   terminal: Terminal,
-  onDescribed: (records: Pick<Interviewed, 'bowler' | 'ball'>) => void,
+  told: Pick<Assignment, 'onDescribed' | 'onReview'>,
 ): Promise<Ended> {
   const [{ runInterview }, { checkBall }] = await Promise.all([
     import('../../interview/ask/run-interview.js'),
@@ -90,7 +102,7 @@ async function asked(
     checkBall,
     draft,
     goOn,
-    onDescribed,
+    ...told,
     remember: (now) => writeInterviewDraft(home, now),
   });
 }

@@ -5,9 +5,9 @@ import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
 import { isAnyAsked } from '../flags/asked-flags.js';
 import type { GlobalOptions, RecommendCommandOptions, WishOptions } from '../flags/options.js';
 import { wantFlags } from '../flags/want-flags.js';
+import { withProgress } from '../print/progress.js';
 import type { Terminal } from '../terminal/terminal.js';
-import type { Answered } from './answered.js';
-import type { MadeReady } from './make-ready.js';
+import type { Answerer } from './answered.js';
 import type { Wanted } from './with-interview.js';
 
 /** Readers of the records that flags name; undefined for one that is asked for. */
@@ -23,21 +23,30 @@ export const recordReaders = (
 });
 
 /** Answers with the records that flags name, or asks first for those that they leave out. */
-export async function withRecords(
+export async function withRecords<Found>(
   wanted: Wanted,
   options: GlobalOptions & NamedRecords,
   terminal: Terminal,
-  answerFor: (records: Interviewed, ready?: MadeReady) => Promise<Answered>,
+  answerer: Answerer<Found>,
 ): Promise<void> {
   if (isAnyAsked(wanted.needs)) {
     const { withInterview } = await import('./with-interview.js');
-    return withInterview(wanted, options, terminal, answerFor);
+    return withInterview(wanted, options, terminal, answerer);
   }
   try {
-    await answerFor(named(wanted.given));
+    await answerAtOnce(named(wanted.given), answerer, terminal);
   } catch (error) {
     throw withFileAtFault(error, options);
   }
+}
+
+/** Answers with records for which nothing has to be asked. */
+export async function answerAtOnce<Found>(
+  records: Interviewed,
+  { find, show }: Answerer<Found>,
+  terminal: Terminal,
+): Promise<void> {
+  await show(await withProgress(terminal, (line) => find(records, { line })));
 }
 
 /** The records where flags name all that are needed. @throws {Error} when they do not, which is a mistake of the command */

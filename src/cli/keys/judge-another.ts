@@ -21,7 +21,7 @@ export async function judgeAnother(standing: Standing): Promise<void> {
     import('../../answer/judge.js'),
     import('../../report/screens/judge-report.js'),
   ]);
-  const answer = await withProgress(terminal, (onProgress) =>
+  const answer = await withProgress(terminal, ({ show: onProgress }) =>
     judge({ ...inputs, layout }, { ...search, fitter, onProgress }),
   );
   await printAnswer(answer, (page) => judgeReport(answer, page, false), options, terminal);

@@ -36,7 +36,7 @@ export async function writeSheet(standing: Standing): Promise<string | null> {
   if (!file) return null;
   const { seed, ruleSet, budget } = search;
   const date = dateFlag(undefined, new Date());
-  const answer = await withProgress(terminal, (onProgress) =>
+  const answer = await withProgress(terminal, ({ show: onProgress }) =>
     sheetAnswer(
       { ...inputs, layout: asked.layout },
       {

@@ -3,7 +3,7 @@ import type { CoreFitter } from '../../prepare/fit-cores.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { Lane } from '../../records/schemas/lane.js';
 import type { Learned } from '../../simulate/worlds/learned.js';
-import { withProgress } from '../print/progress.js';
+import { type ProgressLine, withProgress } from '../print/progress.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { bowlerLog } from './bowler-log.js';
 
@@ -18,6 +18,10 @@ interface How {
   readonly seed: number;
   readonly practiceWeight?: number | undefined;
   readonly fitter?: CoreFitter | undefined;
+  /** Where its progress is shown; on a line of its own when left out. */
+  readonly line?: Pick<ProgressLine, 'show'> | undefined;
+  /** Resolves once a person waits: while it learns, no key is heard. */
+  readonly waited?: Promise<void> | undefined;
 }
 
 /**
@@ -34,12 +38,14 @@ export async function taughtFor(
   const log = bowlerLog(bowler, {}, terminal);
   if (!log || log.balls.length === 0) return undefined;
   const { teach } = await import('../../answer/learned-answer.js');
-  const { seed, practiceWeight, fitter } = how;
-  return withProgress(terminal, async (onProgress) => {
-    onProgress({ stage: 'logged shots', done: 0, total: 1 });
+  const { seed, practiceWeight, fitter, line, waited } = how;
+  await waited;
+  const learn = async ({ show }: Pick<ProgressLine, 'show'>): Promise<Taught | undefined> => {
+    show({ stage: 'logged shots', done: 0, total: 1 });
     const options = { seed, practiceWeight, fitter, budget: terminal.budget };
     return teach({ bowler, lane, ...log }, options) ?? undefined;
-  });
+  };
+  return line ? learn(line) : withProgress(terminal, learn);
 }
 
 /** The same, without the line that mentions it. */

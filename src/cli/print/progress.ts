@@ -15,11 +15,15 @@ export interface ProgressLine {
   show(progress: Progress): void;
   /** Shows a first look above the bar. */
   look(look: FirstLookAnswer, page: Pick<Page, 'units' | 'ascii'>): void;
+}
+
+/** One that stands on a terminal until it is ended. */
+export interface OwnLine extends ProgressLine {
   /** Takes away all that was shown. */
   end(): void;
 }
 
-const SILENT: ProgressLine = { show() {}, look() {}, end() {} };
+const SILENT: OwnLine = { show() {}, look() {}, end() {} };
 
 /** Columns of the longest words beside the bar with their counts, and the widest bar. */
 const WORDS = 62;
@@ -27,7 +31,7 @@ const WIDEST_BAR = 24;
 const NARROWEST_BAR = 4;
 
 /** A bar on stderr for people; nothing in pipes and logs. It changes no setting of the terminal, so an interrupt has nothing to restore. */
-export async function progressLine({ stderr }: Terminal): Promise<ProgressLine> {
+export async function progressLine({ stderr }: Terminal): Promise<OwnLine> {
   if (!stderr.isTTY) return SILENT;
   const [{ SingleBar }, { stageText }, { firstLookText }, { wrap }, { plainText }] = await Promise.all([
     import('cli-progress').then((module) => module.default),
@@ -57,6 +61,8 @@ export async function progressLine({ stderr }: Terminal): Promise<ProgressLine> 
       } else bar.update(progress.done);
     },
     look(look, { units, ascii }) {
+      if (stage !== undefined) bar.stop();
+      stage = undefined;
       const lines = wrap(plainText(firstLookText(look, units), ascii), columns - 1);
       stderr.write(lines.map((line) => `${line}\n`).join(''));
       linesAbove += lines.length;
@@ -74,11 +80,11 @@ const upAndClear = (lines: number): string => `\u001b[${lines}F\u001b[J`;
 /** Runs something long with its progress shown, and takes it away however it ends. */
 export async function withProgress<T>(
   terminal: Terminal,
-  run: (onProgress: (progress: Progress) => void, line: ProgressLine) => Promise<T>,
+  run: (line: ProgressLine) => Promise<T>,
 ): Promise<T> {
   const line = await progressLine(terminal);
   try {
-    return await run(line.show, line);
+    return await run(line);
   } finally {
     line.end();
   }

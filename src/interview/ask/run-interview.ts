@@ -34,6 +34,8 @@ export interface Assignment {
   readonly goOn?: GoOn | null;
   /** Called as soon as bowler and ball are known, so that the caller can prepare while the person continues. */
   readonly onDescribed?: (records: Pick<Interviewed, 'bowler' | 'ball'>) => void;
+  /** Called as a review is shown with which nothing is wrong. @param ended  what is returned if the person goes on from there */
+  readonly onReview?: (ended: Ended) => void;
   /** Called after every answer. @returns whether it was kept */
   readonly remember: (draft: InterviewDraft) => boolean;
 }
@@ -90,11 +92,14 @@ async function interviewAt(desk: Desk, assignment: Assignment): Promise<Ended> {
       continue;
     }
     misfit ??= wrongWith(interview, assignment, units);
+    const ended = misfit ? null : { ...madeRecords(interview, sources), interview };
+    if (ended) assignment.onReview?.(ended);
     const reviewed = await putReview(interview, misfit, place, desk);
     if (reviewed.did === 'leave') return left();
-    if (reviewed.did !== 'change') return { ...madeRecords(interview, sources), interview };
-    ({ interview, place } = reviewed);
-    if (nextQuestion(interview) === null) misfit = null;
+    if (reviewed.did === 'change') {
+      ({ interview, place } = reviewed);
+      if (nextQuestion(interview) === null) misfit = null;
+    } else if (ended) return ended;
   }
 }
 

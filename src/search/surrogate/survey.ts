@@ -1,3 +1,4 @@
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import { meanSimple } from 'simple-statistics';
 import type { RegressionNotice } from '../../records/answers/statements/regression-notices.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
@@ -59,7 +60,7 @@ export async function survey(scorer: ProblemScorer, voice: Voice, setting: Setti
         tell(place, score);
       });
       report(world + 1, worlds);
-      await new Promise((resume) => setImmediate(resume)); // lets ctrl-C, the progress bar and what else is going on through
+      await nextTurn(); // lets keys, ctrl-C, the progress bar and what else is going on through
     },
   );
   const places = new Map(layouts.map((layout, i) => [keyOf(layout), i]));

@@ -43,6 +43,22 @@ test('progressLine: a first look stands above the bar, marked as such, and goes 
   expect(terminal.written.out()).toBe('');
 });
 
+test('progressLine: a first look takes the place of a bar that stands', async () => {
+  const terminal = fakeTerminal({ tty: true, columns: 80 });
+  const line = await progressLine(terminal);
+  line.show({ stage: 'logged shots', done: 0, total: 1 });
+  const before = terminal.written.err().length;
+  line.look(LOOK, PAGE);
+  line.show({ stage: 'layouts', done: 1, total: 9 });
+  line.end();
+  const [cleared, , after] = terminal.written
+    .err()
+    .slice(before)
+    .split(/(First look[\s\S]*?Working it out…)/);
+  expect(cleared).toMatch(/\u001b\[/); // the bar's line is taken away first
+  expect(after).toContain('Trying layouts 11 %');
+});
+
 test('progressLine: a first look in metric units and ASCII signs', async () => {
   const terminal = fakeTerminal({ tty: true, columns: 200 });
   (await progressLine(terminal)).look(LOOK, { units: UNITS.metric, ascii: true });
