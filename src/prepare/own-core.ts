@@ -103,7 +103,10 @@ export function examineCore(ball: OwnCoreBall, hand: Bowler['hand']): ExaminedCo
   });
 }
 
-/** What would be published of a ball, from its body. */
+/** Less top weight than this is none, kg: no scale shows it, and rounding alone may put such a CG anywhere (our own choice). */
+const LEAST_TOP_WEIGHT = from(0.05, OUNCE);
+
+/** What would be published of a ball, from its body. A CG at the ball's centre counts as on the pin. */
 function numbersOf(body: BallBody): {
   readonly numbers: PublishedNumbers;
   readonly inertia: InertiaNumbers;
@@ -113,6 +116,8 @@ function numbersOf(body: BallBody): {
   const { mass, p_BoBcm_B: p } = whole;
   const inertia = inertiaNumbers(whole);
   const { lowRg, differential, intermediateDifferential } = inertia;
+  const topMoment = mass * norm(p);
+  const isCentred = topMoment / body.radius < LEAST_TOP_WEIGHT;
   return {
     numbers: {
       mass,
@@ -120,8 +125,8 @@ function numbersOf(body: BallBody): {
       lowRg,
       differential,
       intermediateDifferential,
-      pinToCg: atan2(hypot(p[0], p[1]), p[2]),
-      topMoment: mass * norm(p),
+      pinToCg: isCentred ? 0 : atan2(hypot(p[0], p[1]), p[2]),
+      topMoment: isCentred ? 0 : topMoment,
       family: intermediateDifferential > from(LEAST_MASS_BIAS_IN, INCH) ? 'asymmetric' : 'plain',
     },
     inertia,

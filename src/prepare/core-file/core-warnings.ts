@@ -84,7 +84,8 @@ const TOP_WEIGHT_OZ = 0.5;
  */
 function centreWarnings({ numbers, p_BoBcm_C: p }: OwnFacts): Caution[] {
   const { radius, pinToCg, topMoment } = numbers;
-  if (pinToCg > Math.PI / 2 && to(topMoment / radius, OUNCE) > TOP_WEIGHT_OZ)
+  if (to(topMoment / radius, OUNCE) < TOP_WEIGHT_OZ) return [];
+  if (pinToCg > Math.PI / 2)
     return [{ code: 'core-upside-down', params: { pinToCgIn: to(pinToCg * radius, INCH) } }];
   if (hasMassBias(numbers.family)) return [];
   const offPinIn = to(radius * pinToCg, INCH);

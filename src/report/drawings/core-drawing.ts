@@ -70,9 +70,11 @@ function sectionLines(section: CoreSection, answer: CoreAnswer, columns: number,
   const lines = Array.from({ length: rows }, (_, row) =>
     Array.from({ length: columns }, (_, column) => signAt(across(column), up(row))),
   );
+  /** Places on the ball's edge, rounded, may lie a hair outside the drawing. */
+  const cell = (share: number, cells: number): number =>
+    Math.max(0, Math.min(cells - 1, Math.floor(share * cells)));
   const put = (sign: string, [x, y]: PlanePoint): void => {
-    const row = Math.min(rows - 1, Math.floor(((1 - y / far) / 2) * rows));
-    lines[row][Math.min(columns - 1, Math.floor(((1 + x / far) / 2) * columns))] = sign;
+    lines[cell((1 - y / far) / 2, rows)][cell((1 + x / far) / 2, columns)] = sign;
   };
   for (const { part, loops } of section.parts)
     if (!lines.flat().some((sign) => sign === parts[part].sign) && isTiny(loops, (2 * far) / columns))

@@ -13,7 +13,9 @@ export function coreVerdict({ numbers, refused, doubts, weightLb, ball }: CoreAn
   return (
     `${doubt} As a ${givenWithUnit(weightLb, weight)} ball${ball === null ? '' : ` (${ball})`} it has RG ${withUnit(numbers.rgIn, gyration)}, ` +
     `differential ${withUnit(numbers.differentialIn, gyration)}, intermediate differential ` +
-    `${withUnit(numbers.intermediateDifferentialIn, gyration)}, top weight ${withUnit(numbers.topWeightOz, ounce)}, ` +
-    `and its CG ${withUnit(numbers.pinToCgIn, arc)} from the pin.`
+    `${withUnit(numbers.intermediateDifferentialIn, gyration)}` +
+    (numbers.topWeightOz === 0
+      ? ', and no top weight: its CG is at its centre.'
+      : `, top weight ${withUnit(numbers.topWeightOz, ounce)}, and its CG ${withUnit(numbers.pinToCgIn, arc)} from the pin.`)
   );
 }

@@ -45,6 +45,34 @@ describe('coreReport', () => {
     expect(count('▒') / disc).toBeCloseTo(coverShare, 1);
   });
 
+  test('a high-RG axis square to the marker is drawn at the edge of the ball (an ellipsoid turned from its marker)', () => {
+    const parts = [{ ...BODY, centre: [0, 0, 0] }] as unknown as Core['parts'];
+    const { answer: turned } = coreAnswer(ballAround(core({ marker: [0, 1, 0], parts })), null, null);
+    for (const width of [80, 120]) {
+      const drawn = coreReport(turned, pageOf(width))
+        .split('\n')
+        .filter((line) => line.includes('▒') && !line.includes('filler'));
+      // in the middle of the section that it is square to, at the edge of the other
+      expect(drawn.filter((line) => line.includes('*'))).toHaveLength(2);
+      expect([drawn.at(0), drawn.at(-1)].join('')).toContain('*');
+    }
+  });
+
+  test('a core at the ball’s centre is said to have no top weight, and no warning rests on where rounding puts its CG', () => {
+    const bars = [
+      [4.4, 1.2, 3],
+      [1.2, 4.4, 3],
+    ].map((sides) => ({ shape: 'box', sides, densityGcc: 2.6 }));
+    const pole = { shape: 'ellipsoid', radii: [1.2, 1.2, 2.9], densityGcc: 2.6 };
+    const parts = [...bars, pole] as unknown as Core['parts'];
+    const { answer: centred } = coreAnswer(ballAround(core({ parts })), null, null);
+    expect(centred.doubts).toEqual([]);
+    expect(centred.numbers).toMatchObject({ topWeightOz: 0, pinToCgIn: 0 });
+    const text = coreReport(centred, pageOf(120)).replace(/\s+/g, ' ');
+    expect(text).toContain('and no top weight: its CG is at its centre.');
+    expect(text).toContain('its CG is at its centre; the marker lies a quarter of the ball from the pin.');
+  });
+
   test('parts outside the cover are drawn outside it, and said to be', () => {
     const text = coreReport(outside, pageOf(80));
     expect(text).toContain('No ball can be made with this core.');

@@ -13,7 +13,11 @@ export const ASSUMPTIONS: Wording<Assumptions> = {
   'own-core-cover': ({ thickness, unit, coverGcc, fillerGcc, weightLb }, units) =>
     `Cover ${lengthInFile(thickness, unit, units)} thick at ${coverGcc} g/cc, as the core file says; the filler’s ${fillerGcc.toFixed(2)} g/cc follow from the weight of ${givenWithUnit(weightLb, units.weight)}.`,
   'own-core-marks': ({ topWeightOz, pinToCgIn }, { ounce, arc }) =>
-    `From the core follow ${withUnit(topWeightOz, ounce)} of top weight and a CG ${withUnit(pinToCgIn, arc)} from the pin; the marker lies a quarter of the ball from the pin.`,
+    `${
+      topWeightOz === 0
+        ? 'The core leaves the ball without top weight: its CG is at its centre'
+        : `From the core follow ${withUnit(topWeightOz, ounce)} of top weight and a CG ${withUnit(pinToCgIn, arc)} from the pin`
+    }; the marker lies a quarter of the ball from the pin.`,
 
   'asymmetric-by-mass-bias': () => 'The core is taken as asymmetric, since a mass bias is published.',
   'plain-or-lobed': ({ apartIn }, { gyration }) =>
