@@ -66,7 +66,8 @@ export function ownBall(ball: OwnCoreBall, hand: Bowler['hand']): OwnBall {
 export function examineCore(ball: OwnCoreBall, hand: Bowler['hand']): ExaminedCore {
   const { core, path } = ball.coreFile;
   const radius = from(ball.circumferenceIn ?? USUAL_CIRCUMFERENCE_IN, INCH) / (2 * Math.PI);
-  const placed = placeParts(ball.coreFile, hand === 'left');
+  const mirrored = hand === 'left';
+  const placed = placeParts(ball.coreFile, mirrored);
   const room = coreRoom(core, placed.solids, radius);
   const described: OwnCore = {
     coverThickness: from(core.cover.thickness, LENGTH[core.unit]),
@@ -98,7 +99,7 @@ export function examineCore(ball: OwnCoreBall, hand: Bowler['hand']): ExaminedCo
       ...room.warnings,
       ...placed.warnings,
       ...partDoubts(core.parts, solids, shares),
-      ...coreWarnings({ ball, numbers, inertia, p_BoBcm_C, fillerDensity }),
+      ...coreWarnings({ ball, numbers, inertia, p_BoBcm_C, fillerDensity, mirrored }),
     ],
   });
 }

@@ -2,14 +2,18 @@ import { GREATEST_DENSITY } from '../../ball/core/build.js';
 import type { PublishedNumbers } from '../../ball/core/published.js';
 import type { InertiaNumbers } from '../../ball/drill/drilled-numbers.js';
 import { staticLever } from '../../ball/drill/static-weights.js';
+import { toDigits } from '../../base/decimals.js';
 import { from, GRAM_PER_CC, INCH, OUNCE, to } from '../../base/units.js';
 import { asin, atan2 } from '../../math/atan.js';
 import { hypot } from '../../math/hypot.js';
-import { norm, type Vec3 } from '../../math/vec3.js';
+import { mulVec, transpose } from '../../math/mat3.js';
+import { dot, norm, unit, type Vec3 } from '../../math/vec3.js';
 import type { Caution } from '../../records/answers/statements/cautions.js';
 import type { OwnCoreBall } from '../../records/schemas/ball.js';
+import { coreDirections } from '../../records/schemas/core.js';
 import { hasMassBias, LEAST_MASS_BIAS_IN } from '../../records/schemas/core-families.js';
 import { loadRuleSet } from '../../records/shared/rules.js';
+import { coreFrame } from './core-pose.js';
 import { partName } from './part-name.js';
 
 /** A ball around its own core, and the numbers computed for it. */
@@ -19,6 +23,8 @@ export interface OwnFacts {
   readonly inertia: InertiaNumbers;
   readonly p_BoBcm_C: Vec3; // m
   readonly fillerDensity: number; // kg/m³
+  /** Whether C is the core's mirror image, as for a left-hander's ball. */
+  readonly mirrored: boolean;
 }
 
 /** Warnings about a core that can be computed all the same. */
@@ -59,12 +65,34 @@ const MASS_BIAS_RULE_IN = 1.5;
 const CERTAIN = from(LEAST_MASS_BIAS_IN, INCH);
 
 /** Axes that lie off the marks that stand for them; either end of an axis counts. */
-function markWarnings({ numbers, inertia }: OwnFacts): Caution[] {
+function markWarnings({ ball, numbers, inertia, mirrored }: OwnFacts): Caution[] {
   const { radius, differential, intermediateDifferential } = numbers;
+  const { core } = ball.coreFile;
+  const { pin, marker } = coreDirections(core);
+  const R_FC = transpose(coreFrame(core, mirrored));
+  /** The end of an axis on its mark's side, in the core file's directions; where it is square to the mark, the positive end. */
+  const inFile = (axis_C: Vec3, mark_F: Vec3): number[] => {
+    const [x, y, z] = mulVec(R_FC, axis_C);
+    const toward = toDigits(dot([x, y, z], unit(mark_F)), 2) || x + y + z;
+    const sense = toward < 0 ? -1 : 1;
+    return [toDigits(sense * x, 2), toDigits(sense * y, 2), toDigits(sense * z, 2)];
+  };
   const offIn = ([x, y, z]: Vec3): number => to(radius * atan2(hypot(x, y), Math.abs(z)), INCH);
   const [x, y, z] = inertia.highAxis_B;
-  const low = { axis: 'low-rg', offIn: offIn(inertia.lowAxis_B), mostIn: PIN_RULE_IN } as const;
-  const high = { axis: 'high-rg', offIn: offIn([y, z, x]), mostIn: MASS_BIAS_RULE_IN } as const;
+  const low = {
+    axis: 'low-rg' as const,
+    offIn: offIn(inertia.lowAxis_B),
+    mostIn: PIN_RULE_IN,
+    along: inFile(inertia.lowAxis_B, pin),
+    marked: [...pin],
+  };
+  const high = {
+    axis: 'high-rg' as const,
+    offIn: offIn([y, z, x]),
+    mostIn: MASS_BIAS_RULE_IN,
+    along: inFile(inertia.highAxis_B, marker),
+    marked: [...marker],
+  };
   return [
     ...(differential - intermediateDifferential >= CERTAIN ? [low] : []),
     ...(intermediateDifferential >= CERTAIN ? [high] : []),

@@ -3,7 +3,9 @@ import { coreAnswer } from '../../../src/answer/core/core-answer.js';
 import { from, GRAM_PER_CC, POUND, to } from '../../../src/base/units.js';
 import { ballProblem } from '../../../src/prepare/ball-problem.js';
 import { MIDDLE_LAYOUT } from '../../../src/prepare/middle-layout.js';
+import { examineCore } from '../../../src/prepare/own-core.js';
 import { coreAnswerSchema } from '../../../src/records/answers/core-answer.js';
+import { Refusal } from '../../../src/records/refusals/refusal.js';
 import type { Core } from '../../../src/records/schemas/core.js';
 import { withSentences } from '../../../src/report/wording/with-sentences.js';
 import { areaOf } from '../../oracles/loop-moments.js';
@@ -102,6 +104,28 @@ describe('coreAnswer', () => {
       params: { part: 'parts[1] (block)' },
     });
   });
+
+  test.each([false, true])(
+    'axes off their marks are named with the directions to give in the file, from 40° to 50° between y and z (mirrored: %s)',
+    (mirrored) => {
+      // a body whose long axis leans by 50° from the file's z toward y, and whose short one is x
+      const parts = [{ ...BODY, centre: [0, 0, 0], tiltDeg: 50, towardDeg: 90 }] as unknown as Parts;
+      const { made } = examineCore(
+        ballAround(core({ parts, marker: [0, 1, 0] })),
+        mirrored ? 'left' : 'right',
+      );
+      if (made instanceof Refusal) throw made;
+      const [sin, cos] = [0.77, 0.64];
+      expect(made.warnings).toEqual([
+        expect.objectContaining({
+          params: expect.objectContaining({ axis: 'low-rg', along: [0, sin, cos], marked: [0, 0, 1] }),
+        }),
+        expect.objectContaining({
+          params: expect.objectContaining({ axis: 'high-rg', along: [1, 0, 0], marked: [0, 1, 0] }),
+        }),
+      ]);
+    },
+  );
 
   test('a core that makes no ball is cut all the same, with why', () => {
     const outside = core({ parts: [{ ...BODY, centre: [0, 0, 1.5] }, BAR] as unknown as Parts });

@@ -14,6 +14,8 @@ const besideCore = z.enum([
   'fillerDensityGcc',
 ]);
 
+const direction = z.array(n);
+
 /** What to be careful about: first with this ball, then with any. */
 const shapes = {
   'few-cores': { found: n },
@@ -34,7 +36,14 @@ const shapes = {
   'marker-turned': { offPinIn: n },
   'core-light': { densestGcc: n, fillerGcc: n, usualGcc: range },
   'part-too-dense': { part: z.string(), densityGcc: n, mostGcc: n },
-  'axis-off-mark': { axis: z.enum(['low-rg', 'high-rg']), offIn: n, mostIn: n },
+  /** Directions in the core file: that of the axis, and that of the pin or marker which stands for it. */
+  'axis-off-mark': {
+    axis: z.enum(['low-rg', 'high-rg']),
+    offIn: n,
+    mostIn: n,
+    along: direction,
+    marked: direction,
+  },
   'cg-beside-line': { asideIn: n },
   'rg-not-as-made': { rgIn: n, allowedIn: range },
   'differential-not-as-made': { differentialIn: n, mostIn: n },

@@ -31,8 +31,10 @@ export const CAUTIONS: Wording<Cautions> = {
     `The core is hardly denser than the filler around it: its densest part has ${densestGcc} g/cc, the filler ${fillerGcc.toFixed(2)} g/cc. Such a core does next to nothing, and its CG and axes can lie anywhere. Check the densities of the parts first: those of cores are usually ${usualGcc.least} to ${usualGcc.most} g/cc (common practice, no source).`,
   'part-too-dense': ({ part, densityGcc, mostGcc }) =>
     `${part} of the core has ${densityGcc} g/cc, outside the sport's component rule, which allows up to ${mostGcc.toFixed(2)} g/cc.`,
-  'axis-off-mark': ({ axis, offIn, mostIn }, { arc }) =>
-    `Before drilling the core's ${axis === 'low-rg' ? 'low-RG' : 'high-RG'} axis lies ${withUnit(offIn, arc)} from the ${axis === 'low-rg' ? 'pin' : 'marker'}; the sport's marking rule allows ${withUnit(mostIn, arc)}.`,
+  'axis-off-mark': ({ axis, offIn, mostIn, along, marked }, { arc }) => {
+    const [name, mark] = axis === 'low-rg' ? ['low-RG', 'pin'] : ['high-RG', 'marker'];
+    return `Before drilling the core's ${name} axis lies ${withUnit(offIn, arc)} from the ${mark}; the sport's marking rule allows ${withUnit(mostIn, arc)}. In the file's directions the axis is [${along.join(', ')}], and the ${mark} is [${marked.join(', ')}].`;
+  },
   'cg-beside-line': ({ asideIn }, { arc }) =>
     `The CG lies ${withUnit(asideIn, arc)} off the line from pin to marker. Drilling angles are measured to the marker, not to the CG.`,
   'rg-not-as-made': ({ rgIn, allowedIn }, { gyration }) =>
