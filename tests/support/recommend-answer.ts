@@ -164,7 +164,15 @@ const causes = (total: number) => ({
   without: { centre: total * 0.2, flare: total * 0.7, inertia: total * 0.8 },
 });
 
-const psa = { overIn: 6.1, upIn: -1.4, fromPapIn: 1.7, fromPinIn: 6.6, fromGripCentreIn: 6.2, certain: true };
+const psa = {
+  overIn: 6.1,
+  upIn: -1.4,
+  fromPapIn: 1.7,
+  fromPinIn: 6.6,
+  fromMarkIn: null,
+  fromGripCentreIn: 6.2,
+  certain: true,
+};
 
 const marks = [
   { mark: 'PAP', fromGripCentreIn: 5.14, fromPapIn: 0, fromPinIn: 4.5 },

@@ -5,7 +5,7 @@ import { from, INCH, OUNCE, POUND, to } from '../../base/units.js';
 import { type Placement, placeLayout } from '../../layout/placement.js';
 import { overAndUp } from '../../math/ball-point.js';
 import { arcAngle } from '../../math/sphere.js';
-import { scale, type Vec3 } from '../../math/vec3.js';
+import { dot, scale, type Vec3 } from '../../math/vec3.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import { coresDriller } from '../../prepare/drilled-cores.js';
 import { inchesOf, type RgNumbers } from '../../prepare/median-numbers.js';
@@ -18,6 +18,7 @@ import type {
   PsaAnswer,
   SimulatedLayout,
 } from '../../records/answers/answer.js';
+import { hasMassBias } from '../../records/schemas/core-families.js';
 import type { RuleSet } from '../../records/shared/rules.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import { markClearanceIn } from '../../search/candidates/candidates.js';
@@ -91,7 +92,10 @@ function factsOf(
   };
 }
 
-/** The end of the high-RG axis that comes out nearest the thumb, where its mark would be looked for. */
+/** Below the grip centre by an eighth of the ball, about where a thumb is. */
+const BY_THE_THUMB: Vec3 = [0, -Math.SQRT1_2, Math.SQRT1_2];
+
+/** The end of the high-RG axis on the side of the mass-bias mark, which drilling moves it away from; without one, the end nearest the thumb. */
 function psaOf(
   axis: Vec3,
   { intermediateDifferential }: RgNumbers,
@@ -99,14 +103,15 @@ function psaOf(
   ball: BallProblem,
 ): PsaAnswer {
   const arcIn = (u: Vec3, v: Vec3): number => to(arcAngle(u, v) * ball.published.radius, INCH);
-  const below: Vec3 = [0, -1, 0];
-  const end = arcAngle(axis, below) <= Math.PI / 2 ? axis : scale(-1, axis);
+  const mark = hasMassBias(ball.published.family) ? placement.marker_B : null;
+  const end = dot(axis, mark ?? BY_THE_THUMB) >= 0 ? axis : scale(-1, axis);
   const { over, up } = overAndUp(end);
   return {
     overIn: to(over * ball.published.radius, INCH),
     upIn: to(up * ball.published.radius, INCH),
     fromPapIn: arcIn(end, placement.pap_B),
     fromPinIn: arcIn(end, placement.pin_B),
+    fromMarkIn: mark && arcIn(end, mark),
     fromGripCentreIn: arcIn(end, GRIP_CENTRE),
     certain: intermediateDifferential >= CERTAIN_AXIS,
   };

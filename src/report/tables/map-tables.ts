@@ -7,16 +7,20 @@ import { MAP_ORDER, MAP_WORDS, moveOf, OVER_WORDS } from '../wording/map-words.j
 /** Where the high-RG axis comes out in each row of a map. */
 export const psaGrid = ({ over, rows }: MapAnswer, page: Page): Grid => {
   const { name, show } = page.units.roughTape;
+  const hasMark = rows.some(({ psa }) => psa.fromMarkIn !== null);
   return {
     columns: [
       { head: OVER_WORDS[over].name },
-      ...['PAP', 'pin', 'grip centre'].map((from) => ({ head: `from ${from}\n${name}` })),
+      ...['PAP', 'pin', ...(hasMark ? ['mark'] : []), 'grip centre'].map((from) => ({
+        head: `from ${from}\n${name}`,
+      })),
       { head: 'certain' },
     ],
     rows: rows.map((row) => [
       OVER_WORDS[over].of(row, page),
       show(row.psa.fromPapIn),
       show(row.psa.fromPinIn),
+      ...(row.psa.fromMarkIn === null ? [] : [show(row.psa.fromMarkIn)]),
       show(row.psa.fromGripCentreIn),
       row.psa.certain ? 'yes' : 'no',
     ]),

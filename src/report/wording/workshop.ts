@@ -5,6 +5,7 @@ import type {
   PsaAnswer,
 } from '../../records/answers/answer.js';
 import { type Units, withUnit } from '../text/display-units.js';
+import { listed } from '../text/listed.js';
 import type { Page } from '../text/page.js';
 import { bullets, paragraph } from '../text/section.js';
 import { type Grid, gridLines } from '../text/table.js';
@@ -55,9 +56,13 @@ export const afterDrilling = (
 
 /** Where the high-RG axis comes out, and whether that can be trusted. */
 export function psaText(psa: PsaAnswer, { tape }: Units): string {
-  const where =
-    `The high-RG axis (PSA) comes out ${withUnit(psa.fromPapIn, tape)} from the PAP, ${withUnit(psa.fromPinIn, tape)} from the pin ` +
-    `and ${withUnit(psa.fromGripCentreIn, tape)} from the grip centre.`;
+  const places = [
+    `${withUnit(psa.fromPapIn, tape)} from the PAP`,
+    `${withUnit(psa.fromPinIn, tape)} from the pin`,
+    ...(psa.fromMarkIn === null ? [] : [`${withUnit(psa.fromMarkIn, tape)} from the mass-bias mark`]),
+    `${withUnit(psa.fromGripCentreIn, tape)} from the grip centre`,
+  ];
+  const where = `The high-RG axis (PSA) comes out ${listed(places)}.`;
   return psa.certain
     ? where
     : `${where} This place is uncertain: the intermediate differential is so small that little moves it.`;

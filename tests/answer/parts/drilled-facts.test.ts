@@ -12,7 +12,9 @@ import { readBall } from '../../../src/records/read/read-ball.js';
 import type { Ball, PublishedBall } from '../../../src/records/schemas/ball.js';
 import { loadRuleSet } from '../../../src/records/shared/rules.js';
 import { parseLayout } from '../../../src/records/text/layout-text.js';
+import { steps } from '../../../src/search/candidates/candidates.js';
 import { expectWithin } from '../../support/bodies.js';
+import { BODY, ballAround, core } from '../../support/core-files.js';
 import { averageBowler, plainBall } from '../../support/problems.js';
 import { said } from '../../support/said.js';
 
@@ -75,6 +77,52 @@ describe.each([
         expect(value).toBeGreaterThanOrEqual(low);
         expect(value).toBeLessThanOrEqual(high);
       }
+  });
+});
+
+describe('the end of the high-RG axis that is named', () => {
+  const factsOf = (ball: Ball) => drilledFacts(ballProblem(ball, averageBowler, 'moment'), loadRuleSet());
+
+  test('is the mass-bias mark’s own, and does not jump from one drilling angle to the next', () => {
+    const numbersOf = factsOf(shelf('asymmetric-strong'));
+    const axes = steps({ least: 0, most: 180 }, 2.5).map(
+      (drillingAngleDeg) => numbersOf({ drillingAngleDeg, pinToPapIn: 4.5, valAngleDeg: 35 }).psa,
+    );
+    for (const [i, { fromPapIn, fromMarkIn }] of axes.entries()) {
+      expect(fromMarkIn).toBeLessThan(3.5); // the axis of this strong core stays near its mark
+      if (i > 0) expectWithin(fromPapIn, axes[i - 1].fromPapIn, 0.6);
+    }
+  });
+
+  test('lies from its mark as far as the spherical law of cosines says', () => {
+    const { psa, marks } = factsOf(shelf('asymmetric-strong'))(parseLayout('10 x 4 1/2 x 35'));
+    const mark = marks.find((each) => each.mark === 'mass-bias mark')!;
+    const arc = (inches: number): number => (2 * Math.PI * inches) / 27;
+    // of the triangles pin, mark, PAP and pin, axis, PAP the angles at the pin differ by that of mark and axis
+    const angleAtPin = (fromPin: number, fromPap: number): number =>
+      Math.acos(
+        (Math.cos(arc(fromPap)) - Math.cos(arc(4.5)) * Math.cos(arc(fromPin))) /
+          (Math.sin(arc(4.5)) * Math.sin(arc(fromPin))),
+      );
+    const turned = angleAtPin(mark.fromPinIn!, mark.fromPapIn) + angleAtPin(psa.fromPinIn, psa.fromPapIn);
+    const byCosines = [turned, turned - 2 * angleAtPin(mark.fromPinIn!, mark.fromPapIn)].map(
+      (angle) =>
+        (Math.acos(
+          Math.cos(arc(mark.fromPinIn!)) * Math.cos(arc(psa.fromPinIn)) +
+            Math.sin(arc(mark.fromPinIn!)) * Math.sin(arc(psa.fromPinIn)) * Math.cos(angle),
+        ) *
+          27) /
+        (2 * Math.PI),
+    );
+    expect(Math.min(...byCosines.map((each) => Math.abs(each - psa.fromMarkIn!)))).toBeLessThan(1e-9);
+  });
+
+  test('is the one nearest the thumb on a ball without mass bias, which has no such mark (a round core: by the holes alone)', () => {
+    const ball = ballAround(core({ parts: [{ ...BODY, radii: [2, 2, 2], centre: [0, 0, 0] }] }));
+    const { psa, marks } = factsOf(ball)(parseLayout('50 x 4 1/2 x 35'));
+    expect(psa).toMatchObject({ certain: true, fromMarkIn: null });
+    expect(psa.fromGripCentreIn).toBeLessThan(6.75);
+    expect(marks.map(({ mark }) => mark)).toContain('marker');
   });
 });
 

@@ -34,7 +34,15 @@ import { averageBowler, plainBall } from '../../support/problems.js';
  * says the worst of them.
  */
 
-const noPsa = { overIn: 0, upIn: 0, fromPapIn: 0, fromPinIn: 0, fromGripCentreIn: 0, certain: false };
+const noPsa = {
+  overIn: 0,
+  upIn: 0,
+  fromPapIn: 0,
+  fromMarkIn: null,
+  fromPinIn: 0,
+  fromGripCentreIn: 0,
+  certain: false,
+};
 const asymmetric = { ...plainBall, coreShape: 'asymmetric', intermediateDifferentialIn: 0.015 } as const;
 
 const sixteenths = (least: number, most: number) =>

@@ -20,7 +20,10 @@ export const ballFaceSchema = z
     markerName: z.string(),
     psa: pointSchema
       .nullable()
-      .meta({ description: 'End of the high-RG axis nearest the thumb; null where it is uncertain.' }),
+      .meta({
+        description:
+          'End of the high-RG axis on the side of the mass-bias mark, else nearest the thumb; null where it is uncertain.',
+      }),
     oldHoles: z
       .array(z.strictObject({ name: z.string(), at: pointSchema, boreIn: n }))
       .meta({ description: 'Holes of earlier drillings, filled.' }),

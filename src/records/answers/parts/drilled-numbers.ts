@@ -16,13 +16,17 @@ export const drilledSchema = z
   })
   .meta({ id: 'drilled-numbers' });
 
-/** Where the drilled ball's high-RG axis comes out, nearest the thumb. */
+/** Where the drilled ball's high-RG axis comes out: on the side of its mass-bias mark, else nearest the thumb. */
 export const psaSchema = z
   .strictObject({
     overIn: n,
     upIn: n,
     fromPapIn: n,
     fromPinIn: n,
+    fromMarkIn: n.nullable().meta({
+      description:
+        'From the mass-bias mark: how far drilling moved the axis. Null for a ball without mass bias.',
+    }),
     fromGripCentreIn: n,
     certain: z.boolean(),
   })
