@@ -232,7 +232,9 @@ describe('reasons: the drilling angle', () => {
   const said = (given: Partial<ReasonFacts>): string => sayAll(reasons(facts(given)), UNITS.trade).join('\n');
 
   test('works through static weight where at least half of its two points or more goes with the centre of mass held', () => {
-    expect(said(turned(6, 2.9))).toMatch(/\+6\.0 points, but only \+2\.9.*side weight by -0\.4 oz/);
+    expect(said(turned(6, 2.9))).toMatch(
+      /\+6\.0 points; if the centre of mass stays where it was, \+2\.9\..*side weight by -0\.4 oz/,
+    );
     expect(said(turned(-6, 1))).toMatch(/through static weight/);
     expect(said(turned(6, 3.1))).not.toMatch(/through static weight/);
     expect(said(turned(1.9, 0))).not.toMatch(/through static weight/);

@@ -68,7 +68,7 @@ export const REASONS: Wording<Reasons> = {
     return `In the bowler's average shot it scores ${signed(total, 1)} points against the usual middle layout: pin-to-PAP ${signed(pinToPap, 1)}, VAL angle ${signed(valAngle, 1)}${angle}.${causes}`;
   },
   'drilling-angle-moves-centre': ({ points, withCentreHeld, sideOz, fingerOz, topOz }, { ounce }) =>
-    `The drilling angle works mostly through static weight: changed last, it adds ${signed(points, 1)} points, but only ${signed(withCentreHeld, 1)} if the centre of mass stays where it was. It changes side weight by ${changeWithUnit(sideOz, ounce)}, finger weight by ${changeWithUnit(fingerOz, ounce)}, top weight by ${changeWithUnit(topOz, ounce)}.`,
+    `The drilling angle works mostly through static weight: changed last, it adds ${signed(points, 1)} points; if the centre of mass stays where it was, ${signed(withCentreHeld, 1)}. It changes side weight by ${changeWithUnit(sideOz, ounce)}, finger weight by ${changeWithUnit(fingerOz, ounce)}, top weight by ${changeWithUnit(topOz, ounce)}.`,
   'next-layout': ({ layout, behind, mostOf }, units) => {
     const where = mostOf
       ? `, most of all in ${REACTION_NUMBERS[mostOf.reading].name} (${against(mostOf, units)})`
