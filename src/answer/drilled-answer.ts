@@ -42,6 +42,7 @@ export function drilledAnswer(
     drilled: facts.drilled,
     bands: facts.bands,
     psa: facts.psa,
+    flareStart: facts.flareStart,
     marks: [...facts.marks],
     face: faceAnswer(layout, facts.psa, bowler.hand, ball),
     legality: facts.legality,

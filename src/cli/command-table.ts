@@ -183,7 +183,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     summary: 'drilled numbers over one number of the layout',
     description:
       'How far RG, differentials and asymmetry of a core move over each drilling angle (or pin-to-PAP, or pin buffer), beside a plain and ' +
-      'an asymmetric ball, and whether that matters; with --lane, too, what it does to the shot. With --full: row by row, with bands and PSA.',
+      'an asymmetric ball, and whether that matters; with --lane, too, what it does to the shot. With --full: row by row, with bands, PSA and how flare starts.',
     flags: [
       BOWLER,
       BALL,

@@ -41,6 +41,7 @@ export const FORMULAS: Readonly<Record<string, readonly Formula[]>> = {
     driller: 'core, filler and cover taken out along those lines',
     plugsOf: 'fillings of earlier holes',
     inertiaNumbers: 'RG = √(I/m) about Bcm, differential = high − low, intermediate = high − middle',
+    flareStart: 'first turn of a free body: 2π |J⁻¹(J n × n)|, at most π (high − low)/middle',
     staticWeights: 'ounces of static weight: moment over radius, or the difference of two halves',
   }),
   'Motion on the lane': of({

@@ -5,7 +5,7 @@ import { drilledAnswer } from './recommend-answer.js';
 
 const rows = [0, 30, 60, 90].map((drillingAngleDeg, i) => {
   const value = 0.008 + 0.003 * i;
-  const { drilled, bands, psa, layout } = drilledAnswer;
+  const { drilled, bands, psa, flareStart, layout } = drilledAnswer;
   return {
     layout: { ...layout, drillingAngleDeg },
     drilled: { ...drilled, intermediateDifferentialIn: value },
@@ -16,6 +16,7 @@ const rows = [0, 30, 60, 90].map((drillingAngleDeg, i) => {
       high: value / drilled.differentialIn + 0.02,
     },
     psa,
+    flareStart,
   };
 });
 const around = (value: number, by: number) => ({ least: value - by, most: value + by });

@@ -540,6 +540,7 @@ export const drilledAnswer: DrilledAnswer = {
   drilled: recommendAnswer.middle.drilled,
   bands: recommendAnswer.middle.bands.drilled,
   psa: { ...psa, certain: false },
+  flareStart: { perTurnIn: 0.21, share: 0.62 },
   marks,
   face,
   legality: {

@@ -76,8 +76,8 @@ const spanOf = ({ least, most }: { readonly least: number; readonly most: number
 function rowsOver(over: MapOver, around: LayoutNumbers, ball: BallProblem, rules: RuleSet): MapRow[] {
   const factsOf = drilledFacts(ball, rules);
   return layoutsOver(over, around, ball.published.radius).map((numbers) => {
-    const { drilled, bands, asymmetry, psa } = factsOf(numbers);
-    return { layout: layoutAnswer(numbers, ball), drilled, bands, asymmetry, psa };
+    const { drilled, bands, asymmetry, psa, flareStart } = factsOf(numbers);
+    return { layout: layoutAnswer(numbers, ball), drilled, bands, asymmetry, psa, flareStart };
   });
 }
 

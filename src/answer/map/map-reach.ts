@@ -8,7 +8,9 @@ import type { RuleSet } from '../../records/shared/rules.js';
  * differ from their design (3 % of 0.05 in, a USBC research note). A choice of this project.
  *
  * What it does, by physics, on the demo house shot, for two demo bowlers and four demo balls: of total differential 0.21 to 0.34 in
- * of flare and 0.04 to 0.07 ft of hook start; of intermediate differential or RG at most 0.03 ft. `map-reach.test.ts` holds it to that.
+ * of flare and 0.04 to 0.07 ft of hook start; of RG at most 0.03 ft and no flare. Of intermediate differential it depends on the mark: up to 0.2 in
+ * less flare with the mark a quarter of the ball from the PAP, up to 0.1 ft of hook start with it near the PAP. `map-reach.test.ts` holds it
+ * to that.
  */
 export const MATTERS_FROM = { in: 0.003, flareIn: 0.25, hookStartFt: 0.1 } as const;
 

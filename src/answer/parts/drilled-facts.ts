@@ -1,5 +1,6 @@
 import { median as medianOf } from 'simple-statistics';
 import { inertiaNumbers } from '../../ball/drill/drilled-numbers.js';
+import { flareStart } from '../../ball/drill/flare-start.js';
 import { staticWeights } from '../../ball/drill/static-weights.js';
 import { from, INCH, OUNCE, POUND, to } from '../../base/units.js';
 import { type Placement, placeLayout } from '../../layout/placement.js';
@@ -13,6 +14,7 @@ import { toLayout } from '../../prepare/to-layout.js';
 import type {
   Band,
   DrilledNumbersAnswer,
+  FlareStartAnswer,
   LegalityAnswer,
   MarkAnswer,
   PsaAnswer,
@@ -35,6 +37,7 @@ export interface DrilledFacts {
   /** Intermediate over total differential: median and band of all cores. */
   readonly asymmetry: Band & { readonly middle: number };
   readonly psa: PsaAnswer;
+  readonly flareStart: FlareStartAnswer;
   readonly marks: readonly MarkAnswer[];
   readonly legality: LegalityAnswer;
 }
@@ -65,6 +68,7 @@ function factsOf(
   const drilled = mean();
   const inertia = inertiaNumbers(drilled);
   const statics = staticWeights(drilled, radius, ball.ounce);
+  const { perTurn, share } = flareStart(drilled, placement.pap_B);
   const asymmetries = all.map((n) => n.intermediateDifferential / n.differential);
   const band = (pick: (n: RgNumbers) => number) => bandOf(all.map((n) => to(pick(n), INCH)));
   return {
@@ -84,6 +88,7 @@ function factsOf(
     },
     asymmetry: { middle: medianOf(asymmetries), ...bandOf(asymmetries) },
     psa: psaOf(inertia.highAxis_B, median, placement, ball),
+    flareStart: { perTurnIn: to(perTurn * radius, INCH), share },
     marks: marksOf(placement, ball),
     legality: legality({ statics, inertia }, ball, rules, markClearanceIn(numbers, ball), [
       ...plugFindings(placement, ball),

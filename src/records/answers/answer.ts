@@ -4,7 +4,13 @@ import type { drilledAnswerSchema } from './drilled-answer.js';
 import type { judgeAnswerSchema } from './judge-answer.js';
 import type { mapAnswerSchema, mapRowSchema } from './map-answer.js';
 import type { causesOfSchema, causesSchema } from './parts/causes-answer.js';
-import type { drilledSchema, legalitySchema, markSchema, psaSchema } from './parts/drilled-numbers.js';
+import type {
+  drilledSchema,
+  flareStartSchema,
+  legalitySchema,
+  markSchema,
+  psaSchema,
+} from './parts/drilled-numbers.js';
 import type { bandSchema, layoutAnswerSchema } from './parts/layout-answer.js';
 import type {
   bowTieSchema,
@@ -44,6 +50,7 @@ export type Band = Data<typeof bandSchema>;
 
 export type DrilledNumbersAnswer = Data<typeof drilledSchema>;
 export type PsaAnswer = Data<typeof psaSchema>;
+export type FlareStartAnswer = Data<typeof flareStartSchema>;
 export type MarkAnswer = Data<typeof markSchema>;
 export type LegalityAnswer = Data<typeof legalitySchema>;
 

@@ -3,6 +3,7 @@ import { ballFaceSchema } from './parts/ball-face.js';
 import {
   drilledBandsSchema,
   drilledSchema,
+  flareStartSchema,
   legalitySchema,
   markSchema,
   psaSchema,
@@ -25,6 +26,7 @@ export const drilledAnswerSchema = z
     drilled: drilledSchema,
     bands: drilledBandsSchema,
     psa: psaSchema,
+    flareStart: flareStartSchema,
     marks: z.array(markSchema),
     face: ballFaceSchema,
     legality: legalitySchema,

@@ -2,7 +2,13 @@ import { z } from 'zod';
 import { fromKeys } from '../../base/from-keys.js';
 import { MAP_NUMBERS } from '../schemas/map-numbers.js';
 import { LANE_IDS } from '../schemas/reaction-numbers.js';
-import { drilledBandsSchema, drilledSchema, psaSchema, undrilledSchema } from './parts/drilled-numbers.js';
+import {
+  drilledBandsSchema,
+  drilledSchema,
+  flareStartSchema,
+  psaSchema,
+  undrilledSchema,
+} from './parts/drilled-numbers.js';
 import { layoutAnswerSchema } from './parts/layout-answer.js';
 import { learnedFromSchema } from './parts/learned-from.js';
 import { assumptionSchema } from './statements/assumptions.js';
@@ -23,6 +29,7 @@ export const mapRowSchema = z.strictObject({
     .strictObject({ middle: n, low: n, high: n })
     .meta({ description: 'Intermediate over total differential; low and high bound 9 of 10 cores.' }),
   psa: psaSchema,
+  flareStart: flareStartSchema,
 });
 
 const movedSchema = z.strictObject({

@@ -14,11 +14,12 @@ const HEAD = [
   'psaOverIn',
   'psaUpIn',
   'psaCertain',
+  'flareStartIn',
 ];
 
 /** The map as comma-separated values (RFC 4180), one row a layout; Low and High bound 9 of 10 cores. */
 export function mapCsv({ rows }: MapAnswer): string {
-  const lines = rows.map(({ layout, drilled, bands, psa }) =>
+  const lines = rows.map(({ layout, drilled, bands, psa, flareStart }) =>
     [
       layout.drillingAngleDeg === null ? null : toDigits(layout.drillingAngleDeg, ANGLE_DIGITS),
       toDigits(layout.pinToPapIn, ARC_DIGITS),
@@ -32,6 +33,7 @@ export function mapCsv({ rows }: MapAnswer): string {
       toDigits(psa.overIn, ARC_DIGITS),
       toDigits(psa.upIn, ARC_DIGITS),
       psa.certain,
+      toDigits(flareStart.perTurnIn, ARC_DIGITS),
     ].join(','),
   );
   return `${[HEAD.join(','), ...lines].join('\r\n')}\r\n`;

@@ -9,7 +9,14 @@ import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { table } from '../text/table.js';
 import { layoutHeadline } from '../wording/layout-headline.js';
 import { sayAll } from '../wording/say.js';
-import { arcsTable, legalityLines, marksTable, psaText, staticsText } from '../wording/workshop.js';
+import {
+  arcsTable,
+  flareStartText,
+  legalityLines,
+  marksTable,
+  psaText,
+  staticsText,
+} from '../wording/workshop.js';
 import { cautionSection } from './caution-section.js';
 
 /** What drilling one layout makes of a ball, as a screen of text. */
@@ -28,6 +35,7 @@ export function drilledReport(given: DrilledAnswer, page: Page): string {
       [
         ...paragraph(staticsText(answer.drilled.staticOz, page.units), page),
         ...paragraph(psaText(answer.psa, page.units), page),
+        ...paragraph(flareStartText(answer.flareStart, page.units), page),
       ],
       page,
     ),

@@ -2,7 +2,7 @@ import type { MapAnswer } from '../../records/answers/answer.js';
 import { glanceDrawing, glanceSigns } from '../drawings/glance-drawing.js';
 import { mapCharts } from '../drawings/map-charts.js';
 import { learnedLines } from '../tables/learned-lines.js';
-import { psaGrid } from '../tables/map-tables.js';
+import { FLARE_START_NOTE, flareStartGrid, psaGrid } from '../tables/map-tables.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
@@ -39,11 +39,19 @@ export function mapReport(given: MapAnswer, page: Page, full = false): string {
   ]);
 }
 
-const MORE = 'More, with --full: row by row, the PSA, what is assumed, cautions.';
+const MORE = 'More, with --full: row by row, the PSA, how flare starts, what is assumed, cautions.';
 
 const details = (answer: MapAnswer, page: Page): string[][] => [
   ...mapCharts(answer, page),
   section('Where the high-RG axis (PSA) comes out', gridLines(psaGrid(answer, page), page), page),
+  section(
+    'How flare starts',
+    [
+      ...gridLines(flareStartGrid(answer, page), page),
+      ...paragraph(FLARE_START_NOTE, page, page.paint.quiet),
+    ],
+    page,
+  ),
   section('Scales', paragraph(mapScaleNote(answer, page.units), page), page),
   section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
   cautionSection(answer.cautions, page),

@@ -1,3 +1,4 @@
+import { decimals } from '../../base/decimals.js';
 import type { MapAnswer } from '../../records/answers/answer.js';
 import { band } from '../text/figures.js';
 import type { Page } from '../text/page.js';
@@ -26,6 +27,30 @@ export const psaGrid = ({ over, rows }: MapAnswer, page: Page): Grid => {
     ]),
   };
 };
+
+/** How flare starts in each row of a map, beside the total differential that sets the most. */
+export const flareStartGrid = ({ over, rows }: MapAnswer, page: Page): Grid => {
+  const { fineTape, gyration } = page.units;
+  return {
+    columns: [
+      { head: OVER_WORDS[over].name },
+      { head: `in a turn\n${fineTape.name}` },
+      { head: 'of the most\n%' },
+      { head: `total differential\n${gyration.name}` },
+    ],
+    rows: rows.map((row) => [
+      OVER_WORDS[over].of(row, page),
+      fineTape.show(row.flareStart.perTurnIn),
+      decimals(100 * row.flareStart.share, 0),
+      gyration.show(row.drilled.differentialIn),
+    ]),
+  };
+};
+
+/** What the columns of `flareStartGrid` mean. */
+export const FLARE_START_NOTE =
+  'How far the core moves the axis, and with it the oil rings, in the first turn. The total differential sets the most; how much of it is ' +
+  'reached depends on where the PAP lies: all of it halfway between low-RG and high-RG axis.';
 
 /** How far each number moves, beside other balls drilled alike. */
 export const glanceGrid = ({ reach, beside }: MapAnswer, page: Page): Grid => {

@@ -1,6 +1,6 @@
 import type { MapAnswer } from '../../records/answers/answer.js';
 import { numberPicture } from '../picture/glance-picture.js';
-import { glanceGrid, mapRowsGrid, psaGrid } from '../tables/map-tables.js';
+import { FLARE_START_NOTE, flareStartGrid, glanceGrid, mapRowsGrid, psaGrid } from '../tables/map-tables.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { sentences } from '../text/sentences.js';
@@ -66,6 +66,12 @@ export function mapHtml(
         about: 'High-RG axis',
         heading: 'Where the high-RG axis (PSA) comes out',
         parts: [gridHtml(psaGrid(answer, page))],
+      },
+      {
+        id: 'flare',
+        about: 'Flare',
+        heading: 'How flare starts',
+        parts: [gridHtml(flareStartGrid(answer, page)), `<p>${FLARE_START_NOTE}</p>`],
       },
       {
         id: 'assumed',

@@ -76,8 +76,9 @@ export function mapVerdict(answer: MapAnswer, { units }: Page): string {
   if (onLane) return `The ${name} ${ON_LANE[onLane.visibility]} on ${onLane.lane}. It moves the ${moved}.`;
   const threshold = withUnit(reach.mattersFrom.in, gyration);
   const tie =
-    `That is twice the difference between two balls of one kind as made: about ${withUnit(reach.mattersFrom.flareIn, flare)} of flare, but ` +
-    `less than ${lane.size(reach.mattersFrom.hookStartFt)} ${lane.name} of hook start. --lane shows what it does on a lane.`;
+    'That is twice the difference between two balls of one kind as made. As total differential it is about ' +
+    `${withUnit(reach.mattersFrom.flareIn, flare)} of flare, but less than ${lane.size(reach.mattersFrom.hookStartFt)} ${lane.name} of hook ` +
+    'start; as intermediate differential or RG it is mostly less. --lane shows what it does on a lane.';
   return reach.matters
     ? `The ${name} matters for the numbers of this ball: it moves the ${moved}; ${threshold} is enough to matter. ${tie}`
     : `The ${name} hardly matters for the numbers of this ball: it moves none of them by ${threshold}, which would be enough to matter. ${tie}`;

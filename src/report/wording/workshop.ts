@@ -1,5 +1,7 @@
+import { decimals } from '../../base/decimals.js';
 import type {
   DrilledNumbersAnswer,
+  FlareStartAnswer,
   LegalityAnswer,
   MarkAnswer,
   PsaAnswer,
@@ -67,6 +69,11 @@ export function psaText(psa: PsaAnswer, { tape }: Units): string {
     ? where
     : `${where} This place is uncertain: the intermediate differential is so small that little moves it.`;
 }
+
+/** How flare starts, and what of it the layout decides beside the differential. */
+export const flareStartText = ({ perTurnIn, share }: FlareStartAnswer, { fineTape }: Units): string =>
+  `Flare starts at ${withUnit(perTurnIn, fineTape)} a turn, ${decimals(100 * share, 0)} % of the most that the drilled total differential can ` +
+  'give, with the PAP halfway between low-RG and high-RG axis.';
 
 /** Tape arcs to each mark, to a sixteenth of an inch or to a millimetre. */
 export const arcsTable = (marks: readonly MarkAnswer[], page: Page): string[] =>

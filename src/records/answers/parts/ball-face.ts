@@ -18,12 +18,10 @@ export const ballFaceSchema = z
     pin: pointSchema,
     marker: pointSchema,
     markerName: z.string(),
-    psa: pointSchema
-      .nullable()
-      .meta({
-        description:
-          'End of the high-RG axis on the side of the mass-bias mark, else nearest the thumb; null where it is uncertain.',
-      }),
+    psa: pointSchema.nullable().meta({
+      description:
+        'End of the high-RG axis on the side of the mass-bias mark, else nearest the thumb; null where it is uncertain.',
+    }),
     oldHoles: z
       .array(z.strictObject({ name: z.string(), at: pointSchema, boreIn: n }))
       .meta({ description: 'Holes of earlier drillings, filled.' }),

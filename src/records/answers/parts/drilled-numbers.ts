@@ -32,6 +32,19 @@ export const psaSchema = z
   })
   .meta({ id: 'psa' });
 
+/** How the drilled core starts to move the axis over the ball, before the lane does anything. */
+export const flareStartSchema = z
+  .strictObject({
+    perTurnIn: n.meta({
+      description: 'How far the axis, and with it the oil rings, moves in the first turn.',
+    }),
+    share: n.meta({
+      description:
+        'Of the most that the drilled total differential can give, halfway between low-RG and high-RG axis.',
+    }),
+  })
+  .meta({ id: 'flare-start' });
+
 export const markSchema = z
   .strictObject({ mark: z.string(), fromGripCentreIn: n, fromPapIn: n, fromPinIn: n.nullable() })
   .meta({
