@@ -1,9 +1,11 @@
 import { fromKeys } from '../base/from-keys.js';
+import { causes } from '../explain/causes.js';
 import { numbersOf } from '../prepare/mark-of.js';
-import type { MapAnswer, MapRow } from '../records/answers/answer.js';
+import type { CausesAnswer, MapAnswer, MapRow } from '../records/answers/answer.js';
+import type { CompareAnswer } from '../records/answers/compare-answer.js';
 import { LANE_IDS } from '../records/schemas/reaction-numbers.js';
 import { visibility } from '../search/visibility.js';
-import type { RecommendInputs, SettingOptions } from '../simulate/setting.js';
+import { type RecommendInputs, type SettingOptions, withSetting } from '../simulate/setting.js';
 import { saysLearned } from '../simulate/worlds/learned.js';
 import { compare } from './compare.js';
 
@@ -25,6 +27,9 @@ export async function spreadOnLane(
   const [first, second] = answer.rows;
   const { size } = second.fromFirst!.physics;
   const { scatter } = answer;
+  const [parts] = await withSetting({ bowler, ball, lane, learned, want: {} }, options, (setting) =>
+    causes([numbersOf(most.layout)], numbersOf(least.layout), [], setting),
+  );
   return {
     lane: lane.name,
     ...saysLearned(learned),
@@ -33,9 +38,24 @@ export async function spreadOnLane(
     size: fromKeys(LANE_IDS, (id) => size[id]),
     scatter: fromKeys(LANE_IDS, (id) => scatter[id]),
     visibility: visibility(size, scatter, LANE_IDS),
+    centreHeld: parts && centreHeld(parts, scatter),
     worlds: answer.worlds,
   };
 }
+
+/** What is left of the difference where both layouts have one centre of mass: of the number that stands out most from the scatter. */
+function centreHeld(parts: CausesAnswer, scatter: CompareAnswer['scatter']): CentreHeld {
+  const [reading] = [...BY_CAUSE].sort(
+    (a, b) => Math.abs(parts[b].total) / scatter[b] - Math.abs(parts[a].total) / scatter[a],
+  );
+  const { total, without } = parts[reading];
+  return { reading, total, left: without.centre };
+}
+
+/** Numbers of which the causes are told, in feet and boards. */
+const BY_CAUSE = ['hookStartFt', 'totalHookBoards'] as const;
+
+type CentreHeld = NonNullable<NonNullable<MapAnswer['onLane']>['centreHeld']>;
 
 /** The rows with the least and the greatest value of the differential that moves more. */
 function endsOf({ rows, reach }: MapAnswer): readonly [MapRow, MapRow] {

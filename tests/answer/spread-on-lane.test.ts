@@ -5,6 +5,8 @@ import { spreadOnLane } from '../../src/answer/spread-on-lane.js';
 import { numbersOf } from '../../src/prepare/mark-of.js';
 import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { mapAnswerSchema } from '../../src/records/answers/map-answer.js';
+import { readBall } from '../../src/records/read/read-ball.js';
+import type { PublishedBall } from '../../src/records/schemas/ball.js';
 import { LANE_IDS } from '../../src/records/schemas/reaction-numbers.js';
 import { withSentences } from '../../src/report/wording/with-sentences.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
@@ -35,4 +37,19 @@ test('spreadOnLane: the rows with the least and the greatest of the differential
   for (const id of LANE_IDS) expect(onLane.size[id], id).toBe(size[id]);
   expect(onLane.worlds).toBe(SMALL_BUDGET.worlds);
   for (const id of LANE_IDS) expect(onLane.scatter[id]).toBeGreaterThan(0);
+});
+
+test('spreadOnLane: of an asymmetric ball’s drilling angle the centre of mass makes most, as its cores without top weight show', async () => {
+  const ball = readBall('data/balls/asymmetric-strong.json') as PublishedBall;
+  const onLane = async (given: PublishedBall) =>
+    spreadOnLane(
+      { ...inputs, ball: given },
+      mapAnswer({ ...inputs, ball: given, around: MIDDLE_LAYOUT }, 'drilling-angle', SMALL_BUDGET),
+      options,
+    );
+  const { centreHeld, size } = await onLane(ball);
+  expect(Math.abs(centreHeld!.left)).toBeLessThan(Math.abs(centreHeld!.total) / 2);
+  // by another way to the same: without top weight the core hardly moves the centre of mass as it turns
+  const level = await onLane({ ...ball, topWeightOz: 0 });
+  expect(Math.abs(level.size.hookStartFt)).toBeLessThan(Math.abs(size.hookStartFt) / 2);
 });

@@ -88,6 +88,14 @@ export const mapAnswerSchema = z
         }),
         scatter: onLaneNumbers.meta({ description: 'Standard deviations of the bowler’s shots.' }),
         visibility: visibilitySchema,
+        centreHeld: z
+          .strictObject({ reading: z.enum(['hookStartFt', 'totalHookBoards']), total: n, left: n })
+          .nullable()
+          .meta({
+            description:
+              'One steady shot: the whole difference of the number that stands out most from the scatter, and what is left of it where both ' +
+              'layouts have one centre of mass; null where such balls cannot be compared.',
+          }),
         worlds: n,
       })
       .nullable()

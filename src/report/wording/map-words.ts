@@ -1,7 +1,7 @@
 import { decimals } from '../../base/decimals.js';
 import type { MapAnswer, MapRow } from '../../records/answers/answer.js';
 import { MAP_NUMBERS, type MapNumber } from '../../records/schemas/map-numbers.js';
-import { LANE_IDS } from '../../records/schemas/reaction-numbers.js';
+import { LANE_IDS, REACTION_NUMBERS } from '../../records/schemas/reaction-numbers.js';
 import { type Units, withUnit } from '../text/display-units.js';
 import { angle } from '../text/figures.js';
 import type { Page } from '../text/page.js';
@@ -73,7 +73,8 @@ export function mapVerdict(answer: MapAnswer, { units }: Page): string {
   const key = mostMoved(reach);
   const { least, most } = reach.numbers[key];
   const moved = `${MAP_WORDS[key].name} most, by ${withUnit(most - least, gyration)} (${gyration.show(least)} to ${gyration.show(most)})`;
-  if (onLane) return `The ${name} ${ON_LANE[onLane.visibility]} on ${onLane.lane}. It moves the ${moved}.`;
+  if (onLane)
+    return `The ${name} ${ON_LANE[onLane.visibility]} on ${onLane.lane}. Of the drilled numbers it moves the ${moved}.`;
   const threshold = withUnit(reach.mattersFrom.in, gyration);
   const tie =
     'That is twice the difference between two balls of one kind as made. As total differential it is about ' +
@@ -107,14 +108,24 @@ const SEEN = {
 } as const;
 
 /** What the ends of the spread do on the lane, in feet and boards beside the scatter of shots. */
-export function mapOnLane({ onLane, reach }: MapAnswer, { units }: Page): string {
+export function mapOnLane({ onLane }: MapAnswer, { units }: Page): string {
   if (onLane === null) return '';
-  const { from, to, size, scatter, visibility, worlds } = onLane;
-  const besides =
-    !reach.matters && visibility !== 'unseen'
-      ? ' The differentials hardly change; the drilled ball’s centre of mass does.'
-      : '';
-  return `Beside ${from}, ${to} is ${sizeText(size, LANE_IDS, units)} (mean of ${worlds} simulated tries). ${SEEN[visibility]}: the shots vary by ${scatterText(scatter, LANE_IDS, units)}.${besides}`;
+  const { from, to, size, scatter, visibility, centreHeld, worlds } = onLane;
+  const cause = visibility === 'unseen' || centreHeld === null ? '' : ` ${causeText(centreHeld, units)}`;
+  return `Beside ${from}, ${to} is ${sizeText(size, LANE_IDS, units)} (mean of ${worlds} simulated tries). ${SEEN[visibility]}: the shots vary by ${scatterText(scatter, LANE_IDS, units)}.${cause}`;
+}
+
+/** Whether the centre of mass makes the difference, by the same two layouts with one centre of mass. */
+function causeText(
+  { reading, total, left }: NonNullable<NonNullable<MapAnswer['onLane']>['centreHeld']>,
+  units: Units,
+): string {
+  const { name, compared } = REACTION_NUMBERS[reading];
+  const unit = units[compared.quantity];
+  const change = `${name} would change by ${unit.change(left)} ${unit.name} instead of ${unit.change(total)} ${unit.name} (one steady shot)`;
+  return Math.abs(left) <= Math.abs(total) / 2
+    ? `Most of that comes from the drilled ball’s centre of mass (static weight): with one centre of mass for both, ${change}.`
+    : `Most of that comes from RG, differentials and flare: with one centre of mass (static weight) for both, ${change}.`;
 }
 
 /** How the bars of a map are read. */

@@ -57,7 +57,16 @@ describe('mapReport', () => {
     (visibility, words) => {
       const numbers = { hookStartFt: 0.4, sharpnessDegPerFt: 0, totalHookBoards: -0.7, entryAngleDeg: 0 };
       const scatter = { hookStartFt: 1.2, sharpnessDegPerFt: 0.03, totalHookBoards: 2.2, entryAngleDeg: 0.6 };
-      const onLane = { lane: 'House', from: 'A', to: 'B', size: numbers, scatter, visibility, worlds: 64 };
+      const onLane = {
+        lane: 'House',
+        from: 'A',
+        to: 'B',
+        size: numbers,
+        scatter,
+        visibility,
+        centreHeld: null,
+        worlds: 64,
+      };
       expect(mapReport({ ...answer, onLane }, pageOf(80)).replace(/\s+/g, ' ')).toContain(
         'Beside A, B is 0.4 ft later, 0.7 boards less (mean of 64 simulated tries). ' +
           `${words}: the shots vary by ±1.2 ft, ±0.030 deg/ft, ±2.2 boards and ±0.6 deg.`,
@@ -65,17 +74,41 @@ describe('mapReport', () => {
     },
   );
 
-  test('where hardly moved differentials go with a difference that is seen, what else differs is said', () => {
-    const numbers = { hookStartFt: -1.2, sharpnessDegPerFt: 0, totalHookBoards: 0, entryAngleDeg: 0 };
-    const onLane = {
-      ...{ lane: 'House', from: 'A', to: 'B', size: numbers, scatter: numbers, worlds: 64 },
-      visibility: 'seen' as const,
-    };
-    const told = (matters: boolean): string =>
-      mapReport({ ...answer, onLane, reach: { ...answer.reach, matters } }, pageOf(80)).replace(/\s+/g, ' ');
-    expect(told(false)).toContain('The differentials hardly change; the drilled ball’s centre of mass');
-    expect(told(true)).not.toContain('Besides the differentials');
-  });
+  test.each([
+    [
+      0.2,
+      'Most of that comes from the drilled ball’s centre of mass (static weight): with one centre of mass',
+    ],
+    [-1.1, 'Most of that comes from RG, differentials and flare: with one centre of mass (static weight)'],
+  ])(
+    'where the difference is seen, its cause is told by what is left with one centre of mass (%s ft)',
+    (left, words) => {
+      const numbers = { hookStartFt: -1.2, sharpnessDegPerFt: 0, totalHookBoards: 0, entryAngleDeg: 0 };
+      const told = (visibility: 'seen' | 'unseen'): string =>
+        mapReport(
+          {
+            ...answer,
+            onLane: {
+              ...{
+                lane: 'House',
+                from: 'A',
+                to: 'B',
+                size: numbers,
+                scatter: numbers,
+                worlds: 64,
+                visibility,
+              },
+              centreHeld: { reading: 'hookStartFt', total: -1.2, left },
+            },
+          },
+          pageOf(80),
+        ).replace(/\s+/g, ' ');
+      expect(told('seen')).toContain(
+        `${words} for both, hook start would change by ${left > 0 ? '+' : ''}${left} ft instead of -1.2 ft (one steady shot).`,
+      );
+      expect(told('unseen')).not.toContain('Most of that');
+    },
+  );
 
   test('in full each row’s mark stands where its number lies on the scale of all balls', () => {
     const lines = mapReport(answer, pageOf(80), true).split('\n');
