@@ -98,7 +98,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       const facts = drilled(row.layout);
       return { row, facts, simulated: inWords(row, facts) };
     };
-    const { simulated: middleAnswer } = said(middle);
+    const { simulated: middleAnswer, facts: middleFacts } = said(middle);
     const targets = result.targets.map(targetAnswer);
     const answers = ranked.map(said);
     const after = runnerUp && said(runnerUp).simulated;
@@ -130,7 +130,8 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
         undrilled: undrilledAnswer(inputs.ball, ball),
         drilled: simulated.drilled,
         reaction: simulated.reaction,
-        middle: middleAnswer,
+        flareStart: facts.flareStart,
+        middle: { ...middleAnswer, flareStart: middleFacts.flareStart },
         shares: explained[i].shares,
         causes: explained[i].causes,
         targets,

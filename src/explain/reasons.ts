@@ -2,6 +2,7 @@ import type { CoreKind } from '../prepare/cores-of.js';
 import type {
   CausesAnswer,
   DrilledNumbersAnswer,
+  FlareStartAnswer,
   ReactionAnswer,
   SharesAnswer,
   TargetAnswer,
@@ -19,7 +20,9 @@ export interface ReasonFacts {
   readonly undrilled: { readonly differentialIn: number; readonly intermediateDifferentialIn: number };
   readonly drilled: DrilledNumbersAnswer;
   readonly reaction: ReactionAnswer;
-  readonly middle: { readonly drilled: DrilledNumbersAnswer; readonly reaction: ReactionAnswer };
+  readonly flareStart: FlareStartAnswer;
+  /** The usual middle layout. */
+  readonly middle: Pick<ReasonFacts, 'drilled' | 'reaction' | 'flareStart'>;
   readonly shares: SharesAnswer;
   readonly causes: CausesAnswer | null;
   readonly targets: readonly TargetAnswer[];
@@ -49,10 +52,13 @@ const PEAK_IN = 3.375;
 const NEAR_PEAK_IN = 0.5;
 
 function flareAndDifferential(
-  { drilled, undrilled, reaction, middle, pinToPapIn, causes }: ReasonFacts,
+  { drilled, undrilled, reaction, flareStart, middle, pinToPapIn, causes }: ReasonFacts,
   noticeable: Noticeable,
 ): Reason {
   const than = reaction.flareIn - middle.reaction.flareIn;
+  const { perTurnIn } = flareStart;
+  const { perTurnIn: usualPerTurnIn } = middle.flareStart;
+  const goesAlong = (perTurnIn - usualPerTurnIn) * than > 0;
   const isNearPeak = Math.abs(pinToPapIn - PEAK_IN) <= NEAR_PEAK_IN;
   return {
     code: 'flare-and-differential',
@@ -61,6 +67,7 @@ function flareAndDifferential(
       drilledIn: drilled.differentialIn,
       flareIn: reaction.flareIn,
       usualFlareIn: middle.reaction.flareIn,
+      start: Math.abs(than) >= noticeable.flareIn && goesAlong ? { perTurnIn, usualPerTurnIn } : null,
       grips: Math.abs(than) < noticeable.flareIn ? null : gripByFlare(causes, than > 0, noticeable),
       peakIn: isNearPeak && than >= 0 ? PEAK_IN : null,
     },

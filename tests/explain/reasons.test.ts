@@ -45,6 +45,8 @@ const totalHook: TargetAnswer = {
   attainable: { low: 8, high: 18 },
 };
 
+const FLARE_START = { perTurnIn: 0.3, share: 0.6 };
+
 /** A layout that does as the usual middle one does, but for what is given. */
 const facts = (given: Partial<ReasonFacts> = {}): ReasonFacts => ({
   families: ['plain'],
@@ -52,7 +54,8 @@ const facts = (given: Partial<ReasonFacts> = {}): ReasonFacts => ({
   undrilled: { differentialIn: drilled.differentialIn, intermediateDifferentialIn: 0 },
   drilled,
   reaction,
-  middle: { drilled, reaction },
+  flareStart: FLARE_START,
+  middle: { drilled, reaction, flareStart: FLARE_START },
   shares,
   causes: NO_CAUSES,
   targets: [],
@@ -70,14 +73,14 @@ function reasonWith(given: Partial<ReasonFacts>, ...all: readonly RegExp[]): str
   return found[0]!;
 }
 
-const FLARES = /it flares/;
+const FLARES = /the ball flares/;
 
 describe('reasons: flare beside that of the usual middle layout', () => {
   const flaring = (flareIn: number, soonerFt = 0): string =>
     reasonWith(
       {
         reaction: { ...reaction, flareIn },
-        middle: { drilled, reaction: { ...reaction, flareIn: 4 } },
+        middle: { drilled, reaction: { ...reaction, flareIn: 4 }, flareStart: FLARE_START },
         causes: { ...NO_CAUSES, hookStartFt: allBy('flare', -soonerFt) },
       },
       FLARES,
@@ -93,6 +96,26 @@ describe('reasons: flare beside that of the usual middle layout', () => {
     expect(flaring(3.96)).toMatch(/as much as/);
     expect(flaring(4.06)).toMatch(/more than/);
     expect(flaring(3.94)).toMatch(/less than/);
+  });
+
+  test('the first turn of the axis is told where it goes with a noticeable difference', () => {
+    const startOf = (flareIn: number, perTurnIn: number): string =>
+      reasonWith(
+        {
+          reaction: { ...reaction, flareIn },
+          flareStart: { ...FLARE_START, perTurnIn },
+          middle: { drilled, reaction: { ...reaction, flareIn: 4 }, flareStart: FLARE_START },
+        },
+        FLARES,
+      );
+    expect(startOf(4.6, 0.35)).toContain('moves the axis by 0.35 in, with the usual layout by 0.30 in.');
+    expect(startOf(3.4, 0.25)).toContain('moves the axis by 0.25 in, with the usual layout by 0.30 in.');
+    for (const [flareIn, perTurnIn] of [
+      [4.6, 0.25], // more flare from a smaller first turn
+      [3.4, 0.35],
+      [4.04, 0.35], // no more flare
+    ] as const)
+      expect(startOf(flareIn, perTurnIn)).not.toContain('first turn');
   });
 
   test('grips more or less only where flare’s own part of the hook start is sooner with more of it, or later with less', () => {
@@ -116,12 +139,12 @@ describe('reasons: total differential', () => {
       { undrilled: { differentialIn: drilled.differentialIn - kept, intermediateDifferentialIn: 0 } },
       FLARES,
     );
-  test('two thousandths more are added, two less are taken, under half of one it is kept', () => {
-    expect(keptBy(0.002)).toMatch(/adds 0\.002 in/);
-    expect(keptBy(-0.002)).toMatch(/removes 0\.002 in/);
-    expect(keptBy(0.0004)).toMatch(/keeps/);
-    expect(keptBy(-0.0004)).toMatch(/keeps/);
-    expect(keptBy(0.0006)).not.toMatch(/keeps/);
+  test('it is said from where to where, and that it is kept where both read alike', () => {
+    const shown = (value: number): string => value.toFixed(3);
+    const { differentialIn } = drilled;
+    expect(keptBy(0.002)).toContain(`from ${shown(differentialIn - 0.002)} to ${shown(differentialIn)} in`);
+    expect(keptBy(-0.002)).toContain(`from ${shown(differentialIn + 0.002)} to ${shown(differentialIn)} in`);
+    expect(keptBy(0)).toContain(`keeps the total differential at ${shown(differentialIn)} in`);
   });
 });
 
@@ -141,7 +164,7 @@ test('reasons: a pin near 3 3/8 in never lies where flare is greatest beside les
       {
         pinToPapIn: 3.375,
         reaction: { ...reaction, flareIn },
-        middle: { drilled, reaction: { ...reaction, flareIn: 4 } },
+        middle: { drilled, reaction: { ...reaction, flareIn: 4 }, flareStart: FLARE_START },
       },
       FLARES,
     );
@@ -163,8 +186,12 @@ describe('reasons: what makes most of a difference', () => {
 
   test('is named with its size and with what would be left', () => {
     const [line] = about(part(-0.6, -0.5, -0.1));
-    expect(line).toMatch(/0\.6 ft earlier than.*-0\.5 ft.*centre of mass.*static weight.*-0\.1 ft/);
-    expect(about(allBy('flare', 0.6))[0]).toMatch(/0\.6 ft later than.*\+0\.6 ft.*own oil.*0\.0 ft/);
+    expect(line).toMatch(
+      /0\.6 ft earlier than.*Most of that, 0\.5 ft.*centre of mass.*static weight.*0\.1 ft earlier/,
+    );
+    expect(about(allBy('flare', 0.6))[0]).toMatch(
+      /0\.6 ft later than.*Most of that, 0\.6 ft.*own oil.*the same/,
+    );
     expect(about(allBy('inertia', 0.6))[0]).toMatch(/RG and differentials/);
   });
   test('must be more than half of the difference, and at least half must go without it', () => {
@@ -217,7 +244,9 @@ describe('reasons: what makes most of a difference', () => {
         UNITS.trade,
       ).filter((line) => /finish/.test(line));
     expect(said(0.2)).toHaveLength(1);
-    expect(said(0.2)[0]).toMatch(/2000 grit instead of 500.*\+0\.2 ft of the \+0\.6 ft/);
+    expect(said(0.2)[0]).toMatch(
+      /2000 grit instead of 500, it would be 0\.2 ft later instead of 0\.6 ft later/,
+    );
     expect(said(0.31)).toEqual([]);
   });
 });
@@ -285,7 +314,10 @@ describe('reasons: the next layout', () => {
 
 test('reasons: a wish stands beside what it asks for here and what the usual middle layout gives', () => {
   const line = reasonWith(
-    { targets: [hookStart], middle: { drilled, reaction: { ...reaction, hookStartFt: 35.8 } } },
+    {
+      targets: [hookStart],
+      middle: { drilled, reaction: { ...reaction, hookStartFt: 35.8 }, flareStart: FLARE_START },
+    },
     /hook ?start/i,
     /wish/,
   );

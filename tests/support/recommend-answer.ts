@@ -318,6 +318,7 @@ const ranked = (rank: number, at: LayoutAnswer, score: number, roll: ReactionAns
         flareIn: roll.flareIn,
         usualFlareIn: 4.2,
         grips: { how: 'less', hookStartFt: 0.4 },
+        start: null,
         peakIn: null,
       },
     },

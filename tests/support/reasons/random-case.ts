@@ -68,14 +68,17 @@ export function randomCases(fitEnsemble: CoreFitter) {
       const [outcome, after] = outcomes;
       if ([middle, outcome, after].some((each) => each!.shot !== 'pins')) return;
       const [explained] = await explain([layout], MIDDLE_LAYOUT, targets, setting);
-      const drilled = drilledFacts(ball, setting.rules);
+      const factsOf = drilledFacts(ball, setting.rules);
+      const { drilled, flareStart } = factsOf(layout);
+      const { drilled: middleDrilled, flareStart: middleStart } = factsOf(MIDDLE_LAYOUT);
       const facts: ReasonFacts = {
         families: ball.families,
         hasMark: ball.marker !== null,
         undrilled: undrilledAnswer(inputs.ball, ball),
-        drilled: drilled(layout).drilled,
+        drilled,
         reaction: reactionAnswer(outcome!),
-        middle: { drilled: drilled(MIDDLE_LAYOUT).drilled, reaction: reactionAnswer(middle!) },
+        flareStart,
+        middle: { drilled: middleDrilled, reaction: reactionAnswer(middle!), flareStart: middleStart },
         ...explained!,
         targets: targets.map(targetAnswer),
         pinToPapIn: layout.pinToPapIn,

@@ -80,15 +80,17 @@ export function reasonsHold({ setting, targets, layout, facts, said }: ReasonCas
       isFound(apart(pure(layout, other), pure(MIDDLE_LAYOUT, other)), reading, left);
     },
     'flare-and-differential': (
-      { undrilledIn, drilledIn, flareIn, usualFlareIn, grips, peakIn },
+      { undrilledIn, drilledIn, flareIn, usualFlareIn, start, grips, peakIn },
       sentence,
     ) => {
       const than = flareIn - usualFlareIn;
       expect(than).toBeCloseTo(reaction.flareIn - middle.reaction.flareIn, 9);
-      expect(/ in more than the usual/.test(sentence)).toBe(than >= 0.05);
-      expect(/ in less than the usual/.test(sentence)).toBe(than <= -0.05);
-      if (/^Drilling adds/.test(sentence)) expect(drilledIn).toBeGreaterThan(undrilledIn);
-      if (/^Drilling takes/.test(sentence)) expect(drilledIn).toBeLessThan(undrilledIn);
+      expect(/ in more than with the usual/.test(sentence)).toBe(than >= 0.05);
+      expect(/ in less than with the usual/.test(sentence)).toBe(than <= -0.05);
+      const [, from, to] = /differential from (\S+) to (\S+) in;/.exec(sentence) ?? [];
+      const shownChange = from === undefined ? 0 : Number(to) - Number(from);
+      expect(Math.abs(shownChange - (drilledIn - undrilledIn))).toBeLessThan(0.0011);
+      if (start) expect(Math.sign(start.perTurnIn - start.usualPerTurnIn)).toBe(Math.sign(than));
       if (peakIn !== null) {
         expect(Math.abs(layout.pinToPapIn - peakIn)).toBeLessThanOrEqual(0.5);
         expect(than).toBeGreaterThanOrEqual(0);

@@ -31,6 +31,8 @@ const shapes = {
     ...differentials,
     flareIn: n,
     usualFlareIn: n,
+    /** By how much the axis moves in the first turn, where that goes with a noticeable difference of flare. */
+    start: z.strictObject({ perTurnIn: n, usualPerTurnIn: n }).nullable(),
     /** What more or less flare does to where the hook starts; null where that is no noticeable part of the difference. */
     grips: z.strictObject({ how: z.enum(['more', 'less']), hookStartFt: n }).nullable(),
     /** Where flare is greatest, when the pin lies near it and the ball flares no less than the usual layout. */

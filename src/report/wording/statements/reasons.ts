@@ -1,6 +1,6 @@
 import type { Cause } from '../../../records/answers/statements/ids.js';
 import type { Reasons } from '../../../records/answers/statements/reasons.js';
-import { REACTION_NUMBERS } from '../../../records/schemas/reaction-numbers.js';
+import { REACTION_NUMBERS, type WishedId } from '../../../records/schemas/reaction-numbers.js';
 import { capital } from '../../../records/text/capital.js';
 import { type DisplayUnit, type Units, withUnit } from '../../text/display-units.js';
 import { signed } from '../../text/figures.js';
@@ -16,25 +16,31 @@ export const REASONS: Wording<Reasons> = {
   },
   'cause-of-difference': ({ reading, total, cause, byCause, without }, units) => {
     const { name, compared } = REACTION_NUMBERS[reading];
-    const unit = units[compared.quantity];
     const { makes, leaves } = CAUSE_WORDS[cause];
-    return `${capital(name)}: ${sizeOf(total, unit)} ${total > 0 ? compared.more : compared.less} than with the usual middle layout. Most of that, ${changeWithUnit(byCause, unit)}, comes from ${makes}; ${leaves}, it would be ${changeWithUnit(without, unit)}.`;
+    return `${capital(name)}: ${difference(reading, total, units)} than with the usual middle layout. Most of that, ${sizeOf(byCause, units[compared.quantity])}, comes from ${makes}; ${leaves}, it would be ${difference(reading, without, units)}.`;
   },
   'difference-by-finish': ({ reading, total, left, usualGrit, grit }, units) => {
-    const { name, compared } = REACTION_NUMBERS[reading];
-    const unit = units[compared.quantity];
-    return `The cover's finish makes most of this difference in ${name}: with ${usualGrit} grit instead of ${grit}, ${changeWithUnit(left, unit)} of the ${changeWithUnit(total, unit)} would remain.`;
+    const { name } = REACTION_NUMBERS[reading];
+    return `The cover's finish makes most of this difference in ${name}: with ${usualGrit} grit instead of ${grit}, it would be ${difference(reading, left, units)} instead of ${difference(reading, total, units)}.`;
   },
-  'flare-and-differential': ({ undrilledIn, drilledIn, flareIn, usualFlareIn, grips, peakIn }, units) => {
-    const { gyration, flare, tape, lane } = units;
-    const kept = drilledIn - undrilledIn;
-    const keeps = isNothing(kept, gyration)
-      ? 'Drilling keeps the total differential'
-      : `Drilling ${kept > 0 ? 'adds' : 'removes'} ${withUnit(Math.abs(kept), gyration)} of total differential`;
+  'flare-and-differential': (
+    { undrilledIn, drilledIn, flareIn, usualFlareIn, start, grips, peakIn },
+    units,
+  ) => {
+    const { gyration, flare, fineTape, tape, lane } = units;
+    const before = gyration.show(undrilledIn);
+    const after = withUnit(drilledIn, gyration);
+    const drills =
+      before === gyration.show(drilledIn)
+        ? `Drilling keeps the total differential at ${after}`
+        : `Drilling takes the total differential from ${before} to ${after}`;
     const than = flareIn - usualFlareIn;
     const flares = isNothing(than, flare)
-      ? 'as much as the usual middle layout'
-      : `${withUnit(Math.abs(than), flare)} ${than > 0 ? 'more' : 'less'} than the usual middle layout`;
+      ? 'as much as with the usual middle layout'
+      : `${withUnit(Math.abs(than), flare)} ${than > 0 ? 'more' : 'less'} than with the usual middle layout`;
+    const starts = start
+      ? ` In the first turn the core moves the axis by ${withUnit(start.perTurnIn, fineTape)}, with the usual layout by ${withUnit(start.usualPerTurnIn, fineTape)}.`
+      : '';
     const why = grips
       ? ` ${GRIP_WORDS[grips.how]} (this alone moves hook start by ${changeWithUnit(grips.hookStartFt, lane)}).`
       : '';
@@ -42,7 +48,7 @@ export const REASONS: Wording<Reasons> = {
       peakIn === null
         ? ''
         : ` The pin lies near ${withUnit(peakIn, tape)} from the PAP, where flare is greatest.`;
-    return `${keeps} (${gyration.show(undrilledIn)} to ${withUnit(drilledIn, gyration)}); it flares ${withUnit(flareIn, flare)}, ${flares}.${why}${peak}`;
+    return `${drills}; the ball flares ${withUnit(flareIn, flare)}, ${flares}.${starts}${why}${peak}`;
   },
   'intermediate-without-mark': (params, units) =>
     `${intermediate(params, units)}. The CG lies on the pin, so there is no mark to aim at and no drilling angle to choose.`,
@@ -102,6 +108,13 @@ const changeWithUnit = (value: number, { change, name }: DisplayUnit): string =>
 
 /** How large a difference is, as finely as differences are shown. */
 const sizeOf = (value: number, { size, name }: DisplayUnit): string => `${size(value)} ${name}`;
+
+/** A difference with its direction: `0.4 ft earlier`, or `the same`. */
+function difference(reading: WishedId, value: number, units: Units): string {
+  const { quantity, more, less } = REACTION_NUMBERS[reading].compared;
+  const unit = units[quantity];
+  return Number(unit.size(value)) === 0 ? 'the same' : `${sizeOf(value, unit)} ${value > 0 ? more : less}`;
+}
 
 /** Whether a number is shown as zero. */
 const isNothing = (value: number, { show }: DisplayUnit): boolean => Number(show(value)) === 0;
