@@ -5,7 +5,12 @@ import { type Ball, USUAL_CIRCUMFERENCE_IN } from '../records/schemas/ball.js';
 import type { DrilledLayout } from '../records/schemas/drilled-layout.js';
 import type { DistanceNumbers } from '../records/text/distances-text.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
-import { type Mark, readLayout, type WrittenLayout } from '../records/text/written-layout.js';
+import {
+  type BufferNumbers,
+  type Mark,
+  readLayout,
+  type WrittenLayout,
+} from '../records/text/written-layout.js';
 import { clashInDegrees } from './clash-in-degrees.js';
 import { markOf, NO_ANGLE_DEG } from './mark-of.js';
 
@@ -21,9 +26,11 @@ import { markOf, NO_ANGLE_DEG } from './mark-of.js';
 export function layoutOnBall(written: WrittenLayout, ball: Ball): LayoutNumbers {
   const mark = markOf(ball);
   if (mark === null) return withoutMark(written, ball);
-  if (written.notation === 'angles') {
+  if (written.notation !== 'distances') {
     if (written.mark !== null && written.mark !== mark) throw otherMark(written.mark, mark, ball);
-    return written.numbers;
+    if (written.notation === 'angles') return written.numbers;
+    const { drillingAngleDeg, pinToPapIn } = written.numbers;
+    return { drillingAngleDeg, pinToPapIn, valAngleDeg: valAngleDegOf(written, ball) };
   }
   const { numbers, pinSide } = written;
   const radiusIn = radiusInOf(ball);
@@ -56,35 +63,45 @@ export function keptLayoutOn({ layout }: Pick<DrilledLayout, 'layout'>, ball: Ba
 
 /** A layout on a ball without a mark: where the pin lies, and no drilling angle. */
 function withoutMark(written: WrittenLayout, ball: Ball): LayoutNumbers {
-  if (written.notation === 'angles') {
-    if (written.mark === 'mass-bias') throw otherMark(written.mark, 'cg', ball);
-    return { ...written.numbers, drillingAngleDeg: NO_ANGLE_DEG };
-  }
-  const { numbers, pinSide } = written;
+  if (written.notation !== 'distances' && written.mark === 'mass-bias')
+    throw otherMark(written.mark, 'cg', ball);
+  const { pinToPapIn } = written.numbers;
+  const valAngleDeg =
+    written.notation === 'angles' ? written.numbers.valAngleDeg : valAngleDegOf(written, ball);
+  return { drillingAngleDeg: NO_ANGLE_DEG, pinToPapIn, valAngleDeg };
+}
+
+/** The VAL angle that a pin buffer amounts to on this ball, degrees. */
+function valAngleDegOf(
+  { numbers, pinSide }: Exclude<WrittenLayout, { readonly notation: 'angles' }>,
+  ball: Ball,
+): number {
   const radiusIn = radiusInOf(ball);
   const pinToPap = numbers.pinToPapIn / radiusIn;
   const pinBuffer = numbers.pinBufferIn / radiusIn;
   const valAngle = valAngleOf(pinToPap, pinBuffer, pinSide);
   if (valAngle === null) throw impossibleArcs(numbers, bufferTooLong({ pinToPap, pinBuffer }), ball);
-  return {
-    drillingAngleDeg: NO_ANGLE_DEG,
-    pinToPapIn: numbers.pinToPapIn,
-    valAngleDeg: to(valAngle, DEGREE),
-  };
+  return to(valAngle, DEGREE);
 }
 
 const radiusInOf = ({ circumferenceIn }: Ball): number =>
   (circumferenceIn ?? USUAL_CIRCUMFERENCE_IN) / (2 * Math.PI);
 
 const impossibleArcs = (
-  { pinToPapIn, markerToPapIn, pinBufferIn }: DistanceNumbers,
+  { pinToPapIn, pinBufferIn, ...others }: DistanceNumbers | BufferNumbers,
   clash: ArcsClash,
   { name }: Ball,
 ): Refusal =>
   new Refusal([
     {
       code: 'arcs-clash',
-      params: { ball: name, pinToPapIn, markerToPapIn, pinBufferIn, clash: clashInDegrees(clash) },
+      params: {
+        ball: name,
+        pinToPapIn,
+        markerToPapIn: 'markerToPapIn' in others ? others.markerToPapIn : null,
+        pinBufferIn,
+        clash: clashInDegrees(clash),
+      },
     },
   ]);
 

@@ -266,6 +266,7 @@ describe('a used ball', () => {
     const refused = (given: string): string => (answer(interview, given) as { rule: string }).rule;
     expect(refused('70 mb x 4 1/2 x 30')).toContain('to the CG mark');
     expect(refused('70')).toContain('three numbers');
+    expect(refused('70 x 4 1/2 x 2 in')).toContain('give a VAL angle in place of the pin buffer');
     expect(isFault(answer(interview, '70 cg x 4 1/2 x 30'))).toBe(false);
   });
 });

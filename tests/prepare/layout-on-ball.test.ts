@@ -39,6 +39,21 @@ describe('layoutOnBall', () => {
     expect(below.valAngleDeg).toBeCloseTo(180 - got.valAngleDeg, 9);
   });
 
+  test.each([symmetric, asymmetric])(
+    'a pin buffer beside a drilling angle becomes the VAL angle: $name',
+    (on) => {
+      const [p, b] = [4.5, 2].map((inches) => inches / RADIUS_IN) as [number, number];
+      const valAngleDeg = deg(asin(sin(b) / sin(p)));
+      const above = layoutOnBall(readLayout('70 x 4 1/2 x 2 in'), on);
+      expect(above).toMatchObject({ drillingAngleDeg: 70, pinToPapIn: 4.5 });
+      expect(above.valAngleDeg).toBeCloseTo(valAngleDeg, 9);
+      const below = layoutOnBall(readLayout('70 x 4 1/2 x 2 in below'), on);
+      expect(below.valAngleDeg).toBeCloseTo(180 - valAngleDeg, 9);
+      const tooLong = refusalOf(() => layoutOnBall(readLayout('70 x 2 x 3 in'), on));
+      expect(tooLong.worded.message).toContain('got 2 x 3 in, where the pin buffer');
+    },
+  );
+
   test('arcs that do not go together are refused with a reason', () => {
     const { codes, worded } = refusalOf(() => layoutOnBall(readLayout('2 x 3 x 4'), asymmetric));
     expect(codes).toEqual(['arcs-clash']);

@@ -1,5 +1,5 @@
 import { InputError, quotedTyped } from '../../base/errors.js';
-import { BOTH_NOTATIONS, readLayout, type WrittenLayout } from '../../records/text/written-layout.js';
+import { ALL_NOTATIONS, readLayout, type WrittenLayout } from '../../records/text/written-layout.js';
 import { didYouMean } from '../terminal/did-you-mean.js';
 
 /** The error of a flag that must be there and is not. */
@@ -56,7 +56,7 @@ export function oneOf<const T extends string>(
  * @throws {InputError} `missing-flag`, or `layout-text` when it cannot be read
  */
 export function layoutFlag(text: string | undefined): WrittenLayout {
-  if (text === undefined) throw missingFlag('--layout', `Give it in quotes. ${BOTH_NOTATIONS}`);
+  if (text === undefined) throw missingFlag('--layout', `Give it in quotes. ${ALL_NOTATIONS}`);
   try {
     return readLayout(text);
   } catch (error) {

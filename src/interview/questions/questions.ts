@@ -12,7 +12,7 @@ import {
 import { MOST_WISHED } from '../../records/schemas/read-wish.js';
 import { wishUnit } from '../../records/schemas/wish-forms.js';
 import { capital } from '../../records/text/capital.js';
-import { BOTH_NOTATIONS } from '../../records/text/written-layout.js';
+import { ALL_NOTATIONS } from '../../records/text/written-layout.js';
 import { UNITS, type Units } from '../../report/text/display-units.js';
 import { AS_NUMBER } from './answers.js';
 import { isNewBall } from './ball-kinds.js';
@@ -51,7 +51,7 @@ const LAYOUT: QuestionEntry = {
   name: 'Layout',
   term: 'layout',
   text: 'Which layout?',
-  help: BOTH_NOTATIONS,
+  help: ALL_NOTATIONS,
   schema: layoutField,
   isNeeded: true,
 };

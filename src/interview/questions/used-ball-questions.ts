@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import { InputError } from '../../base/errors.js';
+import { InputError, quotedTyped } from '../../base/errors.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import { hasMassBias } from '../../records/schemas/core-families.js';
 import type { EarlierDrilling } from '../../records/schemas/earlier-drilling.js';
 import { usualGrip } from '../../records/schemas/grip.js';
 import { papSchema } from '../../records/schemas/pap.js';
-import { BOTH_NOTATIONS, readLayout } from '../../records/text/written-layout.js';
+import { BOTH_NOTATIONS, readLayout, type WrittenLayout } from '../../records/text/written-layout.js';
 import { type Answers, answered, isGuessed } from './answers.js';
 import { isNewBall } from './ball-kinds.js';
 import { answeredFamily } from './core-family.js';
@@ -14,18 +14,32 @@ import type { Clash, QuestionEntry } from './question.js';
 /** Taken when it is not known how a ball was laid out: the usual middle layout (common practice, no source). */
 const GUESSED_LAYOUT = '50 x 4 1/2 x 35';
 
-/** A layout in either notation, as text. */
-export const layoutField = z.string().superRefine((text, ctx) => {
-  try {
-    readLayout(text);
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    for (const { rule, field } of error.faults) {
-      const [, part] = field.split(': ');
-      ctx.addIssue({ code: 'custom', message: part ? `${rule} for ${part}` : rule });
+/** A layout as text, which `read` must be able to read. */
+const layoutRead = (read: (text: string) => unknown) =>
+  z.string().superRefine((text, ctx) => {
+    try {
+      read(text);
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      for (const { rule, field } of error.faults) {
+        const [, part] = field.split(': ');
+        ctx.addIssue({ code: 'custom', message: part ? `${rule} for ${part}` : rule });
+      }
     }
-  }
-});
+  });
+
+export const layoutField = layoutRead(readLayout);
+
+/** @throws {InputError} `layout-text` for a drilling angle with a pin buffer, too, which no record of an earlier drilling holds */
+function readOldLayout(text: string): Exclude<WrittenLayout, { readonly notation: 'angle-and-buffer' }> {
+  const written = readLayout(text);
+  if (written.notation !== 'angle-and-buffer') return written;
+  throw new InputError('layout-text', {
+    field: 'layout',
+    rule: 'must be three angles or three distances here: give a VAL angle in place of the pin buffer, or leave out the drilling angle',
+    got: quotedTyped(text),
+  });
+}
 
 const pap = papSchema.shape;
 const isUsed = (answers: Answers): boolean => isNewBall(answers) && answers.drilledBefore === true;
@@ -57,7 +71,7 @@ export const usedBallQuestions: readonly QuestionEntry[] = [
     when: isUsed,
     text: 'How was it laid out then?',
     help: `${BOTH_NOTATIONS} By tape from pin, mark and old PAP; Press ? if you don’t know.`,
-    schema: layoutField,
+    schema: layoutRead(readOldLayout),
     none: GUESSED_LAYOUT,
     check: markClash,
     tell: ({ oldLayout }) =>
@@ -142,7 +156,7 @@ export const usedBallQuestions: readonly QuestionEntry[] = [
 /** A drilling angle goes to the mass-bias mark of a ball that has one, else to the CG mark. */
 function markClash(answers: Answers): Clash | null {
   if (answers.oldLayout === undefined) return null;
-  const written = readLayout(answers.oldLayout);
+  const written = readOldLayout(answers.oldLayout);
   const family = answeredFamily(answers);
   const wanted = family && hasMassBias(family) ? 'mass-bias' : 'cg';
   if (written.notation === 'distances' || written.mark === null || written.mark === wanted) return null;
@@ -165,7 +179,7 @@ const GUESSABLE = [
 /** The earlier drilling that answers amount to; what is not known is that of the bowler, or usual. */
 export function earlierDrilling(answers: Answers, { hand, pap: own }: Bowler): EarlierDrilling | null {
   if (!isUsed(answers)) return null;
-  const written = readLayout(answers.oldLayout ?? GUESSED_LAYOUT);
+  const written = readOldLayout(answers.oldLayout ?? GUESSED_LAYOUT);
   const text = Object.values(written.numbers).join(' x ');
   return {
     ...(written.notation === 'angles'

@@ -13,7 +13,8 @@ export interface LayoutRefusals {
   'arcs-clash': {
     readonly ball: string;
     readonly pinToPapIn: number;
-    readonly markerToPapIn: number;
+    /** Null where a drilling angle was given in its place. */
+    readonly markerToPapIn: number | null;
     readonly pinBufferIn: number;
     readonly clash: ClashInDegrees;
   };

@@ -18,6 +18,9 @@ const LIMITS = {
   valAngleDeg: [0, 180, 'VAL angle', 'degrees'],
 } as const;
 
+const DEGREES = / ?(°|deg|degrees?)$/i;
+const INCHES = / ?(in|inch|inches|")$/i;
+
 /** Inches to the nearest sixteenth, as on a tape: `4 1/2`, `3 3/8`, `0`. */
 export const formatSixteenths = (inches: number): string => formatFraction(inches, 16);
 
@@ -61,7 +64,7 @@ export function parseLayout(text: string): LayoutNumbers {
       got: quotedTyped(text),
       hint: 'Write it like "70 x 4 1/2 x 30".',
     });
-  const parts = written.map((part) => part.replace(/ ?(°|deg|degrees?|in|inch|inches|")$/i, ''));
+  const parts = written.map((part, i) => part.replace(i === 1 ? INCHES : DEGREES, ''));
   const keys = ['drillingAngleDeg', 'pinToPapIn', 'valAngleDeg'] as const;
   const values = parts.map(parseFraction);
   const faults: Fault[] = [];

@@ -10,6 +10,7 @@ import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { gridLines } from '../text/table.js';
 import { wrap } from '../text/wrap.js';
+import { bufferDoubts } from '../wording/layout-headline.js';
 import { sayAll } from '../wording/say.js';
 import { cautionSection } from './caution-section.js';
 
@@ -20,6 +21,7 @@ export function compareReport(given: CompareAnswer, page: Page, isFull = false):
     [
       ...wrap(compareTitle(answer, page.units), page.width).map(page.paint.heading),
       ...paragraph(sayAll(answer.verdict, page.units).join(' '), page, page.paint.strong),
+      ...comparedDoubts(answer, page.units).flatMap((text) => paragraph(text, page, page.paint.caution)),
     ],
     [
       ...gridLines(compareGrid(answer, page.units), page),
@@ -47,6 +49,11 @@ export function compareTitle({ inputs, varies, rows }: CompareAnswer, units: Uni
   }[varies];
   return `${VARIED[varies]} compared for ${bowler.name}: ${same.join(', ')}, on ${lane.name}`;
 }
+
+/** Of each layout, whether a pin buffer may have been meant. */
+export const comparedDoubts = ({ rows }: CompareAnswer, units: Units): string[] => [
+  ...new Set(rows.flatMap((row) => bufferDoubts(row, units).map((doubt) => `${row.text}: ${doubt}`))),
+];
 
 /** Everything behind the table. */
 const sections = (answer: CompareAnswer, page: Page): readonly (readonly string[])[] => {

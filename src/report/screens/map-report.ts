@@ -7,7 +7,14 @@ import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { gridLines } from '../text/table.js';
-import { mapFixed, mapOnLane, mapScaleNote, mapVerdict, OVER_WORDS } from '../wording/map-words.js';
+import {
+  mapDoubts,
+  mapFixed,
+  mapOnLane,
+  mapScaleNote,
+  mapVerdict,
+  OVER_WORDS,
+} from '../wording/map-words.js';
 import { sayAll } from '../wording/say.js';
 import { partedCautions } from '../wording/statements/parted-cautions.js';
 import { cautionSection } from './caution-section.js';
@@ -29,7 +36,9 @@ export function mapReport(given: MapAnswer, page: Page, full = false): string {
       ...paragraph(mapVerdict(answer, page), page),
       ...paragraph(mapOnLane(answer, page), page),
       ...learnedLines({ learned: answer.onLane?.learned }, page),
-      ...sayAll(own, page.units).flatMap((text) => paragraph(text, page, page.paint.caution)),
+      ...[...mapDoubts(answer, page.units), ...sayAll(own, page.units)].flatMap((text) =>
+        paragraph(text, page, page.paint.caution),
+      ),
     ],
     [
       ...glanceDrawing(answer, page, isShort),

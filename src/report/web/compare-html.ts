@@ -2,7 +2,7 @@ import type { CompareAnswer } from '../../records/answers/compare-answer.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import type { Compared } from '../picture/compared.js';
 import { SERIES } from '../scene/scene.js';
-import { comparedFindings, compareTitle } from '../screens/compare-report.js';
+import { comparedDoubts, comparedFindings, compareTitle } from '../screens/compare-report.js';
 import { compareGrid, compareNote } from '../tables/compare-table.js';
 import { comparedDrilledGrid } from '../tables/compared-drilled-table.js';
 import type { Page } from '../text/page.js';
@@ -40,7 +40,11 @@ export function compareHtml(
   return pageHtml({
     over: compareTitle(answer, units),
     title: verdict,
-    opening: [more.join(' '), ...learnedTexts(answer.learned, targets, units)],
+    opening: [
+      more.join(' '),
+      ...comparedDoubts(answer, units),
+      ...learnedTexts(answer.learned, targets, units),
+    ],
     invented: inventedText(invented),
     below: `${gridHtml(compareGrid(answer, units))}\n${noteHtml(compareNote(answer))}\n${moversFigure(
       'movers',

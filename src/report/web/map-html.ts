@@ -7,6 +7,7 @@ import { sentences } from '../text/sentences.js';
 import { learnedTexts } from '../wording/learned-line.js';
 import {
   MAP_ORDER,
+  mapDoubts,
   mapFixed,
   mapOnLane,
   mapScaleNote,
@@ -52,7 +53,7 @@ export function mapHtml(
       ...learnedTexts(answer.onLane?.learned, [], page.units),
     ],
     invented: inventedText(invented),
-    facts: [{ label: 'Look at', texts: sayAll(own, units) }],
+    facts: [{ label: 'Look at', texts: [...mapDoubts(answer, units), ...sayAll(own, units)] }],
     below: `<h2>How far the numbers move</h2>\n${figureHtml(
       'glance',
       smallPictures(MAP_ORDER.map((key) => numberPicture(answer, key, units))),

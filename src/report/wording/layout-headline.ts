@@ -1,4 +1,5 @@
 import type { LayoutAnswer } from '../../records/answers/answer.js';
+import { formatSixteenths } from '../../records/text/layout-text.js';
 import { type Units, withUnit } from '../text/display-units.js';
 import { angle, decimals } from '../text/figures.js';
 import type { Page } from '../text/page.js';
@@ -17,12 +18,23 @@ export const layoutWords = (layout: LayoutAnswer, page: Page): string =>
 
 /** That a pin buffer may stand where a VAL angle was read: one is at most the pin-to-PAP, and angles that small are seldom drilled. */
 export const bufferDoubts = (
-  { valAngleDeg, pinToPapIn, pinBufferIn }: LayoutAnswer,
+  { drillingAngleDeg, valAngleDeg, pinToPapIn, pinBufferIn }: Omit<LayoutAnswer, 'text'>,
   { tape }: Pick<Units, 'tape'>,
 ): string[] =>
   valAngleDeg > 0 && valAngleDeg <= pinToPapIn
     ? [
         `The VAL angle is only ${decimals(valAngleDeg, 0)}°, which puts the pin ${withUnit(pinBufferIn, tape)} from the VAL. ` +
-          'If the last number was meant as a pin buffer, give three distances, such as 4 1/2 x 3 3/8 x 2.',
+          `If the last number was meant as a pin buffer, write its unit: ${inBuffer({ drillingAngleDeg, pinToPapIn, valAngleDeg })}.`,
       ]
     : [];
+
+/** Where a ball has no drilling angle any is accepted, and where all are mapped none was given. */
+const ANY_ANGLE_DEG = 50;
+
+/** As it would be written with its last number as a pin buffer. */
+const inBuffer = ({
+  drillingAngleDeg,
+  pinToPapIn,
+  valAngleDeg,
+}: Pick<LayoutAnswer, 'drillingAngleDeg' | 'pinToPapIn' | 'valAngleDeg'>): string =>
+  `${decimals(drillingAngleDeg ?? ANY_ANGLE_DEG, 0)} x ${formatSixteenths(pinToPapIn)} x ${formatSixteenths(valAngleDeg)} in`;

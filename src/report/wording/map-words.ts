@@ -5,6 +5,7 @@ import { LANE_IDS, REACTION_NUMBERS } from '../../records/schemas/reaction-numbe
 import { type Units, withUnit } from '../text/display-units.js';
 import { angle } from '../text/figures.js';
 import type { Page } from '../text/page.js';
+import { bufferDoubts } from './layout-headline.js';
 import { scatterText, sizeText } from './statements/size-text.js';
 
 /** What each number of a map is called, and how it is shown. */
@@ -64,6 +65,14 @@ export function mapFixed({ over, rows }: MapAnswer, page: Page): string {
     .map(([, text]) => text)
     .join(', ');
 }
+
+/** Whether a pin buffer may have been meant by the VAL angle that stays; over pin buffers none does. */
+export const mapDoubts = ({ over, rows }: MapAnswer, units: Units): string[] =>
+  over === 'buffer'
+    ? []
+    : (rows
+        .map(({ layout }) => bufferDoubts({ ...layout, drillingAngleDeg: null }, units))
+        .find((doubts) => doubts.length > 0) ?? []);
 
 /** Whether the number of the layout matters: on the lane where one was named, else by the drilled numbers alone. */
 export function mapVerdict(answer: MapAnswer, { units }: Page): string {

@@ -17,6 +17,18 @@ const distances = (pinToPapIn: number, markerToPapIn: number, pinBufferIn: numbe
   numbers: { pinToPapIn, markerToPapIn, pinBufferIn },
   pinSide,
 });
+const buffer = (
+  drillingAngleDeg: number,
+  pinToPapIn: number,
+  pinBufferIn: number,
+  mark: string | null = null,
+  pinSide = 'above',
+) => ({
+  notation: 'angle-and-buffer',
+  numbers: { drillingAngleDeg, pinToPapIn, pinBufferIn },
+  mark,
+  pinSide,
+});
 
 describe('readLayout', () => {
   // biome-ignore format: one layout a line
@@ -42,12 +54,21 @@ describe('readLayout', () => {
     ['127 mm x 76.2 mm x 50.8 mm', distances(5, 3, 2)],
     ['12.7 cm x 7.62 cm x 5.08 cm below', distances(5, 3, 2, 'below')],
     ['4 1/2 x 3 3/8 x 2, pin below', distances(4.5, 3.375, 2, 'below')],
+    ['4 1/2 x 3 3/8 x 2 in buffer', distances(4.5, 3.375, 2)],
+    ['60 x 4.5 x 3 in buffer', buffer(60, 4.5, 3)],
+    ['60 x 4.5 x buffer 3', buffer(60, 4.5, 3)],
+    ['60 x 4 1/2 x 3"', buffer(60, 4.5, 3)],
+    ['60° x 4 1/2 in x 76,2 mm', buffer(60, 4.5, 3)],
+    ['5° x 4 x 2 pin buffer', buffer(5, 4, 2)],
+    ['60 mb x 4 1/2 x 2 in', buffer(60, 4.5, 2, 'mass-bias')],
+    ['60 x 4 1/2 x 2 in below', buffer(60, 4.5, 2, null, 'below')],
   ])('%s', (text, want) => {
     const read = readLayout(text);
     expect(read.notation).toBe(want.notation);
     for (const [key, value] of Object.entries(want.numbers))
       expect(read.numbers[key as never]).toBeCloseTo(value, 12);
-    expect(read).toMatchObject('mark' in want ? { mark: want.mark } : { pinSide: want.pinSide });
+    const { numbers: _, ...rest } = want;
+    expect(read).toMatchObject(rest);
   });
 
   test.each(['70', '70 x 4', '70 x 4 1/2 x 30 x 2', '', '70/4/1/2/30'])(
@@ -58,6 +79,15 @@ describe('readLayout', () => {
       expect(fault?.hint).toMatch(/70 x 4 1\/2 x 30.*4 1\/2 x 3 3\/8 x 2/);
     },
   );
+
+  test.each([
+    ['70 x 4 1/2 x 8 in', 'layout: pin buffer'],
+    ['200 x 4 1/2 x 2 in', 'layout: drilling angle'],
+    ['4 1/2 in x 3 x 30°', 'layout: drilling angle'],
+    ['70 x 4.5° x 30', 'layout: pin-to-PAP'],
+  ])('%j: a length is never taken for an angle, nor an angle for a length', (text, field) => {
+    expect(inputErrorOf(() => readLayout(text)).faults).toMatchObject([{ field }]);
+  });
 
   test('numbers out of range are told by what they are', () => {
     expect(inputErrorOf(() => readLayout('70 x 45 x 30')).faults).toMatchObject([

@@ -24,6 +24,14 @@ describe('compareReport', () => {
     );
   });
 
+  test('of each layout whose VAL angle may have been meant as a pin buffer that is asked, below the verdict', () => {
+    const [first, second, ...others] = answer.rows;
+    const small = { ...second, text: '50 x 4 x 3', pinToPapIn: 4, valAngleDeg: 3, pinBufferIn: 0.2 };
+    const text = oneLine(compareReport({ ...answer, rows: [first, small, ...others] as never }, pageOf(80)));
+    expect(text).toContain('50 x 4 x 3: The VAL angle is only 3°, which puts the pin 3/16 in from the VAL.');
+    expect(oneLine(compareReport(answer, pageOf(80)))).not.toContain('meant as a pin buffer');
+  });
+
   test('a row each, with its differences by physics and by practice and the share of tries ahead', () => {
     const text = oneLine(compareReport(answer, pageOf(120)));
     expect(text).toContain('3 30 x 5 1/4 x 60 +1.5! +0.036! -2.4! +0.3! -0.3! 71 0.4 yes');

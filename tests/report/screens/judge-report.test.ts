@@ -22,7 +22,7 @@ describe('judgeReport', () => {
       oneLine(judgeReport({ ...answer, layout: { ...layout, valAngleDeg, pinToPapIn: 4.5 } }, pageOf(80)));
     for (const angle of [1, 3, 4.5])
       expect(at(angle)).toMatch(
-        /VERDICT .* FIRST The VAL angle is only \d°.* meant as a pin buffer, give three distances/,
+        /VERDICT .* FIRST The VAL angle is only \d°.* meant as a pin buffer, write its unit: \d+ x 4 1\/2 x [\d /]+ in\./,
       );
     for (const angle of [0, 5, 20, 90]) expect(at(angle)).not.toContain('meant as a pin buffer');
   });

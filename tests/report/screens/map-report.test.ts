@@ -33,6 +33,16 @@ describe('mapReport', () => {
     expect(metric).toContain('but less than 0.03 m of hook start');
   });
 
+  test('a VAL angle that may have been meant as a pin buffer is questioned, but not where pin buffers are mapped', () => {
+    const small = rows.map((row) => ({ ...row, layout: { ...row.layout, pinToPapIn: 4.5, valAngleDeg: 3 } }));
+    const at = (over: typeof answer.over) =>
+      oneLine(mapReport({ ...answer, over, rows: small as never }, pageOf(80)));
+    expect(at('drilling-angle')).toContain('meant as a pin buffer, write its unit: 50 x 4 1/2 x 3 in.');
+    expect(at('pin-to-pap')).toContain('meant as a pin buffer, write its unit');
+    expect(at('buffer')).not.toContain('meant as a pin buffer');
+    expect(oneLine(mapReport(answer, pageOf(80)))).not.toContain('meant as a pin buffer');
+  });
+
   test('the glance fits a screen of 24 lines at 80 columns', () => {
     const lines = mapReport(answer, pageOf(80)).split('\n');
     expect(lines.findIndex((line) => line.includes('this ball over the layouts'))).toBeLessThan(24);

@@ -12,7 +12,7 @@ export const LAYOUT_WORDS: RefusalWords<LayoutRefusals> = {
   'arcs-clash': ({ ball, pinToPapIn, markerToPapIn, pinBufferIn, clash }) => ({
     field: 'layout',
     rule: `must be arcs that go together on ${ball}`,
-    got: `${pinToPapIn} x ${markerToPapIn} x ${pinBufferIn} in, where ${formatClash(clash)}`,
+    got: `${[pinToPapIn, ...(markerToPapIn === null ? [] : [markerToPapIn]), pinBufferIn].join(' x ')} in, where ${formatClash(clash)}`,
     hint: 'Measure again, or give angles; angles below 7° need their signs: 5° x 4 1/2 x 5°.',
   }),
   'earlier-arcs-clash': ({ field, layout, clash }) => ({

@@ -52,6 +52,7 @@ export const SAMPLES: { readonly [Code in keyof Refusals]: readonly Refusals[Cod
   ),
   'arcs-clash': [
     { ...ARCS, clash: { why: 'pin-on-pap' } },
+    { ...ARCS, markerToPapIn: null, clash: { why: 'buffer-too-long', pinBufferDeg: 70, pinToPapDeg: 40 } },
     { ...ARCS, clash: { why: 'buffer-too-long', pinBufferDeg: 70, pinToPapDeg: 40 } },
     { ...ARCS, clash: { why: 'marker-out-of-reach', pinToMarkerDeg: 90, markerToPapDeg: 30 } },
   ],

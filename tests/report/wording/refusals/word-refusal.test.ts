@@ -96,13 +96,13 @@ test.each<{ code: keyof Refusals; sample?: number; trade: string; metric: string
   { code: 'arcs-clash', trade: 'got 2 x 3 x 4 in, where', metric: 'got 2 x 3 x 4 in, where' },
   {
     code: 'arcs-clash',
-    sample: 1,
+    sample: 2,
     trade: 'the pin buffer (70.0°) exceeds pin-to-PAP (40.0°)',
     metric: 'the pin buffer (70.0°) exceeds pin-to-PAP (40.0°)',
   },
   {
     code: 'arcs-clash',
-    sample: 2,
+    sample: 3,
     trade: 'no marker 90.0° from the pin lies 30.0° from the PAP',
     metric: 'no marker 90.0° from the pin lies 30.0° from the PAP',
   },
