@@ -167,6 +167,10 @@ describe('log: what looks odd is refused where there is no one to ask, and nothi
       says: 'Was it in metres? Then it is 41.0 ft.',
     },
     {
+      args: ['first', '20', '14', '8', '17', '--target', '21', ...lane],
+      says: 'Board 14 at the arrows is 7 boards from the target, 21. If the target has changed, --target',
+    },
+    {
       args: ['first', '20', '14', '8', '17', ...NIGHT, '--lane', 'hous-easy'],
       says: 'Did you mean house-easy?',
     },

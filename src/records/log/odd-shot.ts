@@ -7,6 +7,9 @@ import { oddPath } from './odd-path.js';
 import { shotFromOtherSide } from './other-side.js';
 import { readingError } from './readings.js';
 
+/** Farther from the target than this no shot misses at the arrows, boards: six times the usual scatter (a choice of this project). */
+const MOST_OFF_TARGET = 6;
+
 /** What looks odd about a shot. */
 export interface OddShot {
   readonly oddities: readonly Oddity[];
@@ -29,7 +32,19 @@ export function oddShot(
   const arrows = readingError('arrowsBoard', shot, head);
   const path = oddPath(shot, errors, arrows);
   return {
-    oddities: [...path, ...oddNumbers(shot, release)],
+    oddities: [...(path.length > 0 ? path : oddAim(shot, head)), ...oddNumbers(shot, release)],
     fitsFromOtherSide: path.length > 0 && oddPath(shotFromOtherSide(shot), errors, arrows).length === 0,
   };
+}
+
+/** A shot far from its target: the target may be that of an earlier line. */
+function oddAim(
+  { arrowsBoard }: LoggedShot,
+  { targetBoard }: Pick<NightHead, 'targetBoard'>,
+): readonly Oddity[] {
+  return arrowsBoard === undefined ||
+    targetBoard === undefined ||
+    Math.abs(arrowsBoard - targetBoard) <= MOST_OFF_TARGET
+    ? []
+    : [{ code: 'off-target', params: { arrowsBoard, targetBoard } }];
 }

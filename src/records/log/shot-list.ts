@@ -29,6 +29,16 @@ const ERRORS = 'readingErrors';
 const LAYOUT = 'layout';
 const HEADS = [LAYOUT, ...OF_NIGHT, ...OF_SHOT, ERRORS] as const;
 
+/** The words of a line and its flags, which a list may have as heads too. */
+const WORDS_OF_LINE: ReadonlyMap<string, string> = new Map([
+  ['night', 'on'],
+  ['target', 'targetBoard'],
+  ['laydown', 'laydownBoard'],
+  ['arrows', 'arrowsBoard'],
+  ['breakpoint', 'breakpointBoard'],
+  ['pins', 'pinsBoard'],
+]);
+
 /** A row of a list: a shot and its night; what the row leaves out of it is not known. */
 export interface ListedShot {
   /** The row as a spreadsheet counts it. */
@@ -56,6 +66,7 @@ export function readShotList(text: string, id: string, source: string): readonly
     mostRows: MOST_LISTED_SHOTS,
     known: HEADS,
     needed: ['lane'],
+    knownHead: (head) => WORDS_OF_LINE.get(head.toLowerCase()) ?? head,
     example: 'flarewise log ID --csv shows the columns.',
   });
   const faults: Fault[] = [];

@@ -23,6 +23,7 @@ const oddities = {
   'breakpoint-past-line': { breakpointBoard: n, straightBoard: n, straightFt: n },
   'turns-too-much': { place: z.enum(['breakpoint', 'at-50']), angleDeg: n, mostDeg: n },
   'gutter-from-inside': { breakpointBoard: n },
+  'off-target': { arrowsBoard: n, targetBoard: n },
   /** `asMetresFt`: what it would be if it was in metres. */
   'breakpoint-near': { breakpointFt: n, asMetresFt: n },
   /** `meantMph`: what it would be in the other unit, where that fits; `releaseMph`: the bowler's, where known. */

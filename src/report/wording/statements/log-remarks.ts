@@ -19,6 +19,8 @@ export const LOG_REMARKS: Wording<LogRemarks> = {
     `From ${place === 'at-50' ? `its board at ${withUnit(50, laneMark)}` : 'its breakpoint'} to the pins it would come in at ${withUnit(angleDeg, angle)}; ${givenWithUnit(mostDeg, angle)} is more than any ball does.`,
   'gutter-from-inside': ({ breakpointBoard }) =>
     `A ball that falls into the gutter does not turn back on board ${board(breakpointBoard)}.`,
+  'off-target': ({ arrowsBoard, targetBoard }) =>
+    `Board ${board(arrowsBoard)} at the arrows is ${board(Math.abs(arrowsBoard - targetBoard))} boards from the target, ${board(targetBoard)}. If the target has changed, --target gives the new one.`,
   'breakpoint-near': ({ breakpointFt, asMetresFt }, { lane }) =>
     `A breakpoint at ${givenWithUnit(breakpointFt, lane)} is very early in the oil.${asMetresFt > 60 ? '' : ` Was it in metres? Then it is ${withUnit(asMetresFt, lane)}.`}`,
   'display-too-fast': ({ displaySpeedMph, releaseMph, meantMph }, units) =>
