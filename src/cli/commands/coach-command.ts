@@ -41,8 +41,11 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
     workers,
     unitSystem,
   });
+  const balls = given.balls.map(({ record }) => record);
   const pairs = given.bowlers
-    .flatMap((bowler) => given.lanes.map((lane) => ({ bowler, lane, balls: given.balls, want: given.want })))
+    .flatMap(({ record: bowler }) =>
+      given.lanes.map(({ record: lane }) => ({ bowler, lane, balls, want: given.want })),
+    )
     .filter((_, i) => i % given.part.of === given.part.number - 1);
   const units: CoachUnit[] = [];
   for (const pair of pairs) units.push(await withLearned(pair, options, given, terminal));

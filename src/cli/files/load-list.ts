@@ -13,24 +13,32 @@ import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { loadBall, loadBowler, loadLane } from './load-record.js';
 
+/** A record, and what it is called on a command line; null for a row of a coach's list, which has no word of its own. */
+export interface Listed<T> {
+  readonly record: T;
+  readonly word: string | null;
+}
+
 /** Bowlers named by `--bowlers`: a folder of records, a coach's list, or files and ids with commas between. */
-export const loadBowlers = (given: string | undefined, terminal: Terminal): readonly Bowler[] =>
+export const loadBowlers = (given: string | undefined, terminal: Terminal): readonly Listed<Bowler>[] =>
   given !== undefined && isRowsOfBowlers(given)
     ? withOwnNames(
         '--bowlers',
-        readBowlerList(readListText(given, LIST_FILE, printGuessedEncoding(terminal)), given),
+        readBowlerList(readListText(given, LIST_FILE, printGuessedEncoding(terminal)), given).map(
+          (record) => ({ record, word: null }),
+        ),
       )
     : loadList('--bowlers', given, loadBowler, terminal);
 
 /** Whether `--bowlers` names a coach's list, with a bowler a row. */
-export const isRowsOfBowlers = (given: string): boolean => /\.(csv|tsv|txt)$/i.test(given);
+const isRowsOfBowlers = (given: string): boolean => /\.(csv|tsv|txt)$/i.test(given);
 
 /** Balls named by `--balls`: a folder of records, or files and ids with commas between. */
-export const loadBalls = (given: string | undefined, terminal: Terminal): readonly Ball[] =>
+export const loadBalls = (given: string | undefined, terminal: Terminal): readonly Listed<Ball>[] =>
   loadList('--balls', given, loadBall, terminal);
 
 /** Lanes named by `--lanes`: a folder of records, or files and ids with commas between. */
-export const loadLanes = (given: string | undefined, terminal: Terminal): readonly Lane[] =>
+export const loadLanes = (given: string | undefined, terminal: Terminal): readonly Listed<Lane>[] =>
   loadList('--lanes', given, loadLane, terminal);
 
 function loadList<T extends { readonly name: string }>(
@@ -38,7 +46,7 @@ function loadList<T extends { readonly name: string }>(
   given: string | undefined,
   load: (given: string | undefined, terminal: Terminal, flag: string) => T,
   terminal: Terminal,
-): readonly T[] {
+): readonly Listed<T>[] {
   if (given === undefined)
     throw missingFlag(flag, 'Give a folder of records, or files and ids with commas between: kim,lee.');
   const names = wordsOf(given);
@@ -53,12 +61,12 @@ function loadList<T extends { readonly name: string }>(
   ) as Record<string, T>;
   return withOwnNames(
     flag,
-    names.map((_, i) => read[String(i)]),
+    names.map((word, i) => ({ record: read[String(i)], word })),
   );
 }
 
 /** What each record of a folder or of a list with commas is called on a command line, in its order. */
-export const wordsOf = (given: string): readonly string[] =>
+const wordsOf = (given: string): readonly string[] =>
   isFolder(given)
     ? namesIn(given)
         .filter((file) => file.endsWith('.json'))
@@ -68,18 +76,18 @@ export const wordsOf = (given: string): readonly string[] =>
 
 function withOwnNames<T extends { readonly name: string }>(
   flag: string,
-  records: readonly T[],
-): readonly T[] {
+  listed: readonly Listed<T>[],
+): readonly Listed<T>[] {
   const seen = new Set<string>();
-  const twice = records.find(({ name }) => seen.has(name) || !seen.add(name));
+  const twice = listed.find(({ record: { name } }) => seen.has(name) || !seen.add(name));
   if (twice)
     throw new InputError('same-name', {
       field: flag,
       rule: 'must have a name of its own for each record',
-      got: `two called ${JSON.stringify(twice.name)}`,
+      got: `two called ${JSON.stringify(twice.record.name)}`,
       hint: 'The answer tells them apart by name.',
     });
-  return records;
+  return listed;
 }
 
 const isFolder = (path: string): boolean => existsSync(path) && statSync(path).isDirectory();

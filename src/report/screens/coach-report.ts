@@ -8,6 +8,7 @@ import {
   coachNotes,
   gainCells,
   gainHeads,
+  outOfReachTexts,
   papTexts,
   seenText,
 } from '../tables/coach-table.js';
@@ -36,7 +37,9 @@ export function coachReport(given: readonly CoachLine[], page: Page, isFull = fa
             ),
             ...wrap(seenText(students), page.width).map(page.paint.strong),
             ...studentsTable(students, onlyOne(lines, 'ball') !== null, page),
-            ...papTexts(students).flatMap((text) => paragraph(text, page, page.paint.caution)),
+            ...[...outOfReachTexts(students, page.units), ...papTexts(students)].flatMap((text) =>
+              paragraph(text, page, page.paint.caution),
+            ),
             ...coachNotes(students).flatMap((note) => paragraph(note, page, page.paint.quiet)),
             ...learnedOfTexts(
               students.map(({ pair }) => pair),

@@ -2,12 +2,13 @@ import { grouped } from '../../base/grouped.js';
 import type { CoachBag, CoachLine, CoachPair } from '../../records/answers/coach-answer.js';
 import type { UncertainBallKey } from '../../records/schemas/ball-uncertainty.js';
 import { GUESSED_PAP_IN, papUncertaintyIn } from '../../records/schemas/bowler.js';
-import { LANE_IDS } from '../../records/schemas/reaction-numbers.js';
+import { LANE_IDS, REACTION_NUMBERS } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import type { ReleaseKey } from '../../records/shared/release-guesses.js';
 import { BALL_NUMBERS } from '../text/ball-numbers.js';
-import type { Units } from '../text/display-units.js';
+import { type Units, withUnit } from '../text/display-units.js';
 import { percent, points } from '../text/figures.js';
+import { listed } from '../text/listed.js';
 import type { Column, Grid } from '../text/table.js';
 import { changeCells, reactionCells, reactionHeads } from './reaction-rows.js';
 
@@ -79,6 +80,23 @@ export function papTexts(students: readonly CoachedStudent[]): string[] {
   if (names.length === 0) return [];
   return [`Measure the PAP before drilling, it is only a guess: ${names.join(', ')}.`];
 }
+
+/** Whose numbers asked for no layout comes near, with the nearest; once for all of them. */
+export function outOfReachTexts(students: readonly CoachedStudent[], units: Units): string[] {
+  const far = students.flatMap(({ name, pair }) => {
+    const nearest = nearestTexts(pair, units);
+    return nearest.length > 0 ? [`${name} (${listed(nearest)})`] : [];
+  });
+  return far.length > 0 ? [`Out of reach; the nearest that a layout comes: ${far.join(', ')}.`] : [];
+}
+
+/** The nearest to each number asked for that no layout comes near. */
+const nearestTexts = ({ targets }: CoachPair, units: Units): string[] =>
+  targets.flatMap(({ reading, value, asked = value }) => {
+    const { name, compared } = REACTION_NUMBERS[reading];
+    const unit = units[compared.quantity];
+    return unit.show(asked) === unit.show(value) ? [] : [`${name} ${withUnit(value, unit)}`];
+  });
 
 /** How the table is read, and whose release is not known exactly. */
 export const coachNotes = (students: readonly CoachedStudent[]): readonly string[] => {

@@ -12,6 +12,7 @@ import {
   coachNotes,
   gainCells,
   gainHeads,
+  outOfReachTexts,
   papTexts,
   seenText,
 } from '../tables/coach-table.js';
@@ -46,6 +47,7 @@ export function coachHtml(
     title: students.length > 0 ? coachTitle(lines) : 'No layout for any student',
     opening: [
       ...(students[0] ? [`${capital(coachAskedText(students[0], units))}.`, seenText(students)] : []),
+      ...outOfReachTexts(students, units),
       ...papTexts(students),
       ...learnedOfTexts(
         students.map(({ pair }) => pair),

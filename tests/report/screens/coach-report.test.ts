@@ -184,3 +184,29 @@ test('a coach’s table says what was asked for, a number too, and for how many 
     /; asked for: total hook\s22\.0 boards\n1 of 1 students would see/,
   );
 });
+
+test('a number that no layout comes near is said with the nearest, of whom it holds, on screen and page', () => {
+  const asked = (bowler: string, value: number) =>
+    coachPairOf(
+      'Red',
+      {},
+      {
+        bowler,
+        targets: [
+          {
+            wish: 'totalHook',
+            step: null,
+            asked: 22,
+            reading: 'totalHookBoards',
+            value,
+            attainable: { low: 10, high: value },
+          },
+        ],
+      },
+    );
+  const far = [asked('Kim', 15), asked('Ben', 22)];
+  const said = 'Out of reach; the nearest that a layout comes: Kim (total hook 15.0 boards).';
+  expect(coachReport(far, pageOf(80)).replace(/\s+/g, ' ')).toContain(said);
+  expect(coachHtml(far, pageOf(80))).toContain(said);
+  expect(coachReport([asked('Ben', 22)], pageOf(80))).not.toContain('Out of reach');
+});
