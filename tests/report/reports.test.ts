@@ -113,6 +113,18 @@ describe('recommendation report', () => {
     },
   );
 
+  test('holes that meet old ones are told before how sure the answer is', () => {
+    const [best, ...others] = recommendAnswer.layouts;
+    const webs = [{ widthIn: 0.1, hole: 'ring' as const, oldHole: 'middle' as const }];
+    const findings = [{ code: 'thin-webs' as const, params: { leastIn: 0.25, webs } }];
+    const redrilled = { ...best, legality: { ...best.legality, findings } };
+    const text = oneLine(
+      recommendationReport({ ...recommendAnswer, layouts: [redrilled, ...others] }, pageOf(80)),
+    );
+    expect(text).toContain('New holes meet old ones, whose plugs may chip or crack: see --show marks.');
+    expect(text.indexOf('meet old ones')).toBeLessThan(text.indexOf('HOW SURE'));
+  });
+
   test('a guessed PAP is told before how sure the answer is', () => {
     const bowler = { ...recommendAnswer.inputs.bowler, uncertainty: { papOverIn: 0.4, papUpIn: 0.45 } };
     const guessed = { ...recommendAnswer, inputs: { ...recommendAnswer.inputs, bowler } };

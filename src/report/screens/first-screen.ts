@@ -22,6 +22,7 @@ import { regressionNote } from '../wording/regression-text.js';
 import { say } from '../wording/say.js';
 import { sizeText } from '../wording/statements/size-text.js';
 import { surerShortly } from '../wording/surer-text.js';
+import { oldHolesTexts } from '../wording/workshop.js';
 import { commandsOf, type NextStep } from './next-steps.js';
 
 /** How to see what is behind it. */
@@ -66,7 +67,11 @@ function blocks(answer: RecommendAnswer, page: Page): Labelled[] {
   const { units, paint } = page;
   const [best, ...others] = answer.layouts;
   const [words, ...moreWords] = sentences(layoutWords(best, page));
-  const vital = [...vitalTexts(answer, '--show line', units), ...gutterWarning(answer)];
+  const vital = [
+    ...vitalTexts(answer, '--show line', units),
+    ...gutterWarning(answer),
+    ...oldHolesTexts(best.legality, '--show marks'),
+  ];
   const fit = answer.inputs.bowler.grip
     ? []
     : ['Span, pitches and hole sizes are assumed: the shop fits them.'];

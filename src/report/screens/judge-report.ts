@@ -27,7 +27,7 @@ import { noLineText } from '../wording/no-line-text.js';
 import { regressionText } from '../wording/regression-text.js';
 import { say, sayAll } from '../wording/say.js';
 import { scatterText, sizeText } from '../wording/statements/size-text.js';
-import { afterDrilling, marksTable } from '../wording/workshop.js';
+import { afterDrilling, marksTable, oldHolesTexts } from '../wording/workshop.js';
 import { cautionSection } from './caution-section.js';
 
 /** A second opinion in a few lines: the verdict, how much it matters and why, whether it may be drilled. */
@@ -47,7 +47,11 @@ const blocks = (answer: JudgeAnswer, page: Page): Labelled[] => [
   {
     ...ALWAYS,
     label: 'FIRST',
-    texts: [...bufferDoubts(answer.layout, page.units), ...guessedTexts(answer.inputs, page.units)],
+    texts: [
+      ...bufferDoubts(answer.layout, page.units),
+      ...guessedTexts(answer.inputs, page.units),
+      ...oldHolesTexts(answer.layout.legality, '--full'),
+    ],
     paint: page.paint.caution,
   },
   { ...ALWAYS, label: 'SIZE', texts: isBest(answer) ? [] : [sizeOfGain(answer, page.units)] },

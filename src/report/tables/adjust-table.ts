@@ -5,6 +5,7 @@ import { type Units, withUnit } from '../text/display-units.js';
 import { percent } from '../text/figures.js';
 import type { Grid } from '../text/table.js';
 import { say } from '../wording/say.js';
+import { meetsOldHoles } from '../wording/workshop.js';
 import { reactionHeads, unitOf } from './reaction-rows.js';
 import { SEEN_SIGN } from './seen-sign.js';
 
@@ -100,17 +101,10 @@ export function redrillNote({ redrill, remedies }: AdjustAnswer): string {
     ({ remedy, rank }) => remedy.code === 'plug-and-redrill' && rank !== null,
   );
   if (!isRecommended || !redrill) return '';
-  return redrill.legality.findings.some(({ code }) => BESIDE_PLUGS.has(code))
+  return meetsOldHoles(redrill.legality)
     ? 'Redrilled, it meets old holes.'
     : 'Redrilled, it keeps clear of old holes.';
 }
-
-const BESIDE_PLUGS: ReadonlySet<string> = new Set([
-  'edges-over-plugs',
-  'thin-webs',
-  'pin-under-plug',
-  'marker-under-plug',
-]);
 
 /** How the table is read. */
 export const adjustNote = ({ worlds }: AdjustAnswer): string =>

@@ -16,6 +16,7 @@ import { learnedTexts } from '../wording/learned-line.js';
 import { pairedHeading, reachHeading } from '../wording/page-headings.js';
 import { regressionText } from '../wording/regression-text.js';
 import { sayAll } from '../wording/say.js';
+import { oldHolesTexts } from '../wording/workshop.js';
 import { ballFigure, gripFigure } from './parts/ball-figure.js';
 import {
   drilledSection,
@@ -105,7 +106,10 @@ function firstScreen(
     opening: [`${layout.text}: ${layoutWords(layout, page)}`, ...bufferDoubts(layout, page.units)],
     facts: [
       { label: 'Stop', texts: sayAll(layout.objections, units).map(sentence) },
-      { label: 'First', texts: guessedTexts(inputs, units) },
+      {
+        label: 'First',
+        texts: [...guessedTexts(inputs, units), ...oldHolesTexts(layout.legality, '“Drilled ball” below')],
+      },
       { label: 'Size', texts: isBest(answer) ? [] : [sizeOfGain(answer, units)] },
       { label: 'Log', texts: learnedTexts(answer.learned, targets, units) },
     ],

@@ -21,7 +21,7 @@ import { learnedTexts } from '../wording/learned-line.js';
 import { pairedHeading, reachHeading } from '../wording/page-headings.js';
 import { sayAll } from '../wording/say.js';
 import { surerText } from '../wording/surer-text.js';
-import { arcsGrid } from '../wording/workshop.js';
+import { arcsGrid, oldHolesTexts } from '../wording/workshop.js';
 import { ballFigure, gripFigure } from './parts/ball-figure.js';
 import {
   drilledSection,
@@ -92,7 +92,14 @@ function firstScreen(
     title: best.legality.legal ? `Drill ${best.text}` : `${best.text}, NOT LEGAL as it stands`,
     opening: [layoutWords(best, page), ...apartTexts(answer, units)],
     facts: [
-      { label: 'First', texts: [...vitalTexts(answer, '“Lane” below', units), ...gutterWarning(answer)] },
+      {
+        label: 'First',
+        texts: [
+          ...vitalTexts(answer, '“Lane” below', units),
+          ...gutterWarning(answer),
+          ...oldHolesTexts(best.legality, '“Drilled ball” below'),
+        ],
+      },
       { label: 'Why', texts: whyTexts(answer, best, units) },
       { label: 'Size', texts: sizeTexts(answer, best, units) },
       { label: 'Sure', texts: [sureText(answer, best, units)] },

@@ -115,3 +115,23 @@ export const legalityLines = (legality: LegalityAnswer, page: Page): string[] =>
 
 export const legalityText = ({ ruleSet, edition, legal }: LegalityAnswer): string =>
   `${legal ? 'Within' : 'NOT within'} ${ruleSet} (${edition}), as far as this program checks.`;
+
+const BESIDE_PLUGS: ReadonlySet<string> = new Set([
+  'edges-over-plugs',
+  'thin-webs',
+  'thin-webs-below',
+  'pin-under-plug',
+  'marker-under-plug',
+]);
+
+/** Whether holes or marks of a drilled ball meet old holes, or leave little beside them. */
+export const meetsOldHoles = ({ findings }: LegalityAnswer): boolean =>
+  findings.some(({ code }) => BESIDE_PLUGS.has(code));
+
+/**
+ * What has to be weighed first where a ball was drilled before; nothing where all keeps clear of the old holes.
+ *
+ * @param where  where each is named
+ */
+export const oldHolesTexts = (legality: LegalityAnswer, where: string): string[] =>
+  meetsOldHoles(legality) ? [`New holes meet old ones, whose plugs may chip or crack: see ${where}.`] : [];

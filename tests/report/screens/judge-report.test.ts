@@ -27,6 +27,16 @@ describe('judgeReport', () => {
     for (const angle of [0, 5, 20, 90]) expect(at(angle)).not.toContain('meant as a pin buffer');
   });
 
+  test('holes that meet old ones are told first, and where each is named; others are not', () => {
+    const edges = [{ hole: 'ring', oldHole: 'middle' }] as const;
+    const legality = { ...layout.legality, findings: [{ code: 'edges-over-plugs', params: { edges } }] };
+    const redrilled = { ...answer, layout: { ...layout, legality } } as unknown as JudgeAnswer;
+    expect(oneLine(judgeReport(redrilled, pageOf(80)))).toContain(
+      'FIRST New holes meet old ones, whose plugs may chip or crack: see --full.',
+    );
+    expect(oneLine(judgeReport(answer, pageOf(80)))).not.toContain('old ones');
+  });
+
   test('the verdict comes before all numbers, in words', () => {
     for (const isFull of [false, true]) {
       const lines = judgeReport(answer, pageOf(80), isFull).split('\n');

@@ -69,7 +69,7 @@ export const CAUTIONS: Wording<Cautions> = {
   'dust-and-resin': () =>
     'Keep dust and resin off skin and out of lungs: plugging compounds can contain isocyanates.',
   'qualified-fitter': () =>
-    'Fit, span and pitch belong to a qualified fitter. If thumb, finger or wrist hurts or goes numb, stop and see a clinician.',
+    'Fit, span and pitch belong to a qualified fitter. If thumb, finger or wrist hurts or goes numb, stop and see a clinician; a ball that strains them may be too heavy.',
   'local-rules': () => 'The rules of your local body decide what is legal in competition.',
 
   'sanding-by-trained-people': () =>
