@@ -82,7 +82,12 @@ function blocks(answer: RecommendAnswer, page: Page): Labelled[] {
     { label: 'LOG', texts: learnedTexts(answer.learned, answer.targets, units), keep: 1, yields: 2 },
     { label: 'NOTE', texts: regressionNote(answer.search.regression, units), keep: 1, yields: 0 },
     { label: 'HOW SURE', texts: sentences(say(answer.headline, units)), keep: 2, yields: 3 },
-    { label: 'WHY', texts: whyTexts(answer, best, units), keep: 1, yields: 6 },
+    {
+      label: 'WHY',
+      texts: [...entryTexts(answer, units), ...whyTexts(answer, best, units)],
+      keep: 1,
+      yields: 6,
+    },
     { label: 'PRACTICE', texts: practiceTexts(answer, units), keep: 1, yields: 7 },
     {
       label: 'MOVES MORE',
@@ -117,6 +122,21 @@ export const vitalTexts = ({ inputs, noLine }: RecommendAnswer, line: string, un
   ...guessedTexts(inputs, units),
   ...(noLine ? [`No line brings this ball to the pocket on this lane: see ${line}.`] : []),
 ];
+
+/** Without a wish: the entry angle that layouts are ranked by, the best ones, and that of the usual layout. */
+export const entryTexts = (
+  { assumptions, layouts: [best], middle }: Pick<RecommendAnswer, 'assumptions' | 'layouts' | 'middle'>,
+  { angle }: Units,
+): string[] =>
+  assumptions.flatMap((each) => {
+    if (each.code !== 'no-wish') return [];
+    const { least, most } = each.params.entryDeg;
+    const usual =
+      best.text === middle.text ? '' : `; the usual layout’s is ${angle.show(middle.reaction.entryAngleDeg)}`;
+    return [
+      `Entry angle ${withUnit(best.reaction.entryAngleDeg, angle)}, where ${least} to ${most} are best${usual}.`,
+    ];
+  });
 
 /** What the layout does beside what was wished for, and the true cause where one makes most of a difference. */
 export function whyTexts(

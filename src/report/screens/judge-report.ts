@@ -44,6 +44,7 @@ export function judgeReport(given: JudgeAnswer, page: Page, isFull = false): str
 
 const blocks = (answer: JudgeAnswer, page: Page): Labelled[] => [
   { ...ALWAYS, label: 'VERDICT', texts: [verdictText(answer)], paint: page.paint.strong },
+  { ...ALWAYS, label: 'STOP', texts: sayAll(answer.layout.objections, page.units).map(sentence) },
   {
     ...ALWAYS,
     label: 'FIRST',
@@ -110,7 +111,7 @@ function legalityText({ layout }: JudgeAnswer, units: Units): string {
       ? `An oil ring runs over a hole by ${withUnit(-near, tape)}.`
       : `The nearest oil ring to a hole: ${withUnit(near, tape)}.`;
   const legal = layout.legality.legal ? 'Legal, as far as checked.' : 'NOT LEGAL: see --full.';
-  return [legal, ring, ...sayAll(layout.objections, units).map(sentence)].join(' ');
+  return [legal, ring].join(' ');
 }
 
 /** Everything behind the verdict. */

@@ -2,7 +2,7 @@ import type { RecommendAnswer } from '../../records/answers/answer.js';
 import type { WebReportData } from '../../records/answers/web-report-data.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { type Compared, comparedWithUsual } from '../picture/compared.js';
-import { vitalTexts, whyTexts } from '../screens/first-screen.js';
+import { entryTexts, vitalTexts, whyTexts } from '../screens/first-screen.js';
 import { commandsOf, type NextStep } from '../screens/next-steps.js';
 import { rankingNote, searchText } from '../screens/recommendation-report.js';
 import { causesGrid } from '../tables/causes-table.js';
@@ -100,7 +100,7 @@ function firstScreen(
           ...oldHolesTexts(best.legality, '“Drilled ball” below'),
         ],
       },
-      { label: 'Why', texts: whyTexts(answer, best, units) },
+      { label: 'Why', texts: [...entryTexts(answer, units), ...whyTexts(answer, best, units)] },
       { label: 'Size', texts: sizeTexts(answer, best, units) },
       { label: 'Sure', texts: [sureText(answer, best, units)] },
       { label: 'Log', texts: learnedTexts(answer.learned, answer.targets, units) },

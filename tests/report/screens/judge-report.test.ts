@@ -52,7 +52,7 @@ describe('judgeReport', () => {
   test('what speaks against a layout, its place and its marking errors are said', () => {
     const barred = { ...answer, layout: { ...layout, objections: [RING_NEAR_HOLE] } };
     const text = oneLine(judgeReport(barred, pageOf(80), true));
-    expect(text).toContain('An oil ring would run over or too near to a hole.');
+    expect(text).toMatch(/VERDICT .* STOP An oil ring would run over or too near to a hole\. .*SIZE/);
     expect(text).toContain('better than 75 % of the allowed layouts');
     expect(text).toContain('1/16 in of pin-to-PAP -1.2 +0.05 -0.10');
     expect(text).toContain(sentencesOf(cautions.slice(0, 1)));

@@ -25,6 +25,20 @@ test('without a wish an answer says by what layouts are ranked, and of no wish t
   expect(texts(withoutWish)).not.toMatch(/the wish|reaction asked for/);
 });
 
+test('without a wish the entry angle is said first of why, beside the best ones and the usual layout’s', () => {
+  const noWish = { code: 'no-wish', params: { entryDeg: { least: 4, most: 6 } } } as const;
+  const middle = { ...answer.middle, reaction: { ...answer.middle.reaction, entryAngleDeg: 6.64 } };
+  const [first, ...others] = answer.layouts;
+  const layouts: typeof answer.layouts = [
+    { ...first, reaction: { ...first.reaction, entryAngleDeg: 5.21 } },
+    ...others,
+  ];
+  const given = { ...withoutWish, layouts, middle, assumptions: [noWish] };
+  const screen = firstScreen(given, [], pageOf(200)).join('\n');
+  expect(screen).toMatch(/WHY +Entry angle 5\.2 deg, where 4 to 6 are best; the usual layout’s is 6\.6\./);
+  expect(firstScreen(answer, [], pageOf(200)).join('\n')).not.toContain('Entry angle');
+});
+
 test('that a difference is not seen is said of what it says: of both weighed where physics and practice differ', () => {
   const [both] = sizeTexts(answer, best, UNITS.trade);
   expect(both).toMatch(/^By physics .*; by practice .*\. With both weighed, you would /);
