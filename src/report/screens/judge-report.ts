@@ -104,11 +104,11 @@ function causeTexts({ causes, scatter, inputs }: JudgeAnswer, units: Units): str
 
 /** Whether the layout may be drilled, and how near an oil ring comes to a hole. */
 function legalityText({ layout }: JudgeAnswer, units: Units): string {
-  const { tape } = units;
+  const { tape, fineTape } = units;
   const near = layout.reaction.ringClearanceIn;
   const ring =
     near < 0
-      ? `An oil ring runs over a hole by ${withUnit(-near, tape)}.`
+      ? `An oil ring runs over a hole by ${withUnit(-near, fineTape)}.`
       : `The nearest oil ring to a hole: ${withUnit(near, tape)}.`;
   const legal = layout.legality.legal ? 'Legal, as far as checked.' : 'NOT LEGAL: see --full.';
   return [legal, ring].join(' ');

@@ -1,6 +1,7 @@
 import type { PathPoint } from '../../records/answers/answer.js';
 import { boards, decimals, degrees } from '../text/figures.js';
 import type { Page } from '../text/page.js';
+import { paragraph } from '../text/section.js';
 import { table } from '../text/table.js';
 
 export const FEET_APART = 5;
@@ -11,7 +12,7 @@ export function pathTable(path: readonly PathPoint[], page: Page): string[] {
   const { laneMark, speed } = page.units;
   const rows: PathPoint[] = [];
   for (let ft = 0; ft <= end + FEET_APART / 2; ft += FEET_APART) rows.push(nearest(path, ft));
-  return table(
+  const lines = table(
     [
       { head: laneMark.name },
       { head: 'board' },
@@ -32,7 +33,12 @@ export function pathTable(path: readonly PathPoint[], page: Page): string[] {
     ]),
     page,
   );
+  return [...lines, ...paragraph(HEADING_NOTE, page, page.paint.quiet)];
 }
+
+/** The entry angle stands on the same screen. */
+const HEADING_NOTE =
+  'heading: at that moment, with the sway of a drilled ball; the entry angle is the mean over its last turn.';
 
 const nearest = (path: readonly PathPoint[], ft: number): PathPoint =>
   path.reduce((best, point) =>

@@ -49,6 +49,12 @@ describe('judgeReport', () => {
     expect(said('not-allowed')).toContain(`Do not drill ${layout.text}`);
   });
 
+  test('how far a ring runs over a hole is told to a hundredth, as where it bars the layout', () => {
+    const reaction = { ...layout.reaction, ringClearanceIn: -0.03 };
+    const text = oneLine(judgeReport({ ...answer, layout: { ...layout, reaction } }, pageOf(80)));
+    expect(text).toContain('An oil ring runs over a hole by 0.03 in.');
+  });
+
   test('what speaks against a layout, its place and its marking errors are said', () => {
     const barred = { ...answer, layout: { ...layout, objections: [RING_NEAR_HOLE] } };
     const text = oneLine(judgeReport(barred, pageOf(80), true));
