@@ -3,7 +3,6 @@ import {
   type CompareAnswer,
   type CompareRow,
   type FromFirst,
-  type Varied,
 } from '../../records/answers/compare-answer.js';
 import { COMPARED_IDS, type ComparedId } from '../../records/schemas/reaction-numbers.js';
 import type { Units } from '../text/display-units.js';
@@ -14,8 +13,6 @@ import { SEEN_SIGN } from './seen-sign.js';
 
 type Visibility = FromFirst['physics']['visibility'][ComparedId];
 
-const HEADS: Record<Varied, string> = { layout: 'layout', ball: 'ball', finish: 'finish' };
-
 /** What is compared, a row each: the first with its numbers, each other with its differences by physics, and by practice below. */
 export function compareGrid({ rows, varies, scatter }: CompareAnswer, units: Units): Grid {
   const hasWish = rows.some(({ fromFirst }) => fromFirst?.ahead !== null && fromFirst !== null);
@@ -24,7 +21,7 @@ export function compareGrid({ rows, varies, scatter }: CompareAnswer, units: Uni
   const without = (text: string): string[] => (hasWish ? [text] : []);
   return {
     columns: [
-      { head: HEADS[varies] },
+      { head: varies },
       ...reactionHeads(COMPARED_IDS, units),
       ...aheadHead,
       { head: `ring\n${units.flare.name}` },

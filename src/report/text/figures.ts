@@ -11,7 +11,7 @@ export { decimals, signed };
 
 export const boards = (value: number): string => decimals(value, 1);
 export const degrees = (value: number): string => decimals(value, 1);
-/** A name as it appears at the beginning of a line. */
+/** A score, of 100. */
 
 export const points = (value: number): string => decimals(value, 0);
 export const percent = (share: number): string => decimals(100 * share, 0);
