@@ -1,8 +1,10 @@
 import type { CoreFitter } from '../../prepare/fit-cores.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
 import { readLayout, type WrittenLayout } from '../../records/text/written-layout.js';
+import { UNITS } from '../../report/text/display-units.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
-import { reportFlag } from '../files/report-flag.js';
+import { inventedAmong } from '../files/invented.js';
+import { reportFlag, writeReport } from '../files/report-flag.js';
 import { keptBalls } from '../files/whole-shelf.js';
 import { askedFlags } from '../flags/asked-flags.js';
 import { layoutFlag } from '../flags/flags.js';
@@ -81,9 +83,10 @@ async function answerJudgement(
     nextCommands({ ...options, layout: answer.layout.text }, ['sheet', 'recommend']),
   );
   if (report === null) return;
-  const [{ writeReport }, { judgeHtml }] = await Promise.all([
-    import('../files/report-file.js'),
+  const [{ webReportData }, { judgeHtml }] = await Promise.all([
+    import('../../answer/web-report-data.js'),
     import('../../report/web/judge-html.js'),
   ]);
-  writeReport(report, judgeHtml, { answer, layout: answer.layout, inputs, fitter }, options, terminal);
+  const facts = webReportData(inputs, answer.layout, fitter, terminal.budget);
+  writeReport(report, judgeHtml(answer, facts, inventedAmong(inputs), UNITS[search.units]));
 }

@@ -1,7 +1,7 @@
 import type { SimulatedLayout } from '../../records/answers/answer.js';
 import { COMPARED_IDS, REACTION_NUMBERS } from '../../records/schemas/reaction-numbers.js';
 import { band, points } from '../text/figures.js';
-import type { Page } from '../text/page.js';
+import type { Spelling } from '../text/page.js';
 import type { Grid } from '../text/table.js';
 import { DRILLED_ROWS } from './drilled-rows.js';
 import { unitOf } from './reaction-rows.js';
@@ -10,7 +10,7 @@ import { unitOf } from './reaction-rows.js';
 export const comparisonGrid = (
   best: SimulatedLayout,
   middle: SimulatedLayout,
-  page: Page,
+  page: Spelling,
   [one, other]: readonly [string, string] = ['best\nlayout', 'usual\nlayout'],
 ): Grid => {
   const { gyration } = page.units;

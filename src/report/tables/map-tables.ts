@@ -1,11 +1,11 @@
 import type { MapAnswer } from '../../records/answers/answer.js';
 import { band } from '../text/figures.js';
-import type { Page } from '../text/page.js';
+import type { Spelling } from '../text/page.js';
 import type { Grid } from '../text/table.js';
 import { MAP_ORDER, MAP_WORDS, moveOf, OVER_WORDS } from '../wording/map-words.js';
 
 /** Where the high-RG axis comes out in each row of a map. */
-export const psaGrid = ({ over, rows }: MapAnswer, page: Page): Grid => {
+export const psaGrid = ({ over, rows }: MapAnswer, page: Spelling): Grid => {
   const { name, show } = page.units.roughTape;
   return {
     columns: [
@@ -24,7 +24,7 @@ export const psaGrid = ({ over, rows }: MapAnswer, page: Page): Grid => {
 };
 
 /** How far each number moves, beside other balls drilled alike. */
-export const glanceGrid = ({ reach, beside }: MapAnswer, page: Page): Grid => {
+export const glanceGrid = ({ reach, beside }: MapAnswer, page: Spelling): Grid => {
   const { units } = page;
   return {
     columns: [
@@ -53,7 +53,7 @@ export const glanceGrid = ({ reach, beside }: MapAnswer, page: Page): Grid => {
 };
 
 /** Each row's numbers. */
-export const mapRowsGrid = ({ over, rows }: MapAnswer, page: Page): Grid => ({
+export const mapRowsGrid = ({ over, rows }: MapAnswer, page: Spelling): Grid => ({
   columns: [
     { head: OVER_WORDS[over].name },
     ...MAP_ORDER.map((key) => ({ head: `${MAP_WORDS[key].name}, ${MAP_WORDS[key].unit(page.units)}` })),

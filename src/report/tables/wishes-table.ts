@@ -1,7 +1,7 @@
 import type { Band, ReactionAnswer, TargetAnswer } from '../../records/answers/answer.js';
 import { NUMBER_OF_WISH, REACTION_NUMBERS, wishWords } from '../../records/schemas/reaction-numbers.js';
 import { band } from '../text/figures.js';
-import type { Page } from '../text/page.js';
+import type { Spelling } from '../text/page.js';
 import type { Grid } from '../text/table.js';
 import { unitOf } from './reaction-rows.js';
 
@@ -9,7 +9,7 @@ import { unitOf } from './reaction-rows.js';
 export const wishesGrid = (
   targets: readonly TargetAnswer[],
   reaction: ReactionAnswer,
-  page: Page,
+  page: Spelling,
   whose: string,
 ): Grid => ({
   columns: [
