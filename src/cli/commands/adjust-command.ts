@@ -6,6 +6,7 @@ import { keptDrilled } from '../files/kept-drilled.js';
 import { reportFlag, writeReport } from '../files/report-flag.js';
 import { changeFlags, didFlags } from '../flags/change-flags.js';
 import type { AdjustOptions } from '../flags/options.js';
+import { searchFlags } from '../flags/search-flags.js';
 import { unitsFlag } from '../flags/units-flag.js';
 import { taughtFor } from '../learned/learned-for.js';
 import { askStreams } from '../print/ask-streams.js';
@@ -13,7 +14,6 @@ import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import { canAsk, type Terminal } from '../terminal/terminal.js';
-import { searchFlags } from './recommend-command.js';
 
 /** `flarewise adjust`: what to change where a drilled ball does not do what was wanted. */
 export async function adjustCommand(given: AdjustOptions, terminal: Terminal): Promise<void> {

@@ -12,6 +12,7 @@ import { loadBalls, loadBowlers, loadLanes } from '../files/load-list.js';
 import { reportFlag, writeReport } from '../files/report-flag.js';
 import { oneFormat } from '../flags/one-format.js';
 import type { CoachCommandOptions } from '../flags/options.js';
+import { searchFlags } from '../flags/search-flags.js';
 import { wantFlags } from '../flags/want-flags.js';
 import { withLearned } from '../learned/learned-for.js';
 import { printAnswer } from '../print/print-answer.js';
@@ -19,7 +20,6 @@ import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { afterCoach } from './after-coach.js';
-import { searchFlags } from './recommend-command.js';
 
 /** `flarewise coach`: every bowler with every ball on every lane. */
 export async function coachCommand(options: CoachCommandOptions, terminal: Terminal): Promise<void> {

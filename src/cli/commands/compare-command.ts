@@ -4,13 +4,13 @@ import { inventedAmong } from '../files/invented.js';
 import { loadBowler, loadLane } from '../files/load-record.js';
 import { reportFlag, writeReport } from '../files/report-flag.js';
 import type { CompareOptions } from '../flags/options.js';
+import { searchFlags } from '../flags/search-flags.js';
 import { wantFlags } from '../flags/want-flags.js';
 import { withLearned } from '../learned/learned-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
-import { searchFlags } from './recommend-command.js';
 
 /** `flarewise compare`: layouts, balls or finishes side by side. */
 export async function compareCommand(options: CompareOptions, terminal: Terminal): Promise<void> {

@@ -9,6 +9,7 @@ import { keptBalls } from '../files/whole-shelf.js';
 import { askedFlags } from '../flags/asked-flags.js';
 import { layoutFlag } from '../flags/flags.js';
 import type { JudgeOptions } from '../flags/options.js';
+import { type Search, searchFlags } from '../flags/search-flags.js';
 import { withLearned } from '../learned/learned-for.js';
 import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
@@ -16,7 +17,6 @@ import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { GOES_ON } from './answered.js';
-import { type Search, searchFlags } from './recommend-command.js';
 import { recordReaders, withLane, withRecords } from './with-records.js';
 
 /** `flarewise judge`: a second opinion on one layout; in a terminal, what the flags leave out is asked for. */

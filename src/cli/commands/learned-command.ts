@@ -7,6 +7,7 @@ import { loadBowler, loadLane } from '../files/load-record.js';
 import { reportFlag, writeReport } from '../files/report-flag.js';
 import { dayFlag } from '../flags/date-flag.js';
 import type { LearnedCommandOptions } from '../flags/options.js';
+import { searchFlags } from '../flags/search-flags.js';
 import { bowlerLog } from '../learned/bowler-log.js';
 import { forgetFlag, forgetNights } from '../learned/forget-nights.js';
 import { noLog } from '../learned/no-log.js';
@@ -14,7 +15,6 @@ import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
-import { searchFlags } from './recommend-command.js';
 
 /** `flarewise learned`: what the logged shots of a bowler teach. */
 export async function learnedCommand(options: LearnedCommandOptions, terminal: Terminal): Promise<void> {

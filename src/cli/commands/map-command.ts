@@ -1,5 +1,6 @@
 import { mapAnswer } from '../../answer/map/map-answer.js';
 import type { spreadOnLane } from '../../answer/spread-on-lane.js';
+import { USUAL_SEED } from '../../base/search-limits.js';
 import { visible } from '../../base/visible.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
 import { MIDDLE_LAYOUT } from '../../prepare/middle-layout.js';
@@ -27,7 +28,6 @@ import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
-import { USUAL_SEED } from './recommend-command.js';
 
 /** `flarewise map`: drilled numbers over one number of the layout. */
 export async function mapCommand(options: MapOptions, terminal: Terminal): Promise<void> {
