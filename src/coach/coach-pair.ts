@@ -31,13 +31,17 @@ import { saysLearned } from '../simulate/worlds/learned.js';
 import type { PairsShare } from './pairs-share.js';
 import { whatMoves } from './what-moves.js';
 
-export interface CoachOptions extends Partial<PairsShare> {
+/** How all pairs of a run are worked out; a worker receives it once. */
+export interface CoachRun {
   readonly seed: number;
   readonly ruleSet?: string | undefined;
   /** The chance that a belief of practice holds. */
   readonly practiceWeight?: number | undefined;
   readonly budget?: Budget | undefined;
 }
+
+/** The same, and what pairs that are worked out one after the other share. */
+export type CoachOptions = CoachRun & Partial<PairsShare>;
 
 /**
  * The best layout of one ball for one bowler on one lane, and whether the layout, the cover, the line or another ball moves the

@@ -9,7 +9,7 @@ import type { Bowler } from '../../records/schemas/bowler.js';
 import type { Lane } from '../../records/schemas/lane.js';
 import { missingFlag } from '../flags/flags.js';
 import { printGuessedEncoding } from '../print/print-guessed-encoding.js';
-import { collectFaults } from '../terminal/collect-faults.js';
+import { collectAll } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { loadBall, loadBowler, loadLane } from './load-record.js';
 
@@ -48,12 +48,9 @@ function loadList<T extends { readonly name: string }>(
       rule: 'must be a folder with records in it',
       got: `no .json file in ${given}`,
     });
-  const read = collectFaults(
-    Object.fromEntries(names.map((name, i) => [String(i), () => load(name, terminal, flag)])),
-  ) as Record<string, T>;
   return withOwnNames(
     flag,
-    names.map((_, i) => read[String(i)]),
+    collectAll(names, (name) => load(name, terminal, flag)),
   );
 }
 
