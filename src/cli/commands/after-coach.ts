@@ -1,8 +1,9 @@
 import type { CoachLine } from '../../records/answers/coach-answer.js';
+import { isListFile } from '../../records/read/list-text.js';
 import { idFrom } from '../../records/text/record-id.js';
 import type { NextStep } from '../../report/screens/next-steps.js';
 import { coachedStudents } from '../../report/tables/coach-table.js';
-import { isRowsOfBowlers, wordsOf } from '../files/load-list.js';
+import { wordsOf } from '../files/load-list.js';
 import type { CoachCommandOptions } from '../flags/options.js';
 import { nextCommands } from '../print/next-commands.js';
 
@@ -18,7 +19,7 @@ export function afterCoach(
   const [first] = coachedStudents(lines);
   if (!first) return [];
   const { bowler, ball, lane, best } = first.pair;
-  const isList = isRowsOfBowlers(bowlers);
+  const isList = isListFile(bowlers);
   const wordOf = (given: string, named: Named, name: string): string | undefined =>
     wordsOf(given)[named.findIndex((each) => each.name === name)];
   return [

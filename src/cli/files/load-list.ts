@@ -2,7 +2,7 @@ import { existsSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { InputError } from '../../base/errors.js';
 import { readBowlerList } from '../../records/read/bowler-list.js';
-import { readListText } from '../../records/read/list-text.js';
+import { isListFile, readListText } from '../../records/read/list-text.js';
 import { LIST_FILE, namesIn } from '../../records/read/read-file.js';
 import type { Ball } from '../../records/schemas/ball.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
@@ -15,15 +15,12 @@ import { loadBall, loadBowler, loadLane } from './load-record.js';
 
 /** Bowlers named by `--bowlers`: a folder of records, a coach's list, or files and ids with commas between. */
 export const loadBowlers = (given: string | undefined, terminal: Terminal): readonly Bowler[] =>
-  given !== undefined && isRowsOfBowlers(given)
+  given !== undefined && isListFile(given)
     ? withOwnNames(
         '--bowlers',
         readBowlerList(readListText(given, LIST_FILE, printGuessedEncoding(terminal)), given),
       )
     : loadList('--bowlers', given, loadBowler, terminal);
-
-/** Whether `--bowlers` names a coach's list, with a bowler a row. */
-export const isRowsOfBowlers = (given: string): boolean => /\.(csv|tsv|txt)$/i.test(given);
 
 /** Balls named by `--balls`: a folder of records, or files and ids with commas between. */
 export const loadBalls = (given: string | undefined, terminal: Terminal): readonly Ball[] =>

@@ -11,8 +11,6 @@ export { decimals, signed };
 
 export const boards = (value: number): string => decimals(value, 1);
 export const degrees = (value: number): string => decimals(value, 1);
-/** A score, of 100. */
-
 export const points = (value: number): string => decimals(value, 0);
 export const percent = (share: number): string => decimals(100 * share, 0);
 /** The same with a tenth where the share is small. */
