@@ -6,7 +6,7 @@ import type { Grid } from '../text/table.js';
 import { say } from '../wording/say.js';
 import { reactionCells, reactionHeads } from './reaction-rows.js';
 
-/** A layout, and how it is called. */
+/** What a layout does, beside which levers are held. */
 type Held = Pick<SimulatedLayout, 'nominalScore' | 'reaction'>;
 
 /**

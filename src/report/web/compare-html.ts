@@ -1,4 +1,5 @@
 import type { CompareAnswer } from '../../records/answers/compare-answer.js';
+import { VISIBILITIES } from '../../records/schemas/visibilities.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import type { Compared } from '../picture/compared.js';
 import { SERIES } from '../scene/scene.js';
@@ -58,8 +59,6 @@ export function compareHtml(given: CompareAnswer, invented: readonly string[], u
     foot: footText(answer),
   });
 }
-
-const VISIBILITIES = ['unseen', 'barely', 'seen'] as const;
 
 /** What is seen of the row that differs most from the first. */
 function mostSeen({ rows, inputs }: CompareAnswer): string {
