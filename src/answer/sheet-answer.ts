@@ -4,11 +4,9 @@ import { INCH, to } from '../base/units.js';
 import { drillingAssumptions } from '../explain/assumptions.js';
 import { cautionsFor } from '../explain/cautions.js';
 import { holeName } from '../layout/hole.js';
-import { placeLayout } from '../layout/placement.js';
 import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
 import { type Budget, USUAL_BUDGET } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
-import { toLayout } from '../prepare/to-layout.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
 import type { SheetAnswer } from '../records/answers/sheet-answer.js';
 import { type Ball, ballRecord, hasOwnCore } from '../records/schemas/ball.js';
@@ -26,6 +24,7 @@ import { faceAnswer } from './parts/face-answer.js';
 import { withNearestHole } from './parts/hole-clearances.js';
 import { layoutAnswer } from './parts/layout-answer.js';
 import { barring } from './parts/legality.js';
+import { placedOn } from './parts/mark-answer.js';
 import { undrilledStatics } from './parts/undrilled-statics.js';
 import { gripMarks } from './sheet/grip-marks.js';
 import { markingPlan } from './sheet/marking-plan.js';
@@ -126,11 +125,8 @@ export async function sheetAnswer(
 }
 
 /** Where holes leave the cover and meet the ball's own core. */
-const depthsOf = (
-  layout: LayoutNumbers,
-  { bodies, holes, published, pap_B, pinToMarker }: BallProblem,
-): SheetAnswer['depths'] =>
-  holeDepths(bodies[0], holes, placeLayout(toLayout(layout, published.radius), pap_B, pinToMarker).R_BC).map(
+const depthsOf = (layout: LayoutNumbers, ball: BallProblem): SheetAnswer['depths'] =>
+  holeDepths(ball.bodies[0], ball.holes, placedOn(ball, layout).R_BC).map(
     ({ hole, cover, coverBelow, core }) => ({
       hole: holeName(hole),
       coverIn: cover && to(cover, INCH),

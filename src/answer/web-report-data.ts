@@ -1,11 +1,9 @@
-import { placeLayout } from '../layout/placement.js';
 import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
 import { type Budget, type GridStep, USUAL_BUDGET } from '../prepare/budget.js';
 import { coresDriller } from '../prepare/drilled-cores.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
 import { numbersOf } from '../prepare/mark-of.js';
 import { inchesOf } from '../prepare/median-numbers.js';
-import { toLayout } from '../prepare/to-layout.js';
 import type { PsaAnswer } from '../records/answers/answer.js';
 import type { DrilledMap, DrilledPoint, WebReportData } from '../records/answers/web-report-data.js';
 import type { Ball } from '../records/schemas/ball.js';
@@ -14,6 +12,7 @@ import { loadPractice } from '../records/shared/shared-data.js';
 import type { LayoutNumbers } from '../records/text/layout-text.js';
 import { steps } from '../search/candidates/candidates.js';
 import { faceAnswer } from './parts/face-answer.js';
+import { placedOn } from './parts/mark-answer.js';
 
 /**
  * What a web page about a layout shows in addition to its answer: the drilled numbers of layouts around it, and the ball's face.
@@ -39,12 +38,9 @@ function drilledMap(valAngleDeg: number, ball: BallProblem, { angleDeg, arcIn }:
   const practice = loadPractice();
   const drillingAnglesDeg = steps(practice.drillingAngleDeg, angleDeg);
   const pinToPapsIn = steps(practice.pinToPapIn, arcIn);
-  const { radius } = ball.published;
   const drill = coresDriller(ball);
-  const pointOf = (numbers: LayoutNumbers): DrilledPoint => {
-    const placement = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
-    return inchesOf(drill(placement.R_BC).median);
-  };
+  const pointOf = (numbers: LayoutNumbers): DrilledPoint =>
+    inchesOf(drill(placedOn(ball, numbers).R_BC).median);
   return {
     valAngleDeg,
     drillingAnglesDeg,

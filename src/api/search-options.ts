@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { USUAL_TOP } from '../prepare/budget.js';
+import { GREATEST_SEED, MOST_TOP, MOST_WORKERS, USUAL_SEED, USUAL_TOP } from '../base/search-limits.js';
 import { parseRecord } from '../records/read/read-record.js';
 import { USUAL_PRACTICE_WEIGHT } from '../records/shared/beliefs.js';
 import type { SettingOptions } from '../simulate/setting.js';
@@ -34,14 +34,10 @@ const wholeNumber = (least: number, most: number) => {
   return z.int({ error: rule }).min(least, rule).max(most, rule);
 };
 
-const GREATEST_SEED = 2 ** 31 - 1;
-const MOST_WORKERS = 64;
-const MOST_TOP = 10;
-
 /** Those of the options that are data, with what stands for each that is left out. */
 const optionsSchema = z.strictObject({
   top: wholeNumber(1, MOST_TOP).default(USUAL_TOP),
-  seed: wholeNumber(0, GREATEST_SEED).default(1),
+  seed: wholeNumber(0, GREATEST_SEED).default(USUAL_SEED),
   workers: wholeNumber(1, MOST_WORKERS).default(1),
   practice: wholeNumber(0, 100)
     .default(100 * USUAL_PRACTICE_WEIGHT)

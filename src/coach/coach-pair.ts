@@ -5,8 +5,9 @@ import { laydownBoardOf } from '../answer/parts/line-answer.js';
 import { targetAnswer } from '../answer/parts/simulated-answer.js';
 import { nothingAllowed } from '../answer/recommend.js';
 import { fromKeys } from '../base/from-keys.js';
+import { USUAL_TOP } from '../base/search-limits.js';
 import { otherLevers } from '../explain/other-levers.js';
-import { type Budget, USUAL_TOP } from '../prepare/budget.js';
+import type { Budget } from '../prepare/budget.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import type { CoachPair } from '../records/answers/coach-answer.js';
 import { type Ball, ballUncertainty } from '../records/schemas/ball.js';
@@ -30,13 +31,17 @@ import { saysLearned } from '../simulate/worlds/learned.js';
 import type { PairsShare } from './pairs-share.js';
 import { whatMoves } from './what-moves.js';
 
-export interface CoachOptions extends Partial<PairsShare> {
+/** How all pairs of a run are worked out; a worker receives it once. */
+export interface CoachRun {
   readonly seed: number;
   readonly ruleSet?: string | undefined;
   /** The chance that a belief of practice holds. */
   readonly practiceWeight?: number | undefined;
   readonly budget?: Budget | undefined;
 }
+
+/** The same, and what pairs that are worked out one after the other share. */
+export type CoachOptions = CoachRun & Partial<PairsShare>;
 
 /**
  * The best layout of one ball for one bowler on one lane, and whether the layout, the cover, the line or another ball moves the

@@ -1,6 +1,6 @@
 import type { CoachLine } from '../records/answers/coach-answer.js';
+import type { CoachRun } from './coach-pair.js';
 import { type CoachUnit, coachUnit } from './coach-unit.js';
-import type { CoachWorkerData } from './coach-worker.js';
 import { pairsShare } from './pairs-share.js';
 
 /**
@@ -12,16 +12,14 @@ import { pairsShare } from './pairs-share.js';
  */
 export async function coach(
   units: readonly CoachUnit[],
-  told: CoachWorkerData,
+  run: CoachRun,
   workers: number,
   onUnit: (lines: readonly CoachLine[], index: number) => void,
 ): Promise<void> {
   if (workers <= 1) {
-    const { seed, ruleSet, practiceWeight, budget } = told;
     const share = pairsShare();
     try {
-      for (const [i, unit] of units.entries())
-        onUnit(await coachUnit(unit, { seed, ruleSet, practiceWeight, budget, ...share }), i);
+      for (const [i, unit] of units.entries()) onUnit(await coachUnit(unit, { ...run, ...share }), i);
     } finally {
       await share.regression.close();
     }
@@ -31,7 +29,7 @@ export async function coach(
   const pool = threadPool<CoachUnit, CoachLine[]>(
     new URL('./coach-worker.js', import.meta.url),
     workers,
-    told,
+    run,
   );
   const done: (readonly CoachLine[])[] = [];
   let next = 0;

@@ -29,9 +29,9 @@ export const checkPlace = (place: Place): void =>
   });
 
 /** Makes a folder where there is none, and makes sure that files can be written in it. @throws {InputError} `no-access` */
-export const checkFolder = (place: Place, mode = 0o777): void =>
+export const checkFolder = (place: Place): void =>
   orSayWhy({ ...place, rule: place.rule ?? 'must be a folder that can be written to' }, () => {
-    mkdirSync(place.path, { recursive: true, mode });
+    mkdirSync(place.path, { recursive: true });
     probe(place.path);
   });
 

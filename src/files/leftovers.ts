@@ -10,15 +10,11 @@ const A_DAY = 24 * 60 * 60 * 1000; // ms; no file takes that long to write
 /** A name for a file that is being written; short, so that it fits wherever the file's own name does. */
 export const newLeftover = (): string => `.flarewise-${newOwner()}.tmp`;
 
-/**
- * Removes from a folder the half-written files of processes that have ended.
- *
- * @param mayGo  further consent, given the file's name
- */
-export function sweep(folder: string, mayGo: (name: string) => boolean = () => true): void {
+/** Removes from a folder the half-written files of processes that have ended. */
+export function sweep(folder: string): void {
   for (const name of namesIn(folder)) {
     const owner = NAME.exec(name)?.[1];
-    if (owner === undefined || !isOwner(owner) || !mayGo(name)) continue;
+    if (owner === undefined || !isOwner(owner)) continue;
     const path = join(folder, name);
     try {
       // for a process on another machine only the age shows it

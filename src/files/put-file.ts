@@ -17,8 +17,6 @@ import { newLeftover } from './leftovers.js';
 export interface Writing {
   /** Rights of a new file; one that is replaced hands its own on. */
   readonly mode?: number;
-  /** False for what can be made again: it need not outlast a power cut. */
-  readonly durable?: boolean;
 }
 
 /**
@@ -38,23 +36,19 @@ export function putFile(path: string, content: string | Uint8Array, writing: Wri
     rmSync(beside, { force: true });
     throw error;
   }
-  if (writing.durable !== false) syncFolder(dirname(place));
+  syncFolder(dirname(place));
 }
 
 /** Writes a file's new content beside it, under a name that shows whose it is, and returns that path. */
-export function putBeside(
-  place: string,
-  content: string | Uint8Array,
-  { mode, durable }: Writing = {},
-): string {
+export function putBeside(place: string, content: string | Uint8Array, { mode = 0o666 }: Writing): string {
   const before = statSync(place, { throwIfNoEntry: false });
   if (before && !before.isFile()) throw notAFile(before);
   const beside = join(dirname(place), newLeftover());
-  const file = openSync(beside, 'wx', mode ?? 0o666);
+  const file = openSync(beside, 'wx', mode);
   try {
     writeFileSync(file, content); // unlike a single write, goes on until all is written
     if (before) keepRights(file, before);
-    if (durable !== false) fsyncSync(file);
+    fsyncSync(file);
   } catch (error) {
     rmSync(beside, { force: true });
     throw error;

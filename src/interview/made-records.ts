@@ -1,4 +1,5 @@
 import { fromKeys } from '../base/from-keys.js';
+import { withoutUndefined } from '../base/without-undefined.js';
 import { parseRecord } from '../records/read/read-record.js';
 import type { Shelf } from '../records/read/shelf.js';
 import { type Ball, publishedBallSchema } from '../records/schemas/ball.js';
@@ -167,6 +168,3 @@ function found<T>(list: readonly { readonly id: string; readonly record: T }[], 
   if (!entry) throw new Error(`no record ${id}`);
   return entry.record;
 }
-
-const withoutUndefined = (record: Record<string, unknown>): Record<string, unknown> =>
-  Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined));

@@ -1,6 +1,6 @@
 import type { ReleaseKey } from '../records/shared/release-guesses.js';
 import { answersOf, type Interview } from './interview.js';
-import type { QuestionId } from './questions/answers.js';
+import { isGuessed, type QuestionId } from './questions/answers.js';
 import { HOW_OF, releaseNumber } from './questions/release-numbers.js';
 import { isPut } from './settled.js';
 
@@ -10,9 +10,6 @@ export interface UnknownField {
   readonly field: string;
   /** The question to put, with `change`, for the person to give or measure it. */
   readonly ask: QuestionId;
-  readonly name: string;
-  /** How far off it may be (one standard deviation, the field's own unit); null where that cannot be said in a number. */
-  readonly deviation: number | null;
 }
 
 /** All of them, in the order of the questions. What knowing each is worth is not decided here. */
@@ -22,14 +19,11 @@ export function unknownFields(interview: Interview): readonly UnknownField[] {
   return questions.flatMap((question): readonly UnknownField[] => {
     const field = FIELDS[question.id];
     if (field === undefined || !isPut(question, answers)) return [];
-    const { name } = question;
     if (isRelease(question.id)) {
       const { deviation } = releaseNumber(question.id, answers);
-      return deviation > 0 ? [{ field, ask: HOW_OF[question.id], name, deviation }] : [];
+      return deviation > 0 ? [{ field, ask: HOW_OF[question.id] }] : [];
     }
-    if (!answers.guessed?.includes(question.id)) return [];
-    const deviations: Readonly<Record<string, number | undefined>> = answers.deviations ?? {};
-    return [{ field, ask: question.id, name, deviation: deviations[question.id] ?? null }];
+    return isGuessed(answers, question.id) ? [{ field, ask: question.id }] : [];
   });
 }
 

@@ -81,9 +81,6 @@ export interface Budget {
   readonly pageMap: GridStep;
 }
 
-/** Layouts that an answer lists unless another number is asked for. */
-export const USUAL_TOP = 4;
-
 /** The budget of every answer unless another is passed in. */
 export const USUAL_BUDGET: Budget = {
   // their median errs by about a sixth of the standard deviation among cores

@@ -1,12 +1,9 @@
 import { IN_A_GAME, IN_A_NIGHT, overScatter } from '../records/answers/parts/over-scatter.js';
 import type { WishedId } from '../records/schemas/reaction-numbers.js';
+import type { Visibility } from '../records/schemas/visibilities.js';
 
 /** Differences of the reaction numbers that can be wished for, in the units of answers. */
 export type Sizes = Readonly<Record<WishedId, number>>;
-
-/** How well a person could see a difference between two layouts. */
-export const VISIBILITIES = ['unseen', 'barely', 'seen'] as const;
-export type Visibility = (typeof VISIBILITIES)[number];
 
 /**
  * How well a person could see a difference.

@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { recommend } from '../../src/answer/recommend.js';
 import { rollAnswer } from '../../src/answer/roll-answer.js';
-import { USUAL_BUDGET, USUAL_TOP } from '../../src/prepare/budget.js';
+import { USUAL_TOP } from '../../src/base/search-limits.js';
+import { USUAL_BUDGET } from '../../src/prepare/budget.js';
 import type { RecommendAnswer } from '../../src/records/answers/answer.js';
 import { recommendAnswerSchema } from '../../src/records/answers/recommend-answer.js';
 import { Refusal } from '../../src/records/refusals/refusal.js';

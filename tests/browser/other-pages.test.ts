@@ -1,12 +1,10 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Chalk } from 'chalk';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { coreAnswer } from '../../src/answer/core/core-answer.js';
 import { UNITS } from '../../src/report/text/display-units.js';
-import { paintWith } from '../../src/report/text/paint.js';
 import { adjustHtml } from '../../src/report/web/adjust-html.js';
 import { coachHtml } from '../../src/report/web/coach-html.js';
 import { compareHtml } from '../../src/report/web/compare-html.js';
@@ -29,21 +27,21 @@ import { startChromium } from './chromium.js';
 import { axeFindings, expectFirstScreen, expectFits, expectReadable, PHONE } from './page-checks.js';
 import { SCREENS, visit } from './visit.js';
 
-const page = { units: UNITS.trade, paint: paintWith(new Chalk({ level: 0 })) };
+const units = UNITS.trade;
 const core = coreAnswer(ballAround(asymmetricCore), null, {
   bowler: averageBowler,
   layout: { drillingAngleDeg: 70, pinToPapIn: 4.5, valAngleDeg: 30 },
 });
 const PAGES = {
   recommend: pageOfAnswer(recommendAnswer, { invented: ['bowler', 'ball', 'lane'] }),
-  judge: judgeHtml(judgeAnswer, facts, ['lane'], page),
-  adjust: adjustHtml(adjustAnswer, ['lane'], page),
-  compare: compareHtml(compareAnswer, ['lane'], page),
-  coach: coachHtml(eightStudents, page),
-  map: mapHtml(mapAnswer, ['ball'], page),
-  core: coreHtml(core.answer, ['a fault'], page),
-  learned: learnedHtml(learnedAnswer, ['bowler'], page),
-  'learned, in doubt': learnedHtml(doubtfulAnswer, [], page),
+  judge: judgeHtml(judgeAnswer, facts, ['lane'], units),
+  adjust: adjustHtml(adjustAnswer, ['lane'], units),
+  compare: compareHtml(compareAnswer, ['lane'], units),
+  coach: coachHtml(eightStudents, units),
+  map: mapHtml(mapAnswer, ['ball'], units),
+  core: coreHtml(core.answer, ['a fault'], units),
+  learned: learnedHtml(learnedAnswer, ['bowler'], units),
+  'learned, in doubt': learnedHtml(doubtfulAnswer, [], units),
 };
 
 let browser: Browser;

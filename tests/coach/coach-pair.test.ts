@@ -1,8 +1,8 @@
 import { standardDeviation } from 'simple-statistics';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { recommend } from '../../src/answer/recommend.js';
+import { USUAL_TOP } from '../../src/base/search-limits.js';
 import { coachPair } from '../../src/coach/coach-pair.js';
-import { USUAL_TOP } from '../../src/prepare/budget.js';
 import type { RecommendAnswer } from '../../src/records/answers/answer.js';
 import { type CoachPair, coachPairSchema } from '../../src/records/answers/coach-answer.js';
 import { overScatter } from '../../src/records/answers/parts/over-scatter.js';

@@ -1,6 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { Chalk } from 'chalk';
 import { afterAll, expect, test } from 'vitest';
 import { webReportData } from '../../src/answer/web-report-data.js';
 import { demoInputs } from '../../src/cli/files/demo-inputs.js';
@@ -9,7 +8,6 @@ import { compareAnswerSchema } from '../../src/records/answers/compare-answer.js
 import { recommendAnswerSchema } from '../../src/records/answers/recommend-answer.js';
 import { DEMO } from '../../src/records/read/shelf.js';
 import { UNITS } from '../../src/report/text/display-units.js';
-import { paintWith } from '../../src/report/text/paint.js';
 import { compareHtml } from '../../src/report/web/compare-html.js';
 import { recommendHtml } from '../../src/report/web/recommend-html.js';
 import { scratchFolder } from '../support/demo-files.js';
@@ -33,7 +31,7 @@ test('recommend --report writes the page of the answer it prints, and nothing el
     answer as Parameters<typeof recommendHtml>[0],
     webReportData(demoInputs(), answer.layouts[0]!, undefined, SMALL_BUDGET),
     ['bowler', 'ball', 'lane'],
-    { units: UNITS.metric, paint: paintWith(new Chalk({ level: 0 })) },
+    UNITS.metric,
     nextCommands(
       {
         bowler: DEMO.bowler,
@@ -58,10 +56,11 @@ test('compare --report writes the page of the answer it prints', async () => {
   );
   expect([code, err]).toEqual([0, '']);
   const answer = compareAnswerSchema.parse(JSON.parse(out));
-  const page = compareHtml(answer as Parameters<typeof compareHtml>[0], ['bowler', 'ball', 'lane'], {
-    units: UNITS.trade,
-    paint: paintWith(new Chalk({ level: 0 })),
-  });
+  const page = compareHtml(
+    answer as Parameters<typeof compareHtml>[0],
+    ['bowler', 'ball', 'lane'],
+    UNITS.trade,
+  );
   expect(readFileSync(join(folder.path, 'compared.html'), 'utf8')).toBe(page);
   expect(page.replaceAll('\u00a0', ' ')).toContain('Each layout less 50 x 4 1/2 x 35');
 });

@@ -41,9 +41,9 @@ test.each([
 });
 
 test('a command that has all its flags loads no prompts', () => {
-  const records = ['--bowler', 'average-right', '--ball', 'plain-medium', '--lane', 'house-easy'];
-  const loaded = loadedBy(['roll', ...records, '--layout', '70 x 4 1/2 x 30']);
-  expect(loaded).toContain('dist/cli/commands/recommend-command.js'); // whose flags it shares
+  const records = ['--bowler', 'average-right', '--ball', 'plain-medium'];
+  const loaded = loadedBy(['sheet', ...records, '--layout', '70 x 4 1/2 x 30']);
+  expect(loaded).toContain('dist/cli/commands/with-records.js'); // which asks where flags are left out
   expect(loaded.filter((path) => /^node_modules\/@?inquirer/.test(path))).toEqual([]);
 });
 

@@ -36,7 +36,7 @@ export function exampleReport(answer: RecommendAnswer): string {
     answer,
     webReportData(inputs, bestOf(answer)),
     inventedAmong(inputs),
-    pageOf(80),
+    UNITS.trade,
     nextOf(answer),
   );
 }

@@ -2,12 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { headline } from '../../src/explain/headline.js';
 import type { LayoutDifference } from '../../src/records/answers/answer.js';
+import { VISIBILITIES } from '../../src/records/schemas/visibilities.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import { say } from '../../src/report/wording/say.js';
 import { differs, scatter } from '../support/recommend-answer.js';
 
 type Visibility = LayoutDifference['weighed']['visibility'];
-const VISIBILITIES = ['unseen', 'barely', 'seen'] as const;
 
 const differenceOf = (weighed: Visibility, physics: Visibility, practice: Visibility): LayoutDifference => {
   const each = differs(1, weighed);

@@ -67,7 +67,7 @@ async function readRows(file: string): Promise<Float32Array | null> {
 }
 
 const keep = (file: string, rows: Float32Array): void =>
-  putFile(file, Buffer.from(rows.buffer, rows.byteOffset, rows.byteLength), { durable: false });
+  putFile(file, Buffer.from(rows.buffer, rows.byteOffset, rows.byteLength));
 
 function concatenated(parts: readonly Float32Array[]): Float32Array {
   const all = new Float32Array(parts.reduce((sum, part) => sum + part.length, 0));

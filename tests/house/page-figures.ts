@@ -1,5 +1,5 @@
-import { USUAL_SEED } from '../../src/cli/commands/recommend-command.js';
-import { USUAL_BUDGET, USUAL_TOP } from '../../src/prepare/budget.js';
+import { USUAL_SEED, USUAL_TOP } from '../../src/base/search-limits.js';
+import { USUAL_BUDGET } from '../../src/prepare/budget.js';
 import { MOST_LISTED_SHOTS } from '../../src/records/log/shot-list.js';
 import { MOST_LISTED_BOWLERS } from '../../src/records/read/bowler-list.js';
 import { MOST_EXPORTED_MB } from '../../src/records/read/packed-core.js';

@@ -1,4 +1,3 @@
-import { Chalk } from 'chalk';
 import { describe, expect, test } from 'vitest';
 import type { Lane } from '../../src/records/schemas/lane.js';
 import { SECTION_IDS } from '../../src/records/schemas/recommend-sections.js';
@@ -13,7 +12,6 @@ import { rollReport } from '../../src/report/screens/roll-report.js';
 import { sheetHtml } from '../../src/report/sheet/sheet-html.js';
 import { sheetReport } from '../../src/report/sheet/sheet-report.js';
 import { UNITS } from '../../src/report/text/display-units.js';
-import { paintWith } from '../../src/report/text/paint.js';
 import { coachHtml } from '../../src/report/web/coach-html.js';
 import { compareHtml } from '../../src/report/web/compare-html.js';
 import { judgeHtml } from '../../src/report/web/judge-html.js';
@@ -63,7 +61,6 @@ const named = {
 };
 
 const page = pageOf(200, { units: UNITS.metric });
-const web = { units: UNITS.metric, paint: paintWith(new Chalk({ level: 0 })) };
 const oneLine = (text: string): string => text.replace(/[\s\u00a0]+/g, ' ');
 
 describe.each([
@@ -86,12 +83,16 @@ describe.each([
   ['compare', compareReport(compared, page, true), [BALL, BOWLER, LANE.name]],
   [
     'recommend as a web page',
-    recommendHtml(recommended, facts, [], web),
+    recommendHtml(recommended, facts, [], UNITS.metric),
     [BALL, BOWLER, `${BALL}. ${NOTE}`, `${LANE.name}. ${NOTE}`],
   ],
-  ['judge as a web page', judgeHtml(judged, facts, [], web), [BALL, BOWLER, `${BALL}. ${NOTE}`]],
-  ['coach as a web page', coachHtml([coachPairOf(BALL, {}, { bowler: BOWLER })], web), [BALL, BOWLER]],
-  ['compare as a web page', compareHtml(compared, [], web), [BALL, BOWLER, `${BALL}. ${NOTE}`]],
+  ['judge as a web page', judgeHtml(judged, facts, [], UNITS.metric), [BALL, BOWLER, `${BALL}. ${NOTE}`]],
+  [
+    'coach as a web page',
+    coachHtml([coachPairOf(BALL, {}, { bowler: BOWLER })], UNITS.metric),
+    [BALL, BOWLER],
+  ],
+  ['compare as a web page', compareHtml(compared, [], UNITS.metric), [BALL, BOWLER, `${BALL}. ${NOTE}`]],
   ['sheet as a web page', await sheetHtml(named, 'a4', loadTypeface(), UNITS.metric), [BALL, BOWLER]],
 ])('%s in metric', (_, text, wanted) => {
   test.each(wanted)('keeps %j to the letter', (words) => expect(oneLine(text)).toContain(words));

@@ -2,8 +2,9 @@ import type { CompareRow } from '../../records/answers/compare-answer.js';
 import type { CompareRemark } from '../../records/answers/statements/compare-remarks.js';
 import { LANE_IDS } from '../../records/schemas/reaction-numbers.js';
 import { isSlight } from '../../records/schemas/sureness.js';
+import { VISIBILITIES, type Visibility } from '../../records/schemas/visibilities.js';
 import { meanDifferences, shareAbove } from '../../search/scoring/world-statistics.js';
-import { VISIBILITIES, type Visibility, visibility } from '../../search/visibility.js';
+import { visibility } from '../../search/visibility.js';
 import type { ShotScatter } from '../../simulate/shot-scatter.js';
 import type { Scored } from './from-first.js';
 

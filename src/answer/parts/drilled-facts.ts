@@ -2,15 +2,14 @@ import { median as medianOf } from 'simple-statistics';
 import { inertiaNumbers } from '../../ball/drill/drilled-numbers.js';
 import { flareStart } from '../../ball/drill/flare-start.js';
 import { staticWeights } from '../../ball/drill/static-weights.js';
+import { fromKeys } from '../../base/from-keys.js';
 import { from, INCH, OUNCE, POUND, to } from '../../base/units.js';
-import { type Placement, placeLayout } from '../../layout/placement.js';
-import { overAndUp } from '../../math/ball-point.js';
+import type { Placement } from '../../layout/placement.js';
 import { arcAngle } from '../../math/sphere.js';
 import { dot, scale, type Vec3 } from '../../math/vec3.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import { coresDriller } from '../../prepare/drilled-cores.js';
 import { inchesOf, type RgNumbers } from '../../prepare/median-numbers.js';
-import { toLayout } from '../../prepare/to-layout.js';
 import type {
   Band,
   DrilledNumbersAnswer,
@@ -26,8 +25,9 @@ import type { LayoutNumbers } from '../../records/text/layout-text.js';
 import { markClearanceIn } from '../../search/candidates/candidates.js';
 import { bandOf } from '../../search/scoring/world-statistics.js';
 import { depthFindings } from './depth-findings.js';
+import { arcsIn } from './face-answer.js';
 import { legality } from './legality.js';
-import { GRIP_CENTRE, markAnswer } from './mark-answer.js';
+import { GRIP_CENTRE, markAnswer, placedOn } from './mark-answer.js';
 import { plugFindings } from './plug-findings.js';
 
 /** All that is known of a drilled ball before it rolls. */
@@ -63,7 +63,7 @@ function factsOf(
   drill: ReturnType<typeof coresDriller>,
 ): DrilledFacts {
   const { radius } = ball.published;
-  const placement = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
+  const placement = placedOn(ball, numbers);
   const { all, median, mean } = drill(placement.R_BC);
   const drilled = mean();
   const inertia = inertiaNumbers(drilled);
@@ -75,11 +75,7 @@ function factsOf(
     drilled: {
       massLb: to(inertia.mass, POUND),
       ...inchesOf(median),
-      staticOz: {
-        top: to(statics.top, OUNCE),
-        side: to(statics.side, OUNCE),
-        finger: to(statics.finger, OUNCE),
-      },
+      staticOz: fromKeys(['top', 'side', 'finger'], (side) => to(statics[side], OUNCE)),
     },
     bands: {
       rgIn: band((n) => n.lowRg),
@@ -110,10 +106,8 @@ function psaOf(
   const arcIn = (u: Vec3, v: Vec3): number => to(arcAngle(u, v) * ball.published.radius, INCH);
   const mark = hasMassBias(ball.published.family) ? placement.marker_B : null;
   const end = dot(axis, mark ?? BY_THE_THUMB) >= 0 ? axis : scale(-1, axis);
-  const { over, up } = overAndUp(end);
   return {
-    overIn: to(over * ball.published.radius, INCH),
-    upIn: to(up * ball.published.radius, INCH),
+    ...arcsIn(end, ball.published.radius),
     fromPapIn: arcIn(end, placement.pap_B),
     fromPinIn: arcIn(end, placement.pin_B),
     fromMarkIn: mark && arcIn(end, mark),

@@ -1,15 +1,14 @@
 import { from, INCH, to } from '../../base/units.js';
 import { holeName, mouthRadius } from '../../layout/hole.js';
-import { placeLayout } from '../../layout/placement.js';
 import { ballPoint, overAndUp } from '../../math/ball-point.js';
 import { mulVec } from '../../math/mat3.js';
 import type { Vec3 } from '../../math/vec3.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
-import { toLayout } from '../../prepare/to-layout.js';
 import type { PsaAnswer } from '../../records/answers/answer.js';
 import type { BallFace } from '../../records/answers/parts/ball-face.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
+import { placedOn } from './mark-answer.js';
 
 /** Where marks and holes lie on a ball with this layout, as it is drawn. */
 export function faceAnswer(
@@ -19,11 +18,7 @@ export function faceAnswer(
   ball: BallProblem,
 ): BallFace {
   const { radius } = ball.published;
-  const { pap_B, pin_B, marker_B, R_BC } = placeLayout(
-    toLayout(numbers, radius),
-    ball.pap_B,
-    ball.pinToMarker,
-  );
+  const { pap_B, pin_B, marker_B, R_BC } = placedOn(ball, numbers);
   const arc = (inches: number): number => from(inches, INCH) / radius;
   return {
     hand,

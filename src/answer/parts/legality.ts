@@ -16,7 +16,7 @@ export function legality(
   drilled: Pick<Outcome, 'statics' | 'inertia'>,
   ball: BallProblem,
   rules: RuleSet,
-  clearance: { pin: number; marker: number },
+  clearance: { readonly pin: number },
   remarks: readonly LegalityFinding[],
 ): LegalityAnswer {
   const findings: LegalityFinding[] = staticFindings(drilled, ball, rules);

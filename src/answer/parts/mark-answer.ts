@@ -1,11 +1,20 @@
 import { INCH, to } from '../../base/units.js';
-import type { Placement } from '../../layout/placement.js';
+import { type Placement, placeLayout } from '../../layout/placement.js';
 import { arcAngle } from '../../math/sphere.js';
 import type { Vec3 } from '../../math/vec3.js';
+import type { BallProblem } from '../../prepare/ball-problem.js';
+import { toLayout } from '../../prepare/to-layout.js';
 import type { MarkAnswer } from '../../records/answers/answer.js';
+import type { LayoutNumbers } from '../../records/text/layout-text.js';
 
 /** Unit vector of the grip centre in B. */
 export const GRIP_CENTRE: Vec3 = [0, 0, 1];
+
+/** Where a layout puts the marks of a ball. */
+export const placedOn = (
+  { published, pap_B, pinToMarker }: Pick<BallProblem, 'published' | 'pap_B' | 'pinToMarker'>,
+  numbers: LayoutNumbers,
+): Placement => placeLayout(toLayout(numbers, published.radius), pap_B, pinToMarker);
 
 /**
  * Tape arcs that place a mark on a ball of this radius (m): from the grip centre, the PAP and the pin.

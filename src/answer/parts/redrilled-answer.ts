@@ -5,21 +5,19 @@ import { pluggedStretches } from '../../ball/drill/plug.js';
 import { REPORT_RAYS } from '../../ball/drill/ray-rule.js';
 import { uniformMoments } from '../../ball/solid/stretch.js';
 import { OUNCE, POUND, to } from '../../base/units.js';
-import { placeLayout } from '../../layout/placement.js';
 import { IDENTITY, mulVec } from '../../math/mat3.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
 import { inchesOf, medianNumbers } from '../../prepare/median-numbers.js';
-import { toLayout } from '../../prepare/to-layout.js';
 import type { DrilledAnswer } from '../../records/answers/answer.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
-import { markAnswer } from './mark-answer.js';
+import { markAnswer, placedOn } from './mark-answer.js';
 
 /** What earlier drillings left in a ball, and what of it a layout's holes take; null for a new ball. */
 export function redrilledAnswer(numbers: LayoutNumbers, ball: BallProblem): DrilledAnswer['redrilled'] {
   const { fillings, radius } = ball.bodies[0];
   if (!fillings) return null;
   const { plugs } = fillings;
-  const placement = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
+  const placement = placedOn(ball, numbers);
   const { R_BC } = placement;
   const mark = markAnswer(placement, radius);
   const ouncesOf = (stretches: Parameters<typeof uniformMoments>[0], density: number): number =>

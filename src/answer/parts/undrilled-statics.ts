@@ -1,6 +1,7 @@
 import { bodyMoments } from '../../ball/drill/ball-body.js';
 import { staticWeights } from '../../ball/drill/static-weights.js';
 import { fromMoments } from '../../ball/mass/mass-properties.js';
+import { fromKeys } from '../../base/from-keys.js';
 import { OUNCE, to } from '../../base/units.js';
 import { placeLayout } from '../../layout/placement.js';
 import { mulVec, rotateTensor } from '../../math/mat3.js';
@@ -22,6 +23,6 @@ export function undrilledStatics(
     p_BoBcm_B: mulVec(R_BC, made.p_BoBcm_B),
     I_Bcm_B: rotateTensor(R_BC, made.I_Bcm_B),
   };
-  const { top, side, finger } = staticWeights(turned, radius, ball.ounce);
-  return { top: to(top, OUNCE), side: to(side, OUNCE), finger: to(finger, OUNCE) };
+  const statics = staticWeights(turned, radius, ball.ounce);
+  return fromKeys(['top', 'side', 'finger'], (side) => to(statics[side], OUNCE));
 }

@@ -1,15 +1,13 @@
 import { DEGREE, from, INCH, to } from '../../base/units.js';
-import { placeLayout } from '../../layout/placement.js';
 import { readBack } from '../../layout/read-back.js';
 import { ballPoint } from '../../math/ball-point.js';
 import { arcAngle } from '../../math/sphere.js';
 import type { Vec3 } from '../../math/vec3.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
-import { toLayout } from '../../prepare/to-layout.js';
 import type { MarkingPlan, MarkingStep, MarkingWay } from '../../records/answers/sheet/marking-plan.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
-import { GRIP_CENTRE } from '../parts/mark-answer.js';
+import { GRIP_CENTRE, placedOn } from '../parts/mark-answer.js';
 import { type ByArcs, markWays, type Pair, type PlacedMark, type WayTo } from './mark-ways.js';
 import { squareToVal, valWay } from './val-way.js';
 
@@ -32,7 +30,7 @@ const FOOT = 'VAL on the midline';
 export function markingPlan(numbers: LayoutNumbers, bowler: Bowler, ball: BallProblem): MarkingPlan {
   const { radius } = ball.published;
   const ways = markWays(radius);
-  const { pap_B, pin_B, marker_B } = placeLayout(toLayout(numbers, radius), ball.pap_B, ball.pinToMarker);
+  const { pap_B, pin_B, marker_B } = placedOn(ball, numbers);
   const arc = (inches: number): number => from(inches, INCH) / radius;
   const [over, up] = [arc(bowler.pap.overIn), arc(bowler.pap.upIn)];
   const pin: PlacedMark = { name: 'pin', true_B: pin_B, placed_B: pin_B };

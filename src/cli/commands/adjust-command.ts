@@ -3,19 +3,17 @@ import { sharedBalls } from '../../prepare/shared-balls.js';
 import { UNITS } from '../../report/text/display-units.js';
 import { inventedAmong } from '../files/invented.js';
 import { keptDrilled } from '../files/kept-drilled.js';
-import { writeOut } from '../files/out-file.js';
-import { REPORT_FLAG, reportFlag } from '../files/report-flag.js';
+import { reportFlag, writeReport } from '../files/report-flag.js';
 import { changeFlags, didFlags } from '../flags/change-flags.js';
 import type { AdjustOptions } from '../flags/options.js';
+import { searchFlags } from '../flags/search-flags.js';
 import { unitsFlag } from '../flags/units-flag.js';
 import { taughtFor } from '../learned/learned-for.js';
 import { askStreams } from '../print/ask-streams.js';
-import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import { canAsk, type Terminal } from '../terminal/terminal.js';
-import { searchFlags } from './recommend-command.js';
 
 /** `flarewise adjust`: what to change where a drilled ball does not do what was wanted. */
 export async function adjustCommand(given: AdjustOptions, terminal: Terminal): Promise<void> {
@@ -55,5 +53,5 @@ export async function adjustCommand(given: AdjustOptions, terminal: Terminal): P
   if (report === null) return;
   const { adjustHtml } = await import('../../report/web/adjust-html.js');
   const invented = inventedAmong({ bowler, ball: kept.ball, lane });
-  writeOut(report, Buffer.from(adjustHtml(answer, invented, pageFor(options, terminal))), REPORT_FLAG);
+  writeReport(report, adjustHtml(answer, invented, UNITS[search.units]));
 }

@@ -2,26 +2,24 @@ import { InputError, quotedTyped } from '../../base/errors.js';
 import { visibleJson } from '../../base/visible.js';
 import { coach } from '../../coach/coach.js';
 import type { CoachUnit } from '../../coach/coach-unit.js';
-import type { CoachLine } from '../../records/answers/coach-answer.js';
 import { VERSION } from '../../records/shared/version.js';
 import { coachCsv } from '../../report/csv/coach-csv.js';
 import { coachReport } from '../../report/screens/coach-report.js';
+import { UNITS } from '../../report/text/display-units.js';
 import { printedCoachLine } from '../../report/wording/coach-lines.js';
 import { coachFileFlag, openCoachFile, unitKey } from '../files/coach-file.js';
 import { loadBalls, loadBowlers, loadLanes } from '../files/load-list.js';
-import { writeOut } from '../files/out-file.js';
-import { REPORT_FLAG, reportFlag } from '../files/report-flag.js';
+import { reportFlag, writeReport } from '../files/report-flag.js';
 import { oneFormat } from '../flags/one-format.js';
 import type { CoachCommandOptions } from '../flags/options.js';
+import { searchFlags } from '../flags/search-flags.js';
 import { wantFlags } from '../flags/want-flags.js';
 import { withLearned } from '../learned/learned-for.js';
-import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { afterCoach } from './after-coach.js';
-import { searchFlags } from './recommend-command.js';
 
 /** `flarewise coach`: every bowler with every ball on every lane. */
 export async function coachCommand(options: CoachCommandOptions, terminal: Terminal): Promise<void> {
@@ -90,18 +88,9 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
       terminal,
       afterCoach(options, given, lines),
     );
-  if (given.report !== null) await writePage(given.report, lines, options, terminal);
-}
-
-/** Writes the lines as a web page. */
-async function writePage(
-  path: string,
-  lines: readonly CoachLine[],
-  options: CoachCommandOptions,
-  terminal: Terminal,
-): Promise<void> {
+  if (given.report === null) return;
   const { coachHtml } = await import('../../report/web/coach-html.js');
-  writeOut(path, Buffer.from(coachHtml(lines, pageFor(options, terminal))), REPORT_FLAG);
+  writeReport(given.report, coachHtml(lines, UNITS[given.unitSystem]));
 }
 
 /** `2/5`: the second of five parts; everything by default. */

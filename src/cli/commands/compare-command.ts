@@ -1,17 +1,16 @@
+import { UNITS } from '../../report/text/display-units.js';
 import { entrantFlags } from '../files/entrant-flags.js';
 import { inventedAmong } from '../files/invented.js';
 import { loadBowler, loadLane } from '../files/load-record.js';
-import { writeOut } from '../files/out-file.js';
-import { REPORT_FLAG, reportFlag } from '../files/report-flag.js';
+import { reportFlag, writeReport } from '../files/report-flag.js';
 import type { CompareOptions } from '../flags/options.js';
+import { searchFlags } from '../flags/search-flags.js';
 import { wantFlags } from '../flags/want-flags.js';
 import { withLearned } from '../learned/learned-for.js';
-import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
-import { searchFlags } from './recommend-command.js';
 
 /** `flarewise compare`: layouts, balls or finishes side by side. */
 export async function compareCommand(options: CompareOptions, terminal: Terminal): Promise<void> {
@@ -40,6 +39,6 @@ export async function compareCommand(options: CompareOptions, terminal: Terminal
   if (report === null) return;
   const { compareHtml } = await import('../../report/web/compare-html.js');
   const [{ ball }] = compared.entrants;
-  const html = compareHtml(answer, inventedAmong({ bowler, ball, lane }), pageFor(options, terminal));
-  writeOut(report, Buffer.from(html), REPORT_FLAG);
+  const invented = inventedAmong({ bowler, ball, lane });
+  writeReport(report, compareHtml(answer, invented, UNITS[search.units]));
 }

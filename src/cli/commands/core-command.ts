@@ -5,6 +5,7 @@ import { layoutOnBall } from '../../prepare/layout-on-ball.js';
 import { MIDDLE_LAYOUT } from '../../prepare/middle-layout.js';
 import { corePicture } from '../../report/picture/core-picture.js';
 import { coreReport } from '../../report/screens/core-report.js';
+import { UNITS } from '../../report/text/display-units.js';
 import { coreHtml } from '../../report/web/core-html.js';
 import { pictureFile } from '../../report/web/picture-file.js';
 import { formatRefusal } from '../../report/wording/refusals/word-refusal.js';
@@ -15,7 +16,6 @@ import { pictureFlag } from '../files/picture-flag.js';
 import { layoutFlag, missingFlag } from '../flags/flags.js';
 import { globalFlags } from '../flags/global-flags.js';
 import type { CoreOptions } from '../flags/options.js';
-import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
@@ -31,7 +31,13 @@ export async function coreCommand(
   terminal: Terminal,
   words: readonly string[],
 ): Promise<void> {
-  const { core, bowler, written, out } = collectFaults({
+  const {
+    core,
+    bowler,
+    written,
+    out,
+    units: system,
+  } = collectFaults({
     core: () => loadCore(words[0], options.ball, terminal),
     bowler: () => (options.bowler === undefined ? null : loadBowler(options.bowler, terminal)),
     written: () => (options.layout === undefined ? null : layoutOf(options)),
@@ -41,10 +47,10 @@ export async function coreCommand(
   const layout = written ? layoutOnBall(written, core.ball) : MIDDLE_LAYOUT;
   const { answer, refusal } = coreAnswer(core.ball, core.record, bowler && { bowler, layout });
   if (out) {
-    const page = pageFor(options, terminal);
-    const faults = refusal ? formatRefusal(refusal, page.units).faults.map(formatFault) : [];
-    const picture = () => corePicture(answer, page.units);
-    writeOut(out.path, await pictureFile(out.kind, { picture, page: () => coreHtml(answer, faults, page) }));
+    const units = UNITS[system];
+    const faults = refusal ? formatRefusal(refusal, units).faults.map(formatFault) : [];
+    const picture = () => corePicture(answer, units);
+    writeOut(out.path, await pictureFile(out.kind, { picture, page: () => coreHtml(answer, faults, units) }));
   }
   await printAnswer(
     answer,

@@ -2,9 +2,10 @@ import { ALL_NEEDS } from '../../interview/questions/needs.js';
 import { DEMO } from '../../records/read/shelf.js';
 import { demoInputs } from '../files/demo-inputs.js';
 import type { GlobalOptions } from '../flags/options.js';
+import { searchFlags } from '../flags/search-flags.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import { canAsk, type Terminal } from '../terminal/terminal.js';
-import { recommendationAnswerer, searchFlags } from './recommend-command.js';
+import { recommendationAnswerer } from './recommend-command.js';
 import { withInterview } from './with-interview.js';
 import { answerAtOnce } from './with-records.js';
 

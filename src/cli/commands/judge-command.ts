@@ -2,19 +2,22 @@ import type { CoreFitter } from '../../prepare/fit-cores.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
 import type { JudgeAnswer } from '../../records/answers/answer.js';
 import { readLayout } from '../../records/text/written-layout.js';
+import { UNITS } from '../../report/text/display-units.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
-import { reportFlag } from '../files/report-flag.js';
+import { inventedAmong } from '../files/invented.js';
+import { reportFlag, writeReport } from '../files/report-flag.js';
 import { keptBalls } from '../files/whole-shelf.js';
 import { askedFlags } from '../flags/asked-flags.js';
 import { layoutFlag } from '../flags/flags.js';
 import type { JudgeOptions } from '../flags/options.js';
+import { searchFlags } from '../flags/search-flags.js';
+import { unitsFlag } from '../flags/units-flag.js';
 import { withLearned } from '../learned/learned-for.js';
 import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { GOES_ON } from './answered.js';
-import { searchFlags } from './recommend-command.js';
 import { recordReaders, withLane, withRecords } from './with-records.js';
 
 /** `flarewise judge`: a second opinion on one layout; in a terminal, what the flags leave out is asked for. */
@@ -80,9 +83,10 @@ async function showJudgement(
     nextCommands({ ...options, layout: answer.layout.text }, ['sheet', 'recommend']),
   );
   if (report === null) return;
-  const [{ writeReport }, { judgeHtml }] = await Promise.all([
-    import('../files/report-file.js'),
+  const [{ webReportData }, { judgeHtml }] = await Promise.all([
+    import('../../answer/web-report-data.js'),
     import('../../report/web/judge-html.js'),
   ]);
-  writeReport(report, judgeHtml, { answer, layout: answer.layout, inputs, fitter }, options, terminal);
+  const facts = webReportData(inputs, answer.layout, fitter, terminal.budget);
+  writeReport(report, judgeHtml(answer, facts, inventedAmong(inputs), UNITS[unitsFlag(options.units)]));
 }

@@ -1,22 +1,20 @@
-import type { LearnedAnswer } from '../../records/answers/learned-answer.js';
 import { learnedReport } from '../../report/screens/learned-report.js';
+import { UNITS } from '../../report/text/display-units.js';
 import { homeOf } from '../files/home.js';
 import { inventedAmong } from '../files/invented.js';
 import { keptName } from '../files/kept-name.js';
 import { loadBowler, loadLane } from '../files/load-record.js';
-import { writeOut } from '../files/out-file.js';
-import { REPORT_FLAG, reportFlag } from '../files/report-flag.js';
+import { reportFlag, writeReport } from '../files/report-flag.js';
 import { dayFlag } from '../flags/date-flag.js';
 import type { LearnedCommandOptions } from '../flags/options.js';
+import { searchFlags } from '../flags/search-flags.js';
 import { bowlerLog } from '../learned/bowler-log.js';
 import { forgetFlag, forgetNights } from '../learned/forget-nights.js';
 import { noLog } from '../learned/no-log.js';
-import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
-import { searchFlags } from './recommend-command.js';
 
 /** `flarewise learned`: what the logged shots of a bowler teach. */
 export async function learnedCommand(options: LearnedCommandOptions, terminal: Terminal): Promise<void> {
@@ -49,20 +47,11 @@ export async function learnedCommand(options: LearnedCommandOptions, terminal: T
   });
   if (!answer) throw noLog(bowler.name);
   await printAnswer(answer, (page) => learnedReport(answer, page, options.full), options, terminal);
-  if (report !== null) await writePage(report, answer, inventedAmong({ bowler }), options, terminal);
+  if (report === null) return;
+  const { learnedHtml } = await import('../../report/web/learned-html.js');
+  writeReport(report, learnedHtml(answer, inventedAmong({ bowler }), UNITS[given.units]));
 }
 
 /** The id of a kept drilled layout. @throws {InputError} `no-such-record` */
 const layoutId = (word: string, terminal: Terminal): string =>
   keptName(homeOf(terminal), word.startsWith('layout/') ? word : `layout/${word}`).id;
-
-async function writePage(
-  path: string,
-  answer: LearnedAnswer,
-  invented: readonly string[],
-  options: LearnedCommandOptions,
-  terminal: Terminal,
-): Promise<void> {
-  const { learnedHtml } = await import('../../report/web/learned-html.js');
-  writeOut(path, Buffer.from(learnedHtml(answer, invented, pageFor(options, terminal))), REPORT_FLAG);
-}

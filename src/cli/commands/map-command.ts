@@ -1,5 +1,6 @@
 import { mapAnswer } from '../../answer/map/map-answer.js';
 import type { spreadOnLane } from '../../answer/spread-on-lane.js';
+import { USUAL_SEED } from '../../base/search-limits.js';
 import { visible } from '../../base/visible.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
 import { MIDDLE_LAYOUT } from '../../prepare/middle-layout.js';
@@ -8,6 +9,7 @@ import { formatLayout } from '../../records/text/layout-text.js';
 import { mapCsv } from '../../report/csv/map-csv.js';
 import { glancePicture } from '../../report/picture/glance-picture.js';
 import { mapReport } from '../../report/screens/map-report.js';
+import { UNITS } from '../../report/text/display-units.js';
 import { mapHtml, mapTitle } from '../../report/web/map-html.js';
 import { pictureFile } from '../../report/web/picture-file.js';
 import { besideBalls } from '../files/beside-balls.js';
@@ -22,16 +24,23 @@ import { oneFormat } from '../flags/one-format.js';
 import type { MapOptions } from '../flags/options.js';
 import { withLearned } from '../learned/learned-for.js';
 import { nextCommands } from '../print/next-commands.js';
-import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
-import { USUAL_SEED } from './recommend-command.js';
 
 /** `flarewise map`: drilled numbers over one number of the layout. */
 export async function mapCommand(options: MapOptions, terminal: Terminal): Promise<void> {
-  const { over, written, bowler, ball, lane, workers, out } = collectFaults({
+  const {
+    over,
+    written,
+    bowler,
+    ball,
+    lane,
+    workers,
+    out,
+    units: system,
+  } = collectFaults({
     bowler: () => loadBowler(options.bowler, terminal),
     ball: () => loadBall(options.ball, terminal),
     lane: () => (options.lane === undefined ? null : loadLane(options.lane, terminal)),
@@ -59,11 +68,11 @@ export async function mapCommand(options: MapOptions, terminal: Terminal): Promi
     : map;
   if (options.csv) return void terminal.stdout.write(mapCsv(answer));
   if (out) {
-    const page = pageFor(options, terminal);
+    const units = UNITS[system];
     const invented = inventedAmong({ bowler, ball, lane });
     const bytes = await pictureFile(out.kind, {
-      picture: () => glancePicture(answer, mapTitle(answer), page.units),
-      page: () => mapHtml(answer, invented, page),
+      picture: () => glancePicture(answer, mapTitle(answer), units),
+      page: () => mapHtml(answer, invented, units),
     });
     writeOut(out.path, bytes);
     return printAnswer(answer, () => `${visible(out.path)}\n`, options, terminal);

@@ -1,19 +1,14 @@
-import { USUAL_TOP } from '../../prepare/budget.js';
 import type { CoreFitter } from '../../prepare/fit-cores.js';
 import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
 import type { SectionId } from '../../records/schemas/recommend-sections.js';
-import { USUAL_PRACTICE_WEIGHT } from '../../records/shared/beliefs.js';
 import type { NextStep } from '../../report/screens/next-steps.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
 import { knownIds } from '../files/known-ids.js';
 import { reportFlag } from '../files/report-flag.js';
 import { keptBalls } from '../files/whole-shelf.js';
 import { askedFlags, isAnyAsked } from '../flags/asked-flags.js';
-import { WANTED_PIN_SIDES } from '../flags/flag-table.js';
-import { oneOf, wholeNumber } from '../flags/flags.js';
-import { globalFlags } from '../flags/global-flags.js';
 import type { GlobalOptions, RecommendCommandOptions } from '../flags/options.js';
-import { rulesFlag } from '../flags/rules-flag.js';
+import { type Search, searchFlags } from '../flags/search-flags.js';
 import { showFlag } from '../flags/show-flag.js';
 import { heedKeys, menuLines } from '../keys/heed-keys.js';
 import { withLearned } from '../learned/learned-for.js';
@@ -24,10 +19,6 @@ import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import type { Answered, Answerer, Finding } from './answered.js';
 import { recordReaders, withLane, withRecords } from './with-records.js';
-
-export const USUAL_SEED = 1;
-const MOST_TOP = 10;
-const GREATEST_SEED = 2 ** 31 - 1;
 
 /** `flarewise recommend`: everything by flags; in a terminal, what they leave out is asked for. */
 export async function recommendCommand(options: RecommendCommandOptions, terminal: Terminal): Promise<void> {
@@ -45,42 +36,6 @@ export async function recommendCommand(options: RecommendCommandOptions, termina
     recommendationAnswerer(search, options, terminal, { report, sections, isAsked: isAnyAsked(needs) }),
   );
 }
-
-/** Readers of the flags that say how to search. */
-export const searchFlags = (options: Omit<RecommendCommandOptions, 'ball'>, terminal: Terminal) => ({
-  top: () =>
-    options.top === undefined
-      ? USUAL_TOP
-      : wholeNumber('--top', options.top, [1, MOST_TOP], 'How many layouts to list.'),
-  seed: () =>
-    options.seed === undefined
-      ? USUAL_SEED
-      : wholeNumber('--seed', options.seed, [0, GREATEST_SEED], 'The same seed gives the same answer.'),
-  practiceWeight: () =>
-    options.practice === undefined
-      ? USUAL_PRACTICE_WEIGHT
-      : wholeNumber(
-          '--practice',
-          options.practice,
-          [0, 100],
-          '0 is physics alone, 100 counts every belief.',
-        ) / 100,
-  pinSide: () =>
-    oneOf(
-      '--pin-side',
-      options.pinSide ?? 'above',
-      WANTED_PIN_SIDES,
-      'Where the pin may lie, seen from the midline.',
-    ),
-  ruleSet: () => rulesFlag(options.rules),
-  budget: () => terminal.budget,
-  ...globalFlags(options, terminal),
-});
-
-/** What the flags say about how to search. */
-export type Search = {
-  [K in keyof ReturnType<typeof searchFlags>]: ReturnType<ReturnType<typeof searchFlags>[K]>;
-};
 
 /** A person who waits for an answer on the screen is shown what can be said at once; a program is not. */
 const showsFirstLook = ({ json }: GlobalOptions, { stdout, stderr }: Terminal): boolean =>

@@ -1,4 +1,5 @@
 import { rollAnswer } from '../../answer/roll-answer.js';
+import { USUAL_SEED } from '../../base/search-limits.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
 import { rollReport } from '../../report/screens/roll-report.js';
 import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
@@ -10,7 +11,6 @@ import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
-import { USUAL_SEED } from './recommend-command.js';
 
 /** `flarewise roll`: one shot with one layout. */
 export async function rollCommand(options: RollOptions, terminal: Terminal): Promise<void> {

@@ -19,13 +19,13 @@ import type { SheetCommandOptions } from '../flags/options.js';
 import { ounceFlag } from '../flags/ounce-flag.js';
 import { paperFlag } from '../flags/paper-flag.js';
 import { rulesFlag } from '../flags/rules-flag.js';
+import { searchFlags } from '../flags/search-flags.js';
 import { learnedFor } from '../learned/learned-for.js';
 import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { GOES_ON } from './answered.js';
-import { searchFlags } from './recommend-command.js';
 import { recordReaders, withRecords } from './with-records.js';
 
 /** `flarewise sheet`: a page for the person at the drill, on screen or as a file; in a terminal, what the flags leave out is asked for. */

@@ -5,7 +5,7 @@ import { LEAST_COMPARED, MOST_COMPARED, type Varied } from '../../records/answer
 import type { Ball } from '../../records/schemas/ball.js';
 import { layoutFlag, missingFlag, wholeNumber } from '../flags/flags.js';
 import type { CompareOptions } from '../flags/options.js';
-import { collectFaults } from '../terminal/collect-faults.js';
+import { collectAll, collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { loadBall } from './load-record.js';
 
@@ -32,12 +32,12 @@ export function entrantFlags(options: CompareOptions, terminal: Terminal): Entra
   };
   const { varies, ...read } = collectFaults({
     varies: () => variedFlag(given),
-    layouts: () => all(given.layout, (text) => layoutFlag(text)),
+    layouts: () => collectAll(given.layout, (text) => layoutFlag(text)),
     balls: () =>
       given.ball.length > 0
-        ? all(given.ball, (text) => loadBall(text, terminal))
+        ? collectAll(given.ball, (text) => loadBall(text, terminal))
         : [loadBall(undefined, terminal)],
-    finishes: () => all(given.finish, finishFlag),
+    finishes: () => collectAll(given.finish, finishFlag),
   });
   const entrants = entrantsOf(varies, { ...read, balls: read.balls as [Ball, ...Ball[]] });
   return { varies, entrants: distinct(varies, entrants, given[varies]) };
@@ -101,11 +101,3 @@ const FINISHES = [220, 6000] as const;
 
 const finishFlag = (text: string): number =>
   wholeNumber('--finish', text.trim(), FINISHES, '500 is rough, 2000 usual, 4000 smooth.');
-
-/** Each of a flag's values, with the faults of all. */
-function all<T>(texts: readonly string[], read: (text: string) => T): readonly T[] {
-  const found = collectFaults(
-    Object.fromEntries(texts.map((text, i) => [String(i), () => read(text)])),
-  ) as Record<string, T>;
-  return texts.map((_, i) => found[String(i)]);
-}

@@ -2,14 +2,14 @@ import { existsSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { InputError } from '../../base/errors.js';
 import { readBowlerList } from '../../records/read/bowler-list.js';
-import { readListText } from '../../records/read/list-text.js';
+import { isListFile, readListText } from '../../records/read/list-text.js';
 import { LIST_FILE, namesIn } from '../../records/read/read-file.js';
 import type { Ball } from '../../records/schemas/ball.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { Lane } from '../../records/schemas/lane.js';
 import { missingFlag } from '../flags/flags.js';
 import { printGuessedEncoding } from '../print/print-guessed-encoding.js';
-import { collectFaults } from '../terminal/collect-faults.js';
+import { collectAll } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { loadBall, loadBowler, loadLane } from './load-record.js';
 
@@ -21,7 +21,7 @@ export interface Listed<T> {
 
 /** Bowlers named by `--bowlers`: a folder of records, a coach's list, or files and ids with commas between. */
 export const loadBowlers = (given: string | undefined, terminal: Terminal): readonly Listed<Bowler>[] =>
-  given !== undefined && isRowsOfBowlers(given)
+  given !== undefined && isListFile(given)
     ? withOwnNames(
         '--bowlers',
         readBowlerList(readListText(given, LIST_FILE, printGuessedEncoding(terminal)), given).map(
@@ -29,9 +29,6 @@ export const loadBowlers = (given: string | undefined, terminal: Terminal): read
         ),
       )
     : loadList('--bowlers', given, loadBowler, terminal);
-
-/** Whether `--bowlers` names a coach's list, with a bowler a row. */
-const isRowsOfBowlers = (given: string): boolean => /\.(csv|tsv|txt)$/i.test(given);
 
 /** Balls named by `--balls`: a folder of records, or files and ids with commas between. */
 export const loadBalls = (given: string | undefined, terminal: Terminal): readonly Listed<Ball>[] =>
@@ -56,12 +53,9 @@ function loadList<T extends { readonly name: string }>(
       rule: 'must be a folder with records in it',
       got: `no .json file in ${given}`,
     });
-  const read = collectFaults(
-    Object.fromEntries(names.map((name, i) => [String(i), () => load(name, terminal, flag)])),
-  ) as Record<string, T>;
   return withOwnNames(
     flag,
-    names.map((word, i) => ({ record: read[String(i)], word })),
+    collectAll(names, (word) => ({ record: load(word, terminal, flag), word })),
   );
 }
 

@@ -1,6 +1,6 @@
-import { checkedOut, kindOfFile } from './out-file.js';
+import { checkedOut, kindOfFile, writeOut } from './out-file.js';
 
-export const REPORT_FLAG = '--report';
+const REPORT = '--report';
 
 /**
  * The file for a web page; null when none is asked for.
@@ -9,6 +9,9 @@ export const REPORT_FLAG = '--report';
  */
 export function reportFlag(path: string | undefined): string | null {
   if (path === undefined) return null;
-  kindOfFile(path, ['html'], REPORT_FLAG);
-  return checkedOut(path, REPORT_FLAG);
+  kindOfFile(path, ['html'], REPORT);
+  return checkedOut(path, REPORT);
 }
+
+/** Writes a web page there. @throws {InputError} `no-access` when it cannot be written to */
+export const writeReport = (path: string, html: string): void => writeOut(path, Buffer.from(html), REPORT);

@@ -94,9 +94,7 @@ export interface CompareOptions extends Omit<RecommendCommandOptions, 'ball'> {
 /** What was typed of what the ball did. */
 export type DidOptions = { readonly [W in Wish as `did${Capitalize<W>}`]?: string };
 
-export interface AdjustOptions extends RecommendCommandOptions, DidOptions {
-  readonly unlearned?: boolean;
-}
+export type AdjustOptions = RecommendCommandOptions & DidOptions;
 
 export interface ShelfOptions extends GlobalOptions {
   readonly yes?: boolean;

@@ -1,5 +1,6 @@
 import { InputError, quotedTyped } from '../../base/errors.js';
 import { fromKeys } from '../../base/from-keys.js';
+import { withoutUndefined } from '../../base/without-undefined.js';
 import { WISHES, type Wish } from '../../records/schemas/reaction-numbers.js';
 import { formatWishedNumber, isNoWish, readWish } from '../../records/schemas/read-wish.js';
 import type { Want } from '../../records/schemas/want.js';
@@ -13,8 +14,7 @@ import type { WishOptions } from './options.js';
  * @throws {InputErrors} every invalid wish
  */
 export function wantFlags(options: WishOptions): Want {
-  const read = collectFaults(fromKeys(WISHES, (wish) => () => wished(wish, options[wish])));
-  return Object.fromEntries(Object.entries(read).filter(([, value]) => value !== undefined));
+  return withoutUndefined(collectFaults(fromKeys(WISHES, (wish) => () => wished(wish, options[wish]))));
 }
 
 /** A wish as typed: a step or its word as the step, a number with the unit that answers have. */

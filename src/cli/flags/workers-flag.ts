@@ -1,6 +1,5 @@
+import { MOST_WORKERS } from '../../base/search-limits.js';
 import { wholeNumber } from './flags.js';
-
-const MOST_WORKERS = 64;
 
 /** Threads to search with: those of `--workers`, else one for each core. */
 export const workersFlag = (given: string | undefined, cores: number): number =>

@@ -1,4 +1,7 @@
-import type { RecommendAnswer } from '../../records/answers/answer.js';
+import { UNITS } from '../../report/text/display-units.js';
+import { inventedAmong } from '../files/invented.js';
+import { writeReport } from '../files/report-flag.js';
+import { unitsFlag } from '../flags/units-flag.js';
 import { askedFile } from './asked-file.js';
 import { bestOf, type Standing } from './standing.js';
 
@@ -13,15 +16,11 @@ export async function askAndWritePage(standing: Standing): Promise<string | null
 /** Writes the answer's web page. */
 export async function writePage(path: string, standing: Standing): Promise<void> {
   const { answer, inputs, fitter, next, options, terminal } = standing;
-  const [{ writeReport }, { recommendHtml }] = await Promise.all([
-    import('../files/report-file.js'),
+  const [{ webReportData }, { recommendHtml }] = await Promise.all([
+    import('../../answer/web-report-data.js'),
     import('../../report/web/recommend-html.js'),
   ]);
-  writeReport<RecommendAnswer>(
-    path,
-    (given, facts, invented, page) => recommendHtml(given, facts, invented, page, next),
-    { answer, layout: bestOf(standing), inputs, fitter },
-    options,
-    terminal,
-  );
+  const facts = webReportData(inputs, bestOf(standing), fitter, terminal.budget);
+  const units = UNITS[unitsFlag(options.units)];
+  writeReport(path, recommendHtml(answer, facts, inventedAmong(inputs), units, next));
 }

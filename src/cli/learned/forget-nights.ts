@@ -7,6 +7,7 @@ import { shotCount } from '../../records/log/add-shot.js';
 import type { Shelved } from '../../records/read/shelf.js';
 import type { DrilledLayout } from '../../records/schemas/drilled-layout.js';
 import type { Night } from '../../records/schemas/shot-log.js';
+import { countOf } from '../../report/text/count-of.js';
 import { checkedOut, kindOfFile, writeOut } from '../files/out-file.js';
 import { changeNights } from '../files/shot-log.js';
 import type { LearnedCommandOptions } from '../flags/options.js';
@@ -44,7 +45,7 @@ export async function forgetNights(
   options: LearnedCommandOptions,
   terminal: Terminal,
 ): Promise<void> {
-  const what = forgotten.map(({ id, record: { nights } }) => `${countOf(nights)} with ${id}`).join(', ');
+  const what = forgotten.map(({ id, record: { nights } }) => `${shotsOn(nights)} with ${id}`).join(', ');
   if (!options.yes && !(await isSure(`Forget ${what}?`, options, terminal))) {
     terminal.stderr.write('Nothing was forgotten.\n');
     return;
@@ -58,7 +59,5 @@ export async function forgetNights(
   terminal.stdout.write(`Written to ${visible(path)} and taken out of the log: ${what}.\n`);
 }
 
-const countOf = (nights: readonly Night[]): string => {
-  const shots = shotCount(nights);
-  return `${shots} ${shots === 1 ? 'shot' : 'shots'} on ${nights.length} ${nights.length === 1 ? 'night' : 'nights'}`;
-};
+const shotsOn = (nights: readonly Night[]): string =>
+  `${countOf(shotCount(nights), 'shot')} on ${countOf(nights.length, 'night')}`;

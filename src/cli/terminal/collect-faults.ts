@@ -40,3 +40,9 @@ export function collectFaults<T extends Record<string, () => unknown>>(
   if (errors.length > 0) throw new InputErrors(errors);
   return Object.fromEntries(read) as { [K in keyof T]: ReturnType<T[K]> };
 }
+
+/** The same of a list, one reader for all: what it reads of each, in order. */
+export function collectAll<T>(given: readonly string[], read: (text: string) => T): readonly T[] {
+  const all = collectFaults(Object.fromEntries(given.map((text, i) => [String(i), () => read(text)])));
+  return given.map((_, i) => all[i]);
+}

@@ -1,5 +1,6 @@
-import { z } from 'zod';
+import type { z } from 'zod';
 import { bowlerSchema } from '../../records/schemas/bowler.js';
+import { unwrapped } from '../../records/schemas/quantity.js';
 import type { ReleaseKey } from '../../records/shared/release-guesses.js';
 import { capital } from '../../records/text/capital.js';
 import type { Quantity } from '../../report/text/display-units.js';
@@ -61,12 +62,8 @@ const marked = (value: number, key: ReleaseKey): string => {
 function faultIn(schema: z.ZodType, value: number, key: ReleaseKey): string | undefined {
   const issue = schema.safeParse(value).error?.issues[0];
   const { quantity } = NAMES[key];
-  return issue && quantity ? `must be ${markedRange(bare(schema), quantity)}` : issue?.message;
+  return issue && quantity ? `must be ${markedRange(unwrapped(schema), quantity)}` : issue?.message;
 }
-
-/** A schema without its being optional. */
-const bare = (schema: z.ZodType): z.ZodType =>
-  schema instanceof z.ZodOptional ? (schema.unwrap() as z.ZodType) : schema;
 
 interface ReleaseName {
   readonly name: string;

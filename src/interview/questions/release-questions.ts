@@ -13,22 +13,22 @@ import {
   TILT_MEASURED,
 } from './measure-questions.js';
 import { rangeClash } from './measured-numbers.js';
-import { FROM_FILE, type Guess, type QuestionEntry } from './question.js';
-import type { HOW_OF } from './release-numbers.js';
+import { type Clash, FROM_FILE, type Guess, type QuestionEntry } from './question.js';
+import { HOW_OF } from './release-numbers.js';
 
 const bowler = bowlerSchema.shape;
 const pap = bowler.pap.shape;
 
-/** What all numbers share that may be measured in place of being typed. */
-const typedFor = (how: (typeof HOW_OF)[keyof typeof HOW_OF]) => ({
-  follows: how,
-  followsIf: (answers: Answers): boolean => answers[how] === 'typed',
-  voids: how,
+/** What all numbers share that are typed, unless they are measured or guessed. */
+const typed = (id: ReleaseKey) => ({
+  id,
+  kind: 'number' as const,
+  follows: HOW_OF[id],
+  followsIf: (answers: Answers): boolean => answers[HOW_OF[id]] === 'typed',
+  voids: HOW_OF[id],
+  guess: (answers: Answers): Guess => ({ value: guessFor(answers)[id], deviation: GUESS_DEVIATION[id] }),
+  check: (answers: Answers): Clash | null => rangeClash(id, answers),
 });
-
-const guessOf =
-  (key: ReleaseKey) =>
-  (answers: Answers): Guess => ({ value: guessFor(answers)[key], deviation: GUESS_DEVIATION[key] });
 
 /** Who bowls, and how the ball leaves the hand. */
 export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] => [
@@ -80,14 +80,10 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
       ],
     },
     {
-      id: 'speedMph',
-      kind: 'number',
+      ...typed('speedMph'),
       stage: 'first',
-      ...typedFor('speedHow'),
       name: 'Ball speed',
       term: 'ball speed',
-      guess: guessOf('speedMph'),
-      check: (answers) => rangeClash('speedMph', answers),
       text: 'How fast does the ball leave your hand, in {unit}?',
       quantity: 'speed',
       help: 'Ball speed at release, {range}. Only know the overhead display? Press ?, and give that in the review.',
@@ -96,14 +92,10 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     },
     ...SPEED_MEASURED,
     {
-      id: 'revRateRpm',
-      kind: 'number',
+      ...typed('revRateRpm'),
       stage: 'first',
-      ...typedFor('revRateHow'),
       name: 'Rev rate',
       term: 'rev rate',
-      guess: guessOf('revRateRpm'),
-      check: (answers) => rangeClash('revRateRpm', answers),
       text: 'What is your rev rate, in rpm?',
       help: 'Rev rate at release, {range}. 150 is few, 300 usual, 450 many.',
       schema: bowler.revRateRpm,
@@ -111,14 +103,10 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     },
     ...REV_RATE_MEASURED,
     {
-      id: 'axisTiltDeg',
-      kind: 'number',
+      ...typed('axisTiltDeg'),
       stage: 'first',
-      ...typedFor('tiltHow'),
       name: 'Axis tilt',
       term: 'axis tilt',
-      guess: guessOf('axisTiltDeg'),
-      check: (answers) => rangeClash('axisTiltDeg', answers),
       text: 'How much axis tilt do you have, in degrees?',
       help: 'Axis tilt, {range}. 10 to 20 is usual; a spinner has 40 and more.',
       schema: bowler.axisTiltDeg,
@@ -126,14 +114,10 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     },
     ...TILT_MEASURED,
     {
-      id: 'axisRotationDeg',
-      kind: 'number',
+      ...typed('axisRotationDeg'),
       stage: 'first',
-      ...typedFor('rotationHow'),
       name: 'Axis rotation',
       term: 'axis rotation',
-      guess: guessOf('axisRotationDeg'),
-      check: (answers) => rangeClash('axisRotationDeg', answers),
       text: 'How much axis rotation (side turn), in degrees?',
       help: 'Axis rotation, {range}. 0 rolls straight down the lane, 45 is usual, 90 turns all sideways.',
       schema: bowler.axisRotationDeg,
@@ -141,14 +125,10 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     },
     ...ROTATION_MEASURED,
     {
-      id: 'papOverIn',
-      kind: 'number',
+      ...typed('papOverIn'),
       stage: 'more',
-      ...typedFor('papHow'),
       name: 'PAP over',
       term: 'PAP',
-      guess: guessOf('papOverIn'),
-      check: (answers) => rangeClash('papOverIn', answers),
       text: 'PAP: how far over from the grip centre, in {unit}?',
       quantity: 'tape',
       help: 'Positive axis point along the midline, by tape, {range}, such as {4 7/8 tape}.',
@@ -157,14 +137,10 @@ export const releaseQuestions = ({ bowlers }: Shelf): readonly QuestionEntry[] =
     },
     ...PAP_MEASURED,
     {
-      id: 'papUpIn',
-      kind: 'number',
+      ...typed('papUpIn'),
       stage: 'more',
-      ...typedFor('papHow'),
       name: 'PAP up',
       term: 'PAP',
-      guess: guessOf('papUpIn'),
-      check: (answers) => rangeClash('papUpIn', answers),
       text: 'PAP: how far up from the midline, in {unit}?',
       quantity: 'tape',
       help: 'Up {3 tape} to down {3 tape}, by tape. Down is written "{1/4 tape} down" or with a minus.',

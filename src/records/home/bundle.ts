@@ -1,7 +1,7 @@
 import { basename, extname } from 'node:path';
 import { type Fault, InputError } from '../../base/errors.js';
 import { readBowlerList } from '../read/bowler-list.js';
-import { type GuessedEncoding, readListText } from '../read/list-text.js';
+import { type GuessedEncoding, isListFile, readListText } from '../read/list-text.js';
 import { type PackedCore, packCore, unpackCore } from '../read/packed-core.js';
 import { readCore } from '../read/read-core.js';
 import { BUNDLE_FILE, fileBeside, LIST_FILE } from '../read/read-file.js';
@@ -53,7 +53,7 @@ export const bundleOf = (records: readonly Bundled[]) => ({ schema: BUNDLE, reco
  * @throws {InputError} as `readRecord` and `readBowlerList` do; `bad-id`, with all bad ids of a bundle at once
  */
 export function importedFrom(path: string, onGuess: (guess: GuessedEncoding) => void): readonly Imported[] {
-  if (/\.(csv|tsv|txt)$/i.test(path))
+  if (isListFile(path))
     return readBowlerList(readListText(path, LIST_FILE, onGuess), path).map((record) => ({
       kind: 'bowler',
       record,

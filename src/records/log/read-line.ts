@@ -6,8 +6,8 @@ import { LINE_READINGS, READINGS, readingSchema } from './readings.js';
 /** The four boards of a shot as they are in one line; one that was not seen is left out. */
 export type ShotLine = Pick<LoggedShot, (typeof LINE_READINGS)[number] | 'gutter'>;
 
-const NOT_SEEN = /^[-–—?]$/;
-const GUTTER = /^g(utter)?$/i;
+export const NOT_SEEN = /^[-–—?]$/;
+export const IN_GUTTER = /^g(utter)?$/i;
 
 /** The form of a line, for messages. */
 export const LINE_RULE =
@@ -31,7 +31,7 @@ export function readLine(words: readonly string[]): ShotLine {
   LINE_READINGS.forEach((id, i) => {
     const word = words[i];
     if (NOT_SEEN.test(word)) return;
-    if (id === 'pinsBoard' && GUTTER.test(word)) {
+    if (id === 'pinsBoard' && IN_GUTTER.test(word)) {
       line.gutter = true;
       return;
     }

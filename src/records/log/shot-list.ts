@@ -8,6 +8,7 @@ import { type LoggedShot, type Night, nightSchema, READING_IDS } from '../schema
 import { guardedCell } from '../text/csv-cell.js';
 import { headAlone, type NightHead } from './add-shot.js';
 import { formatErrors, readErrors } from './read-errors.js';
+import { IN_GUTTER, NOT_SEEN } from './read-line.js';
 
 /* Shots as comma-separated values, one a row, with the names of the record's fields as heads. */
 
@@ -137,12 +138,9 @@ function shotOf(row: Row, number: number, id: string): ListedShot | Faulty {
   }
 }
 
-const NOT_SEEN = /^[-–—?]$/;
-const GUTTER = /^g(utter)?$/i;
-
 /** The cells of a shot, with yes and no read; a gutter ball may stand in the column of the pins. */
 function typedShot({ pinsBoard = '', ...cells }: Row): Readonly<Record<string, unknown>> {
-  const isGutter = GUTTER.test(pinsBoard);
+  const isGutter = IN_GUTTER.test(pinsBoard);
   const shot: Record<string, unknown> = {
     ...picked(cells, OF_SHOT),
     ...(pinsBoard === '' ? {} : isGutter ? { gutter: 'yes' } : { pinsBoard }),

@@ -2,6 +2,7 @@ import { stringify } from 'csv-stringify/sync';
 import { type Fault, InputError, MOST_FAULTS } from '../../base/errors.js';
 import { fromKeys } from '../../base/from-keys.js';
 import { shortened } from '../../base/visible.js';
+import { withoutUndefined } from '../../base/without-undefined.js';
 import { type Bowler, bowlerSchema } from '../schemas/bowler.js';
 import {
   BOWLER_KIND_IDS,
@@ -151,7 +152,7 @@ function recordOf(row: Row, kind: BowlerKind): unknown {
     pap: { overIn: papOverIn, upIn: papUpIn },
     uncertainty: Object.keys(uncertainty).length > 0 ? uncertainty : undefined,
   };
-  return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined));
+  return withoutUndefined(record);
 }
 
 const YES_NO: Readonly<Record<string, boolean>> = {

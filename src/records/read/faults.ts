@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { type Fault, MOST_FAULTS } from '../../base/errors.js';
 import { shortened, visible, visibleJson } from '../../base/visible.js';
-import { recordUnit, remedyOf } from '../schemas/quantity.js';
+import { recordUnit, remedyOf, unwrapped } from '../schemas/quantity.js';
 import { nearestWord } from '../text/nearest-word.js';
 import { numberHint } from '../text/number-hint.js';
 
@@ -99,7 +99,7 @@ const shapeAt = (
 };
 
 function meant(schema: z.ZodType, value: unknown): z.ZodType | undefined {
-  const inner = unwrap(schema);
+  const inner = unwrapped(schema);
   if (!(inner instanceof z.ZodDiscriminatedUnion)) return inner;
   const { discriminator } = inner.def;
   const options = inner.options as readonly z.ZodObject[];
@@ -107,12 +107,6 @@ function meant(schema: z.ZodType, value: unknown): z.ZodType | undefined {
     const tag = shape[discriminator];
     return tag instanceof z.ZodLiteral && tag.value === valueAt(value, [discriminator]);
   });
-}
-
-function unwrap(schema: z.ZodType): z.ZodType {
-  return schema instanceof z.ZodOptional || schema instanceof z.ZodNullable || schema instanceof z.ZodDefault
-    ? unwrap(schema.unwrap() as z.ZodType)
-    : schema;
 }
 
 function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {

@@ -9,6 +9,9 @@ export interface GuessedEncoding {
   readonly cells: readonly string[];
 }
 
+/** Whether a path names a list of comma-separated values, by its ending. */
+export const isListFile = (path: string): boolean => /\.(csv|tsv|txt)$/i.test(path);
+
 /**
  * The text of a CSV list: UTF-8, or else Windows-1252, in which many spreadsheets save. Records are UTF-8 always.
  *

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { quantity } from './quantity.js';
+import { deviationField } from './quantity.js';
 
 /** Numbers of a ball that may be guessed or roughly known. The weight is not among them: a pound moves the hook by some 0.3 ft and 0.2 boards. */
 export const UNCERTAIN_BALL_KEYS = [
@@ -12,17 +12,14 @@ export const UNCERTAIN_BALL_KEYS = [
 
 export type UncertainBallKey = (typeof UNCERTAIN_BALL_KEYS)[number];
 
-const deviation = (most: number, unit: string, of: string) =>
-  quantity(0, most, { unit, what: `Of ${of} (one standard deviation)` }).optional();
-
 /** How far off the published numbers of a ball may be, where they were guessed. */
 export const ballUncertaintySchema = z
   .strictObject({
-    rgIn: deviation(0.1, 'in', 'the RG'),
-    differentialIn: deviation(0.03, 'in', 'the total differential'),
-    intermediateDifferentialIn: deviation(0.02, 'in', 'the intermediate differential'),
-    pinToCgIn: deviation(2, 'in', 'the pin to the CG mark'),
-    topWeightOz: deviation(2, 'oz', 'the top weight'),
+    rgIn: deviationField(0.1, 'in', 'the RG'),
+    differentialIn: deviationField(0.03, 'in', 'the total differential'),
+    intermediateDifferentialIn: deviationField(0.02, 'in', 'the intermediate differential'),
+    pinToCgIn: deviationField(2, 'in', 'the pin to the CG mark'),
+    topWeightOz: deviationField(2, 'oz', 'the top weight'),
   } satisfies Readonly<Record<UncertainBallKey, z.ZodType>>)
   .meta({ description: 'How far off the numbers above may be; left out, they count as published.' });
 

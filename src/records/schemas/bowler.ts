@@ -1,40 +1,31 @@
 import { z } from 'zod';
 import { gripSchema } from './grip.js';
 import { papSchema } from './pap.js';
-import { choice, nameField, noteField, quantity, recordTag } from './quantity.js';
+import { choice, deviationField, nameField, noteField, quantity, recordTag } from './quantity.js';
+
+const scatter = (most: number, unit: string, of: string) =>
+  quantity(0, most, { unit, what: `Scatter of ${of} (one standard deviation)` });
 
 /** How much one shot differs from the next: one standard deviation of each release number. */
 const scatterSchema = z
   .strictObject({
-    speedMph: quantity(0, 3, { unit: 'mph', what: 'Scatter of ball speed (one standard deviation)' }),
-    revRateRpm: quantity(0, 80, { unit: 'rpm', what: 'Scatter of rev rate (one standard deviation)' }),
-    axisTiltDeg: quantity(0, 15, { unit: 'degrees', what: 'Scatter of axis tilt (one standard deviation)' }),
-    axisRotationDeg: quantity(0, 25, {
-      unit: 'degrees',
-      what: 'Scatter of axis rotation (one standard deviation)',
-    }),
-    launchAngleDeg: quantity(0, 3, {
-      unit: 'degrees',
-      what: 'Scatter of launch direction (one standard deviation)',
-    }),
+    speedMph: scatter(3, 'mph', 'ball speed'),
+    revRateRpm: scatter(80, 'rpm', 'rev rate'),
+    axisTiltDeg: scatter(15, 'degrees', 'axis tilt'),
+    axisRotationDeg: scatter(25, 'degrees', 'axis rotation'),
+    launchAngleDeg: scatter(3, 'degrees', 'launch direction'),
   })
   .meta({ description: 'Shot-to-shot scatter; left out, a figure by skill is assumed and said.' });
 
 /** How far off the numbers themselves may be, where they were measured or guessed. */
 const uncertaintySchema = z
   .strictObject({
-    speedMph: quantity(0, 5, { unit: 'mph', what: 'Of ball speed (one standard deviation)' }).optional(),
-    revRateRpm: quantity(0, 200, { unit: 'rpm', what: 'Of rev rate (one standard deviation)' }).optional(),
-    axisTiltDeg: quantity(0, 30, {
-      unit: 'degrees',
-      what: 'Of axis tilt (one standard deviation)',
-    }).optional(),
-    axisRotationDeg: quantity(0, 45, {
-      unit: 'degrees',
-      what: 'Of axis rotation (one standard deviation)',
-    }).optional(),
-    papOverIn: quantity(0, 3, { unit: 'in', what: 'Of the PAP over (one standard deviation)' }).optional(),
-    papUpIn: quantity(0, 3, { unit: 'in', what: 'Of the PAP up (one standard deviation)' }).optional(),
+    speedMph: deviationField(5, 'mph', 'ball speed'),
+    revRateRpm: deviationField(200, 'rpm', 'rev rate'),
+    axisTiltDeg: deviationField(30, 'degrees', 'axis tilt'),
+    axisRotationDeg: deviationField(45, 'degrees', 'axis rotation'),
+    papOverIn: deviationField(3, 'in', 'the PAP over'),
+    papUpIn: deviationField(3, 'in', 'the PAP up'),
   })
   .meta({ description: 'How far off the numbers above may be; left out, they count as known.' });
 

@@ -23,6 +23,17 @@ export function quantity(min: number, max: number, { unit, what, hint }: Quantit
     .meta({ description: `${what}, ${unit}`, unit, ...(hint ? { hint } : {}) });
 }
 
+/** How far off a number may be, one standard deviation; left out, the number counts as known. */
+export const deviationField = (most: number, unit: string, of: string) =>
+  quantity(0, most, { unit, what: `Of ${of} (one standard deviation)` }).optional();
+
+/** A schema without its `optional`, `nullable` and `default` wrappers. */
+export function unwrapped(schema: z.ZodType): z.ZodType {
+  return schema instanceof z.ZodOptional || schema instanceof z.ZodNullable || schema instanceof z.ZodDefault
+    ? unwrapped(schema.unwrap() as z.ZodType)
+    : schema;
+}
+
 /** The unit of a number's schema; undefined for one that is no quantity. */
 export const recordUnit = (schema: z.ZodType): string | undefined =>
   (schema.meta() as { unit?: string } | undefined)?.unit;

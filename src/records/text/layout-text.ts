@@ -1,7 +1,4 @@
-import { type Fault, InputError, quotedTyped } from '../../base/errors.js';
-import { numberHint } from './number-hint.js';
-import { parseFraction } from './parse-fraction.js';
-import { splitLayout } from './split-layout.js';
+import { readThree, type ThreeNumbers } from './read-three.js';
 
 /** A layout in the angles notation, as people write it. */
 export interface LayoutNumbers {
@@ -10,16 +7,15 @@ export interface LayoutNumbers {
   readonly valAngleDeg: number;
 }
 
-const ORDER = 'The order is drilling angle x pin-to-PAP x VAL angle, like "70 x 4 1/2 x 30".';
-
-const LIMITS = {
-  drillingAngleDeg: [0, 180, 'drilling angle', 'degrees'],
-  pinToPapIn: [0, 6.75, 'pin-to-PAP', 'in'],
-  valAngleDeg: [0, 180, 'VAL angle', 'degrees'],
-} as const;
-
-const DEGREES = / ?(°|deg|degrees?)$/i;
-const INCHES = / ?(in|inch|inches|")$/i;
+const ANGLES: ThreeNumbers<keyof LayoutNumbers> = {
+  limits: {
+    drillingAngleDeg: [0, 180, 'drilling angle', 'degrees'],
+    pinToPapIn: [0, 6.75, 'pin-to-PAP', 'in'],
+    valAngleDeg: [0, 180, 'VAL angle', 'degrees'],
+  },
+  form: 'Write it like "70 x 4 1/2 x 30".',
+  order: 'The order is drilling angle x pin-to-PAP x VAL angle, like "70 x 4 1/2 x 30".',
+};
 
 /** Inches to the nearest sixteenth, as on a tape: `4 1/2`, `3 3/8`, `0`. */
 export const formatSixteenths = (inches: number): string => formatFraction(inches, 16);
@@ -55,34 +51,4 @@ export const formatPinPlace = ({
  *
  * @throws {InputError} `layout-text` when it cannot be read or a number is out of range
  */
-export function parseLayout(text: string): LayoutNumbers {
-  const written = splitLayout(text);
-  if (written.length !== 3)
-    throw new InputError('layout-text', {
-      field: 'layout',
-      rule: 'must be drilling angle x pin-to-PAP x VAL angle',
-      got: quotedTyped(text),
-      hint: 'Write it like "70 x 4 1/2 x 30".',
-    });
-  const parts = written.map((part, i) => part.replace(i === 1 ? INCHES : DEGREES, ''));
-  const keys = ['drillingAngleDeg', 'pinToPapIn', 'valAngleDeg'] as const;
-  const values = parts.map(parseFraction);
-  const faults: Fault[] = [];
-  keys.forEach((key, i) => {
-    const [low, high, name, unit] = LIMITS[key];
-    const value = values[i];
-    if (!(value >= low && value <= high))
-      faults.push({
-        field: `layout: ${name}`,
-        rule: `must be ${low} to ${high} ${unit}`,
-        got: quotedTyped(parts[i]),
-        hint: numberHint(parts[i], unit) ?? ORDER,
-      });
-  });
-  if (faults.length > 0) throw new InputError('layout-text', faults);
-  return {
-    drillingAngleDeg: values[0],
-    pinToPapIn: values[1],
-    valAngleDeg: values[2],
-  };
-}
+export const parseLayout = (text: string): LayoutNumbers => readThree(text, 'layout', ANGLES);

@@ -2,15 +2,14 @@ import { scaleLinear, scaleQuantize } from 'd3-scale';
 import type { DrilledMap, DrilledPoint } from '../../records/answers/web-report-data.js';
 import { type Compared, partOf } from '../picture/compared.js';
 import { signDisc } from '../picture/sign-disc.js';
+import { CHART_WIDTH, part, word } from '../scene/draw.js';
 import { type Ink, type Scene, type SceneNode, TONES } from '../scene/scene.js';
 import { type Point, rectangle } from '../scene/shapes.js';
 import type { Units } from '../text/display-units.js';
 
-const WIDTH = 320;
 const PLOT = [44, 318] as const;
 const TOP = 6;
 const ROW = 23;
-const TEXT = 12;
 
 /** A drilled number to be drawn. */
 export interface DrawnNumber {
@@ -38,7 +37,7 @@ export function mapPicture(
   const places = compared.map(({ layout }): Point => [x(layout.drillingAngleDeg ?? 0), y(layout.pinToPapIn)]);
   const tone = scaleQuantize(scale, TONES as readonly Ink[]);
   return {
-    width: WIDTH,
+    width: CHART_WIDTH,
     height: bottom + 34,
     title,
     description: `${title} over drilling angle and pin-to-PAP, with the layouts on it.`,
@@ -55,15 +54,7 @@ export function mapPicture(
         }),
       ),
       ...labels(map, x, y, bottom, units),
-      ...compared
-        .map(
-          ({ sign, ink }, i): SceneNode => ({
-            kind: 'group',
-            name: partOf(sign),
-            nodes: signDisc({ sign, ink }, places[i]),
-          }),
-        )
-        .reverse(),
+      ...compared.map((each, i) => part(partOf(each.sign), ...signDisc(each, places[i]))).reverse(),
     ],
   };
 }
@@ -72,14 +63,7 @@ export function mapPicture(
 const centred = (steps: readonly number[], places: readonly [number, number]) =>
   scaleLinear([steps[0], steps.at(-1) as number], places);
 
-const number = (text: string, [x, y]: Point): SceneNode => ({
-  kind: 'text',
-  x,
-  y: y + 4.3,
-  text,
-  size: TEXT,
-  anchor: 'middle',
-});
+const number = (text: string, [x, y]: Point): SceneNode => word(text, [x, y + 4.3], { anchor: 'middle' });
 
 function labels(
   { drillingAnglesDeg, pinToPapsIn }: DrilledMap,
@@ -89,36 +73,15 @@ function labels(
   { tape }: Units,
 ): SceneNode[] {
   return [
-    ...pinToPapsIn.map(
-      (inches): SceneNode => ({
-        kind: 'text',
-        x: PLOT[0] - 6,
-        y: y(inches) + 4,
-        text: tape.show(inches),
-        size: TEXT,
-        anchor: 'end',
-        ink: 'soft',
-      }),
+    ...pinToPapsIn.map((inches) =>
+      word(tape.show(inches), [PLOT[0] - 6, y(inches) + 4], { anchor: 'end', ink: 'soft' }),
     ),
-    ...drillingAnglesDeg.map(
-      (deg): SceneNode => ({
-        kind: 'text',
-        x: x(deg),
-        y: bottom + 14,
-        text: `${deg}°`,
-        size: TEXT,
-        anchor: 'middle',
-        ink: 'soft',
-      }),
+    ...drillingAnglesDeg.map((deg) =>
+      word(`${deg}°`, [x(deg), bottom + 14], { anchor: 'middle', ink: 'soft' }),
     ),
-    {
-      kind: 'text',
-      x: (PLOT[0] + PLOT[1]) / 2,
-      y: bottom + 29,
-      text: `across: drilling angle; up: pin-to-PAP, ${tape.name}`,
-      size: TEXT,
+    word(`across: drilling angle; up: pin-to-PAP, ${tape.name}`, [(PLOT[0] + PLOT[1]) / 2, bottom + 29], {
       anchor: 'middle',
       ink: 'soft',
-    },
+    }),
   ];
 }

@@ -5,6 +5,7 @@ import { DISC_RADIUS, signDisc } from '../picture/sign-disc.js';
 import { bar, CHART_WIDTH, part, segment, textRoom, word } from '../scene/draw.js';
 import type { Scene, SceneNode } from '../scene/scene.js';
 import { circle } from '../scene/shapes.js';
+import { levelsOf } from './levels.js';
 
 /** How far layouts differ from another in one number, world by world. */
 export interface PairedNumber {
@@ -85,12 +86,7 @@ export function pairedPicture({ title, scatter, rows, change, words }: PairedNum
 
 /** Dots with the height each is lifted by, so that none covers another; pressed together where room runs out. */
 function lifted(xs: readonly number[]): (readonly [x: number, height: number])[] {
-  const levels: number[] = [];
-  xs.forEach((x, i) => {
-    let level = 0;
-    while (xs.some((other, j) => j < i && levels[j] === level && x - other < 2 * DOT)) level += 1;
-    levels.push(level);
-  });
+  const levels = levelsOf(xs, 2 * DOT);
   const lift = Math.min(2 * DOT, (STACK - DOT) / Math.max(1, ...levels));
   return xs.map((x, i) => [x, levels[i] * lift]);
 }

@@ -5,6 +5,7 @@ import { DISC_RADIUS, signDisc } from '../picture/sign-disc.js';
 import { bar, CHART_WIDTH, part, segment, textRoom, word } from '../scene/draw.js';
 import type { Scene, SceneNode } from '../scene/scene.js';
 import { polygon } from '../scene/shapes.js';
+import { levelsOf } from './levels.js';
 
 /** A number that was asked for: what layouts of this ball attain, what is aimed at, and what some of them do. */
 export interface ReachedNumber {
@@ -29,7 +30,7 @@ export function reachPicture(
   const [low, high] = [Math.min(...all), Math.max(...all)];
   const scale = scaleLinear(high > low ? [low, high] : [low - 1, high + 1], PLOT);
   const xs = values.map(scale);
-  const levels = stacked(xs);
+  const levels = levelsOf(xs, DISC);
   const top = DISC * (Math.max(0, ...levels) + 1) + 4;
   const wish = scale(target);
   const ends = [attainable.low, attainable.high] as const;
@@ -89,14 +90,3 @@ const wishText = (x: number, text: string, y: number): SceneNode => {
     weight: 'bold',
   });
 };
-
-/** How high each disc stands, so that none covers another. */
-function stacked(xs: readonly number[]): number[] {
-  const levels: number[] = [];
-  xs.forEach((x, i) => {
-    let level = 0;
-    while (xs.some((other, j) => j < i && levels[j] === level && Math.abs(x - other) < DISC)) level += 1;
-    levels.push(level);
-  });
-  return levels;
-}

@@ -21,7 +21,7 @@ const signsOf = (page: Page) => (page.ascii ? ASCII_SIGNS : SIGNS);
  *
  * @param isShort  this ball's bar alone: one line a number
  */
-export function glanceDrawing(answer: MapAnswer, page: Page, isShort = false): string[] {
+export function glanceDrawing(answer: MapAnswer, page: Page, isShort: boolean): string[] {
   const isWide = page.width >= WIDE_PAGE;
   const bar = Math.min(WIDEST_BAR, page.width - LABEL - (isWide ? WIDE_TEXT : NARROW_TEXT) - 6);
   return MAP_ORDER.flatMap((key) => {

@@ -17,13 +17,13 @@ export function fineColumn(board: number, hand: Hand, columnsPerBoard: number): 
 }
 
 /** The columns of the pocket. */
-export const pocketColumns = (hand: Hand, columnsPerBoard = 1): number[] =>
+export const pocketColumns = (hand: Hand, columnsPerBoard: number): number[] =>
   POCKET_BOARDS.flatMap((board) =>
     Array.from({ length: columnsPerBoard }, (_, i) => boardColumn(board, hand) * columnsPerBoard + i),
   );
 
 /** Four rows of pins by number, farthest first, each as wide as the lane. */
-export function pinDeck(columnsPerBoard = 1): string[] {
+export function pinDeck(columnsPerBoard: number): string[] {
   const width = BOARD_COUNT * columnsPerBoard;
   const rows = Array.from({ length: 4 }, () => Array.from({ length: width }, () => ' '));
   PINS.forEach(({ row, acrossBoards }, i) => {
@@ -34,7 +34,7 @@ export function pinDeck(columnsPerBoard = 1): string[] {
 }
 
 /** Numbers of every fifth board, the last digit of each in its board's column; the last of them where a board has several. */
-export function boardScale(hand: Hand, columnsPerBoard = 1): string {
+export function boardScale(hand: Hand, columnsPerBoard: number): string {
   const cells = Array.from({ length: BOARD_COUNT * columnsPerBoard }, () => ' ');
   for (let board = 5; board < BOARD_COUNT; board += 5) {
     const digits = [...`${board}`];

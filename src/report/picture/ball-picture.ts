@@ -3,6 +3,7 @@ import { smallCircle } from '../../math/curves.js';
 import type { LayoutAnswer } from '../../records/answers/answer.js';
 import type { BallFace, RingAnswer } from '../../records/answers/parts/ball-face.js';
 import { tapePoint } from '../../records/answers/parts/tape-point.js';
+import { part } from '../scene/draw.js';
 import type { GroupNode, SceneNode, Stroke } from '../scene/scene.js';
 import { circle, type Point } from '../scene/shapes.js';
 import { type BallLines, ballLines, hasAngles, type Wedge } from './ball-lines.js';
@@ -56,22 +57,21 @@ export function ballPicture(ball: DrawnBall, view: View, frame: PictureFrame): G
   const widest = Math.max(...names.map(({ text }) => widthOf(text, textSize)));
   const radius = Math.min(height / 2 - 2, width / 2 - roomFor(widest, textSize));
   const pen = penFor(view, [width / 2, height / 2], radius);
-  return part(`ball, ${view.name} side`, [
+  return part(
+    `ball, ${view.name} side`,
     { kind: 'path', d: circle(pen.middle, radius), fill: 'paper', stroke: LINES.outline },
     ...ground(ball, lines, pen),
     ...layoutLines(ball, lines, pen, frame),
     ...lineLengths(ball, lines, pen, frame),
     ...marksOf(face)
       .filter(({ at }) => pen.depth(at) > 0)
-      .map(({ kind, at }) => part(`mark ${kind}`, markSign(kind, pen.place(at)))),
+      .map(({ kind, at }) => part(`mark ${kind}`, ...markSign(kind, pen.place(at)))),
     ...callouts(
       names.map(({ text, at }) => ({ text, at: pen.place(at) })),
       { middle: pen.middle, radius, textSize },
     ),
-  ]);
+  );
 }
-
-const part = (name: string, nodes: readonly SceneNode[]): GroupNode => ({ kind: 'group', name, nodes });
 
 /** What lies below the layout: rings, the grip's lines, holes old and new. */
 function ground({ face, rings }: DrawnBall, lines: BallLines, pen: Pen): GroupNode[] {
@@ -80,24 +80,25 @@ function ground({ face, rings }: DrawnBall, lines: BallLines, pen: Pen): GroupNo
   return [
     part(
       'rings',
-      rings.map((ring, i) =>
+      ...rings.map((ring, i) =>
         pen.curve(
           ring.points.map((point) => tapePoint(point, face.radiusIn)),
           i === 0 ? LINES.firstRing : LINES.ring,
         ),
       ),
     ),
-    part('midline', [pen.curve(lines.midline, LINES.grid)]),
-    part('centre line', [pen.curve(lines.centreLine, LINES.grid)]),
-    part('VAL', [pen.curve(lines.val, LINES.val)]),
+    part('midline', pen.curve(lines.midline, LINES.grid)),
+    part('centre line', pen.curve(lines.centreLine, LINES.grid)),
+    part('VAL', pen.curve(lines.val, LINES.val)),
     ...face.oldHoles.map((hole) =>
-      part(`old ${hole.name}`, [pen.area(rim(hole, hole.boreIn), 'shade', LINES.bore)]),
+      part(`old ${hole.name}`, pen.area(rim(hole, hole.boreIn), 'shade', LINES.bore)),
     ),
     ...face.holes.map((hole) =>
-      part(`${hole.name} hole`, [
+      part(
+        `${hole.name} hole`,
         pen.area(rim(hole, hole.openIn), 'shade', LINES.hole),
         ...(hole.boreIn > hole.openIn ? [pen.curve(rim(hole, hole.boreIn), LINES.bore)] : []),
-      ]),
+      ),
     ),
   ];
 }
@@ -118,12 +119,13 @@ function layoutLines(
         ]
       : [];
   return [
-    part('layout lines', [
+    part(
+      'layout lines',
       pen.curve(lines.pinToPap, LINES.layout),
       pen.curve(lines.pinToMarker, LINES.layout),
       pen.curve(lines.buffer, LINES.buffer),
       ...wedges.map(([{ arc }]) => pen.curve(arc, LINES.wedge)),
-    ]),
+    ),
     ...plates(
       wedges
         .filter(([{ label }]) => pen.depth(label) > 0.2)

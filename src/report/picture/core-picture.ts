@@ -14,7 +14,6 @@ const MIDDLE = 152;
 const KEY = MIDDLE + RADIUS + 42;
 const ROW = 19;
 const COLUMNS = 2;
-const TEXT = 12;
 
 const SECTION_TITLES: Readonly<Record<CoreSection['plane'], string>> = {
   'pin-marker': 'Through pin and marker',
@@ -36,7 +35,7 @@ export function corePicture(answer: CoreAnswer, units: Units): Scene {
       `${parts.map(({ sign, name, densityGcc }) => `${sign} ${name}, ${densityGcc} g/cc`).join('; ')}.`,
     nodes: [
       ...sections.flatMap((section, i): SceneNode[] => [
-        text(SECTION_TITLES[section.plane], MIDDLES[i], 14, { weight: 'bold', anchor: 'middle' }),
+        word(SECTION_TITLES[section.plane], [MIDDLES[i], 14], { weight: 'bold', anchor: 'middle' }),
         ...sectionNodes(section, answer, [MIDDLES[i], MIDDLE], ptPerInch),
       ]),
       ...scaleBar(ptPerInch, [WIDTH / 2, MIDDLE + RADIUS + 16], units),
@@ -80,7 +79,7 @@ const keyRow = ({ swatch, said }: KeyRow, dx: number, dy: number): SceneNode => 
   kind: 'group',
   dx,
   dy,
-  nodes: [...swatch, text(said, SWATCH[0] + 7, SWATCH[1] - 2)],
+  nodes: [...swatch, word(said, [SWATCH[0] + 7, SWATCH[1] - 2])],
 });
 
 /** An inch, or the length of one in the reader's unit, to measure by. */
@@ -92,9 +91,6 @@ function scaleBar(ptPerInch: number, [middle, y]: Point, { tape }: Units): Scene
       d: `M${x},${y - 3}V${y + 3}M${x},${y}H${x + ptPerInch}M${x + ptPerInch},${y - 3}V${y + 3}`,
       stroke: { ink: 'ink', width: 0.8 },
     },
-    text(`${tape.show(1)} ${tape.name}`, middle, y + 12, { anchor: 'middle' }),
+    word(`${tape.show(1)} ${tape.name}`, [middle, y + 12], { anchor: 'middle' }),
   ];
 }
-
-const text = (said: string, x: number, y: number, look: Parameters<typeof word>[2] = {}): SceneNode =>
-  word(said, [x, y], { size: TEXT, ...look });

@@ -2,7 +2,7 @@ import { scaleLinear } from 'd3-scale';
 import type { MapAnswer } from '../../records/answers/answer.js';
 import type { MapNumber } from '../../records/schemas/map-numbers.js';
 import { capital } from '../../records/text/capital.js';
-import { word } from '../scene/draw.js';
+import { part, segment, word } from '../scene/draw.js';
 import type { Scene, SceneNode } from '../scene/scene.js';
 import { type Point, polyline, rectangle } from '../scene/shapes.js';
 import type { Units } from '../text/display-units.js';
@@ -12,7 +12,6 @@ import { MAP_ORDER, MAP_WORDS, moveOf, undrilledOf } from '../wording/map-words.
 const WIDTH = 350;
 const HEIGHT = 92;
 const PLOT = [8, 248] as const;
-const TEXT = 12;
 const ROW = 18;
 const FIRST_ROW = 28;
 const BAR = 10;
@@ -37,7 +36,7 @@ export function glancePicture(answer: MapAnswer, title: string, units: Units): S
           dx: (i % COLUMNS) * (WIDTH + GAP),
           dy: Math.floor(i / COLUMNS) * blockHeight,
           nodes: [
-            text(`${capital(MAP_WORDS[key].name)}, ${MAP_WORDS[key].unit(units)}`, PLOT[0], 18, {
+            word(`${capital(MAP_WORDS[key].name)}, ${MAP_WORDS[key].unit(units)}`, [PLOT[0], 18], {
               weight: 'bold',
             }),
             { kind: 'group', dy: TITLE, nodes: bars(answer, key, units) },
@@ -74,7 +73,7 @@ function bars(answer: MapAnswer, key: MapNumber, units: Units): SceneNode[] {
     ...beside.filter(({ kind }) => kind === 'asymmetric'),
   ];
   return [
-    text(`moves ${show(moveOf(reach, key), units)} ${unit(units)}${verdict}`, PLOT[0], 12),
+    word(`moves ${show(moveOf(reach, key), units)} ${unit(units)}${verdict}`, [PLOT[0], 12]),
     ...rows.flatMap((other, row): SceneNode[] => {
       if (other)
         return [
@@ -84,66 +83,42 @@ function bars(answer: MapAnswer, key: MapNumber, units: Units): SceneNode[] {
             fill: 'paper',
             stroke: { ink: 'soft', width: 1.2 },
           },
-          text(other.kind, PLOT[1] + 10, middleOf(row) + 4, { ink: 'soft' }),
+          word(other.kind, [PLOT[1] + 10, middleOf(row) + 4], { ink: 'soft' }),
         ];
-      const cores = polyline([
-        [x(low), middleOf(row)],
-        [x(high), middleOf(row)],
-      ]);
       return [
-        ...(bandWidth > 0 ? [{ kind: 'path', d: cores, stroke: { ink: 'ink', width: 1.4 } } as const] : []),
-        {
-          kind: 'group',
-          name: `moved ${key}`,
-          nodes: [{ kind: 'path', d: span(least, most, row, BAR), fill: 'series1' }],
-        },
+        ...(bandWidth > 0 ? [segment([x(low), middleOf(row)], [x(high), middleOf(row)], CORES)] : []),
+        part(`moved ${key}`, { kind: 'path', d: span(least, most, row, BAR), fill: 'series1' }),
         ...crossAt([x(undrilledOf(undrilled, key)), middleOf(row)]),
-        text(rangeText(show(least, units), show(most, units)), PLOT[1] + 10, middleOf(row) + 4, {
+        word(rangeText(show(least, units), show(most, units)), [PLOT[1] + 10, middleOf(row) + 4], {
           weight: 'bold',
         }),
       ];
     }),
-    {
-      kind: 'path',
-      d: polyline([
-        [PLOT[0], bottom],
-        [PLOT[1], bottom],
+    segment([PLOT[0], bottom], [PLOT[1], bottom], SCALE),
+    ...x
+      .ticks(5)
+      .flatMap((value): SceneNode[] => [
+        segment([x(value), bottom], [x(value), bottom + 4], SCALE),
+        word(`${Number(show(value, units))}`, [x(value), bottom + 16], { ink: 'soft', anchor: 'middle' }),
       ]),
-      stroke: { ink: 'soft', width: 0.8 },
-    },
-    ...x.ticks(5).flatMap((value): SceneNode[] => [
-      {
-        kind: 'path',
-        d: polyline([
-          [x(value), bottom],
-          [x(value), bottom + 4],
-        ]),
-        stroke: { ink: 'soft', width: 0.8 },
-      },
-      text(`${Number(show(value, units))}`, x(value), bottom + 16, { ink: 'soft', anchor: 'middle' }),
-    ]),
   ];
 }
+
+/** The spread over cores, and the scale. */
+const CORES = { ink: 'ink', width: 1.4 } as const;
+const SCALE = { ink: 'soft', width: 0.8 } as const;
 
 const rangeText = (from: string, to: string): string => (from === to ? from : `${from} – ${to}`);
 
 /** The signs of the bars, in a line. */
 function signs({ reach, beside }: MapAnswer, y: number): SceneNode[] {
   const hasCores = Object.values(reach.numbers).some(({ bandWidth }) => bandWidth > 0);
-  const line = (x: number): SceneNode => ({
-    kind: 'path',
-    d: polyline([
-      [x, y],
-      [x + 22, y],
-    ]),
-    stroke: { ink: 'ink', width: 1.4 },
-  });
   return [
     { kind: 'path', d: rectangle(PLOT[0], y - BAR / 2, 22, BAR), fill: 'series1' },
-    text('this ball over the layouts', 36, y + 4),
-    ...(hasCores ? [line(216), text('9 of 10 cores', 244, y + 4)] : []),
+    word('this ball over the layouts', [36, y + 4]),
+    ...(hasCores ? [segment([216, y], [238, y], CORES), word('9 of 10 cores', [244, y + 4])] : []),
     ...crossAt([352, y]),
-    text('undrilled', 362, y + 4),
+    word('undrilled', [362, y + 4]),
     ...(beside.length > 0
       ? [
           {
@@ -152,7 +127,7 @@ function signs({ reach, beside }: MapAnswer, y: number): SceneNode[] {
             fill: 'paper',
             stroke: { ink: 'soft', width: 1.2 },
           } as const,
-          text('other balls, drilled alike', 468, y + 4),
+          word('other balls, drilled alike', [468, y + 4]),
         ]
       : []),
   ];
@@ -175,6 +150,3 @@ function crossAt([x, y]: Point): SceneNode[] {
     { kind: 'path', d, stroke: { ink: 'ink', width: 1.6 } },
   ];
 }
-
-const text = (said: string, x: number, y: number, look: Parameters<typeof word>[2] = {}): SceneNode =>
-  word(said, [x, y], { size: TEXT, ...look });

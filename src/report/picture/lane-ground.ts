@@ -1,9 +1,10 @@
 import { scaleLinear } from 'd3-scale';
 import { ARROWS, LENGTH_FT, PINS, POCKET_BOARDS } from '../lane/lane-marks.js';
+import { part, segment, word } from '../scene/draw.js';
 import type { GroupNode, SceneNode } from '../scene/scene.js';
 import { circle, type Point, polygon, rectangle } from '../scene/shapes.js';
 import type { Units } from '../text/display-units.js';
-import { BOARD_PT, FOUL, GUTTER, LEFT, line, RIGHT, TEXT, TOP } from './lane-frame.js';
+import { BOARD_PT, FOUL, GUTTER, LEFT, line, RIGHT, TOP } from './lane-frame.js';
 import type { PointAt } from './paths.js';
 
 /** Everything of the lane itself but its oil. */
@@ -12,84 +13,35 @@ export function laneGround(hand: 'right' | 'left', place: PointAt, units: Units)
   const down = scaleLinear([0, LENGTH_FT * units.laneMark.per], [FOUL, TOP]);
   const across = (board: number): number => place(board, 0)[0];
   return [
-    {
-      kind: 'group',
-      name: 'boards',
-      nodes: [
-        ...boards.map((board): SceneNode => line([place(board, 0), place(board, LENGTH_FT)], 'faint', 0.5)),
-        ...boards.map(
-          (board): SceneNode => ({
-            kind: 'text',
-            x: across(board),
-            y: FOUL + 14,
-            text: `${board}`,
-            size: TEXT,
-            anchor: 'middle',
-            ink: 'soft',
-          }),
-        ),
-        {
-          kind: 'text',
-          x: (LEFT + RIGHT) / 2,
-          y: FOUL + 29,
-          text: `boards from the ${hand}`,
-          size: TEXT,
-          anchor: 'middle',
-          ink: 'soft',
-        },
-      ],
-    },
-    {
-      kind: 'group',
-      name: 'distances',
-      nodes: [
-        ...down.ticks(6).map(
-          (at): SceneNode => ({
-            kind: 'text',
-            x: LEFT - GUTTER - 4,
-            y: down(at) + 4,
-            text: `${at}`,
-            size: TEXT,
-            anchor: 'end',
-            ink: 'soft',
-          }),
-        ),
-        {
-          kind: 'text',
-          x: LEFT - GUTTER - 4,
-          y: FOUL + 18,
-          text: units.laneMark.name,
-          size: TEXT,
-          anchor: 'end',
-          ink: 'soft',
-        },
-      ],
-    },
-    {
-      kind: 'group',
-      name: 'edges',
-      nodes: [
-        { kind: 'path', d: rectangle(LEFT - GUTTER, TOP, GUTTER, FOUL - TOP), fill: 'shade' },
-        { kind: 'path', d: rectangle(RIGHT, TOP, GUTTER, FOUL - TOP), fill: 'shade' },
-        {
-          kind: 'path',
-          d: rectangle(LEFT, TOP, RIGHT - LEFT, FOUL - TOP),
-          stroke: { ink: 'soft', width: 0.8 },
-        },
-        line(
-          [
-            [LEFT - GUTTER, FOUL],
-            [RIGHT + GUTTER, FOUL],
-          ],
-          'ink',
-          2,
-        ),
-      ],
-    },
-    {
-      kind: 'group',
-      name: 'arrows',
-      nodes: ARROWS.map(({ board, ft }) => {
+    part(
+      'boards',
+      ...boards.map((board) => line([place(board, 0), place(board, LENGTH_FT)], 'faint', 0.5)),
+      ...boards.map((board) =>
+        word(`${board}`, [across(board), FOUL + 14], { anchor: 'middle', ink: 'soft' }),
+      ),
+      word(`boards from the ${hand}`, [(LEFT + RIGHT) / 2, FOUL + 29], { anchor: 'middle', ink: 'soft' }),
+    ),
+    part(
+      'distances',
+      ...down
+        .ticks(6)
+        .map((at) => word(`${at}`, [LEFT - GUTTER - 4, down(at) + 4], { anchor: 'end', ink: 'soft' })),
+      word(units.laneMark.name, [LEFT - GUTTER - 4, FOUL + 18], { anchor: 'end', ink: 'soft' }),
+    ),
+    part(
+      'edges',
+      { kind: 'path', d: rectangle(LEFT - GUTTER, TOP, GUTTER, FOUL - TOP), fill: 'shade' },
+      { kind: 'path', d: rectangle(RIGHT, TOP, GUTTER, FOUL - TOP), fill: 'shade' },
+      {
+        kind: 'path',
+        d: rectangle(LEFT, TOP, RIGHT - LEFT, FOUL - TOP),
+        stroke: { ink: 'soft', width: 0.8 },
+      },
+      segment([LEFT - GUTTER, FOUL], [RIGHT + GUTTER, FOUL], { ink: 'ink', width: 2 }),
+    ),
+    part(
+      'arrows',
+      ...ARROWS.map(({ board, ft }): SceneNode => {
         const [x, y] = place(board, ft);
         return {
           kind: 'path',
@@ -101,19 +53,16 @@ export function laneGround(hand: 'right' | 'left', place: PointAt, units: Units)
           fill: 'soft',
         };
       }),
-    },
-    { kind: 'group', name: 'pins', nodes: pins() },
-    {
-      kind: 'group',
-      name: 'pocket',
-      nodes: [
-        line(
-          POCKET_BOARDS.map((board, i): Point => place(board - 0.5 + i, LENGTH_FT)),
-          'ink',
-          3.5,
-        ),
-      ],
-    },
+    ),
+    part('pins', ...pins()),
+    part(
+      'pocket',
+      line(
+        POCKET_BOARDS.map((board, i): Point => place(board - 0.5 + i, LENGTH_FT)),
+        'ink',
+        3.5,
+      ),
+    ),
   ];
 }
 

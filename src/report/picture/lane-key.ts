@@ -1,11 +1,11 @@
 import { FILM_STEPS, formatFilm } from '../lane/lane-marks.js';
+import { segment, word } from '../scene/draw.js';
 import type { Scene, SceneNode } from '../scene/scene.js';
-import { polyline, rectangle } from '../scene/shapes.js';
+import { rectangle } from '../scene/shapes.js';
 import { PHASES } from '../wording/phases.js';
 import { HATCH_WIDTH, oilHatch } from './oil-hatch.js';
 import { PHASE_STROKES } from './paths.js';
 
-const TEXT = 12;
 const ROW = 19;
 const SAMPLE = 34;
 
@@ -21,14 +21,10 @@ export function laneKey(): Scene {
     nodes: [
       heading(left, 'phase'),
       ...PHASES.flatMap((phase, i): SceneNode[] => [
-        {
-          kind: 'path',
-          d: polyline([
-            [left, ROW * (i + 1.5)],
-            [left + SAMPLE, ROW * (i + 1.5)],
-          ]),
-          stroke: { ink: 'ink', ...PHASE_STROKES[phase] },
-        },
+        segment([left, ROW * (i + 1.5)], [left + SAMPLE, ROW * (i + 1.5)], {
+          ink: 'ink',
+          ...PHASE_STROKES[phase],
+        }),
         label(left + SAMPLE + 8, i, phase),
       ]),
       heading(right, 'oil film, units'),
@@ -56,19 +52,6 @@ export function laneKey(): Scene {
   };
 }
 
-const heading = (x: number, text: string): SceneNode => ({
-  kind: 'text',
-  x,
-  y: ROW * 0.5 + 4,
-  text,
-  size: TEXT,
-  weight: 'bold',
-});
+const heading = (x: number, text: string): SceneNode => word(text, [x, ROW * 0.5 + 4], { weight: 'bold' });
 
-const label = (x: number, row: number, text: string): SceneNode => ({
-  kind: 'text',
-  x,
-  y: ROW * (row + 1.5) + 4,
-  text,
-  size: TEXT,
-});
+const label = (x: number, row: number, text: string): SceneNode => word(text, [x, ROW * (row + 1.5) + 4]);

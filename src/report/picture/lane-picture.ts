@@ -1,12 +1,12 @@
-import { BOARD_COUNT } from '../../base/constants.js';
+import { ARROWS_FT, BOARD_COUNT } from '../../base/constants.js';
 import type { Lane } from '../../records/schemas/lane.js';
 import { boardAt } from '../lane/board-at.js';
-import { bar, part, segment, textRoom } from '../scene/draw.js';
+import { bar, part, segment, textRoom, word } from '../scene/draw.js';
 import type { GroupNode, Scene, SceneNode } from '../scene/scene.js';
 import { type Units, withUnit } from '../text/display-units.js';
 import { PHASES, phaseSpans } from '../wording/phases.js';
 import { type Compared, partOf } from './compared.js';
-import { HEIGHT, line, placeOn, TEXT, WIDTH } from './lane-frame.js';
+import { HEIGHT, placeOn, TEXT, WIDTH } from './lane-frame.js';
 import { laneGround } from './lane-ground.js';
 import { laneOil } from './lane-oil.js';
 import { type PointAt, pathsOf } from './paths.js';
@@ -58,9 +58,8 @@ function room({ sign, layout: { line: played, missRoom } }: Compared, place: Poi
 
 const ROOM = { ink: 'ink', width: 1.6 } as const;
 
-/** Where the room is drawn: a little beyond the foul line, and about the arrows (common practice, no source), ft. */
+/** Where the room at the foul line is drawn: a little beyond it, ft. */
 const LAYDOWN_FT = 1;
-const ARROWS_FT = 15;
 
 /** Where the first path's phases begin, said on the side with more room. */
 function phaseNames(
@@ -84,18 +83,11 @@ function phaseNames(
       const start = place(isFar ? BOARD_COUNT - 1 : 2, ft)[0];
       const text = phase === 'skid' ? 'skid' : `${phase} from ${withUnit(from, lane)}`;
       return [
-        line(
-          [
-            [start, y + 4],
-            [x + (onLeft ? -3 : 3), y + 4],
-          ],
-          'soft',
-          0.7,
-        ),
+        segment([start, y + 4], [x + (onLeft ? -3 : 3), y + 4], { ink: 'soft', width: 0.7 }),
         bar([start, start + (onLeft ? 1 : -1) * textRoom(`${sign}: ${text}`)], [y - TEXT, 1.2 * TEXT], {
           fill: 'paper',
         }),
-        { kind: 'text', x: start, y, text: `${sign}: ${text}`, size: TEXT, anchor: onLeft ? 'start' : 'end' },
+        word(`${sign}: ${text}`, [start, y], { anchor: onLeft ? 'start' : 'end' }),
       ];
     }),
   };

@@ -1,4 +1,5 @@
 import { boardAt } from '../lane/board-at.js';
+import { part } from '../scene/draw.js';
 import type { GroupNode, Stroke } from '../scene/scene.js';
 import { type Point, polyline } from '../scene/shapes.js';
 import { PHASES, type Phase, phaseSpans } from '../wording/phases.js';
@@ -28,11 +29,7 @@ export function pathsOf(compared: readonly Compared[], place: PointAt): GroupNod
   const signs = compared.map((each, i): GroupNode => {
     const ft = Math.min(signFt(i, compared.length), ends[i]);
     const board = boardAt(each.layout.path, ft);
-    return {
-      kind: 'group',
-      name: partOf(each.sign),
-      nodes: board === null ? [] : signDisc(each, place(board, ft)),
-    };
+    return part(partOf(each.sign), ...(board === null ? [] : signDisc(each, place(board, ft))));
   });
   return [...lines.reverse(), ...signs.reverse()];
 }
@@ -52,17 +49,11 @@ function pathOf(
     const between = path.map(({ distanceFt }) => distanceFt).filter((ft) => ft > from && ft < to);
     return polyline([from, ...between, to].map((ft) => place(boardAt(path, ft) as number, ft)));
   };
-  const drawn = (name: string, d: string, stroke: Stroke): GroupNode => ({
-    kind: 'group',
-    name: `${name} ${sign}`,
-    nodes: [{ kind: 'path', d, stroke }],
-  });
-  return {
-    kind: 'group',
-    name: partOf(sign),
-    nodes: [
-      drawn('clear of', along([0, endFt]), { ink: 'paper', width: CLEAR }),
-      ...PHASES.map((phase) => drawn(phase, along(spans[phase]), { ink, ...PHASE_STROKES[phase] })),
-    ],
-  };
+  const drawn = (name: string, d: string, stroke: Stroke): GroupNode =>
+    part(`${name} ${sign}`, { kind: 'path', d, stroke });
+  return part(
+    partOf(sign),
+    drawn('clear of', along([0, endFt]), { ink: 'paper', width: CLEAR }),
+    ...PHASES.map((phase) => drawn(phase, along(spans[phase]), { ink, ...PHASE_STROKES[phase] })),
+  );
 }

@@ -1,7 +1,7 @@
-import type { PathNode, SceneNode, Stroke, TextNode } from './scene.js';
+import type { GroupNode, PathNode, SceneNode, Stroke, TextNode } from './scene.js';
 import { type Point, polyline, rectangle } from './shapes.js';
 
-/* What charts are made of. */
+/* What charts and pictures are made of. */
 
 /** Width of a chart, pt: that of a telephone, on which it is shown at its size. */
 export const CHART_WIDTH = 320;
@@ -39,7 +39,7 @@ export const bar = (
 });
 
 /** Nodes that belong together, under a name to look for. */
-export const part = (name: string, ...nodes: readonly SceneNode[]): SceneNode => ({
+export const part = (name: string, ...nodes: readonly SceneNode[]): GroupNode => ({
   kind: 'group',
   name,
   nodes,

@@ -7,7 +7,7 @@ import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { gridLines } from '../text/table.js';
 import { wrap } from '../text/wrap.js';
 import { sayAll } from '../wording/say.js';
-import { arcsTable, legalityLines, marksTable } from '../wording/workshop.js';
+import { arcsGrid, legalityLines, marksTable } from '../wording/workshop.js';
 
 /** What to change in a drilled ball on one screen: what comes first, then a row for each kind of remedy; all else with `isFull`. */
 export function adjustReport(given: AdjustAnswer, page: Page, isFull = false): string {
@@ -82,5 +82,5 @@ const redrillSections = (
     page,
   ),
   section('Its marks', marksTable(marks, page), page),
-  section('The old holes on it', arcsTable(redrilled.oldMarks, page), page),
+  section('The old holes on it', gridLines(arcsGrid(redrilled.oldMarks, page.units), page), page),
 ];

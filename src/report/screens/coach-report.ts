@@ -133,17 +133,17 @@ function details(lines: readonly CoachLine[], page: Page): (readonly string[])[]
 
 const groupLines = (group: readonly CoachLine[], page: Page): string[] => [
   ...gridLines(ballsGrid(group, page.units), page),
-  ...bullets(groupTexts(group, page), page),
+  ...bullets(groupTexts(group, page.units), page),
 ];
 
 /** Sentences about each ball, and about the bag. */
-export function groupTexts(group: readonly CoachLine[], page: Page): string[] {
+export function groupTexts(group: readonly CoachLine[], units: Units): string[] {
   const of = <S extends CoachLine['schema']>(schema: S) =>
     group.filter((line): line is Extract<CoachLine, { schema: S }> => line.schema === schema);
   return [
-    ...of('flarewise/coach-pair/4').map(({ ball, says }) => `${ball}: ${say(says, page.units)}`),
-    ...of('flarewise/coach-bag/3').flatMap((bag: CoachBag) => sayAll(bag.says, page.units)),
-    ...of('flarewise/coach-fault/2').map((fault) => `${fault.ball}: ${coachFaultText(fault, page.units)}`),
+    ...of('flarewise/coach-pair/4').map(({ ball, says }) => `${ball}: ${say(says, units)}`),
+    ...of('flarewise/coach-bag/3').flatMap((bag: CoachBag) => sayAll(bag.says, units)),
+    ...of('flarewise/coach-fault/2').map((fault) => `${fault.ball}: ${coachFaultText(fault, units)}`),
   ];
 }
 

@@ -6,11 +6,11 @@ import { band, isOneCore } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
-import { table } from '../text/table.js';
+import { gridLines, table } from '../text/table.js';
 import { layoutHeadline } from '../wording/layout-headline.js';
 import { sayAll } from '../wording/say.js';
 import {
-  arcsTable,
+  arcsGrid,
   flareStartText,
   legalityLines,
   marksTable,
@@ -56,7 +56,7 @@ const redrilledText = (redrilled: NonNullable<DrilledAnswer['redrilled']>, page:
     `holes take ${withUnit(plugTakenOz, ounce)}. Plugged, before the new holes, it has RG ${withUnit(plugged.rgIn, gyration)}, total ` +
     `differential ${withUnit(plugged.differentialIn, gyration)}, intermediate differential ` +
     `${withUnit(plugged.intermediateDifferentialIn, gyration)} and ${withUnit(plugged.massLb, weight)}; “before” in the table is the ball as new.`;
-  return [...paragraph(text, page), ...arcsTable(oldMarks, page)];
+  return [...paragraph(text, page), ...gridLines(arcsGrid(oldMarks, page.units), page)];
 };
 
 function numbersTable({ undrilled, drilled, bands }: DrilledAnswer, page: Page): string[] {

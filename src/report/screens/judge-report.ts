@@ -4,14 +4,13 @@ import { REACTION_NUMBERS } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { capital } from '../../records/text/capital.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
-import { causesTable } from '../tables/causes-table.js';
-import { comparisonTable } from '../tables/comparison-table.js';
-import { leversTable } from '../tables/levers-table.js';
+import { causesGrid } from '../tables/causes-table.js';
+import { comparisonGrid } from '../tables/comparison-table.js';
+import { leversGrid } from '../tables/levers-table.js';
 import { linesTable } from '../tables/lines-table.js';
-import { sharesTable } from '../tables/shares-table.js';
-import { wishesTable } from '../tables/wishes-table.js';
-import type { Units } from '../text/display-units.js';
-import { givenWithUnit, withUnit } from '../text/display-units.js';
+import { sharesGrid } from '../tables/shares-table.js';
+import { wishesGrid } from '../tables/wishes-table.js';
+import { givenWithUnit, type Units, withUnit } from '../text/display-units.js';
 import { percent, points, signed } from '../text/figures.js';
 import { type Labelled, labelledLines } from '../text/labelled.js';
 import type { Page } from '../text/page.js';
@@ -118,6 +117,7 @@ function legalityText({ layout }: JudgeAnswer, units: Units): string {
 function sections(answer: JudgeAnswer, page: Page): readonly (readonly string[])[] {
   const { layout, best, inputs } = answer;
   const { bowler, lane } = inputs;
+  const { units } = page;
   const shots = [
     { ...layout, sign: '1' },
     { ...best, sign: '2', text: `${best.text}, the best found` },
@@ -125,12 +125,12 @@ function sections(answer: JudgeAnswer, page: Page): readonly (readonly string[])
   return [
     paragraph(judgePlace(answer), page),
     layoutHeadline(layout, page),
-    wishesTable(answer.targets, layout.reaction, page, 'this\nlayout'),
+    gridLines(wishesGrid(answer.targets, layout.reaction, page, 'this\nlayout'), page),
     beside(
       section(`How ${layout.text} rolls`, laneDrawing({ hand: bowler.hand, lane, shots }, page), page),
       section(
         `Compared with the best found, ${best.text}`,
-        comparisonTable(layout, best, page, ['this one', 'best']),
+        gridLines(comparisonGrid(layout, best, page, ['this one', 'best']), page),
         page,
       ),
       page,
@@ -139,20 +139,24 @@ function sections(answer: JudgeAnswer, page: Page): readonly (readonly string[])
     section('The line to play, and the margin for error', linesTable([layout, best], page), page),
     section(
       'What the best one gains, by number of the layout',
-      sharesTable(answer.shares, page, 'from this one\nto the best'),
+      gridLines(sharesGrid(answer.shares, units, 'from this one\nto the best'), page),
       page,
     ),
-    section('The same gain by cause', causesTable(answer.causes, page, 'from this one\nto the best'), page),
+    section(
+      'The same gain by cause',
+      gridLines(causesGrid(answer.causes, units, 'from this one\nto the best'), page),
+      page,
+    ),
     section(
       'Where the layout is not enough: what else would help',
-      leversTable(layout, answer.levers, 'this layout', page),
+      gridLines(leversGrid(layout, answer.levers, 'this layout', units), page),
       page,
     ),
-    section('What marking errors cost', gridLines(markingGrid(answer, page.units), page), page),
+    section('What marking errors cost', gridLines(markingGrid(answer, units), page), page),
     section('After drilling', afterDrilling(layout, page), page),
     section('Marks to lay out', marksTable(layout.marks, page), page),
-    section('How it was searched', paragraph(regressionText(answer.regression, page.units), page), page),
-    section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
+    section('How it was searched', paragraph(regressionText(answer.regression, units), page), page),
+    section('Assumed', bullets(sayAll(answer.assumptions, units), page), page),
     cautionSection(answer.cautions, page),
   ];
 }

@@ -2,6 +2,7 @@ import { median } from 'simple-statistics';
 import type { LogAnswer } from '../../records/answers/log-answer.js';
 import { LINE_READINGS, READINGS } from '../../records/log/readings.js';
 import { type LoggedShot, READING_IDS, type ReadingId } from '../../records/schemas/shot-log.js';
+import { countOf } from '../text/count-of.js';
 import { errorsText } from '../text/errors-text.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
@@ -32,7 +33,7 @@ export function logReport(answer: LogAnswer, page: Page, hasShots: boolean): str
 }
 
 const headingOf = ({ id, layout, ball, bowler, shots }: Log): string =>
-  `${id}: ${layout} on ${ball} for ${bowler}, ${shots === 1 ? '1 shot' : `${shots} shots`}`;
+  `${id}: ${layout} on ${ball} for ${bowler}, ${countOf(shots, 'shot')}`;
 
 /** Nights of a ball, a row each, with the middle of the boards that were seen. */
 function nightsOf(log: Log, page: Page): string[] {

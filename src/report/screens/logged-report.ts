@@ -1,4 +1,5 @@
 import type { LoggedAnswer } from '../../records/answers/log-answer.js';
+import { countOf } from '../text/count-of.js';
 import type { Units } from '../text/display-units.js';
 import { errorsText } from '../text/errors-text.js';
 import type { Page } from '../text/page.js';
@@ -45,5 +46,5 @@ function placeText({ head, carried, nightShots, did }: LoggedAnswer, units: Unit
     ...(now === '' ? [] : [`${carried.length > 0 ? 'Now' : (on ?? 'Night')}: ${now}.`]),
     ...(before === '' ? [] : [`As before: ${before}.`]),
   ].join(' ');
-  return did === 'taken-back' ? '' : `${night} ${nightShots === 1 ? '1 shot' : `${nightShots} shots`}.`;
+  return did === 'taken-back' ? '' : `${night} ${countOf(nightShots, 'shot')}.`;
 }

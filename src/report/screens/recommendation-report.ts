@@ -2,19 +2,20 @@ import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer
 import type { SectionId } from '../../records/schemas/recommend-sections.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
-import { comparisonTable } from '../tables/comparison-table.js';
-import { leversTable } from '../tables/levers-table.js';
+import { comparisonGrid } from '../tables/comparison-table.js';
+import { leversGrid } from '../tables/levers-table.js';
 import { linesTable } from '../tables/lines-table.js';
 import { moversLines } from '../tables/movers-lines.js';
-import { rankingTable } from '../tables/ranking-table.js';
-import { sharesTable } from '../tables/shares-table.js';
-import { stepsTable } from '../tables/steps-table.js';
+import { rankingGrid } from '../tables/ranking-table.js';
+import { sharesGrid } from '../tables/shares-table.js';
+import { stepsGrid } from '../tables/steps-table.js';
 import { voicesLines } from '../tables/voices-table.js';
-import { wishesTable } from '../tables/wishes-table.js';
+import { wishesGrid } from '../tables/wishes-table.js';
 import type { Units } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
+import { gridLines } from '../text/table.js';
 import { gutterText } from '../wording/gutter-text.js';
 import { noLineText } from '../wording/no-line-text.js';
 import { regressionText } from '../wording/regression-text.js';
@@ -33,17 +34,21 @@ const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page)
   compare: (answer, page) => {
     const best = bestOf(answer);
     return [
-      wishesTable(answer.targets, best.reaction, page),
+      gridLines(wishesGrid(answer.targets, best.reaction, page, 'best\nlayout'), page),
       section(
         'Ranked',
         [
-          ...rankingTable(answer.layouts, answer.middle, page),
+          ...gridLines(rankingGrid(answer.layouts, answer.middle, page.units), page),
           ...paragraph(rankingNote(answer, page.units), page, page.paint.quiet),
           ...paragraph(gutterText(answer), page),
         ],
         page,
       ),
-      section('Key numbers with their 90 % ranges', comparisonTable(best, answer.middle, page), page),
+      section(
+        'Key numbers with their 90 % ranges',
+        gridLines(comparisonGrid(best, answer.middle, page), page),
+        page,
+      ),
     ];
   },
   practice: (answer, page) => [
@@ -80,8 +85,12 @@ const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page)
     const best = bestOf(answer);
     return [
       section('Why it won', bullets(sayAll(best.reasons, page.units), page), page),
-      section('Contribution of each layout number (one steady shot)', sharesTable(best.shares, page), page),
-      section('Sensitivity to one step', stepsTable(best.steps, page), page),
+      section(
+        'Contribution of each layout number (one steady shot)',
+        gridLines(sharesGrid(best.shares, page.units, 'against the\nusual layout'), page),
+        page,
+      ),
+      section('Sensitivity to one step', gridLines(stepsGrid(best.steps, page.units), page), page),
       section('What holds the result back', bullets(sayAll(answer.limits, page.units), page), page),
     ];
   },
@@ -89,7 +98,7 @@ const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page)
     ...moversLines(answer, page),
     section(
       'Where the layout is not enough: what else would help',
-      leversTable(bestOf(answer), answer.levers, 'the best layout', page),
+      gridLines(leversGrid(bestOf(answer), answer.levers, 'the best layout', page.units), page),
       page,
     ),
   ],

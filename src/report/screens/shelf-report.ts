@@ -1,8 +1,10 @@
+import { shotCount } from '../../records/log/add-shot.js';
 import type { RecordKind, RecordOf } from '../../records/read/record-kinds.js';
 import type { BallRecord } from '../../records/schemas/ball.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { DrilledLayout } from '../../records/schemas/drilled-layout.js';
 import type { Lane } from '../../records/schemas/lane.js';
+import { countOf } from '../text/count-of.js';
 import { givenWithUnit, type Units, withUnit } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
@@ -70,7 +72,5 @@ const FACTS: { readonly [K in RecordKind]: (record: RecordOf[K], units: Units) =
       : `${givenWithUnit(ball.weightLb, units.weight)}, RG ${givenWithUnit(ball.rgIn, units.gyration)}, differential ${givenWithUnit(ball.differentialIn, units.gyration)}`,
   lane: ({ patternFt }: Lane, { lane }) => `oil to ${givenWithUnit(patternFt, lane)}`,
   layout: ({ layout, ball, bowler, nights }: DrilledLayout) =>
-    `${layout} on ${ball} for ${bowler}; ${shotsText(nights.reduce((sum, { shots }) => sum + shots.length, 0))}`,
+    `${layout} on ${ball} for ${bowler}; ${countOf(shotCount(nights), 'shot')} logged`,
 };
-
-const shotsText = (count: number): string => (count === 1 ? '1 shot logged' : `${count} shots logged`);

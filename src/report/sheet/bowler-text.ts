@@ -1,6 +1,7 @@
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { papUncertaintyIn } from '../../records/schemas/bowler.js';
-import { givenWithUnit, type Units, withUnit } from '../text/display-units.js';
+import { givenWithUnit, type Units } from '../text/display-units.js';
+import { papText } from '../text/pap-text.js';
 
 /** What of the bowler the marks rest on: `right hand, PAP 5 in over, 1/2 in up`. */
 export const bowlerText = ({ bowler }: SheetAnswer, units: Units): string =>
@@ -11,6 +12,3 @@ function guessText(bowler: SheetAnswer['bowler'], { fineTape }: Units): string {
   const off = papUncertaintyIn(bowler);
   return off > 0 ? ` (± ${givenWithUnit(off, fineTape)})` : '';
 }
-
-const papText = ({ overIn, upIn }: { overIn: number; upIn: number }, { tape }: Units): string =>
-  `${withUnit(overIn, tape)} over${tape.show(upIn) === '0' ? '' : `, ${withUnit(Math.abs(upIn), tape)} ${upIn > 0 ? 'up' : 'down'}`}`;

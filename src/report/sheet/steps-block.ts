@@ -1,5 +1,6 @@
 import type { MarkingPlan, MarkingStep, MarkingWay } from '../../records/answers/sheet/marking-plan.js';
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
+import { capital } from '../../records/text/capital.js';
 import { type Units, withUnit } from '../text/display-units.js';
 import { decimals, signed } from '../text/figures.js';
 import { BLANK, type Block, stepsOf, text, type WorkStep } from './blocks.js';
@@ -74,8 +75,6 @@ function holdText(way: MarkingWay): string {
   const where = side === null ? 'on that line' : `to your ${side.toUpperCase()}`;
   return `${hold.away} away from you, ${hold.toward} toward you, ${where}: `;
 }
-
-const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 
 /** What of the layout can be measured once a mark is there: where the pin lies on the PAP, neither angle. */
 function measuredText(

@@ -7,6 +7,7 @@ import { type BallLines, ballLines, hasAngles } from '../picture/ball-lines.js';
 import { markSign } from '../picture/mark-signs.js';
 import { type Pen, penFor } from '../picture/pen.js';
 import type { View } from '../picture/view.js';
+import { part } from '../scene/draw.js';
 import type { GroupNode, SceneNode, Stroke } from '../scene/scene.js';
 import { circle, type Point, rectangle } from '../scene/shapes.js';
 import type { Units } from '../text/display-units.js';
@@ -25,8 +26,6 @@ const LINES = {
   hole: { ink: 'ink', width: 0.9 },
   bore: { ink: 'ink', width: 0.5, dash: [2, 1.5] },
 } as const satisfies Record<string, Stroke>;
-
-const part = (name: string, nodes: readonly SceneNode[]): GroupNode => ({ kind: 'group', name, nodes });
 
 /**
  * The ball as the person at the drill marks it: marks with the numbers of their steps, lines with their inches, holes of a fit that was
@@ -60,32 +59,35 @@ export function workPicture(answer: SheetAnswer, view: View, frame: WorkFrame, u
     },
     frame.widthOf,
   );
-  return part(`ball, ${view.name} side`, [
+  return part(
+    `ball, ${view.name} side`,
     { kind: 'path', d: circle(pen.middle, radius), fill: 'paper', stroke: LINES.outline },
-    part('midline', [pen.curve(lines.midline, LINES.grid)]),
-    part('centre line', [pen.curve(lines.centreLine, LINES.grid)]),
-    part('VAL', [pen.curve(lines.val, LINES.val)]),
+    part('midline', pen.curve(lines.midline, LINES.grid)),
+    part('centre line', pen.curve(lines.centreLine, LINES.grid)),
+    part('VAL', pen.curve(lines.val, LINES.val)),
     ...face.oldHoles.map(({ name, at, boreIn }) =>
-      part(`old ${name}`, [pen.area(rim(at, boreIn), 'paper', LINES.bore)]),
+      part(`old ${name}`, pen.area(rim(at, boreIn), 'paper', LINES.bore)),
     ),
     ...holes.map(({ name, at, openIn, boreIn }) =>
-      part(`${name} hole`, [
+      part(
+        `${name} hole`,
         pen.area(rim(at, openIn), 'shade', LINES.hole),
         ...(boreIn > openIn ? [pen.curve(rim(at, boreIn), LINES.bore)] : []),
-      ]),
+      ),
     ),
-    part('layout lines', [
+    part(
+      'layout lines',
       pen.curve(lines.pinToPap, LINES.layout),
       pen.curve(lines.pinToMarker, LINES.layout),
       pen.curve(lines.buffer, LINES.buffer),
       ...(hasAngles(face)
         ? [pen.curve(lines.drillingAngle.arc, LINES.wedge), pen.curve(lines.valAngle.arc, LINES.wedge)]
         : []),
-    ]),
+    ),
     ...(footOf(answer, lines, pen) ?? []),
-    ...signs.map(({ kind, at }) => part(`mark ${kind}`, markSign(kind, pen.place(at)))),
+    ...signs.map(({ kind, at }) => part(`mark ${kind}`, ...markSign(kind, pen.place(at)))),
     ...labels.flatMap((label) => plate(label, frame)),
-  ]);
+  );
 }
 
 /** The marks of the work, the most important last, so that it is drawn on top. */
@@ -105,7 +107,7 @@ const coveredBy = ([x, y]: Point): Point[] =>
 function footOf({ marking, face }: SheetAnswer, { val }: BallLines, pen: Pen): SceneNode[] | null {
   const at = footOfVal(val, face.pap);
   if (numberOf(marking, 'VAL on the midline') === null || pen.depth(at) < 0) return null;
-  return [part('mark VAL on the midline', [{ kind: 'path', d: circle(pen.place(at), 2), fill: 'ink' }])];
+  return [part('mark VAL on the midline', { kind: 'path', d: circle(pen.place(at), 2), fill: 'ink' })];
 }
 
 /** The edge of the ball, three times: a name across it is cut off from what it names. */

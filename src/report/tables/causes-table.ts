@@ -2,13 +2,9 @@ import type { CausesAnswer, CausesOf } from '../../records/answers/answer.js';
 import { REACTION_NUMBERS, SHARED_IDS } from '../../records/schemas/reaction-numbers.js';
 import type { Units } from '../text/display-units.js';
 import { signed } from '../text/figures.js';
-import type { Page } from '../text/page.js';
-import { type Grid, gridLines } from '../text/table.js';
+import type { Grid } from '../text/table.js';
 
 /** How much of each difference comes from which property of the drilled ball; empty where that is not known. */
-export const causesTable = (causes: CausesAnswer | null, page: Page, head: string): string[] =>
-  gridLines(causesGrid(causes, page.units, head), page);
-
 export const causesGrid = (causes: CausesAnswer | null, units: Units, head: string): Grid => ({
   columns: [
     { head },

@@ -3,18 +3,14 @@ import {
   type CompareAnswer,
   type CompareRow,
   type FromFirst,
-  type Varied,
 } from '../../records/answers/compare-answer.js';
 import { COMPARED_IDS, type ComparedId } from '../../records/schemas/reaction-numbers.js';
+import type { Visibility } from '../../records/schemas/visibilities.js';
 import type { Units } from '../text/display-units.js';
 import { percent } from '../text/figures.js';
 import type { Column, Grid } from '../text/table.js';
 import { reactionCells, reactionHeads, unitOf } from './reaction-rows.js';
 import { SEEN_SIGN } from './seen-sign.js';
-
-type Visibility = FromFirst['physics']['visibility'][ComparedId];
-
-const HEADS: Record<Varied, string> = { layout: 'layout', ball: 'ball', finish: 'finish' };
 
 /** What is compared, a row each: the first with its numbers, each other with its differences by physics, and by practice below. */
 export function compareGrid({ rows, varies, scatter }: CompareAnswer, units: Units): Grid {
@@ -24,7 +20,7 @@ export function compareGrid({ rows, varies, scatter }: CompareAnswer, units: Uni
   const without = (text: string): string[] => (hasWish ? [text] : []);
   return {
     columns: [
-      { head: HEADS[varies] },
+      { head: varies },
       ...reactionHeads(COMPARED_IDS, units),
       ...aheadHead,
       { head: `ring\n${units.flare.name}` },

@@ -1,11 +1,11 @@
 import type { CompareRow } from '../../records/answers/compare-answer.js';
 import { band } from '../text/figures.js';
-import type { Page } from '../text/page.js';
+import type { Spelling } from '../text/page.js';
 import type { Grid } from '../text/table.js';
 import { DRILLED_ROWS } from './drilled-rows.js';
 
 /** Drilled numbers of those that are compared, each with the band that 9 of 10 cores lie in. */
-export const comparedDrilledGrid = (rows: readonly CompareRow[], page: Page): Grid => {
+export const comparedDrilledGrid = (rows: readonly CompareRow[], page: Spelling): Grid => {
   const { name: unit, show } = page.units.gyration;
   return {
     columns: [

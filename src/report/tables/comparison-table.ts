@@ -1,23 +1,16 @@
 import type { SimulatedLayout } from '../../records/answers/answer.js';
 import { COMPARED_IDS, REACTION_NUMBERS } from '../../records/schemas/reaction-numbers.js';
 import { band, points } from '../text/figures.js';
-import type { Page } from '../text/page.js';
-import { type Grid, gridLines } from '../text/table.js';
+import type { Spelling } from '../text/page.js';
+import type { Grid } from '../text/table.js';
 import { DRILLED_ROWS } from './drilled-rows.js';
 import { unitOf } from './reaction-rows.js';
 
 /** One layout's numbers with their bands, beside those of another; usually the best and the usual middle one. */
-export const comparisonTable = (
-  best: SimulatedLayout,
-  middle: SimulatedLayout,
-  page: Page,
-  names?: readonly [string, string],
-): string[] => gridLines(comparisonGrid(best, middle, page, names), page);
-
 export const comparisonGrid = (
   best: SimulatedLayout,
   middle: SimulatedLayout,
-  page: Page,
+  page: Spelling,
   [one, other]: readonly [string, string] = ['best\nlayout', 'usual\nlayout'],
 ): Grid => {
   const { gyration } = page.units;

@@ -2,12 +2,11 @@ import type { LeverEffect, SimulatedLayout } from '../../records/answers/answer.
 import { LANE_IDS } from '../../records/schemas/reaction-numbers.js';
 import type { Units } from '../text/display-units.js';
 import { points } from '../text/figures.js';
-import type { Page } from '../text/page.js';
-import { type Grid, gridLines } from '../text/table.js';
+import type { Grid } from '../text/table.js';
 import { say } from '../wording/say.js';
 import { reactionCells, reactionHeads } from './reaction-rows.js';
 
-/** A layout, and how it is called. */
+/** What a layout does, beside which levers are held. */
 type Held = Pick<SimulatedLayout, 'nominalScore' | 'reaction'>;
 
 /**
@@ -15,13 +14,6 @@ type Held = Pick<SimulatedLayout, 'nominalScore' | 'reaction'>;
  *
  * @param whose  which layout: `the best layout`
  */
-export const leversTable = (
-  layout: Held,
-  levers: readonly LeverEffect[],
-  whose: string,
-  page: Page,
-): string[] => gridLines(leversGrid(layout, levers, whose, page.units), page);
-
 export const leversGrid = (
   layout: Held,
   levers: readonly LeverEffect[],

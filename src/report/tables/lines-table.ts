@@ -1,3 +1,4 @@
+import { ARROWS_FT } from '../../base/constants.js';
 import type { LineAnswer, MissRoomAnswer } from '../../records/answers/answer.js';
 import { type Units, withUnit } from '../text/display-units.js';
 import { boards, decimals, degrees, percent } from '../text/figures.js';
@@ -14,9 +15,6 @@ interface Played {
 }
 
 type Sides = MissRoomAnswer['angleDeg'];
-
-/** Where boards crossed are listed, ft: about the arrows (common practice, no source). */
-const ARROWS_FT = 15;
 
 /** A miss was not followed farther than this; it stands with a plus. */
 const MOST = { boards: 6, degrees: 3 };

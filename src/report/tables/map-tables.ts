@@ -1,12 +1,12 @@
 import { decimals } from '../../base/decimals.js';
 import type { MapAnswer } from '../../records/answers/answer.js';
 import { band } from '../text/figures.js';
-import type { Page } from '../text/page.js';
+import type { Spelling } from '../text/page.js';
 import type { Grid } from '../text/table.js';
 import { MAP_ORDER, MAP_WORDS, moveOf, OVER_WORDS } from '../wording/map-words.js';
 
 /** Where the high-RG axis comes out in each row of a map. */
-export const psaGrid = ({ over, rows }: MapAnswer, page: Page): Grid => {
+export const psaGrid = ({ over, rows }: MapAnswer, page: Spelling): Grid => {
   const { name, show } = page.units.roughTape;
   const hasMark = rows.some(({ psa }) => psa.fromMarkIn !== null);
   return {
@@ -29,7 +29,7 @@ export const psaGrid = ({ over, rows }: MapAnswer, page: Page): Grid => {
 };
 
 /** How flare starts in each row of a map, beside the total differential that sets the most. */
-export const flareStartGrid = ({ over, rows }: MapAnswer, page: Page): Grid => {
+export const flareStartGrid = ({ over, rows }: MapAnswer, page: Spelling): Grid => {
   const { fineTape, gyration } = page.units;
   return {
     columns: [
@@ -53,7 +53,7 @@ export const FLARE_START_NOTE =
   'reached depends on where the PAP lies: all of it halfway between low-RG and high-RG axis.';
 
 /** How far each number moves, beside other balls drilled alike. */
-export const glanceGrid = ({ reach, beside }: MapAnswer, page: Page): Grid => {
+export const glanceGrid = ({ reach, beside }: MapAnswer, page: Spelling): Grid => {
   const { units } = page;
   return {
     columns: [
@@ -82,7 +82,7 @@ export const glanceGrid = ({ reach, beside }: MapAnswer, page: Page): Grid => {
 };
 
 /** Each row's numbers. */
-export const mapRowsGrid = ({ over, rows }: MapAnswer, page: Page): Grid => ({
+export const mapRowsGrid = ({ over, rows }: MapAnswer, page: Spelling): Grid => ({
   columns: [
     { head: OVER_WORDS[over].name },
     ...MAP_ORDER.map((key) => ({ head: `${MAP_WORDS[key].name}, ${MAP_WORDS[key].unit(page.units)}` })),

@@ -2,17 +2,10 @@ import type { RankedLayout, SimulatedLayout } from '../../records/answers/answer
 import { COMPARED_IDS } from '../../records/schemas/reaction-numbers.js';
 import type { Units } from '../text/display-units.js';
 import { percent, points } from '../text/figures.js';
-import type { Page } from '../text/page.js';
-import { type Grid, gridLines } from '../text/table.js';
+import type { Grid } from '../text/table.js';
 import { reactionCells, reactionHeads } from './reaction-rows.js';
 
 /** The ranked layouts one below the other, and last the usual middle layout to compare with. */
-export const rankingTable = (
-  layouts: readonly RankedLayout[],
-  middle: SimulatedLayout,
-  page: Page,
-): string[] => gridLines(rankingGrid(layouts, middle, page.units), page);
-
 export const rankingGrid = (
   layouts: readonly RankedLayout[],
   middle: SimulatedLayout,

@@ -1,8 +1,7 @@
-import type { FromFirst } from '../../records/answers/compare-answer.js';
-import type { ComparedId } from '../../records/schemas/reaction-numbers.js';
+import type { Visibility } from '../../records/schemas/visibilities.js';
 
 /** Stands behind a difference, as wide for all: whether a night of shots with each shows it, or a game. */
-export const SEEN_SIGN: Record<FromFirst['physics']['visibility'][ComparedId], string> = {
+export const SEEN_SIGN: Readonly<Record<Visibility, string>> = {
   unseen: ' ',
   barely: '?',
   seen: '!',

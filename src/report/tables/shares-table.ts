@@ -2,8 +2,7 @@ import type { SharesAnswer } from '../../records/answers/answer.js';
 import { REACTION_NUMBERS, SHARED_IDS } from '../../records/schemas/reaction-numbers.js';
 import type { Quantity, Units } from '../text/display-units.js';
 import { signed } from '../text/figures.js';
-import type { Page } from '../text/page.js';
-import { type Grid, gridLines } from '../text/table.js';
+import type { Grid } from '../text/table.js';
 
 interface ShareRow {
   readonly key: Exclude<keyof SharesAnswer, 'score'>;
@@ -22,9 +21,6 @@ const SHARE_ROWS: readonly ShareRow[] = [
 ];
 
 /** How much of each difference from a reference comes from which of the three layout numbers. */
-export const sharesTable = (shares: SharesAnswer, page: Page, head = 'against the\nusual layout'): string[] =>
-  gridLines(sharesGrid(shares, page.units, head), page);
-
 export const sharesGrid = (shares: SharesAnswer, units: Units, head: string): Grid => ({
   columns: [
     { head },

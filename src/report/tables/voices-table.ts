@@ -1,5 +1,6 @@
 import type { LayoutDifference, RecommendAnswer } from '../../records/answers/answer.js';
 import { wishedIds } from '../../records/schemas/want.js';
+import type { Units } from '../text/display-units.js';
 import { percent, points } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import { paragraph } from '../text/section.js';
@@ -11,7 +12,7 @@ export function voicesLines(answer: RecommendAnswer, page: Page): string[] {
   const { voices } = answer;
   return voices === null
     ? []
-    : [...gridLines(voicesGrid(voices), page), ...paragraph(voicesText(answer, page), page)];
+    : [...gridLines(voicesGrid(voices), page), ...paragraph(voicesText(answer, page.units), page)];
 }
 
 export const voicesGrid = (voices: NonNullable<RecommendAnswer['voices']>): Grid => ({
@@ -38,7 +39,7 @@ export const voicesGrid = (voices: NonNullable<RecommendAnswer['voices']>): Grid
 });
 
 /** How far practice's choice lies from physics', by either, and what makes it. */
-export function voicesText({ voices, inputs }: RecommendAnswer, { units }: Page): string {
+export function voicesText({ voices, inputs }: RecommendAnswer, units: Units): string {
   if (!voices) return '';
   const weight = `A belief of practice is taken to hold in ${voices.practicePercent} % of simulated tries (--practice).`;
   if (!voices.apart) return `Physics and practice choose alike. ${weight}`;

@@ -1,22 +1,15 @@
 import type { Band, ReactionAnswer, TargetAnswer } from '../../records/answers/answer.js';
 import { NUMBER_OF_WISH, REACTION_NUMBERS, wishWords } from '../../records/schemas/reaction-numbers.js';
 import { band } from '../text/figures.js';
-import type { Page } from '../text/page.js';
-import { type Grid, gridLines } from '../text/table.js';
+import type { Spelling } from '../text/page.js';
+import type { Grid } from '../text/table.js';
 import { unitOf } from './reaction-rows.js';
 
 /** What was asked for, what number that is for this bowler and ball, and what a layout gives. */
-export const wishesTable = (
-  targets: readonly TargetAnswer[],
-  reaction: ReactionAnswer,
-  page: Page,
-  whose = 'best\nlayout',
-): string[] => gridLines(wishesGrid(targets, reaction, page, whose), page);
-
 export const wishesGrid = (
   targets: readonly TargetAnswer[],
   reaction: ReactionAnswer,
-  page: Page,
+  page: Spelling,
   whose: string,
 ): Grid => ({
   columns: [

@@ -1,12 +1,19 @@
 import type { Units } from './display-units.js';
 import type { Paint } from './paint.js';
 
-/** Where a report is set: columns, colours, units, and whether only ASCII may be used. */
-export interface Page {
-  readonly width: number;
+/** How numbers and signs are written: their units, and whether only ASCII may be used. */
+export interface Spelling {
   readonly ascii: boolean;
-  readonly paint: Paint;
   readonly units: Units;
+}
+
+/** On a web page every sign can be written. */
+export const inUnicode = (units: Units): Spelling => ({ ascii: false, units });
+
+/** Where a report is set, besides how it is spelt: columns and colours. */
+export interface Page extends Spelling {
+  readonly width: number;
+  readonly paint: Paint;
 }
 
 export const NARROWEST = 60;
@@ -49,4 +56,4 @@ const ASCII: Glyphs = {
   edge: '|',
 };
 
-export const glyphs = (page: Page): Glyphs => (page.ascii ? ASCII : UNICODE);
+export const glyphs = ({ ascii }: Spelling): Glyphs => (ascii ? ASCII : UNICODE);

@@ -1,3 +1,4 @@
+import { capital } from '../../records/text/capital.js';
 import { glyphs, type Page } from './page.js';
 import { plainText } from './plain-text.js';
 import { columnsOf, wrap } from './wrap.js';
@@ -32,4 +33,4 @@ export const joinSections = (sections: readonly (readonly string[])[]): string =
     .join('\n\n')}\n`;
 
 /** A clause set as a sentence: capital first, full stop last. */
-export const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+export const sentence = (text: string): string => `${capital(text)}.`;

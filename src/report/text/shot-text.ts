@@ -2,6 +2,7 @@ import type { NightHead } from '../../records/log/add-shot.js';
 import { formatLine } from '../../records/log/read-line.js';
 import { LINE_READINGS, READINGS } from '../../records/log/readings.js';
 import { type LoggedShot, READING_IDS } from '../../records/schemas/shot-log.js';
+import { countOf } from './count-of.js';
 import { givenWithUnit, type Units } from './display-units.js';
 import { boardText, readingText } from './reading-text.js';
 import { withQuantities } from './with-quantities.js';
@@ -41,7 +42,7 @@ export const nightText = (
   [
     ...(on === undefined ? [] : [on]),
     ...(lane === undefined ? [] : [lane]),
-    ...(games === undefined ? [] : [games === 1 ? '1 game on the oil' : `${games} games on the oil`]),
+    ...(games === undefined ? [] : [`${countOf(games, 'game')} on the oil`]),
     ...(targetBoard === undefined ? [] : [`target ${boardText(targetBoard)}`]),
     ...(patternFt === undefined ? [] : [`oil to ${givenWithUnit(patternFt, units.lane)}`]),
   ].join(', ');

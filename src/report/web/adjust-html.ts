@@ -1,7 +1,7 @@
 import type { AdjustAnswer } from '../../records/answers/adjust-answer.js';
 import { adjustTitle } from '../screens/adjust-report.js';
 import { adjustGrid, adjustNote, didLines, notRecommended, redrillNote } from '../tables/adjust-table.js';
-import type { Page } from '../text/page.js';
+import type { Units } from '../text/display-units.js';
 import { withPlainText } from '../text/plain-text.js';
 import { sentences } from '../text/sentences.js';
 import { learnedTexts } from '../wording/learned-line.js';
@@ -19,15 +19,9 @@ import { gridHtml, listHtml } from './parts/table-html.js';
  * What to change in a drilled ball, as one web page that fetches nothing.
  *
  * @param invented  which of bowler, ball and lane are demo records
- * @param page      only its units matter
  */
-export function adjustHtml(
-  given: AdjustAnswer,
-  invented: readonly string[],
-  { units, paint }: Pick<Page, 'units' | 'paint'>,
-): string {
-  const page: Page = { width: 80, ascii: false, paint, units };
-  const answer = withPlainText(given, page.ascii);
+export function adjustHtml(given: AdjustAnswer, invented: readonly string[], units: Units): string {
+  const answer = withPlainText(given, false);
   const [verdict = '', ...more] = sayAll(answer.verdict, units).flatMap(sentences);
   const recommended = answer.remedies.filter(({ rank }) => rank !== null);
   const note = [notRecommended(answer, units), redrillNote(answer), adjustNote(answer)];
@@ -42,16 +36,15 @@ export function adjustHtml(
       remediesFigure(answer, units),
     ].join('\n'),
     cautions: sayAll(answer.cautions, units),
-    sections: sections(answer, page),
+    sections: sections(answer, units),
     compared: [],
     foot: footText(answer),
   });
 }
 
-function sections(answer: AdjustAnswer, page: Page): PageSection[] {
+function sections(answer: AdjustAnswer, units: Units): PageSection[] {
   const { inputs, remedies, redrill, assumptions } = answer;
   const { bowler, ball, lane } = inputs;
-  const { units } = page;
   return [
     {
       id: 'tried',
@@ -75,7 +68,7 @@ function sections(answer: AdjustAnswer, page: Page): PageSection[] {
     restsOnSection(
       assumptions,
       { summary: 'Given', parts: inputsHtml({ bowler, ball, lane, want: {} }, units) },
-      page,
+      units,
     ),
   ];
 }

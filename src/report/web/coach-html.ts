@@ -17,7 +17,6 @@ import {
   seenText,
 } from '../tables/coach-table.js';
 import type { Units } from '../text/display-units.js';
-import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import type { Grid } from '../text/table.js';
 import { learnedOfTexts } from '../wording/learned-line.js';
@@ -30,14 +29,9 @@ import { gridHtml, listHtml } from './parts/table-html.js';
 /**
  * Every student on one web page that fetches nothing: first the table, then each with every ball and what moves its reaction.
  *
- * @param page  only its units matter
  */
-export function coachHtml(
-  given: readonly CoachLine[],
-  { units, paint }: Pick<Page, 'units' | 'paint'>,
-): string {
-  const page: Page = { width: 80, ascii: false, paint, units };
-  const lines = withPlainText(given, page.ascii);
+export function coachHtml(given: readonly CoachLine[], units: Units): string {
+  const lines = withPlainText(given, false);
   const students = coachedStudents(lines);
   const groups = grouped(lines, (line) => `${line.bowler}, on ${line.lane}`);
   const pairOf = (group: readonly CoachLine[]): CoachPair | undefined =>
@@ -64,7 +58,7 @@ export function coachHtml(
         heading: pair ? `${heading}: ${MOVES[pair.advice]}` : heading,
         about: heading,
         parts: [
-          listHtml(groupTexts(group, page)),
+          listHtml(groupTexts(group, units)),
           pair ? moversOf(pair, `movers-${i + 1}`, units) : '',
           gridHtml(ballsGrid(group, units)),
         ],

@@ -1,11 +1,13 @@
 import type { CompareAnswer } from '../../records/answers/compare-answer.js';
+import { VISIBILITIES } from '../../records/schemas/visibilities.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import type { Compared } from '../picture/compared.js';
 import { SERIES } from '../scene/scene.js';
 import { comparedDoubts, comparedFindings, compareTitle } from '../screens/compare-report.js';
 import { compareGrid, compareNote } from '../tables/compare-table.js';
 import { comparedDrilledGrid } from '../tables/compared-drilled-table.js';
-import type { Page } from '../text/page.js';
+import type { Units } from '../text/display-units.js';
+import { inUnicode } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { sentences } from '../text/sentences.js';
 import { learnedTexts } from '../wording/learned-line.js';
@@ -25,15 +27,9 @@ import { gridHtml, listHtml } from './parts/table-html.js';
  * A comparison as one web page that fetches nothing.
  *
  * @param invented  which of bowler, ball and lane are demo records
- * @param page      only its units matter
  */
-export function compareHtml(
-  given: CompareAnswer,
-  invented: readonly string[],
-  { units, paint }: Pick<Page, 'units' | 'paint'>,
-): string {
-  const page: Page = { width: 80, ascii: false, paint, units };
-  const answer = withPlainText(given, page.ascii);
+export function compareHtml(given: CompareAnswer, invented: readonly string[], units: Units): string {
+  const answer = withPlainText(given, false);
   const compared = comparedRows(answer);
   const [verdict = '', ...more] = sayAll(answer.verdict, units).flatMap(sentences);
   const { rows, targets, scatter, inputs } = answer;
@@ -62,13 +58,11 @@ export function compareHtml(
       units,
     )}`,
     cautions: sayAll(answer.cautions, units),
-    sections: sections(answer, compared, page),
+    sections: sections(answer, compared, units),
     compared,
     foot: footText(answer),
   });
 }
-
-const VISIBILITIES = ['unseen', 'barely', 'seen'] as const;
 
 /** What is seen of the row that differs most from the first. */
 function mostSeen({ rows, inputs }: CompareAnswer): string {
@@ -92,10 +86,9 @@ const comparedRows = ({ rows }: CompareAnswer): readonly Compared[] =>
     layout: { ...row, text: row.name },
   }));
 
-function sections(answer: CompareAnswer, compared: readonly Compared[], page: Page): PageSection[] {
+function sections(answer: CompareAnswer, compared: readonly Compared[], units: Units): PageSection[] {
   const { inputs, rows, targets, worlds, scatter } = answer;
   const { bowler, balls, lane, want } = inputs;
-  const { units } = page;
   const wished = wishedIds(want);
   const [first] = rows;
   return [
@@ -116,22 +109,25 @@ function sections(answer: CompareAnswer, compared: readonly Compared[], page: Pa
           },
           units,
         ),
-        reachFigure(targets, compared, { reaction: first.reaction, whose: first.name }, page),
+        reachFigure(targets, compared, { reaction: first.reaction, whose: first.name }, units),
       ],
     },
-    laneSection({ inputs: { bowler, lane }, noLine: null }, compared, page),
+    laneSection({ inputs: { bowler, lane }, noLine: null }, compared, units),
     {
       id: 'drilled',
       about: 'Drilled balls',
       heading: rows.every(({ legality }) => legality.legal)
         ? 'After drilling: legal, as far as checked'
         : 'After drilling: NOT all legal',
-      parts: [gridHtml(comparedDrilledGrid(rows, page)), listHtml(comparedFindings(answer, units))],
+      parts: [
+        gridHtml(comparedDrilledGrid(rows, inUnicode(units))),
+        listHtml(comparedFindings(answer, units)),
+      ],
     },
     restsOnSection(
       answer.assumptions,
       { summary: 'Given', parts: balls.flatMap((ball) => inputsHtml({ bowler, ball, lane, want }, units)) },
-      page,
+      units,
     ),
   ];
 }

@@ -1,7 +1,7 @@
 import type { CoreAnswer } from '../../records/answers/answer.js';
 import { corePictures } from '../picture/core-picture.js';
 import { coreNumbersGrid, partsGrid } from '../tables/core-tables.js';
-import type { Page } from '../text/page.js';
+import type { Units } from '../text/display-units.js';
 import { withPlainText } from '../text/plain-text.js';
 import { sentences } from '../text/sentences.js';
 import { coreVerdict } from '../wording/core-verdict.js';
@@ -20,11 +20,7 @@ const CAPTION =
  *
  * @param faults  what keeps it from being a ball, in words
  */
-export function coreHtml(
-  given: CoreAnswer,
-  faults: readonly string[],
-  { units }: Pick<Page, 'units'>,
-): string {
+export function coreHtml(given: CoreAnswer, faults: readonly string[], units: Units): string {
   const answer = withPlainText(given, false);
   const [verdict = '', ...more] = sentences(coreVerdict(answer, units));
   return pageHtml({

@@ -6,8 +6,8 @@ import { isBest, judgePlace, markingGrid, sizeOfGain, verdictText } from '../scr
 import { causesGrid } from '../tables/causes-table.js';
 import { comparisonGrid } from '../tables/comparison-table.js';
 import type { Moved } from '../tables/movers.js';
-import { givenWithUnit } from '../text/display-units.js';
-import type { Page } from '../text/page.js';
+import { givenWithUnit, type Units } from '../text/display-units.js';
+import { inUnicode } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { sentence } from '../text/section.js';
 import { guessedTexts } from '../wording/guessed-texts.js';
@@ -41,21 +41,19 @@ import { gridHtml } from './parts/table-html.js';
  * A second opinion as one web page that fetches nothing.
  *
  * @param invented  which of bowler, ball and lane are demo records
- * @param page      only its units matter
  */
 export function judgeHtml(
   given: JudgeAnswer,
   facts: WebReportData,
   invented: readonly string[],
-  { units, paint }: Pick<Page, 'units' | 'paint'>,
+  units: Units,
 ): string {
-  const page: Page = { width: 80, ascii: false, paint, units };
-  const answer = withPlainText(given, page.ascii);
+  const answer = withPlainText(given, false);
   const compared = judged(answer);
   return pageHtml({
-    ...firstScreen(answer, facts, page),
+    ...firstScreen(answer, facts, units),
     invented: inventedText(invented),
-    sections: sections(answer, compared, facts, page),
+    sections: sections(answer, compared, facts, units),
     compared,
     foot: footText(answer),
   });
@@ -95,15 +93,14 @@ const movedBy = (answer: JudgeAnswer): Moved => ({
 function firstScreen(
   answer: JudgeAnswer,
   { face }: WebReportData,
-  page: Page,
+  units: Units,
 ): Omit<FirstScreen, 'invented'> {
-  const { units } = page;
   const { layout, inputs, targets } = answer;
   const { bowler, ball, lane, want } = inputs;
   return {
     over: `Second opinion for ${bowler.name}: ${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}, on ${lane.name}`,
     title: verdictText(answer),
-    opening: [`${layout.text}: ${layoutWords(layout, page)}`, ...bufferDoubts(layout, page.units)],
+    opening: [`${layout.text}: ${layoutWords(layout, inUnicode(units))}`, ...bufferDoubts(layout, units)],
     facts: [
       { label: 'Stop', texts: sayAll(layout.objections, units).map(sentence) },
       {
@@ -123,10 +120,9 @@ function sections(
   answer: JudgeAnswer,
   compared: readonly Compared[],
   facts: WebReportData,
-  page: Page,
+  units: Units,
 ): PageSection[] {
   const { layout, best, inputs, targets, shares, causes, confidence, scatter } = answer;
-  const { units } = page;
   const ids = wishedIds(inputs.want);
   const from = `this ${layout.text}`;
   return [
@@ -135,7 +131,7 @@ function sections(
       about: 'Wish',
       heading: reachHeading(targets, layout.text, layout.reaction, scatter, units),
       parts: [
-        reachFigure(targets, compared, { reaction: layout.reaction, whose: 'this layout' }, page),
+        reachFigure(targets, compared, { reaction: layout.reaction, whose: 'this layout' }, units),
         paragraphHtml(judgePlace(answer)),
       ],
     },
@@ -160,8 +156,8 @@ function sections(
             ),
           ],
     },
-    laneSection(answer, compared, page),
-    leversSection(answer, { layout, whose: 'this layout', wished: ids, moved: movedBy(answer) }, [], page),
+    laneSection(answer, compared, units),
+    leversSection(answer, { layout, whose: 'this layout', wished: ids, moved: movedBy(answer) }, [], units),
     {
       id: 'marks',
       about: 'Marks',
@@ -172,7 +168,7 @@ function sections(
       layout,
       [
         foldedHtml('All numbers with their ranges', [
-          gridHtml(comparisonGrid(layout, best, page, ['this one', 'best'])),
+          gridHtml(comparisonGrid(layout, best, inUnicode(units), ['this one', 'best'])),
         ]),
         foldedHtml('Which number of the layout brings what the best one gains', [
           sharesFigure(ids, { shares, scatter, whose: 'from this one to the best' }, units),
@@ -181,9 +177,9 @@ function sections(
             'The same by cause in the drilled ball',
           ),
         ]),
-        facts.map ? foldedHtml('Other layouts of this ball', [mapFigure(facts.map, compared, page)]) : '',
+        facts.map ? foldedHtml('Other layouts of this ball', [mapFigure(facts.map, compared, units)]) : '',
       ],
-      page,
+      units,
     ),
     restsOnSection(
       answer.assumptions,
@@ -191,7 +187,7 @@ function sections(
         summary: 'Given and searched',
         parts: [...inputsHtml(inputs, units), paragraphHtml(regressionText(answer.regression, units))],
       },
-      page,
+      units,
     ),
   ];
 }

@@ -3,7 +3,7 @@ import { capital } from '../../records/text/capital.js';
 import { narrowedPicture } from '../charts/narrowed-picture.js';
 import { HOW_FAR } from '../screens/learned-report.js';
 import { foretoldGrid, nightsGrid, numbersGrid, surprisesGrid } from '../tables/learned-tables.js';
-import type { Page } from '../text/page.js';
+import type { Units } from '../text/display-units.js';
 import { withPlainText } from '../text/plain-text.js';
 import { beliefEvidenceText, byStrength, practiceTexts } from '../wording/belief-evidence-text.js';
 import { FORETOLD } from '../wording/learned-numbers.js';
@@ -26,13 +26,8 @@ import { gridHtml, listHtml } from './parts/table-html.js';
  * What logged shots teach, as one web page that fetches nothing.
  *
  * @param invented  whether the bowler is a demo record
- * @param page      only its units matter
  */
-export function learnedHtml(
-  given: LearnedAnswer,
-  invented: readonly string[],
-  { units }: Pick<Page, 'units'>,
-): string {
+export function learnedHtml(given: LearnedAnswer, invented: readonly string[], units: Units): string {
   const answer = withPlainText(given, false);
   const [first = '', ...more] = foretoldTexts(answer, units);
   return pageHtml({
@@ -56,7 +51,7 @@ export function learnedHtml(
   });
 }
 
-const sections = (answer: LearnedAnswer, units: Page['units']): PageSection[] => [
+const sections = (answer: LearnedAnswer, units: Units): PageSection[] => [
   {
     id: 'numbers',
     about: 'Numbers',
@@ -84,7 +79,7 @@ const sections = (answer: LearnedAnswer, units: Page['units']): PageSection[] =>
 ];
 
 /** Predictions before and after, each on one scale; empty where there are none. */
-function foretoldFigure(answer: LearnedAnswer, units: Page['units']): string {
+function foretoldFigure(answer: LearnedAnswer, units: Units): string {
   const { before, after } = answer.foretold;
   if (!before || !after) return '';
   const pictures = FORETOLD_IDS.map((id) => {

@@ -1,7 +1,8 @@
 import type { MapAnswer } from '../../records/answers/answer.js';
 import { numberPicture } from '../picture/glance-picture.js';
 import { FLARE_START_NOTE, flareStartGrid, glanceGrid, mapRowsGrid, psaGrid } from '../tables/map-tables.js';
-import type { Page } from '../text/page.js';
+import type { Units } from '../text/display-units.js';
+import { inUnicode } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { sentences } from '../text/sentences.js';
 import { learnedTexts } from '../wording/learned-line.js';
@@ -35,22 +36,17 @@ export const mapTitle = ({ over }: MapAnswer): string =>
  *
  * @param invented  which of bowler, ball and lane are demo records
  */
-export function mapHtml(
-  given: MapAnswer,
-  invented: readonly string[],
-  { units, paint }: Pick<Page, 'units' | 'paint'>,
-): string {
-  const page: Page = { width: 80, ascii: false, paint, units };
+export function mapHtml(given: MapAnswer, invented: readonly string[], units: Units): string {
   const answer = withPlainText(given, false);
   const { own, usual } = partedCautions(answer.cautions);
-  const [verdict = '', ...more] = sentences(mapVerdict(answer, page));
+  const [verdict = '', ...more] = sentences(mapVerdict(answer, inUnicode(units)));
   return pageHtml({
-    over: `${mapTitle(answer)}: ${answer.ball}, drilled for ${answer.bowler}; ${mapFixed(answer, page)}`,
+    over: `${mapTitle(answer)}: ${answer.ball}, drilled for ${answer.bowler}; ${mapFixed(answer, inUnicode(units))}`,
     title: verdict,
     opening: [
       more.join(' '),
-      mapOnLane(answer, page),
-      ...learnedTexts(answer.onLane?.learned, [], page.units),
+      mapOnLane(answer, inUnicode(units)),
+      ...learnedTexts(answer.onLane?.learned, [], units),
     ],
     invented: inventedText(invented),
     facts: [{ label: 'Look at', texts: [...mapDoubts(answer, units), ...sayAll(own, units)] }],
@@ -58,7 +54,10 @@ export function mapHtml(
       'glance',
       smallPictures(MAP_ORDER.map((key) => numberPicture(answer, key, units))),
       `${BARS} ${mapScaleNote(answer, units)}`,
-      [gridHtml(glanceGrid(answer, page)), gridHtml(mapRowsGrid(answer, page), 'Row by row')],
+      [
+        gridHtml(glanceGrid(answer, inUnicode(units))),
+        gridHtml(mapRowsGrid(answer, inUnicode(units)), 'Row by row'),
+      ],
     )}`,
     cautions: sayAll(usual, units),
     sections: [
@@ -66,13 +65,13 @@ export function mapHtml(
         id: 'psa',
         about: 'High-RG axis',
         heading: 'Where the high-RG axis (PSA) comes out',
-        parts: [gridHtml(psaGrid(answer, page))],
+        parts: [gridHtml(psaGrid(answer, inUnicode(units)))],
       },
       {
         id: 'flare',
         about: 'Flare',
         heading: 'How flare starts',
-        parts: [gridHtml(flareStartGrid(answer, page)), `<p>${FLARE_START_NOTE}</p>`],
+        parts: [gridHtml(flareStartGrid(answer, inUnicode(units))), `<p>${FLARE_START_NOTE}</p>`],
       },
       {
         id: 'assumed',

@@ -11,8 +11,8 @@ import { type Moved, movedWith } from '../tables/movers.js';
 import { rankingGrid } from '../tables/ranking-table.js';
 import { stepsGrid } from '../tables/steps-table.js';
 import { voicesGrid, voicesText } from '../tables/voices-table.js';
-import { givenWithUnit } from '../text/display-units.js';
-import type { Page } from '../text/page.js';
+import { givenWithUnit, type Units } from '../text/display-units.js';
+import { inUnicode } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { alsoTexts, apartTexts, sizeTexts, sureText } from '../wording/answer-facts.js';
 import { gutterWarning } from '../wording/gutter-text.js';
@@ -46,23 +46,21 @@ import { gridHtml, listHtml } from './parts/table-html.js';
  * The recommendation as one web page that fetches nothing.
  *
  * @param invented  which of bowler, ball and lane are demo records
- * @param page      only its units matter
  * @param next      commands that may follow; of them the sheet is named
  */
 export function recommendHtml(
   given: RecommendAnswer,
   facts: WebReportData,
   invented: readonly string[],
-  { units, paint }: Pick<Page, 'units' | 'paint'>,
+  units: Units,
   next: readonly NextStep[] = [],
 ): string {
-  const page: Page = { width: 80, ascii: false, paint, units };
-  const answer = withPlainText(given, page.ascii);
+  const answer = withPlainText(given, false);
   const compared = comparedWithUsual(answer.layouts, answer.middle);
   return pageHtml({
-    ...firstScreen(answer, facts, next, page),
+    ...firstScreen(answer, facts, next, units),
     invented: inventedText(invented),
-    sections: sections(answer, compared, facts, page),
+    sections: sections(answer, compared, facts, units),
     compared,
     foot: footText(answer),
   });
@@ -81,16 +79,15 @@ function firstScreen(
   answer: RecommendAnswer,
   { face }: WebReportData,
   next: readonly NextStep[],
-  page: Page,
+  units: Units,
 ): Omit<FirstScreen, 'invented'> {
-  const { units } = page;
   const { inputs, layouts } = answer;
   const { bowler, ball, lane } = inputs;
   const [best] = layouts;
   return {
     over: `For ${bowler.name}: ${ball.name}, ${givenWithUnit(ball.weightLb, units.weight)}, on ${lane.name}`,
     title: best.legality.legal ? `Drill ${best.text}` : `${best.text}, NOT LEGAL as it stands`,
-    opening: [layoutWords(best, page), ...apartTexts(answer, units)],
+    opening: [layoutWords(best, inUnicode(units)), ...apartTexts(answer, units)],
     facts: [
       {
         label: 'First',
@@ -121,10 +118,9 @@ function sections(
   answer: RecommendAnswer,
   compared: readonly Compared[],
   facts: WebReportData,
-  page: Page,
+  units: Units,
 ): PageSection[] {
   const { layouts, middle, inputs, targets, scatter } = answer;
-  const { units } = page;
   const [best, ...others] = layouts;
   const ids = wishedIds(inputs.want);
   const usual = `the usual ${middle.text}`;
@@ -134,7 +130,7 @@ function sections(
       about: 'Wish',
       heading: reachHeading(targets, best.text, best.reaction, scatter, units),
       parts: [
-        reachFigure(targets, compared, { reaction: best.reaction, whose: 'best layout' }, page),
+        reachFigure(targets, compared, { reaction: best.reaction, whose: 'best layout' }, units),
         gridHtml(rankingGrid(layouts, middle, units)),
         noteHtml(rankingNote(answer, units)),
       ],
@@ -158,7 +154,7 @@ function sections(
         ),
       ],
     },
-    laneSection(answer, compared, page),
+    laneSection(answer, compared, units),
     leversSection(
       answer,
       { layout: best, whose: 'the best layout', wished: ids, moved: movedWith(answer) },
@@ -173,12 +169,12 @@ function sections(
         ),
         foldedHtml('Physics and practice', [
           ...(answer.voices
-            ? [gridHtml(voicesGrid(answer.voices)), paragraphHtml(voicesText(answer, page))]
+            ? [gridHtml(voicesGrid(answer.voices)), paragraphHtml(voicesText(answer, units))]
             : []),
           listHtml(sayAll(answer.beliefs, units)),
         ]),
       ],
-      page,
+      units,
     ),
     {
       id: 'marks',
@@ -195,7 +191,9 @@ function sections(
     drilledSection(
       best,
       [
-        foldedHtml('All numbers with their ranges', [gridHtml(comparisonGrid(best, middle, page))]),
+        foldedHtml('All numbers with their ranges', [
+          gridHtml(comparisonGrid(best, middle, inUnicode(units))),
+        ]),
         foldedHtml('Which number of the layout brings what', [
           listHtml(sayAll(best.reasons, units)),
           sharesFigure(ids, { shares: best.shares, scatter, whose: 'against the usual layout' }, units),
@@ -204,9 +202,9 @@ function sections(
             'By cause in the drilled ball',
           ),
         ]),
-        facts.map ? foldedHtml('Other layouts of this ball', [mapFigure(facts.map, compared, page)]) : '',
+        facts.map ? foldedHtml('Other layouts of this ball', [mapFigure(facts.map, compared, units)]) : '',
       ],
-      page,
+      units,
     ),
     restsOnSection(
       answer.assumptions,
@@ -214,7 +212,7 @@ function sections(
         summary: 'Given and searched',
         parts: [...inputsHtml(inputs, units), paragraphHtml(searchText(answer, units))],
       },
-      page,
+      units,
     ),
   ];
 }

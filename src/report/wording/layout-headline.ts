@@ -2,7 +2,7 @@ import type { LayoutAnswer } from '../../records/answers/answer.js';
 import { formatSixteenths } from '../../records/text/layout-text.js';
 import { type Units, withUnit } from '../text/display-units.js';
 import { angle, decimals } from '../text/figures.js';
-import type { Page } from '../text/page.js';
+import type { Page, Spelling } from '../text/page.js';
 import { paragraph } from '../text/section.js';
 
 /** A layout alone on a line, then the same in words. */
@@ -12,7 +12,7 @@ export const layoutHeadline = (layout: LayoutAnswer, page: Page): string[] => [
   ...bufferDoubts(layout, page.units).flatMap((text) => paragraph(text, page, page.paint.caution)),
 ];
 
-export const layoutWords = (layout: LayoutAnswer, page: Page): string =>
+export const layoutWords = (layout: LayoutAnswer, page: Spelling): string =>
   `${layout.drillingAngleDeg === null ? 'No drilling angle' : `Drilling angle ${angle(layout.drillingAngleDeg, page)}`}, pin ${withUnit(layout.pinToPapIn, page.units.tape)} from the PAP, ` +
   `VAL angle ${angle(layout.valAngleDeg, page)}. Pin buffer ${withUnit(layout.pinBufferIn, page.units.tape)}.`;
 

@@ -1,5 +1,6 @@
 import type { TargetAnswer } from '../../records/answers/answer.js';
 import type { LearnedFrom } from '../../records/answers/parts/learned-from.js';
+import { countOf } from '../text/count-of.js';
 import type { Units } from '../text/display-units.js';
 
 /** What an answer took from logged shots, before and after, and how to leave it out; nothing where it took nothing. */
@@ -15,7 +16,7 @@ export function learnedTexts(
     ? `: pins ± ${boards.show(pinsBoardOff.before)} → ± ${boards.show(pinsBoardOff.after)} boards`
     : '';
   return [
-    `Learned from ${shots} ${shots === 1 ? 'shot' : 'shots'} on ${nights} ${nights === 1 ? 'night' : 'nights'}${others}${pins}; --unlearned leaves it out.`,
+    `Learned from ${countOf(shots, 'shot')} on ${countOf(nights, 'night')}${others}${pins}; --unlearned leaves it out.`,
     ...(isDoubtful ? ['But its readings contradict one another: see flarewise learned.'] : []),
     ...wishTexts(targets),
   ];

@@ -4,7 +4,7 @@ import type {
   LearnedNumber,
   LearnedNumberId,
 } from '../../records/answers/learned-answer.js';
-import { type DisplayUnit, UNITS, type Units } from '../text/display-units.js';
+import type { DisplayUnit, Units } from '../text/display-units.js';
 import { decimals } from '../text/figures.js';
 
 /** A number as a person reads it. */
@@ -71,7 +71,7 @@ export const numberSpread = (id: LearnedNumberId, spread: LearnedNumber['before'
 export function narrowed(
   id: ForetoldId,
   { before, after }: Pick<LearnedAnswer['foretold'], 'before' | 'after'>,
-  units: Units = UNITS.trade,
+  units: Units,
 ): string | null {
   if (!before || !after) return null;
   const { show, name } = FORETOLD[id].unit(units);

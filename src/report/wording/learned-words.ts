@@ -2,6 +2,7 @@ import type { LearnedAnswer } from '../../records/answers/learned-answer.js';
 import { READINGS } from '../../records/log/readings.js';
 import type { ReadingId } from '../../records/schemas/shot-log.js';
 import { capital } from '../../records/text/capital.js';
+import { countOf } from '../text/count-of.js';
 import { type Units, withUnit } from '../text/display-units.js';
 import { decimals, percent } from '../text/figures.js';
 import { listed } from '../text/listed.js';
@@ -13,7 +14,7 @@ export const learnedTitle = ({ bowler, nights, lane, elsewhere }: LearnedAnswer)
   const balls = [...new Set(nights.map(({ ball }) => ball))];
   const shots = nights.reduce((sum, each) => sum + each.shots, 0);
   const here = elsewhere === 0 ? '' : ` (${nights.length - elsewhere || 'none'} on ${lane})`;
-  return `Learned for ${bowler}: ${counted(shots, 'shot')} on ${counted(nights.length, 'night')}${here} with ${balls.length > 2 ? `${balls.length} balls` : listed(balls)}`;
+  return `Learned for ${bowler}: ${countOf(shots, 'shot')} on ${countOf(nights.length, 'night')}${here} with ${balls.length > 2 ? `${balls.length} balls` : listed(balls)}`;
 };
 
 /** Predictions for a night like the last, before and after, and their limits. */
@@ -41,7 +42,7 @@ export const elsewhereTexts = ({ elsewhere }: LearnedAnswer): string[] =>
   elsewhere === 0
     ? []
     : [
-        `${counted(elsewhere, 'night')} on other lanes ${elsewhere === 1 ? 'counts' : 'count'} in full for your release, in part for oil and boards here.`,
+        `${countOf(elsewhere, 'night')} on other lanes ${elsewhere === 1 ? 'counts' : 'count'} in full for your release, in part for oil and boards here.`,
       ];
 
 /** Whether hook start is predicted no better than before: where the log says that thick oil grips, it depends more on how much it does. */
@@ -55,7 +56,7 @@ export function misfitTexts({ misfit, nights }: LearnedAnswer, units: Units): st
     arrowsReadOff === 0
       ? []
       : [
-          `On ${arrowsReadOff} of ${counted(nights.length, 'night')} the arrows were read without a target; one board off there is three or four at the pins. Use log --target.`,
+          `On ${arrowsReadOff} of ${countOf(nights.length, 'night')} the arrows were read without a target; one board off there is three or four at the pins. Use log --target.`,
         ];
   if (!isDoubtful) return ['The nights’ mean readings agree; shots that stand out count less.', ...readOff];
   const sure = causes.filter(({ by, deviation }) => Math.abs(by) > SURE * deviation).slice(0, MOST_CAUSES);
@@ -126,19 +127,19 @@ const WORTH_READING = 0.02;
 export const leftOutTexts = ({ leftOut, nightsInGutter, notLearned }: LearnedAnswer): string[] => [
   ...leftOut.map(
     ({ id, why, named, nights }) =>
-      `${counted(nights, 'night')} of ${id}, because ${WHY_LEFT_OUT[why](named)}.`,
+      `${countOf(nights, 'night')} of ${id}, because ${WHY_LEFT_OUT[why](named)}.`,
   ),
   ...(nightsInGutter === 0
     ? []
-    : [`${counted(nightsInGutter, 'night')}, because more than a third of the shots fell into the gutter.`]),
+    : [`${countOf(nightsInGutter, 'night')}, because more than a third of the shots fell into the gutter.`]),
   ...notLearnedTexts(notLearned),
 ];
 
 /** Readings that are kept with a shot and not learned from, and why. */
 function notLearnedTexts({ displaySpeed, ringOverHole }: LearnedAnswer['notLearned']): string[] {
   const kept = [
-    ...(displaySpeed > 0 ? [`the display speed of ${counted(displaySpeed, 'shot')}`] : []),
-    ...(ringOverHole > 0 ? [`the ring over a hole of ${counted(ringOverHole, 'shot')}`] : []),
+    ...(displaySpeed > 0 ? [`the display speed of ${countOf(displaySpeed, 'shot')}`] : []),
+    ...(ringOverHole > 0 ? [`the ring over a hole of ${countOf(ringOverHole, 'shot')}`] : []),
   ];
   return kept.length === 0
     ? []
@@ -152,5 +153,3 @@ const WHY_LEFT_OUT: Readonly<Record<LearnedAnswer['leftOut'][number]['why'], (na
   'layout-not-of-ball': (named) => `${named} cannot have its layout`,
   'lane-not-kept': (named) => `no lane is kept as ${named}`,
 };
-
-const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;

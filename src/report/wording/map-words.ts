@@ -4,7 +4,7 @@ import { MAP_NUMBERS, type MapNumber } from '../../records/schemas/map-numbers.j
 import { LANE_IDS, REACTION_NUMBERS } from '../../records/schemas/reaction-numbers.js';
 import { type Units, withUnit } from '../text/display-units.js';
 import { angle } from '../text/figures.js';
-import type { Page } from '../text/page.js';
+import type { Spelling } from '../text/page.js';
 import { bufferDoubts } from './layout-headline.js';
 import { scatterText, sizeText } from './statements/size-text.js';
 
@@ -38,7 +38,7 @@ function gyrationName({ gyration }: Units): string {
 
 /** The number of the layout that runs over its range, and how a row shows it. */
 export const OVER_WORDS: Readonly<
-  Record<MapAnswer['over'], { readonly name: string; readonly of: (row: MapRow, page: Page) => string }>
+  Record<MapAnswer['over'], { readonly name: string; readonly of: (row: MapRow, page: Spelling) => string }>
 > = {
   'drilling-angle': {
     name: 'drilling angle',
@@ -52,7 +52,7 @@ export const OVER_WORDS: Readonly<
 };
 
 /** The two numbers of the layout that stay. */
-export function mapFixed({ over, rows }: MapAnswer, page: Page): string {
+export function mapFixed({ over, rows }: MapAnswer, page: Spelling): string {
   const { drillingAngleDeg, pinToPapIn, valAngleDeg } = rows[0].layout;
   const parts = {
     'drilling-angle':
@@ -75,7 +75,7 @@ export const mapDoubts = ({ over, rows }: MapAnswer, units: Units): string[] =>
         .find((doubts) => doubts.length > 0) ?? []);
 
 /** Whether the number of the layout matters: on the lane where one was named, else by the drilled numbers alone. */
-export function mapVerdict(answer: MapAnswer, { units }: Page): string {
+export function mapVerdict(answer: MapAnswer, { units }: Spelling): string {
   const { over, reach, onLane } = answer;
   const { gyration, flare, lane } = units;
   const { name } = OVER_WORDS[over];
@@ -117,7 +117,7 @@ const SEEN = {
 } as const;
 
 /** What the ends of the spread do on the lane, in feet and boards beside the scatter of shots. */
-export function mapOnLane({ onLane }: MapAnswer, { units }: Page): string {
+export function mapOnLane({ onLane }: MapAnswer, { units }: Spelling): string {
   if (onLane === null) return '';
   const { from, to, size, scatter, visibility, centreHeld, worlds } = onLane;
   const cause = visibility === 'unseen' || centreHeld === null ? '' : ` ${causeText(centreHeld, units)}`;

@@ -1,6 +1,7 @@
-import type { LayoutDifference, LeverEffect, TargetAnswer } from '../../records/answers/answer.js';
+import type { LeverEffect, TargetAnswer } from '../../records/answers/answer.js';
 import { IN_A_NIGHT, overScatter } from '../../records/answers/parts/over-scatter.js';
 import { NUMBER_OF_WISH, REACTION_NUMBERS, type WishedId } from '../../records/schemas/reaction-numbers.js';
+import type { Visibility } from '../../records/schemas/visibilities.js';
 import { capital } from '../../records/text/capital.js';
 import type { Units } from '../text/display-units.js';
 import { listed } from '../text/listed.js';
@@ -8,7 +9,6 @@ import { say } from './say.js';
 
 /* Headings of a page's charts, each the verdict that its chart bears out. */
 
-type Visibility = LayoutDifference['weighed']['visibility'];
 type Numbers = Readonly<Record<WishedId, number>>;
 
 /** Whether a layout does what was asked for, as far as a night of shots would show. */

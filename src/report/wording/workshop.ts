@@ -76,9 +76,6 @@ export const flareStartText = ({ perTurnIn, share }: FlareStartAnswer, { fineTap
   'give, with the PAP halfway between low-RG and high-RG axis.';
 
 /** Tape arcs to each mark, to a sixteenth of an inch or to a millimetre. */
-export const arcsTable = (marks: readonly MarkAnswer[], page: Page): string[] =>
-  gridLines(arcsGrid(marks, page.units), page);
-
 export function arcsGrid(marks: readonly MarkAnswer[], { tape: { name, show } }: Units): Grid {
   /** Blank for a mark's distance from itself. */
   const arc = (inches: number | null): string =>
@@ -99,7 +96,7 @@ export function arcsGrid(marks: readonly MarkAnswer[], { tape: { name, show } }:
 
 /** The same with a word on how they are measured. */
 export const marksTable = (marks: readonly MarkAnswer[], page: Page): string[] => [
-  ...arcsTable(marks, page),
+  ...gridLines(arcsGrid(marks, page.units), page),
   ...paragraph(
     `Arcs along the surface with a tape, to ${page.units.tapeStep}; two arcs from known marks find the next.`,
     page,

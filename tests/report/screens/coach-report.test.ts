@@ -118,7 +118,7 @@ describe('coachReport in short', () => {
 });
 
 test('coachHtml: first all students, then each with every ball; nothing is left open', () => {
-  const html = coachHtml(eightStudents, pageOf(80)).replaceAll('\u00a0', ' ');
+  const html = coachHtml(eightStudents, UNITS.trade).replaceAll('\u00a0', ' ');
   expect(html.match(/<section /g)).toHaveLength(8);
   expect(html).toMatch(/(\d|None) of 8 students would see/);
   expect(html).toContain('moves it most</h2>');
@@ -170,7 +170,7 @@ test('a PAP that is only guessed is to be measured: said once for all students, 
   const said = /Measure the PAP before drilling, it is only a guess: Ann, Ben\./g;
   const texts = (students: readonly CoachLine[]): string[] => [
     coachReport(students, pageOf(200)),
-    coachHtml(students, pageOf(200)),
+    coachHtml(students, UNITS.trade),
   ];
   for (const text of texts(told({ papUpIn: 0.45 }))) expect(text.match(said)).toHaveLength(1);
   for (const text of texts(told({ papOverIn: 0.1, axisTiltDeg: 5 })))
@@ -207,6 +207,6 @@ test('a number that no layout comes near is said with the nearest, of whom it ho
   const far = [asked('Kim', 15), asked('Ben', 22)];
   const said = 'Out of reach; the nearest that a layout comes: Kim (total hook 15.0 boards).';
   expect(coachReport(far, pageOf(80)).replace(/\s+/g, ' ')).toContain(said);
-  expect(coachHtml(far, pageOf(80))).toContain(said);
+  expect(coachHtml(far, UNITS.trade)).toContain(said);
   expect(coachReport([asked('Ben', 22)], pageOf(80))).not.toContain('Out of reach');
 });

@@ -111,7 +111,7 @@ describe('corePicture', () => {
 });
 
 test('coreHtml: one page with the picture, its caption and its tables', () => {
-  const html = coreHtml(answer, ['a fault'], pageOf(80));
+  const html = coreHtml(answer, ['a fault'], UNITS.trade);
   expect(html).toContain('<figcaption>');
   expect(html).toContain('The same in numbers');
   expect(html).toContain('<li>a fault</li>');

@@ -1,17 +1,12 @@
-import { Chalk } from 'chalk';
 import { expect, test } from 'vitest';
 import { UNITS } from '../../../src/report/text/display-units.js';
-import { paintWith } from '../../../src/report/text/paint.js';
 import { sentences } from '../../../src/report/text/sentences.js';
 import { compareHtml } from '../../../src/report/web/compare-html.js';
 import { sayAll } from '../../../src/report/wording/say.js';
 import { compareAnswer as answer } from '../../support/compare-answer.js';
 import { readFigures } from '../../support/pages/read-page.js';
 
-const html = compareHtml(answer, [], {
-  units: UNITS.trade,
-  paint: paintWith(new Chalk({ level: 0 })),
-}).replaceAll('\u00a0', ' ');
+const html = compareHtml(answer, [], UNITS.trade).replaceAll('\u00a0', ' ');
 const figures = readFigures(html);
 
 test('the verdict is the title', () => {

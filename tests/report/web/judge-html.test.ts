@@ -1,8 +1,6 @@
-import { Chalk } from 'chalk';
 import { expect, test } from 'vitest';
 import type { JudgeAnswer } from '../../../src/records/answers/answer.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
-import { paintWith } from '../../../src/report/text/paint.js';
 import { judgeHtml } from '../../../src/report/web/judge-html.js';
 import { sayAll } from '../../../src/report/wording/say.js';
 import { judgeAnswer } from '../../support/judge-answer.js';
@@ -12,10 +10,7 @@ import { pathOf } from '../../support/recommend-answer.js';
 
 const answer: JudgeAnswer = { ...judgeAnswer, best: { ...judgeAnswer.best, path: pathOf(9.75) } };
 const pageOf = (given: JudgeAnswer): string =>
-  judgeHtml(given, facts, [], { units: UNITS.trade, paint: paintWith(new Chalk({ level: 0 })) }).replaceAll(
-    '\u00a0',
-    ' ',
-  );
+  judgeHtml(given, facts, [], UNITS.trade).replaceAll('\u00a0', ' ');
 const html = pageOf(answer);
 
 test('a guessed PAP is said on the page of a second opinion', () => {

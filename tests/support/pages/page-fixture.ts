@@ -1,9 +1,7 @@
-import { Chalk } from 'chalk';
 import type { RecommendAnswer } from '../../../src/records/answers/answer.js';
 import type { WebReportData } from '../../../src/records/answers/web-report-data.js';
 import type { NextStep } from '../../../src/report/screens/next-steps.js';
 import { UNITS, type UnitSystem } from '../../../src/report/text/display-units.js';
-import { paintWith } from '../../../src/report/text/paint.js';
 import { recommendHtml } from '../../../src/report/web/recommend-html.js';
 import { face } from '../recommend-answer.js';
 
@@ -29,15 +27,7 @@ export const pageOfAnswer = (
   {
     units = 'trade' as UnitSystem,
     invented = [] as readonly string[],
-    level = 0 as 0 | 1,
     facts: beside = facts,
     next = [] as readonly NextStep[],
   } = {},
-): string =>
-  recommendHtml(
-    given,
-    beside,
-    invented,
-    { units: UNITS[units], paint: paintWith(new Chalk({ level })) },
-    next,
-  );
+): string => recommendHtml(given, beside, invented, UNITS[units], next);

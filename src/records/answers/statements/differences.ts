@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { fromKeys } from '../../../base/from-keys.js';
 import { COMPARED_IDS, WISHED_IDS } from '../../schemas/reaction-numbers.js';
+import { VISIBILITIES } from '../../schemas/visibilities.js';
 
 const n = z.number();
 
@@ -8,7 +9,7 @@ const n = z.number();
 export const sizesSchema = z.strictObject(fromKeys(WISHED_IDS, () => n)).meta({ id: 'sizes' });
 
 /** How well a person could see a difference between two layouts beside the scatter of the bowler's shots. */
-export const visibilitySchema = z.enum(['unseen', 'barely', 'seen']).meta({
+export const visibilitySchema = z.enum(VISIBILITIES).meta({
   id: 'visibility',
   description:
     'Of the differences in what is wished for, the greatest over the standard deviation of the bowler’s shots: below a half, which a ' +

@@ -10,8 +10,7 @@ import { widestGap } from '../../drawings/apart-drawing.js';
 import type { Compared } from '../../picture/compared.js';
 import { leversGrid } from '../../tables/levers-table.js';
 import type { Moved } from '../../tables/movers.js';
-import { withUnit } from '../../text/display-units.js';
-import type { Page } from '../../text/page.js';
+import { type Units, withUnit } from '../../text/display-units.js';
 import { leversHeading } from '../../wording/page-headings.js';
 import { say, sayAll } from '../../wording/say.js';
 import { legalityText, psaText, staticsText } from '../../wording/workshop.js';
@@ -31,7 +30,7 @@ export function laneSection(
     noLine,
   }: Pick<JudgeAnswer, 'noLine'> & { inputs: Pick<JudgeAnswer['inputs'], 'bowler' | 'lane'> },
   compared: readonly Compared[],
-  { units }: Page,
+  units: Units,
 ): PageSection {
   const gap = widestGap(signedPaths(compared));
   const apart = withUnit(gap, units.boards);
@@ -66,7 +65,7 @@ export const leversSection = (
     readonly moved: Moved;
   },
   more: readonly string[],
-  { units }: Page,
+  units: Units,
 ): PageSection => ({
   id: 'levers',
   about: 'What else',
@@ -88,7 +87,7 @@ export const drilledSection = (
     readonly legality: LegalityAnswer;
   },
   more: readonly string[],
-  page: Page,
+  units: Units,
 ): PageSection => ({
   id: 'drilled',
   about: 'Drilled ball',
@@ -97,12 +96,12 @@ export const drilledSection = (
     besideHtml(
       paragraphHtml(
         [
-          staticsText(facts.drilled.staticOz, page.units),
-          psaText(facts.psa, page.units),
+          staticsText(facts.drilled.staticOz, units),
+          psaText(facts.psa, units),
           legalityText(facts.legality),
         ].join(' '),
       ),
-      listHtml(sayAll(facts.legality.findings, page.units)),
+      listHtml(sayAll(facts.legality.findings, units)),
     ),
     ...more,
   ],
@@ -112,7 +111,7 @@ export const drilledSection = (
 export function restsOnSection(
   assumptions: JudgeAnswer['assumptions'],
   from: { readonly summary: string; readonly parts: readonly string[] },
-  { units }: Page,
+  units: Units,
 ): PageSection {
   const assumed = [listHtml(sayAll(assumptions, units))];
   return {

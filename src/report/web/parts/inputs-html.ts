@@ -9,6 +9,7 @@ import { isNoWish, readWish } from '../../../records/schemas/read-wish.js';
 import { escapeXml } from '../../scene/escape-xml.js';
 import { type Units, withUnit } from '../../text/display-units.js';
 import { decimals } from '../../text/figures.js';
+import { papText } from '../../text/pap-text.js';
 import { htmlText, tableHtml } from './table-html.js';
 
 type Inputs = RecommendAnswer['inputs'];
@@ -30,9 +31,7 @@ function formatWish(wish: Wish, given: number | string, units: Units): string {
 }
 
 function chiefRows({ bowler, ball, lane, want }: Inputs, units: Units): string[][] {
-  const { speed, tape, weight, gyration, laneMark } = units;
-  const { overIn, upIn } = bowler.pap;
-  const up = tape.show(upIn) === '0' ? '' : `, ${withUnit(Math.abs(upIn), tape)} ${upIn > 0 ? 'up' : 'down'}`;
+  const { speed, weight, gyration, laneMark } = units;
   const core =
     'core' in ball
       ? 'a core of its own'
@@ -49,7 +48,7 @@ function chiefRows({ bowler, ball, lane, want }: Inputs, units: Units): string[]
       `${withUnit(bowler.speedMph, speed)}, ${decimals(bowler.revRateRpm, 0)} rpm, axis tilt ${decimals(bowler.axisTiltDeg, 0)}°, ` +
         `axis rotation ${decimals(bowler.axisRotationDeg, 0)}°`,
     ],
-    ['PAP', `${withUnit(overIn, tape)} over${up}`],
+    ['PAP', papText(bowler.pap, units)],
     ['ball', `${ball.name}${ball.note ? `. ${ball.note}` : ''}`],
     ['its numbers', `${withUnit(ball.weightLb, weight)}, ${core}`],
     ['lane', `${lane.name}${lane.note ? `. ${lane.note}` : ''}`],

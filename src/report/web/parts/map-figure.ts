@@ -1,8 +1,9 @@
 import type { DrilledMap } from '../../../records/answers/web-report-data.js';
 import { mapPicture } from '../../charts/map-picture.js';
 import type { Compared } from '../../picture/compared.js';
+import type { Units } from '../../text/display-units.js';
 import { angle } from '../../text/figures.js';
-import type { Page } from '../../text/page.js';
+import { inUnicode } from '../../text/page.js';
 import type { Grid } from '../../text/table.js';
 import { figureHtml, smallPictures } from './figure-html.js';
 import { gridHtml } from './table-html.js';
@@ -16,8 +17,7 @@ const KEY = 'intermediateDifferentialIn';
 const SCALE_IN = [0, 0.03] as const;
 
 /** The one drilled number that layouts of a ball move clearly, over drilling angle and pin-to-PAP. */
-export function mapFigure(map: DrilledMap, compared: readonly Compared[], page: Page): string {
-  const { units } = page;
+export function mapFigure(map: DrilledMap, compared: readonly Compared[], units: Units): string {
   const title = `Intermediate differential, ${units.gyration.name}`;
   const there = compared.filter(
     ({ layout }) => Math.abs(layout.valAngleDeg - map.valAngleDeg) < SAME_VAL_DEG,
@@ -25,14 +25,14 @@ export function mapFigure(map: DrilledMap, compared: readonly Compared[], page: 
   return figureHtml(
     'map',
     smallPictures([mapPicture(map, { key: KEY, title, scale: SCALE_IN }, there, units)]),
-    `After drilling, in the middle of all cores tried, at a VAL angle of ${angle(map.valAngleDeg, page)}; only layouts with about that ` +
+    `After drilling, in the middle of all cores tried, at a VAL angle of ${angle(map.valAngleDeg, inUnicode(units))}; only layouts with about that ` +
       'angle stand on it. ' +
       `Tones run from ${units.gyration.show(SCALE_IN[0])} to ${units.gyration.show(SCALE_IN[1])} ${units.gyration.name} for every ball.`,
-    [gridHtml(mapGrid(map, page), title)],
+    [gridHtml(mapGrid(map, units), title)],
   );
 }
 
-const mapGrid = (map: DrilledMap, { units }: Page): Grid => ({
+const mapGrid = (map: DrilledMap, units: Units): Grid => ({
   columns: [
     { head: `pin-to-PAP, ${units.tape.name}` },
     ...map.drillingAnglesDeg.map((deg) => ({ head: `${deg}°` })),

@@ -53,13 +53,15 @@ export function moversFigure(
   caption = captionOf(moved),
 ): string {
   if (ids.length === 0) return '';
-  const charts = ids.map((each): NumberMoved & { readonly id: WishedId } => ({
-    id: each,
-    title: `What moves ${REACTION_NUMBERS[each].name}, ${units[REACTION_NUMBERS[each].compared.quantity].name}`,
-    movers: movers(each, moved, units),
-    scatter: moved.scatter[each],
-    sizeText: (mover) => moverSize(mover, each, units),
-  }));
+  const charts = ids.map((number): NumberMoved => {
+    const { name, compared } = REACTION_NUMBERS[number];
+    return {
+      title: `What moves ${name}, ${units[compared.quantity].name}`,
+      movers: movers(number, moved, units),
+      scatter: moved.scatter[number],
+      sizeText: (mover) => moverSize(mover, number, units),
+    };
+  });
   return figureHtml(
     id,
     smallPictures(charts.map(moversPicture)),

@@ -5,7 +5,8 @@ import { reachPicture } from '../../charts/reach-picture.js';
 import type { Compared } from '../../picture/compared.js';
 import { unitOf } from '../../tables/reaction-rows.js';
 import { wishesGrid } from '../../tables/wishes-table.js';
-import type { Page } from '../../text/page.js';
+import type { Units } from '../../text/display-units.js';
+import { inUnicode } from '../../text/page.js';
 import { figureHtml, smallPictures } from './figure-html.js';
 import { gridHtml } from './table-html.js';
 
@@ -14,12 +15,12 @@ export function reachFigure(
   targets: readonly TargetAnswer[],
   compared: readonly Compared[],
   { reaction, whose }: { readonly reaction: ReactionAnswer; readonly whose: string },
-  page: Page,
+  units: Units,
 ): string {
   if (targets.length === 0) return '';
   const pictures = targets.map(({ wish, step, value, attainable }) => {
     const id = NUMBER_OF_WISH[wish];
-    const { name, show } = unitOf(id, page.units);
+    const { name, show } = unitOf(id, units);
     const asked = step === null ? '' : `: ${wishWords(wish).steps[step - 1]}`;
     return reachPicture(compared, {
       title: `${capital(REACTION_NUMBERS[id].compared.row)}, ${name}${asked}`,
@@ -33,6 +34,6 @@ export function reachFigure(
     'reach',
     smallPictures(pictures),
     'The bar is what layouts of this ball reach, the triangle the wish, each disc a layout in one steady shot.',
-    [gridHtml(wishesGrid(targets, reaction, page, whose))],
+    [gridHtml(wishesGrid(targets, reaction, inUnicode(units), whose))],
   );
 }

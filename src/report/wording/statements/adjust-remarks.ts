@@ -8,6 +8,7 @@ import {
   REACTION_NUMBERS,
   type WishedId,
 } from '../../../records/schemas/reaction-numbers.js';
+import { countOf } from '../../text/count-of.js';
 import { type Units, withUnit } from '../../text/display-units.js';
 import { percent } from '../../text/figures.js';
 import { withQuantities } from '../../text/with-quantities.js';
@@ -46,7 +47,7 @@ export const ADJUST_REMARKS: Wording<AdjustRemarks> = {
   },
   'learned-used': ({ shots, reading, before, after }, units) => {
     const { name, quantity } = entry(reading);
-    return `Learned from ${shots} logged ${shots === 1 ? 'shot' : 'shots'}: ${name} ${units[quantity].show(after)}, not ${withUnit(before, units[quantity])}.`;
+    return `Learned from ${countOf(shots, 'logged shot')}: ${name} ${units[quantity].show(after)}, not ${withUnit(before, units[quantity])}.`;
   },
 };
 
@@ -60,7 +61,7 @@ const entry = (
 /** `hook start is 36.2 ft, and would be 38.9 ft`. */
 const explained = ({ shots, reading, stated, learned }: Explains, units: Units): string => {
   const { name, quantity } = entry(reading);
-  return `by your log of ${shots} ${shots === 1 ? 'shot' : 'shots'} ${name} is ${withUnit(learned, units[quantity])}, and would be ${withUnit(stated, units[quantity])}`;
+  return `by your log of ${countOf(shots, 'shot')} ${name} is ${withUnit(learned, units[quantity])}, and would be ${withUnit(stated, units[quantity])}`;
 };
 
 /** Remarks on how to carry out a remedy. */

@@ -1,4 +1,5 @@
 import type { BeliefTopic } from '../../../records/answers/statements/beliefs.js';
+import { REACTION_NUMBERS } from '../../../records/schemas/reaction-numbers.js';
 import type { BeliefQuantity, BelievedId } from '../../../records/shared/beliefs.js';
 import type { DisplayUnit, Units } from '../../text/display-units.js';
 import { withUnit } from '../../text/display-units.js';
@@ -25,19 +26,8 @@ const VERDICTS = {
 const changeText = (value: number, unit: DisplayUnit): string => `${unit.change(value)} ${unit.name}`;
 
 /** The unit a reaction number that practice speaks of is shown in. */
-function unitOf(reading: BelievedId, { lane, sharpness, boards, flare }: Units): DisplayUnit {
-  switch (reading) {
-    case 'hookStartFt':
-    case 'rollStartFt':
-      return lane;
-    case 'sharpnessDegPerFt':
-      return sharpness;
-    case 'totalHookBoards':
-      return boards;
-    case 'flareIn':
-      return flare;
-  }
-}
+const unitOf = (reading: BelievedId, units: Units): DisplayUnit =>
+  units[reading === 'rollStartFt' ? 'lane' : REACTION_NUMBERS[reading].compared.quantity];
 
 function movedText(
   { quantity, from, to }: { quantity: BeliefQuantity; from: number; to: number },
