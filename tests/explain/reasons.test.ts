@@ -190,7 +190,7 @@ describe('reasons: what makes most of a difference', () => {
       /0\.6 ft earlier than.*Most of that, 0\.5 ft.*centre of mass.*static weight.*0\.1 ft earlier/,
     );
     expect(about(allBy('flare', 0.6))[0]).toMatch(
-      /0\.6 ft later than.*Most of that, 0\.6 ft.*own oil.*the same/,
+      /0\.6 ft later than.*Most of that, 0\.6 ft.*own oil.*no different/,
     );
     expect(about(allBy('inertia', 0.6))[0]).toMatch(/RG and differentials/);
   });

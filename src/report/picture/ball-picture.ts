@@ -1,8 +1,7 @@
 import { asin } from '../../math/atan.js';
 import { smallCircle } from '../../math/curves.js';
 import type { LayoutAnswer } from '../../records/answers/answer.js';
-import type { BallFace, RingAnswer } from '../../records/answers/parts/ball-face.js';
-import { tapePoint } from '../../records/answers/parts/tape-point.js';
+import type { BallFace } from '../../records/answers/parts/ball-face.js';
 import { part } from '../scene/draw.js';
 import type { GroupNode, SceneNode, Stroke } from '../scene/scene.js';
 import { circle, type Point } from '../scene/shapes.js';
@@ -19,8 +18,6 @@ import type { View } from './view.js';
 export interface DrawnBall {
   readonly face: BallFace;
   readonly layout: Pick<LayoutAnswer, 'drillingAngleDeg' | 'valAngleDeg'>;
-  /** Rings laid in oil, which can be seen on the ball. */
-  readonly rings: readonly RingAnswer[];
   /** How lengths are written on the layout's lines; left out where none are. */
   readonly lengthText?: (inches: number) => string;
 }
@@ -40,8 +37,6 @@ const LINES = {
   wedge: { ink: 'ink', width: 0.6 },
   hole: { ink: 'ink', width: 0.9 },
   bore: { ink: 'soft', width: 0.5, dash: [2, 1.5] },
-  firstRing: { ink: 'rings', width: 1.1 },
-  ring: { ink: 'rings', width: 0.45 },
 } as const satisfies Record<string, Stroke>;
 
 /**
@@ -50,10 +45,10 @@ const LINES = {
  * Places are written to 1/1000 pt, so that the layout can be measured back from the picture.
  */
 export function ballPicture(ball: DrawnBall, view: View, frame: PictureFrame): GroupNode {
-  const { face, rings } = ball;
+  const { face } = ball;
   const { width, height, textSize, widthOf } = frame;
   const lines = ballLines(face);
-  const names = namesSeen(face, rings, lines, view);
+  const names = namesSeen(face, lines, view);
   const widest = Math.max(...names.map(({ text }) => widthOf(text, textSize)));
   const radius = Math.min(height / 2 - 2, width / 2 - roomFor(widest, textSize));
   const pen = penFor(view, [width / 2, height / 2], radius);
@@ -73,20 +68,11 @@ export function ballPicture(ball: DrawnBall, view: View, frame: PictureFrame): G
   );
 }
 
-/** What lies below the layout: rings, the grip's lines, holes old and new. */
-function ground({ face, rings }: DrawnBall, lines: BallLines, pen: Pen): GroupNode[] {
+/** What lies below the layout: the grip's lines, holes old and new. */
+function ground({ face }: DrawnBall, lines: BallLines, pen: Pen): GroupNode[] {
   const rim = (hole: { at: BallFace['pin'] }, diameterIn: number) =>
     smallCircle(hole.at, asin(diameterIn / 2 / face.radiusIn));
   return [
-    part(
-      'rings',
-      ...rings.map((ring, i) =>
-        pen.curve(
-          ring.points.map((point) => tapePoint(point, face.radiusIn)),
-          i === 0 ? LINES.firstRing : LINES.ring,
-        ),
-      ),
-    ),
     part('midline', pen.curve(lines.midline, LINES.grid)),
     part('centre line', pen.curve(lines.centreLine, LINES.grid)),
     part('VAL', pen.curve(lines.val, LINES.val)),

@@ -1,6 +1,5 @@
 import type { Vec3 } from '../../math/vec3.js';
-import type { BallFace, RingAnswer } from '../../records/answers/parts/ball-face.js';
-import { tapePoint } from '../../records/answers/parts/tape-point.js';
+import type { BallFace } from '../../records/answers/parts/ball-face.js';
 import type { BallLines } from './ball-lines.js';
 import type { MarkKind } from './mark-signs.js';
 import { project, type View } from './view.js';
@@ -20,19 +19,13 @@ export const marksOf = (face: BallFace): readonly { kind: MarkKind; text: string
   { kind: 'pin', text: 'pin', at: face.pin },
 ];
 
-/** What a picture names: marks, holes, lines and rings that are seen from there. */
-export const namesSeen = (
-  face: BallFace,
-  rings: readonly RingAnswer[],
-  lines: BallLines,
-  view: View,
-): NamedPoint[] =>
+/** What a picture names: marks, holes and lines that are seen from there. */
+export const namesSeen = (face: BallFace, lines: BallLines, view: View): NamedPoint[] =>
   [
     ...marksOf(face),
     ...face.holes.map(({ name, at }) => ({ text: name, at })),
     ...face.oldHoles.map(({ name, at }) => ({ text: `old ${name}`, at })),
     ...lineNames(lines, view),
-    ...ringNames(rings, face, view),
   ].filter(({ at }) => project(view, at).depth > 0);
 
 /** Names for the lines, each at a point of the near side where little else lies. */
@@ -44,20 +37,6 @@ const lineNames = (lines: BallLines, view: View): NamedPoint[] => [
     ? [{ text: 'buffer', at: lines.buffer[Math.floor(lines.buffer.length / 2)] }]
     : []),
 ];
-
-/** Names for the first ring and the last. */
-const ringNames = (rings: readonly RingAnswer[], { radiusIn }: BallFace, view: View): NamedPoint[] =>
-  rings
-    .filter((_, i) => i === 0 || i === rings.length - 1)
-    .map(({ turn, points }) => ({
-      text: `ring ${turn}`,
-      at: nearest(
-        points.map((point) => tapePoint(point, radiusIn)),
-        view,
-        { y: turn === 1 ? -0.3 : -0.15 },
-      ),
-    }))
-    .filter(({ at }) => project(view, at).depth > 0.15);
 
 /** The point of a curve on the near side that is seen nearest to a height, or to a place across. */
 function nearest(curve: readonly Vec3[], view: View, wanted: { x?: number; y?: number }): Vec3 {

@@ -15,7 +15,6 @@ export type Ink =
   | 'pin'
   | 'pap'
   | 'marker'
-  | 'rings'
   | 'oil'
   | (typeof TONES)[number]
   | (typeof SERIES)[number];
@@ -86,7 +85,6 @@ export const PAPER: Palette = {
   pin: '#000000',
   pap: '#000000',
   marker: '#000000',
-  rings: '#7a7a7a',
   oil: '#6b6b6b',
   tone1: '#f3f3f3',
   tone2: '#e8e8e8',

@@ -20,7 +20,7 @@ import { layoutWords } from '../wording/layout-headline.js';
 import { learnedTexts } from '../wording/learned-line.js';
 import { regressionNote } from '../wording/regression-text.js';
 import { say } from '../wording/say.js';
-import { sizeText } from '../wording/statements/size-text.js';
+import { FARTHER, sizeText } from '../wording/statements/size-text.js';
 import { surerShortly } from '../wording/surer-text.js';
 import { oldHolesTexts } from '../wording/workshop.js';
 import { commandsOf, type NextStep } from './next-steps.js';
@@ -209,7 +209,7 @@ const MOST_LEVERS = 2;
 
 /** Other changes that move what is wished for most, with the numbers that they move by more than the bowler's shots vary. */
 function strongerTexts(
-  { levers, scatter, inputs }: RecommendAnswer,
+  { levers, scatter, inputs, targets }: RecommendAnswer,
   best: RankedLayout,
   units: Units,
 ): string[] {
@@ -217,14 +217,18 @@ function strongerTexts(
   const sizeOf = (reaction: LeverEffect['reaction']): Record<WishedId, number> =>
     fromKeys(WISHED_IDS, (id) => reaction[id] - best.reaction[id]);
   return levers
-    .map(({ change, reaction }) => {
+    .map(({ change, reaction, score }) => {
       const size = sizeOf(reaction);
       const strengthIn = (some: readonly WishedId[]): number => overScatter(size, scatter, some);
       const seen = ids.filter((id) => strengthIn([id]) >= IN_A_GAME);
-      return { change, size, seen, strength: strengthIn(ids) };
+      const isFarther = targets.length > 0 && score < best.score;
+      return { change, size, seen, isFarther, strength: strengthIn(ids) };
     })
     .filter(({ seen }) => seen.length > 0)
     .sort((a, b) => b.strength - a.strength)
     .slice(0, MOST_LEVERS)
-    .map(({ change, size, seen }) => `${say(change, units)}: ${sizeText(size, seen, units)}`);
+    .map(
+      ({ change, size, seen, isFarther }) =>
+        `${say(change, units)}: ${sizeText(size, seen, units)}${isFarther ? `, ${FARTHER}` : ''}`,
+    );
 }

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { RecommendAnswer } from '../../../src/records/answers/answer.js';
 import { firstScreen, whyTexts } from '../../../src/report/screens/first-screen.js';
 import { rankingNote } from '../../../src/report/screens/recommendation-report.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
@@ -97,4 +98,24 @@ test('a number that was asked for stands as it was asked, also where no layout r
   );
   expect(askedText([{ ...target, asked: 45.31 }], UNITS.trade)).toBe('hook start 45.3 ft');
   expect(whyTexts({ targets: [{ ...target, asked: 50 }] }, best, UNITS.trade)[0]).toMatch(/\(wanted 50\.0\)/);
+});
+
+test('what moves the ball more than its shots vary is told with its size, and whether it leads away from the wish', () => {
+  const at = (grit: number, hookStartFt: number, score: number): RecommendAnswer['levers'][number] => ({
+    kind: 'surface',
+    change: { code: 'finish-at', params: { grit, insteadOf: 2000 } },
+    score,
+    reaction: { ...best!.reaction, hookStartFt: best!.reaction.hookStartFt + hookStartFt },
+  });
+  const moved = (levers: RecommendAnswer['levers'], given: Partial<RecommendAnswer> = {}): string =>
+    firstScreen({ ...answer, levers, ...given }, [], pageOf(200)).join('\n');
+  const { score } = best!;
+  expect(moved([at(500, -2.5, score - 30)])).toMatch(
+    /MOVES MORE +cover at 500 grit, not 2000: 2\.5 ft earlier, farther from the wish/,
+  );
+  expect(moved([at(4000, 2.5, score + 3)])).toMatch(
+    /MOVES MORE +cover at 4000 grit, not 2000: 2\.5 ft later$/m,
+  );
+  expect(moved([at(500, -2.5, score - 30)], { targets: [] })).not.toContain('farther');
+  expect(moved([at(500, -0.9 * answer.scatter.hookStartFt, score - 30)])).not.toContain('MOVES MORE');
 });

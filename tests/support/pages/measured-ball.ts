@@ -19,7 +19,6 @@ export function measuredBall(drawn: readonly Drawn[], side: 'grip' | 'pap') {
       return sign ? lift(middleOf(sign.points)) : null;
     },
     outlineOf: (name: string): Vec3[] => part(name)[0]?.points.map(lift) ?? [],
-    count: (name: string): number => part(name).filter(({ points }) => points.length > 0).length,
   };
 }
 

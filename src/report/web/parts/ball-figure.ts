@@ -55,6 +55,6 @@ function ballScene(face: BallFace, layout: LayoutAnswer, view: View, title: stri
     title,
     description:
       'Grip, holes, pin, marker, PAP and lines of the layout; their places by tape stand in a table.',
-    nodes: [ballPicture({ face, layout, rings: [], lengthText: units.tape.show }, view, frame)],
+    nodes: [ballPicture({ face, layout, lengthText: units.tape.show }, view, frame)],
   };
 }

@@ -2,7 +2,7 @@ import type { BagRemarks, PairRemarks } from '../../../records/answers/statement
 import { type Units, withUnit } from '../../text/display-units.js';
 import { LEVERS } from './changes.js';
 import { sayIn } from './say-in.js';
-import { NOTHING, sizeText } from './size-text.js';
+import { FARTHER, NOTHING, sizeText } from './size-text.js';
 import type { Wording } from './wording.js';
 
 /** What moves a reaction most, as sentences. */
@@ -17,7 +17,7 @@ const waysText = ({ ways, readings }: PairRemarks['moves-most'], units: Units): 
     .map(({ what, size, gain }) => {
       const name = 'layout' in what ? `the layout ${what.layout}` : sayIn(LEVERS, what.lever, units);
       const moved = sizeText(size, readings, units);
-      return `${name} (${moved}${gain < 0 && moved !== NOTHING ? ', farther from the wish' : ''})`;
+      return `${name} (${moved}${gain < 0 && moved !== NOTHING ? `, ${FARTHER}` : ''})`;
     })
     .join('; ');
 

@@ -1,9 +1,11 @@
+import { fromKeys } from '../../../base/from-keys.js';
 import type { Cause } from '../../../records/answers/statements/ids.js';
 import type { Reasons } from '../../../records/answers/statements/reasons.js';
 import { REACTION_NUMBERS, type WishedId } from '../../../records/schemas/reaction-numbers.js';
 import { capital } from '../../../records/text/capital.js';
 import { type DisplayUnit, type Units, withUnit } from '../../text/display-units.js';
 import { signed } from '../../text/figures.js';
+import { sizeText } from './size-text.js';
 import type { Wording } from './wording.js';
 
 /** Why a layout does what it does, as sentences. */
@@ -109,12 +111,13 @@ const changeWithUnit = (value: number, { change, name }: DisplayUnit): string =>
 /** How large a difference is, as finely as differences are shown. */
 const sizeOf = (value: number, { size, name }: DisplayUnit): string => `${size(value)} ${name}`;
 
-/** A difference with its direction: `0.4 ft earlier`, or `the same`. */
-function difference(reading: WishedId, value: number, units: Units): string {
-  const { quantity, more, less } = REACTION_NUMBERS[reading].compared;
-  const unit = units[quantity];
-  return Number(unit.size(value)) === 0 ? 'the same' : `${sizeOf(value, unit)} ${value > 0 ? more : less}`;
-}
+/** A difference with its direction: `0.4 ft earlier`. */
+const difference = (reading: WishedId, value: number, units: Units): string =>
+  sizeText(
+    fromKeys([reading], () => value),
+    [reading],
+    units,
+  );
 
 /** Whether a number is shown as zero. */
 const isNothing = (value: number, { show }: DisplayUnit): boolean => Number(show(value)) === 0;

@@ -4,6 +4,9 @@ import type { Units } from '../../text/display-units.js';
 /** Said where all differences are shown as 0. */
 export const NOTHING = 'no different';
 
+/** Said of a change that leads away from what was asked for. */
+export const FARTHER = 'farther from the wish';
+
 /**
  * Differences in words, `0.4 ft later, 1.2 boards more`: those of the numbers asked for that are not shown as 0.
  *
