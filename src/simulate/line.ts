@@ -1,3 +1,4 @@
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import type { Layout } from '../layout/layout.js';
 import { boardToX, xToBoard } from '../motion/lane/boards.js';
 import { aimAt } from '../motion/reaction/aim.js';
@@ -38,22 +39,45 @@ export const FEET_PER_ARROWS = 2;
  * @throws {Refusal} `ball-would-hop` when the ball stays on the lane from no laydown board
  */
 export function findLine(problem: ShotProblem, layout: Layout): Line {
+  const search = lineSearch(problem, layout);
+  for (;;) {
+    const { done, value } = search.next();
+    if (done) return value;
+  }
+}
+
+/** The same, in turn with what else waits in the event loop. */
+export async function findLineInTurns(problem: ShotProblem, layout: Layout): Promise<Line> {
+  const search = lineSearch(problem, layout);
+  for (;;) {
+    const { done, value } = search.next();
+    if (done) return value;
+    await nextTurn();
+  }
+}
+
+/** Yields after each laydown board that was tried. */
+function* lineSearch(problem: ShotProblem, layout: Layout): Generator<undefined, Line> {
   const { traffic, ...freshPattern } = problem.pattern;
-  const fresh = traffic && bestLine({ ...problem, pattern: freshPattern }, layout, offUsual);
-  if (!fresh?.reachesPocket) return bestLine(problem, layout, offUsual);
+  const fresh = traffic && (yield* bestLine({ ...problem, pattern: freshPattern }, layout, offUsual));
+  if (!fresh?.reachesPocket) return yield* bestLine(problem, layout, offUsual);
   const offMove: Off = (played, play) => {
     const feet = xToBoard(played.shot.launch.x) - fresh.laydownBoard;
     const arrows = arrowsBoard(played.shot) - fresh.arrowsBoard;
     return (feet - FEET_PER_ARROWS * arrows) ** 2 + tooWide(played, play);
   };
-  return bestLine(problem, layout, offMove);
+  return yield* bestLine(problem, layout, offMove);
 }
 
 /** How far a shot that reaches the pocket is from the wanted line. */
 type Off = (played: Played, play: Play) => number;
 
 /** The line of the shot that reaches the pocket and lies nearest to the wanted one. */
-function bestLine(problem: ShotProblem, layout: Layout, offOf: Off): Line & { readonly arrowsBoard: number } {
+function* bestLine(
+  problem: ShotProblem,
+  layout: Layout,
+  offOf: Off,
+): Generator<undefined, Line & { readonly arrowsBoard: number }> {
   const engine = simulator(problem);
   const { radius } = problem.ball.published;
   const { least, most } = problem.play.laydownBoard;
@@ -74,7 +98,10 @@ function bestLine(problem: ShotProblem, layout: Layout, offOf: Off): Line & { re
     tried.push({ line: { launch, laydownBoard: board, reachesPocket, arrowsBoard: arrowsBoard(shot) }, off });
   };
   const best = () => tried.reduce((a, b) => (b.off < a.off ? b : a));
-  for (let board = least; board <= most; board += COARSE) attempt(board);
+  for (let board = least; board <= most; board += COARSE) {
+    attempt(board);
+    yield;
+  }
   if (tried.length > 0) {
     const { laydownBoard } = best().line;
     for (const board of [laydownBoard - 1, laydownBoard + 1])

@@ -15,7 +15,7 @@ import { loadRuleSet, type RuleSet } from '../records/shared/rules.js';
 import { loadPractice, type Practice } from '../records/shared/shared-data.js';
 import { type SharedRegression, shareRegression } from '../regression/open-regression.js';
 import type { Evaluator } from './evaluator.js';
-import { findLine, type Line } from './line.js';
+import { findLineInTurns, type Line } from './line.js';
 import { withNearLines } from './near-lines.js';
 import { type ShotProblem, unaimedProblem } from './shot-problem.js';
 import { type ShotThreads, shotThreads } from './shot-threads.js';
@@ -117,10 +117,9 @@ async function withThreads<T>(
     } = options;
     const ball = readyBall(record, bowler, 'moment', options.fitter, budget);
     const uncertainty = ballUncertainty(record);
-    await nextTurn(); // what follows takes a tenth of a second, and keys are heard in between
+    await nextTurn(); // keys are heard
     const unaimed = unaimedProblem(lane, bowler, record, ball, learned);
-    const line = findLine(unaimed, toLayout(MIDDLE_LAYOUT, ball.published.radius));
-    await nextTurn();
+    const line = await findLineInTurns(unaimed, toLayout(MIDDLE_LAYOUT, ball.published.radius));
     const worlds = drawDeviations({
       seed: options.seed,
       count: budget.worlds,

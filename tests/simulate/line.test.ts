@@ -9,7 +9,7 @@ import { demoShelf } from '../../src/records/read/shelf.js';
 import { MOST_LAYDOWN_BOARD } from '../../src/records/schemas/bowler.js';
 import type { Lane } from '../../src/records/schemas/lane.js';
 import { loadPractice } from '../../src/records/shared/shared-data.js';
-import { findLine } from '../../src/simulate/line.js';
+import { findLine, findLineInTurns } from '../../src/simulate/line.js';
 import { type ShotProblem, unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { simulator } from '../../src/simulate/simulator.js';
 import { arrowsBoard, offUsual } from '../../src/simulate/usual-line.js';
@@ -163,4 +163,21 @@ describe('24 games on the oil', () => {
     expect(worn.hookStart).toBeLessThan(fresh.hookStart);
     expect(worn.rollStart).toBeLessThan(fresh.rollStart);
   });
+});
+
+test('findLineInTurns: the same line on fresh and on worn oil, with turns of the event loop in between', async () => {
+  for (const id of ['house-easy', 'worn']) {
+    const problem = problemOf('average-right', pick(lanes, id));
+    const layout = toLayout(MIDDLE_LAYOUT, problem.ball.published.radius);
+    let turns = 0;
+    const count = (): void => {
+      turns += 1;
+      counting = setImmediate(count);
+    };
+    let counting = setImmediate(count);
+    const line = await findLineInTurns(problem, layout);
+    clearImmediate(counting);
+    expect(line).toEqual(findLine(problem, layout));
+    expect(turns).toBeGreaterThan(5);
+  }
 });
