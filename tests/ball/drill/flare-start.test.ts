@@ -29,6 +29,10 @@ describe('flareStart', () => {
     expect(flareStart(body([1, 2, 3]), unit([1, 0, 1])).perTurn).toBeCloseTo(Math.PI, 12);
   });
 
+  test('a ball of equal moments does not flare, nor could it', () => {
+    expect(flareStart(body([6, 6, 6]), unit([1, 2, 3]))).toEqual({ perTurn: 0, share: 0 });
+  });
+
   test('no axis flares more than one halfway between low-RG and high-RG axis', () => {
     const ball = body([2.5 ** 2, 2.53 ** 2, 2.55 ** 2]);
     for (let i = 0; i < 400; i += 1) {

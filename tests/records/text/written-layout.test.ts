@@ -85,6 +85,8 @@ describe('readLayout', () => {
     ['200 x 4 1/2 x 2 in', 'layout: drilling angle'],
     ['4 1/2 in x 3 x 30°', 'layout: drilling angle'],
     ['70 x 4.5° x 30', 'layout: pin-to-PAP'],
+    ['100 mm x 90 mm x 30', 'layout: pin buffer'],
+    ['70 x 4 1/2 cg x 30', 'layout: pin-to-PAP'],
   ])('%j: a length is never taken for an angle, nor an angle for a length', (text, field) => {
     expect(inputErrorOf(() => readLayout(text)).faults).toMatchObject([{ field }]);
   });
