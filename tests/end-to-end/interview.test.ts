@@ -163,6 +163,22 @@ test('where nothing can be kept the answer is shown all the same, and then what 
   folder.remove();
 });
 
+test('an answer that is found while the review is read counts what was logged', async () => {
+  const folder = scratchFolder();
+  const env = { FLAREWISE_HOME: join(folder.path, 'home') };
+  const records = ['--bowler', 'average-right', '--ball', 'plain-medium'];
+  const night = ['--night', '2026-03-31', '--lane', 'house-easy', '--target', '14'];
+  await runCli(['shelf', 'add', 'first', ...records, '--layout', '45 x 4 x 35'], { env });
+  await runCli(['log', 'first', '20', '14', '8', '17', ...night], { env });
+  session = openSession(['--workers', '2', 'recommend', ...records, '--lane', 'house-easy'], { env, main });
+  const turn = turnsOf(session);
+  await toReview(turn);
+  session.type(ENTER);
+  await turn(/LOG +Learned from 1 shot on 1 night[\s\S]*Enter: done/, ENTER);
+  expect(await session.exit).toMatchObject({ exitCode: 0 });
+  folder.remove();
+});
+
 test('a first look stands before anything was tried, and is gone when the answer stands', async () => {
   session = openSession(['--no-input'], { main });
   await session.waitFor(/Layout for/);

@@ -14,8 +14,8 @@ export interface Finding {
   readonly line: ProgressLine;
   /** What was made ready for it. */
   readonly ready?: MadeReady | undefined;
-  /** Resolves once a person waits; at once when left out. Nothing that blocks keys for long is to begin before. */
-  readonly waited?: Promise<void> | undefined;
+  /** Whether a person may still press keys, which nothing may then keep waiting for long. */
+  readonly isAhead: boolean;
 }
 
 /** What comes after an answer for which questions were asked. */

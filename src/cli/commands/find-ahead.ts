@@ -38,13 +38,9 @@ interface Begun<Found> {
 function begunFor<Found>(records: Interviewed, find: Answerer<Found>['find']): Begun<Found> {
   const stopping = new AbortController();
   const held = heldLine(stopping.signal);
-  let isWaited = (): void => undefined;
-  const waited = new Promise<void>((resolve) => {
-    isWaited = resolve;
-  });
   let isOver = false;
   const found = nextTurn() // what is read over is shown first
-    .then(() => find(records, { line: held, waited }))
+    .then(() => find(records, { line: held, isAhead: true }))
     .finally(() => {
       isOver = true;
     });
@@ -52,7 +48,6 @@ function begunFor<Found>(records: Interviewed, find: Answerer<Found>['find']): B
   return {
     records,
     wait(line) {
-      isWaited();
       if (!isOver) held.follow(line);
       return found;
     },

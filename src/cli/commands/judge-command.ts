@@ -30,11 +30,12 @@ export async function judgeCommand(options: JudgeOptions, terminal: Terminal): P
     ...searchFlags(options, terminal),
   });
   await withRecords({ needs, given: records, isSimulated: true }, options, terminal, {
-    async find(found, { line, ready, waited }) {
+    async find(found, { line, ready, isAhead }) {
       const given = withLane(found);
       const fitter = ready?.fitter;
       const placed = layoutOnBall(layout ?? readLayout(found.layout), given.ball);
-      const inputs = await withLearned(given, options, { ...search, fitter, line, waited }, terminal);
+      const aside = isAhead && search.workers > 1;
+      const inputs = await withLearned(given, options, { ...search, fitter, line, aside }, terminal);
       const { withStartedThreads } = await import('../../simulate/started-threads.js');
       const answer = await withStartedThreads(search.workers - 1, async (threads) => {
         const { judge } = await import('../../answer/judge.js');

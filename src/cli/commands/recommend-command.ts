@@ -70,14 +70,15 @@ interface Recommended {
 
 async function findRecommendation(
   given: RecommendInputs,
-  { line, ready, waited }: Finding,
+  { line, ready, isAhead }: Finding,
   search: Search,
   options: RecommendCommandOptions,
   terminal: Terminal,
 ): Promise<Recommended> {
   const fitter = ready?.fitter;
   const isShown = showsFirstLook(options, terminal);
-  const inputs = await withLearned(given, options, { ...search, fitter, line, waited }, terminal);
+  const aside = isAhead && search.workers > 1;
+  const inputs = await withLearned(given, options, { ...search, fitter, line, aside }, terminal);
   const { shareRegression } = await import('../../regression/open-regression.js');
   const regression = ready?.regression ?? shareRegression();
   if (isShown) regression.glance(); // while the rest is loaded

@@ -50,12 +50,12 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
     ...globalFlags(options, terminal),
   });
   await withRecords({ needs, given: records, isSimulated: false }, options, terminal, {
-    async find({ bowler, ball, lane, layout: asked }, { line, waited }) {
+    async find({ bowler, ball, lane, layout: asked }, { line, isAhead }) {
       const placed = layoutOnBall(layout ?? readLayout(asked), ball);
       const typed = singleBlanks(options.layout ?? asked);
-      const { date, seed, ruleSet, ounce } = made;
+      const { date, seed, ruleSet, ounce, workers } = made;
       const learned = lane
-        ? await learnedFor({ bowler, lane }, options, { seed, line, waited }, terminal)
+        ? await learnedFor({ bowler, lane }, options, { seed, line, aside: isAhead && workers > 1 }, terminal)
         : undefined;
       const inputs = { bowler, ball, lane, layout: placed, learned };
       return sheetAnswer(inputs, {

@@ -46,7 +46,7 @@ export async function answerAtOnce<Found>(
   { find, show }: Answerer<Found>,
   terminal: Terminal,
 ): Promise<void> {
-  await show(await withProgress(terminal, (line) => find(records, { line })));
+  await show(await withProgress(terminal, (line) => find(records, { line, isAhead: false })));
 }
 
 /** The records where flags name all that are needed. @throws {Error} when they do not, which is a mistake of the command */

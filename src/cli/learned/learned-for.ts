@@ -1,4 +1,5 @@
 import type { Taught } from '../../answer/learned-answer.js';
+import type { TeachResult, TeachTask } from '../../answer/teach-worker.js';
 import type { CoreFitter } from '../../prepare/fit-cores.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { Lane } from '../../records/schemas/lane.js';
@@ -20,8 +21,8 @@ interface How {
   readonly fitter?: CoreFitter | undefined;
   /** Where its progress is shown; on a line of its own when left out. */
   readonly line?: Pick<ProgressLine, 'show'> | undefined;
-  /** Resolves once a person waits: while it learns, no key is heard. */
-  readonly waited?: Promise<void> | undefined;
+  /** Whether to learn in a thread of its own: it takes a second or more, in which this one would hear no key. */
+  readonly aside?: boolean | undefined;
 }
 
 /**
@@ -37,15 +38,25 @@ export async function taughtFor(
   if (unlearned) return undefined;
   const log = bowlerLog(bowler, {}, terminal);
   if (!log || log.balls.length === 0) return undefined;
-  const { teach } = await import('../../answer/learned-answer.js');
-  const { seed, practiceWeight, fitter, line, waited } = how;
-  await waited;
+  const { seed, practiceWeight, fitter, line, aside } = how;
+  const inputs = { bowler, lane, ...log };
+  const options = { seed, practiceWeight, budget: terminal.budget };
   const learn = async ({ show }: Pick<ProgressLine, 'show'>): Promise<Taught | undefined> => {
     show({ stage: 'logged shots', done: 0, total: 1 });
-    const options = { seed, practiceWeight, fitter, budget: terminal.budget };
-    return teach({ bowler, lane, ...log }, options) ?? undefined;
+    const result = aside && (await learnAside({ inputs, options }));
+    if (result && result !== 'refused') return result.taught ?? undefined;
+    const { teach } = await import('../../answer/learned-answer.js');
+    return teach(inputs, { ...options, fitter }) ?? undefined;
   };
   return line ? learn(line) : withProgress(terminal, learn);
+}
+
+/** What a thread of its own learns. */
+async function learnAside(task: TeachTask): Promise<TeachResult> {
+  const { threadPool } = await import('../../threads/thread-pool.js');
+  const module = new URL('../../answer/teach-worker.js', import.meta.url);
+  const pool = threadPool<TeachTask, TeachResult>(module, 1);
+  return pool.run(task).finally(() => pool.close());
 }
 
 /** The same, without the line that mentions it. */

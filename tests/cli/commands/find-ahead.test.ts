@@ -112,25 +112,6 @@ test('where the answer stands already, no progress is shown', async () => {
   expect(shown).toEqual([]);
 });
 
-test('it says when it is waited for', async () => {
-  const { ahead, searches } = slowFinder();
-  const asked = records('a');
-  ahead.begin(asked);
-  await turn();
-  let isWaited = false;
-  const { how, end } = searches[0];
-  how.waited?.then(() => {
-    isWaited = true;
-  });
-  await turn();
-  expect(isWaited).toBe(false);
-  const found = ahead.found(asked, notingLine().line);
-  await turn();
-  expect(isWaited).toBe(true);
-  end('found');
-  await found;
-});
-
 test('a failure is thrown where the answer is asked for, and not before', async () => {
   const { ahead, searches } = slowFinder();
   const asked = records('a');
