@@ -95,13 +95,13 @@ export const COMMANDS: readonly CommandEntry[] = [
   },
   {
     name: 'adjust',
-    summary: 'what to change where a drilled ball does not do what you wanted',
+    summary: 'what to change when a drilled ball does not do what you wanted',
     description:
-      'Weighs what can be changed where a drilled ball does not do what you wanted: a move on the lane, another finish, another ball of ' +
-      'yours, a little speed; last, to plug and redrill it. Each by what it changes in the same simulated tries, beside the scatter of your ' +
-      `shots. What the ball did comes from its log, or from --did-... ${ASKS}`,
+      'Weighs what can be changed when a drilled ball does not do what you wanted: a move on the lane, another finish, another ball of ' +
+      'yours, a little speed and, last, plugging and redrilling. It shows what each changes, in the same simulated tries, beside the scatter ' +
+      `of your shots. What the ball did comes from its log, or from --did-... ${ASKS}`,
     flags: [
-      ['--ball <drilled>', 'the drilled layout, by the id it is kept by (flarewise shelf add)', []],
+      ['--ball <drilled>', 'id of the drilled layout that you keep (flarewise shelf add)', []],
       ['--lane <record>', `where; ${LANE[1]} (default: that of the last logged night)`],
       ['--bowler <record>', `${BOWLER[1]} (default: whose ball it is)`],
       ...DID,
@@ -162,11 +162,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       ['--lane <record>', 'shows the oil rings to expect on it; a file, or the id of a record'],
       UNLEARNED,
       ['--out <file>', 'write it for paper instead: a name that ends in .pdf, .svg, .png or .html'],
-      [
-        '--paper <size>',
-        'letter or a4 (default: as usual where your locale is from, else letter)',
-        PAPER_NAMES,
-      ],
+      ['--paper <size>', 'letter or a4 (default: what your locale uses, else letter)', PAPER_NAMES],
       ['--date <day>', 'printed on it, as YYYY-MM-DD (default: today)'],
       OUNCE_KIND,
       SEED,
@@ -189,7 +185,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       BALL,
       ['--lane <record>', 'rolls the ends of the spread on it; a file, or the id of a record'],
       ['--over <number>', 'drilling-angle, pin-to-pap or buffer (default: drilling-angle)', OVERS],
-      ['--layout <text>', `keeps its other two numbers (default: "${MIDDLE_LAYOUT_TEXT}")`],
+      ['--layout <text>', `its other two numbers are kept (default: "${MIDDLE_LAYOUT_TEXT}")`],
       UNLEARNED,
       ['--csv', 'print comma-separated values'],
       FULL,
@@ -211,10 +207,10 @@ export const COMMANDS: readonly CommandEntry[] = [
     flags: [
       [
         '--ball <record>',
-        'weighs it for that ball, and compares its published numbers; a file, or the id of a record',
+        'weighs it for that ball and compares it with the published numbers; a file, or the id of a record',
       ],
       ['--bowler <record>', 'draws the holes of their grip into it; a file, or the id of a record'],
-      ['--layout <text>', `where those holes come to lie (default: "${MIDDLE_LAYOUT_TEXT}")`],
+      ['--layout <text>', `layout of those holes (default: "${MIDDLE_LAYOUT_TEXT}")`],
       PICTURE_OUT,
     ],
     examples: [
@@ -227,13 +223,13 @@ export const COMMANDS: readonly CommandEntry[] = [
     name: 'coach',
     summary: 'every student with every ball on every lane',
     description:
-      'Works out the best layout for every bowler, ball and lane, and prints a row a student: the best ball and layout, its gain over ' +
+      'Works out the best layout for every bowler, ball and lane, and prints one row for each student: the best ball and layout, its gain over ' +
       'the usual and whether it would be seen, what moves the reaction most, how sure that is. With --full: every ball, which balls of a ' +
       'bag do the same, and what is missing.',
     flags: [
       [
         '--bowlers <list>',
-        'a folder of records, a CSV list (axis tilt, axis rotation and PAP may be ? there; a column such as "speedMph +/-" has a standard deviation), or files and ids with commas between',
+        'a folder of records, a CSV list (axis tilt, axis rotation and PAP may be ? there; a column such as "speedMph +/-" gives a standard deviation), or files and ids with commas between',
       ],
       ['--balls <list>', 'a folder of records, or files and ids with commas between'],
       ['--lanes <list>', 'a folder of records, or files and ids with commas between'],
@@ -244,7 +240,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       RULES,
       [
         '--out <file>',
-        'also write JSON lines there, bowler by bowler; a run that was stopped goes on from it',
+        'also write JSON lines there, bowler by bowler; a run that was stopped continues from it',
       ],
       ['--part <k/n>', 'only the k-th of n parts; the parts’ JSON lines join by concatenation'],
       ['--csv', 'print comma-separated values'],
@@ -289,7 +285,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     description:
       'Keeps what you saw of a shot with a drilled ball, in one line at the lane: flarewise log ID LAYDOWN ARROWS BREAKPOINT PINS. The ' +
       'four are boards counted from the bowler’s own side, in that order; a dash stands for not seen, g at the pins for a gutter ball. ' +
-      'Day, lane, games, target and pattern go on from the line before on the same evening. In a terminal, ID alone asks shot after ' +
+      'Day, lane, games, target and pattern carry over from the line before on the same evening. In a terminal, ID alone asks shot after ' +
       'shot; without words it lists what is kept.',
     words: ['[words...]', 'ID of a drilled layout that you keep (flarewise shelf add), and four boards'],
     keptFirst: 'layout',
@@ -298,7 +294,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       ['--night <day>', 'such as 2026-03-31 (default: this evening)'],
       ['--games <n>', 'games bowled on the oil before, by all bowlers together'],
       ['--target <board>', 'board at the arrows that you aim at; the arrows are then read against it'],
-      ['--pattern <ft>', 'where the oil ends, where you know better than the lane’s record'],
+      ['--pattern <ft>', 'where the oil ends, if you know better than the lane’s record'],
       ['--at-50 <board>', 'board at 50 ft'],
       ['--breakpoint-ft <n>', 'how far down the breakpoint was, in feet, or such as "13 m"'],
       [
@@ -315,10 +311,10 @@ export const COMMANDS: readonly CommandEntry[] = [
       ['--note <text>', 'anything else'],
       [
         '--error <list>',
-        'how far off your readings may be, one standard deviation: arrows=1,pins=0.5; usual takes it back',
+        'how far off your readings may be, one standard deviation: arrows=1,pins=0.5, or usual for the assumed ones',
       ],
-      ['--other-side', 'the boards were counted from the other side: turns them round'],
-      ['--really', 'keep what looks odd without asking: it was so'],
+      ['--other-side', 'the boards were counted from the other side: converts them'],
+      ['--really', 'keep what looks odd without asking'],
       ['--edit <n>', 'change shot n, and with --lane, --games and so on its whole night'],
       ['--undo [n]', 'take the last shot back, or shot n'],
       ['--list', 'list the shots instead of asking'],
@@ -337,9 +333,9 @@ export const COMMANDS: readonly CommandEntry[] = [
     name: 'learned',
     summary: 'what logged shots teach',
     description:
-      'What the logged shots of a bowler teach: what the next night’s shots do, before and after; which numbers were learned and which ' +
-      'not; what does not fit; how the beliefs of practice stand; what to read next. Nights on other lanes count in full for your ' +
-      'release, and in part for oil and boards. Answers take it by themselves. With --forget it takes nights out of the log.',
+      'What the logged shots of a bowler teach: how well the next night can be predicted, before and after; which numbers were learned ' +
+      'and which not; what does not fit; how the beliefs of practice stand; what to read next. Nights on other lanes count in full for ' +
+      'your release, and in part for oil and boards. Other commands use it without being asked.',
     flags: [
       BOWLER,
       ['--ball <id>', 'only with this drilled layout that you keep'],
@@ -354,7 +350,7 @@ export const COMMANDS: readonly CommandEntry[] = [
       REPORT,
       [
         '--forget <file>',
-        'takes these nights out of the log, after they were written to this new file; flarewise shelf import takes it back',
+        'takes these nights out of the log after writing them to this new file; flarewise shelf import brings them back',
       ],
       ['--yes', 'forget without asking'],
     ],

@@ -9,7 +9,7 @@ import type { Setting } from '../../simulate/setting.js';
 import { layoutAnswer } from './layout-answer.js';
 
 /**
- * What physics alone, practice alone and both weighed would choose, and how far apart the first two are. All met every world.
+ * What physics alone, practice alone and both combined would choose, and how far apart the first two are. All met every world.
  *
  * @param difference  of a layout from another
  */

@@ -56,7 +56,7 @@ export function apartDrawing(shots: readonly SignedPath[], hand: 'right' | 'left
 const exaggerated = (perBoard: number): string =>
   perBoard === 1
     ? 'A board is one column wide.'
-    : `A board is ${perBoard} columns wide here: the differences are exaggerated as many times.`;
+    : `A board is ${perBoard} columns wide here: the differences are exaggerated.`;
 
 /** Boards between the first path and whichever lies farthest from it. */
 export const widestGap = ([first, ...others]: readonly SignedPath[]): number =>

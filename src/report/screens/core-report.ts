@@ -17,7 +17,11 @@ export function coreReport(given: CoreAnswer, page: Page): string {
     [page.paint.heading(answer.core), ...paragraph(coreVerdict(answer, units), page)],
     section('To look at', bullets(sayAll(answer.doubts, units), page).map(page.paint.caution), page),
     [...coreDrawing(answer, page), ...paragraph(coreSigns(answer, page), page, page.paint.quiet)],
-    section('Parts, later ones in place of earlier', gridLines(partsGrid(answer, units), page), page),
+    section(
+      'Parts; where they overlap, the later one counts',
+      gridLines(partsGrid(answer, units), page),
+      page,
+    ),
     section('As made', gridLines(coreNumbersGrid(answer, units), page), page),
     section('Known', bullets(sayAll(answer.known, units), page), page),
     cautionSection(answer.cautions, page),

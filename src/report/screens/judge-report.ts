@@ -70,7 +70,7 @@ export function sizeOfGain({ best, confidence, scatter, inputs }: JudgeAnswer, u
   const { bestOverIt, bestBeatsIt } = confidence;
   const size = (by: 'physics' | 'practice'): string => sizeText(bestOverIt[by].size, ids, units);
   return (
-    `${best.text}, the best found, is ${size('physics')} by physics, ${size('practice')} by practice; both weighed, it is ahead in ` +
+    `${best.text}, the best found, is ${size('physics')} by physics, ${size('practice')} by practice; with both combined, it is ahead in ` +
     `${percent(bestBeatsIt)} of 100 simulated tries. The bowler's shots vary by ${scatterText(scatter, ids, units)}.`
   );
 }

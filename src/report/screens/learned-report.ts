@@ -96,4 +96,4 @@ const sections = (answer: LearnedAnswer, page: Page): readonly (readonly string[
 ];
 
 export const HOW_FAR =
-  'All this holds as far as this model of ball and lane goes. On made-up bowlers the ± held. Boards alone do not show where a hook starts: on thick oil its ± stays wide, whatever is logged. Errors in reading laydown and arrows count where both were read; else the aim counts as known. A quarter of a board at the arrows is one at the pins. Display speed and rings over a hole are kept, not learned from. Whatever acts like friction is learned as friction.';
+  'All this holds only within this model of ball and lane. On made-up bowlers the ± held. Boards alone do not show where a hook starts: on thick oil its ± stays wide, whatever is logged. Errors in reading laydown and arrows count where both were read; otherwise the aim counts as known. A quarter of a board at the arrows makes one at the pins. Display speed and rings over a hole are kept, not learned from. Whatever acts like friction is learned as friction.';

@@ -52,7 +52,7 @@ const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page)
     ];
   },
   practice: (answer, page) => [
-    section('Physics, practice, and both weighed', voicesLines(answer, page), page),
+    section('Physics, practice, and both combined', voicesLines(answer, page), page),
     section(
       'What practice believes, and what physics finds',
       bullets(sayAll(answer.beliefs, page.units), page),

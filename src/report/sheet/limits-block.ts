@@ -10,7 +10,7 @@ export function limitsBlock({ drilled, limits }: SheetAnswer, units: Units): Blo
   const { ounce, weight } = units;
   const { top, side, finger } = drilled.staticOz;
   const [rule] = limits;
-  const reckoned = (ounces: number, plus: string, minus: string): string => {
+  const computed = (ounces: number, plus: string, minus: string): string => {
     if (Number(ounce.show(ounces)) === 0) return 'even';
     const left = rule.mostOz - Math.abs(ounces);
     const remark = !rule.applies ? '' : left < 0 ? ': OVER' : left < CLOSE_OZ ? ': close' : '';
@@ -18,14 +18,14 @@ export function limitsBlock({ drilled, limits }: SheetAnswer, units: Units): Blo
   };
   const most = rule.applies ? givenWithUnit(rule.mostOz, ounce) : 'none';
   return {
-    heading: 'Limits, and weigh after drilling',
+    heading: 'Limits, and weights after drilling',
     parts: [
       rowsOf(
-        ['', 'limit', 'reckoned', 'weighed'],
+        ['', 'limit', 'computed', 'weighed'],
         [
-          ['top or bottom', most, reckoned(top, 'grip', 'bottom'), BLANK],
-          ['side', most, reckoned(side, 'PAP side', 'other side'), BLANK],
-          ['finger or thumb', most, reckoned(finger, 'fingers', 'thumb'), BLANK],
+          ['top or bottom', most, computed(top, 'grip', 'bottom'), BLANK],
+          ['side', most, computed(side, 'PAP side', 'other side'), BLANK],
+          ['finger or thumb', most, computed(finger, 'fingers', 'thumb'), BLANK],
           ['whole ball', '', withUnit(drilled.massLb, weight), BLANK],
         ],
       ),

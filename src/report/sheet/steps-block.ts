@@ -17,8 +17,8 @@ export function stepsBlock(answer: SheetAnswer, units: Units): Block {
   const { given, steps, readBack, error } = answer.marking;
   const [pin, marker] = given;
   const first = marker
-    ? `On the ball: ${pin} and ${marker}. Draw ${pin} to ${marker}. Left and right: as you see them with the ball held so.`
-    : `On the ball: ${pin}. Left and right: as you see them with the ball held so.`;
+    ? `On the ball: ${pin} and ${marker}. Draw ${pin} to ${marker}. Left and right: as seen with the ball held this way.`
+    : `On the ball: ${pin}. Left and right: as seen with the ball held this way.`;
   return {
     heading: 'Mark the layout',
     parts: [

@@ -38,7 +38,7 @@ export function adjustGrid(
     columns: [
       { head: '' },
       ...reactionHeads(ids, units),
-      ...missing.map((id) => ({ head: `left\n${unitOf(id, units).name}` })),
+      ...missing.map((id) => ({ head: `to go\n${unitOf(id, units).name}` })),
       ...inFull({ head: 'nearer\n%' }),
       { head: 'cost' },
     ],

@@ -102,8 +102,8 @@ const nearestTexts = ({ targets }: CoachPair, units: Units): string[] =>
 export const coachNotes = (students: readonly CoachedStudent[]): readonly string[] => {
   const unsure = students.filter(({ pair }) => Object.keys(pair.unsure).length > 0);
   return [
-    'Gain over the usual layout, physics and practice weighed. moves most: toward the wish or away. ' +
-      'sure: ahead of the usual in so many of 100 simulated tries.',
+    'Gain over the usual layout, physics and practice combined. moves most: toward the wish or away. ' +
+      'sure: share of simulated tries ahead of the usual.',
     ...(unsure.length > 0
       ? [
           `Guessed or roughly measured: ${unsure

@@ -80,7 +80,7 @@ const drilledCells = ({ reaction, legality }: CompareRow, { flare }: Units): str
 
 /** How the table is read. */
 export const compareNote = ({ rows, worlds }: CompareAnswer): string =>
-  `1 with its own numbers, the others with their differences from it, by physics and below by practice; means of ${worlds} simulated tries. The sentences above weigh both. ` +
+  `1 with its own numbers, the others with their differences from it, by physics and below by practice; means of ${worlds} simulated tries. The sentences above combine both. ` +
   'No sign: you would not see it in a night of shots with each; ?: barely; !: a game with each shows it. ' +
   (rows[1]?.fromFirst?.ahead === null
     ? ''

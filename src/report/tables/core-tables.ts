@@ -12,7 +12,7 @@ export function partsGrid({ parts, cover, numbers }: CoreAnswer, { weight, bore 
       { head: 'part', align: 'left' },
       { head: 'g/cc' },
       { head: weight.name },
-      { head: 'of it there' },
+      { head: 'kept' },
     ],
     rows: [
       ...parts.map(({ sign, name, shape, densityGcc, weightLb, share }) => [

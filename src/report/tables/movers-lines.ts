@@ -11,7 +11,7 @@ export function moversLines(answer: RecommendAnswer, page: Page): string[][] {
   const wished = wishedIds(answer.inputs.want);
   const ids = WISHED_IDS.filter((id) => wished.includes(id) || id !== 'sharpnessDegPerFt');
   const moved = movedWith(answer);
-  const note = `Layouts by number: each against ${moved.from}, by physics, mean of all tries; other changes: one steady shot, practice weighed in.`;
+  const note = `Layouts by number: each against ${moved.from}, by physics, mean of all tries; other changes: one steady shot, practice included.`;
   return ids.map((id, i) => {
     const { name, compared } = REACTION_NUMBERS[id];
     const rows = movers(id, moved, page.units).map((mover) => ({

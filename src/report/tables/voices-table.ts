@@ -7,7 +7,7 @@ import { paragraph } from '../text/section.js';
 import { type Grid, gridLines } from '../text/table.js';
 import { sizeText } from '../wording/statements/size-text.js';
 
-/** What physics alone, practice alone and both weighed would choose, and how far apart they are. */
+/** What physics alone, practice alone and both combined would choose, and how far apart they are. */
 export function voicesLines(answer: RecommendAnswer, page: Page): string[] {
   const { voices } = answer;
   return voices === null
@@ -21,13 +21,13 @@ export const voicesGrid = (voices: NonNullable<RecommendAnswer['voices']>): Grid
     { head: 'would choose' },
     { head: 'physics' },
     { head: 'practice' },
-    { head: 'both\nweighed' },
+    { head: 'both\ncombined' },
   ],
   rows: (
     [
       ['physics alone', voices.physics],
       ['practice alone', voices.practice],
-      ['both weighed', voices.weighed],
+      ['both combined', voices.weighed],
     ] as const
   ).map(([name, { text, scores }]) => [
     name,

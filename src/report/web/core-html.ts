@@ -30,7 +30,7 @@ export function coreHtml(given: CoreAnswer, faults: readonly string[], units: Un
     invented: null,
     facts: [{ label: 'Look at', texts: sayAll(answer.doubts, units) }],
     below: `<h2>Two sections</h2>\n${figureHtml('core', smallPictures(corePictures(answer, units)), CAPTION, [
-      gridHtml(partsGrid(answer, units), 'Parts, later ones in place of earlier'),
+      gridHtml(partsGrid(answer, units), 'Parts; where they overlap, the later one counts'),
     ])}`,
     cautions: sayAll(answer.cautions, units),
     sections: [

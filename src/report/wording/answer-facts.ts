@@ -39,7 +39,7 @@ export function sizeTexts(
   if (!overMiddle) return [];
   const physics = sizeText(overMiddle.physics.size, ids, units);
   const both = voices
-    ? `By physics ${physics}; by practice ${sizeText(overMiddle.practice.size, ids, units)}. With both weighed, `
+    ? `By physics ${physics}; by practice ${sizeText(overMiddle.practice.size, ids, units)}. With both combined, `
     : `${capital(physics)}: `;
   return [
     `${both}${SEEN[overMiddle.weighed.visibility]}. Your shots vary by ${scatterText(scatter, ids, units)}.`,

@@ -86,9 +86,9 @@ export function mapVerdict(answer: MapAnswer, { units }: Spelling): string {
     return `The ${name} ${ON_LANE[onLane.visibility]} on ${onLane.lane}. Of the drilled numbers it moves the ${moved}.`;
   const threshold = withUnit(reach.mattersFrom.in, gyration);
   const tie =
-    'That is twice the difference between two balls of one kind as made. As total differential it is about ' +
+    'That is twice the difference between two balls of the same model. In total differential it makes about ' +
     `${withUnit(reach.mattersFrom.flareIn, flare)} of flare, but less than ${lane.size(reach.mattersFrom.hookStartFt)} ${lane.name} of hook ` +
-    'start; as intermediate differential or RG it is mostly less. --lane shows what it does on a lane.';
+    'start; in intermediate differential or RG, mostly less. --lane shows what it does on a lane.';
   return reach.matters
     ? `The ${name} matters for the numbers of this ball: it moves the ${moved}; ${threshold} is enough to matter. ${tie}`
     : `The ${name} hardly matters for the numbers of this ball: it moves none of them by ${threshold}, which would be enough to matter. ${tie}`;
@@ -141,8 +141,8 @@ function causeText(
 export const mapScaleNote = ({ scales, beside }: MapAnswer, { gyration }: Units): string => {
   const others = beside.map(({ kind, ball }) => `${kind}: ${ball}`).join('; ');
   return (
-    `Scales are the same for all balls: RG ${gyration.show(scales.rgIn.least)} to ${withUnit(scales.rgIn.most, gyration)}, as the rules ` +
-    `allow of new balls; differentials 0 to ${withUnit(scales.differentialIn.most, gyration)}, as the rules allow and what drilling adds; ` +
+    `Scales are the same for all balls: RG ${gyration.show(scales.rgIn.least)} to ${withUnit(scales.rgIn.most, gyration)}, what the rules ` +
+    `allow in new balls; differentials 0 to ${withUnit(scales.differentialIn.most, gyration)}, what the rules allow and drilling adds; ` +
     'asymmetry, the intermediate as a share of the total differential, 0 to 100 %.' +
     (others === '' ? '' : ` Beside it, invented balls drilled alike: ${others}.`)
   );

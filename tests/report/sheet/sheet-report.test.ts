@@ -58,7 +58,7 @@ test('sheet report: in the order of the work, as on paper', () => {
     'Mark the holes from the grip centre',
     'Read the grip back before drilling',
     'Holes, in',
-    'Limits, and weigh after drilling',
+    'Limits, and weights after drilling',
     'Rules and signature',
     'Drilled ball',
     'Before drilling',

@@ -40,9 +40,9 @@ test('without a wish the entry angle is said first of why, beside the best ones 
   expect(firstScreen(answer, [], pageOf(200)).join('\n')).not.toContain('Entry angle');
 });
 
-test('that a difference is not seen is said of what it says: of both weighed where physics and practice differ', () => {
+test('that a difference is not seen is said of what it says: of both combined where physics and practice differ', () => {
   const [both] = sizeTexts(answer, best, UNITS.trade);
-  expect(both).toMatch(/^By physics .*; by practice .*\. With both weighed, you would /);
+  expect(both).toMatch(/^By physics .*; by practice .*\. With both combined, you would /);
   const [physics] = sizeTexts({ ...answer, voices: null }, best, UNITS.trade);
   expect(physics).toMatch(/^\d[^.]*(\.\d[^.]*)*: you would /);
 });

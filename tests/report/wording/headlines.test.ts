@@ -49,12 +49,12 @@ describe('headlines: the size before the certainty, in the units asked for', () 
   test('physics and practice that pull apart: both sizes, and that the sum could not be seen', () => {
     expect(sentence('pull-apart')).toBe(
       'Physics and practice disagree. Compared with the usual 50 x 4 1/2 x 35 it is 1.0 ft later, 0.5 boards less by physics, 0.6 ft later, ' +
-        '0.3 boards less by practice; with both weighed you would not see the difference. ' +
+        '0.3 boards less by practice; with both combined you would not see the difference. ' +
         'It is ahead in 87 of 100 simulated tries; your shots vary by ±1.5 ft and ±2.1 boards.',
     );
   });
 
-  test('barely seen, seen and sure, seen and not sure: the size with both weighed', () => {
+  test('barely seen, seen and sure, seen and not sure: the size with both combined', () => {
     expect(sentence('barely-seen')).toMatch(/87 of 100 simulated tries: 1\.3 ft later/);
     expect(sentence('barely-seen')).toContain('You would need a night of shots with each to see that');
     expect(sentence('seen-and-sure')).toMatch(/: 1\.3 ft later.*\. You would see it in a game with each/);

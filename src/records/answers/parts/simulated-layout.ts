@@ -36,7 +36,7 @@ const twentiethsSchema = z
 export const pairedSchema = z.strictObject(fromKeys(WISHED_IDS, () => twentiethsOfSchema)).meta({
   id: 'paired',
   description:
-    'Differences from another layout in the same world, physics and practice weighed, over the worlds in which both reach the pins: ' +
+    'Differences from another layout in the same world, physics and practice combined, over the worlds in which both reach the pins: ' +
     'quantiles as in twentieths.',
 });
 

@@ -12,7 +12,7 @@ const choiceSchema = layoutAnswerSchema.extend({
   overMiddle: differenceSchema.meta({ description: 'Against the usual middle layout.' }),
 });
 
-/** What physics alone, practice alone and both weighed would choose. */
+/** What physics alone, practice alone and both combined would choose. */
 export const voicesSchema = z
   .strictObject({
     practicePercent: n.meta({ description: 'The chance that a belief of practice holds.' }),

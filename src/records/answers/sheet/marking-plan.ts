@@ -7,10 +7,9 @@ const holdSchema = z.strictObject({ away: z.string(), toward: z.string() }).meta
     'How the ball is held: the first mark away from you, the second toward you, looking down on it.',
 });
 
-const sideSchema = z
-  .enum(['left', 'right'])
-  .nullable()
-  .meta({ description: 'As the eye sees it, with the ball held so; null where the mark lies on that line.' });
+const sideSchema = z.enum(['left', 'right']).nullable().meta({
+  description: 'As the eye sees it, with the ball held this way; null where the mark lies on that line.',
+});
 
 const waySchema = z
   .discriminatedUnion('kind', [

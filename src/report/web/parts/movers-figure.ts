@@ -39,7 +39,7 @@ const captionOf = ({ levers, from }: Moved): string =>
   [
     'Hatched: how your own shots vary.',
     ...(levers.length > 0
-      ? ['Grey: one change with this layout, one steady shot on the line it then takes, practice weighed in.']
+      ? ['Grey: one change with this layout, one steady shot on the line it then takes, practice included.']
       : []),
     `In bold: layouts against ${from}, by physics, mean of all tries.`,
   ].join(' ');

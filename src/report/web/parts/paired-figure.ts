@@ -40,7 +40,7 @@ export function pairedFigure(
   return figureHtml(
     'paired',
     smallPictures(numbers.map(pairedPicture)),
-    `Each layout less ${from}, both rolled under the same conditions, physics and practice weighed. A dot stands for one in twenty of ${worlds} simulated tries. ` +
+    `Each layout less ${from}, both rolled under the same conditions, physics and practice combined. A dot stands for one in twenty of ${worlds} simulated tries. ` +
       'In the grey band lies what a night of shots with each would not show.',
     numbers.map(({ title, rows: each, change }) =>
       gridHtml(

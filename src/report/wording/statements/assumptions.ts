@@ -11,22 +11,23 @@ export const ASSUMPTIONS: Wording<Assumptions> = {
   'own-core': ({ name, parts }) =>
     `The core is the ball’s own: ${name}, ${parts === 1 ? 'one part' : `${parts} parts`}. Nothing is fitted, so the drilled numbers have no bands.`,
   'own-core-cover': ({ thickness, unit, coverGcc, fillerGcc, weightLb }, units) =>
-    `Cover ${lengthInFile(thickness, unit, units)} thick at ${coverGcc} g/cc, as the core file says; the filler’s ${fillerGcc.toFixed(2)} g/cc follow from the weight of ${givenWithUnit(weightLb, units.weight)}.`,
+    `Cover ${lengthInFile(thickness, unit, units)} thick at ${coverGcc} g/cc, as the core file says; the filler’s ${fillerGcc.toFixed(2)} g/cc follows from the weight of ${givenWithUnit(weightLb, units.weight)}.`,
   'own-core-marks': ({ topWeightOz, pinToCgIn }, { ounce, arc }) =>
     `${
       topWeightOz === 0
         ? 'The core leaves the ball without top weight: its CG is at its centre'
-        : `From the core follow ${withUnit(topWeightOz, ounce)} of top weight and a CG ${withUnit(pinToCgIn, arc)} from the pin`
+        : `The core gives ${withUnit(topWeightOz, ounce)} of top weight and a CG ${withUnit(pinToCgIn, arc)} from the pin`
     }; the marker lies a quarter of the ball from the pin.`,
 
   'asymmetric-by-mass-bias': () => 'The core is taken as asymmetric, since a mass bias is published.',
   'plain-or-lobed': ({ apartIn }, { gyration }) =>
-    `Whether the core is a plain body of revolution or has side features is not given, and its numbers do not tell: half of the cores tried are plain, half lobed. Their drilled numbers can differ by ${withUnit(apartIn, gyration)}; set coreShape to "plain" or "lobed" to narrow the bands.`,
-  'lobes-usual': ({ lobes }) => `A lobed core is taken to have ${lobes} noses; set lobes if it has others.`,
+    `Whether the core is a plain body of revolution or has side features is not given, and its numbers do not say: half of the cores tried are plain, half lobed. Their drilled numbers can differ by ${withUnit(apartIn, gyration)}; set coreShape to "plain" or "lobed" to narrow the bands.`,
+  'lobes-usual': ({ lobes }) =>
+    `A lobed core is assumed to have ${lobes} noses; set lobes if it has a different number.`,
   'lobes-toward-mark': ({ lobes, isCountGiven }) =>
-    `A lobed core is taken to have ${lobes} noses, one of them toward the CG mark. Turned by half their spacing, drilled numbers of drilling angles ${180 / lobes}° apart${lobes === 4 ? ', such as 25° and 70°,' : ''} would be swapped: see how the maker shows the noses, and set ${isCountGiven ? '' : 'lobes and '}lobeFromMarkDeg.`,
+    `A lobed core is assumed to have ${lobes} noses, one of them toward the CG mark. Turned by half their spacing, drilled numbers of drilling angles ${180 / lobes}° apart${lobes === 4 ? ', such as 25° and 70°,' : ''} would be swapped: see how the maker shows the noses, and set ${isCountGiven ? '' : 'lobes and '}lobeFromMarkDeg.`,
   'lobes-any-way': ({ lobes }) =>
-    `A lobed core is taken to have ${lobes} noses. How they are turned about the pin cannot be seen, so the cores are tried turned every way.`,
+    `A lobed core is assumed to have ${lobes} noses. How they are turned about the pin cannot be seen, so the cores are tried turned every way.`,
   'no-mark': () =>
     'The CG lies on the pin, so there is no mark to aim at and no drilling angle: the layout is pin-to-PAP and VAL angle (or pin buffer) alone.',
   'core-under-cg': () =>
@@ -41,13 +42,12 @@ export const ASSUMPTIONS: Wording<Assumptions> = {
   'usual-slug': ({ densityGcc }) => `Thumb slug of ${densityGcc} g/cc.`,
   'usual-inserts': ({ densityGcc }) => `Finger inserts of ${densityGcc} g/cc.`,
   'drilled-before': () =>
-    'The ball was drilled before. The old slugs and inserts are taken to be drilled out and the old holes filled completely, down to the tips; old holes left open are not handled.',
+    'The ball was drilled before. The old slugs and inserts count as drilled out and the old holes as filled completely, down to the tips; open old holes are not supported.',
   'usual-plugs': ({ densityGcc }) => `Plugs of ${densityGcc} g/cc.`,
-  'usual-old-grip': () =>
-    'No sizes of the old grip are given, so it is taken to have had the usual fingertip sizes.',
+  'usual-old-grip': () => 'No sizes of the old grip are given, so the usual fingertip sizes are assumed.',
   'rg-about-drilled-centre': () => 'RG is taken about the drilled ball’s centre of mass.',
   'ounce-is-moment': ({ leastTakenOz, mostTakenOz }, { ounce }) =>
-    `${ounce.name === 'oz' ? 'An ounce of static weight' : 'Static weight'} is moment over radius: a fingertip drilling takes ${given(leastTakenOz, ounce, 2)} to ${givenWithUnit(mostTakenOz, ounce, 2)} of top weight off, as common practice says, before a slug and inserts put some back. Comparing halves reads 8/3 as much.`,
+    `${ounce.name === 'oz' ? 'An ounce of static weight' : 'Static weight'} is moment over radius: a fingertip drilling takes ${given(leastTakenOz, ounce, 2)} to ${givenWithUnit(mostTakenOz, ounce, 2)} of top weight off, as common practice says, before a slug and inserts put some back. The two halves differ by 8/3 as much.`,
   'ounce-is-difference': (_, { ounce }) =>
     `${ounce.name === 'oz' ? 'An ounce of static weight' : 'Static weight'} is the difference between two halves of the ball.`,
 
@@ -68,7 +68,7 @@ export const ASSUMPTIONS: Wording<Assumptions> = {
     { skill, speedMph, revRateRpm, axisTiltDeg, axisRotationDeg, launchAngleDeg },
     { speed },
   ) =>
-    `Shots are taken to vary as is usual for the skill “${skill}”: ±${givenWithUnit(speedMph, speed)}, ±${revRateRpm} rpm, ±${axisTiltDeg}° tilt, ±${axisRotationDeg}° rotation, ±${launchAngleDeg}° of direction (one standard deviation).`,
+    `Shots are assumed to vary as is usual for the skill “${skill}”: ±${givenWithUnit(speedMph, speed)}, ±${revRateRpm} rpm, ±${axisTiltDeg}° tilt, ±${axisRotationDeg}° rotation, ±${launchAngleDeg}° of direction (one standard deviation).`,
   'uncertain-release': (params, units) =>
     `These numbers of the bowler were measured or guessed, and may be off by (one standard deviation): ${UNCERTAIN.flatMap(
       ({ key, name, show }) => {

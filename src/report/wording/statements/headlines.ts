@@ -25,7 +25,7 @@ export const HEADLINES: Wording<Headlines> = {
     `${shotsText(found, units)}). If practice is right, it is ${sizeText(found.difference.practice.size, found.readings, units)}.`,
   'pull-apart': (found, units) =>
     `Physics and practice disagree. Compared with the usual ${found.usual} it is ${ofPhysics(found, units)} by physics, ` +
-    `${sizeText(found.difference.practice.size, found.readings, units)} by practice; with both weighed you would not see the difference. ` +
+    `${sizeText(found.difference.practice.size, found.readings, units)} by practice; with both combined you would not see the difference. ` +
     `It is ahead in ${tries(found)}; ${shotsText(found, units)}.`,
   'barely-seen': (found, units) =>
     `Ahead of the usual ${found.usual} in ${tries(found)}: ${ofBoth(found, units)}. You would need a night of shots with each to see that: ${shotsText(found, units)}.`,

@@ -20,7 +20,7 @@ export const LANE_REMARKS: Wording<LaneRemarks> = {
   'sides-differ': ({ hand, ownUnits, otherUnits }) =>
     `The sides differ: outside boards on the ${hand} carry ${decimals(ownUnits, 0)} units, on the ${hand === 'right' ? 'left' : 'right'} ${decimals(otherUnits, 0)}.`,
   'oil-in-all': ({ unitSquareFeet, before }, units) =>
-    `In all ${totalText(unitSquareFeet, units)}, ${before
+    `In all ${totalText(unitSquareFeet, units)} of oil, ${before
       .map(
         ({ toFt, share }) => `${percent(share)} % of it within the first ${withUnit(toFt, units.laneMark)}`,
       )
@@ -36,4 +36,4 @@ const filmsText = ({ middleUnits, outsideUnits }: LaneRemarks['oil-bare-outside'
 const timesText = (times: number): string => `${decimals(times, 1)} times`;
 
 const totalText = (unitSquareFeet: number, { lane: { name, per } }: Units): string =>
-  `${decimals(unitSquareFeet * per ** 2, 0)} unit square ${name === 'ft' ? 'feet' : 'metres'}`;
+  `${decimals(unitSquareFeet * per ** 2, 0)} units × square ${name === 'ft' ? 'feet' : 'metres'}`;
