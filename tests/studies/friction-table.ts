@@ -265,8 +265,8 @@ Why the bold figures miss their ranges:
 - The average left-hander has half a mile an hour less speed, 15 rpm more and 2° more rotation than the right-hander, and so is at the upper end of
   the league range: some boards more hook, sent out a little farther.
 - On the longer and the flat pattern the line moves in with the breakpoint (pattern length less 31), and the arrows with it, by a board or two.
-- Two feet less oil are two feet more of dry boards: on the shortest pattern all hook 3 to 4 boards more, on the longest 2 less, and the
-  two-handed bowler is then sent 0.3° less far out than expected.
+- Two feet less oil is two feet more of dry boards: everyone hooks 3 to 4 boards more on the shortest pattern and 2 less on the longest, where
+  the two-handed bowler is sent out 0.3° less than expected.
 
 These lines need no second law of friction: one Coulomb law whose friction falls with the film meets the ranges except for the
 bowlers named, who miss in opposite directions.

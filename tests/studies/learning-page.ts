@@ -144,33 +144,33 @@ narrower than they should be.
 
 ${tableOf(['predicted', 'shots', ...HEAD], rows)}
 
-The program doubts a log with which nothing is wrong in ${doubted.map(percent).join(', ')} of the cases after 3, 10 and 30 shots.
+The program doubts a sound log in ${doubted.map(percent).join(', ')} of the cases after 3, 10 and 30 shots.
 
 Nights of one bowler with one ball and one aim lie ${apart(nights, 0)} boards apart at the pins (root mean square), ${apart(nights, 1)} boards at the breakpoint
 and ${apart(nights, 2)} ft in hook start, since the oil differs from night to night (${nights.filter((each) => each !== null).length} bowlers): nothing learned from other nights can foretell that.
-Bands of the breakpoint and of hook start hold more than nine truths in ten, for they count that thick oil may follow another friction law (see below).
+Bands of the breakpoint and of hook start hold more than nine truths in ten, because they allow for another friction law on thick oil (see below).
 
 ## Nights on other lanes
 
 Two lanes with other patterns, whose oil and boards differ as well: half of the variance of friction on oil, friction on dry boards and film
 scale belongs to the lane, half is the same on both. ${lanes.filter((each) => each !== null).length} more bowlers (a share of 90 % is uncertain by ${percent(standardError(lanes))}, one standard error); a
-night is ten shots. Predicted is a night on the first lane.
+night is ten shots. The table predicts a night on the first lane.
 
 ${tableOf(['nights logged there', 'on the other lane', ...HEAD], laneRows(lanes))}
 
 ## The aim as a bowler reads it
 
-The first table knows exactly where the ball is sent. A bowler tells it by boards that are read, and who reads them too high does so on every
-night. The log was read in the same way, so what it says of the lane goes with how the bowler reads, and the two are drawn together. Board at the pins
+The first table knows exactly where the ball is sent. A bowler knows it only from boards as read, and one who reads them too high does so every
+night. The log was read in the same way, so what it says about the lane depends on how the bowler reads, and the two are drawn jointly. Board at the pins
 of a night to come with the logged ball, after 30 shots over three nights (with so few bowlers a share of 90 % is uncertain by ${percent(standardError(readers[0].found))}, one standard error):
 
 ${tableOf(['how the aim is read', 'without a log', 'the aim taken for exact', 'the aim as read', 'doubted'], readerRows(readers))}
 
 ## Readings that are kept and not learned from
 
-The speed on a display over the lane and a ring over a hole are kept with a shot, and nothing is learned from them, for they would hardly teach
+The speed on a display over the lane and a ring over a hole are kept with a shot, but nothing is learned from them, since they would teach hardly
 anything. For ${more.filter((each) => each !== null).length} bowlers with ten logged shots, the table gives by how much the prediction of the board at the pins narrows with one more night of
-ten shots. Displays are taken to show the mean speed over the last 15 ft (common practice, no source). The boards already say how fast the ball
+ten shots. Displays are assumed to show the mean speed over the last 15 ft (common practice, no source). The boards already say how fast the ball
 must have been; a display that its house has set 0.7 mph off (assumed) says little more. Whether a ring runs over a hole says less than how far it
 runs from the hole, and even that, measured to 1/8 in, adds next to nothing.
 
@@ -186,7 +186,7 @@ ${tableOf(['choice', 'without a log', 'after 30 shots'], choiceRows(allChoices))
 
 ## Where the model is wrong
 
-After 30 shots over three nights, with the logged ball, the aim known exactly. 80 % coverage is wanted, or a doubt; rows of fewer than ${LEAST_BOWLERS} bowlers are left out. ${narrow.length === 0 ? 'Every row has it.' : `Too narrow are: ${narrow.join('; ')}.`}
+After 30 shots over three nights, with the logged ball, the aim known exactly. Each row should have 80 % coverage, or a doubt; rows of fewer than ${LEAST_BOWLERS} bowlers are left out. ${narrow.length === 0 ? 'Every row does.' : `Too narrow are: ${narrow.join('; ')}.`}
 
 ${tableOf(['what is different', ...HEAD, 'doubted'], twists)}
 
@@ -194,7 +194,7 @@ Two rows replace the friction law of thick oil: by a hyperbola, which the model 
 cannot. In thick oil both grip more than the usual law does. The log shows that by where the ball goes, but no reading shows where a hook starts.
 The band of hook start therefore counts a third of a standard deviation of the law's shape as unknown, whatever was logged: on thick oil
 hook start stays uncertain by several feet, and boards alone cannot change that. A log made under another law is therefore never doubted: its
-readings agree with one another, and the bands, not a doubt, are what cover it.
+readings agree with one another, and the wider bands cover it.
 
 ## Calibration
 

@@ -29,7 +29,7 @@ export const proofPage = (
   seed: number,
 ): string => `# The search compared with brute force
 
-${rows.length} random cases (seed ${seed}): bowlers near the demo bowlers, balls and lanes of the demo shelf, random wants.
+${rows.length} random cases (seed ${seed}): bowlers near the demo bowlers, balls and lanes of the demo shelf, random wishes.
 For each, physics rolls every allowed layout of a grid (1/2 in by 10°) in the first ${WORLDS} worlds, and the sixteen best
 of them in ${PROOF_WORLDS}. _Regret_ is how far the recommended layout's mean score in those ${PROOF_WORLDS} worlds is below the best of brute
 force, as a share of the range of mean scores over the grid; an answer sees the first ${USUAL_BUDGET.worlds} of them. It is negative where the recommended layout is better than any
@@ -38,7 +38,7 @@ so a regret includes luck. _Alone_ marks cases outside the range the regression 
 physics searched alone. _Ranks_ is the rank correlation of mean scores by the regression and by physics over the
 grid. _Bands_ are shares of values, in worlds of another seed, inside 90 % bands.
 
-Written by \`npx tsx tests/studies/regression-proof-table.ts\`; nothing here is timed.
+Written by \`npm run study:regression -- FOLDER\`; nothing here is timed.
 
 ${summary(rows, alone)}
 
@@ -73,13 +73,13 @@ function summary(rows: readonly Row[], first: readonly Proof[]): string {
         ]
       : []),
     `- The answer's bands (physics) hold ${percentText(proofs.map(({ bands }) => bands).reduce(addShares))} of values.`,
-    `- How often the answer beats the usual middle layout is seen ${percent(Math.abs(quantile(claims, 0.5)))} ` +
-      `${quantile(claims, 0.5) < 0 ? 'less' : 'more'} often than said in the median, off by ` +
-      `${percent(quantile(claims.map(Math.abs), 0.95))} at most in 95 % of cases (40 worlds seen a case).`,
-    `- Shots of physics a case: median ${quantile(
+    `- The answer beats the usual middle layout ${percent(Math.abs(quantile(claims, 0.5)))} ` +
+      `${quantile(claims, 0.5) < 0 ? 'less' : 'more'} often than it says (median); in 95 % of cases the two differ by at most ` +
+      `${percent(quantile(claims.map(Math.abs), 0.95))} (40 worlds checked in each case).`,
+    `- Shots of physics in each case: median ${quantile(
       proofs.map(({ shots }) => shots),
       0.5,
-    ).toFixed(0)}; brute force as above some ten thousand.`,
+    ).toFixed(0)}; brute force takes some ten thousand.`,
   ].join('\n');
 }
 
@@ -88,7 +88,7 @@ function regretText(proofs: readonly Proof[]): string {
   const better = proofs.filter(({ regret }) => regret <= 0).length;
   return (
     `median ${percent(quantile(regrets, 0.5))}, 95th percentile ${percent(quantile(regrets, 0.95))}, ` +
-    `worst ${percent(Math.max(...regrets))}; none in ${better}`
+    `worst ${percent(Math.max(...regrets))}; no regret in ${better}`
   );
 }
 

@@ -44,7 +44,7 @@ writeFileSync(
   new URL('SECOND-ENGINE.md', import.meta.url),
   `# The same shots in a general physics engine
 
-Written by \`second-engine-table.ts\`; not by hand. \`rollShot\` compared with mujoco-js 0.0.7, at the pins (60 ft), instantaneous
+Written by \`npm run study\`; not by hand. \`rollShot\` compared with mujoco-js 0.0.7, at the pins (60 ft), instantaneous
 heading, the lane's friction alone; “hook” and “heading” are ours, Δ is theirs minus ours. The other engine rolls a free sphere with
 full inertia and offset centre of mass, which starts where the bowler sends it, on a plane with Coulomb friction (elliptic cone, Runge–Kutta, steps of 0.2, 0.1 and
 0.05 ms); it contains none of our equations. A left-hander is rolled there in mirror image.

@@ -43,7 +43,7 @@ const head = ['lane', 'dry', ...OILED.map((friction) => `oiled ${friction.toFixe
 
 const page = `# A published simulated optimum and our aim
 
-Written by \`node --import tsx tests/studies/simulated-optimum-table.ts\`; not by hand. Reports of AIP Advances 15, 045222 (2025)
+Written by \`npm run study\`; not by hand. Reports of AIP Advances 15, 045222 (2025)
 give a simulated optimum: ${PUBLISHED.speedMph} mph, ${PUBLISHED.revRateRpm} rpm, ${PUBLISHED.axisRotationDeg}° of axis rotation, released on board 28 from the left (three reports say
 so: a right-hander's board ${BOARD}), sent ${PUBLISHED.angleDeg}° to the right. **Unknown to us:** its friction, its oil, its axis tilt, its ball’s inertia, and its definition of
 best. So this is a plausibility check, not a check of accuracy.
@@ -55,7 +55,7 @@ outside: a ball sent far enough out falls into the gutter.
 
 ${tableOf(head, rows)}
 
-On even oil of the usual length the published direction needs about 0.02 to 0.03 on oil at 0.20 on dry boards, and for more on a
+On even oil of the usual length the published direction needs about 0.02 to 0.03 on oil at 0.20 on dry boards, and more on a
 longer pattern; flarewise takes ${USUAL_FRICTION.oiled} and ${USUAL_FRICTION.dry} (\`FRICTION.md\`, where this case has a small weight).
 `;
 

@@ -35,7 +35,7 @@ const tableBy = (by: keyof Regret, show: (value: number) => string): string => {
   const most = (truth: Truth, chooser: (typeof CHOOSERS)[number]): number =>
     Math.max(...all.map((regrets) => regrets[truth][chooser][by]));
   return tableOf(
-    ['how things really are', 'physics alone', 'practice alone', 'both weighed'],
+    ['how things really are', 'physics alone', 'practice alone', 'both combined'],
     [
       ...(Object.keys(TRUTHS) as Truth[]).map((truth) => [
         truth,
