@@ -61,7 +61,7 @@ const SUMS = 48;
 const POLYNOMIAL_ROWS = 50_000;
 
 const ABOUT =
-  'Fitted on shots of flarewise’s own physics engine. Answers reaction numbers for shots a bowler would play; ' +
+  'Fitted on shots of flarewise’s own physics engine. Predicts reaction numbers of shots that a bowler would play; ' +
   'knows nothing the engine does not. Features: src/regression/features.ts.';
 
 /**

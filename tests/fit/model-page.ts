@@ -13,11 +13,11 @@ ${card.about} Written by \`npm run fit\`; do not edit.
 | file | \`${file.name}\`, ${Math.round(file.bytes / 1024)} kB, ONNX opset 17, IR version 8, sha256 ${file.sha256.slice(0, 16)}… |
 | version, physics | ${card.version}, ${physics.hash} (hash of the reaction numbers of ${physics.numbers.length / outputs.length} probe shots) |
 | data | seed ${data.seed}, ${data.lanes} lanes; fitted on ${data.fittedOn} shots, ${data.heldOut} held out (${data.split}) |
-| fit | linear part, ${fit.squares} squares, tanh layers of ${fit.widths.join(' and ')}; ${fit.epochs} passes in batches of ${fit.batch}, rate ${fit.rate}, seed ${fit.seed}; how much each answer counts: \`tests/fit/fit-network.ts\` |
+| fit | linear part, ${fit.squares} squares, tanh layers of ${fit.widths.join(' and ')}; ${fit.epochs} passes in batches of ${fit.batch}, rate ${fit.rate}, seed ${fit.seed}; weight of each output: \`tests/fit/fit-network.ts\` |
 
 ## Errors on held-out shots
 
-| answer | unit | R² | RMSE | 95 % | worst |
+| output | unit | R² | RMSE | 95 % | worst |
 |---|---|---|---|---|---|
 ${outputs.map(({ name, unit, heldOut }) => `| ${name} | ${unit} | ${errorCells(heldOut)} |`).join('\n')}
 

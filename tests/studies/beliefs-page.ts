@@ -35,7 +35,7 @@ export function beliefsPage(studies: readonly BowlerStudy[], lane: Lane): string
     '# The trade’s beliefs and the engine',
     [
       'Written by `npm run study`. Each row changes one thing alone, from the first value to the second, on the',
-      `lane “${lane.name}”, around the usual layout. Each bowler plays one line, the tool’s own, in every row, so a ball that`,
+      `lane “${lane.name}”, around the usual layout. Each bowler plays one line, flarewise’s own, in every row, so a ball that`,
       'hooks more ends up left of the pocket. Beliefs are common practice, no source. Bold: the verdict over',
       `${CORNERS.length} corners of the assumed ranges of friction and carried oil, and the number of corners in which the belief holds / nothing`,
       `is visible (under ${UNSEEN} of the shot-to-shot scatter) / the opposite holds. Three quarters decide a verdict. **That oil comes`,
