@@ -88,7 +88,7 @@ describe('what is not known of the noses is said', () => {
     {
       name: 'their direction given',
       ball: lobed({ lobeFromMarkDeg: 0 }),
-      says: /taken to have 4 noses; set lobes/,
+      says: /assumed to have 4 noses; set lobes/,
     },
   ])('$name', ({ ball, says }) => expect(assumed(ball)).toMatch(says));
 

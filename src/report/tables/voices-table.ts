@@ -21,7 +21,7 @@ export const voicesGrid = (voices: NonNullable<RecommendAnswer['voices']>): Grid
     { head: 'would choose' },
     { head: 'physics' },
     { head: 'practice' },
-    { head: 'both\ncombined' },
+    { head: 'both' },
   ],
   rows: (
     [
