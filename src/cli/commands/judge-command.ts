@@ -34,8 +34,7 @@ export async function judgeCommand(options: JudgeOptions, terminal: Terminal): P
       const given = withLane(found);
       const fitter = ready?.fitter;
       const placed = layoutOnBall(layout ?? readLayout(found.layout), given.ball);
-      const aside = isAhead && search.workers > 1;
-      const inputs = await withLearned(given, options, { ...search, fitter, line, aside }, terminal);
+      const inputs = await withLearned(given, options, { ...search, fitter, line, isAhead }, terminal);
       const { withStartedThreads } = await import('../../simulate/started-threads.js');
       const answer = await withStartedThreads(search.workers - 1, async (threads) => {
         const { judge } = await import('../../answer/judge.js');

@@ -87,9 +87,16 @@ export async function mapCommand(options: MapOptions, terminal: Terminal): Promi
   );
 
   async function rollEnds(map: MapAnswer, inputs: Parameters<typeof spreadOnLane>[0]) {
-    const { spreadOnLane } = await import('../../answer/spread-on-lane.js');
-    return withProgress(terminal, ({ show: onProgress }) =>
-      spreadOnLane(inputs, map, { seed: USUAL_SEED, workers, pinSide: 'both', budget, onProgress }),
-    );
+    const { withStartedThreads } = await import('../../simulate/started-threads.js');
+    return withStartedThreads(workers - 1, async (threads) => {
+      const [{ spreadOnLane }, { sharedBalls }] = await Promise.all([
+        import('../../answer/spread-on-lane.js'),
+        import('../../prepare/shared-balls.js'),
+      ]);
+      const how = { seed: USUAL_SEED, workers, threads, readyBall: sharedBalls(), budget };
+      return withProgress(terminal, ({ show: onProgress }) =>
+        spreadOnLane(inputs, map, { ...how, pinSide: 'both', onProgress }),
+      );
+    });
   }
 }

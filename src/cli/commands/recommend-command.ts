@@ -77,8 +77,7 @@ async function findRecommendation(
 ): Promise<Recommended> {
   const fitter = ready?.fitter;
   const isShown = showsFirstLook(options, terminal);
-  const aside = isAhead && search.workers > 1;
-  const inputs = await withLearned(given, options, { ...search, fitter, line, aside }, terminal);
+  const inputs = await withLearned(given, options, { ...search, fitter, line, isAhead }, terminal);
   const { shareRegression } = await import('../../regression/open-regression.js');
   const regression = ready?.regression ?? shareRegression();
   if (isShown) regression.glance(); // while the rest is loaded

@@ -55,7 +55,7 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
       const typed = singleBlanks(options.layout ?? asked);
       const { date, seed, ruleSet, ounce, workers } = made;
       const learned = lane
-        ? await learnedFor({ bowler, lane }, options, { seed, line, aside: isAhead && workers > 1 }, terminal)
+        ? await learnedFor({ bowler, lane }, options, { seed, line, isAhead, workers }, terminal)
         : undefined;
       const inputs = { bowler, ball, lane, layout: placed, learned };
       return sheetAnswer(inputs, {

@@ -21,8 +21,12 @@ interface How {
   readonly fitter?: CoreFitter | undefined;
   /** Where its progress is shown; on a line of its own when left out. */
   readonly line?: Pick<ProgressLine, 'show'> | undefined;
-  /** Whether to learn in a thread of its own: it takes a second or more, in which this one would hear no key. */
-  readonly aside?: boolean | undefined;
+  /**
+   * Whether a person may still press keys: learning takes a second or more, in which this thread would hear none, and so gets one of its
+   * own where there may be several.
+   */
+  readonly isAhead?: boolean | undefined;
+  readonly workers?: number | undefined;
 }
 
 /**
@@ -38,12 +42,12 @@ export async function taughtFor(
   if (unlearned) return undefined;
   const log = bowlerLog(bowler, {}, terminal);
   if (!log || log.balls.length === 0) return undefined;
-  const { seed, practiceWeight, fitter, line, aside } = how;
+  const { seed, practiceWeight, fitter, line, isAhead = false, workers = 1 } = how;
   const inputs = { bowler, lane, ...log };
   const options = { seed, practiceWeight, budget: terminal.budget };
   const learn = async ({ show }: Pick<ProgressLine, 'show'>): Promise<Taught | undefined> => {
     show({ stage: 'logged shots', done: 0, total: 1 });
-    const result = aside && (await learnAside({ inputs, options }));
+    const result = isAhead && workers > 1 && (await learnAside({ inputs, options }));
     if (result && result !== 'refused') return result.taught ?? undefined;
     const { teach } = await import('../../answer/learned-answer.js');
     return teach(inputs, { ...options, fitter }) ?? undefined;

@@ -26,10 +26,7 @@ import { pageHtml } from './parts/page-html.js';
 import { noteHtml } from './parts/section-html.js';
 import { gridHtml, listHtml } from './parts/table-html.js';
 
-/**
- * Every student on one web page that fetches nothing: first the table, then each with every ball and what moves its reaction.
- *
- */
+/** Every student on one web page that fetches nothing: first the table, then each with every ball and what moves its reaction. */
 export function coachHtml(given: readonly CoachLine[], units: Units): string {
   const lines = withPlainText(given, false);
   const students = coachedStudents(lines);
