@@ -101,7 +101,7 @@ export const judge = (
       layout: { ...simulated, psa: facts.psa, marks: [...facts.marks], legality: facts.legality },
       place,
       best: bestInWords,
-      regression: regressionAnswer(result, [own, best], ball),
+      regression: await regressionAnswer(result, [own, best], ball),
       confidence: {
         bestBeatsIt,
         beatsMiddle: shareAbove(own.worlds, middle.worlds),

@@ -156,7 +156,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
         candidates: result.candidates,
         shots,
         rejected: result.rejected.map(({ why, count }) => ({ reason: why, count })),
-        regression: regressionAnswer(result, ranked, ball),
+        regression: await regressionAnswer(result, ranked, ball),
       },
       headline: headline(
         {

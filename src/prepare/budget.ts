@@ -102,10 +102,12 @@ export const USUAL_BUDGET: Budget = {
     shotsInWorlds: 256,
     // a little more than twice the size of the layout basis fitted to them
     sample: 60,
-    // few worlds for poor layouts, all for close ones
+    // few worlds for poor layouts, all for close ones: some nine thousand begin
     rounds: [
-      { worlds: 8, keep: 1000 },
-      { worlds: 32, keep: 200 },
+      { worlds: 4, keep: 1500 },
+      { worlds: 8, keep: 600 },
+      { worlds: 16, keep: 300 },
+      { worlds: 32, keep: 150 },
       { worlds: 64, keep: 0 },
     ],
     // rings over holes rule out some of each batch, so up to three batches are rolled

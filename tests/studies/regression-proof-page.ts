@@ -85,6 +85,7 @@ function summary(rows: readonly Row[], first: readonly Proof[]): string {
 
 function regretText(proofs: readonly Proof[]): string {
   const regrets = proofs.map(({ regret }) => Math.max(0, regret));
+  if (regrets.length === 1) return percent(regrets[0]);
   const better = proofs.filter(({ regret }) => regret <= 0).length;
   return (
     `median ${percent(quantile(regrets, 0.5))}, 95th percentile ${percent(quantile(regrets, 0.95))}, ` +

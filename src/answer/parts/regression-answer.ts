@@ -6,11 +6,11 @@ import type { LayoutOutcomes } from '../../search/simulate-layouts.js';
 import { formatOn } from './layout-answer.js';
 
 /** What the regression did in a search, and how far it and physics differ on the layouts that are listed. */
-export function regressionAnswer(
+export async function regressionAnswer(
   { surveyed, byRegression }: Pick<SearchResult, 'surveyed' | 'byRegression'>,
   listed: readonly LayoutOutcomes[],
   ball: Pick<BallProblem, 'marker'>,
-): RegressionAnswer {
+): Promise<RegressionAnswer> {
   if ('why' in surveyed)
     return {
       notice: surveyed.why,
@@ -20,6 +20,7 @@ export function regressionAnswer(
       listed: [],
       difference: null,
     };
+  await surveyed.look(listed.map(({ layout }) => layout)); // one that fell behind early was surveyed in few worlds
   const both = listed.flatMap(({ layout, worlds }) => {
     const expected = byRegression(layout);
     return expected === null

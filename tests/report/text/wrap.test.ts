@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import stringWidth from 'string-width';
 import { expect, test } from 'vitest';
 import { columnsOf, flow, wrap } from '../../../src/report/text/wrap.js';
 
@@ -7,6 +8,13 @@ test('columnsOf: counts what a terminal shows, not characters', () => {
   expect(columnsOf('\u001b[1mpin\u001b[22m')).toBe(3);
   expect(columnsOf('球')).toBe(2); // East Asian Width W (Unicode Standard Annex 11)
   expect(columnsOf('e\u0301')).toBe(1); // a letter and its combining accent
+});
+
+test('columnsOf: takes each character, up to the signs of measures and money, as the general rule does', () => {
+  for (let code = 0; code < 0x2200; code++) {
+    const text = `a${String.fromCodePoint(code)}b`;
+    expect(columnsOf(text), `U+${code.toString(16)}`).toBe(stringWidth(text));
+  }
 });
 
 test('wrap: keeps every word in order and no line wider than asked', () => {

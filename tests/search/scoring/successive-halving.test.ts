@@ -1,25 +1,24 @@
 import { mean } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
-import { USUAL_BUDGET } from '../../../src/prepare/budget.js';
 import { successiveHalving } from '../../../src/search/scoring/successive-halving.js';
 
 const COUNT = 3000;
 const WORLDS = 64;
+const ROUNDS = [
+  { worlds: 8, keep: 1000 },
+  { worlds: 32, keep: 200 },
+  { worlds: WORLDS, keep: 0 },
+];
 const skill = (index: number): number => 50 + 40 * Math.sin(index); // all differ
 const luck = (world: number): number => 30 * Math.cos(1.3 * world + 0.5);
 
 describe('successiveHalving', () => {
   test('where luck takes all alike, the order and every mean are those of all worlds, though most met eight', async () => {
     let asked = 0;
-    const results = await successiveHalving(
-      COUNT,
-      WORLDS,
-      USUAL_BUDGET.survey.rounds,
-      async (world, which, tell) => {
-        asked += which.length;
-        for (const index of which) tell(index, skill(index) + luck(world));
-      },
-    );
+    const results = await successiveHalving(COUNT, WORLDS, ROUNDS, async (world, which, tell) => {
+      asked += which.length;
+      for (const index of which) tell(index, skill(index) + luck(world));
+    });
     const best = [...Array(COUNT).keys()].sort((a, b) => skill(b) - skill(a));
     expect(results.map(({ index }) => index)).toEqual(best);
     const lucky = mean(Array.from({ length: WORLDS }, (_, world) => luck(world)));
@@ -31,7 +30,7 @@ describe('successiveHalving', () => {
   });
 
   test('with few worlds or few layouts, all meet all', async () => {
-    const results = await successiveHalving(5, 3, USUAL_BUDGET.survey.rounds, async (_, which, tell) => {
+    const results = await successiveHalving(5, 3, ROUNDS, async (_, which, tell) => {
       for (const index of which) tell(index, index);
     });
     expect(results).toEqual([4, 3, 2, 1, 0].map((index) => ({ index, meanScore: index, worlds: 3 })));

@@ -34,8 +34,10 @@ const whyOf = (regression: Regression): RegressionNotice | null =>
   regression.kind === 'unusable' ? regression.why : null;
 
 /** What an answer and its screen say of a search that had to do without. */
-function told(why: RegressionNotice): string {
-  const answer = regressionAnswer({ surveyed: { why }, byRegression: () => null }, [], { marker: 'CG mark' });
+async function told(why: RegressionNotice): Promise<string> {
+  const answer = await regressionAnswer({ surveyed: { why }, byRegression: () => null }, [], {
+    marker: 'CG mark',
+  });
   expect(answer).toEqual({
     notice: why,
     arithmetic: null,
@@ -50,18 +52,18 @@ function told(why: RegressionNotice): string {
 describe('a regression that cannot be used is told in one line, and nothing is thrown', () => {
   test('not wanted', async () => {
     const why = whyOf(await shareRegression(null).open());
-    expect(told(why!)).toBe('Searched by physics alone: the fitted regression was switched off.');
+    expect(await told(why!)).toBe('Searched by physics alone: the fitted regression was switched off.');
   });
 
   test('missing', async () => {
     const why = whyOf(await shareRegression(join(folder, 'nowhere')).open());
-    expect(told(why!)).toBe('Searched by physics alone: the fitted regression is missing.');
+    expect(await told(why!)).toBe('Searched by physics alone: the fitted regression is missing.');
   });
 
   test('damaged', async () => {
     await writeFile(join(folder, MODEL_FILE), 'not a model');
     const why = whyOf(await shareRegression(folder).open());
-    expect(told(why!)).toBe('Searched by physics alone: the fitted regression is damaged.');
+    expect(await told(why!)).toBe('Searched by physics alone: the fitted regression is damaged.');
   });
 
   test('no ONNX file though it is the file that its card names', async () => {
@@ -71,7 +73,9 @@ describe('a regression that cannot be used is told in one line, and nothing is t
     card.file.sha256 = createHash('sha256').update(file).digest('hex');
     await writeFile(join(folder, CARD_FILE), JSON.stringify(card));
     const why = whyOf(await shareRegression(folder).open());
-    expect(told(why!)).toBe('Searched by physics alone: the file of the fitted regression cannot be read.');
+    expect(await told(why!)).toBe(
+      'Searched by physics alone: the file of the fitted regression cannot be read.',
+    );
   });
 
   test('a problem outside what it was fitted on', async () => {
@@ -110,19 +114,22 @@ describe('a regression that cannot be used is told in one line, and nothing is t
   });
 });
 
-test('what regression and physics expect of the layouts listed is told side by side, with the difference', () => {
+test('what regression and physics expect of the layouts listed is told side by side, with the difference', async () => {
   const layout = { drillingAngleDeg: 50, pinToPapIn: 4.5, valAngleDeg: 35 };
   const row = (meanScore: number) => ({ layout, worlds: { meanScore } }) as never;
+  const look = vi.fn(async () => undefined);
   const surveyed = {
     arithmetic: 'runtime',
     ranked: [],
     candidateWorlds: () => 1234,
     tunedTo: 700,
     shots: 400,
+    look,
   } as never;
-  const answer = regressionAnswer({ surveyed, byRegression: () => 80 }, [row(83), row(76)], {
+  const answer = await regressionAnswer({ surveyed, byRegression: () => 80 }, [row(83), row(76)], {
     marker: 'CG mark',
   });
+  expect(look).toHaveBeenCalledWith([layout, layout]); // so that each is told from all worlds of the survey
   expect(answer.listed).toEqual([
     { layout: '50 x 4 1/2 x 35', byRegression: 80, byPhysics: 83 },
     { layout: '50 x 4 1/2 x 35', byRegression: 80, byPhysics: 76 },
