@@ -89,7 +89,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
         result.targets,
         setting,
       ),
-      oneMoreStep(ranked, result.cache, setting),
+      oneMoreStep(first, result.cache, setting),
       beliefFindings(first.layout, first.nominal.launch, setting),
     ]);
     const inWords = answerer(result.targets, setting);
@@ -123,7 +123,7 @@ export const recommend = (inputs: RecommendInputs, options: RecommendOptions): P
       legality: facts.legality,
       shares: explained[i].shares,
       causes: explained[i].causes,
-      steps: stepped[i],
+      steps: i === 0 ? [...stepped] : [],
       reasons: reasons({
         families: ball.families,
         hasMark: ball.marker !== null,

@@ -55,48 +55,33 @@ interface Tried extends NominalShot {
  * would allow; a step is left out if there is no world in which both it and the layout reach the pins.
  */
 export async function oneMoreStep(
-  rows: readonly LayoutOutcomes[],
+  { layout, worlds }: LayoutOutcomes,
   cache: ScoredCache,
   setting: Setting,
-): Promise<readonly StepEffect[][]> {
+): Promise<readonly StepEffect[]> {
   const { stepWorlds } = setting.budget;
-  const tried = await drillableSteps(
-    rows.map(({ layout }) => layout),
-    setting,
-  );
-  await cache.roll(tried.flat(), stepWorlds);
-  return rows.map(({ worlds }, i) =>
-    tried[i].flatMap(({ change, layout }) => {
-      const after = cache.get(layout);
-      return after ? meanChange(change, worlds, after, stepWorlds) : [];
-    }),
-  );
+  const tried = await drillableSteps(layout, setting);
+  await cache.roll(tried, stepWorlds);
+  return tried.flatMap((step) => {
+    const after = cache.get(step.layout);
+    return after ? meanChange(step.change, worlds, after, stepWorlds) : [];
+  });
 }
 
-/** The steps from each layout that may be drilled, with their nominal shots. */
-async function drillableSteps(
-  layouts: readonly LayoutNumbers[],
-  setting: Setting,
-): Promise<readonly (readonly Tried[])[]> {
+/** The steps from a layout that may be drilled, with their nominal shots. */
+async function drillableSteps(layout: LayoutNumbers, setting: Setting): Promise<readonly Tried[]> {
   const { ball, practice, evaluator } = setting;
   const { radius } = ball.published;
-  const wanted = layouts.map((layout) =>
-    STEPS.filter(({ number }) => ball.marker !== null || number !== 'drillingAngleDeg')
-      .map(({ change, number, by }) => ({ change, layout: { ...layout, [number]: layout[number] + by } }))
-      .filter((step) => isDrilledByTrade(step.layout, practice))
-      .filter((step) => rejectByMarks(step.layout, ball, practice) === null),
+  const steps = STEPS.filter(({ number }) => ball.marker !== null || number !== 'drillingAngleDeg')
+    .map(({ change, number, by }) => ({ change, layout: { ...layout, [number]: layout[number] + by } }))
+    .filter((step) => isDrilledByTrade(step.layout, practice))
+    .filter((step) => rejectByMarks(step.layout, ball, practice) === null);
+  const outcomes = await evaluator.evaluate(
+    steps.map((step) => ({ layout: toLayout(step.layout, radius), world: 0 })),
   );
-  const outcomes = [
-    ...(await evaluator.evaluate(
-      wanted.flat().map((step) => ({ layout: toLayout(step.layout, radius), world: 0 })),
-    )),
-  ];
-  return wanted.map((steps) => {
-    const rolled = outcomes.splice(0, steps.length);
-    return steps
-      .map((step, i) => ({ ...step, outcome: rolled[i] }))
-      .filter(({ outcome }) => rejectByOutcome(outcome, setting) === null);
-  });
+  return steps
+    .map((step, i) => ({ ...step, outcome: outcomes[i] }))
+    .filter(({ outcome }) => rejectByOutcome(outcome, setting) === null);
 }
 
 function meanChange(

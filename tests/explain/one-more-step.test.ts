@@ -41,7 +41,7 @@ describe('one more step in each number of a layout', () => {
   const inside: LayoutNumbers = { drillingAngleDeg: 50, pinToPapIn: 4.5, valAngleDeg: 40 };
   const corner: LayoutNumbers = { drillingAngleDeg: 90, pinToPapIn: 6, valAngleDeg: 20 };
   let cache: ScoredCache;
-  let found: readonly StepEffect[][];
+  const found: (readonly StepEffect[])[] = [];
   let kept: Setting;
   const layouts = [inside, corner];
   const allowed: LayoutNumbers[][] = [];
@@ -59,7 +59,7 @@ describe('one more step in each number of a layout', () => {
         cache,
         setting,
       );
-      found = await oneMoreStep(rows, cache, setting);
+      for (const row of rows) found.push(await oneMoreStep(row, cache, setting));
       for (const layout of layouts) {
         const near = all(layout).filter(({ drillingAngleDeg, pinToPapIn, valAngleDeg }) =>
           [drillingAngleDeg >= 10 && drillingAngleDeg <= 90, pinToPapIn <= 6, valAngleDeg >= 20].every(

@@ -120,7 +120,7 @@ export const withBruteForce = <T>(
 /**
  * Proves one case.
  *
- * @param folder  where what takes long is remembered, by case, physics and model; to be emptied when the search has changed
+ * @param folder  where what takes long is remembered, by case, physics, model and budget; to be emptied when the search has changed otherwise
  * @param models  folder of the regression; null for physics alone
  */
 export async function prove(
@@ -131,7 +131,7 @@ export async function prove(
   const stored = models === null ? null : await readWholeModel(models ?? MODELS);
   const model =
     stored?.kind === 'ready' && (await isOfThisEngine(stored.card)) ? stored.card.file.sha256 : null;
-  const of = { proof: proofCase.inputs, physics: physicsNow(), model };
+  const of = { proof: proofCase.inputs, physics: physicsNow(), model, budget: USUAL_BUDGET };
   return remembered(folder, of, () =>
     withBruteForce(
       proofCase,

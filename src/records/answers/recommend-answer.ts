@@ -66,7 +66,7 @@ export const rankedLayoutSchema = simulatedLayoutSchema.extend({
   causes: causesSchema
     .nullable()
     .meta({ description: `Against the usual middle layout; ${WHEN_NO_CAUSES}.` }),
-  steps: z.array(stepEffectSchema),
+  steps: z.array(stepEffectSchema).meta({ description: 'Of the first layout; empty for the others.' }),
   reasons: z.array(reasonSchema),
 });
 
