@@ -7,7 +7,7 @@ import type { LoggedShot, Night } from '../records/schemas/shot-log.js';
 import { VERSION } from '../records/shared/version.js';
 
 /** What a command did to a log, and the log as it is now. */
-export interface Done {
+interface Done {
   readonly id: string;
   readonly did: LoggedAnswer['did'];
   readonly first: number;

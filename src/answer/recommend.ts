@@ -46,7 +46,7 @@ import { regressionAnswer } from './parts/regression-answer.js';
 import { answerer, targetAnswer } from './parts/simulated-answer.js';
 import { voicesAnswer } from './parts/voices-answer.js';
 
-export interface RecommendOptions extends SettingOptions {
+interface RecommendOptions extends SettingOptions {
   /** How many layouts to answer with. */
   readonly top: number;
   /** The person's other balls, to try when layout is not enough. */

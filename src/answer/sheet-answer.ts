@@ -30,7 +30,7 @@ import { gripMarks } from './sheet/grip-marks.js';
 import { markingPlan } from './sheet/marking-plan.js';
 import { sheetRings } from './sheet/sheet-rings.js';
 
-export interface SheetOptions {
+interface SheetOptions {
   /** YYYY-MM-DD */
   readonly date: string;
   readonly seed: number;

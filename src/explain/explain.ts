@@ -16,7 +16,7 @@ import { causes } from './causes.js';
 import { mixtures, shapleyShares } from './shapley.js';
 
 /** Why a layout's shot differs from the reference's. */
-export interface Explained {
+interface Explained {
   readonly shares: SharesAnswer;
   readonly causes: CausesAnswer | null;
 }

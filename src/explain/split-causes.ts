@@ -1,7 +1,7 @@
 import type { CausesOf } from '../records/answers/answer.js';
 
 /** One value for each of the eight balls between a reference and another: bit 0 the other's centre of mass, bit 1 its inertia, bit 2 no oil. */
-export type OfMixedBalls = readonly number[];
+type OfMixedBalls = readonly number[];
 
 export const CENTRE = 1;
 export const INERTIA = 2;

@@ -14,7 +14,7 @@ import {
 import { dirname, join } from 'node:path';
 import { newLeftover } from './leftovers.js';
 
-export interface Writing {
+interface Writing {
   /** Rights of a new file; one that is replaced hands its own on. */
   readonly mode?: number;
 }

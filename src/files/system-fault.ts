@@ -1,16 +1,16 @@
 import { visible } from '../base/visible.js';
 
 /** What was being done with a file. */
-export type Doing = 'read' | 'write';
+type Doing = 'read' | 'write';
 
 /** Why the system refuses, as a clause (`the disk is full`), and what to do about it. */
-export interface SystemReason {
+interface SystemReason {
   readonly why: string;
   readonly remedy: string;
 }
 
 /** The same of a file, by what it was found to be: `one that ${got}` to be read, a path, `${got}` to be written. */
-export interface FileReason {
+interface FileReason {
   readonly got: string;
   readonly remedy: string;
 }
@@ -112,7 +112,7 @@ export function fileReason(code: string, doing: Doing): FileReason {
 }
 
 /** An error with which the system refused a call, such as a write to a full disk. */
-export type SystemError = NodeJS.ErrnoException & { readonly code: string; readonly syscall: string };
+type SystemError = NodeJS.ErrnoException & { readonly code: string; readonly syscall: string };
 
 export const isSystemError = (error: unknown): error is SystemError =>
   error instanceof Error &&

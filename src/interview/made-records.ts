@@ -46,7 +46,7 @@ export interface Interviewed {
 }
 
 /** From where the records come that answers name, and those that flags name. */
-export interface Sources {
+interface Sources {
   readonly shelf: Shelf;
   readonly given?: Given | undefined;
 }

@@ -6,7 +6,7 @@ import type { NumberQuestion, Question } from './questions/question.js';
 import { HOW_OF, releaseNumber } from './questions/release-numbers.js';
 
 /** What stands for an answer now, in words: `14 degrees`, and how it was come by: `guess, ± 5 degrees`; empty for plainly answered. */
-export interface Taken {
+interface Taken {
   readonly value: string;
   readonly status: string;
 }

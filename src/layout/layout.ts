@@ -21,7 +21,7 @@ export interface LayoutDistances {
 }
 
 /** A conversion has a result, or says why none exists. */
-export type Conversion<T> =
+type Conversion<T> =
   | { readonly kind: 'found'; readonly value: T }
   | { readonly kind: 'impossible'; readonly clash: ArcsClash };
 

@@ -6,7 +6,7 @@ import { addScaled, dot, norm, rotateAbout, unit, type Vec3 } from '../math/vec3
 import type { Layout } from './layout.js';
 
 /** Marks as they were found on a ball, in any frame: unit vectors. */
-export interface MarksFound {
+interface MarksFound {
   readonly pin: Vec3;
   readonly marker: Vec3;
   readonly pap: Vec3;

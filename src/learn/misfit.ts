@@ -6,7 +6,7 @@ import { pointOf } from './log-model.js';
 import { READ, type ReadId } from './readings.js';
 
 /** How far some readings lie from what all other readings predict. */
-export interface Surprise {
+interface Surprise {
   /** The reading, or the night by its place. */
   readonly of: { readonly reading: ReadId } | { readonly night: number };
   readonly means: number;
@@ -15,7 +15,7 @@ export interface Surprise {
 }
 
 /** An assumption that may be wrong, and by how much it is wrong according to the log. */
-export interface MisfitCause {
+interface MisfitCause {
   readonly code: 'reads-off' | 'pattern-length';
   /** The reading that may be off, in the unit in which it is read; null where it is the pattern's length, ft. */
   readonly reading: ReadId | null;

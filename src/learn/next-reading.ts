@@ -6,7 +6,7 @@ import type { LinearNight } from './linear-log.js';
 import { READ, READING_ERROR, type ReadId } from './readings.js';
 
 /** What one more night would teach if a reading is taken in addition to the laydown and the board at the arrows. */
-export interface NextReading {
+interface NextReading {
   readonly reading: ReadId;
   /** Share by which the variance of the board at the pins, on a night still to come, would fall. */
   readonly surer: number;

@@ -4,7 +4,7 @@ import { type ReadingErrors, USUAL_READING_ERRORS } from '../records/shared/read
 import { READ, READING_ERROR, type ReadId } from './readings.js';
 
 /** A reading of a night: its mean over shots, and the parts of its error. */
-export interface MeanReading {
+interface MeanReading {
   readonly id: ReadId;
   readonly mean: number;
   /** Number of shots for which it was read, weighted where wild readings count less. */

@@ -26,7 +26,7 @@ export const lastingShare = (what: LastingCoordinate): number => Math.sqrt(1 - n
 export const OF_LANE: readonly LastingCoordinate[] = ['frictionOiled', 'frictionDry', 'filmScale'];
 
 /** What belongs to one drilled ball: how it was marked and made. */
-export const DRILLED = [
+const DRILLED = [
   'drillingAngle',
   'pinToPap',
   'valAngle',

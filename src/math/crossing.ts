@@ -7,7 +7,7 @@ import { add, cross, dot, norm, scale, unit, type Vec3 } from './vec3.js';
 export type Side = 'left' | 'right';
 
 /** A compass set on the ball: the circle of all points at `arc` (rad) from `centre_B`. */
-export interface Swing {
+interface Swing {
   readonly centre_B: Vec3;
   readonly arc: number;
 }

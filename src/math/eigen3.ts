@@ -2,7 +2,7 @@ import { determinant, type Mat3, mulVec } from './mat3.js';
 import type { Vec3 } from './vec3.js';
 
 /** Principal values, ascending, and the unit axes they belong to (a right-handed set). */
-export interface Eigen3 {
+interface Eigen3 {
   readonly values: Vec3;
   readonly axes: readonly [Vec3, Vec3, Vec3];
 }

@@ -8,7 +8,7 @@ export interface Segment {
 }
 
 /** How near two segments come, in the unit of their points, and where on each: 0 at its start, 1 at its end. */
-export interface Nearest {
+interface Nearest {
   readonly apart: number;
   readonly onFirst: number;
   readonly onSecond: number;

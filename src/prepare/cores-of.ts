@@ -20,7 +20,7 @@ import { familiesOf, publishedNumbers, seenBy } from './published-numbers.js';
 export type CoreKind = CoreFamily | 'own';
 
 /** The possible cores of a ball. */
-export interface Cores {
+interface Cores {
   readonly numbers: PublishedNumbers;
   readonly families: readonly CoreKind[];
   /** Several that all give the published numbers, or only the ball's own. */

@@ -7,7 +7,7 @@ import type { BallProblem } from './ball-problem.js';
 import { medianNumbers, type RgNumbers } from './median-numbers.js';
 
 /** All possible cores of a ball, drilled in the same way. */
-export interface DrilledCores {
+interface DrilledCores {
   readonly all: readonly InertiaNumbers[];
   /** Median of each number separately, as shown beside the band. */
   readonly median: RgNumbers;

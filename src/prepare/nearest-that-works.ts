@@ -1,5 +1,5 @@
 /** Values to try in place of a number: whole multiples of `step` in a range, at first `stride` steps apart. */
-export interface Trials {
+interface Trials {
   readonly step: number;
   readonly stride: number;
   readonly least: number;

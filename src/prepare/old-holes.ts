@@ -32,7 +32,7 @@ export interface OldMouth {
 }
 
 /** What earlier drillings left in a ball. */
-export interface OldHoles {
+interface OldHoles {
   readonly mouths: readonly OldMouth[];
   readonly plugs: readonly Plug[];
 }

@@ -38,7 +38,7 @@ export interface OwnBall {
 }
 
 /** The parts of a core file in their places, and the ball they make, or why they make none. */
-export interface ExaminedCore {
+interface ExaminedCore {
   readonly radius: number; // of the ball, m
   readonly coverThickness: number; // m
   /** In C, in their order. */

@@ -17,7 +17,7 @@ import { plainHook, plainHookStart, plainSharpness } from './plain-numbers.js';
 import { FEET, type PlainRoll, plainRoll } from './plain-roll.js';
 
 /** One input of the regression. */
-export interface Feature {
+interface Feature {
   readonly name: string;
   readonly unit: string;
 }

@@ -9,7 +9,7 @@ import { type Fingerprint, fingerprint, isSamePhysics } from './fingerprint.js';
 export const MODELS = fileURLToPath(new URL('../../models/', import.meta.url));
 
 /** A model that may be used, or why there is none. */
-export type StoredModel =
+type StoredModel =
   | { readonly kind: 'ready'; readonly name: string; readonly file: Uint8Array; readonly card: ModelCard }
   | { readonly kind: 'unusable'; readonly why: RegressionNotice };
 

@@ -5,7 +5,7 @@ import type { Launch } from '../motion/shot/release.js';
 import type { ReactionId } from '../records/schemas/reaction-numbers.js';
 
 /** One number that the regression predicts. */
-export interface TargetNumber {
+interface TargetNumber {
   /** The id of a reaction number, or that of the distance from the laydown to the breakpoint. */
   readonly id: ReactionId | 'breakpointFromLaydown';
   readonly name: string;

@@ -11,7 +11,7 @@ import { type Outcome, simulator } from '../../simulate/simulator.js';
 import { arrowsBoard } from '../../simulate/usual-line.js';
 
 /** Another line than the one played, on which the ball also reaches the pocket. */
-export interface LaneMove {
+interface LaneMove {
   /** Boards by which feet and target move, positive toward the inside. */
   readonly feetBoards: number;
   readonly targetBoards: number;

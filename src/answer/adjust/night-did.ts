@@ -7,7 +7,7 @@ import type { WishedId } from '../../records/schemas/reaction-numbers.js';
 import type { LoggedShot, Night } from '../../records/schemas/shot-log.js';
 
 /** A number and its standard deviation, in the unit of answers. */
-export interface Read {
+interface Read {
   readonly value: number;
   readonly deviation: number;
 }

@@ -2,7 +2,7 @@ import { IN_A_NIGHT } from '../../records/answers/parts/over-scatter.js';
 import { REMEDY_KINDS, type RemedyKind } from '../../records/answers/statements/adjustments.js';
 
 /** The part of a remedy that its place depends on. */
-export interface Placed {
+interface Placed {
   readonly kind: RemedyKind;
   /** What it leaves missing, in deviations of the bowler's shots. */
   readonly miss: number;

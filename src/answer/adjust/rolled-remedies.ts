@@ -40,12 +40,12 @@ export interface RolledBase {
 }
 
 /** Rolls layouts of a ball, laid down where the ball as drilled is, in the same worlds. */
-export type RollAlike = (inputs: RecommendInputs, choose: ChooseLayouts) => Promise<RolledAlike>;
+type RollAlike = (inputs: RecommendInputs, choose: ChooseLayouts) => Promise<RolledAlike>;
 
 /** Which layouts are rolled, once the ball is made ready. */
-export type ChooseLayouts = (setting: Setting) => Promise<readonly LayoutNumbers[]>;
+type ChooseLayouts = (setting: Setting) => Promise<readonly LayoutNumbers[]>;
 
-export interface RolledAlike {
+interface RolledAlike {
   readonly on: RolledOnBall;
   readonly rows: readonly {
     readonly layout: LayoutNumbers;

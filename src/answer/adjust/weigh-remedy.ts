@@ -13,7 +13,7 @@ import type { Outcome } from '../../simulate/simulator.js';
 export type WantedChange = Readonly<Partial<Record<WishedId, number>>>;
 
 /** Effect of a remedy, compared with the ball without it in the same worlds, and with the wanted change. */
-export interface Weighed {
+interface Weighed {
   /** Mean changes, in the units of answers. */
   readonly effect: Readonly<Record<ComparedId, number>>;
   readonly visibility: Readonly<Record<ComparedId, Visibility>>;

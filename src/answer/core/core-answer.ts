@@ -14,7 +14,7 @@ import { coreSection } from './core-section.js';
 import { holeShadows } from './hole-shadows.js';
 
 /** Whose holes are drawn into a core. */
-export interface DrilledFor {
+interface DrilledFor {
   readonly bowler: Bowler;
   readonly layout: LayoutNumbers;
 }

@@ -20,7 +20,7 @@ import { layoutAnswer } from '../parts/layout-answer.js';
 import { mapScales, reachOf } from './map-reach.js';
 
 /** Which number of the layout runs over its range while the other two stay. */
-export type MapOver = MapAnswer['over'];
+type MapOver = MapAnswer['over'];
 
 /** A ball that stands for its kind beside the one that is mapped. */
 export interface BesideBall {

@@ -12,7 +12,7 @@ export interface Entrant {
 }
 
 /** What is compared: several of one kind, one at most of the others. */
-export interface ComparedParts {
+interface ComparedParts {
   readonly balls: readonly [Ball, ...Ball[]];
   /** None for the usual one. */
   readonly layouts: readonly WrittenLayout[];

@@ -12,7 +12,7 @@ const UPPER_VAL = 'upper end of the VAL';
 const BEYOND = 0.5;
 
 /** The VAL as a protractor on the PAP finds it. */
-export interface ValWay extends ByTurn {
+interface ValWay extends ByTurn {
   /** Unit tangent up the VAL where the way ends. */
   readonly up_B: Vec3;
 }

@@ -4,7 +4,7 @@ import type { Part } from '../solid/part.js';
 import type { WantedCore } from './wanted-core.js';
 
 /** The properties that matter of a core that may still be stretched along its axes, moved and made denser. SI. */
-export interface CoreShape {
+interface CoreShape {
   readonly mass: number;
   readonly centre: Vec3;
   /** Second moments about the centre divided by mass, along x, y and z, m². */
@@ -37,7 +37,7 @@ export function coreShape(core: readonly Part[]): CoreShape {
 }
 
 /** How a shape gets the wanted moments: stretches along its axes, then a shift (m), and a factor on its densities. */
-export interface Scaling {
+interface Scaling {
   readonly stretch: Vec3;
   readonly shift: Vec3;
   readonly densityScale: number;

@@ -16,7 +16,7 @@ import { type LineMoments, RemainingIntervals } from '../solid/remaining-interva
 import { around, type Box, boxOf, meetingOf } from '../solid/solid-box.js';
 
 /** What later solids of a core take from earlier ones. */
-export interface SharedMatter {
+interface SharedMatter {
   /** For each solid, the moments about Bo, at density one, of what lies inside a later one. */
   readonly hidden: readonly Moments[];
   /** Greatest change of a second moment in the last refinement, m⁵: about the error of all. */

@@ -21,7 +21,7 @@ export interface BallBody {
 }
 
 /** Plugs, which take the place of whatever else would be there. */
-export interface Fillings {
+interface Fillings {
   readonly plugs: readonly Plug[];
   /** Moments of core and plugs in excess of cover and filler, each point once, about Bo, in C. */
   readonly withCore: Moments;

@@ -11,7 +11,7 @@ import { wallAtMouth } from './wall-at-mouth.js';
 const LOOKED_AT = from(1 / 4, INCH);
 
 /** The ball between a bore that runs in at a slant and the surface over it, m. */
-export interface BoreLip {
+interface BoreLip {
   readonly hole: Hole;
   /**
    * Its thickness a quarter of an inch behind its edge, or earlier where the bore ends or meets the hole that it vents; or its

@@ -4,7 +4,7 @@ import { cross, norm, type Vec3 } from '../../math/vec3.js';
 import type { MassProperties } from '../mass/mass-properties.js';
 
 /** How a drilled ball's core starts to move the axis over the ball, before the lane does anything. */
-export interface FlareStart {
+interface FlareStart {
   /** Arc by which the axis moves in the first turn, and by which oil rings lie apart where they are widest, rad. */
   readonly perTurn: number;
   /** Share of the most that this ball could do about another axis, 0 to 1. */

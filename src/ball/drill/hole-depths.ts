@@ -8,7 +8,7 @@ import { type BoreSolid, depthAt, rayStart } from './bore-solid.js';
 import { boresOf } from './excavation.js';
 
 /** Depths along its axis at which a hole leaves the cover and first meets the core, m; null where it ends before that. */
-export interface HoleDepths {
+interface HoleDepths {
   readonly hole: Hole;
   readonly cover: number | null;
   /** What is left of the cover below a hole that ends in it; null where it leaves the cover. */

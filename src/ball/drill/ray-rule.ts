@@ -1,6 +1,7 @@
 import { cos, sin } from '../../math/sin-cos.js';
+
 /** A node of a quadrature rule for the unit disk: where a ray pierces it, and the ray's share of its area. */
-export interface DiskNode {
+interface DiskNode {
   readonly x: number;
   readonly y: number;
   readonly weight: number;

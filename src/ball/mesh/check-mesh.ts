@@ -8,7 +8,7 @@ import type { MeshTree } from './mesh-tree.js';
 import { selfCut } from './self-cut.js';
 
 /** Result of checking a mesh. */
-export interface MeshCheck {
+interface MeshCheck {
   /** The mesh, its triangles facing outward. */
   readonly solid: MeshTree;
   /** Whether they all faced inward before. */

@@ -22,7 +22,7 @@ export interface MeshPose {
 }
 
 /** A mesh in its place, and how many triangles of the file had no area because two of their corners met. */
-export interface PlacedMesh {
+interface PlacedMesh {
   readonly mesh: Mesh;
   readonly dropped: number;
 }

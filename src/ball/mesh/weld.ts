@@ -2,7 +2,7 @@ import { hypot } from '../../math/hypot.js';
 import { disjointSets, joinSets, setOf } from './disjoint-sets.js';
 
 /** Corners that meet, made one point each. */
-export interface Welded {
+interface Welded {
   /** x, y, z of every point; those that others were welded to no longer occur in `cornerPoints`. */
   readonly points: Float32Array;
   /** The point of each corner. */

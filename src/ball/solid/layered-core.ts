@@ -25,7 +25,7 @@ export const solidMoments = (solid: Solid): Moments =>
   'mesh' in solid ? meshMoments(solid.mesh, 1) : partMoments({ ...solid, excess: 1 });
 
 /** Writes the values of t at which the line a + t d in C enters and leaves a solid, ascending; returns how many there are. */
-export type Crosser = (out: number[], a: Vec3, d: Vec3) => number;
+type Crosser = (out: number[], a: Vec3, d: Vec3) => number;
 
 /** Prepares a solid to be crossed by lines, which then allocates nothing. */
 export function crosser(solid: Solid): Crosser {

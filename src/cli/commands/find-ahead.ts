@@ -5,7 +5,7 @@ import type { ProgressLine } from '../print/progress.js';
 import type { Answerer } from './answered.js';
 
 /** An answer that is found while a person still reads over what it is asked for; usually it stands when they go on. */
-export interface Ahead<Found> {
+interface Ahead<Found> {
   /** Begins for these records; what was begun for others ends at its next step. */
   begin(records: Interviewed): void;
   /** What is found for these records, with its progress shown from now on. */

@@ -42,7 +42,7 @@ const showsFirstLook = ({ json }: GlobalOptions, { stdout, stderr }: Terminal): 
   !json && Boolean(stdout.isTTY && stderr.isTTY);
 
 /** What goes with an answer. */
-export interface AnswerOptions {
+interface AnswerOptions {
   /** A file for its web page. */
   readonly report?: string | null;
   /** What is printed behind the first screen. */

@@ -2,7 +2,7 @@ import type { SHELLS } from '../flags/flag-table.js';
 import type { CompletedCommand, CompletedFlag } from './completions.js';
 import { ALL_FOLDERS, keptIdsScript } from './kept-ids-script.js';
 
-export type Shell = (typeof SHELLS)[number];
+type Shell = (typeof SHELLS)[number];
 
 /**
  * The script a shell reads once; it never calls flarewise while a person types.

@@ -34,7 +34,7 @@ function withContents(this: Readonly<Record<string, unknown>>, key: string, valu
 const sha256 = (data: string | Uint8Array): string => createHash('sha256').update(data).digest('hex');
 
 /** A file of JSON lines that one run adds to. */
-export interface CoachFile {
+interface CoachFile {
   /** What it held already: lines by unit. */
   readonly known: ReadonlyMap<string, readonly CoachLine[]>;
   /** Puts a unit's lines at its end. @throws {InputError} `no-access` when they find no room */

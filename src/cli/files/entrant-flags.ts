@@ -10,7 +10,7 @@ import type { Terminal } from '../terminal/terminal.js';
 import { loadBall } from './load-record.js';
 
 /** What is compared, as read from the flags. */
-export interface Entrants {
+interface Entrants {
   readonly varies: Varied;
   readonly entrants: readonly Entrant[];
 }

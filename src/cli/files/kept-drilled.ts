@@ -15,7 +15,7 @@ import { openLog } from './shot-log.js';
 import { keptLayouts, wholeShelf } from './whole-shelf.js';
 
 /** A drilled ball that is kept, with all that its record names. */
-export interface KeptDrilled {
+interface KeptDrilled {
   readonly kept: KeptBall;
   readonly bowler: Bowler;
   readonly lane: Lane;

@@ -15,7 +15,7 @@ const USUAL_WEIGHT_LB = 15;
 const FIELD = 'the core';
 
 /** A core to look at, in a ball, and the record whose numbers it is compared with; null where none was named. */
-export interface CoreToCheck {
+interface CoreToCheck {
   readonly ball: OwnCoreBall;
   readonly record: Ball | null;
 }

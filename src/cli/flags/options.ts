@@ -13,7 +13,7 @@ export interface GlobalOptions {
 }
 
 /** Of commands that take what logged shots say. */
-export interface LearningOptions {
+interface LearningOptions {
   readonly unlearned?: boolean;
 }
 
@@ -92,7 +92,7 @@ export interface CompareOptions extends Omit<RecommendCommandOptions, 'ball'> {
 }
 
 /** What was typed of what the ball did. */
-export type DidOptions = { readonly [W in Wish as `did${Capitalize<W>}`]?: string };
+type DidOptions = { readonly [W in Wish as `did${Capitalize<W>}`]?: string };
 
 export type AdjustOptions = RecommendCommandOptions & DidOptions;
 

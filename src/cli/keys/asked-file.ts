@@ -6,7 +6,7 @@ import { askedLine } from './asked-line.js';
 import type { Standing } from './standing.js';
 
 /** A file to write, and its kind by its ending. */
-export interface AskedFile<K extends string> {
+interface AskedFile<K extends string> {
   readonly path: string;
   readonly kind: K;
 }

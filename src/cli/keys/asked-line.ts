@@ -9,7 +9,7 @@ import { askStreams } from '../print/ask-streams.js';
 import type { Standing } from './standing.js';
 
 /** What a key asks for. */
-export interface LineAsked<T> extends Pick<TextAsked, 'question' | 'help' | 'usual'> {
+interface LineAsked<T> extends Pick<TextAsked, 'question' | 'help' | 'usual'> {
   /** Reads what was typed. @throws {InputError} or a {Refusal} that says what is wrong with it */
   readonly read: (text: string) => T;
   /** A last question before it is taken; it is asked for again where that is denied. */

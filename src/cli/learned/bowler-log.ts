@@ -8,7 +8,7 @@ import { keptLayouts, wholeShelf } from '../files/whole-shelf.js';
 import type { Terminal } from '../terminal/terminal.js';
 
 /** Nights of a bowler: as they are kept, and as they can be learned from. */
-export interface BowlerLog {
+interface BowlerLog {
   /** Drilled layouts with those of their nights that are meant. */
   readonly kept: readonly Shelved<DrilledLayout>[];
   readonly balls: readonly LoggedBall[];
@@ -16,7 +16,7 @@ export interface BowlerLog {
 }
 
 /** Which nights are meant: on one lane, from a day on, with one kept drilled ball; all nights if none of these is given. */
-export interface Meant extends Pick<NightsMeant, 'since'> {
+interface Meant extends Pick<NightsMeant, 'since'> {
   readonly lane?: Lane | undefined;
   readonly layout?: string | undefined;
 }

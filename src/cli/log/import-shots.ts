@@ -17,7 +17,7 @@ import { oddShotFault, type WithDesk } from './settle-odd.js';
 import { confirmed, oddTyped, type TypedShot, turned } from './typed-shot.js';
 
 /** How shots of a list are to be taken. */
-export interface ImportFlags {
+interface ImportFlags {
   /** Boards were counted from the other side. */
   readonly otherSide: boolean;
   /** What looks odd was so. */

@@ -16,7 +16,7 @@ export interface TypedShot {
 }
 
 /** What looks odd about a shot as typed. */
-export interface OddTyped {
+interface OddTyped {
   readonly oddities: readonly Oddity[];
   /** The same shot with its boards counted from the other side, where its path is sound then. */
   readonly fromOtherSide: TypedShot | null;

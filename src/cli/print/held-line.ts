@@ -1,7 +1,7 @@
 import type { ProgressLine } from './progress.js';
 
 /** The progress of something for which no one waits yet. */
-export interface HeldLine extends ProgressLine {
+interface HeldLine extends ProgressLine {
   /** Shows on another line where it stands, and from then on all that comes. */
   follow(line: ProgressLine): void;
 }

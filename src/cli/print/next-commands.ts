@@ -4,7 +4,7 @@ import { wishFlag } from '../flags/flag-table.js';
 import type { WishOptions } from '../flags/options.js';
 
 /** Records and wishes as they were typed. */
-export interface Typed extends WishOptions {
+interface Typed extends WishOptions {
   readonly bowler?: string | undefined;
   readonly ball?: string | undefined;
   readonly lane?: string | undefined;

@@ -18,7 +18,7 @@ export interface ProgressLine {
 }
 
 /** One that stands on a terminal until it is ended. */
-export interface OwnLine extends ProgressLine {
+interface OwnLine extends ProgressLine {
   /** Takes away all that was shown. */
   end(): void;
 }

@@ -8,7 +8,7 @@ import { ARRIVES_ALIKE } from '../../search/scoring/world-statistics.js';
 import { wishedInUnit } from '../../simulate/readings.js';
 
 /** Layouts that could be recommended in place of the first, compared with it in worlds that all of them have met. */
-export interface Alternatives {
+interface Alternatives {
   /** The worlds in which all of them reach the pins, counted from the first that is not nominal. */
   readonly worlds: readonly number[];
   /** Score of each less the first's, world by world. */

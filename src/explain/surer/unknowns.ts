@@ -18,14 +18,14 @@ import { scatterOf } from '../../simulate/worlds/release-scatter.js';
 import type { VariedNumber } from './worlds-alike.js';
 
 /** An unknown, and the numbers by which it varies from world to world. */
-export interface VariedUnknown {
+interface VariedUnknown {
   readonly unknown: Unknown;
   readonly field: SurerField | null;
   readonly numbers: readonly VariedNumber[];
 }
 
 /** One world: its deviations, and the sizes of the beliefs of practice. */
-export interface DrawnWorld {
+interface DrawnWorld {
   readonly deviations: Deviations;
   readonly beliefs: BeliefSizes;
 }

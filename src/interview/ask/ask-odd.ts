@@ -2,7 +2,7 @@ import { Cancelled } from '../../base/errors.js';
 import type { Desk } from './desk.js';
 
 /** What a person says of a shot that looks odd. */
-export type OddReply = 'it-was-so' | 'other-side' | 'not-so';
+type OddReply = 'it-was-so' | 'other-side' | 'not-so';
 
 /**
  * Asks about a shot that looks odd.

@@ -4,7 +4,7 @@ import { askText } from '../prompt/ask-text.js';
 import type { Desk } from './desk.js';
 
 /** What a person does at the lane: they type a line, and it is kept at once. */
-export interface ShotTaker {
+interface ShotTaker {
   /** Number of the next shot. */
   number(): number;
   /** @throws {InputError} what is wrong with a line */

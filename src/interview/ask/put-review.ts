@@ -7,7 +7,7 @@ import type { WrongAnswer } from '../wrong-answer.js';
 import type { Desk } from './desk.js';
 
 /** Where a review stands: the page and the line that is marked. */
-export interface ReviewPlace {
+interface ReviewPlace {
   readonly page: ReviewPage;
   readonly line: number;
 }
@@ -16,7 +16,7 @@ export interface ReviewPlace {
 export const REVIEW_TOP: ReviewPlace = { page: 'main', line: 0 };
 
 /** What was done at a review, and where it stands then. */
-export type Reviewed =
+type Reviewed =
   | { readonly did: 'change'; readonly interview: Interview; readonly place: ReviewPlace }
   | { readonly did: 'go-on' | 'leave' };
 

@@ -8,7 +8,7 @@ import { type PromptOf, putPrompt } from './put-prompt.js';
 import { shown } from './shown.js';
 
 /** A question that is answered by choosing a line. */
-export interface ChoiceAsked {
+interface ChoiceAsked {
   readonly question: string;
   readonly help: string;
   readonly options: readonly Option[];

@@ -6,7 +6,7 @@ import type { Pressed } from './pressed.js';
 import { promptOutput } from './shown.js';
 
 /** What a prompt ends with: what a person did, or that ctrl-Z was pressed, and with what to put it again then. */
-export type PromptEnd<T, Asked> = Pressed<T> | { readonly did: 'stop'; readonly again: Asked };
+type PromptEnd<T, Asked> = Pressed<T> | { readonly did: 'stop'; readonly again: Asked };
 
 /** A prompt as inquirer makes it. */
 export type PromptOf<T, Asked> = ReturnType<

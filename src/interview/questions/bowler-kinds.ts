@@ -2,7 +2,7 @@ import { RELEASE_GUESSES, type ReleaseGuess } from '../../records/shared/release
 import type { Answers } from './answers.js';
 
 /** A kind of bowler a person may call themselves. */
-export interface KindOfBowler {
+interface KindOfBowler {
   /** As it stands among the answers to who bowls; no id of a record has a colon. */
   readonly value: string;
   readonly label: string;

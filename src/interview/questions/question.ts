@@ -66,7 +66,7 @@ interface Option<T> {
 }
 
 /** How a number is typed and shown. */
-export interface TypedAs {
+interface TypedAs {
   /** The unit of a bare one, and the record's own, which it is read into. */
   readonly kind: NumberKind;
   /** A number of the record with the unit the person uses. */
@@ -96,13 +96,13 @@ export interface Guess {
 }
 
 /** The name of a file, read when it is typed. */
-export interface FileQuestion<Id extends QuestionId = QuestionId> extends Asked<Id> {
+interface FileQuestion<Id extends QuestionId = QuestionId> extends Asked<Id> {
   readonly kind: 'file';
   readonly read: (path: string) => AnswerTypes[Id];
 }
 
 /** A few words; none is an answer too, unless they are needed. */
-export interface TextQuestion extends Asked<IdOf<string>> {
+interface TextQuestion extends Asked<IdOf<string>> {
   readonly kind: 'text';
   readonly schema: z.ZodType;
   readonly isNeeded?: boolean;

@@ -16,7 +16,7 @@ import { type Answers, numberAnswered } from './answers.js';
 import { guessFor } from './bowler-kinds.js';
 
 /** Numbers of a release in record units, with the deviation of those that were measured here or guessed. */
-export interface ReleaseNumbers {
+interface ReleaseNumbers {
   readonly values: ReleaseGuess;
   readonly deviations: Partial<ReleaseGuess>;
 }

@@ -12,7 +12,7 @@ export interface Surface {
 }
 
 /** A stretch of lane that begins at a distance (m), and its friction law. A step of the integrator ends where the next stretch begins. */
-export interface FrictionStretch extends FrictionLaw {
+interface FrictionStretch extends FrictionLaw {
   readonly fromY: number;
 }
 
@@ -21,7 +21,7 @@ export interface FrictionStretch extends FrictionLaw {
  *
  * The form is an assumption of flarewise: no measured law was found.
  */
-export interface FrictionLaw {
+interface FrictionLaw {
   readonly oiled: number;
   readonly dry: number;
   /** Film over which friction falls by a factor e, units of oil. */

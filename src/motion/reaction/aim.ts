@@ -4,7 +4,7 @@ import type { Launch } from '../shot/release.js';
 import type { LeanShot } from '../shot/shot.js';
 
 /** Result of aiming: the launch that comes nearest to the target, whether that is near enough, and the shots rolled. */
-export interface Aim {
+interface Aim {
   readonly found: boolean;
   readonly launch: Launch;
   readonly shots: number;

@@ -8,7 +8,7 @@ import type { Shot } from '../shot/shot.js';
 import { visibleTurns } from './flare.js';
 
 /** One of the two places where the rings cross. */
-export interface BowTiePoint {
+interface BowTiePoint {
   /** Unit vector from Bo, expressed in B. */
   readonly point_B: Vec3;
   /** Root mean square of the arcs from the rings to the point, rad. */

@@ -3,7 +3,7 @@ import type { LeanShot } from '../shot/shot.js';
 import { distanceToTrack } from './track.js';
 
 /** The oil ring that one turn lays on the ball: unit vectors in B, and where on the lane it begins (m). */
-export interface Ring {
+interface Ring {
   /** Counted from 1. */
   readonly turn: number;
   readonly fromY: number;

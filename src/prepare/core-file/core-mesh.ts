@@ -12,10 +12,10 @@ import { LENGTH, poseOf } from './core-pose.js';
 import { meshRefusal } from './mesh-refusal.js';
 import { partName } from './part-name.js';
 
-export type MeshFilePart = Extract<CorePart, { shape: 'mesh' }>;
+type MeshFilePart = Extract<CorePart, { shape: 'mesh' }>;
 
 /** A mesh of a core file in C, with its density and all its faults. */
-export interface PlacedMeshPart {
+interface PlacedMeshPart {
   readonly solid: DenseSolid & Extract<DenseSolid, { mesh: unknown }>;
   readonly faults: readonly RefusalStatement[];
   /** Whether all its triangles faced inward in its file. */

@@ -15,7 +15,7 @@ const POSSIBLE_REACH = from(20, MM);
 const USUAL_REACH = from(45, MM);
 
 /** Faults of a core that does not fit inside its cover, and warnings about the unit of its lengths. */
-export interface CoreRoom {
+interface CoreRoom {
   readonly faults: readonly RefusalStatement[];
   readonly warnings: readonly Caution[];
 }

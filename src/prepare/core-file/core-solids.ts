@@ -6,7 +6,7 @@ import { scale, type Vec3, ZERO } from '../../math/vec3.js';
 import type { Core, CorePart } from '../../records/schemas/core.js';
 import { LENGTH, poseOf } from './core-pose.js';
 
-export type SolidPart = Exclude<CorePart, { shape: 'mesh' }>;
+type SolidPart = Exclude<CorePart, { shape: 'mesh' }>;
 
 /** A solid of a core file in C, at its density. */
 export function placeSolid(part: SolidPart, core: Core, R_CF: Mat3): DenseSolid {

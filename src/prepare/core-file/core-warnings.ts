@@ -17,7 +17,7 @@ import { coreFrame } from './core-pose.js';
 import { partName } from './part-name.js';
 
 /** A ball around its own core, and the numbers computed for it. */
-export interface OwnFacts {
+interface OwnFacts {
   readonly ball: OwnCoreBall;
   readonly numbers: PublishedNumbers;
   readonly inertia: InertiaNumbers;

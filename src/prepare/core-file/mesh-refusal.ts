@@ -5,7 +5,7 @@ import type { RefusalStatement } from '../../records/refusals/refusal.js';
 import type { LengthUnit } from '../../records/schemas/core.js';
 
 /** Where a mesh lies in its file: what a person needs to find a place of it again. */
-export interface MeshView {
+interface MeshView {
   /** Path of the part in the core file. */
   readonly part: string;
   readonly pose: MeshPose;

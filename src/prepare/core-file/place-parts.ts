@@ -8,7 +8,7 @@ import { placeSolid } from './core-solids.js';
 import { partName } from './part-name.js';
 
 /** The parts of a core file in C, in their order, and what its meshes gave rise to. */
-export interface PlacedParts {
+interface PlacedParts {
   readonly solids: readonly DenseSolid[];
   readonly faults: readonly RefusalStatement[];
   readonly warnings: readonly Caution[];

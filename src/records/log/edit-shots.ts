@@ -3,7 +3,7 @@ import type { LoggedShot, Night } from '../schemas/shot-log.js';
 import { type NightHead, shotCount, withGiven } from './add-shot.js';
 
 /** A shot of a log with its night; shots are counted from 1 over all nights of a ball. */
-export interface PlacedShot {
+interface PlacedShot {
   readonly number: number;
   readonly night: Night;
   readonly shot: LoggedShot;

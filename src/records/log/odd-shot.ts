@@ -11,7 +11,7 @@ import { readingError } from './readings.js';
 const MOST_OFF_TARGET = 6;
 
 /** What looks odd about a shot. */
-export interface OddShot {
+interface OddShot {
   readonly oddities: readonly Oddity[];
   /** Whether its path would be sound if its boards were counted from the other side. */
   readonly fitsFromOtherSide: boolean;

@@ -6,7 +6,7 @@ import { nearestWord } from '../text/nearest-word.js';
 import { readReading } from './read-reading.js';
 
 /** Reading errors as far as they are given. */
-export type GivenErrors = NonNullable<Night['readingErrors']>;
+type GivenErrors = NonNullable<Night['readingErrors']>;
 
 type ErrorId = keyof ReadingErrors;
 

@@ -10,7 +10,7 @@ import {
 import type { ReadingErrors } from '../shared/reading-errors.js';
 
 /** What a reading is called, and what it is measured in. */
-export interface Reading {
+interface Reading {
   /** As it appears after `the`; a number in braces is in the trade's unit of the quantity behind it. */
   readonly name: string;
   /** As it stands above a column, with a line break; numbers as in `name`. */

@@ -43,4 +43,4 @@ export function wildShots(night: Night, first: number): readonly WildShot[] {
     .map(({ params }) => ({ code: 'wild-shot', params }));
 }
 
-export type WildShot = Extract<LogRemark, { readonly code: 'wild-shot' }>;
+type WildShot = Extract<LogRemark, { readonly code: 'wild-shot' }>;

@@ -8,7 +8,7 @@ import { nearestWord } from '../text/nearest-word.js';
 export type Row = Readonly<Record<string, string>>;
 
 /** What a list must be. */
-export interface ListKind {
+interface ListKind {
   /** What a row is of, for a fault: `bowler`. */
   readonly each: string;
   readonly mostRows: number;

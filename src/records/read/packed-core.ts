@@ -6,7 +6,7 @@ import { parseRecord } from './read-record.js';
 /* A core that leaves the folder it was made in: its record, and its meshes under names of their own. */
 
 /** A core whose parts call its meshes `mesh-1.stl` and so on, wherever they lay before. */
-export interface PortableCore {
+interface PortableCore {
   readonly core: Core;
   readonly meshes: ReadonlyMap<string, Uint8Array>;
 }

@@ -1,5 +1,5 @@
 /** A family of cores: what it is called, how its published numbers are bounded, and what is asked about it. */
-export interface CoreFamilyEntry {
+interface CoreFamilyEntry {
   /** As it stands before "core", with its article: `a lobed`. */
   readonly name: string;
   /** What it looks like, or has, in a few words. */

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 /** What a number in a record means to the person who types it. */
-export interface QuantityText {
+interface QuantityText {
   readonly unit: string;
   readonly what: string;
   /** What to check when the number is out of range, usually the unit slip people make. */

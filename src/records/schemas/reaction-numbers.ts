@@ -1,5 +1,5 @@
 /** A number of a shot: what it is called, how it is compared and asked for. */
-export interface ReactionNumber {
+interface ReactionNumber {
   readonly name: string;
   /** Where layouts and worlds are compared by it; left out where they are not. */
   readonly compared?: Compared;
@@ -30,7 +30,7 @@ interface Compared {
 }
 
 /** How a wish is worded. */
-export interface WishWords {
+interface WishWords {
   /** Its name in records and answers; the flag is made from it. */
   readonly id: string;
   /** What it is about: `when it starts to hook`. */

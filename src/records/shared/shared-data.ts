@@ -58,7 +58,7 @@ const frictionPriorSchema = z.strictObject({
 });
 
 /** What is known of friction before any shot is logged: normal in the logarithms, in the order of `names`. */
-export type FrictionPrior = z.infer<typeof frictionPriorSchema>;
+type FrictionPrior = z.infer<typeof frictionPriorSchema>;
 
 export const loadFrictionPrior = (): FrictionPrior => frictionPriorSchema.parse(readShared('friction.json'));
 

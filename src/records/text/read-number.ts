@@ -9,7 +9,7 @@ export interface NumberKind {
 }
 
 /** A number as it was typed, in the wanted unit. */
-export interface TypedNumber {
+interface TypedNumber {
   readonly value: number;
   /** Half of the range that was typed, or what followed ±; null for a single number. */
   readonly halfRange: number | null;
@@ -18,7 +18,7 @@ export interface TypedNumber {
 }
 
 /** A text that is no number of its kind, and what to do about it where that is clear. */
-export interface Unread {
+interface Unread {
   readonly hint: string | null;
 }
 

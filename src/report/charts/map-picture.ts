@@ -12,7 +12,7 @@ const TOP = 6;
 const ROW = 23;
 
 /** A drilled number to be drawn. */
-export interface DrawnNumber {
+interface DrawnNumber {
   readonly key: keyof DrilledPoint;
   readonly title: string;
   /** Where tones begin and end: the same for every ball, so that what hardly moves looks even. */

@@ -9,7 +9,7 @@ interface Spread {
 }
 
 /** A number before and after something was learned of it. */
-export interface Narrowed {
+interface Narrowed {
   readonly title: string;
   readonly before: Spread;
   readonly after: Spread;

@@ -8,7 +8,7 @@ import { polygon } from '../scene/shapes.js';
 import { levelsOf } from './levels.js';
 
 /** A number that was asked for: what layouts of this ball attain, what is aimed at, and what some of them do. */
-export interface ReachedNumber {
+interface ReachedNumber {
   readonly title: string;
   readonly attainable: Band;
   readonly target: number;

@@ -7,7 +7,7 @@ import { phaseSpans } from '../wording/phases.js';
 import type { DrawnShot } from './drawn-shot.js';
 
 /** A remark that belongs to a distance down the lane. */
-export interface LaneNote {
+interface LaneNote {
   readonly ft: number;
   readonly text: string;
 }

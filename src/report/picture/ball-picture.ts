@@ -15,7 +15,7 @@ import { type Letters, plate } from './plate.js';
 import type { View } from './view.js';
 
 /** What a picture of a ball shows. */
-export interface DrawnBall {
+interface DrawnBall {
   readonly face: BallFace;
   readonly layout: Pick<LayoutAnswer, 'drillingAngleDeg' | 'valAngleDeg'>;
   /** How lengths are written on the layout's lines; left out where none are. */
@@ -23,7 +23,7 @@ export interface DrawnBall {
 }
 
 /** Where a picture stands and how large it may be, pt; the ball is drawn as large as its names leave room. */
-export interface PictureFrame extends Letters {
+interface PictureFrame extends Letters {
   readonly width: number;
   readonly height: number;
 }

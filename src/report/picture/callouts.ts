@@ -2,12 +2,12 @@ import type { SceneNode } from '../scene/scene.js';
 import { type Point, polyline } from '../scene/shapes.js';
 
 /** A name for a point of a picture. */
-export interface Callout {
+interface Callout {
   readonly text: string;
   readonly at: Point;
 }
 
-export interface CalloutFrame {
+interface CalloutFrame {
   readonly middle: Point;
   /** Names stand outside this circle. */
   readonly radius: number;

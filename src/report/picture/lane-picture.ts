@@ -12,7 +12,7 @@ import { laneOil } from './lane-oil.js';
 import { type PointAt, pathsOf } from './paths.js';
 
 /** Layouts rolled on a lane. Boards count from the bowler's own side. */
-export interface PicturedLane {
+interface PicturedLane {
   readonly hand: 'right' | 'left';
   readonly lane: Lane;
   readonly compared: readonly Compared[];

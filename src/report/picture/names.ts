@@ -5,7 +5,7 @@ import type { MarkKind } from './mark-signs.js';
 import { project, type View } from './view.js';
 
 /** A name and the point of the ball it stands for. */
-export interface NamedPoint {
+interface NamedPoint {
   readonly text: string;
   readonly at: Vec3;
 }

@@ -1,7 +1,7 @@
 import { polyline } from '../scene/shapes.js';
 
 /** A part of a picture to be hatched, pt, y down. */
-export interface HatchedArea {
+interface HatchedArea {
   readonly left: number;
   readonly right: number;
   readonly top: number;

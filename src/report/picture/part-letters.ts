@@ -7,7 +7,7 @@ import type { Point } from '../scene/shapes.js';
 import { DISC_RADIUS, signDisc } from './sign-disc.js';
 
 /** A part's outline as it is drawn. */
-export interface DrawnPart {
+interface DrawnPart {
   readonly part: number;
   readonly loops: readonly Loop[];
 }

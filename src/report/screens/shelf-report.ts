@@ -12,7 +12,7 @@ import { joinSections, paragraph, section } from '../text/section.js';
 import { columnsOf, wrap } from '../text/wrap.js';
 
 /** What stands on the shelf: a person's own records and the demos. */
-export interface ShelfListing {
+interface ShelfListing {
   readonly folder: string;
   readonly records: readonly ListedRecord[];
 }

@@ -17,7 +17,7 @@ export interface PlacedLabel extends Omit<Label, 'places' | 'own'> {
 }
 
 /** What labels should not cover, and how large the picture is. */
-export interface Ground {
+interface Ground {
   /** Signs and holes: covered only where nothing else is free. */
   readonly signs: readonly Point[];
   /** Points along lines. */

@@ -10,7 +10,7 @@ import { asOnePicture, sheetPages } from './sheet-pages.js';
 
 /** Kinds of file a sheet can be, by the ending of their names. */
 export const SHEET_KINDS = ['pdf', 'svg', 'png', 'html'] as const;
-export type SheetKind = (typeof SHEET_KINDS)[number];
+type SheetKind = (typeof SHEET_KINDS)[number];
 
 /** A work sheet as the bytes of a file; the same answer gives the same bytes. */
 export async function sheetFile(

@@ -48,7 +48,7 @@ const remarks = {
 } as const;
 
 export const logRemarkSchema = statementSchema('log-remark', { ...oddities, ...remarks });
-export type Oddities = TopicOf<typeof oddities>;
+type Oddities = TopicOf<typeof oddities>;
 export type Oddity = StatementOf<Oddities>;
 export type LogRemarks = TopicOf<typeof oddities & typeof remarks>;
 export type LogRemark = StatementOf<LogRemarks>;

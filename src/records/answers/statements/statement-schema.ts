@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 /** The codes of one topic, each with the shape of its params. */
-export type Shapes = Readonly<Record<string, Readonly<Record<string, z.ZodType>>>>;
+type Shapes = Readonly<Record<string, Readonly<Record<string, z.ZodType>>>>;
 
 /** Params of one code, optional ones as such. */
 type ParamsOf<P extends Shapes[string]> = z.output<z.ZodObject<{ -readonly [K in keyof P]: P[K] }>>;

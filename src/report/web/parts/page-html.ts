@@ -6,7 +6,7 @@ import { type PageSection, sectionsHtml } from './section-html.js';
 import { htmlText } from './table-html.js';
 
 /** What a page about layouts says, from top to bottom. */
-export interface WebPage extends FirstScreen {
+interface WebPage extends FirstScreen {
   readonly sections: readonly PageSection[];
   /** The layouts whose paths can be drawn. */
   readonly compared: readonly Pick<Compared, 'sign'>[];

@@ -8,7 +8,7 @@ import { figureHtml, smallPictures } from './figure-html.js';
 import { gridHtml } from './table-html.js';
 
 /** Layouts with their differences from another one, world by world. */
-export interface Paired {
+interface Paired {
   /** What the zero line stands for: `the usual 50 x 4 1/2 x 35`. */
   readonly from: string;
   readonly worlds: number;
