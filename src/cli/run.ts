@@ -14,10 +14,6 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
   const program = buildProgram(terminal, args);
   try {
     const { operands, unknown } = program.parseOptions([...args]);
-    if (operands[0] === 'shelf' && operands[1] === 'log') {
-      const { shelfLogFault } = await import('./shelf-log-fault.js');
-      throw shelfLogFault(operands, args);
-    }
     if (operands.length + unknown.length > 0) await program.parseAsync([...args], { from: 'user' });
     else {
       const { guidedCommand } = await import('./commands/guided-command.js');

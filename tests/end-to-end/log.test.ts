@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, test } from 'vitest';
 import { scratchFolder } from '../support/demo-files.js';
@@ -233,37 +233,6 @@ test.each([
   const { code, out, err } = await log(...args);
   expect({ code, out }).toEqual({ code: 2, out: '' });
   expect(err).toContain(says);
-});
-
-test('shelf log says what it has become, with the same typed anew', async () => {
-  const { code, err } = await run(
-    'shelf',
-    'log',
-    'first',
-    '--lane',
-    'dry',
-    '--hook-start-ft',
-    '38',
-    '--breakpoint',
-    '8',
-    '--flare-in',
-    '4 1/2',
-  );
-  expect(code).toBe(2);
-  expect(err).toContain('flarewise log first - - 8 - --lane dry --flare "4 1/2"');
-});
-
-test('log: a log of before is read with all it held, and goes on', async () => {
-  const { nights: _, ...layout } = kept();
-  const results = [{ on: '2026-03-01', lane: 'dry', hookStartFt: 38, totalHookBoards: 22, note: 'late' }];
-  writeFileSync(
-    join(home, 'layouts', 'first.json'),
-    JSON.stringify({ ...layout, schema: 'flarewise/layout/1', results }),
-  );
-  expect((await log('first')).out).toContain('by eye: hook start 38 ft, total hook 22 boards, late');
-  await log('first', '20', '14', '8', '17', ...NIGHT, '--lane', 'dry');
-  expect(kept().nights).toHaveLength(2);
-  expect(kept().nights[0].shots).toEqual([{ hookStartFt: 38, totalHookBoards: 22, note: 'late' }]);
 });
 
 test('log: several programs at once lose no shot, and two lists are kept whole', async () => {

@@ -4,7 +4,6 @@ import { shortened } from '../../base/visible.js';
 import { decodedText } from '../text/decoded-text.js';
 import { faultCount, faultsOf } from './faults.js';
 import { type JsonFault, jsonFault, MOST_DEPTH } from './json-fault.js';
-import { migrated } from './migrate.js';
 import { type FileKind, JSON_FILE, readBytes } from './read-file.js';
 import { withTypedNumbers } from './typed-numbers.js';
 import { versionHint } from './version-hint.js';
@@ -32,15 +31,14 @@ export const readJson = (path: string, kind = JSON_FILE, remedy?: string): unkno
   parseJson(readText(path, kind, remedy), path);
 
 /**
- * Checks a value against a record's schema, once it is brought to the current version and its typed numbers are read.
+ * Checks a value against a record's schema, once its typed numbers are read.
  *
  * @param source  where it comes from, for the error: a file, a question, a flag
  * @throws {InputError} `bad-record` with all faults at once; `wrong-kind` for a record of another kind or version
  */
 export function parseRecord<T>(wanted: RecordSchema<T>, given: unknown, source: string): T {
-  const whole = migrated(given);
-  const schema = typeof wanted === 'function' ? wanted(whole) : wanted;
-  const value = withTypedNumbers(schema, whole);
+  const schema = typeof wanted === 'function' ? wanted(given) : wanted;
+  const value = withTypedNumbers(schema, given);
   const result = schema.safeParse(value);
   if (result.success) return result.data;
   const kind = kindInTag(value);

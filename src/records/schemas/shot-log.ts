@@ -46,7 +46,7 @@ const readingFields = {
   flareIn: quantity(0, 9, { unit: 'in', what: 'Flare by tape, at the widest place' }).optional(),
 } satisfies Readonly<Record<ReadingId, z.ZodType>>;
 
-/** Readings by eye that older logs hold: kept and shown; nothing is learned from them. */
+/** Readings by eye, from a record or a list: kept, shown, and compared with a wish by `adjust`; nothing is learned from them. */
 const byEyeFields = {
   hookStartFt: quantity(0, 60, { unit: 'ft', what: 'By eye: where it started to hook' }).optional(),
   totalHookBoards: quantity(0, 39, { unit: 'boards', what: 'By eye: how far it came back' }).optional(),

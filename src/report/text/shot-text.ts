@@ -24,7 +24,7 @@ export const besidesText = (shot: LoggedShot, units: Units): string[] => [
   ...(shot.note ? [shot.note] : []),
 ];
 
-/** What was judged by eye in an older log. */
+/** What was judged by eye. */
 function byEyeText({ hookStartFt, totalHookBoards, entryAngleDeg }: LoggedShot, units: Units): string[] {
   const told = [
     ...(hookStartFt === undefined ? [] : [`hook start ${givenWithUnit(hookStartFt, units.lane)}`]),

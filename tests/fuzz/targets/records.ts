@@ -10,7 +10,7 @@ import { coreSchema } from '../../../src/records/schemas/core.js';
 import { spoiledRecord } from '../spoiled-record.js';
 import { spoiledBytes, spoiledText } from '../spoiled-text.js';
 import { target } from '../target.js';
-import { BALLS, BOWLERS, CORES, LANES, LOG, OLD_LOG, RECORD_TEXTS } from './sound.js';
+import { BALLS, BOWLERS, CORES, LANES, LOG, RECORD_TEXTS } from './sound.js';
 
 /* Records: their values, the text of their files, and the files. */
 
@@ -56,7 +56,7 @@ export const RECORDS = [
   record('bowlers', 60_000, BOWLERS, SCHEMAS.bowler),
   record('balls', 60_000, BALLS, SCHEMAS.ball),
   record('lanes', 40_000, LANES, SCHEMAS.lane),
-  record('drilled layouts with logs', 60_000, [LOG, OLD_LOG], SCHEMAS.layout),
+  record('drilled layouts with logs', 60_000, [LOG], SCHEMAS.layout),
   record('core files', 40_000, CORES, coreSchema as RecordSchema<unknown>),
   target({
     name: 'JSON',

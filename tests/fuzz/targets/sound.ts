@@ -63,13 +63,3 @@ export const LOG = {
     },
   ],
 } as const;
-
-/** One of an older version. */
-export const OLD_LOG = {
-  schema: 'flarewise/layout/1',
-  name: 'Old',
-  bowler: 'average-right',
-  ball: 'plain-medium',
-  layout: '4 1/2 x 3 3/8 x 2',
-  results: [{ on: '2025-03-31', lane: 'house-easy', hookStartFt: 38, totalHookBoards: 12 }],
-} as const;
