@@ -8,7 +8,6 @@ import { drilledLayoutSchema } from '../../src/records/schemas/drilled-layout.js
 import { laneSchema } from '../../src/records/schemas/lane.js';
 import { parseDistances } from '../../src/records/text/distances-text.js';
 import { parseLayout } from '../../src/records/text/layout-text.js';
-import { parseQuantity } from '../../src/records/text/parse-quantity.js';
 import { kindOfUnit, readNumber } from '../../src/records/text/read-number.js';
 import { readLayout } from '../../src/records/text/written-layout.js';
 import { inputErrorOf } from '../support/faults-of.js';
@@ -38,7 +37,7 @@ const readers: Record<string, (text: string) => unknown> = {
   parseLayout,
   parseDistances,
   'readNumber of degrees': (text) => readNumber(text, kindOfUnit('degrees')),
-  'parseQuantity in mm': (text) => parseQuantity(text, 'mm', 'in'),
+  'readNumber in mm': (text) => readNumber(text, { bare: 'mm', wanted: 'in' }),
   'a cell of a list': (text) =>
     readBowlerList(
       `${formatBowlerList([bowler]).split('\r\n')[0]}\n"Kim","right","yes","${text}"${','.repeat(9)}`,

@@ -1,8 +1,8 @@
 import { InputError, quotedTyped } from '../../base/errors.js';
 import { type DistanceNumbers, parseDistances } from './distances-text.js';
 import { type LayoutNumbers, parseLayout } from './layout-text.js';
-import { parseQuantity } from './parse-quantity.js';
 import { plainSigns } from './plain-signs.js';
+import { isUnread, readNumber } from './read-number.js';
 import { splitLayout } from './split-layout.js';
 
 /** The mark a drilling angle is measured to. */
@@ -79,7 +79,7 @@ export function readLayout(text: string): WrittenLayout {
   const endsInArc = last !== typed[2] || LENGTH.test(last);
   if (endsInArc && (marked || isAngle(plain[0])))
     return { notation: 'angle-and-buffer', numbers: bufferNumbers(plain), pinSide, mark };
-  if (!endsInArc && (marked || isAngles([parts[0], last], plain))) {
+  if (!endsInArc && (marked || isAngles([parts[0], last]))) {
     if (side)
       throw new InputError('layout-text', {
         field: 'layout',
@@ -94,7 +94,7 @@ export function readLayout(text: string): WrittenLayout {
 
 /** Whether the first number of a layout cannot be an arc on a ball. */
 const isAngle = (first: string): boolean =>
-  DEGREES.test(first) || (!LENGTH.test(first) && parseQuantity(first, 'in', 'in') > MOST_ARC_IN);
+  DEGREES.test(first) || (!LENGTH.test(first) && arcIn(first) > MOST_ARC_IN);
 
 /** A drilling angle and two arcs, each checked by the notation that it belongs to. */
 function bufferNumbers([angle, pinToPap, buffer]: readonly string[]): BufferNumbers {
@@ -103,16 +103,21 @@ function bufferNumbers([angle, pinToPap, buffer]: readonly string[]): BufferNumb
   return { drillingAngleDeg, pinToPapIn, pinBufferIn };
 }
 
-function isAngles(ends: readonly [string, string], plain: readonly string[]): boolean {
+/** Whether three numbers are a layout in angles. @param ends  the first and the last, which tell, as typed */
+function isAngles(ends: readonly string[]): boolean {
   if (ends.some((end) => DEGREES.test(end))) return true;
   if (ends.some((end) => LENGTH.test(end))) return false;
-  return !([plain[0], plain[2]] as [string, string]).every(
-    (end) => parseQuantity(end, 'in', 'in') <= MOST_ARC_IN,
-  );
+  return !ends.every((end) => arcIn(end) <= MOST_ARC_IN);
 }
 
 /** A metric distance as decimal inches; anything else as it is. */
 function inInches(part: string): string {
-  const inches = /(mm|cm)$/i.test(part) ? parseQuantity(part, 'in', 'in') : Number.NaN;
+  const inches = /(mm|cm)$/i.test(part) ? arcIn(part) : Number.NaN;
   return Number.isNaN(inches) ? part : String(inches);
+}
+
+/** An arc as typed, in inches, which a bare number is too; NaN for a text that is no single number. */
+function arcIn(text: string): number {
+  const read = readNumber(text, { bare: 'in', wanted: 'in' });
+  return isUnread(read) || read.halfRange !== null ? Number.NaN : read.value;
 }

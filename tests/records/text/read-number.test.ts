@@ -157,6 +157,26 @@ test.each(RANGES)(
   },
 );
 
+// factors exact by definition: 25.4 mm, 1.609344 km, 0.45359237 kg
+// biome-ignore format: one answer a line
+test.each([
+  ['127', 'mm', 'in', 5],
+  ['-12.7', 'mm', 'in', -0.5],
+  ['12.7 mm down', 'mm', 'in', -0.5],
+  ['5"', 'mm', 'in', 5],
+  ['20 mph', 'km/h', 'mph', 20],
+  ['32.18688', 'km/h', 'mph', 20],
+  ['6.80388555', 'kg', 'lb', 15],
+  ['15 lb', 'kg', 'lb', 15],
+])('%j, asked for in %s, is %s: %d', (text, bare, wanted, want) => {
+  const read = readNumber(text, { bare, wanted });
+  expect(isUnread(read) ? null : read.value).toBeCloseTo(want, 12);
+});
+
+test.each(['', 'fast', '20 kg', '20 furlongs', '-5 mm down', 'mm', '5 mm mm'])('%j is no length', (text) => {
+  expect(isUnread(readNumber(text, { bare: 'mm', wanted: 'in' }))).toBe(true);
+});
+
 test.each(['~45', '≈ 45', 'about 45', 'About 45°', 'around 45', 'approx. 45', 'ca. 45', 'roughly 45'])(
   'readNumber: %j is 45 or so',
   (text) => {

@@ -62,6 +62,20 @@ describe('readLayout', () => {
     ['5° x 4 x 2 pin buffer', buffer(5, 4, 2)],
     ['60 mb x 4 1/2 x 2 in', buffer(60, 4.5, 2, 'mass-bias')],
     ['60 x 4 1/2 x 2 in below', buffer(60, 4.5, 2, null, 'below')],
+    ['70 degrees x 4 1/2 inches x 30 degrees', angles(70, 4.5, 30)],
+    ['5 x 4 x 5 degree', angles(5, 4, 5)],
+    ['6 3/4 x 4 x 30', angles(6.75, 4, 30)],
+    ['70 x 4 x 5', angles(70, 4, 5)],
+    ['6 3/4 x 4 x 6 3/4', distances(6.75, 4, 6.75)],
+    ['70cg x 4.5 x 30', angles(70, 4.5, 30, 'cg')],
+    ['70 to mb x 4.5 x 30', angles(70, 4.5, 30, 'mass-bias')],
+    ['70 to the mass-bias mark x 4.5 x 30', angles(70, 4.5, 30, 'mass-bias')],
+    ['4.5x3.375x2,below', distances(4.5, 3.375, 2, 'below')],
+    ['4.5 x 3.375 x 2 , pin below', distances(4.5, 3.375, 2, 'below')],
+    ['4.5 x 3.375 x 2 Above', distances(4.5, 3.375, 2)],
+    ['60x4.5x2buffer', buffer(60, 4.5, 2)],
+    ['60 x 4.5 x pin buffer 2', buffer(60, 4.5, 2)],
+    ['6 3/4 x 4.5 x 2 buffer', distances(6.75, 4.5, 2)],
   ])('%s', (text, want) => {
     const read = readLayout(text);
     expect(read.notation).toBe(want.notation);
@@ -74,9 +88,12 @@ describe('readLayout', () => {
   test.each(['70', '70 x 4', '70 x 4 1/2 x 30 x 2', '', '70/4/1/2/30'])(
     '%j is neither; both notations are shown',
     (text) => {
-      const [fault] = inputErrorOf(() => readLayout(text)).faults;
-      expect(fault?.rule).toContain('three numbers');
-      expect(fault?.hint).toMatch(/70 x 4 1\/2 x 30.*4 1\/2 x 3 3\/8 x 2/);
+      const { code, faults } = inputErrorOf(() => readLayout(text));
+      expect(code).toBe('layout-text');
+      expect(faults).toMatchObject([{ field: 'layout', rule: expect.stringContaining('three numbers') }]);
+      expect(faults[0].hint).toMatch(
+        /70 x 4 1\/2 x 30.*4 1\/2 x 3 3\/8 x 2.*in inches or with mm.*70 x 4 1\/2 x 2 in/,
+      );
     },
   );
 
@@ -87,6 +104,8 @@ describe('readLayout', () => {
     ['70 x 4.5° x 30', 'layout: pin-to-PAP'],
     ['100 mm x 90 mm x 30', 'layout: pin buffer'],
     ['70 x 4 1/2 cg x 30', 'layout: pin-to-PAP'],
+    ['cg 70 x 4 1/2 x 30', 'layout: drilling angle'],
+    ['60 x 4 1/2 x 2 buffer 3', 'layout: VAL angle'],
   ])('%j: a length is never taken for an angle, nor an angle for a length', (text, field) => {
     expect(inputErrorOf(() => readLayout(text)).faults).toMatchObject([{ field }]);
   });
@@ -98,8 +117,17 @@ describe('readLayout', () => {
     expect(inputErrorOf(() => readLayout('5 in x 15 in x 2 in')).faults).toMatchObject([
       { field: 'layout: marker-to-PAP' },
     ]);
-    expect(inputErrorOf(() => readLayout('70 x 4 1/2 x 30 below')).faults[0]?.hint).toContain(
-      'VAL angle above 90',
-    );
+  });
+
+  test('a layout in angles says by its VAL angle where the pin lies', () => {
+    const { code, faults } = inputErrorOf(() => readLayout('70 x 4 1/2 x 30 below'));
+    expect(code).toBe('layout-text');
+    expect(faults).toMatchObject([
+      {
+        field: 'layout',
+        rule: 'must not say above or below in angles',
+        hint: expect.stringContaining('VAL angle above 90'),
+      },
+    ]);
   });
 });
