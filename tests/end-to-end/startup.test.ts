@@ -43,7 +43,7 @@ test.each([
 test('a command that has all its flags loads no prompts', () => {
   const records = ['--bowler', 'average-right', '--ball', 'plain-medium'];
   const loaded = loadedBy(['sheet', ...records, '--layout', '70 x 4 1/2 x 30']);
-  expect(loaded).toContain('dist/cli/commands/with-records.js'); // which asks where flags are left out
+  expect(loaded).toContain('dist/cli/answering/with-records.js'); // which asks where flags are left out
   expect(loaded.filter((path) => /^node_modules\/@?inquirer/.test(path))).toEqual([]);
 });
 

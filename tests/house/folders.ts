@@ -25,6 +25,8 @@ export const FOLDERS: readonly Folder[] = [
   ...of('program', {
     cli: 'the program: its commands and their helps',
     'cli/commands': 'what each command does, one file each',
+    'cli/answering':
+      'from records named or asked for to an answer, found while the review is read where it can be',
     'cli/log': 'changes to a log of shots: one line, shot after shot, a list, corrections',
     'cli/learned': 'what the kept log says, for answers to use; nights removed from it',
     'cli/keys': 'what each key does after an answer',

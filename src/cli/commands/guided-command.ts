@@ -1,13 +1,13 @@
 import { ALL_NEEDS } from '../../interview/questions/needs.js';
 import { DEMO } from '../../records/read/shelf.js';
+import { withInterview } from '../answering/with-interview.js';
+import { answerAtOnce } from '../answering/with-records.js';
 import { demoInputs } from '../files/demo-inputs.js';
 import type { GlobalOptions } from '../flags/options.js';
 import { searchFlags } from '../flags/search-flags.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import { canAsk, type Terminal } from '../terminal/terminal.js';
 import { recommendationAnswerer } from './recommend-command.js';
-import { withInterview } from './with-interview.js';
-import { answerAtOnce } from './with-records.js';
 
 /** `flarewise` alone: asks, then recommends. Where no one can be asked it answers for the demo records. */
 export async function guidedCommand(options: GlobalOptions, terminal: Terminal): Promise<void> {

@@ -1,24 +1,21 @@
-import type { CoreFitter } from '../../prepare/fit-cores.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
 import type { JudgeAnswer } from '../../records/answers/answer.js';
 import { readLayout } from '../../records/text/written-layout.js';
 import { UNITS } from '../../report/text/display-units.js';
-import type { RecommendInputs } from '../../simulate/setting.js';
+import { GOES_ON } from '../answering/answered.js';
+import { type Searched, searched } from '../answering/searched.js';
+import { recordReaders, withLane, withRecords } from '../answering/with-records.js';
 import { inventedAmong } from '../files/invented.js';
 import { reportFlag, writeReport } from '../files/report-flag.js';
-import { keptBalls } from '../files/whole-shelf.js';
 import { askedFlags } from '../flags/asked-flags.js';
 import { layoutFlag } from '../flags/flags.js';
 import type { JudgeOptions } from '../flags/options.js';
 import { searchFlags } from '../flags/search-flags.js';
 import { unitsFlag } from '../flags/units-flag.js';
-import { withLearned } from '../learned/learned-for.js';
 import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
-import { GOES_ON } from './answered.js';
-import { recordReaders, withLane, withRecords } from './with-records.js';
 
 /** `flarewise judge`: a second opinion on one layout; in a terminal, what the flags leave out is asked for. */
 export async function judgeCommand(options: JudgeOptions, terminal: Terminal): Promise<void> {
@@ -30,27 +27,13 @@ export async function judgeCommand(options: JudgeOptions, terminal: Terminal): P
     ...searchFlags(options, terminal),
   });
   await withRecords({ needs, given: records, isSimulated: true }, options, terminal, {
-    async find(found, { line, ready, isAhead }) {
+    async find(found, finding) {
       const given = withLane(found);
-      const fitter = ready?.fitter;
       const placed = layoutOnBall(layout ?? readLayout(found.layout), given.ball);
-      const inputs = await withLearned(given, options, { ...search, fitter, line, isAhead }, terminal);
-      const { withStartedThreads } = await import('../../simulate/started-threads.js');
-      const answer = await withStartedThreads(search.workers - 1, async (threads) => {
+      return searched(given, finding, search, options, terminal, async (inputs, how) => {
         const { judge } = await import('../../answer/judge.js');
-        return judge(
-          { ...inputs, layout: placed },
-          {
-            ...search,
-            threads,
-            fitter,
-            regression: ready?.regression,
-            otherBalls: keptBalls(terminal).filter(({ name }) => name !== inputs.ball.name),
-            onProgress: line.show,
-          },
-        );
+        return judge({ ...inputs, layout: placed }, { ...how, regression: finding.ready?.regression });
       });
-      return { answer, inputs, fitter };
     },
     async show(judged) {
       await showJudgement(judged, report, options, terminal);
@@ -59,15 +42,9 @@ export async function judgeCommand(options: JudgeOptions, terminal: Terminal): P
   });
 }
 
-interface Judged {
-  readonly answer: JudgeAnswer;
-  readonly inputs: RecommendInputs;
-  readonly fitter: CoreFitter | undefined;
-}
-
 /** Prints a second opinion and, where a file is named for it, writes its web page. */
 async function showJudgement(
-  { answer, inputs, fitter }: Judged,
+  { answer, inputs, fitter }: Searched<JudgeAnswer>,
   report: string | null,
   options: JudgeOptions,
   terminal: Terminal,

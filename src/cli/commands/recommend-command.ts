@@ -1,24 +1,22 @@
-import type { CoreFitter } from '../../prepare/fit-cores.js';
 import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
 import type { SectionId } from '../../records/schemas/recommend-sections.js';
 import type { NextStep } from '../../report/screens/next-steps.js';
 import type { RecommendInputs } from '../../simulate/setting.js';
+import type { Answered, Answerer, Finding } from '../answering/answered.js';
+import { type Searched, searched } from '../answering/searched.js';
+import { recordReaders, withLane, withRecords } from '../answering/with-records.js';
 import { knownIds } from '../files/known-ids.js';
 import { reportFlag } from '../files/report-flag.js';
-import { keptBalls } from '../files/whole-shelf.js';
 import { askedFlags, isAnyAsked } from '../flags/asked-flags.js';
 import type { GlobalOptions, RecommendCommandOptions } from '../flags/options.js';
 import { type Search, searchFlags } from '../flags/search-flags.js';
 import { showFlag } from '../flags/show-flag.js';
 import { heedKeys, menuLines } from '../keys/heed-keys.js';
-import { withLearned } from '../learned/learned-for.js';
 import { nextCommands, SAVED } from '../print/next-commands.js';
 import { pageFor } from '../print/page-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
-import type { Answered, Answerer, Finding } from './answered.js';
-import { recordReaders, withLane, withRecords } from './with-records.js';
 
 /** `flarewise recommend`: everything by flags; in a terminal, what they leave out is asked for. */
 export async function recommendCommand(options: RecommendCommandOptions, terminal: Terminal): Promise<void> {
@@ -57,48 +55,35 @@ export const recommendationAnswerer = (
   options: RecommendCommandOptions,
   terminal: Terminal,
   how: AnswerOptions = {},
-): Answerer<Recommended> => ({
+): Answerer<Searched<RecommendAnswer>> => ({
   find: (records, finding) => findRecommendation(withLane(records), finding, search, options, terminal),
   show: (recommended) => showRecommendation(recommended, search, options, terminal, how),
 });
 
-interface Recommended {
-  readonly answer: RecommendAnswer;
-  readonly inputs: RecommendInputs;
-  readonly fitter: CoreFitter | undefined;
-}
-
 async function findRecommendation(
   given: RecommendInputs,
-  { line, ready, isAhead }: Finding,
+  finding: Finding,
   search: Search,
   options: RecommendCommandOptions,
   terminal: Terminal,
-): Promise<Recommended> {
-  const fitter = ready?.fitter;
+): Promise<Searched<RecommendAnswer>> {
+  const { line, ready } = finding;
   const isShown = showsFirstLook(options, terminal);
-  const inputs = await withLearned(given, options, { ...search, fitter, line, isAhead }, terminal);
-  const { shareRegression } = await import('../../regression/open-regression.js');
-  const regression = ready?.regression ?? shareRegression();
-  if (isShown) regression.glance(); // while the rest is loaded
-  const { withStartedThreads } = await import('../../simulate/started-threads.js');
-  const answer = await withStartedThreads(search.workers - 1, async (threads) => {
+  return searched(given, finding, search, options, terminal, async (inputs, how) => {
+    const { shareRegression } = await import('../../regression/open-regression.js');
+    const regression = ready?.regression ?? shareRegression();
+    if (isShown) regression.glance(); // while the rest is loaded
     const { recommend } = await import('../../answer/recommend.js');
     return recommend(inputs, {
-      ...search,
-      threads,
-      fitter,
+      ...how,
       regression,
-      otherBalls: keptBalls(terminal).filter(({ name }) => name !== inputs.ball.name),
-      onProgress: line.show,
       onFirstLook: isShown ? (look) => line.look(look, pageFor(options, terminal)) : undefined,
-    });
-  }).finally(() => (ready ? undefined : regression.close()));
-  return { answer, inputs, fitter };
+    }).finally(() => (ready ? undefined : regression.close()));
+  });
 }
 
 async function showRecommendation(
-  { answer, inputs, fitter }: Recommended,
+  { answer, inputs, fitter }: Searched<RecommendAnswer>,
   search: Search,
   options: RecommendCommandOptions,
   terminal: Terminal,

@@ -8,6 +8,8 @@ import { readLayout } from '../../records/text/written-layout.js';
 import { SHEET_KINDS, sheetFile } from '../../report/sheet/sheet-file.js';
 import { sheetReport } from '../../report/sheet/sheet-report.js';
 import { UNITS, type UnitSystem } from '../../report/text/display-units.js';
+import { GOES_ON } from '../answering/answered.js';
+import { recordReaders, withRecords } from '../answering/with-records.js';
 import { inventedAmong } from '../files/invented.js';
 import { loadLane } from '../files/load-record.js';
 import { checkedOut, kindOfFile, writeOut } from '../files/out-file.js';
@@ -25,8 +27,6 @@ import { nextCommands } from '../print/next-commands.js';
 import { printAnswer } from '../print/print-answer.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
-import { GOES_ON } from './answered.js';
-import { recordReaders, withRecords } from './with-records.js';
 
 /** `flarewise sheet`: a page for the person at the drill, on screen or as a file; in a terminal, what the flags leave out is asked for. */
 export async function sheetCommand(options: SheetCommandOptions, terminal: Terminal): Promise<void> {

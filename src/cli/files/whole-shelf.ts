@@ -28,9 +28,9 @@ export function wholeShelf(terminal: Terminal): Shelf {
   };
 }
 
-/** The balls a person keeps. */
-export const keptBalls = (terminal: Terminal): readonly Ball[] =>
-  kept(terminal, 'ball', readBall).map(({ record }) => record);
+/** The balls a person keeps, without those of this name: to try where a layout is not enough. */
+export const otherKeptBalls = ({ name }: Pick<Ball, 'name'>, terminal: Terminal): readonly Ball[] =>
+  kept(terminal, 'ball', readBall).flatMap(({ record }) => (record.name === name ? [] : [record]));
 
 /** The drilled layouts a person keeps, with their shots. */
 export const keptLayouts = (terminal: Terminal): readonly Shelved<DrilledLayout>[] =>

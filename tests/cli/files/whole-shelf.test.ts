@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { readInterviewDraft } from '../../../src/cli/files/interview-draft.js';
-import { keptBalls, wholeShelf } from '../../../src/cli/files/whole-shelf.js';
+import { otherKeptBalls, wholeShelf } from '../../../src/cli/files/whole-shelf.js';
 import type { Terminal } from '../../../src/cli/terminal/terminal.js';
 import { plainBall } from '../../support/problems.js';
 
@@ -34,8 +34,9 @@ test('damaged records are named, once each, and the others still served beside t
 
 test('so are the other balls that a recommendation compares with', () => {
   const { terminal, said } = terminalOf();
-  expect(keptBalls(terminal).map(({ name }) => name)).toEqual(['Sound']);
+  expect(otherKeptBalls({ name: 'New' }, terminal).map(({ name }) => name)).toEqual(['Sound']);
   expect(said).toHaveLength(2);
+  expect(otherKeptBalls({ name: 'Sound' }, terminal)).toEqual([]);
 });
 
 test.runIf(process.platform !== 'win32')('a left interview that is a pipe is none, and does not hang', () => {

@@ -1,4 +1,4 @@
-import { withInterview } from '../../../src/cli/commands/with-interview.js';
+import { withInterview } from '../../../src/cli/answering/with-interview.js';
 import { demoInputs } from '../../../src/cli/files/demo-inputs.js';
 
 /* Asks for the wish in a pseudo-terminal, and says when an answer is looked for, given up and shown. It never finds one of a wish for an early hook. */

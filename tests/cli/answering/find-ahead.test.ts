@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import type { Finding } from '../../../src/cli/commands/answered.js';
-import { findAhead } from '../../../src/cli/commands/find-ahead.js';
+import type { Finding } from '../../../src/cli/answering/answered.js';
+import { findAhead } from '../../../src/cli/answering/find-ahead.js';
 import type { Progress, ProgressLine } from '../../../src/cli/print/progress.js';
 import type { Interviewed } from '../../../src/interview/made-records.js';
 import { demoShelf } from '../../../src/records/read/shelf.js';
