@@ -12,6 +12,7 @@ import type { DrilledInputs } from './drilled.js';
 import type { Lesson } from './learn.js';
 import type { RollInputs } from './roll.js';
 
+/** A drilled ball, what it should do instead, and what is known of what it did. */
 export interface AdjustInputs extends Omit<RollInputs, 'learned'> {
   /** What the ball should do instead: `3 ft later`, `41 ft`, `later`, `4`. At least one. */
   readonly want: Readonly<Partial<Record<Wish, string>>>;

@@ -5,6 +5,7 @@ import type { DrilledAnswer } from './answers.js';
 import { checkedBall, checkedBowler, checkedLayout } from './checked-inputs.js';
 import { worded } from './worded.js';
 
+/** Whose grip, which ball, and how it is drilled. */
 export interface DrilledInputs {
   readonly bowler: Bowler;
   readonly ball: Ball;
@@ -12,6 +13,7 @@ export interface DrilledInputs {
   readonly layout: string;
 }
 
+/** Which rules decide, and what an ounce means; both may be left out. */
 export interface DrilledOptions {
   /** Id of the rule set that decides what is legal: `federation-2020` when left out. */
   readonly rules?: string | undefined;

@@ -5,6 +5,7 @@ import type { RecommendInputs } from './recommend.js';
 import { type SearchOptions, settingOptions } from './search-options.js';
 import { wordedLater } from './worded.js';
 
+/** What `recommend` takes, and the layout to judge. */
 export interface JudgeInputs extends RecommendInputs {
   /** As written, in angles, `70 x 4 1/2 x 30`, or in distances, `4 1/2 x 3 3/8 x 2`. */
   readonly layout: string;
@@ -12,7 +13,7 @@ export interface JudgeInputs extends RecommendInputs {
 
 /**
  * A second opinion on one layout: a verdict, its place among all, what the best one does differently, and what marking errors
- * cost. Some ten seconds of one core.
+ * cost. Some four seconds of one core.
  *
  * @throws {InputError} as `recommend` does, and for a layout that cannot be read or that no ball of this kind has
  * @throws the signal's reason once it is aborted

@@ -18,6 +18,7 @@ export interface LoggedBall {
   readonly nights: readonly { readonly night: Night; readonly lane: Lane }[];
 }
 
+/** The drilled balls of one bowler, with what was logged of each. */
 export interface LearnInputs {
   readonly bowler: Bowler;
   readonly balls: readonly LoggedBall[];

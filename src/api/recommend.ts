@@ -9,6 +9,7 @@ import { checkedBall, checkedBowler, checkedLane, checkedWant } from './checked-
 import { type SearchOptions, settingOptions } from './search-options.js';
 import { wordedLater } from './worded.js';
 
+/** For whom, which ball, where, and what it should do: records as `data/` has them. */
 export interface RecommendInputs {
   readonly bowler: Bowler;
   readonly ball: Ball;
@@ -19,6 +20,7 @@ export interface RecommendInputs {
   readonly learned?: Learned | undefined;
 }
 
+/** How to search, and what else to try. */
 export interface RecommendOptions extends SearchOptions {
   /** How many layouts to answer with, 1 to 10; 4 when left out. */
   readonly top?: number | undefined;
@@ -27,7 +29,7 @@ export interface RecommendOptions extends SearchOptions {
 }
 
 /**
- * Ranked, explained layouts for one bowler, ball, lane and wanted reaction. Some ten seconds of one core.
+ * Ranked, explained layouts for one bowler, ball, lane and wanted reaction. Some five seconds of one core.
  *
  * Every number of a layout comes from the physics engine. Units are in the names of the answer's fields; boards are counted
  * from the bowler's own side. The same inputs, options and version give the same answer.

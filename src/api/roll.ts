@@ -6,6 +6,7 @@ import { checkedBall, checkedBowler, checkedLane, checkedLayout } from './checke
 import type { DrilledInputs } from './drilled.js';
 import { worded } from './worded.js';
 
+/** A drilled ball, and the lane it is rolled on. */
 export interface RollInputs extends DrilledInputs {
   readonly lane: Lane;
   /** What the bowler's logged shots say, as `learn` hands it back; nothing when left out. */

@@ -7,20 +7,13 @@ export interface Segment {
   readonly to: Vec3;
 }
 
-/** How near two segments come, in the unit of their points, and where on each: 0 at its start, 1 at its end. */
-interface Nearest {
-  readonly apart: number;
-  readonly onFirst: number;
-  readonly onSecond: number;
-}
-
 /**
  * Least distance of two segments, in the unit of their points.
  *
  * Ericson, Real-Time Collision Detection, §5.1.9: the nearest points of the two lines, brought back to the segments one after the
  * other. Parallel ones are taken from the start of the first. A segment may be a single point.
  */
-export function nearestOfSegments(first: Segment, second: Segment): Nearest {
+export function segmentDistance(first: Segment, second: Segment): number {
   const d1 = sub(first.to, first.from);
   const d2 = sub(second.to, second.from);
   const r = sub(first.from, second.from);
@@ -33,8 +26,7 @@ export function nearestOfSegments(first: Segment, second: Segment): Nearest {
     t = clamp(t, 0, 1);
     s = a > 0 ? clamp((b * t - c) / a, 0, 1) : 0;
   }
-  const apart = norm(sub(addScaled(first.from, s, d1), addScaled(second.from, t, d2)));
-  return { apart, onFirst: s, onSecond: t };
+  return norm(sub(addScaled(first.from, s, d1), addScaled(second.from, t, d2)));
 }
 
 /** Squared sine of an angle below which two directions are one, as far as doubles tell. */

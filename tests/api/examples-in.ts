@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
 /** A program in a docstring or on a page, and what its comments say it prints. */
-export interface Example {
+interface Example {
   readonly name: string;
   readonly code: string;
   readonly prints: readonly string[];

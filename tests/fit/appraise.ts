@@ -7,7 +7,7 @@ import { type Errors, errorsOf } from './errors.js';
 import type { Rows } from './rows.js';
 
 /** How a fitted file answers for shots that it was not fitted on. */
-export interface Appraisal {
+interface Appraisal {
   /** By answer, in the units people read. */
   readonly errors: Errors[];
   readonly regions: ModelCard['regions'];

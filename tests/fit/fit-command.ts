@@ -31,7 +31,7 @@ export const FIT_FLAGS: readonly Flag[] = [
   ['--out <folder>', 'where the model goes (default: models, in the package)'],
 ];
 
-export interface FitOptions extends GlobalOptions {
+interface FitOptions extends GlobalOptions {
   readonly seed?: string;
   readonly lanes?: string;
   readonly epochs?: string;

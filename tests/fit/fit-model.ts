@@ -12,7 +12,7 @@ import { PLAYABLE } from './playable.js';
 import { roughness } from './roughness.js';
 import { writeModel } from './write-model.js';
 
-export interface FitRun {
+interface FitRun {
   readonly seed: number;
   readonly lanes: number;
   readonly epochs: number;

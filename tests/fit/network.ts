@@ -23,7 +23,7 @@ export interface Network {
 }
 
 /** `weights` holds one row for each input. */
-export interface NetworkLayer {
+interface NetworkLayer {
   readonly weights: Tensor;
   readonly bias: Tensor;
 }

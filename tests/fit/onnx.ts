@@ -11,7 +11,7 @@ export interface OnnxNode {
 }
 
 /** Shape of what a graph takes or gives; a word stands for a size that varies from call to call. */
-export type Shape = readonly (number | string)[];
+type Shape = readonly (number | string)[];
 
 export interface OnnxGraph {
   readonly name: string;

@@ -6,13 +6,13 @@ import { ANSWERS_IN, FEATURES_IN, gradientGraph, gradientOf, ONES_IN } from './g
 import { onnxFile } from './onnx.js';
 
 /** Rows of standardised features and answers. */
-export interface TrainingRows {
+interface TrainingRows {
   readonly count: number;
   readonly features: Float32Array;
   readonly answers: Float32Array;
 }
 
-export interface Training {
+interface Training {
   readonly epochs: number;
   readonly batch: number;
   /** Greatest step of a parameter; it rises at first and then falls to nothing along a cosine. */

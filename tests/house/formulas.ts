@@ -1,5 +1,5 @@
 /** A formula, and the exported function or constant that computes it. */
-export interface Formula {
+interface Formula {
   readonly says: string;
   readonly name: string;
 }
@@ -27,7 +27,7 @@ export const FORMULAS: Readonly<Record<string, readonly Formula[]>> = {
     markerToPap: 'cos(marker-to-PAP) from the spherical triangle pin, marker, PAP',
     toAngles: 'distances into angles, where such a layout exists',
     placeLayout: 'R_BC: how the layout turns the core in the ball',
-    nearestOfSegments: 'least distance of two segments, for walls between bores',
+    segmentDistance: 'least distance of two segments, for walls between bores',
     wallBetween: 'wall between two bores: distance of their axes less both radii',
     boreLips:
       'lip over a slanted bore: R (1 − sin γ / sin(α + γ)), from the triangle of edge, wall and centre',

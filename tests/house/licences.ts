@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 
 /** A package that an installation brings along, and under which licence. */
-export interface Licensed {
+interface Licensed {
   readonly name: string;
   readonly version: string;
   readonly licence: string;

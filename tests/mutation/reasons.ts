@@ -1,7 +1,7 @@
 import type { Mutant } from './outcomes.js';
 
 /** Why some mutants that survive may. */
-export interface Reason {
+interface Reason {
   readonly why: string;
   readonly holds: (mutant: Mutant) => boolean;
 }

@@ -18,7 +18,7 @@ const FINE: Setting = { step: 0.0005, ringPlaces: 512 };
 const GRAZING = 0.1 * BOARD;
 
 /** What the setting for answers errs by, one entry a shot; each ascending. */
-export interface AnswerErrors {
+interface AnswerErrors {
   readonly boards: readonly number[];
   readonly entryDegrees: readonly number[];
   /** Shots left out: in the gutter by both steps; so near it that the step decides, by number. */

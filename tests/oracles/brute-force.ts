@@ -18,7 +18,7 @@ export const WORLDS = 24;
 const BEST = 16;
 
 /** Layouts, spread over the grid, and worlds of another seed in which bands are tried. */
-export const BLIND_LAYOUTS = 10;
+const BLIND_LAYOUTS = 10;
 const BLIND_WORLDS = 40;
 
 const GRID = { arcIn: 0.5, angleDeg: 10 };

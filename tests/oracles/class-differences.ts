@@ -11,7 +11,7 @@ import { rollByClasses } from './shot-classes/roll-by-classes.js';
 import { Workspace as Objects } from './shot-classes/workspace.js';
 
 /** How far numbers by the kernel are from those by classes, shot by shot, ascending: boards, ft, in. */
-export interface Differences {
+interface Differences {
   readonly pins: readonly number[];
   readonly hookStart: readonly number[];
   readonly flare: readonly number[];

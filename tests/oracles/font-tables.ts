@@ -1,5 +1,5 @@
 /** What a TrueType font's own tables say of widths, read without any library (OpenType specification 1.9: `cmap` format 12, `hmtx`). */
-export interface FontTables {
+interface FontTables {
   /** Number of the glyph of a code point; 0 when the font has none. */
   glyphOf(codePoint: number): number;
   /** How far a glyph moves the pen, in ems. */

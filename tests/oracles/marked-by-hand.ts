@@ -147,7 +147,7 @@ export function courseTo(u: Vec3, v: Vec3): number {
 }
 
 /** The point reached on a course (great-circle sailing). */
-export function sailed(u: Vec3, course: number, arc: number): Vec3 {
+function sailed(u: Vec3, course: number, arc: number): Vec3 {
   const a = latitude(u);
   // at the pole rounding leads beyond 1
   const b = latitude([0, 0, Math.sin(a) * Math.cos(arc) + Math.cos(a) * Math.sin(arc) * Math.cos(course)]);

@@ -15,7 +15,7 @@ import { shiftMoments, stretchMoments } from './moved-moments.js';
  * follows. Slow, and a misfit is noticed only at the end; it rests on none of `solveCore`'s formulas.
  */
 
-export type NewtonCore =
+type NewtonCore =
   | { readonly kind: 'fits'; readonly body: BallBody }
   | { readonly kind: 'misfit'; readonly why: string };
 

@@ -1,7 +1,7 @@
 import type { Moments } from '../../src/ball/mass/mass-properties.js';
 
 /** A closed triangle mesh: x, y, z of every corner, and three corners a face, counterclockwise from outside. */
-export interface Polyhedron {
+interface Polyhedron {
   readonly corners: ArrayLike<number>;
   readonly faces: ArrayLike<number>;
 }

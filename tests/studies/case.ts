@@ -27,7 +27,7 @@ export interface Case {
 }
 
 /** A case drilled by the tool's own simulator, ready to roll in any world of release and surface. */
-export interface Rig {
+interface Rig {
   readonly problem: ShotProblem;
   readonly drilled: MassProperties;
   /** The shot in a world, followed to `length` (m), the pins when left out; spin phase 0 where the world has none. */

@@ -179,7 +179,7 @@ export function optimumEndsOn({ oiled, dry }: Setting): number {
 const OPTIMUM_BOARD = 12;
 
 /** How much finishing a cover moves the start of the hook, beside half an ounce of top weight: 500 to 4000 grit, and the ounces. */
-export interface FinishBesideTopWeight {
+interface FinishBesideTopWeight {
   readonly finishFt: number;
   readonly topWeightFt: number;
 }

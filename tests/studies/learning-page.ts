@@ -70,7 +70,7 @@ const HEAD = ['pins, boards', 'breakpoint, boards', 'hook start, ft'];
 const WHOLE = 200;
 
 /** What was worked out of many blind bowlers; null where one plays no line that most shots stay on. */
-export interface LearningStudy {
+interface LearningStudy {
   readonly bowlers: readonly (readonly AfterLog[] | null)[];
   readonly twisted: readonly { readonly name: string; readonly found: LearningStudy['bowlers'] }[];
   readonly ranked: readonly (readonly number[] | null)[];

@@ -19,7 +19,7 @@ export interface Lever {
 }
 
 /** The two balls of the study: a plain core, and an asymmetric one for what turns on a mass bias. */
-export interface StudyBalls {
+interface StudyBalls {
   readonly plain: Case['ball'];
   readonly asymmetric: Case['ball'];
 }

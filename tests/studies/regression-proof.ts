@@ -75,7 +75,7 @@ interface Settings {
 }
 
 /** What the engine does now with the demo shot: numbers that are remembered depend on it. */
-export function physicsNow(): string {
+function physicsNow(): string {
   const record = <T>(list: readonly Shelved<T>[], id: string): T =>
     list.find((each) => each.id === id)!.record;
   const { reaction } = rollAnswer({
@@ -93,7 +93,7 @@ export function physicsNow(): string {
  *
  * @param folder  where brute force is remembered between runs; null to work it out anew
  */
-export const withBruteForce = <T>(
+const withBruteForce = <T>(
   { inputs }: ProofCase,
   folder: string | null,
   use: (brute: BruteForce, settings: Settings) => Promise<T>,

@@ -31,7 +31,7 @@ import type { ProofCase } from './proof-cases.js';
 
 /** What chose a layout. */
 export const CHOOSERS = ['physics', 'practice', 'weighed'] as const;
-export type Chooser = (typeof CHOOSERS)[number];
+type Chooser = (typeof CHOOSERS)[number];
 
 /** Ways in which things may really be: the friction law, and what of practice's beliefs is true. */
 export const TRUTHS = {
@@ -54,7 +54,7 @@ export interface Regret {
 }
 
 /** How many values lay in a band, of how many. */
-export interface Inside {
+interface Inside {
   readonly inside: number;
   readonly of: number;
 }

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { within } from './arbitraries.js';
 
 /** A name without any unit in it, for params that a person named. */
-export const NAME = 'Åsa’s {odd} name';
+const NAME = 'Åsa’s {odd} name';
 
 /**
  * Any value that a schema takes, of the few kinds that statements are made of.

@@ -87,7 +87,7 @@ export const coachPairOf = (
 });
 
 /** A made-up bag whose best ball is this one. */
-export const coachBagOf = (bowler: string, best: string): CoachBag => ({
+const coachBagOf = (bowler: string, best: string): CoachBag => ({
   schema: 'flarewise/coach-bag/3',
   bowler,
   lane: 'House',

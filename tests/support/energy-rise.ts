@@ -9,7 +9,7 @@ import { type PrincipalBody, principalBody } from '../../src/motion/shot/princip
 import type { RandomShot } from './random-shots.js';
 
 /** How much the energy of a ball rises on its way. */
-export interface EnergyRise {
+interface EnergyRise {
   /** At most over the least it had before, J: friction takes energy while the ball slides and none while it rolls. */
   readonly byStep: number;
   /** At most as a slip that counts as none is set to none, over the ball's momentum, m/s. */

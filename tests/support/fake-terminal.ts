@@ -2,7 +2,7 @@ import { PassThrough } from 'node:stream';
 import { fileURLToPath } from 'node:url';
 import type { Sink, Source, Terminal } from '../../src/cli/terminal/terminal.js';
 
-export interface FakeTerminal extends Terminal {
+interface FakeTerminal extends Terminal {
   /** What was written so far. */
   readonly written: { readonly out: () => string; readonly err: () => string };
 }

@@ -3,7 +3,7 @@ import { realpathSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 
 /** Another Node than the one that runs the tests. */
-export interface OtherNode {
+interface OtherNode {
   readonly path: string;
   readonly version: string;
 }

@@ -5,7 +5,7 @@ import type { Launch, Release } from '../../src/motion/shot/release.js';
 import { drilledBall, isotropicBall, SKEW, unevenBall, uniformGyration, usualRelease } from './bodies.js';
 
 /** A stretch of lane of one friction, from a distance (m) on; the first starts at 0. */
-export interface Zone {
+interface Zone {
   readonly fromY: number;
   readonly friction: number;
 }

@@ -9,7 +9,7 @@ import { type Ended, runCli } from './run-cli.js';
  * How the built program ends with these arguments, worked out once in a run of the tests for all that ask: by the first of
  * them, while the others wait.
  */
-export async function sharedAnswer(args: readonly string[]): Promise<Ended> {
+async function sharedAnswer(args: readonly string[]): Promise<Ended> {
   const key = createHash('sha256').update(JSON.stringify(args)).digest('hex').slice(0, 16);
   const file = join(inject('runFolder'), `answer-${key}.json`);
   if (isFirst(`${file}.begun`)) {

@@ -6,7 +6,7 @@ import { STATE } from '../../src/motion/kernel/slots.js';
 const { WX, WY, WZ, PHASE } = STATE;
 
 /** A ball in the hands of mathematics: seen from the ball, where it touches the lane and how it spins, and the angle turned. */
-export interface Turned {
+interface Turned {
   readonly contact_P: Vec3;
   readonly w_WP_P: Vec3;
   readonly phase: number;

@@ -20,8 +20,6 @@ export interface OwnBody {
   readonly body: BallBody;
   /** Volume of each solid that no later one covers, m³. */
   readonly volumes: readonly number[];
-  /** About how far the quadrature of shared space puts RG off, m; 0 when the solids keep clear of one another. */
-  readonly unsureRg: number;
 }
 
 /**
@@ -38,7 +36,7 @@ export function ownBody(
   radius: number,
   mass: number,
 ): OwnBody {
-  const { hidden, unsure } = sharedMatter(solids);
+  const { hidden } = sharedMatter(solids);
   const seen = solids.map((solid, i) => addMoments(solidMoments(solid), hidden[i], -1));
   const cover = shellMoments({ radius, coverThickness, coverDensity, fillerDensity: 0 }).mass;
   const core = solids.reduce((sum, { density }, i) => sum + density * seen[i].mass, 0);
@@ -55,7 +53,6 @@ export function ownBody(
       ? apart(shell, layers)
       : { ...shell, core: [], layers: { layers, moments: total(seen, excess) } },
     volumes: seen.map((m) => m.mass),
-    unsureRg: rgOf(unsure * Math.max(...excess.map(Math.abs)), mass),
   };
 }
 
@@ -76,9 +73,3 @@ function apart(shell: Omit<BallBody, 'core' | 'layers' | 'fillings'>, layers: re
 
 const total = (each: readonly Moments[], densities: readonly number[]): Moments =>
   each.reduce((sum, m, i) => addMoments(sum, m, densities[i]), NO_MOMENTS);
-
-/** Change of RG (m) that goes with a change of moment of inertia (kg·m²): dk = dI / (2 m k). */
-const rgOf = (moment: number, mass: number): number => moment / (2 * mass * USUAL_RG);
-
-/** A usual RG, 2.5 in, m. */
-const USUAL_RG = 0.0635;

@@ -1,6 +1,6 @@
 import type { Hole } from '../../layout/hole.js';
 import { bisectBoundary } from '../../math/bisect-boundary.js';
-import { nearestOfSegments, type Segment } from '../../math/segment-distance.js';
+import { type Segment, segmentDistance } from '../../math/segment-distance.js';
 import { addScaled } from '../../math/vec3.js';
 import { type BoreSolid, entryOf, lowestBallDepth } from './bore-solid.js';
 import { boresOf } from './excavation.js';
@@ -101,7 +101,7 @@ const axisOf = ({ mouth, d }: BoreSolid, depth: number): Segment => ({
 });
 
 const apart = (first: Segment, second: Segment, a: BoreSolid, b: BoreSolid): number =>
-  nearestOfSegments(first, second).apart - a.radius - b.radius;
+  segmentDistance(first, second) - a.radius - b.radius;
 
 /** Halvings that find a depth of up to four inches to a millionth of an inch. */
 const HALVINGS = 22;

@@ -13,24 +13,24 @@ import type { Terminal } from '../terminal/terminal.js';
 import { homeOf } from './home.js';
 
 /** The bowler named by a flag: the id of a kept record or of a demo, or else a file. */
-export const loadBowler = (given: string | undefined, terminal: Terminal, flag = '--bowler'): Bowler =>
-  find(BOWLERS, given, flag, terminal).record;
+export const loadBowler = (given: string | undefined, terminal: Terminal): Bowler =>
+  find(BOWLERS, given, terminal).record;
 
 /** The ball named by a flag: the id of a kept record or of a demo, or else a file. */
-export const loadBall = (given: string | undefined, terminal: Terminal, flag = '--ball'): Ball =>
-  find(BALLS, given, flag, terminal).record;
+export const loadBall = (given: string | undefined, terminal: Terminal, flag?: string): Ball =>
+  find(BALLS, given, terminal, flag).record;
 
 /** The lane named by a flag: the id of a kept record or of a demo, or else a file. */
-export const loadLane = (given: string | undefined, terminal: Terminal, flag = '--lane'): Lane =>
-  find(LANES, given, flag, terminal).record;
+export const loadLane = (given: string | undefined, terminal: Terminal): Lane =>
+  find(LANES, given, terminal).record;
 
 /** What another record calls the bowler named by `--bowler`: by its id, or by its name when it is in a file. */
 export const callBowler = (given: string | undefined, terminal: Terminal): string =>
-  find(BOWLERS, given, '--bowler', terminal).called;
+  find(BOWLERS, given, terminal).called;
 
 /** What another record calls the ball named by `--ball`: by its id, or by its name when it is in a file. */
 export const callBall = (given: string | undefined, terminal: Terminal): string =>
-  find(BALLS, given, '--ball', terminal).called;
+  find(BALLS, given, terminal).called;
 
 /** Where records of a kind come from. */
 interface Source<T> {
@@ -59,8 +59,8 @@ const LANES: Source<Lane> = {
 function find<T extends { readonly name: string }>(
   { kind, readDemos, read }: Source<T>,
   given: string | undefined,
-  flag: string,
   terminal: Terminal,
+  flag = `--${kind}`,
 ): { readonly called: string; readonly record: T } {
   const inFile = (path: string) => {
     const record = read(path);

@@ -26,7 +26,7 @@ const USUAL_SAMPLES = 48;
  * `contact_B` and `axis_B` hold unit vectors, three numbers a sample: the contact point on the ball and the
  * wandering PAP (w/|w|; zeros while the ball does not spin).
  */
-export interface Shot extends Samples {
+interface Shot extends Samples {
   readonly outcome: 'pins' | 'gutter' | 'stopped' | 'hops' | 'invalid';
   /** The line the centre of mass was sent on. */
   readonly launch: Launch;

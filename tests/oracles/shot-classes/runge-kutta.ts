@@ -1,7 +1,7 @@
 import { RATES_SIZE, STATE_SIZE } from './state.js';
 
 /** Rates at a state reached after a share of the step. */
-export type RatesInStep = (out: Float64Array, state: Float64Array, share: number) => void;
+type RatesInStep = (out: Float64Array, state: Float64Array, share: number) => void;
 
 /**
  * Steps of the classical fourth-order Runge–Kutta method; global error falls with h⁴ where the rates are smooth.

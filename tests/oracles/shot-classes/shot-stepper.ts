@@ -27,7 +27,7 @@ import {
  * How one advance ended: with its time used up, or before that with the ball beginning to roll, at a jump of
  * friction, at the end of the lane, or with the ball lost (it would hop, or numbers went astray).
  */
-export type Advance = 'went' | 'rolls' | 'crossed' | 'arrived' | 'lost';
+type Advance = 'went' | 'rolls' | 'crossed' | 'arrived' | 'lost';
 
 /** Slip that counts as none, m/s: far below what moves a ball, far above rounding. */
 const NO_SLIP = 1e-11;

@@ -4,7 +4,7 @@ import type { KeypressEvent } from '@inquirer/core';
 import { keysIn } from '../../../src/interview/prompt/keys-apart.js';
 
 /** A key as readline reads it, and the sign that it types; no sign for one that does something else. */
-export type ReadKey = KeypressEvent & { readonly sign: string };
+type ReadKey = KeypressEvent & { readonly sign: string };
 
 /** What readline makes of keys that come in at once, without waiting for any: each of them, and the line that they type. */
 export function readKeys(chunk: string): {

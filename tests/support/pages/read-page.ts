@@ -1,7 +1,7 @@
 import { type Drawn, readSvg } from './read-svg.js';
 
 /** A table read back from a page's text. */
-export interface ReadTable {
+interface ReadTable {
   readonly caption: string;
   readonly heads: readonly string[];
   /** Cells of each row, the row's name first. */

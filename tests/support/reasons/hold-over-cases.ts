@@ -3,7 +3,7 @@ import { randomCases } from './random-case.js';
 import { type Checked, reasonsHold } from './reasons-hold.js';
 
 /** What came of holding the reasons of many random cases against numbers. */
-export interface Held extends Checked {
+interface Held extends Checked {
   readonly cases: number;
   /** How often each reason was given; a cause by its name. */
   readonly given: ReadonlyMap<string, number>;

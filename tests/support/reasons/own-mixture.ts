@@ -28,7 +28,7 @@ import { frictionOf } from '../../../src/simulate/worlds/friction-of.js';
  * aiming and the shot itself are the engine's; they have oracles of their own. Where a line ends is told, to be looked at.
  */
 
-export interface Mixture {
+interface Mixture {
   readonly centreOf: LayoutNumbers;
   readonly inertiaOf: LayoutNumbers;
   readonly carriesOil?: boolean;
