@@ -40,7 +40,11 @@ test('the answer as JSON keeps its schema, and a left-hander’s boards count fr
 });
 
 test('ASCII signs only on request', async () => {
-  const { out } = await runCli(['lane', '--lane', 'house-easy', '--ascii']);
+  const lane = ['lane', '--lane', 'house-easy'];
+  const [usual, ascii] = await Promise.all([runCli(lane), runCli([...lane, '--ascii'])]);
   // biome-ignore lint/suspicious/noControlCharactersInRegex: everything outside ASCII is meant
-  expect(out).toMatch(/^[\x00-\x7f]*$/);
+  const onlyAscii = /^[\x00-\x7f]+$/;
+  expect(usual.out).not.toMatch(onlyAscii);
+  expect(ascii.out).toMatch(onlyAscii);
+  expect(ascii.out.split('\n')).toHaveLength(usual.out.split('\n').length);
 });

@@ -50,12 +50,17 @@ test('fromColumns, column and transpose agree on what a column is', () => {
   const m = fromColumns([1, 2, 3], [4, 5, 6], [7, 8, 9]);
   expect(column(m, 1)).toEqual([4, 5, 6]);
   expect(mulVec(m, [0, 1, 0])).toEqual([4, 5, 6]);
-  expect(transpose(transpose(m))).toEqual(m);
+  expect(transpose(m)).toEqual([
+    [1, 2, 3],
+    [4, 5, 6],
+    [7, 8, 9],
+  ]);
 });
 
 test('addMat, subMat, scaleMat and diagonal are entry by entry', () => {
-  expect(addMat(M, M)).toEqual(scaleMat(2, M));
-  expect(subMat(M, M).flat()).toEqual(Array(9).fill(0));
+  expect(addMat(M, IDENTITY).flat()).toEqual([3, -1, 0, 1, 4, 5, -2, 0, 5]);
+  expect(subMat(M, IDENTITY).flat()).toEqual([1, -1, 0, 1, 2, 5, -2, 0, 3]);
+  expect(scaleMat(2, M).flat()).toEqual([4, -2, 0, 2, 6, 10, -4, 0, 8]);
   expect(mulVec(diagonal([1, 2, 3]), [1, 1, 1])).toEqual([1, 2, 3]);
 });
 

@@ -26,7 +26,7 @@ const PHASES = Array.from({ length: 12 }, (_, i) => (2 * Math.PI * i) / 12);
 /*
  * What the spin phase of an offset centre of mass does. A ball of unequal moments has another effect of the phase, which no
  * launch can take away: its axis is not that of its angular momentum, so it wobbles about that by I_px/I_pp, about a
- * degree, and where it is on the wobble at release turns the mean axis: 0.1 to 0.2 board (tests/recommend/spin-phase.test.ts).
+ * degree, and where it is on the wobble at release turns the mean axis: 0.1 to 0.2 board (tests/simulate/spin-phase.test.ts).
  */
 
 describe('the bowler sends the centre of mass', () => {
