@@ -38,7 +38,7 @@ test('driller: cores of a ball that is plugged, which share where its plugs are 
   expect(driller(bodies[0], rays)(aside).mass).not.toBe(driller(cores[0], rays)(aside).mass);
 });
 
-test('driller: what the ball lost and what is put back make up the undrilled ball (mass balance)', () => {
+test('driller: holes take their volume of cover and filler, and more where they meet a core (mass balance)', () => {
   const bare = HOLES.map((hole) => ({ ...hole, sleeve: null }));
   fc.assert(
     fc.property(anyBody, rotation, (body, R_BC) => {

@@ -1,18 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { meshSection } from '../../../src/ball/section/mesh-section.js';
-import type { SectionPlane } from '../../../src/ball/section/section-plane.js';
 import { solidSection } from '../../../src/ball/section/solid-section.js';
 import { solidMoments } from '../../../src/ball/solid/layered-core.js';
-import { addScaled, cross, unit, type Vec3, ZERO } from '../../../src/math/vec3.js';
+import { type Vec3, ZERO } from '../../../src/math/vec3.js';
 import { areaOf } from '../../oracles/loop-moments.js';
 import { box, insideOut, lathe, moved, sphere } from '../../support/meshes/make-stl.js';
 import { meshOf, treeOf } from '../../support/meshes/meshes.js';
-
-function planeAcross(normal: Vec3, at: number): SectionPlane {
-  const n = unit(normal);
-  const u_C = unit(cross(n, Math.abs(n[0]) < 0.8 ? [1, 0, 0] : [0, 1, 0]));
-  return { origin_C: addScaled(ZERO, at, n), u_C, v_C: cross(n, u_C) };
-}
+import { planeAcross } from '../../support/plane-across.js';
 
 describe('meshSection', () => {
   test('a cube of edge 2 cut across its corner is the hexagon of side √2 (closed form)', () => {

@@ -1,26 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { normalOf, type SectionPlane, seenOn } from '../../../src/ball/section/section-plane.js';
+import { normalOf, seenOn } from '../../../src/ball/section/section-plane.js';
 import { solidSection } from '../../../src/ball/section/solid-section.js';
 import { type Solid, solidMoments } from '../../../src/ball/solid/layered-core.js';
 import type { UnitShape } from '../../../src/ball/solid/part.js';
 import { diagonal, type Mat3, mulMat } from '../../../src/math/mat3.js';
 import { isInside } from '../../../src/math/polygon.js';
-import { addScaled, cross, dot, rotateAbout, unit, type Vec3, ZERO } from '../../../src/math/vec3.js';
+import { addScaled, dot, rotateAbout, unit, type Vec3, ZERO } from '../../../src/math/vec3.js';
 import { areaOf, firstMomentsOf } from '../../oracles/loop-moments.js';
-
-const IDENTITY: Mat3 = diagonal([1, 1, 1]);
-
-/** The plane square to a direction, at a distance from Bo. */
-function planeAcross(normal: Vec3, at: number): SectionPlane {
-  const n = unit(normal);
-  const u_C = unit(cross(n, Math.abs(n[0]) < 0.8 ? [1, 0, 0] : [0, 1, 0]));
-  return { origin_C: addScaled(ZERO, at, n), u_C, v_C: cross(n, u_C) };
-}
+import { planeAcross } from '../../support/plane-across.js';
 
 const solid = (shape: UnitShape, half: Vec3 = [1, 1, 1], c: Vec3 = ZERO): Solid => ({
   shape,
-  A: mulMat(IDENTITY, diagonal(half)),
+  A: diagonal(half),
   c,
 });
 
