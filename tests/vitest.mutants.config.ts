@@ -6,7 +6,7 @@ import { SLOW, testsOf } from './mutation/tests-of.js';
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
-    include: [...testsOf(process.env['MUTATED_FOLDER'] ?? '')],
+    include: [...testsOf(process.env.MUTATED_FOLDER ?? '')],
     exclude: [...SLOW],
     sequence: { sequencer: QuickestFirst },
     testTimeout: 1_800_000, // what hangs is found out by how often the changed code is run

@@ -32,8 +32,8 @@ async function mutate(folder: string): Promise<void> {
   if (folder === '' || !existsSync(new URL(`../../src/${folder}`, import.meta.url)))
     throw new Error('name a folder of src, such as ball/drill');
   // read by vitest's settings and by the sample, in processes of Stryker's
-  process.env['MUTATED_FOLDER'] = folder;
-  process.env['MUTATED_SHARE'] = values.share;
+  process.env.MUTATED_FOLDER = folder;
+  process.env.MUTATED_SHARE = values.share;
   // first with the tests that reach a mutant while they run; then, with all, what is met before they begin and not killed yet
   for (const ignoreStatic of [true, false]) {
     const options = strykerOptions(folder, Number(values.share), values.file);

@@ -1,8 +1,8 @@
 import type { z } from 'zod';
 import { InputError, quotedTyped } from '../../base/errors.js';
 import type { NightHead } from '../../records/log/add-shot.js';
-import { readErrors } from '../../records/log/read-errors.js';
 import { readReading } from '../../records/log/read-reading.js';
+import { readReadingErrors } from '../../records/log/read-reading-errors.js';
 import { READINGS, readingSchema } from '../../records/log/readings.js';
 import { noteField } from '../../records/schemas/quantity.js';
 import { RING_OVER } from '../../records/schemas/ring-over.js';
@@ -66,7 +66,9 @@ export function nightFlags(options: LogOptions): Record<string, () => Partial<Ni
     target: () => number('--target', target, 'targetBoard', shape.targetBoard.unwrap()),
     pattern: () => number('--pattern', pattern, 'patternFt', shape.patternFt.unwrap(), units.lane.name),
     error: () =>
-      error === undefined ? {} : { readingErrors: readErrors(error, '--error', (each) => units[each].name) },
+      error === undefined
+        ? {}
+        : { readingErrors: readReadingErrors(error, '--error', (each) => units[each].name) },
   };
 }
 

@@ -7,8 +7,8 @@ import type { DrilledLayout } from '../schemas/drilled-layout.js';
 import { type LoggedShot, type Night, nightSchema, READING_IDS } from '../schemas/shot-log.js';
 import { guardedCell } from '../text/csv-cell.js';
 import { headAlone, type NightHead } from './add-shot.js';
-import { formatErrors, readErrors } from './read-errors.js';
 import { IN_GUTTER, NOT_SEEN } from './read-line.js';
+import { formatReadingErrors, readReadingErrors } from './read-reading-errors.js';
 
 /* Shots as comma-separated values, one a row, with the names of the record's fields as heads. */
 
@@ -101,7 +101,7 @@ const rowsOf = (night: Night, id: string) =>
     ...Object.fromEntries(
       YES.flatMap((field) => (shot[field] === undefined ? [] : [[field, shot[field] ? 'yes' : 'no']])),
     ),
-    [ERRORS]: night.readingErrors ? formatErrors(night.readingErrors) : '',
+    [ERRORS]: night.readingErrors ? formatReadingErrors(night.readingErrors) : '',
   }));
 
 type Faulty = { readonly faults: readonly Fault[]; readonly count: number };
@@ -130,7 +130,7 @@ function shotOf(row: Row, number: number, id: string): ListedShot | Faulty {
     };
   const head = headAlone(data);
   try {
-    const own = errors === undefined ? {} : { [ERRORS]: readErrors(errors, ERRORS, () => undefined) };
+    const own = errors === undefined ? {} : { [ERRORS]: readReadingErrors(errors, ERRORS, () => undefined) };
     return { row: number, head: { ...head, ...own }, shot: data.shots[0] };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;

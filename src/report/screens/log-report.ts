@@ -3,9 +3,9 @@ import type { LogAnswer } from '../../records/answers/log-answer.js';
 import { LINE_READINGS, READINGS } from '../../records/log/readings.js';
 import { type LoggedShot, READING_IDS, type ReadingId } from '../../records/schemas/shot-log.js';
 import { countOf } from '../text/count-of.js';
-import { errorsText } from '../text/errors-text.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
+import { readingErrorsText } from '../text/reading-errors-text.js';
 import { bareReading, boardText } from '../text/reading-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { besidesText, nightText } from '../text/shot-text.js';
@@ -73,7 +73,7 @@ function shotsOf(log: Log, page: Page): string[][] {
   let said = '';
   const nights = log.nights.map((night) => {
     const { head, shots, says } = night;
-    const errors = errorsText({ ...head, shots: shots.map(({ shot }) => shot) }, page.units);
+    const errors = readingErrorsText({ ...head, shots: shots.map(({ shot }) => shot) }, page.units);
     const isNew = errors !== said;
     said = errors;
     return section(

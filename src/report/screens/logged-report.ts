@@ -1,9 +1,9 @@
 import type { LoggedAnswer } from '../../records/answers/log-answer.js';
 import { countOf } from '../text/count-of.js';
 import type { Units } from '../text/display-units.js';
-import { errorsText } from '../text/errors-text.js';
 import type { Page } from '../text/page.js';
 import { plainText } from '../text/plain-text.js';
+import { readingErrorsText } from '../text/reading-errors-text.js';
 import { nightText, shotText } from '../text/shot-text.js';
 import { wrap } from '../text/wrap.js';
 import { sayAll } from '../wording/say.js';
@@ -21,7 +21,7 @@ export function loggedSentences(answer: LoggedAnswer, units: Units): string[] {
   return [
     `${doneText(answer, units)} ${placeText(answer, units)}`.trim(),
     ...(isNewNight && !answer.carried.includes('lane')
-      ? [errorsText({ ...head, shots: [...shots] }, units)]
+      ? [readingErrorsText({ ...head, shots: [...shots] }, units)]
       : []),
     ...sayAll(answer.says, units),
   ];

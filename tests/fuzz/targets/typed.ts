@@ -1,7 +1,7 @@
 import fc from 'fast-check';
-import { readErrors } from '../../../src/records/log/read-errors.js';
 import { readLine } from '../../../src/records/log/read-line.js';
 import { readReading } from '../../../src/records/log/read-reading.js';
+import { readReadingErrors } from '../../../src/records/log/read-reading-errors.js';
 import { readingSchema } from '../../../src/records/log/readings.js';
 import { parseRecord } from '../../../src/records/read/read-record.js';
 import { WISHES } from '../../../src/records/schemas/reaction-numbers.js';
@@ -73,7 +73,7 @@ export const TYPED = [
     what: 'how far readings may be off',
     inputs: 60_000,
     arbitrary: anyText(ERRORS),
-    take: (text) => readErrors(text, '--error', () => undefined),
+    take: (text) => readReadingErrors(text, '--error', () => undefined),
   }),
   target({
     name: 'names',

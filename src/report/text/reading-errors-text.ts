@@ -16,7 +16,7 @@ const SHORT: Readonly<Record<ReadingId, string>> = {
 };
 
 /** How far off the readings of a night are taken to be, and that it is assumed where the person has said nothing; empty without readings. */
-export function errorsText(night: Night, units: Units): string {
+export function readingErrorsText(night: Night, units: Units): string {
   const errors = READING_IDS.flatMap((id) => {
     const shot = night.shots.find((each) => each[id] !== undefined);
     return shot ? [{ id, error: readingError(id, shot, night) }] : [];

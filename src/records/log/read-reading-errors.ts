@@ -36,7 +36,7 @@ const USUAL_ERRORS = 'usual';
  * @param bareOf  the unit of a number that is typed without one
  * @throws {InputError} `reading`
  */
-export function readErrors(
+export function readReadingErrors(
   text: string,
   field: string,
   bareOf: (quantity: (typeof ERROR_WORDS)[ErrorId][1]) => string | undefined,
@@ -69,5 +69,5 @@ export function readErrors(
 const MOST_SIGNS = 500;
 
 /** Reading errors as they are typed, in the units of the record. */
-export const formatErrors = (errors: GivenErrors): string =>
+export const formatReadingErrors = (errors: GivenErrors): string =>
   IDS.flatMap((id) => (errors[id] === undefined ? [] : [`${ERROR_WORDS[id][0]}=${errors[id]}`])).join(',');
