@@ -1,13 +1,4 @@
-import {
-  closeSync,
-  fsyncSync,
-  lstatSync,
-  mkdirSync,
-  openSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs';
+import { closeSync, fsyncSync, lstatSync, openSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { newLeftover, sweep } from './leftovers.js';
 import { orSayWhy, type Place } from './machine-fault.js';
@@ -26,13 +17,6 @@ export const checkPlace = (place: Place): void =>
     if (found && !found.isFile()) throw notAFile(found);
     if (!found) lstatSync(path, { throwIfNoEntry: false }); // a name that is too long shows here
     probe(dirname(path));
-  });
-
-/** Makes a folder where there is none, and makes sure that files can be written in it. @throws {InputError} `no-access` */
-export const checkFolder = (place: Place): void =>
-  orSayWhy({ ...place, rule: place.rule ?? 'must be a folder that can be written to' }, () => {
-    mkdirSync(place.path, { recursive: true });
-    probe(place.path);
   });
 
 function probe(folder: string): void {

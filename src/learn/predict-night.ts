@@ -37,9 +37,6 @@ export interface Foretold {
   readonly deviation: number;
 }
 
-/** The prior alone, as in answers without a log. */
-export const NOTHING_KNOWN: KnownScores = { coordinates: [], mean: [], lower: [] };
-
 /** The prior with which a log is read: the shape of the friction law is unknown too. */
 export const NOTHING_LOGGED: KnownScores = { coordinates: ['lawShape'], mean: [0], lower: [[1]] };
 

@@ -20,12 +20,6 @@ export interface AimErrors {
 /** The readings of the aim, by the number that draws the error of each. */
 export const AIM_READ = { laydownRead: 'laydownBoard', arrowsRead: 'arrowsBoard' } as const;
 
-/** Errors of most bowlers. */
-export const USUAL_AIM_ERRORS: AimErrors = {
-  laydownRead: READING_ERROR.laydownBoard.ofNight,
-  arrowsRead: READING_ERROR.arrowsBoard.ofNight,
-};
-
 /** A launch that is known exactly. */
 export const exactly =
   (launch: Launch): WorldAim =>

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync } from 'n
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { InputError } from '../../src/base/errors.js';
-import { checkFolder, checkPlace } from '../../src/files/check-place.js';
+import { checkPlace } from '../../src/files/check-place.js';
 import { machineFault } from '../../src/files/machine-fault.js';
 import { scratchFolder } from '../support/demo-files.js';
 
@@ -50,15 +50,6 @@ test('checkPlace: leaves a place as it was', () => {
   checkPlace(place('new.jsonl'));
   expect(readdirSync(scratch.path)).toEqual(before);
   expect(readFileSync(join(scratch.path, 'file'), 'utf8')).toBe('as it was');
-});
-
-test('checkFolder: makes a folder where there is none; a file in its place is refused', () => {
-  checkFolder(place('folder/a/b'));
-  expect(readdirSync(join(scratch.path, 'folder/a/b'))).toEqual([]);
-  for (const path of ['file', 'file/a'])
-    expect(() => checkFolder(place(path))).toThrow(
-      /folder that can be written to; got .*a file stands in place/,
-    );
 });
 
 const errno = (code: string) => Object.assign(new Error(code), { code });

@@ -1,3 +1,4 @@
+import { mkdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Flag } from '../../src/cli/flags/flag-table.js';
@@ -8,7 +9,8 @@ import { printAnswer } from '../../src/cli/print/print-answer.js';
 import { withProgress } from '../../src/cli/print/progress.js';
 import { collectFaults } from '../../src/cli/terminal/collect-faults.js';
 import type { Terminal } from '../../src/cli/terminal/terminal.js';
-import { checkFolder } from '../../src/files/check-place.js';
+import { checkPlace } from '../../src/files/check-place.js';
+import { orSayWhy } from '../../src/files/machine-fault.js';
 import { VERSION } from '../../src/records/shared/version.js';
 import type { ModelCard } from '../../src/regression/card.js';
 import { MODELS } from '../../src/regression/model-files.js';
@@ -59,6 +61,9 @@ export async function fitCommand(options: FitOptions, terminal: Terminal): Promi
 
 /** A folder that files can be written in, made where there is none. */
 function folderFlag(field: string, path: string): string {
-  checkFolder({ path, field });
+  orSayWhy({ path, field, rule: 'must be a folder that can be written to' }, () =>
+    mkdirSync(path, { recursive: true }),
+  );
+  checkPlace({ path: join(path, 'model.json'), field });
   return path;
 }

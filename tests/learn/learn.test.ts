@@ -5,7 +5,7 @@ import { learn } from '../../src/learn/learn.js';
 import { logModel, pointOf } from '../../src/learn/log-model.js';
 import { misfitOf } from '../../src/learn/misfit.js';
 import { nextReadings } from '../../src/learn/next-reading.js';
-import { NOTHING_KNOWN, predictNight } from '../../src/learn/predict-night.js';
+import { predictNight } from '../../src/learn/predict-night.js';
 import { exactly } from '../../src/learn/read-aim.js';
 import { READ } from '../../src/learn/readings.js';
 import { uncertaintyOf } from '../../src/learn/unknowns.js';
@@ -15,6 +15,7 @@ import { unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { NOMINAL_SURFACE } from '../../src/simulate/worlds/assumed-surface.js';
 import type { Hidden } from '../studies/blind-logs.js';
 import { averageBowler, houseLane } from '../support/problems.js';
+import { NOTHING_KNOWN } from '../support/without-log.js';
 import { LOGGED_LAYOUT, loggedBall } from './learned-log.js';
 
 const ball = loggedBall([10, 10]);

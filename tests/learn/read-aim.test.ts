@@ -2,11 +2,12 @@ import { expect, test } from 'vitest';
 import { ARROWS_FT } from '../../src/base/constants.js';
 import { FOOT, from } from '../../src/base/units.js';
 import { nightMeans } from '../../src/learn/night-means.js';
-import { asRead, exactly, readAimOf, throughBoards, USUAL_AIM_ERRORS } from '../../src/learn/read-aim.js';
+import { asRead, exactly, readAimOf, throughBoards } from '../../src/learn/read-aim.js';
 import { READING_ERROR } from '../../src/learn/readings.js';
 import { xToBoard } from '../../src/motion/lane/boards.js';
 import type { Launch } from '../../src/motion/shot/release.js';
 import { drawsAt } from '../../src/simulate/worlds/draws.js';
+import { USUAL_AIM_ERRORS } from '../support/without-log.js';
 
 const read = throughBoards(20, 14);
 const boardsOf = ({ x, angle }: Launch) => [

@@ -1,12 +1,12 @@
 import { fitLog } from '../../src/learn/fit-log.js';
 import { type LogMisfit, misfitOf } from '../../src/learn/misfit.js';
-import { NOTHING_KNOWN } from '../../src/learn/predict-night.js';
 import { exactly } from '../../src/learn/read-aim.js';
 import { uncertaintyOf } from '../../src/learn/unknowns.js';
 import { lastingOf, whatIsKnown } from '../../src/learn/what-is-known.js';
 import { shareBelow } from '../../src/math/normal.js';
 import type { CoreFitter } from '../../src/prepare/fit-cores.js';
 import type { LastingCoordinate } from '../../src/simulate/worlds/lasting.js';
+import { NOTHING_KNOWN } from '../support/without-log.js';
 import { blindCase, type Compared, compared, LAYOUTS, SEED } from './blind-case.js';
 import { hideAsAssumed, hideBall, readNight, type Twist, trueNights } from './blind-logs.js';
 import { choiceRegrets } from './learned-choices.js';

@@ -1,9 +1,9 @@
 import { fitLog } from '../../src/learn/fit-log.js';
-import { NOTHING_KNOWN } from '../../src/learn/predict-night.js';
 import { exactly } from '../../src/learn/read-aim.js';
 import { whatIsKnown } from '../../src/learn/what-is-known.js';
 import type { CoreFitter } from '../../src/prepare/fit-cores.js';
 import { demoShelf } from '../../src/records/read/shelf.js';
+import { NOTHING_KNOWN } from '../support/without-log.js';
 import { type Compared, compared, LAYOUTS, meanOfShots, SEED } from './blind-case.js';
 import { hideBall, hideOnLanes, readNight, trueNights } from './blind-logs.js';
 import { proofCases } from './proof-cases.js';

@@ -1,12 +1,12 @@
 import { ARROWS_FT, BOARD } from '../../src/base/constants.js';
 import { FOOT, from } from '../../src/base/units.js';
 import { misfitOf } from '../../src/learn/misfit.js';
-import { NOTHING_KNOWN } from '../../src/learn/predict-night.js';
-import { asRead, exactly, USUAL_AIM_ERRORS } from '../../src/learn/read-aim.js';
+import { asRead, exactly } from '../../src/learn/read-aim.js';
 import { READING_ERROR } from '../../src/learn/readings.js';
 import { whatIsKnown, whatIsKnownAsRead } from '../../src/learn/what-is-known.js';
 import type { Launch } from '../../src/motion/shot/release.js';
 import type { CoreFitter } from '../../src/prepare/fit-cores.js';
+import { NOTHING_KNOWN, USUAL_AIM_ERRORS } from '../support/without-log.js';
 import { blindCase, type Compared, compared, SEED } from './blind-case.js';
 import type { Twist } from './blind-logs.js';
 import { type Random, random } from './random.js';
