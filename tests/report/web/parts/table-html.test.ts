@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { codeHtml, proseHtml } from '../../../src/report/web/parts/table-html.js';
+import { codeHtml, proseHtml } from '../../../../src/report/web/parts/table-html.js';
 
 test('a flag is not broken at its hyphens, nor a word of a command; what is copied is what is typed', () => {
   expect(proseHtml('see --show line <now>')).toBe('see <span class="word">--show</span> line &lt;now&gt;');

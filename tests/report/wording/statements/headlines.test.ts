@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import type { Headline } from '../../../src/records/answers/statements/headlines.js';
-import { sizeOfGain, verdictText } from '../../../src/report/screens/judge-report.js';
-import { UNITS } from '../../../src/report/text/display-units.js';
-import { say } from '../../../src/report/wording/say.js';
-import { scatterText, sizeText } from '../../../src/report/wording/statements/size-text.js';
-import { judgeAnswer } from '../../support/judge-answer.js';
-import { differs, scatter } from '../../support/recommend-answer.js';
+import type { Headline } from '../../../../src/records/answers/statements/headlines.js';
+import { sizeOfGain, verdictText } from '../../../../src/report/screens/judge-report.js';
+import { UNITS } from '../../../../src/report/text/display-units.js';
+import { say } from '../../../../src/report/wording/say.js';
+import { scatterText, sizeText } from '../../../../src/report/wording/statements/size-text.js';
+import { judgeAnswer } from '../../../support/judge-answer.js';
+import { differs, scatter } from '../../../support/recommend-answer.js';
 
 const params = {
   layout: '70 x 4 1/2 x 30',

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { afterCoach } from '../../src/cli/commands/after-coach.js';
-import { coachPairOf } from '../support/coach-answer.js';
+import { afterCoach } from '../../../src/cli/commands/after-coach.js';
+import { coachPairOf } from '../../support/coach-answer.js';
 
 const named = (...listed: readonly (readonly [name: string, word: string | null])[]) =>
   listed.map(([name, word]) => ({ record: { name }, word }));

@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { type Answers, answered, isGuessed, numberAnswered } from '../../src/interview/questions/answers.js';
-import type { QuestionEntry } from '../../src/interview/questions/question.js';
+import {
+  type Answers,
+  answered,
+  isGuessed,
+  numberAnswered,
+} from '../../../src/interview/questions/answers.js';
+import type { QuestionEntry } from '../../../src/interview/questions/question.js';
 
 describe('answers', () => {
   const answers: Answers = { weightLb: 15, hand: 'left', guessed: ['hand'] };

@@ -1,10 +1,10 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { run } from '../../src/cli/run.js';
-import { scratchFolder } from '../support/demo-files.js';
-import { fakeTerminal } from '../support/fake-terminal.js';
-import { TINY_BUDGET } from '../support/small-budget.js';
+import { run } from '../../../src/cli/run.js';
+import { scratchFolder } from '../../support/demo-files.js';
+import { fakeTerminal } from '../../support/fake-terminal.js';
+import { TINY_BUDGET } from '../../support/small-budget.js';
 
 /* What logged shots teach, from the log to the answers that count it in; a small budget, for only its form and its path are looked at. */
 

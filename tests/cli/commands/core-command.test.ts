@@ -2,10 +2,10 @@ import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { run } from '../../src/cli/run.js';
-import { fakeTerminal } from '../support/fake-terminal.js';
+import { run } from '../../../src/cli/run.js';
+import { fakeTerminal } from '../../support/fake-terminal.js';
 
-const CORE = new URL('../../data/cores/own-solids.json', import.meta.url).pathname;
+const CORE = new URL('../../../data/cores/own-solids.json', import.meta.url).pathname;
 
 const core = async (...args: string[]) => {
   const terminal = fakeTerminal({ tty: false, env: {} });

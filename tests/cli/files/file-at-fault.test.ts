@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { withFileAtFault } from '../../src/cli/files/file-at-fault.js';
-import { Refusal } from '../../src/records/refusals/refusal.js';
+import { withFileAtFault } from '../../../src/cli/files/file-at-fault.js';
+import { Refusal } from '../../../src/records/refusals/refusal.js';
 
 const meet = (field: string) =>
   new Refusal([
