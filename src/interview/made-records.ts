@@ -33,6 +33,7 @@ export interface Given {
   readonly want?: Want | undefined;
 }
 
+/** The records and the wish that an interview amounts to. */
 export interface Interviewed {
   readonly bowler: Bowler;
   readonly ball: Ball;

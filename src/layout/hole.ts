@@ -16,6 +16,7 @@ export interface Sleeve {
   readonly density: number;
 }
 
+/** The bores of a hole and how it ends, wherever it lies. */
 export interface HoleShape {
   /** What the finger meets; through the sleeve where there is one. */
   readonly open: Bore;

@@ -43,6 +43,7 @@ export const shellMoments = (body: Omit<BallBody, 'core' | 'layers' | 'fillings'
   );
 };
 
+/** Moments of what a core has in excess of the filler, about Bo (kg, kg·m, kg·m²), in C. */
 export const coreMoments = (core: readonly Part[]): Moments =>
   core.reduce((sum, part) => addMoments(sum, partMoments(part)), NO_MOMENTS);
 

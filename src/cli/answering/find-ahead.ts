@@ -14,6 +14,7 @@ interface Ahead<Found> {
   stop(): void;
 }
 
+/** Prepares to find an answer ahead. @param find  as a command does; it may throw at any step once it is stopped */
 export function findAhead<Found>(find: Answerer<Found>['find']): Ahead<Found> {
   let begun: Begun<Found> | null = null;
   const stop = (): void => begun?.stop();
