@@ -6,7 +6,7 @@ import { wordedLater } from './worded.js';
 
 /**
  * What to change where a drilled ball does not do what was wanted: moves on the lane, finishes, speed, other drilled balls, plugging and
- * redrilling, each simulated in the same worlds. Some ten seconds of one core.
+ * redrilling, each simulated in the same worlds. Some four seconds of one core.
  *
  * @throws {InputError} when a record, a layout, a wish or an option cannot be used, or the ball's numbers fit no core
  * @throws the signal's reason once it is aborted
