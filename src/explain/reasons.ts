@@ -37,7 +37,7 @@ export const reasons = (facts: ReasonFacts, noticeable: Noticeable = NOTICEABLE)
   ...(facts.causes ? causesOfDifference(facts.causes, facts.targets, noticeable) : []),
   flareAndDifferential(facts, noticeable),
   intermediate(facts, noticeable),
-  sharesOfScore(facts),
+  ...sharesOfScore(facts),
   ...drillingAngle(facts.causes),
   ...(facts.next ? [nextLayout(facts, facts.next, noticeable)] : []),
 ];
@@ -111,16 +111,20 @@ function intermediate(
   };
 }
 
-function sharesOfScore({ shares: { score }, causes, hasMark }: ReasonFacts): Reason {
+/** What each number of the layout and each cause adds to the usual layout's score; nothing of that layout itself. */
+function sharesOfScore({ shares: { score }, causes, hasMark }: ReasonFacts): Reason[] {
+  if (Object.values(score).every((points) => points === 0)) return [];
   const byCause = causes && {
     centre: causes.score.centre,
     flare: causes.score.flare,
     inertia: causes.score.inertia,
   };
-  return {
-    code: 'shares-of-score',
-    params: { ...score, drillingAngle: hasMark ? score.drillingAngle : null, byCause },
-  };
+  return [
+    {
+      code: 'shares-of-score',
+      params: { ...score, drillingAngle: hasMark ? score.drillingAngle : null, byCause },
+    },
+  ];
 }
 
 /** The effect of the drilling angle through the centre of mass: reported if at least half of it disappears when that is held. */

@@ -333,8 +333,13 @@ test('reasons: shares of the score are told by the number of the layout that bri
 
 test('reasons: the same points are told by cause', () => {
   const score = { ...allBy(null, 9), centre: 7.2, flare: 2.1, inertia: -0.3 };
-  expect(reasonWith({ causes: { ...NO_CAUSES, score } }, /points/)).toMatch(
+  const shared = { shares: { ...shares, score: { total: 9, drillingAngle: 4, pinToPap: 3, valAngle: 2 } } };
+  expect(reasonWith({ ...shared, causes: { ...NO_CAUSES, score } }, /points/)).toMatch(
     /by cause.*centre of mass \+7\.2.*flare \+2\.1.*-0\.3/,
   );
-  expect(reasonWith({ causes: null }, /points/)).not.toMatch(/by cause/);
+  expect(reasonWith({ ...shared, causes: null }, /points/)).not.toMatch(/by cause/);
+});
+
+test('reasons: the usual layout shares out no points with itself', () => {
+  expect(reasons(facts()).map(({ code }) => code)).not.toContain('shares-of-score');
 });

@@ -41,7 +41,7 @@ export const inchesOf = (text: string): number =>
 /** Reads a sentence of the sheet; fails loudly on one that it does not know. */
 export function readWay(sentence: string): PrintedWay {
   const text = sentence.replace(/^or /, '').replace(/ Draw .*$/, '');
-  const held = /^(.+?) away from you, (.+?) toward you, (?:to your (LEFT|RIGHT)|on that line): /.exec(text);
+  const held = /^(.+?) away from you, (.+?) toward you; on (?:your (LEFT|RIGHT)|that line): /.exec(text);
   const lower = (name: string): string =>
     /^(PAP|VAL|CG)/.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1);
   const hold = held

@@ -1,9 +1,13 @@
 import { describe, expect, test } from 'vitest';
+import { fromKeys } from '../../src/base/from-keys.js';
 import type { Objection } from '../../src/records/answers/statements/objections.js';
 import { SECTION_IDS } from '../../src/records/schemas/recommend-sections.js';
 import { drilledReport } from '../../src/report/screens/drilled-report.js';
 import type { NextStep } from '../../src/report/screens/next-steps.js';
-import { recommendationReport } from '../../src/report/screens/recommendation-report.js';
+import {
+  recommendationReport,
+  recommendationSections,
+} from '../../src/report/screens/recommendation-report.js';
 import { rollReport } from '../../src/report/screens/roll-report.js';
 import { UNITS } from '../../src/report/text/display-units.js';
 import type { Page } from '../../src/report/text/page.js';
@@ -162,6 +166,16 @@ describe('recommendation report', () => {
     );
     expect(text).toContain('12 of 300 layouts tie:');
     expect(text).not.toContain('Compared with the usual');
+  });
+
+  test('where the usual layout comes out best, nothing is shared out between it and itself', () => {
+    const none = { total: 0, drillingAngle: 0, pinToPap: 0, valAngle: 0 };
+    const [first, ...others] = recommendAnswer.layouts;
+    const shares = fromKeys(Object.keys(first.shares) as (keyof typeof first.shares)[], () => none);
+    const why = (layouts: typeof recommendAnswer.layouts): string =>
+      recommendationSections({ ...recommendAnswer, layouts }, ['why'], pageOf(80));
+    expect(why([first, ...others])).toContain('Contribution of each layout number');
+    expect(why([{ ...first, shares }, ...others])).not.toContain('Contribution of each layout number');
   });
 
   test('says when the usual layout it compares with would itself be set aside', () => {

@@ -95,10 +95,7 @@ function apartRows(shots: DrawnLane['shots'], hand: DrawnLane['hand'], page: Pag
   const most = withUnit(gap, page.units.boards);
   if (gap < ONE_PATH)
     return [
-      ...paragraph(
-        `One path stands for all: the others lie at most ${most} from that of ${shots[0]?.sign}.`,
-        page,
-      ),
+      ...paragraph(`${shots[0]?.sign} alone is drawn above: the others lie within ${most} of it.`, page),
       ...signsOf(shots, page),
     ];
   return [

@@ -148,7 +148,7 @@ function sections(answer: JudgeAnswer, page: Page): readonly (readonly string[])
       page,
     ),
     section(
-      'Where the layout is not enough: what else would help',
+      'What else would help (one steady shot)',
       gridLines(leversGrid(layout, answer.levers, 'this layout', units), page),
       page,
     ),

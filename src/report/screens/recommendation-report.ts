@@ -90,14 +90,18 @@ const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page)
         gridLines(sharesGrid(best.shares, page.units, 'against the\nusual layout'), page),
         page,
       ),
-      section('Sensitivity to one step', gridLines(stepsGrid(best.steps, page.units), page), page),
+      section(
+        'Sensitivity to one step (one steady shot)',
+        gridLines(stepsGrid(best.steps, page.units), page),
+        page,
+      ),
       section('What holds the result back', bullets(sayAll(answer.limits, page.units), page), page),
     ];
   },
   levers: (answer, page) => [
     ...moversLines(answer, page),
     section(
-      'Where the layout is not enough: what else would help',
+      'What else would help (one steady shot)',
       gridLines(leversGrid(bestOf(answer), answer.levers, 'the best layout', page.units), page),
       page,
     ),

@@ -3,7 +3,7 @@ import type { HoleRecord } from '../../records/schemas/grip.js';
 import { type DisplayUnit, type Units, withUnit } from '../text/display-units.js';
 import { BLANK, type Block, rowsOf, text } from './blocks.js';
 
-const HEADS = ['', 'bore', 'deep', 'inside', 'deep', 'pitch up/down', 'pitch left/right'];
+const HEADS = ['', 'insert bore', 'deep', 'finished hole', 'deep', 'pitch up/down', 'pitch left/right'];
 
 /** A fit that was not given: headed so that it is not taken for an order. */
 const NOT_GIVEN = 'no fit given, write it in';
@@ -115,8 +115,10 @@ export function holesBlock({ bowler, grip }: SheetAnswer, { bore }: Units): Bloc
         ]),
         ...(grip.vents ?? []).map(({ into, diameterIn }) => [
           `vent into ${into}`,
+          '',
+          '',
           bore.show(diameterIn),
-          ...HEADS.slice(2).map(() => ''),
+          ...HEADS.slice(4).map(() => ''),
         ]),
       ]),
     ],

@@ -18,12 +18,12 @@ export function ringsBlock({ rings: given }: SheetAnswer, units: Units): Block {
     heading: 'Oil rings to expect',
     parts: [
       text(
-        `On ${lane}: flare ${withUnit(flareIn, flare)} (9 of 10 of ${worlds} plausible worlds: ${range(bands.flareIn)}). ${seen}`,
+        `On ${lane}: flare ${withUnit(flareIn, flare)} (9 of 10 of ${worlds} simulated tries: ${range(bands.flareIn)}). ${seen}`,
       ),
       text(
         `Least distance from a ring to the edge of a hole: ${clearances
           .map(({ hole, clearanceIn }) => `${hole} ${withUnit(clearanceIn, flare)}`)
-          .join(', ')}; nearest of all in 9 of 10 worlds: ${range(bands.ringClearanceIn)}.`,
+          .join(', ')}. The nearest hole, in 9 of 10 tries: ${range(bands.ringClearanceIn)}.`,
       ),
       ...learnedTexts(learned, [], units).map(text),
     ],

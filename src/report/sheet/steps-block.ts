@@ -72,8 +72,8 @@ function wayText(way: MarkingWay, { markTape }: Units): string {
 function holdText(way: MarkingWay): string {
   if (!('hold' in way)) return '';
   const { hold, side } = way;
-  const where = side === null ? 'on that line' : `to your ${side.toUpperCase()}`;
-  return `${hold.away} away from you, ${hold.toward} toward you, ${where}: `;
+  const where = side === null ? 'on that line' : `on your ${side.toUpperCase()}`;
+  return `${hold.away} away from you, ${hold.toward} toward you; ${where}: `;
 }
 
 /** What of the layout can be measured once a mark is there: where the pin lies on the PAP, neither angle. */
@@ -105,5 +105,5 @@ function readBackText(
       ? []
       : [`VAL angle ${decimals(valAngleDeg, 1)}° (off ${signed(error.valAngleDeg ?? 0, 1)}°)`]),
   ];
-  return `Read back from the first way of each step, with lengths as written and angles to 1°: ${parts.join(', ')}.`;
+  return `Marked by the first way of each step, with lengths as written and angles to 1°, the ball reads: ${parts.join(', ')}.`;
 }

@@ -15,7 +15,7 @@ export const comparisonGrid = (
 ): Grid => {
   const { gyration } = page.units;
   return {
-    columns: [{ head: '' }, { head: one }, { head: '9 of 10\nworlds' }, { head: other }],
+    columns: [{ head: '' }, { head: one }, { head: '9 of 10\ntries' }, { head: other }],
     rows: [
       ['score, of 100', points(best.score), band(best.bands.score, points, page), points(middle.score)],
       ...COMPARED_IDS.map((id) => {

@@ -20,7 +20,13 @@ const SHARE_ROWS: readonly ShareRow[] = [
   { key: 'intermediateDifferentialIn', name: 'intermediate diff.', quantity: 'gyration' },
 ];
 
-/** How much of each difference from a reference comes from which of the three layout numbers. */
+/** Whether a layout is compared with itself, so that there is nothing to share out. */
+export const isNothing = (shares: SharesAnswer): boolean =>
+  Object.values(shares).every(({ total, drillingAngle, pinToPap, valAngle }) =>
+    [total, drillingAngle, pinToPap, valAngle].every((each) => each === 0),
+  );
+
+/** How much of each difference from a reference comes from which of the three layout numbers; nothing of the reference itself. */
 export const sharesGrid = (shares: SharesAnswer, units: Units, head: string): Grid => ({
   columns: [
     { head },
@@ -29,13 +35,15 @@ export const sharesGrid = (shares: SharesAnswer, units: Units, head: string): Gr
     { head: 'VAL\nangle' },
     { head: 'all\nthree' },
   ],
-  rows: [
-    ['score, points', ...cells(shares.score, (value) => signed(value, 0))],
-    ...SHARE_ROWS.map(({ key, name, quantity }) => {
-      const unit = units[quantity];
-      return [`${name}, ${unit.name}`, ...cells(shares[key], unit.change)];
-    }),
-  ],
+  rows: isNothing(shares)
+    ? []
+    : [
+        ['score, points', ...cells(shares.score, (value) => signed(value, 0))],
+        ...SHARE_ROWS.map(({ key, name, quantity }) => {
+          const unit = units[quantity];
+          return [`${name}, ${unit.name}`, ...cells(shares[key], unit.change)];
+        }),
+      ],
 });
 
 const cells = (

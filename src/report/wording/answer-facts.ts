@@ -1,7 +1,6 @@
 import type { RankedLayout, RecommendAnswer } from '../../records/answers/answer.js';
 import { REACTION_NUMBERS, type WishedId, wishWords } from '../../records/schemas/reaction-numbers.js';
 import { wishedIds } from '../../records/schemas/want.js';
-import { capital } from '../../records/text/capital.js';
 import { type Units, withUnit } from '../text/display-units.js';
 import { percent } from '../text/figures.js';
 import { listed } from '../text/listed.js';
@@ -30,7 +29,7 @@ const SEEN = {
 
 /** How far it differs from the usual layout, beside the scatter of the bowler's shots; nothing where it is that layout. */
 export function sizeTexts(
-  { inputs, scatter, voices }: RecommendAnswer,
+  { inputs, scatter, voices, middle }: RecommendAnswer,
   best: RankedLayout,
   units: Units,
 ): string[] {
@@ -39,8 +38,8 @@ export function sizeTexts(
   if (!overMiddle) return [];
   const physics = sizeText(overMiddle.physics.size, ids, units);
   const both = voices
-    ? `By physics ${physics}; by practice ${sizeText(overMiddle.practice.size, ids, units)}. With both combined, `
-    : `${capital(physics)}: `;
+    ? `Beside the usual ${middle.text}: by physics ${physics}; by practice ${sizeText(overMiddle.practice.size, ids, units)}. With both combined, `
+    : `Beside the usual ${middle.text}: ${physics}; `;
   return [
     `${both}${SEEN[overMiddle.weighed.visibility]}. Your shots vary by ${scatterText(scatter, ids, units)}.`,
   ];
@@ -51,7 +50,9 @@ export function alsoTexts({ headline, layouts }: RecommendAnswer): string[] {
   const [best, ...others] = layouts;
   if (others.length === 0) return [];
   const share = percent(best.confidence.beatsRunnerUp);
-  const named = others.map(({ text }, i) => (i === 0 ? `${text} (${share} : ${100 - Number(share)})` : text));
+  const named = others.map(({ text }, i) =>
+    i === 0 ? `${text} (the first is ahead of it in ${share} of 100 tries)` : text,
+  );
   const { ties, of } = headline.params as { ties?: number; of?: number };
   const many = ties ? `${ties} of ${of} layouts tried tie; ` : '';
   return [

@@ -167,6 +167,6 @@ describe.each([
 test('laneDrawing: paths that are the same are said to be', () => {
   const twins = { ...shot('right'), shots: [one, { ...one, sign: '2' }] };
   expect(laneDrawing(twins, pageOf(80)).join(' ').replace(/\s+/g, ' ')).toContain(
-    'One path stands for all: the others lie at most 0.0 boards from that of 1.',
+    '1 alone is drawn above: the others lie within 0.0 boards of it.',
   );
 });

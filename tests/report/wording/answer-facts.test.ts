@@ -3,7 +3,13 @@ import type { RecommendAnswer } from '../../../src/records/answers/answer.js';
 import { firstScreen, whyTexts } from '../../../src/report/screens/first-screen.js';
 import { rankingNote } from '../../../src/report/screens/recommendation-report.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
-import { apartTexts, askedText, sizeTexts, sureText } from '../../../src/report/wording/answer-facts.js';
+import {
+  alsoTexts,
+  apartTexts,
+  askedText,
+  sizeTexts,
+  sureText,
+} from '../../../src/report/wording/answer-facts.js';
 import { pageOf } from '../../support/page.js';
 import { recommendAnswer as answer } from '../../support/recommend-answer.js';
 
@@ -42,9 +48,16 @@ test('without a wish the entry angle is said first of why, beside the best ones 
 
 test('that a difference is not seen is said of what it says: of both combined where physics and practice differ', () => {
   const [both] = sizeTexts(answer, best, UNITS.trade);
-  expect(both).toMatch(/^By physics .*; by practice .*\. With both combined, you would /);
+  expect(both).toMatch(
+    /^Beside the usual 45 x 4 x 45: by physics .*; by practice .*\. With both combined, you would /,
+  );
   const [physics] = sizeTexts({ ...answer, voices: null }, best, UNITS.trade);
-  expect(physics).toMatch(/^\d[^.]*(\.\d[^.]*)*: you would /);
+  expect(physics).toMatch(/^Beside the usual 45 x 4 x 45: \d[^.]*(\.\d[^.]*)*; you would /);
+});
+
+test('how often the first is ahead of the next is said in words', () => {
+  const [also] = alsoTexts(answer);
+  expect(also).toMatch(/ \(the first is ahead of it in \d+ of 100 tries\)[,:]? /);
 });
 
 test('one cause of several differences that makes more of one than is left is not called a part of it', () => {

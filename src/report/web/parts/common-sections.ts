@@ -41,8 +41,8 @@ export function laneSection(
       ? 'No line brings the ball to the pocket'
       : gap < ONE_PATH
         ? Number(units.boards.show(gap)) === 0
-          ? 'One path for all, to a tenth of a board'
-          : `One path for all: they lie at most ${apart} apart`
+          ? 'The layouts take the same path, to a tenth of a board'
+          : `The layouts take the same path: at most ${apart} apart`
         : `The paths part by up to ${apart}`,
     parts: [
       ...(noLine ? [paragraphHtml(say(noLine.says, units)), listHtml(sayAll(noLine.remedies, units))] : []),
@@ -73,7 +73,7 @@ export const leversSection = (
   parts: [
     besideHtml(
       moversFigure('movers-too', chartedIds(held.wished).rest, held.moved, units),
-      gridHtml(leversGrid(held.layout, levers, held.whose, units)),
+      gridHtml(leversGrid(held.layout, levers, held.whose, units), 'What else would help (one steady shot)'),
     ),
     ...more,
   ],

@@ -41,7 +41,7 @@ export function pairedFigure(
     'paired',
     smallPictures(numbers.map(pairedPicture)),
     `Each layout less ${from}, both rolled under the same conditions, physics and practice combined. A dot stands for one in twenty of ${worlds} simulated tries. ` +
-      'In the grey band lies what a night of shots with each would not show.',
+      'The grey band: differences that a night of shots with each would not show.',
     numbers.map(({ title, rows: each, change }) =>
       gridHtml(
         {

@@ -2,12 +2,12 @@ import type { SharesAnswer } from '../../../records/answers/answer.js';
 import { REACTION_NUMBERS, type WishedId } from '../../../records/schemas/reaction-numbers.js';
 import { capital } from '../../../records/text/capital.js';
 import { type SharedChange, sharesPicture } from '../../charts/shares-picture.js';
-import { sharesGrid } from '../../tables/shares-table.js';
+import { isNothing, sharesGrid } from '../../tables/shares-table.js';
 import type { Units } from '../../text/display-units.js';
 import { figureHtml, smallPictures } from './figure-html.js';
 import { gridHtml } from './table-html.js';
 
-/** The change from one layout to another in some numbers, and what each number of the layout brings of it. */
+/** The change from one layout to another in some numbers, and what each number of the layout brings of it; nothing for no change. */
 export function sharesFigure(
   ids: readonly WishedId[],
   {
@@ -22,6 +22,7 @@ export function sharesFigure(
   },
   units: Units,
 ): string {
+  if (isNothing(shares)) return '';
   const changes = ids.map((id): SharedChange => {
     const { row, quantity } = REACTION_NUMBERS[id].compared;
     const { change, name } = units[quantity];

@@ -38,7 +38,7 @@ export const ASSUMPTIONS: Wording<Assumptions> = {
     `Circumference ${givenWithUnit(circumferenceIn, arc)}.`,
 
   'usual-grip': ({ fingerBoreIn, thumbBoreIn, wallIn, meetAtIn }, { bore, fineTape }) =>
-    `Usual fingertip grip: inserts in ${withUnit(fingerBoreIn, bore)} bores${thumbBoreIn === null ? ', no thumb hole' : `, a slug in a ${withUnit(thumbBoreIn, bore)} thumb bore`}, drill-point hole ends; its finger bores would leave ${withUnit(wallIn, fineTape)} of ball at the surface${meetAtIn === null ? '' : ` and meet ${withUnit(meetAtIn, fineTape)} below`}.`,
+    `Usual fingertip grip: inserts in ${withUnit(fingerBoreIn, bore)} bores${thumbBoreIn === null ? ', no thumb hole' : `, a slug in a ${withUnit(thumbBoreIn, bore)} thumb bore`}, drill-point hole ends. The two finger bores are then ${withUnit(wallIn, fineTape)} apart at the surface${meetAtIn === null ? '' : ` and run into each other ${withUnit(meetAtIn, fineTape)} below it`}.`,
   'usual-slug': ({ densityGcc }) => `Thumb slug of ${densityGcc} g/cc.`,
   'usual-inserts': ({ densityGcc }) => `Finger inserts of ${densityGcc} g/cc.`,
   'drilled-before': () =>
@@ -47,7 +47,7 @@ export const ASSUMPTIONS: Wording<Assumptions> = {
   'usual-old-grip': () => 'No sizes of the old grip are given, so the usual fingertip sizes are assumed.',
   'rg-about-drilled-centre': () => 'RG is taken about the drilled ball’s centre of mass.',
   'ounce-is-moment': ({ leastTakenOz, mostTakenOz }, { ounce }) =>
-    `${ounce.name === 'oz' ? 'An ounce of static weight' : 'Static weight'} is moment over radius: a fingertip drilling takes ${given(leastTakenOz, ounce, 2)} to ${givenWithUnit(mostTakenOz, ounce, 2)} of top weight off, as common practice says, before a slug and inserts put some back. The two halves differ by 8/3 as much.`,
+    `${ounce.name === 'oz' ? 'An ounce of static weight' : 'Static weight'} is moment over radius: a fingertip drilling takes ${given(leastTakenOz, ounce, 2)} to ${givenWithUnit(mostTakenOz, ounce, 2)} of top weight off, as common practice says, before a slug and inserts put some back. The difference between the two halves is 8/3 times as great.`,
   'ounce-is-difference': (_, { ounce }) =>
     `${ounce.name === 'oz' ? 'An ounce of static weight' : 'Static weight'} is the difference between two halves of the ball.`,
 
