@@ -119,6 +119,18 @@ test('a bad answer is told at once and can be mended; Escape and < go back', asy
   expect(shown).toContain('Cancelled');
 });
 
+test('a word that begins no line chooses nothing, and what is typed is shown', async () => {
+  const shown = await talk([
+    who,
+    [/Which hand/, `dunno${ENTER}`],
+    [/No line begins with “dunno”\. Choose with the arrows, or take letters back\./, ERASE.repeat(5)],
+    [/Which hand/, 'le'],
+    [/> Left, with[\s\S]*Typed: le/, ENTER],
+    [/3\/11/, CTRL_C],
+  ]);
+  expect(shown).not.toMatch(/Which hand[^\n]*Right, with a thumb hole\r?\n/);
+});
+
 test('three Escapes at once go back three times, and one waits for nothing', async () => {
   const shown = await talk([
     who,

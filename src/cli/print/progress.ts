@@ -29,6 +29,8 @@ const SILENT: OwnLine = { show() {}, look() {}, end() {} };
 const WORDS = 62;
 const WIDEST_BAR = 24;
 const NARROWEST_BAR = 4;
+/** Columns of all beside bar and words: blanks, and the share. */
+const REST = 11;
 
 /** A bar on stderr for people; nothing in pipes and logs. It changes no setting of the terminal, so an interrupt has nothing to restore. */
 export async function progressLine({ stderr }: Terminal): Promise<OwnLine> {
@@ -41,10 +43,11 @@ export async function progressLine({ stderr }: Terminal): Promise<OwnLine> {
     import('../../report/text/plain-text.js'),
   ]);
   const columns = stderr.columns ?? 80;
+  const barsize = Math.max(NARROWEST_BAR, Math.min(WIDEST_BAR, columns - WORDS));
   const bar = new SingleBar({
     stream: stderr,
     format: '  {bar}  {words} {percentage} %',
-    barsize: Math.max(NARROWEST_BAR, Math.min(WIDEST_BAR, columns - WORDS)),
+    barsize,
     barCompleteChar: '#',
     barIncompleteChar: '.',
     clearOnComplete: true,
@@ -57,7 +60,8 @@ export async function progressLine({ stderr }: Terminal): Promise<OwnLine> {
     show(progress) {
       if (progress.stage !== stage) {
         stage = progress.stage;
-        bar.start(progress.total, progress.done, { words: stageText(stage) });
+        const [words] = wrap(stageText(stage), columns - 1 - barsize - REST);
+        bar.start(progress.total, progress.done, { words });
       } else bar.update(progress.done);
     },
     look(look, { units, ascii }) {

@@ -28,7 +28,7 @@ export async function putQuestion(
     case 'not-know': {
       const next = answer(interview, UNKNOWN);
       const after = isFault(next) ? interview : next;
-      screen.write([{ text: `${asked} ?` }]);
+      screen.say(`${asked} ?`);
       for (const text of lookedUp(question, after, units)) screen.say(visible(text), 'dim', '  ');
       if (isFault(next)) screen.say(formatShort(next), 'yellow', '  ');
       return after;
@@ -39,7 +39,7 @@ export async function putQuestion(
         screen.say(formatShort(next), 'yellow', '  ');
         return interview;
       }
-      screen.write([{ text: `${asked} ${visible(shortAnswer(question, pressed.given))}` }]);
+      screen.say(`${asked} ${visible(shortAnswer(question, pressed.given))}`);
       for (const text of toldOf(next, question.id)) screen.say(visible(text), 'dim', '  ');
       return next;
     }

@@ -102,16 +102,20 @@ const HELP =
 /** Columns of the labels where all are short. */
 const LABEL_WIDTH = 15;
 
-/** The lines of one page, what they say below one another. */
+/** The lines of one page, what they say below one another; where there is little room, a guess is called one without its range. */
 export function formatLines(
   lines: readonly Pick<ReviewLine, 'label' | 'value' | 'status'>[],
   { plain, width }: Pick<Desk['screen'], 'plain' | 'width'>,
 ): string[] {
   const labels = Math.max(LABEL_WIDTH, ...lines.map(({ label }) => label.length + 1));
   return lines.map(({ label, value, status }) => {
-    const told = status === '' ? '' : plain(`  (${status})`);
-    const room = width - MARK - labels - told.length;
     const shown = plain(value);
+    const beside = width - MARK - labels;
+    const [whole, word] = [status, status.split(',')[0]].map((each) =>
+      each === '' ? '' : plain(`  (${each})`),
+    );
+    const told = shown.length + whole.length <= beside ? whole : word;
+    const room = beside - told.length;
     const cut = shown.length > room ? `${shown.slice(0, Math.max(0, room - 3))}...` : shown;
     return `${label.padEnd(labels)}${cut}${told}`;
   });

@@ -43,22 +43,23 @@ const choicePrompt: PromptOf<number, ChoiceAsked> = createPrompt(({ asked, scree
       rl.pause(); // what is pressed now is for the next prompt
       done(ending);
     };
-    if (isEnterKey(key)) end({ did: 'give', given: mark.at });
+    const isLost = !isFound(mark.typed, asked.options);
+    if (isEnterKey(key) && !isLost) end({ did: 'give', given: mark.at });
     else if (sign === '?') end({ did: 'not-know' });
     else if (isEscape(key) || sign === asked.backSign) end({ did: 'go-back' });
     else if (isStop(key)) end({ did: 'stop', again: { ...asked, start: mark.at } });
     else setMark(marked(mark, key, sign, asked.options));
   });
-  return shownChoice(asked, mark.at, screen);
+  return shownChoice(asked, mark, screen);
 });
 
-/** Which line is marked, and the letters typed to find it. */
+/** Which line is marked, and what was typed to find it: where no line begins with that, the mark stays and Enter takes nothing. */
 interface Marked {
   readonly at: number;
   readonly typed: string;
 }
 
-/** Which line is marked after a key, and the character that it typed, if any. */
+/** Which line is marked after a key, and the character that it typed, if any: one that goes on with what was typed, or begins anew. */
 export function marked(
   { at, typed }: Marked,
   { name }: Pick<KeypressEvent, 'name'>,
@@ -68,13 +69,15 @@ export function marked(
   const last = options.length - 1;
   const to = { up: at - 1, down: at + 1, pageup: at - 10, pagedown: at + 10, home: 0, end: last }[name];
   if (to !== undefined) return { at: Math.min(last, Math.max(0, to)), typed: '' };
-  if (sign === '') return { at, typed };
-  for (const letters of [typed + sign, sign]) {
-    const place = placeOf(letters, options);
-    if (place >= 0) return { at: place, typed: letters };
-  }
-  return { at, typed: '' };
+  const longer = name === 'backspace' ? typed.slice(0, -1) : typed + sign;
+  const isAnother = isFound(typed, options) && !isFound(longer, options) && isFound(sign, options);
+  const letters = isAnother ? sign : longer;
+  const place = placeOf(letters, options);
+  return { at: letters === '' || place < 0 ? at : place, typed: letters };
 }
+
+const isFound = (letters: string, options: readonly Option[]): boolean =>
+  letters === '' || placeOf(letters, options) >= 0;
 
 /** The line that begins with some letters; by a number, the one whose note begins with it (`4 of 5`), else the one of that place. */
 function placeOf(letters: string, options: readonly Option[]): number {
@@ -84,9 +87,16 @@ function placeOf(letters: string, options: readonly Option[]): number {
   return noted >= 0 ? noted : Number(letters) <= options.length ? Number(letters) - 1 : -1;
 }
 
+const typedText = (typed: string, options: readonly Option[]): string => {
+  if (typed === '') return '';
+  return isFound(typed, options)
+    ? `Typed: ${typed}`
+    : `No line begins with “${typed}”. Choose with the arrows, or take letters back.`;
+};
+
 function shownChoice(
   { question, help, options, fault = '', keysHelp }: ChoiceAsked,
-  at: number,
+  { at, typed }: Marked,
   screen: Screen,
 ): [string, string] {
   const lines = (text: string, indent: string, style?: ScreenLine['style']): readonly string[] =>
@@ -95,6 +105,7 @@ function shownChoice(
   const below = [
     ...lines(fault, '  ', 'yellow'),
     ...lines(options[at]?.note ?? '', '    '),
+    ...lines(typedText(typed, options), '  ', isFound(typed, options) ? 'dim' : 'yellow'),
     ...lines(keysHelp, '  ', 'dim'),
   ];
   const room = Math.max(3, Math.min(MOST_LINES, screen.rows - above.length - below.length));

@@ -1,3 +1,4 @@
+import { stripVTControlCharacters } from 'node:util';
 import { expect, test } from 'vitest';
 import { progressLine } from '../../../src/cli/print/progress.js';
 import { UNITS } from '../../../src/report/text/display-units.js';
@@ -65,4 +66,12 @@ test('progressLine: a first look in metric units and ASCII signs', async () => {
   expect(terminal.written.err()).toBe(
     'First look, by the regression alone: about 45 x 4 1/2 x 30, hook start near 11.6 m. Working it out...\n',
   );
+});
+
+test('progressLine: on a narrow terminal a stage takes one line', async () => {
+  const terminal = fakeTerminal({ tty: true, columns: 40 });
+  const line = await progressLine(terminal);
+  line.show({ stage: 'worlds', done: 4, total: 4 });
+  expect(stripVTControlCharacters(terminal.written.err()).trimEnd().length).toBeLessThan(40);
+  line.end();
 });

@@ -19,3 +19,10 @@ test.each(['main', 'bowler', 'ball'] as const)(
     }
   },
 );
+
+test('where there is little room the number stays, and its guess is called one without its range', () => {
+  const guess = { label: 'RG', value: '2.53 in', status: 'guess, ± 0.03 in' };
+  const at = (width: number): string => formatLines([guess], { plain: (text) => text, width })[0]!;
+  expect(at(60)).toBe('RG             2.53 in  (guess, ± 0.03 in)');
+  expect(at(39)).toBe('RG             2.53 in  (guess)');
+});

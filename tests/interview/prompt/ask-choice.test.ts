@@ -6,6 +6,7 @@ const UP = '\u001b[A';
 const DOWN = '\u001b[B';
 const HOME = '\u001b[H';
 const END = '\u001b[F';
+const BACKSPACE = '\u007f';
 const PAGE_DOWN = '\u001b[6~';
 
 interface Option {
@@ -31,11 +32,18 @@ test('arrows stop at the ends', () => {
 
 test('letters find the line that begins with them, numbers the line of that place or name', () => {
   expect(at('axis r')).toBe(3);
-  expect(at('xl')).toBe(1); // a letter that fits nothing does not stand in the way
   expect(at('2')).toBe(1);
   expect(at('3')).toBe(4);
   expect(at('9', 2)).toBe(2);
   expect(at('0', 2)).toBe(2);
+});
+
+test('what no line begins with moves nothing, until it is taken back; a letter may begin anew after a line was found', () => {
+  expect(at('dunnol')).toBe(0); // the last letter alone would find a line
+  expect(at(`x${BACKSPACE}l`)).toBe(1);
+  expect(at(`x${DOWN}a`)).toBe(2);
+  expect(at('lr')).toBe(0);
+  expect(at(`axis r${BACKSPACE}`)).toBe(2);
 });
 
 test('a step’s number finds that step, not the line of that place', () => {
