@@ -19,7 +19,7 @@ const ENVIRONMENT: readonly (readonly [name: string, what: string])[] = [
   ['FLAREWISE_HOME', 'folder of what you keep, in place of the platform’s data folder'],
   ['NO_COLOR', 'any value: no colours'],
   ['TERM', '`dumb`: no colours, and questions are written line by line'],
-  ['COLUMNS', 'width of an answer that goes to a pipe or a file (80 when not set), 60 to 200'],
+  ['COLUMNS', 'width of an answer that goes to a pipe or a file (80 when not set), 40 to 200'],
   ['LC_ALL, LC_CTYPE, LANG', 'with a character set other than UTF-8: ASCII characters only'],
 ];
 

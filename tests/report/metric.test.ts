@@ -23,7 +23,7 @@ describe.each(reports)('%s report in metric units', (_name, report) => {
     expect(text).toContain('70 x 4 1/2 x 30');
   });
 
-  test.each([60, 80, 200])('no line is wider than %i columns', (width) => {
+  test.each([40, 60, 80, 200])('no line is wider than %i columns', (width) => {
     for (const line of report(metric(width)).split('\n'))
       expect(columnsOf(line), line).toBeLessThanOrEqual(width);
   });

@@ -25,7 +25,7 @@ const ESCAPE = '\u001b';
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
 
 describe.each(reports)('%s report', (_name, report) => {
-  test.each([60, 80, 120, 200])('no line is wider than %i columns, with colour or without', (width) => {
+  test.each([40, 60, 80, 120, 200])('no line is wider than %i columns, with colour or without', (width) => {
     for (const page of [pageOf(width), pageOf(width, { level: 1 }), pageOf(width, { ascii: true })])
       for (const line of report(page).split('\n')) expect(columnsOf(line), line).toBeLessThanOrEqual(width);
   });
@@ -132,7 +132,7 @@ describe('recommendation report', () => {
   test('a guessed PAP is told before how sure the answer is', () => {
     const bowler = { ...recommendAnswer.inputs.bowler, uncertainty: { papOverIn: 0.4, papUpIn: 0.45 } };
     const guessed = { ...recommendAnswer, inputs: { ...recommendAnswer.inputs, bowler } };
-    for (const width of [60, 80]) {
+    for (const width of [40, 60, 80]) {
       const text = oneLine(recommendationReport(guessed, pageOf(width)));
       expect(text).toContain('FIRST Your PAP is a guess (± 0.45 in). Have it measured before drilling.');
       expect(text.indexOf('FIRST')).toBeLessThan(text.indexOf('HOW SURE'));

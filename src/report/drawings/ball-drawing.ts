@@ -10,10 +10,8 @@ import type { Page } from '../text/page.js';
 import { flow } from '../text/wrap.js';
 import { DotCanvas } from './dot-canvas.js';
 
-/** Half the ball's height in rows; cells are about twice as high as wide, so it is twice as many columns. */
+/** Half the ball's height in rows, where there is room; cells are about twice as high as wide, so it is twice as many columns. */
 const RADIUS_ROWS = 10;
-const COLUMNS = 4 * RADIUS_ROWS + 1;
-const ROWS = 2 * RADIUS_ROWS + 1;
 const INDENT = '  ';
 
 /** Dots between two points of a curve, so that no gap shows. */
@@ -43,11 +41,14 @@ interface Sign {
  */
 export function ballDrawing(face: BallFace, rings: readonly RingAnswer[], page: Page): string[] {
   const view = gripView(face);
-  const canvas = new DotCanvas(COLUMNS, ROWS);
+  const radius = Math.min(RADIUS_ROWS, Math.floor((page.width - INDENT.length - 1) / 4));
+  const columns = 4 * radius + 1;
+  const rows = 2 * radius + 1;
+  const canvas = new DotCanvas(columns, rows);
   const shown = layers(face, rings);
   const place = (u: Vec3) => {
     const { x, y, depth } = project(view, u);
-    return { x: 2 * RADIUS_ROWS * (1 + x) + 0.5, y: RADIUS_ROWS * (1 - y) + 0.5, depth };
+    return { x: 2 * radius * (1 + x) + 0.5, y: radius * (1 - y) + 0.5, depth };
   };
   shown.forEach(({ curves, isDashed }, layer) => {
     for (const curve of curves)
@@ -57,8 +58,8 @@ export function ballDrawing(face: BallFace, rings: readonly RingAnswer[], page: 
       });
   });
 
-  const cells = Array.from({ length: ROWS }, (_, row) =>
-    Array.from({ length: COLUMNS }, (_, column) => {
+  const cells = Array.from({ length: rows }, (_, row) =>
+    Array.from({ length: columns }, (_, column) => {
       const layer = shown[canvas.layerAt(column, row)];
       if (!layer) return ' ';
       const sign = page.ascii ? layer.ascii : canvas.signAt(column, row);
@@ -67,8 +68,8 @@ export function ballDrawing(face: BallFace, rings: readonly RingAnswer[], page: 
   );
   const write = (at: Vec3, text: string, column = 0): void => {
     const { x, y } = place(at);
-    const row = cells[Math.min(ROWS - 1, Math.floor(y))];
-    row[Math.min(COLUMNS - 1, Math.floor(x) + column)] = page.paint.strong(text);
+    const row = cells[Math.min(rows - 1, Math.floor(y))];
+    row[Math.min(columns - 1, Math.floor(x) + column)] = page.paint.strong(text);
   };
   const ends = endsOf(rings).map((ring) => ({ ring, at: labelPoint(ring, face, view) }));
   const numbered = ends.filter(({ at }) => place(at).depth > 0);
@@ -86,7 +87,7 @@ export function ballDrawing(face: BallFace, rings: readonly RingAnswer[], page: 
     if (!spot) continue;
     taken.push(spot);
     for (const [i, letter] of [...text].entries())
-      cells[Math.min(ROWS - 1, Math.floor(spot.y))][Math.floor(spot.x) + i] = page.paint.strong(letter);
+      cells[Math.min(rows - 1, Math.floor(spot.y))][Math.floor(spot.x) + i] = page.paint.strong(letter);
   }
   return [
     ...cells.map((row) => (INDENT + row.join('')).trimEnd()),

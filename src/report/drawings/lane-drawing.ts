@@ -28,6 +28,9 @@ const FEET_PER_LABEL = 15;
 const ROWS_PER_SIGN = 3;
 const NO_POCKET = 'No line was found that brings this ball to the pocket; the nearest one is drawn.';
 const LEFT = '     ';
+/** Columns that distances, edges and boards take at least. */
+const NEEDED_COLUMNS = LEFT.length + 2 + BOARD_COUNT;
+const TOO_NARROW = `The lane is drawn where ${NEEDED_COLUMNS} columns or more have room.`;
 const LAST_ROW = LENGTH_FT / FEET_PER_ROW;
 const rowOf = (ft: number): number => Math.round((LENGTH_FT - ft) / FEET_PER_ROW);
 /** Notes beside the lane: columns they need, and columns they use at most. */
@@ -59,7 +62,7 @@ export function laneDrawing({ hand, lane, shots: all }: DrawnLane, page: Page): 
   const notes = pathNotes(first, page);
   const beside = noteRoom >= NARROWEST_NOTE ? spreadNotes(notes, noteRoom, rowOf) : new Map<number, string>();
 
-  const rows: string[] = pinDeck(perBoard).map((pins, i, deck) => {
+  const picture: string[] = pinDeck(perBoard).map((pins, i, deck) => {
     const cells = [...pins];
     if (i === deck.length - 1)
       for (const column of pocketColumns(hand, perBoard)) cells[column] = page.paint.strong(signs.pocket);
@@ -71,14 +74,18 @@ export function laneDrawing({ hand, lane, shots: all }: DrawnLane, page: Page): 
     const note = beside.get(row);
     const isSigned = shots.length > 1 && row % ROWS_PER_SIGN === 1;
     const line = `${page.paint.quiet(`${label.padStart(LEFT.length - 1)} `)}${laneRow(drawn, ft, isSigned, perBoard, page)}`;
-    rows.push(note ? `${line}  ${note}` : line);
+    picture.push(note ? `${line}  ${note}` : line);
   }
-  rows.push(
+  picture.push(
     page.paint.quiet(
       `${page.units.laneMark.name.padStart(LEFT.length - 1)}  ${boardScale(hand, perBoard)}  board`,
     ),
   );
-  rows.push('', ...legend(signs, drawn, page));
+  picture.push('', ...legend(signs, drawn, page));
+  const isDrawn = page.width >= NEEDED_COLUMNS;
+  const rows = isDrawn
+    ? picture
+    : [...paragraph(TOO_NARROW, page), ...(areShared ? [] : ['', ...signsOf(shots, page)])];
   if (shots.length > 1) rows.push(...paragraph(drawnApartText(shots, page.units), page, page.paint.quiet));
   if (beside.size === 0) rows.push('', ...notes.flatMap(({ text }) => wrap(text, page.width, '  ')));
   if (!first.line.reachesPocket) rows.push('', ...paragraph(NO_POCKET, page, page.paint.caution));
@@ -95,12 +102,12 @@ function apartRows(shots: DrawnLane['shots'], hand: DrawnLane['hand'], page: Pag
   const most = withUnit(gap, page.units.boards);
   if (gap < ONE_PATH)
     return [
-      ...paragraph(`${shots[0]?.sign} alone is drawn above: the others lie within ${most} of it.`, page),
+      ...paragraph(`Above is the path of ${shots[0]?.sign}: the others lie within ${most} of it.`, page),
       ...signsOf(shots, page),
     ];
   return [
     ...paragraph(
-      `${shots[0]?.sign} alone is drawn above: the others lie within ${most} of it and would cover it. How far each lies from it:`,
+      `Above is the path of ${shots[0]?.sign} alone: the others lie within ${most} of it and would cover it. How far each lies from it:`,
       page,
     ),
     ...apartDrawing(shots, hand, page),

@@ -2,6 +2,7 @@ import { BOARD_COUNT } from '../../base/constants.js';
 import type { LaneAnswer } from '../../records/answers/lane-answer.js';
 import { ARROWS, LENGTH_FT } from '../lane/lane-marks.js';
 import { glyphs, type Page } from '../text/page.js';
+import { paragraph } from '../text/section.js';
 import { flow } from '../text/wrap.js';
 import { boardColumn, boardScale } from './lane-columns.js';
 import { oilLegend, oilSign } from './oil-sign.js';
@@ -9,6 +10,7 @@ import { oilLegend, oilSign } from './oil-sign.js';
 const FEET_PER_ROW = 2;
 const FEET_PER_LABEL = 10;
 const MARGIN = 5; // columns of the distances, left of the lane
+const TOO_NARROW = `The oil is drawn where ${MARGIN + 2 + BOARD_COUNT} columns or more have room.`;
 
 /** Room that a remark beside the lane needs at most, with its gap. */
 const NOTE_ROOM = 26;
@@ -42,7 +44,9 @@ export function oilDrawing({ film, lane, hand }: LaneAnswer, page: Page): string
   rows.push(
     page.paint.quiet(`${page.units.laneMark.name.padStart(MARGIN - 1)}  ${boardScale(hand, width)} board`),
   );
-  return [...rows, '', ...legend(page, hand)];
+  return page.width < MARGIN + 2 + BOARD_COUNT
+    ? paragraph(TOO_NARROW, page)
+    : [...rows, '', ...legend(page, hand)];
 }
 
 const rowOf = (ft: number): number => FEET_PER_ROW * Math.round(ft / FEET_PER_ROW);

@@ -28,7 +28,9 @@ export function compareReport(given: CompareAnswer, page: Page, isFull = false):
       ...paragraph(compareNote(answer), page, page.paint.quiet),
       ...learnedLines(answer, page),
     ],
-    ...(isFull ? sections(answer, page) : [[page.paint.quiet('More: --full, --report FILE.html, --json')]]),
+    ...(isFull
+      ? sections(answer, page)
+      : [wrap('More: --full, --report FILE.html, --json', page.width).map(page.paint.quiet)]),
   ]);
 }
 

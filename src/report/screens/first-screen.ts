@@ -51,7 +51,7 @@ export function firstScreen(
     `Asked for: ${askedText(answer.targets, page.units)}`,
     ...apartTexts(answer, page.units),
   ].flatMap((text) => wrap(text, page.width));
-  const below = [...commandsOf(next, page.width), ...(beneath > 0 ? [] : [MORE])];
+  const below = [...commandsOf(next, page.width), ...(beneath > 0 ? [] : wrap(MORE, page.width))];
   const foot = below.length > 0 ? ['', ...below.map(page.paint.quiet)] : [];
   const withFoot = (below: readonly string[]): string[] => {
     const room = SCREEN_LINES - title.length - asked.length - below.length - 1 - beneath;

@@ -35,7 +35,7 @@ export function learnedReport(given: LearnedAnswer, page: Page, isFull = false):
     numbersGrid(answer.numbers.slice(0, answer.misfit.isDoubtful ? MOST_IN_DOUBT : MOST_NUMBERS), page.units),
     page,
   );
-  const foot = isFull ? [] : ['', page.paint.quiet(MORE)];
+  const foot = isFull ? [] : ['', ...wrap(MORE, page.width).map(page.paint.quiet)];
   const room = SCREEN_LINES - title.length - table.length - foot.length;
   const first = [...title, ...fittedLines(blocks(answer, page), room, page), ...table, ...foot];
   return joinSections([first, ...(isFull ? sections(answer, page) : [])]);

@@ -7,6 +7,7 @@ import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
 import { gridLines } from '../text/table.js';
+import { wrap } from '../text/wrap.js';
 import {
   mapDoubts,
   mapFixed,
@@ -31,7 +32,9 @@ export function mapReport(given: MapAnswer, page: Page, full = false): string {
   const isShort = answer.onLane !== null && !full;
   return joinSections([
     [
-      page.paint.heading(`What the ${OVER_WORDS[answer.over].name} does to this core`),
+      ...wrap(`What the ${OVER_WORDS[answer.over].name} does to this core`, page.width).map(
+        page.paint.heading,
+      ),
       ...paragraph(`${answer.ball}, drilled for ${answer.bowler}; ${mapFixed(answer, page)}.`, page),
       ...paragraph(mapVerdict(answer, page), page),
       ...paragraph(mapOnLane(answer, page), page),

@@ -1,7 +1,7 @@
 import { visible } from '../../base/visible.js';
 import { shellWord } from '../../records/text/shell-word.js';
 import type { Page } from '../text/page.js';
-import { joinSections, section } from '../text/section.js';
+import { joinSections, paragraph, section } from '../text/section.js';
 import { NEXT_STEPS, type NextStepCode } from '../wording/next-steps.js';
 
 /** A command that may follow an answer. */
@@ -21,7 +21,7 @@ export const nextSteps = (steps: readonly NextStep[], page: Page): string =>
     section(
       'Next',
       steps.flatMap(({ code, words }) => [
-        `  ${NEXT_STEPS[code]}`,
+        ...paragraph(NEXT_STEPS[code], page),
         ...commandLines(words, page.width, INDENT),
       ]),
       page,

@@ -16,7 +16,7 @@ export interface Page extends Spelling {
   readonly paint: Paint;
 }
 
-export const NARROWEST = 60;
+export const NARROWEST = 40;
 export const WIDEST = 200;
 
 /** The characters that a report draws with. */

@@ -5,7 +5,7 @@ import { columnsOf, wrap } from './wrap.js';
 
 /** A heading and its lines; nothing at all when there are no lines. */
 export const section = (heading: string, lines: readonly string[], page: Page): string[] =>
-  lines.length === 0 ? [] : [page.paint.heading(heading), ...lines];
+  lines.length === 0 ? [] : [...wrap(heading, page.width).map(page.paint.heading), ...lines];
 
 /** A paragraph, indented below its heading. */
 export const paragraph = (text: string, page: Page, paint = (line: string) => line): string[] =>

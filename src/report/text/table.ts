@@ -49,7 +49,8 @@ export function table(
     .slice(1)
     .map(({ head }, i) => widest([head, ...rows.map((row) => row[i + 1] ?? '')]));
   const keyRoom = room - others.reduce((sum, each) => sum + GAP.length + each, 0);
-  const keyLimit = keyRoom >= NARROWEST_KEY ? keyRoom : WIDEST_KEY;
+  const besideOne = room - GAP.length - Math.max(0, ...others);
+  const keyLimit = keyRoom >= NARROWEST_KEY ? keyRoom : Math.min(WIDEST_KEY, besideOne);
   const keyed = rows.map(([key = '', ...rest]) => [wrap(key, keyLimit).join('\n'), ...rest]);
   const widths = [widest([columns[0].head, ...keyed.map(([key = '']) => key)]), ...others];
   const hasHeads = columns.some(({ head }) => head !== '');

@@ -16,7 +16,8 @@ test.each([
 });
 
 test.each([
-  { columns: 20, want: 60 },
+  { columns: 20, want: 40 },
+  { columns: 45, want: 45 },
   { columns: 100, want: 100 },
   { columns: 999, want: 200 },
 ])('pageFor: $columns columns are set as $want', ({ columns, want }) => {

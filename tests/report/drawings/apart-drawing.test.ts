@@ -43,7 +43,7 @@ test.each(['right', 'left'] as const)(
   },
 );
 
-test.each([60, 80, 120, 200])(
+test.each([40, 60, 80, 120, 200])(
   'apartDrawing: keeps within %i columns, and says how far it exaggerates',
   (width) => {
     for (const ascii of [false, true]) {
@@ -73,7 +73,7 @@ const drawn = (boards: readonly number[]) =>
 
 test('laneDrawing: paths that share their boards are drawn by their differences, those that part as paths', () => {
   const close = oneLine(drawn([7.5, 8.5]));
-  expect(close).toContain('1 alone is drawn above');
+  expect(close).toContain('Above is the path of 1 alone');
   expect(close).toContain('Boards from the path of 1');
   expect(close).toContain('Paths differ most at 38 ft: 2 lies 1.0 boards from 1.');
   const far = oneLine(drawn([7.5, 11.5]));

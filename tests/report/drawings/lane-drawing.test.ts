@@ -91,7 +91,7 @@ test('laneDrawing: says when no line to the pocket was found', () => {
   expect(laneDrawing(shot('right'), pageOf(80)).join('\n')).not.toContain('No line was found');
 });
 
-test.each([60, 80])('laneDrawing: every note is there at %i columns', (width) => {
+test.each([40, 60, 80])('laneDrawing: every note is there at %i columns', (width) => {
   const text = laneDrawing(shot('right'), pageOf(width)).join('\n');
   for (const note of [
     'laid down on board 20.0',
@@ -167,6 +167,6 @@ describe.each([
 test('laneDrawing: paths that are the same are said to be', () => {
   const twins = { ...shot('right'), shots: [one, { ...one, sign: '2' }] };
   expect(laneDrawing(twins, pageOf(80)).join(' ').replace(/\s+/g, ' ')).toContain(
-    '1 alone is drawn above: the others lie within 0.0 boards of it.',
+    'Above is the path of 1: the others lie within 0.0 boards of it.',
   );
 });

@@ -47,7 +47,7 @@ const lines: readonly CoachLine[] = [
   },
 ];
 
-test.each([60, 80, 200])(
+test.each([40, 60, 80, 200])(
   'coachReport: at %i columns every ball, its advice and its fault can be read',
   (width) => {
     const text = coachReport(lines, pageOf(width), true);

@@ -10,7 +10,7 @@ const withVerdict = (verdict: CompareAnswer['verdict']): string =>
   oneLine(compareReport({ ...answer, verdict }, pageOf(80)));
 
 describe('compareReport', () => {
-  test.each([60, 80, 120, 200])('keeps within %i columns, whole and short', (width) => {
+  test.each([40, 60, 80, 120, 200])('keeps within %i columns, whole and short', (width) => {
     for (const isFull of [false, true])
       for (const each of compareReport(answer, pageOf(width), isFull).split('\n'))
         expect(columnsOf(each), each).toBeLessThanOrEqual(width);

@@ -21,7 +21,7 @@ const svgOf = (given: typeof answer): string =>
   toSvg(corePicture(given, UNITS.trade), { palette: PAPER, fontFamily: 'x' });
 
 describe('coreReport', () => {
-  test.each([60, 80, 120])(
+  test.each([40, 60, 80, 120])(
     'keeps within %i columns, and the verdict and both drawings within a screen of 24 lines',
     (width) => {
       const lines = coreReport(answer, pageOf(width)).split('\n');

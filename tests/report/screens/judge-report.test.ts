@@ -12,7 +12,7 @@ const RING_NEAR_HOLE: Objection = { code: 'ring-near-hole', params: {} };
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
 
 describe('judgeReport', () => {
-  test.each([60, 80, 120, 200])('keeps within %i columns', (width) => {
+  test.each([40, 60, 80, 120, 200])('keeps within %i columns', (width) => {
     for (const each of judgeReport(answer, pageOf(width), true).split('\n'))
       expect(columnsOf(each), each).toBeLessThanOrEqual(width);
   });

@@ -35,7 +35,7 @@ const answer = (hand: 'right' | 'left'): LaneAnswer => ({
 const rowsOf = (text: string): string[] => [...text.matchAll(/^.{5}[│|](.*?)[│|]/gm)].map(([, row]) => row);
 
 describe('laneReport', () => {
-  test.each([60, 80, 116, 200])('keeps within %i columns', (width) => {
+  test.each([40, 60, 80, 116, 200])('keeps within %i columns', (width) => {
     for (const line of laneReport(answer('right'), pageOf(width)).split('\n'))
       expect(columnsOf(line), line).toBeLessThanOrEqual(width);
   });

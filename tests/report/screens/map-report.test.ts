@@ -11,7 +11,7 @@ const { rows } = answer;
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
 
 describe('mapReport', () => {
-  test.each([60, 80, 120, 200])('keeps within %i columns', (width) => {
+  test.each([40, 60, 80, 120, 200])('keeps within %i columns', (width) => {
     for (const line of mapReport(answer, pageOf(width), true).split('\n'))
       expect(columnsOf(line), line).toBeLessThanOrEqual(width);
   });

@@ -21,7 +21,7 @@ const commands = (text: string): string[] =>
 
 test('nextSteps: each command stands whole, with records, wishes and layout quoted for the shell', () => {
   const steps = nextCommands(typed, ['sheet', 'judge', 'recommend', 'lane', 'map', 'drilled', 'keep']);
-  for (const width of [60, 80, 200])
+  for (const width of [40, 60, 80, 200])
     expect(commands(nextSteps(steps, pageOf(width)))).toEqual([
       'flarewise sheet --bowler me --ball "my balls/red.json" --lane long --layout "45 x 4 5/8 x 23" --units metric --out sheet.pdf',
       'flarewise judge --bowler me --ball "my balls/red.json" --lane long --units metric --hook-start "41 ft" --layout "45 x 4 5/8 x 23"',

@@ -13,7 +13,7 @@ const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
 
 describe.each(Object.entries(sheets))('sheet report of %s', (_name, answer) => {
   test('no line is wider than the page, and none has trailing blanks', () => {
-    for (const width of [60, 80, 120, 200])
+    for (const width of [40, 60, 80, 120, 200])
       for (const ascii of [false, true]) {
         const text = sheetReport(answer, pageOf(width, { ascii }));
         for (const line of text.split('\n')) expect(columnsOf(line), line).toBeLessThanOrEqual(width);

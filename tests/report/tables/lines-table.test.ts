@@ -9,7 +9,7 @@ import { line, recommendAnswer } from '../../support/recommend-answer.js';
 const { layouts, middle } = recommendAnswer;
 
 describe('linesTable', () => {
-  test.each([60, 80, 200])('keeps within %i columns', (width) => {
+  test.each([40, 60, 80, 200])('keeps within %i columns', (width) => {
     for (const each of linesTable([...layouts, middle], pageOf(width)))
       expect(columnsOf(each), each).toBeLessThanOrEqual(width);
   });
