@@ -114,6 +114,8 @@ test('what was answered before ctrl-C is offered the next time, and kept names w
   await saveAndGoOn(turn, 'Kim');
   await turn(/Kept as bowler\/kim[\s\S]*Layout for Kim/);
   await turn(/g: change[\s\S]*Enter: done/, 'g');
+  await turn(/What next\?/, ESCAPE); // back to the keys below the answer
+  await turn(/g: change[\s\S]*Enter: done/, 'g');
   await turn(/What next\?/, `pa${ENTER}`); // what was guessed can be given or measured on the spot
   await turn(/give your PAP/, ENTER);
   await turn(/far over/, `5${ENTER}`);

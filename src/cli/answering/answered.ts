@@ -24,6 +24,8 @@ export interface Answered {
   readonly goesOn: boolean;
   /** Fields that would make the answer surer, the most worthwhile first. */
   readonly surer: readonly string[];
+  /** Where Escape leads from there: the keys below the answer; whether they ask to change something. Left out where there are none. */
+  readonly heedKeys?: () => Promise<boolean>;
 }
 
 /** Ask what to change, in the order of the questions. */

@@ -70,7 +70,7 @@ export async function withInterview<Found>(
       }
       if (kept.status === 'rejected') throw kept.reason;
       writeInterviewDraft(home, null); // whatever goes wrong before this line, the answers are offered again
-      goOn = answered.goesOn ? await whatNext(ended, answered.surer, streams, options, terminal) : null;
+      goOn = answered.goesOn ? await whatNext(ended, answered, streams, options, terminal) : null;
     } finally {
       ahead.stop();
       making?.then(
@@ -110,7 +110,7 @@ async function asked(
 /** What a person wants once the answer stands on the screen; null to end. */
 async function whatNext(
   { interview }: Ended,
-  surer: readonly string[],
+  { surer, heedKeys }: Answered,
   streams: AskStreams,
   options: GlobalOptions,
   { stdout }: Terminal,
@@ -121,5 +121,9 @@ async function whatNext(
     import('../../interview/unknown-fields.js'),
   ]);
   const fields = surestFirst(unknownFields(interview), surer);
-  return afterAnswer(streams, interview, UNITS[unitsFlag(options.units)], fields);
+  for (;;) {
+    const next = await afterAnswer(streams, interview, UNITS[unitsFlag(options.units)], fields);
+    if (next !== 'back') return next;
+    if (!(await heedKeys?.())) return null;
+  }
 }

@@ -107,8 +107,12 @@ async function showRecommendation(
     const { writePage } = await import('../keys/write-page.js');
     await writePage(report, standing);
   }
-  const goesOn = await heedKeys(standing, isAsked);
-  return { goesOn, surer: answer.surer.flatMap(({ field }) => (field === null ? [] : [field])) };
+  const heed = (): Promise<boolean> => heedKeys(standing, isAsked);
+  return {
+    goesOn: await heed(),
+    surer: answer.surer.flatMap(({ field }) => (field === null ? [] : [field])),
+    heedKeys: heed,
+  };
 }
 
 /** What may follow: the sheet, where all records have ids. Else a key below the answer saves them, or the shelf shows what is saved. */

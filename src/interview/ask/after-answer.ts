@@ -15,14 +15,14 @@ const MOST = 6;
  * Asks, after an answer, whether to make it more certain: by giving or measuring what was guessed, or by changing any answer.
  *
  * @param fields  what to offer, the most worthwhile first
- * @returns how to go on; null to end
+ * @returns how to go on; `back` to the answer; null to end
  */
 export const afterAnswer = (
   streams: AskStreams,
   interview: Interview,
   units: Units,
   fields: readonly UnknownField[],
-): Promise<GoOn | null> =>
+): Promise<GoOn | 'back' | null> =>
   atDesk(streams, units, async ({ screen, keys }) => {
     const offered = onePerQuestion(fields).slice(0, MOST);
     const options = [
@@ -41,12 +41,13 @@ export const afterAnswer = (
         options: options.map(({ label }) => ({ label: visible(label) })),
         start: 0,
         backSign: BACK_KEY,
-        keysHelp: 'Arrows choose, Enter takes.',
+        keysHelp: 'Arrows choose, Enter takes, Escape goes back to the answer.',
       },
       screen,
       keys,
     );
-    return pressed.did === 'give' ? (options[pressed.given]?.goOn ?? null) : null;
+    if (pressed.did === 'leave') return null;
+    return pressed.did === 'give' ? (options[pressed.given]?.goOn ?? null) : 'back';
   });
 
 /** The PAP has two numbers, and one question how it is found. */
