@@ -59,7 +59,7 @@ interface Marked {
   readonly typed: string;
 }
 
-/** Which line is marked after a key, and the character that it typed, if any: one that goes on with what was typed, or begins anew. */
+/** Which line is marked after a key, and the character that it typed, if any. */
 export function marked(
   { at, typed }: Marked,
   { name }: Pick<KeypressEvent, 'name'>,
@@ -69,9 +69,7 @@ export function marked(
   const last = options.length - 1;
   const to = { up: at - 1, down: at + 1, pageup: at - 10, pagedown: at + 10, home: 0, end: last }[name];
   if (to !== undefined) return { at: Math.min(last, Math.max(0, to)), typed: '' };
-  const longer = name === 'backspace' ? typed.slice(0, -1) : typed + sign;
-  const isAnother = isFound(typed, options) && !isFound(longer, options) && isFound(sign, options);
-  const letters = isAnother ? sign : longer;
+  const letters = name === 'backspace' ? typed.slice(0, -1) : typed + sign;
   const place = placeOf(letters, options);
   return { at: letters === '' || place < 0 ? at : place, typed: letters };
 }
