@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { scratchFolder } from '../support/demo-files.js';
+import { CTRL_C, ENTER, openSession, turnsOf } from '../support/pty-session.js';
 import { runCli, runSmall } from '../support/run-cli.js';
 
 const folder = scratchFolder();
@@ -36,6 +37,15 @@ test('every fault is told at once, each with its flag and what to do', async () 
   expect(err).toMatch(/Did you mean first\?/);
   expect(err).toMatch(/--hook-start must be "later", "earlier"/);
   expect(err).toMatch(/--did-total-hook must be a number, 0 to 39 boards/);
+});
+
+test('at a terminal what cannot be read is told beneath its question, without a flag', async () => {
+  const session = openSession(['adjust', '--ball', 'first', '--lane', 'house-easy'], { env });
+  const turn = turnsOf(session);
+  await turn(/When should the hook start\?/, `3 boards${ENTER}`);
+  await turn(/ {2}Must be "later", "earlier"/, CTRL_C);
+  await session.exit;
+  expect(session.text()).not.toContain('--hook-start must');
 });
 
 test('no wish, no ball or no lane is refused by the name of its flag', async () => {

@@ -1,6 +1,7 @@
 import { Cancelled, InputError } from '../../base/errors.js';
 import { askText } from '../prompt/ask-text.js';
 import type { Desk } from './desk.js';
+import { shortFault } from './short-fault.js';
 
 /**
  * Asks until `read` takes what is typed; a question that is not known is answered with nothing.
@@ -20,7 +21,7 @@ export async function askTyped<T>(
       read(text.trim());
       return null;
     } catch (error) {
-      if (error instanceof InputError) return error.message;
+      if (error instanceof InputError) return saidOf(error);
       throw error;
     }
   };
@@ -33,3 +34,7 @@ export async function askTyped<T>(
     return read(text);
   }
 }
+
+/** Where one rule is broken, without the flag that it is the rule of. */
+const saidOf = ({ faults, message }: InputError): string =>
+  faults.length === 1 && faults[0].rule.startsWith('must ') ? shortFault(faults[0]) : message;

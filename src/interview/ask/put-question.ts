@@ -1,4 +1,3 @@
-import type { Fault } from '../../base/errors.js';
 import { visible } from '../../base/visible.js';
 import { isFault } from '../given-value.js';
 import { answer, answersOf, back, givenBefore, type Interview, progress, toldOf } from '../interview.js';
@@ -9,6 +8,7 @@ import type { Pressed } from '../prompt/pressed.js';
 import { UNKNOWN } from '../questions/answers.js';
 import { BACK_KEY, type ChoiceQuestion, type Question } from '../questions/question.js';
 import type { Desk } from './desk.js';
+import { shortFault } from './short-fault.js';
 
 /** Puts one question and returns the interview after it: answered, gone back, or the same. Null when the person leaves. */
 export async function putQuestion(
@@ -30,13 +30,13 @@ export async function putQuestion(
       const after = isFault(next) ? interview : next;
       screen.say(`${asked} ?`);
       for (const text of lookedUp(question, after, units)) screen.say(visible(text), 'dim', '  ');
-      if (isFault(next)) screen.say(formatShort(next), 'yellow', '  ');
+      if (isFault(next)) screen.say(shortFault(next), 'yellow', '  ');
       return after;
     }
     case 'give': {
       const next = answer(interview, pressed.given);
       if (isFault(next)) {
-        screen.say(formatShort(next), 'yellow', '  ');
+        screen.say(shortFault(next), 'yellow', '  ');
         return interview;
       }
       screen.say(`${asked} ${visible(shortAnswer(question, pressed.given))}`);
@@ -67,7 +67,7 @@ function ask(question: Question, interview: Interview, { screen, keys }: Desk): 
       backSign: question.kind === 'number' ? BACK_KEY : null,
       faultOf: (text) => {
         const next = answer(interview, text);
-        return isFault(next) ? formatShort(next) : null;
+        return isFault(next) ? shortFault(next) : null;
       },
     },
     screen,
@@ -111,7 +111,3 @@ function usualText(question: Question, interview: Interview): string | undefined
   if (before !== undefined && before !== UNKNOWN) return visible(String(before));
   return question.kind === 'number' ? question.usual(answersOf(interview)) : undefined;
 }
-
-/** Beneath its own question a fault needs no field: `Must be 30 to 700 rpm; got "9". …` */
-const formatShort = ({ rule, got, hint }: Fault): string =>
-  visible(`${rule.charAt(0).toUpperCase()}${rule.slice(1)}; got ${got}.${hint ? ` ${hint}` : ''}`);
