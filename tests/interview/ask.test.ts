@@ -222,6 +222,15 @@ test('a dumb terminal in another locale gets neither movements nor signs outside
   expect(widest(shown)).toBeLessThanOrEqual(60);
 });
 
+test('a list that is cut says how many lines it has; where nothing can be written over, it is written whole', async () => {
+  const cut = await talk([[/Who bowls/, CTRL_C]], { columns: 60, rows: 12 });
+  expect(cut).toMatch(/\d+ lines in all: arrows show the others/);
+  expect(cut).not.toContain('From a file');
+  const whole = await talk([[/Who bowls/, CTRL_C]], { columns: 60, rows: 12, env: { TERM: 'dumb' } });
+  expect(whole).not.toContain('lines in all');
+  expect(whole).toContain('From a file');
+});
+
 test('all answers and guesses stand on one screen of 24 lines, and any can be changed from it', async () => {
   const shown = await talk(
     [

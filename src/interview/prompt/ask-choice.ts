@@ -100,13 +100,21 @@ function shownChoice(
   const lines = (text: string, indent: string, style?: ScreenLine['style']): readonly string[] =>
     wrap(text, screen.width, indent).map((line) => screen.painted({ text: line, style }));
   const above = [...lines(question, '', 'bold'), ...lines(help, '  ', 'dim')];
-  const below = [
+  const belowWith = (help: string): readonly string[] => [
     ...lines(fault, '  ', 'yellow'),
     ...lines(options[at]?.note ?? '', '    '),
     ...lines(typedText(typed, options), '  ', isFound(typed, options) ? 'dim' : 'yellow'),
-    ...lines(keysHelp, '  ', 'dim'),
+    ...lines(help, '  ', 'dim'),
   ];
-  const room = Math.max(3, Math.min(MOST_LINES, screen.rows - above.length - below.length));
+  const roomOver = (below: readonly string[]): number =>
+    screen.canMove
+      ? Math.max(3, Math.min(MOST_LINES, screen.rows - above.length - below.length))
+      : options.length; // what is written stays, and can be read up to its beginning
+  const isCut = roomOver(belowWith(keysHelp)) < options.length;
+  const below = belowWith(
+    isCut ? `${options.length} lines in all: arrows show the others. ${keysHelp}` : keysHelp,
+  );
+  const room = roomOver(below);
   const from = Math.max(0, Math.min(at - Math.floor(room / 2), options.length - room));
   const listed = options.map(({ label }, i) =>
     screen.painted(i === at ? { text: `> ${label}`, style: 'cyan' } : { text: `  ${label}` }),
