@@ -40,6 +40,12 @@ const WORDS_OF_LINE: ReadonlyMap<string, string> = new Map([
   ['pins', 'pinsBoard'],
 ]);
 
+/** A head in capitals or not, as the name of its column. */
+function headOf(head: string): string {
+  const small = head.toLowerCase();
+  return WORDS_OF_LINE.get(small) ?? HEADS.find((each) => each.toLowerCase() === small) ?? head;
+}
+
 /** A row of a list: a shot and its night; what the row leaves out of it is not known. */
 export interface ListedShot {
   /** The row as a spreadsheet counts it. */
@@ -67,17 +73,17 @@ export function readShotList(text: string, id: string, source: string): readonly
     mostRows: MOST_LISTED_SHOTS,
     known: HEADS,
     needed: ['lane'],
-    knownHead: (head) => WORDS_OF_LINE.get(head.toLowerCase()) ?? head,
+    knownHead: headOf,
     example: 'flarewise log ID --csv shows the columns.',
   });
   const faults: Fault[] = [];
   let count = 0;
-  const listed = rows.flatMap((row, i): ListedShot[] => {
-    const found = shotOf(row, i + 2, id);
+  const listed = rows.flatMap(({ row, number }): ListedShot[] => {
+    const found = shotOf(row, number, id);
     if ('shot' in found) return [found];
     count += found.count;
     if (faults.length < MOST_FAULTS)
-      faults.push(...found.faults.map((fault) => ({ ...fault, field: `row ${i + 2}: ${fault.field}` })));
+      faults.push(...found.faults.map((fault) => ({ ...fault, field: `row ${number}: ${fault.field}` })));
     return [];
   });
   if (count > 0) throw new InputError('bad-list', faults, source, count);

@@ -60,7 +60,7 @@ export function readBowlerList(text: string, source: string): readonly Bowler[] 
   });
   const faults: Fault[] = [];
   let count = 0;
-  const bowlers = rows.flatMap((row, i): Bowler[] => {
+  const bowlers = rows.flatMap(({ row, number }): Bowler[] => {
     const kind = kindOf(row);
     const record = withTypedNumbers(bowlerSchema, recordOf(row, kind ?? USUAL_KIND));
     const result = bowlerSchema.safeParse(record);
@@ -73,7 +73,7 @@ export function readBowlerList(text: string, source: string): readonly Bowler[] 
       ...faultsOf(issues, bowlerSchema, record),
       ...(kind === null ? [kindFault(row[KIND])] : []),
     ];
-    faults.push(...found.map((fault) => ({ ...fault, field: `row ${i + 2}${who}: ${fault.field}` })));
+    faults.push(...found.map((fault) => ({ ...fault, field: `row ${number}${who}: ${fault.field}` })));
     return [];
   });
   if (count > 0) throw new InputError('bad-list', faults, source, count);

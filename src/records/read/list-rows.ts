@@ -1,4 +1,4 @@
-import { CsvError, parse } from 'csv-parse/sync';
+import { CsvError, type Info, parse } from 'csv-parse/sync';
 import { type Fault, InputError, MOST_FAULTS } from '../../base/errors.js';
 import { shortened } from '../../base/visible.js';
 import { unguardedCell } from '../text/csv-cell.js';
@@ -6,6 +6,12 @@ import { nearestWord } from '../text/nearest-word.js';
 
 /** The cells of a row as text, by the heads of their columns. */
 export type Row = Readonly<Record<string, string>>;
+
+/** A row, and its number as a spreadsheet counts it: the heads are row 1, and empty rows count. */
+export interface NumberedRow {
+  readonly number: number;
+  readonly row: Row;
+}
 
 /** What a list must be. */
 interface ListKind {
@@ -22,12 +28,12 @@ interface ListKind {
 
 /**
  * The rows of a list: comma-separated values, or with semicolons or tabs between, as spreadsheets differ by country; a byte order
- * mark aside.
+ * mark and empty rows aside.
  *
  * @param source  the file's name, for the error
  * @throws {InputError} `broken-list` or `bad-list`, with all faults of the heads at once
  */
-export function readRows(text: string, source: string, kind: ListKind): readonly Row[] {
+export function readRows(text: string, source: string, kind: ListKind): readonly NumberedRow[] {
   const { heads, rows } = cellsOf(text, source, kind);
   if (rows.length === 0)
     throw new InputError(
@@ -58,8 +64,9 @@ export function readRows(text: string, source: string, kind: ListKind): readonly
 function cellsOf(text: string, source: string, { mostRows, knownHead = (head) => head }: ListKind) {
   let heads: readonly string[] = [];
   try {
-    const rows: readonly Row[] = parse(text, {
+    const parsed: readonly { readonly record: Row; readonly info: Info }[] = parse(text, {
       bom: true,
+      info: true,
       columns: (first: string[]) => {
         heads = first.map(knownHead);
         return [...heads];
@@ -70,6 +77,9 @@ function cellsOf(text: string, source: string, { mostRows, knownHead = (head) =>
       delimiter: delimiterOf(text),
       to: mostRows + 1,
     });
+    const rows = parsed
+      .map(({ record: row, info }) => ({ number: 1 + info.records + info.empty_lines, row }))
+      .filter(({ row }) => Object.values(row).some((cell) => cell !== ''));
     return { heads, rows };
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;

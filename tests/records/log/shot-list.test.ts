@@ -24,13 +24,16 @@ describe('readShotList', () => {
     expect(read(text)).toEqual([{ row: 2, head: { lane: 'dry' }, shot: { pinsBoard: 17.5 } }]),
   );
 
-  test('takes the words of a line as heads, so that a breakpoint is a board and no distance', () => {
+  test('takes the words of a line as heads, in capitals or not, so that a breakpoint is a board and no distance', () => {
     const [{ head, shot }] = read(
-      'Night;lane;target;laydown;arrows;breakpoint;pins\n2026-03-31;dry;14;20;14;8;17,5',
+      'Night;LANE;Target;laydown;ArrowsBoard;Breakpoint;pins\n2026-03-31;dry;14;20;14;8;17,5',
     );
     expect(head).toEqual({ on: '2026-03-31', lane: 'dry', targetBoard: 14 });
     expect(shot).toEqual({ laydownBoard: 20, arrowsBoard: 14, breakpointBoard: 8, pinsBoard: 17.5 });
   });
+
+  test('counts rows as a spreadsheet does, empty ones too', () =>
+    expect(read('lane,pinsBoard\n\n,\ndry,17\n,\n').map(({ row }) => row)).toEqual([4]));
 
   test('takes numbers with their units, yes and no, dashes, a gutter ball at the pins', () => {
     const heads =

@@ -54,6 +54,18 @@ test.each([
   for (const cell of text.split(/[\r\n,]+"?/)) expect(cell).not.toMatch(/^[=+@＝]|^-\D|^-1$/);
 });
 
+test('readBowlerList: empty rows are passed over, and faults name rows as a spreadsheet counts them', () => {
+  const kim = 'Kim;right;yes;17,5;310;14;45;4 7/8;0';
+  const list = (rows: readonly string[]) => [HEADS.replaceAll(',', ';'), ...rows, ''].join('\r\n');
+  const empty = [';;;;;;;;', '', ' ; ;;;;;;;'];
+  expect(readBowlerList(list([kim, ...empty, kim, ...empty]), 'list.csv')).toHaveLength(2);
+  const two = `"Kim\nsenior"${kim.slice(3)}`; // a cell of two lines is one row
+  expect(faultsOf(list([two, ...empty, kim.replace('310', '3100')]))).toEqual([
+    'row 6 (Kim): revRateRpm must be 30 to 700 rpm',
+  ]);
+  expect(faultsOf(list(empty))).toEqual(['file must have a row for each bowler below its heads']);
+});
+
 test('readBowlerList: a column that is there twice is named; of very many unknown ones the first are', () => {
   expect(faultsOf(`${HEADS},name\nKim,right,yes,17,310,14,45,4.875,0,Lee\n`)).toEqual([
     'column name must be there once',
