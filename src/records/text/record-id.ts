@@ -1,4 +1,5 @@
 import { InputError } from '../../base/errors.js';
+import { withoutAccents } from '../../base/without-accents.js';
 
 /*
  * Ids of kept records. An id is its file's name without ending, so it must be one on every system.
@@ -36,9 +37,7 @@ export function checkedId(text: string): string {
 /** An id made from any name: `Kim's ball, 15 lb` becomes `kim-s-ball-15-lb`. */
 export function idFrom(name: string): string {
   const id = trimmed(
-    name
-      .normalize('NFKD')
-      .replace(/\p{M}/gu, '')
+    withoutAccents(name)
       .toLowerCase()
       .replace(/[^a-z0-9]+/g, '-')
       .slice(0, MOST - ROOM_FOR_NUMBER),

@@ -1,4 +1,5 @@
 import { visible } from '../../base/visible.js';
+import { withoutAccents } from '../../base/without-accents.js';
 
 const ASCII_FOR: Readonly<Record<string, string>> = {
   '×': 'x',
@@ -19,11 +20,6 @@ const ASCII_FOR: Readonly<Record<string, string>> = {
   '·': '.',
   µ: 'u',
   μ: 'u',
-  ß: 'ss',
-  ø: 'o',
-  Ø: 'O',
-  æ: 'ae',
-  ł: 'l',
 };
 
 /**
@@ -47,7 +43,7 @@ export function plainText(text: string, ascii: boolean): string {
   if (!ascii) return shown;
   const spaced = shown.replace(/(?<=\d)(?=[°¼-¾⅐-⅞])/gu, ' '); // 4½ is 4 1/2, not 41/2
   return [...spaced.normalize('NFC')]
-    .map((sign) => ASCII_FOR[sign] ?? sign.normalize('NFKD').replace(/\p{M}/gu, ''))
+    .map((sign) => ASCII_FOR[sign] ?? withoutAccents(sign))
     .join('')
     .replaceAll('⁄', '/') // the fraction slash NFKD leaves
     .replace(/[^\x20-\x7e]/g, '?');

@@ -4,6 +4,8 @@ import { checkedId, idFrom, isId, numbered } from '../../../src/records/text/rec
 test.each([
   ["Kim's ball, 15 lb", 'kim-s-ball-15-lb'],
   ['Müller Örtel', 'muller-ortel'],
+  ['Søren Łukasz Groß', 'soren-lukasz-gross'],
+  ['Ægir Đặng Œuvray', 'aegir-dang-oeuvray'],
   ['../../etc/passwd', 'etc-passwd'],
   ['木村', 'record'],
   ['Con', 'con-record'],

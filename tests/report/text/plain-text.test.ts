@@ -8,9 +8,14 @@ test('withPlainText: a name cannot move the cursor, recolour the screen or turn 
 });
 
 test('withPlainText: ASCII spells signs out and keeps numbers and shape', () => {
-  const given = { list: ['Zoë’s ball', '70° × 4½, 2 °/ft'], score: 81.5, none: null, legal: true };
+  const given = {
+    list: ['Zoë’s ball', 'Ægir Łoś, Strauß', '70° × 4½, 2 °/ft'],
+    score: 81.5,
+    none: null,
+    legal: true,
+  };
   expect(withPlainText(given, true)).toEqual({
-    list: ["Zoe's ball", '70 deg x 4 1/2, 2 deg/ft'],
+    list: ["Zoe's ball", 'Aegir Los, Strauss', '70 deg x 4 1/2, 2 deg/ft'],
     score: 81.5,
     none: null,
     legal: true,
