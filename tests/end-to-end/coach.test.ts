@@ -4,6 +4,7 @@ import { afterAll, expect, test } from 'vitest';
 import { usualGrip } from '../../src/records/schemas/grip.js';
 import { demo, scratchFolder } from '../support/demo-files.js';
 import { runCli, runSmall } from '../support/run-cli.js';
+import { wrongBy } from '../support/schema-validator.js';
 
 const folder = scratchFolder();
 afterAll(() => folder.remove());
@@ -41,11 +42,13 @@ test('coach: what cannot be is told in the person’s units, from a kept file to
     refusals: [{ code: 'vent-impossible', params: { why: 'mouth-in-hole', overIn: 0.2 } }],
   });
   expect(line.fault).toContain('from 0.2 in over, -2.7 in up');
+  expect(JSON.parse((await run('--json')).out)).toEqual([line]);
 
   const shown = async (): Promise<string> => (await run('--units', 'metric')).out.replace(/\s+/g, ' ');
   const kept = join(folder.path, 'kept.jsonl');
   const written = readFileSync(kept, 'utf8');
   expect(written).toContain(lines.out.trim());
+  for (const each of written.trim().split('\n')) expect(wrongBy('coach-line', JSON.parse(each))).toEqual([]);
   expect(await shown()).toContain('from 5.1 mm over, -68.6 mm up');
   expect((await run('--csv')).out).toContain('from 0.2 in over, -2.7 in up');
   expect(readFileSync(kept, 'utf8')).toBe(written);

@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
 import { demo, scratchFolder } from '../support/demo-files.js';
 import { runCli } from '../support/run-cli.js';
+import { wrongBy } from '../support/schema-validator.js';
 
 const folder = scratchFolder();
 afterAll(() => folder.remove());
@@ -30,6 +31,23 @@ test('shelf: what is exported can be imported elsewhere, with the same ids', asy
   const { out } = await runCli(['shelf', 'import', 'all.json'], { env: elsewhere, cwd: folder.path });
   expect(out).toBe('bowler/kim\n');
   expect((await runCli(['shelf', 'export'], { env: elsewhere })).out).toBe(exported.out);
+});
+
+test('shelf --json: lists, bundles and what was done are JSON, the first two by their schemas', async () => {
+  const asJson = async (...args: string[]) => JSON.parse((await shelf(...args, '--json')).out);
+  folder.write('json.json', { ...demo.bowler(), name: 'Json' });
+  expect(await asJson('import', 'json.json')).toEqual(['bowler/json']);
+  expect(await asJson('rename', 'json', 'jason')).toEqual(['bowler/jason']);
+  mkdirSync(join(folder.path, 'home', 'lanes'), { recursive: true });
+  const broken = folder.write('home/lanes/broken.json', 'no JSON');
+  const listed = await asJson();
+  expect(listed.records.map(({ id }: { id: string }) => id)).toEqual(
+    expect.arrayContaining(['jason', 'broken']),
+  );
+  expect(wrongBy('shelf-answer', listed)).toEqual([]);
+  rmSync(broken);
+  expect(wrongBy('shelf-bundle', await asJson('export'))).toEqual([]);
+  expect(await asJson('remove', 'jason', '--yes')).toEqual(['bowler/jason']);
 });
 
 test("shelf: a coach's list goes out and comes in", async () => {

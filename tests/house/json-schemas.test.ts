@@ -1,24 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
+import { printedCoachLine } from '../../src/report/wording/coach-lines.js';
+import { coachPairOf, eightStudents } from '../support/coach-answer.js';
 import { ball, bowler, lane } from '../support/plain-records.js';
+import { published, SCHEMAS, validator, wrongBy } from '../support/schema-validator.js';
 import { jsonSchemas } from './json-schemas.js';
-
-const SCHEMAS = new URL('../../shared/schemas/', import.meta.url);
-const committed = (name: string): string => readFileSync(new URL(name, SCHEMAS), 'utf8');
-
-/** ajv in its strict mode, which knows the draft's keywords and our annotations `hint` and `unit` only. */
-function validator(name: string): ValidateFunction {
-  const ajv = new Ajv2020({
-    strict: true,
-    allErrors: true,
-    strictTuples: false,
-    formats: { date: /^\d{4}-\d{2}-\d{2}$/ }, // RFC 3339: full-date
-  });
-  ajv.addVocabulary(['hint', 'unit']);
-  ajv.addSchema(JSON.parse(committed('parts.schema.json')), 'parts.schema.json');
-  return ajv.getSchema(`${name}.schema.json`) ?? ajv.compile(JSON.parse(committed(`${name}.schema.json`)));
-}
 
 describe('shared/schemas', () => {
   test('holds exactly what `npm run schemas` writes', () => {
@@ -27,7 +13,7 @@ describe('shared/schemas', () => {
         .map(([name]) => name)
         .sort(),
     );
-    for (const [name, text] of jsonSchemas()) expect(committed(name), name).toBe(text);
+    for (const [name, text] of jsonSchemas()) expect(published(name), name).toBe(text);
   });
 
   test.each(jsonSchemas().map(([name]) => name))('%s is accepted by an independent validator', (name) => {
@@ -58,5 +44,10 @@ describe('shared/schemas', () => {
     const validate = validator(kind);
     expect(validate(record)).toBe(false);
     expect(validate.errors?.map(({ instancePath }) => instancePath)).toContain(path);
+  });
+
+  test('a coach’s lines are valid as they are printed, and a line with another field is not', () => {
+    for (const line of eightStudents) expect(wrongBy('coach-line', printedCoachLine(line))).toEqual([]);
+    expect(wrongBy('coach-line', { ...coachPairOf('x'), shine: 3 })).not.toEqual([]);
   });
 });

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { adjustAnswerSchema } from '../../src/records/answers/adjust-answer.js';
+import { coachLineSchema } from '../../src/records/answers/coach-answer.js';
 import { compareAnswerSchema } from '../../src/records/answers/compare-answer.js';
 import { coreAnswerSchema } from '../../src/records/answers/core-answer.js';
 import { drilledAnswerSchema } from '../../src/records/answers/drilled-answer.js';
@@ -12,6 +13,8 @@ import { layoutAnswerSchema } from '../../src/records/answers/parts/layout-answe
 import { recommendAnswerSchema } from '../../src/records/answers/recommend-answer.js';
 import { rollAnswerSchema } from '../../src/records/answers/roll-answer.js';
 import { sheetAnswerSchema } from '../../src/records/answers/sheet-answer.js';
+import { shelfAnswerSchema } from '../../src/records/answers/shelf-answer.js';
+import { bundleSchema } from '../../src/records/home/bundle.js';
 import { ballSchema } from '../../src/records/schemas/ball.js';
 import { bowlerSchema } from '../../src/records/schemas/bowler.js';
 import { coreSchema } from '../../src/records/schemas/core.js';
@@ -38,6 +41,9 @@ const SCHEMAS = {
   'compare-answer': compareAnswerSchema,
   'adjust-answer': adjustAnswerSchema,
   'sheet-answer': sheetAnswerSchema,
+  'coach-line': coachLineSchema,
+  'shelf-answer': shelfAnswerSchema,
+  'shelf-bundle': bundleSchema,
   'log-answer': logAnswerSchema,
   'logged-answer': loggedAnswerSchema,
 } as const;

@@ -79,10 +79,11 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
   const lines = keys.flatMap((key) => answered.get(key) ?? []);
   const printed = lines.map(printedCoachLine);
   if (options.jsonl) terminal.stdout.write(printed.map((line) => `${visibleJson(line)}\n`).join(''));
+  else if (options.json) terminal.stdout.write(`${visibleJson(printed, 2)}\n`);
   else if (options.csv) terminal.stdout.write(coachCsv(lines));
   else
     await printAnswer(
-      printed,
+      lines,
       (page) => coachReport(lines, page, options.full),
       options,
       terminal,

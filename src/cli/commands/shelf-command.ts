@@ -1,5 +1,6 @@
 import { InputError } from '../../base/errors.js';
 import { visible, visibleJson } from '../../base/visible.js';
+import type { ShelfAnswer } from '../../records/answers/shelf-answer.js';
 import { type Bundled, bundled, bundleOf, type Imported, importedFrom } from '../../records/home/bundle.js';
 import { keepAll, removeKept, renameKept } from '../../records/home/change-records.js';
 import { keepCore } from '../../records/home/kept-core.js';
@@ -10,6 +11,7 @@ import { BUNDLE_FILE, fileBeside } from '../../records/read/read-file.js';
 import { RECORD_KINDS, type RecordOf } from '../../records/read/record-kinds.js';
 import { demoShelf } from '../../records/read/shelf.js';
 import { ballRecord } from '../../records/schemas/ball.js';
+import { VERSION } from '../../records/shared/version.js';
 import { checkedId, idFrom } from '../../records/text/record-id.js';
 import { shelfReport } from '../../report/screens/shelf-report.js';
 import { homeOf } from '../files/home.js';
@@ -55,7 +57,9 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
       ...allKept(home).map((kept) => ({ ...kept, demo: false })),
       ...RECORD_KINDS.flatMap((kind) => demos[kind].map((row) => ({ kind, ...row, demo: true }))),
     ];
-    const answer = {
+    const answer: ShelfAnswer = {
+      schema: 'flarewise/shelf-answer/1',
+      version: VERSION,
       folder: home,
       records: rows.map((row) => ('error' in row ? { ...row, error: row.error.message } : row)),
     };
@@ -68,26 +72,31 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
     terminal.stdout.write(json(readKept(home, kind, id)));
   },
 
-  rename: async ({ words, home, terminal }) => {
+  rename: async (given) => {
+    const { words, home } = given;
     if (words.length !== 2) throw notTwoIds(words);
     const name = keptName(home, words[0]);
     await renameKept(home, name, checkedId(words[1]));
-    terminal.stdout.write(`${name.kind}/${words[1]}\n`);
+    printNames([`${name.kind}/${words[1]}`], given);
   },
 
-  remove: async ({ words, options, home, terminal }) => {
+  remove: async (given) => {
+    const { words, options, home, terminal } = given;
     if (words.length === 0) throw missingFlag('the record', 'Such as: flarewise shelf remove kim');
     const names = words.map((word) => keptName(home, word));
-    const what = names.map(({ kind, id }) => `${kind}/${id}`).join(', ');
+    const removed = names.map(({ kind, id }) => `${kind}/${id}`);
+    const what = removed.join(', ');
     if (!options.yes && !(await isSure(`Remove ${what}?`, options, terminal))) {
       terminal.stderr.write('Nothing was removed.\n');
       return;
     }
     await removeKept(home, names);
     terminal.stderr.write(`Moved to the folder removed in ${visible(home)}: ${what}.\n`);
+    if (options.json) printNames(removed, given);
   },
 
-  import: async ({ words, options, home, terminal }) => {
+  import: async (given) => {
+    const { words, options, home, terminal } = given;
     if (words.length === 0) throw missingFlag('the file', 'Such as: flarewise shelf import kim.json');
     const records = words.flatMap((file) => importedFrom(file, printGuessedEncoding(terminal)));
     if (options.as !== undefined && records.length !== 1)
@@ -110,8 +119,11 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
     );
     records.forEach(({ kind }, i) => {
       if (ids[i] !== wanted[i]) terminal.stderr.write(`${kind}/${wanted[i]} is taken: kept as ${ids[i]}.\n`);
-      terminal.stdout.write(`${kind}/${ids[i]}\n`);
     });
+    printNames(
+      records.map(({ kind }, i) => `${kind}/${ids[i]}`),
+      given,
+    );
   },
 
   export: ({ words, options, home, terminal }) => {
@@ -132,11 +144,12 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
     if (damaged.length > 0) throw new InputErrors(damaged);
   },
 
-  add: async ({ words, options, home, terminal }) => {
+  add: async (given) => {
+    const { words, options, home, terminal } = given;
     const record = layoutFromFlags(words.join(' '), options, terminal);
     const wanted = options.as === undefined ? idFrom(record.name) : checkedId(options.as);
     const [id] = await keepAll(home, [{ kind: 'layout', id: wanted, record, ifTaken: ifTaken(options.as) }]);
-    terminal.stdout.write(`layout/${id}\n`);
+    printNames([`layout/${id}`], given);
   },
 };
 
@@ -197,5 +210,10 @@ function theOne(words: readonly string[], example: string): string {
   if (words.length === 1) return words[0];
   throw notOneRecord(words, example);
 }
+
+/** What was kept, renamed or removed: a line for each, or with `--json` a list. */
+const printNames = (names: readonly string[], { options, terminal }: Given): void => {
+  terminal.stdout.write(options.json ? json(names) : names.map((name) => `${name}\n`).join(''));
+};
 
 const json = (value: unknown): string => `${visibleJson(value, 2)}\n`;

@@ -6,6 +6,7 @@ import { orSayWhy } from '../../files/machine-fault.js';
 import { formatOwner } from '../../files/owner.js';
 import { putFile, realPlace } from '../../files/put-file.js';
 import {
+  COACH_DONE,
   COACH_FAULT,
   type CoachLine,
   coachBagSchema,
@@ -17,8 +18,6 @@ import { checkedOut } from './out-file.js';
  * A file of JSON lines that grows unit by unit. Behind the lines of each unit stands one that says which unit they
  * were: what comes before such a line is whole. So a run that was killed continues where it stopped.
  */
-
-const DONE = 'flarewise/coach-done/1';
 
 /** A fingerprint of everything a unit's lines depend on, the bytes of meshes included. */
 export const unitKey = (unit: unknown, told: unknown): string =>
@@ -73,7 +72,7 @@ export function openCoachFile(path: string): CoachFile {
           () =>
             appendDurably(
               path,
-              [...lines, { schema: DONE, key }].map((line) => `${JSON.stringify(line)}\n`).join(''),
+              [...lines, { schema: COACH_DONE, key }].map((line) => `${JSON.stringify(line)}\n`).join(''),
             ),
         );
       return { known: units, append, close: lock.release };
@@ -91,7 +90,7 @@ const MARK = '{"schema":"flarewise/coach-';
 
 /** Lines that this version writes; those of another cannot be read as its own. */
 const KNOWN: ReadonlySet<unknown> = new Set([
-  DONE,
+  COACH_DONE,
   COACH_FAULT,
   ...[coachPairSchema, coachBagSchema].map(({ shape }) => shape.schema.value),
 ]);
@@ -110,7 +109,7 @@ function readLines(path: string) {
     const value = line.startsWith(MARK) ? parsed(line) : null;
     if (value === null) throw notCoachLines(path);
     if (!KNOWN.has(value.schema)) throw olderCoachLines(path, value.schema);
-    if (value.schema === DONE) {
+    if (value.schema === COACH_DONE) {
       units.set(String(value.key), lines);
       lines = [];
       end = at;

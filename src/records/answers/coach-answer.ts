@@ -95,6 +95,31 @@ export interface CoachFault {
   readonly refusals: readonly RefusalStatement[];
 }
 
+const coachFaultSchema = z
+  .strictObject({
+    schema: z.literal(COACH_FAULT),
+    bowler: z.string(),
+    ball: z.string(),
+    lane: z.string(),
+    refusals: z
+      .array(z.strictObject({ code: z.string(), params: z.looseObject({}) }))
+      .min(1)
+      .meta({ description: 'What cannot be, each by its code and what it is about.' }),
+    fault: z.string().meta({ description: 'The same in English.' }),
+  })
+  .meta({ title: 'A pair that could not be answered' });
+
+export const COACH_DONE = 'flarewise/coach-done/1';
+
+const coachDoneSchema = z
+  .strictObject({ schema: z.literal(COACH_DONE), key: z.string() })
+  .meta({ title: 'End of one bowler on one lane', description: 'Only in the file that --out writes.' });
+
+/** A line as it is printed, or written to a file. */
+export const coachLineSchema = z
+  .discriminatedUnion('schema', [coachPairSchema, coachBagSchema, coachFaultSchema, coachDoneSchema])
+  .meta({ title: 'Coach', description: 'One JSON line of coach; with --json it prints a list of them.' });
+
 export type CoachPair = Unworded<z.infer<typeof coachPairSchema>>;
 export type CoachBag = Unworded<z.infer<typeof coachBagSchema>>;
 export type CoachLine = CoachPair | CoachBag | CoachFault;

@@ -1,8 +1,9 @@
 import { basename, extname } from 'node:path';
+import { z } from 'zod';
 import { type Fault, InputError } from '../../base/errors.js';
 import { readBowlerList } from '../read/bowler-list.js';
 import { type GuessedEncoding, isListFile, readListText } from '../read/list-text.js';
-import { type PackedCore, packCore, unpackCore } from '../read/packed-core.js';
+import { packCore, packedCoreSchema, unpackCore } from '../read/packed-core.js';
 import { readCore } from '../read/read-core.js';
 import { BUNDLE_FILE, fileBeside, LIST_FILE } from '../read/read-file.js';
 import { parseRecord, type RecordSchema, readJson } from '../read/read-record.js';
@@ -15,7 +16,11 @@ import {
   SCHEMAS,
 } from '../read/record-kinds.js';
 import { versionHint } from '../read/version-hint.js';
+import { ballSchema } from '../schemas/ball.js';
+import { bowlerSchema } from '../schemas/bowler.js';
 import type { CoreFile } from '../schemas/core.js';
+import { drilledLayoutSchema } from '../schemas/drilled-layout.js';
+import { laneSchema } from '../schemas/lane.js';
 import { checkedId, idFrom } from '../text/record-id.js';
 
 /** A record out of a file, with the id it had in a bundle, or that its file's name makes. */
@@ -30,12 +35,19 @@ export interface Imported {
 const BUNDLE = 'flarewise/shelf/1';
 
 /** A record as it is in a bundle: a core travels along, and no path of this machine does. */
-export interface Bundled {
-  readonly kind: RecordKind;
-  readonly id?: string;
-  readonly record: RecordOf[RecordKind];
-  readonly core?: PackedCore;
-}
+const bundledSchema = z.strictObject({
+  kind: z.enum(RECORD_KINDS).optional(),
+  id: z.string().optional(),
+  record: z.union([bowlerSchema, ballSchema, laneSchema, drilledLayoutSchema]),
+  core: packedCoreSchema.optional().meta({ description: 'Of a ball with a core of its own.' }),
+});
+
+export type Bundled = z.infer<typeof bundledSchema>;
+
+/** Many records in one file. */
+export const bundleSchema = z
+  .strictObject({ schema: z.literal(BUNDLE), records: z.array(bundledSchema) })
+  .meta({ title: 'Bundle of records', description: 'What shelf export prints and shelf import reads.' });
 
 /** @throws {InputError} `too-large` for a core that no bundle takes */
 export const bundled = ({ coreFile, record, ...name }: Imported): Bundled =>

@@ -25,10 +25,11 @@ export function portableCore({ core, meshes }: CoreFile): PortableCore {
 }
 
 /** A core as it is in a bundle. */
-const packedCoreSchema = z.strictObject({
+export const packedCoreSchema = z.strictObject({
   record: coreSchema,
-  /** STL files in base64, by the names the record calls them. */
-  meshes: z.record(z.string(), z.base64({ error: 'must be a mesh file in base64' })),
+  meshes: z
+    .record(z.string(), z.base64({ error: 'must be a mesh file in base64' }))
+    .meta({ description: 'STL files in base64, by the names the record calls them.' }),
 });
 
 export type PackedCore = z.infer<typeof packedCoreSchema>;

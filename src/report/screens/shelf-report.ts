@@ -1,3 +1,4 @@
+import type { ShelfAnswer } from '../../records/answers/shelf-answer.js';
 import { shotCount } from '../../records/log/add-shot.js';
 import type { RecordKind, RecordOf } from '../../records/read/record-kinds.js';
 import type { BallRecord } from '../../records/schemas/ball.js';
@@ -11,20 +12,7 @@ import { withPlainText } from '../text/plain-text.js';
 import { joinSections, paragraph, section } from '../text/section.js';
 import { columnsOf, wrap } from '../text/wrap.js';
 
-/** What stands on the shelf: a person's own records and the demos. */
-interface ShelfListing {
-  readonly folder: string;
-  readonly records: readonly ListedRecord[];
-}
-
-interface ListedRecord {
-  readonly kind: RecordKind;
-  readonly id: string;
-  readonly demo: boolean;
-  readonly record?: RecordOf[RecordKind];
-  /** Why its file cannot be read. */
-  readonly error?: string;
-}
+type ListedRecord = ShelfAnswer['records'][number];
 
 const HEADINGS: readonly (readonly [RecordKind, string])[] = [
   ['bowler', 'Bowlers'],
@@ -34,7 +22,7 @@ const HEADINGS: readonly (readonly [RecordKind, string])[] = [
 ];
 
 /** The shelf by kind, the person's own records first. */
-export function shelfReport(given: ShelfListing, page: Page): string {
+export function shelfReport(given: ShelfAnswer, page: Page): string {
   const { folder, records } = withPlainText(given, page.ascii);
   return joinSections([
     ...HEADINGS.map(([kind, heading]) => {
