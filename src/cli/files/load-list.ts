@@ -1,6 +1,7 @@
 import { existsSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { InputError } from '../../base/errors.js';
+import { shortened } from '../../base/visible.js';
 import { readBowlerList } from '../../records/read/bowler-list.js';
 import { isListFile, readListText } from '../../records/read/list-text.js';
 import { LIST_FILE, namesIn } from '../../records/read/read-file.js';
@@ -63,7 +64,7 @@ function loadList<T extends { readonly name: string }>(
 const wordsOf = (given: string): readonly string[] =>
   isFolder(given)
     ? namesIn(given)
-        .filter((file) => file.endsWith('.json'))
+        .filter((file) => /^[^.].*\.json$/i.test(file)) // other systems leave hidden files beside those they copy
         .sort()
         .map((file) => join(given, file))
     : given.split(',').map((name) => name.trim());
@@ -73,12 +74,14 @@ function withOwnNames<T extends { readonly name: string }>(
   listed: readonly Listed<T>[],
 ): readonly Listed<T>[] {
   const seen = new Set<string>();
-  const twice = listed.find(({ record: { name } }) => seen.has(name) || !seen.add(name));
-  if (twice)
+  const twice = new Set(
+    listed.map(({ record }) => record.name).filter((name) => seen.has(name) || !seen.add(name)),
+  );
+  if (twice.size > 0)
     throw new InputError('same-name', {
       field: flag,
       rule: 'must have a name of its own for each record',
-      got: `two called ${JSON.stringify(twice.record.name)}`,
+      got: `more than one called ${shortened([...twice].map((name) => JSON.stringify(name)).join(', '), 400)}`,
       hint: 'The answer tells them apart by name.',
     });
   return listed;

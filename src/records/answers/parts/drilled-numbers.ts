@@ -30,7 +30,11 @@ export const psaSchema = z
     fromGripCentreIn: n,
     certain: z.boolean(),
   })
-  .meta({ id: 'psa' });
+  .meta({
+    id: 'psa',
+    description:
+      'Where the drilled ball’s high-RG axis comes out: on the side of its mass-bias mark, else nearest the thumb.',
+  });
 
 /** How the drilled core starts to move the axis over the ball, before the lane does anything. */
 export const flareStartSchema = z
