@@ -175,6 +175,10 @@ describe('log: what looks odd is refused where there is no one to ask, and nothi
       says: 'Did you mean house-easy?',
     },
     {
+      args: ['first', '20', '14', '8', '17', '--night', '9999-12-31', '--lane', 'house-easy'],
+      says: '9999-12-31 is still to come',
+    },
+    {
       args: ['first', '20', '14', '8', '17', '--pattern', '47', ...lane],
       says: 'the oil ends at 40 ft, not 47 ft',
     },

@@ -9,6 +9,7 @@ import { demoLanes } from '../../records/read/shelf.js';
 import { type DrilledLayout, drilledLayoutSchema } from '../../records/schemas/drilled-layout.js';
 import type { Night } from '../../records/schemas/shot-log.js';
 import { ABOUT_DEVIATION } from '../../records/shared/about-deviation.js';
+import { localDay } from '../flags/date-flag.js';
 import { didYouMean } from '../terminal/did-you-mean.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { homeOf } from './home.js';
@@ -23,6 +24,8 @@ export interface ShotLog {
   readonly lanes: readonly KnownLane[];
   /** Null where the bowler is in no record that is kept. */
   readonly release: ReleaseSpeed | null;
+  /** The day by the clock. */
+  readonly today: string;
 }
 
 /**
@@ -46,7 +49,14 @@ export function openLog(word: string, terminal: Terminal): ShotLog {
     const each = other === id ? null : orNull(() => readKept(home, 'layout', other));
     return each?.bowler === record.bowler ? [each.nights] : [];
   });
-  return { id, record, others, lanes: knownLanes(terminal), release: releaseOf(record.bowler, terminal) };
+  return {
+    id,
+    record,
+    others,
+    lanes: knownLanes(terminal),
+    release: releaseOf(record.bowler, terminal),
+    today: localDay(new Date()),
+  };
 }
 
 /** All lanes that are kept, and the demos. */

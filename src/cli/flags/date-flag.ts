@@ -33,6 +33,7 @@ export function dayFlag(flag: string, given: string, hint = 'Such as 2026-03-01.
 }
 
 /** The day where the program runs. */
-const localDay = (now: Date): string => isoDay(new Date(now.getTime() - now.getTimezoneOffset() * 60_000));
+export const localDay = (now: Date): string =>
+  isoDay(new Date(now.getTime() - now.getTimezoneOffset() * 60_000));
 
 const isoDay = (date: Date): string => date.toISOString().slice(0, 10);

@@ -1,6 +1,7 @@
 import type { Oddity } from '../../records/answers/statements/log-remarks.js';
 import { type HeadKept, headOf, type NightHead } from '../../records/log/add-shot.js';
 import { lastHead } from '../../records/log/last-head.js';
+import { oddDay } from '../../records/log/odd-day.js';
 import { oddHead } from '../../records/log/odd-head.js';
 import { oddShot } from '../../records/log/odd-shot.js';
 import { headFromOtherSide, shotFromOtherSide } from '../../records/log/other-side.js';
@@ -36,7 +37,7 @@ export function oddTyped(typed: TypedShot, log: ShotLog): OddTyped {
   const { head } = headAfter(typed, log.record.nights, log);
   const { oddities, fitsFromOtherSide } = oddShot(shot, head, log.release);
   return {
-    oddities: [...oddHead(given, head, log.lanes), ...oddities],
+    oddities: [...oddDay(given.on, log.record, log.today), ...oddHead(given, head, log.lanes), ...oddities],
     fromOtherSide: fitsFromOtherSide ? turned(typed) : null,
   };
 }

@@ -29,6 +29,8 @@ const oddities = {
   /** `meantMph`: what it would be in the other unit, where that fits; `releaseMph`: the bowler's, where known. */
   'display-too-fast': { displaySpeedMph: n, releaseMph: n.nullable(), meantMph: n.nullable() },
   'display-too-slow': { displaySpeedMph: n, releaseMph: n, meantMph: n.nullable() },
+  'night-to-come': { on: z.string(), today: z.string() },
+  'night-before-drilling': { on: z.string(), drilledOn: z.string() },
   'lane-misspelt': { lane: z.string(), near: z.string() },
   'pattern-not-of-lane': { patternFt: n, lanePatternFt: n },
   'logged-before': { shots: n },

@@ -27,6 +27,9 @@ export const LOG_REMARKS: Wording<LogRemarks> = {
     `${releaseMph === null ? 'No display shows' : `This bowler releases at ${withUnit(releaseMph, units.speed)}, and the display shows less than that, not`} ${withUnit(displaySpeedMph, units.speed)}.${meant(meantMph, 'kilometres', units)}`,
   'display-too-slow': ({ displaySpeedMph, releaseMph, meantMph }, units) =>
     `This bowler releases at ${withUnit(releaseMph, units.speed)}; ${withUnit(displaySpeedMph, units.speed)} on the display is far too little.${meant(meantMph, 'miles', units)}`,
+  'night-to-come': ({ on, today }) => `${on} is still to come: today is ${today}.`,
+  'night-before-drilling': ({ on, drilledOn }) =>
+    `On ${on} this ball was not drilled yet: that was on ${drilledOn}.`,
   'lane-misspelt': ({ lane, near }) => `No lane is kept as ${lane}. Did you mean ${near}?`,
   'pattern-not-of-lane': ({ patternFt, lanePatternFt }, { lane }) =>
     `The record of this lane says that the oil ends at ${givenWithUnit(lanePatternFt, lane)}, not ${givenWithUnit(patternFt, lane)}.`,
