@@ -28,13 +28,13 @@ interface ListKind {
 
 /**
  * The rows of a list: comma-separated values, or with semicolons or tabs between, as spreadsheets differ by country; a byte order
- * mark and empty rows aside.
+ * mark, empty rows, empty columns and a first line such as `sep=;` aside.
  *
  * @param source  the file's name, for the error
  * @throws {InputError} `broken-list` or `bad-list`, with all faults of the heads at once
  */
 export function readRows(text: string, source: string, kind: ListKind): readonly NumberedRow[] {
-  const { heads, rows } = cellsOf(text, source, kind);
+  const { heads, rows } = cellsOf(text.replace(/^\uFEFF?sep=.\r?\n/i, ''), source, kind);
   if (rows.length === 0)
     throw new InputError(
       'bad-list',
@@ -80,7 +80,7 @@ function cellsOf(text: string, source: string, { mostRows, knownHead = (head) =>
     const rows = parsed
       .map(({ record: row, info }) => ({ number: 1 + info.records + info.empty_lines, row }))
       .filter(({ row }) => Object.values(row).some((cell) => cell !== ''));
-    return { heads, rows };
+    return { heads: heads.filter((head) => head !== '' || rows.some(({ row }) => row[''] !== '')), rows };
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
     throw new InputError(
@@ -98,7 +98,7 @@ function cellsOf(text: string, source: string, { mostRows, knownHead = (head) =>
 
 /** Comma, semicolon or tab, whichever the heads have most of. */
 function delimiterOf(text: string): string {
-  const [heads = ''] = text.split('\n', 1);
+  const [heads = ''] = text.trimStart().split('\n', 1);
   const count = (sign: string): number => heads.split(sign).length;
   return [',', ';', '\t'].reduce((best, sign) => (count(sign) > count(best) ? sign : best));
 }
@@ -110,6 +110,8 @@ function checkHeads(heads: readonly string[], source: string, { known, needed, e
   const twice = known.filter((head) => heads.indexOf(head) !== heads.lastIndexOf(head));
   const count = unknown.length + missing.length + twice.length;
   if (count === 0) return;
+  const near = unknown.slice(0, MOST_FAULTS).map((head) => nearestWord(head, known));
+  const all = `Known columns: ${known.join(', ')}. A unit goes into the cells: 28 km/h.`;
   const faults: Fault[] = [
     ...twice.map((head) => ({
       field: `column ${head}`,
@@ -123,15 +125,12 @@ function checkHeads(heads: readonly string[], source: string, { known, needed, e
       got: 'none',
       hint: example,
     })),
-    ...unknown.slice(0, MOST_FAULTS).map((head) => {
-      const near = nearestWord(head, known);
-      return {
-        field: `column ${shortened(head, 80)}`,
-        rule: 'must not be there: no such column is known',
-        got: JSON.stringify(shortened(head, 80)),
-        hint: near ? `Did you mean ${near}?` : `Known columns: ${known.join(', ')}.`,
-      };
-    }),
+    ...unknown.slice(0, MOST_FAULTS).map((head, i) => ({
+      field: `column ${shortened(head, 80)}`,
+      rule: 'must not be there: no such column is known',
+      got: JSON.stringify(shortened(head, 80)),
+      ...(near[i] ? { hint: `Did you mean ${near[i]}?` } : i === near.indexOf(null) ? { hint: all } : {}),
+    })),
   ];
   throw new InputError('bad-list', faults, source, count);
 }

@@ -66,6 +66,23 @@ test('readBowlerList: empty rows are passed over, and faults name rows as a spre
   expect(faultsOf(list(empty))).toEqual(['file must have a row for each bowler below its heads']);
 });
 
+test.each([
+  { what: 'an empty first line', spoil: (list: string) => `\r\n${list}` },
+  { what: 'a line that names the separator', spoil: (list: string) => `\uFEFFsep=;\r\n${list}` },
+  { what: 'an empty last column', spoil: (list: string) => list.replaceAll('\r', ';\r') },
+])('readBowlerList: $what does not count', ({ spoil }) => {
+  const list = `${HEADS.replaceAll(',', ';')}\r\nKim;right;yes;17,5;310;14;45;4 7/8;0\r\n`;
+  expect(readBowlerList(spoil(list), 'list.csv')).toEqual(readBowlerList(list, 'list.csv'));
+  expect(faultsOf(`${HEADS},\nKim,right,yes,17,310,14,45,4.875,0,left behind\n`)).toHaveLength(1);
+});
+
+test('readBowlerList: known columns are listed once, however many are unknown', () => {
+  const list = `${HEADS},Speed (km/h),PAP over (mm),Revs (rpm)\nKim,right,yes,17,310,14,45,4.875,0,28,124,310\n`;
+  expect(() => readBowlerList(list, 'list.csv')).toThrow(
+    /^(?!.*Known columns.*Known columns).*Known columns/s,
+  );
+});
+
 test('readBowlerList: a column that is there twice is named; of very many unknown ones the first are', () => {
   expect(faultsOf(`${HEADS},name\nKim,right,yes,17,310,14,45,4.875,0,Lee\n`)).toEqual([
     'column name must be there once',
