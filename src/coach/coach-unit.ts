@@ -1,3 +1,4 @@
+import { type LearnedInputs, teach } from '../answer/learned-answer.js';
 import type { CoachLine, CoachPair } from '../records/answers/coach-answer.js';
 import { Refusal } from '../records/refusals/refusal.js';
 import type { Ball } from '../records/schemas/ball.js';
@@ -14,20 +15,20 @@ export interface CoachUnit {
   readonly lane: Lane;
   readonly balls: readonly Ball[];
   readonly want: Want;
-  /** What this bowler's logged shots say for this lane; nothing when left out. */
-  readonly learned?: Learned | undefined;
+  /** This bowler's logged shots, to learn from; none when left out. */
+  readonly log?: Pick<LearnedInputs, 'balls' | 'leftOut'> | undefined;
 }
 
 /** The lines of a unit: one for each ball, in order, then one for the bag. A ball that cannot be says why. */
-export async function coachUnit(
-  { bowler, lane, balls, want, learned }: CoachUnit,
-  options: CoachOptions,
-): Promise<CoachLine[]> {
+export async function coachUnit(unit: CoachUnit, options: CoachOptions): Promise<CoachLine[]> {
+  const { bowler, lane, balls, want } = unit;
   const lines: CoachLine[] = [];
+  let taught: { readonly learned: Learned | undefined } | undefined;
   for (const ball of balls) {
     const others = balls.filter((each) => each !== ball);
     try {
-      lines.push(await coachPair({ bowler, ball, lane, want, learned }, others, options));
+      taught ??= { learned: learnedIn(unit, options) };
+      lines.push(await coachPair({ bowler, ball, lane, want, ...taught }, others, options));
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
       lines.push({
@@ -42,3 +43,7 @@ export async function coachUnit(
   const pairs = lines.filter((line): line is CoachPair => line.schema === 'flarewise/coach-pair/4');
   return pairs.length > 1 ? [...lines, coachBag(pairs)] : lines;
 }
+
+/** What the logged shots say for this lane. @throws {Refusal} as `teach` does */
+const learnedIn = ({ bowler, lane, log }: CoachUnit, options: CoachOptions): Learned | undefined =>
+  log && teach({ bowler, lane, ...log }, options)?.learned;

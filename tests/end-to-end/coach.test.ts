@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { usualGrip } from '../../src/records/schemas/grip.js';
@@ -89,4 +89,49 @@ test('coach: all that is wrong is told at once; exit 2', async () => {
     'K from 1 to N',
   ])
     expect(err).toContain(words);
+});
+
+test('coach: a student whose log cannot be learned from takes no answer from the others', async () => {
+  const home = join(folder.path, 'home');
+  for (const kind of ['bowlers', 'layouts']) mkdirSync(join(home, kind), { recursive: true });
+  const noThumb = { ...usualGrip(true), thumb: null }; // and thumbHole says true
+  folder.write('home/bowlers/kim.json', { ...demo.bowler(), name: 'Kim', grip: noThumb });
+  folder.write('home/bowlers/lee.json', { ...demo.bowler(), name: 'Lee' });
+  const shots = [{ laydownBoard: 20, arrowsBoard: 14, breakpointBoard: 8, pinsBoard: 17 }];
+  const layout = { schema: 'flarewise/layout/2', ball: 'plain-low', layout: '45 x 4 x 35' };
+  for (const bowler of ['kim', 'lee'])
+    folder.write(`home/layouts/${bowler}-1.json`, {
+      ...layout,
+      name: `of ${bowler}`,
+      bowler,
+      nights: [{ on: '2026-03-31', lane: 'short', shots }],
+    });
+  const run = (workers: string) =>
+    runSmall(
+      [
+        'coach',
+        '--bowlers',
+        'kim,lee',
+        '--balls',
+        'plain-low',
+        '--lanes',
+        'short',
+        '--jsonl',
+        '--workers',
+        workers,
+      ],
+      { env: { FLAREWISE_HOME: home } },
+    );
+  const { code, out } = await run('2');
+  expect(code).toBe(0);
+  expect(
+    out
+      .trim()
+      .split('\n')
+      .map((line) => JSON.parse(line)),
+  ).toMatchObject([
+    { bowler: 'Kim', refusals: [{ code: 'thumb-disagrees' }] },
+    { bowler: 'Lee', learned: { shots: 1, nights: 1 } },
+  ]);
+  expect((await run('1')).out).toBe(out);
 });

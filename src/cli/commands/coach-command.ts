@@ -14,7 +14,7 @@ import { oneFormat } from '../flags/one-format.js';
 import type { CoachCommandOptions } from '../flags/options.js';
 import { searchFlags } from '../flags/search-flags.js';
 import { wantFlags } from '../flags/want-flags.js';
-import { withLearned } from '../learned/learned-for.js';
+import { logToLearnFrom } from '../learned/learned-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
@@ -40,13 +40,12 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
     unitSystem,
   });
   const balls = given.balls.map(({ record }) => record);
-  const pairs = given.bowlers
-    .flatMap(({ record: bowler }) =>
-      given.lanes.map(({ record: lane }) => ({ bowler, lane, balls, want: given.want })),
-    )
+  const units = given.bowlers
+    .flatMap(({ record: bowler }): CoachUnit[] => {
+      const log = logToLearnFrom(bowler, options, terminal);
+      return given.lanes.map(({ record: lane }) => ({ bowler, lane, balls, want: given.want, log }));
+    })
     .filter((_, i) => i % given.part.of === given.part.number - 1);
-  const units: CoachUnit[] = [];
-  for (const pair of pairs) units.push(await withLearned(pair, options, given, terminal));
   const told = {
     seed: given.seed,
     ruleSet: given.ruleSet,

@@ -6,7 +6,7 @@ import type { Lane } from '../../records/schemas/lane.js';
 import type { Learned } from '../../simulate/worlds/learned.js';
 import { type ProgressLine, withProgress } from '../print/progress.js';
 import type { Terminal } from '../terminal/terminal.js';
-import { bowlerLog } from './bowler-log.js';
+import { type BowlerLog, bowlerLog } from './bowler-log.js';
 
 /** For whom, and where. */
 interface Asked {
@@ -39,9 +39,8 @@ export async function taughtFor(
   how: How,
   terminal: Terminal,
 ): Promise<Taught | undefined> {
-  if (unlearned) return undefined;
-  const log = bowlerLog(bowler, {}, terminal);
-  if (!log || log.balls.length === 0) return undefined;
+  const log = logToLearnFrom(bowler, { unlearned }, terminal);
+  if (!log) return undefined;
   const { seed, practiceWeight, fitter, line, isAhead = false, workers = 1 } = how;
   const inputs = { bowler, lane, ...log };
   const options = { seed, practiceWeight, budget: terminal.budget };
@@ -53,6 +52,16 @@ export async function taughtFor(
     return teach(inputs, { ...options, fitter }) ?? undefined;
   };
   return line ? learn(line) : withProgress(terminal, learn);
+}
+
+/** The kept log of a bowler; undefined where there is nothing to learn from, or the person wants it left out. */
+export function logToLearnFrom(
+  bowler: Bowler,
+  { unlearned }: { readonly unlearned?: boolean | undefined },
+  terminal: Terminal,
+): Pick<BowlerLog, 'balls' | 'leftOut'> | undefined {
+  const log = unlearned ? null : bowlerLog(bowler, {}, terminal);
+  return log && log.balls.length > 0 ? { balls: log.balls, leftOut: log.leftOut } : undefined;
 }
 
 /** What a thread of its own learns. */
