@@ -133,5 +133,8 @@ test('coach: a student whose log cannot be learned from takes no answer from the
     { bowler: 'Kim', refusals: [{ code: 'thumb-disagrees' }] },
     { bowler: 'Lee', learned: { shots: 1, nights: 1 } },
   ]);
-  expect((await run('1')).out).toBe(out);
+  folder.write('home/bowlers/ann.json', 'no JSON');
+  const again = await run('1');
+  expect(again.out).toBe(out);
+  expect(again.err.match(/bowler\/ann is left out/g)).toHaveLength(1);
 });

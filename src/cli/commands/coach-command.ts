@@ -14,6 +14,7 @@ import { oneFormat } from '../flags/one-format.js';
 import type { CoachCommandOptions } from '../flags/options.js';
 import { searchFlags } from '../flags/search-flags.js';
 import { wantFlags } from '../flags/want-flags.js';
+import { keptLogs } from '../learned/bowler-log.js';
 import { logToLearnFrom } from '../learned/learned-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
@@ -40,9 +41,10 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
     unitSystem,
   });
   const balls = given.balls.map(({ record }) => record);
+  const logs = options.unlearned ? null : keptLogs(terminal);
   const units = given.bowlers
     .flatMap(({ record: bowler }): CoachUnit[] => {
-      const log = logToLearnFrom(bowler, options, terminal);
+      const log = logToLearnFrom(bowler, logs);
       return given.lanes.map(({ record: lane }) => ({ bowler, lane, balls, want: given.want, log }));
     })
     .filter((_, i) => i % given.part.of === given.part.number - 1);

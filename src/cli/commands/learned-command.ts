@@ -8,7 +8,7 @@ import { reportFlag, writeReport } from '../files/report-flag.js';
 import { dayFlag } from '../flags/date-flag.js';
 import type { LearnedCommandOptions } from '../flags/options.js';
 import { searchFlags } from '../flags/search-flags.js';
-import { bowlerLog } from '../learned/bowler-log.js';
+import { bowlerLog, keptLogs } from '../learned/bowler-log.js';
 import { forgetFlag, forgetNights } from '../learned/forget-nights.js';
 import { noLog } from '../learned/no-log.js';
 import { printAnswer } from '../print/print-answer.js';
@@ -32,12 +32,12 @@ export async function learnedCommand(options: LearnedCommandOptions, terminal: T
     workers,
   });
   if (forget !== null) {
-    const { kept = [] } = bowlerLog(bowler, given, terminal) ?? {};
+    const { kept = [] } = bowlerLog(bowler, given, keptLogs(terminal)) ?? {};
     if (kept.length === 0) throw noLog(bowler.name);
     return forgetNights(kept, forget, options, terminal);
   }
   const { lane, ...nights } = given;
-  const log = bowlerLog(bowler, nights, terminal);
+  const log = bowlerLog(bowler, nights, keptLogs(terminal));
   if (!log) throw noLog(bowler.name);
   const { learnedAnswer } = await import('../../answer/learned-answer.js');
   const answer = await withProgress(terminal, async ({ show: onProgress }) => {

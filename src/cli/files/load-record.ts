@@ -70,7 +70,7 @@ function find<T extends { readonly name: string }>(
   const home = homeOf(terminal);
   const kept = keptIds(home, kind);
   const demos = readDemos();
-  const ids = [...kept, ...demos.map(({ id }) => id)];
+  const ids = [...new Set([...kept, ...demos.map(({ id }) => id)])];
   const remedy = `Give a file, or the id of a ${kind}: ${ids.join(', ')}.`;
   if (given === undefined) throw missingFlag(flag, remedy);
   if (kept.includes(given)) return { called: given, record: read(pathOf(home, { kind, id: given })) };

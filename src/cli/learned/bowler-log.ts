@@ -1,6 +1,6 @@
 import type { LoggedBall } from '../../learn/logged.js';
 import { isMeant, type LeftOut, loggedBalls, type NightsMeant } from '../../learn/logged-balls.js';
-import type { Shelved } from '../../records/read/shelf.js';
+import type { Shelf, Shelved } from '../../records/read/shelf.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { DrilledLayout } from '../../records/schemas/drilled-layout.js';
 import type { Lane } from '../../records/schemas/lane.js';
@@ -21,13 +21,23 @@ interface Meant extends Pick<NightsMeant, 'since'> {
   readonly layout?: string | undefined;
 }
 
-/** What a bowler has logged, by the records that are kept; null where no shot of theirs is kept, which reads no other record. */
-export function bowlerLog(bowler: Bowler, meant: Meant, terminal: Terminal): BowlerLog | null {
-  const logged = keptLayouts(terminal).filter(
-    ({ id, record }) => record.nights.length > 0 && (meant.layout ?? id) === id,
-  );
-  if (logged.length === 0) return null;
-  const shelf = wholeShelf(terminal);
+/** All drilled layouts with logged shots, and the records that they name. */
+export interface KeptLogs {
+  readonly layouts: readonly Shelved<DrilledLayout>[];
+  readonly shelf: Shelf;
+}
+
+/** The logs that are kept; null where no shot is, which reads no other record. */
+export function keptLogs(terminal: Terminal): KeptLogs | null {
+  const layouts = keptLayouts(terminal).filter(({ record }) => record.nights.length > 0);
+  return layouts.length === 0 ? null : { layouts, shelf: wholeShelf(terminal) };
+}
+
+/** What a bowler has logged, by the records that are kept; null where no shot of theirs is. */
+export function bowlerLog(bowler: Bowler, meant: Meant, logs: KeptLogs | null): BowlerLog | null {
+  if (logs === null) return null;
+  const { shelf } = logs;
+  const logged = logs.layouts.filter(({ id }) => (meant.layout ?? id) === id);
   const called = namesOf(shelf.bowlers, bowler);
   const nights = {
     since: meant.since,

@@ -6,7 +6,7 @@ import type { Lane } from '../../records/schemas/lane.js';
 import type { Learned } from '../../simulate/worlds/learned.js';
 import { type ProgressLine, withProgress } from '../print/progress.js';
 import type { Terminal } from '../terminal/terminal.js';
-import { type BowlerLog, bowlerLog } from './bowler-log.js';
+import { type BowlerLog, bowlerLog, type KeptLogs, keptLogs } from './bowler-log.js';
 
 /** For whom, and where. */
 interface Asked {
@@ -39,7 +39,7 @@ export async function taughtFor(
   how: How,
   terminal: Terminal,
 ): Promise<Taught | undefined> {
-  const log = logToLearnFrom(bowler, { unlearned }, terminal);
+  const log = unlearned ? undefined : logToLearnFrom(bowler, keptLogs(terminal));
   if (!log) return undefined;
   const { seed, practiceWeight, fitter, line, isAhead = false, workers = 1 } = how;
   const inputs = { bowler, lane, ...log };
@@ -54,13 +54,12 @@ export async function taughtFor(
   return line ? learn(line) : withProgress(terminal, learn);
 }
 
-/** The kept log of a bowler; undefined where there is nothing to learn from, or the person wants it left out. */
+/** What of the logs is a bowler's; undefined where there is nothing to learn from. */
 export function logToLearnFrom(
   bowler: Bowler,
-  { unlearned }: { readonly unlearned?: boolean | undefined },
-  terminal: Terminal,
+  logs: KeptLogs | null,
 ): Pick<BowlerLog, 'balls' | 'leftOut'> | undefined {
-  const log = unlearned ? null : bowlerLog(bowler, {}, terminal);
+  const log = bowlerLog(bowler, {}, logs);
   return log && log.balls.length > 0 ? { balls: log.balls, leftOut: log.leftOut } : undefined;
 }
 
