@@ -8,7 +8,7 @@ import { keptLayouts, wholeShelf } from '../files/whole-shelf.js';
 import type { Terminal } from '../terminal/terminal.js';
 
 /** Nights of a bowler: as they are kept, and as they can be learned from. */
-interface BowlerLog {
+export interface BowlerLog {
   /** Drilled layouts with those of their nights that are meant. */
   readonly kept: readonly Shelved<DrilledLayout>[];
   readonly balls: readonly LoggedBall[];
