@@ -229,7 +229,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     flags: [
       [
         '--bowlers <list>',
-        'a folder of records, a CSV list (axis tilt, axis rotation and PAP may be ? there; a column such as "speedMph +/-" gives a standard deviation), or files and ids with commas between',
+        'a folder of records, a CSV list (axis tilt, axis rotation and PAP may be ? there; a column such as "speedMph +/-" gives a standard deviation, and a column balls names the balls a bowler may use), or files and ids with commas between',
       ],
       ['--balls <list>', 'a folder of records, or files and ids with commas between'],
       ['--lanes <list>', 'a folder of records, or files and ids with commas between'],

@@ -1,4 +1,5 @@
 import type { CoachBag, CoachPair } from '../records/answers/coach-answer.js';
+import type { Ball } from '../records/schemas/ball.js';
 import type { ComparedId } from '../records/schemas/reaction-numbers.js';
 import { nearestBall } from './nearest-ball.js';
 
@@ -10,12 +11,16 @@ const ALIKE = { hookStartFt: 0.6, sharpnessDegPerFt: 0.015, totalHookBoards: 1.2
 /** A step in total hook counts as a gap from this many boards on, when it is also twice the usual step. */
 const LEAST_GAP_BOARDS = 4;
 
+/** Balls of one nominal weight differ by less, lb. */
+const SAME_WEIGHT_LB = 0.5;
+
 /**
- * Which balls of a bag do the same on a lane, each with its best layout, and where a ball is missing.
+ * Which balls of a bag do the same on a lane, each with its best layout, where a ball is missing, and whether their weights differ.
  *
  * @param pairs  of one bowler on one lane
+ * @param balls  the balls of these pairs
  */
-export function coachBag(pairs: readonly CoachPair[]): CoachBag {
+export function coachBag(pairs: readonly CoachPair[], balls: readonly Pick<Ball, 'weightLb'>[]): CoachBag {
   const [{ bowler, lane }] = pairs;
   const byHook = [...pairs].sort((a, b) => a.best.reaction.totalHookBoards - b.best.reaction.totalHookBoards);
   const alike = byHook.flatMap((one, i) =>
@@ -35,6 +40,8 @@ export function coachBag(pairs: readonly CoachPair[]): CoachBag {
     ({ fromBoards, toBoards }) =>
       toBoards - fromBoards >= LEAST_GAP_BOARDS && (steps.length === 1 || toBoards - fromBoards > 2 * mean),
   );
+  const weightsLb = balls.map(({ weightLb }) => weightLb);
+  const [lightestLb, heaviestLb] = [Math.min(...weightsLb), Math.max(...weightsLb)];
   return {
     schema: 'flarewise/coach-bag/3',
     bowler,
@@ -51,6 +58,9 @@ export function coachBag(pairs: readonly CoachPair[]): CoachBag {
             params: { below, belowBoards: fromBoards, above, aboveBoards: toBoards },
           }) as const,
       ),
+      ...(heaviestLb - lightestLb >= SAME_WEIGHT_LB
+        ? [{ code: 'weights-differ', params: { lightestLb, heaviestLb } } as const]
+        : []),
     ],
   };
 }

@@ -41,7 +41,8 @@ export async function coachUnit(unit: CoachUnit, options: CoachOptions): Promise
     }
   }
   const pairs = lines.filter((line): line is CoachPair => line.schema === 'flarewise/coach-pair/4');
-  return pairs.length > 1 ? [...lines, coachBag(pairs)] : lines;
+  const answered = balls.filter(({ name }) => pairs.some(({ ball }) => ball === name));
+  return pairs.length > 1 ? [...lines, coachBag(pairs, answered)] : lines;
 }
 
 /** What the logged shots say for this lane. @throws {Refusal} as `teach` does */

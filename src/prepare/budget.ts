@@ -98,16 +98,17 @@ export const USUAL_BUDGET: Budget = {
   survey: {
     // less than a third of the coarse grid would represent few layouts
     leastNominal: 100,
-    // four in each world
-    shotsInWorlds: 256,
+    // two in each world
+    shotsInWorlds: 128,
     // a little more than twice the size of the layout basis fitted to them
     sample: 60,
     // few worlds for poor layouts, all for close ones: some nine thousand begin
     rounds: [
-      { worlds: 4, keep: 1500 },
-      { worlds: 8, keep: 600 },
-      { worlds: 16, keep: 300 },
-      { worlds: 32, keep: 150 },
+      { worlds: 2, keep: 3000 },
+      { worlds: 4, keep: 1000 },
+      { worlds: 8, keep: 400 },
+      { worlds: 16, keep: 200 },
+      { worlds: 32, keep: 100 },
       { worlds: 64, keep: 0 },
     ],
     // rings over holes rule out some of each batch, so up to three batches are rolled
@@ -116,18 +117,18 @@ export const USUAL_BUDGET: Budget = {
   race: {
     // few need to be tried where the regression has named promising ones
     surveyed: {
-      starters: 40,
+      starters: 28,
       // if the regression is wrong about a problem, the best of the grid still win
-      leastOfGrid: 16,
+      leastOfGrid: 8,
       rounds: [
-        { worlds: 4, keep: 12 },
-        { worlds: 8, keep: 6 },
+        { worlds: 4, keep: 10 },
+        { worlds: 8, keep: 5 },
         { worlds: 16, keep: 4 },
       ],
-      differing: 5,
+      differing: 4,
       batches: 1,
       batch: { layouts: 6, apart: 0.2, worlds: 8 },
-      best: { layouts: 5, worlds: 32 },
+      best: { layouts: 4, worlds: 32 },
     },
     alone: {
       starters: 100,
@@ -144,8 +145,8 @@ export const USUAL_BUDGET: Budget = {
     },
   },
   heats: [
-    { worlds: 16, least: 4, most: 10, moreThanShown: 2 },
-    { worlds: 32, least: 3, most: 8, moreThanShown: 1 },
+    { worlds: 16, least: 4, most: 10, moreThanShown: 1 },
+    { worlds: 32, least: 3, most: 8, moreThanShown: 0 },
     { worlds: 64, least: 2, most: 6, moreThanShown: 0 },
   ],
   final: { least: 2, most: 4 },

@@ -7,6 +7,7 @@ import { coachCsv } from '../../report/csv/coach-csv.js';
 import { coachReport } from '../../report/screens/coach-report.js';
 import { UNITS } from '../../report/text/display-units.js';
 import { printedCoachLine } from '../../report/wording/coach-lines.js';
+import { ballsOfRow } from '../files/balls-of-row.js';
 import { coachFileFlag, openCoachFile, unitKey } from '../files/coach-file.js';
 import { loadBalls, loadBowlers, loadLanes } from '../files/load-list.js';
 import { reportFlag, writeReport } from '../files/report-flag.js';
@@ -18,7 +19,7 @@ import { keptLogs } from '../learned/bowler-log.js';
 import { logToLearnFrom } from '../learned/learned-for.js';
 import { printAnswer } from '../print/print-answer.js';
 import { withProgress } from '../print/progress.js';
-import { collectFaults } from '../terminal/collect-faults.js';
+import { collectAll, collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { afterCoach } from './after-coach.js';
 
@@ -40,12 +41,18 @@ export async function coachCommand(options: CoachCommandOptions, terminal: Termi
     workers,
     unitSystem,
   });
-  const balls = given.balls.map(({ record }) => record);
+  const bags = collectAll(given.bowlers, (row) => ballsOfRow(row, given.balls));
   const logs = options.unlearned ? null : keptLogs(terminal);
   const units = given.bowlers
-    .flatMap(({ record: bowler }): CoachUnit[] => {
+    .flatMap(({ record: bowler }, i): CoachUnit[] => {
       const log = logToLearnFrom(bowler, logs);
-      return given.lanes.map(({ record: lane }) => ({ bowler, lane, balls, want: given.want, log }));
+      return given.lanes.map(({ record: lane }) => ({
+        bowler,
+        lane,
+        balls: bags[i],
+        want: given.want,
+        log,
+      }));
     })
     .filter((_, i) => i % given.part.of === given.part.number - 1);
   const told = {

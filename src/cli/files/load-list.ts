@@ -2,7 +2,7 @@ import { existsSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { InputError } from '../../base/errors.js';
 import { shortened } from '../../base/visible.js';
-import { readBowlerList } from '../../records/read/bowler-list.js';
+import { readCoachList } from '../../records/read/bowler-list.js';
 import { isListFile, readListText } from '../../records/read/list-text.js';
 import { LIST_FILE, namesIn } from '../../records/read/read-file.js';
 import type { Ball } from '../../records/schemas/ball.js';
@@ -20,13 +20,18 @@ export interface Listed<T> {
   readonly word: string | null;
 }
 
+/** A bowler, and the balls that a row of a coach's list names for it, as typed. */
+export interface ListedBowler extends Listed<Bowler> {
+  readonly balls?: string;
+}
+
 /** Bowlers named by `--bowlers`: a folder of records, a coach's list, or files and ids with commas between. */
-export const loadBowlers = (given: string | undefined, terminal: Terminal): readonly Listed<Bowler>[] =>
+export const loadBowlers = (given: string | undefined, terminal: Terminal): readonly ListedBowler[] =>
   given !== undefined && isListFile(given)
     ? withOwnNames(
         '--bowlers',
-        readBowlerList(readListText(given, LIST_FILE, printGuessedEncoding(terminal)), given).map(
-          (record) => ({ record, word: null }),
+        readCoachList(readListText(given, LIST_FILE, printGuessedEncoding(terminal)), given).map(
+          ({ bowler, balls }) => ({ record: bowler, word: null, balls }),
         ),
       )
     : loadList('--bowlers', given, loadBowler, terminal);
@@ -69,10 +74,10 @@ const wordsOf = (given: string): readonly string[] =>
         .map((file) => join(given, file))
     : given.split(',').map((name) => name.trim());
 
-function withOwnNames<T extends { readonly name: string }>(
+function withOwnNames<L extends Listed<{ readonly name: string }>>(
   flag: string,
-  listed: readonly Listed<T>[],
-): readonly Listed<T>[] {
+  listed: readonly L[],
+): readonly L[] {
   const seen = new Set<string>();
   const twice = new Set(
     listed.map(({ record }) => record.name).filter((name) => seen.has(name) || !seen.add(name)),

@@ -42,7 +42,7 @@ export function collectFaults<T extends Record<string, () => unknown>>(
 }
 
 /** The same of a list, one reader for all: what it reads of each, in order. */
-export function collectAll<T>(given: readonly string[], read: (text: string) => T): readonly T[] {
-  const all = collectFaults(Object.fromEntries(given.map((text, i) => [String(i), () => read(text)])));
+export function collectAll<G, T>(given: readonly G[], read: (each: G) => T): readonly T[] {
+  const all = collectFaults(Object.fromEntries(given.map((each, i) => [String(i), () => read(each)])));
   return given.map((_, i) => all[i]);
 }

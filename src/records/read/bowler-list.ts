@@ -33,9 +33,22 @@ const HEADS = ['name', 'hand', 'thumbHole', ...NUMBERS, ...OFF_HEADS, 'skill', '
 const GUESSED = ['axisTiltDeg', 'axisRotationDeg', 'papOverIn', 'papUpIn'] as const;
 /** The kind of bowler to guess by; it is read and not written, for what was guessed is written as such. */
 const KIND = 'kind';
-const READ_HEADS = [...HEADS, KIND] as const;
+/** Which of the coach's balls the bowler may use; it is no part of the record. */
+const BALLS = 'balls';
+const READ_HEADS = [...HEADS, KIND, BALLS] as const;
 const OPTIONAL: readonly string[] = ['laydownBoard', 'skill', 'note', ...GUESSED, ...OFF_HEADS];
 const NEEDED = HEADS.filter((head) => !OPTIONAL.includes(head));
+
+/** A row of a coach's list. */
+export interface BowlerRow {
+  readonly bowler: Bowler;
+  /** The balls that it names, as typed; empty where it names none. */
+  readonly balls: string;
+}
+
+/** The bowlers of a list. @throws {InputError} as `readCoachList` does */
+export const readBowlerList = (text: string, source: string): readonly Bowler[] =>
+  readCoachList(text, source).map(({ bowler }) => bowler);
 
 /**
  * Reads a list of bowlers.
@@ -49,7 +62,7 @@ const NEEDED = HEADS.filter((head) => !OPTIONAL.includes(head));
  * @param source  the file's name, for the error
  * @throws {InputError} `broken-list` or `bad-list`, with the faults of all rows at once, up to as many as an error names
  */
-export function readBowlerList(text: string, source: string): readonly Bowler[] {
+export function readCoachList(text: string, source: string): readonly BowlerRow[] {
   const rows = readRows(text, source, {
     each: 'bowler',
     mostRows: MOST_LISTED_BOWLERS,
@@ -60,11 +73,11 @@ export function readBowlerList(text: string, source: string): readonly Bowler[] 
   });
   const faults: Fault[] = [];
   let count = 0;
-  const bowlers = rows.flatMap(({ row, number }): Bowler[] => {
+  const bowlers = rows.flatMap(({ row, number }): BowlerRow[] => {
     const kind = kindOf(row);
     const record = withTypedNumbers(bowlerSchema, recordOf(row, kind ?? USUAL_KIND));
     const result = bowlerSchema.safeParse(record);
-    if (result.success && kind !== null) return [result.data];
+    if (result.success && kind !== null) return [{ bowler: result.data, balls: row[BALLS] ?? '' }];
     const issues = result.error?.issues ?? [];
     count += faultCount(issues) + (kind === null ? 1 : 0);
     if (faults.length >= MOST_FAULTS) return [];

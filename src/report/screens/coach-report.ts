@@ -11,6 +11,7 @@ import {
   outOfReachTexts,
   papTexts,
   seenText,
+  weightTexts,
 } from '../tables/coach-table.js';
 import type { Units } from '../text/display-units.js';
 import type { Page } from '../text/page.js';
@@ -37,9 +38,11 @@ export function coachReport(given: readonly CoachLine[], page: Page, isFull = fa
             ),
             ...wrap(seenText(students), page.width).map(page.paint.strong),
             ...studentsTable(students, onlyOne(lines, 'ball') !== null, page),
-            ...[...outOfReachTexts(students, page.units), ...papTexts(students)].flatMap((text) =>
-              paragraph(text, page, page.paint.caution),
-            ),
+            ...[
+              ...outOfReachTexts(students, page.units),
+              ...papTexts(students),
+              ...weightTexts(lines, page.units),
+            ].flatMap((text) => paragraph(text, page, page.paint.caution)),
             ...coachNotes(students).flatMap((note) => paragraph(note, page, page.paint.quiet)),
             ...learnedOfTexts(
               students.map(({ pair }) => pair),

@@ -10,6 +10,7 @@ import { type Units, withUnit } from '../text/display-units.js';
 import { percent, points } from '../text/figures.js';
 import { listed } from '../text/listed.js';
 import type { Column, Grid } from '../text/table.js';
+import { say } from '../wording/say.js';
 import { changeCells, reactionCells, reactionHeads } from './reaction-rows.js';
 
 /** One student on one lane: the ball that comes nearest to the wish, with its best layout. */
@@ -97,6 +98,19 @@ const nearestTexts = ({ targets }: CoachPair, units: Units): string[] =>
     const unit = units[compared.quantity];
     return unit.show(asked) === unit.show(value) ? [] : [`${name} ${withUnit(value, unit)}`];
   });
+
+/** That balls of different weights stand beside each other; once for all students. */
+export function weightTexts(lines: readonly CoachLine[], units: Units): string[] {
+  const weights = lines
+    .flatMap((line) => (line.schema === 'flarewise/coach-bag/3' ? line.says : []))
+    .flatMap(({ code, params }) => (code === 'weights-differ' ? [params] : []));
+  if (weights.length === 0) return [];
+  const lightestLb = Math.min(...weights.map((each) => each.lightestLb));
+  const heaviestLb = Math.max(...weights.map((each) => each.heaviestLb));
+  return [
+    `${say({ code: 'weights-differ', params: { lightestLb, heaviestLb } }, units)} In a list, a column balls names each student's own.`,
+  ];
+}
 
 /** How the table is read, and whose release is not known exactly. */
 export const coachNotes = (students: readonly CoachedStudent[]): readonly string[] => {

@@ -15,6 +15,7 @@ import {
   outOfReachTexts,
   papTexts,
   seenText,
+  weightTexts,
 } from '../tables/coach-table.js';
 import type { Units } from '../text/display-units.js';
 import { withPlainText } from '../text/plain-text.js';
@@ -40,6 +41,7 @@ export function coachHtml(given: readonly CoachLine[], units: Units): string {
       ...(students[0] ? [`${capital(coachAskedText(students[0], units))}.`, seenText(students)] : []),
       ...outOfReachTexts(students, units),
       ...papTexts(students),
+      ...weightTexts(lines, units),
       ...learnedOfTexts(
         students.map(({ pair }) => pair),
         units,

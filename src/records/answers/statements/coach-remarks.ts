@@ -30,6 +30,7 @@ const pairShapes = { 'moves-most': moves, 'nothing-moves-much': moves } as const
 
 const bagShapes = {
   'balls-do-the-same': { one: z.string(), other: z.string() },
+  'weights-differ': { lightestLb: n, heaviestLb: n },
   'gap-between-balls': { below: z.string(), belowBoards: n, above: z.string(), aboveBoards: n },
 } as const;
 
