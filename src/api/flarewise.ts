@@ -38,7 +38,7 @@ export type {
 } from './answers.js';
 export { type CompareInputs, compare } from './compare.js';
 export { type DrilledInputs, type DrilledOptions, drilled } from './drilled.js';
-export { type JudgeInputs, judge } from './judge.js';
+export { type JudgeInputs, type JudgeOptions, judge } from './judge.js';
 export { type LearnInputs, type Lesson, type LoggedBall, learn } from './learn.js';
 export { type RecommendInputs, type RecommendOptions, recommend } from './recommend.js';
 export { type RollInputs, roll } from './roll.js';

@@ -1,8 +1,8 @@
 import { judge as judgement } from '../answer/judge.js';
 import type { JudgeAnswer } from './answers.js';
 import { checkedBall, checkedBowler, checkedLane, checkedLayout, checkedWant } from './checked-inputs.js';
-import type { RecommendInputs } from './recommend.js';
-import { type SearchOptions, settingOptions } from './search-options.js';
+import type { RecommendInputs, RecommendOptions } from './recommend.js';
+import { settingOptions } from './search-options.js';
 import { wordedLater } from './worded.js';
 
 /** What `recommend` takes, and the layout to judge. */
@@ -10,6 +10,9 @@ export interface JudgeInputs extends RecommendInputs {
   /** As written, in angles, `70 x 4 1/2 x 30`, or in distances, `4 1/2 x 3 3/8 x 2`. */
   readonly layout: string;
 }
+
+/** How to search, and what else to try. */
+export type JudgeOptions = Omit<RecommendOptions, 'top'>;
 
 /**
  * A second opinion on one layout: a verdict, its place among all, what the best one does differently, and what marking errors
@@ -33,11 +36,11 @@ export interface JudgeInputs extends RecommendInputs {
  *   { workers: 2, onProgress: ({ stage, done, total }) => console.error(`${stage}: ${done} of ${total}`) },
  * );
  * console.log(answer.verdict, answer.best.text);
- * // → no-difference-seen 55 x 4 3/8 x 64
+ * // → no-difference-seen 55 x 4 1/4 x 66
  */
 export async function judge(
   { bowler, ball: given, lane, want, layout, learned }: JudgeInputs,
-  options: SearchOptions = {},
+  { otherBalls = [], ...options }: JudgeOptions = {},
 ): Promise<JudgeAnswer> {
   options.signal?.throwIfAborted();
   return wordedLater(() => {
@@ -50,6 +53,7 @@ export async function judge(
       learned,
       layout: checkedLayout(layout, ball),
     };
-    return judgement(inputs, settingOptions(options));
+    const others = otherBalls.map(checkedBall);
+    return judgement(inputs, { ...settingOptions(options), otherBalls: others });
   });
 }

@@ -76,7 +76,7 @@ export interface RecommendOptions extends SearchOptions {
  * );
  * for (const { rank, text, score } of answer.layouts) console.log(`${rank}. ${text}: ${score.toFixed(0)} of 100`);
  * // → 1. 50 x 4 7/8 x 45: 89 of 100
- * // → 2. 35 x 4 1/8 x 63: 87 of 100
+ * // → 2. 50 x 4 1/8 x 63: 88 of 100
  */
 export async function recommend(
   { bowler, ball, lane, want, learned }: RecommendInputs,

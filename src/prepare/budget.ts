@@ -117,9 +117,9 @@ export const USUAL_BUDGET: Budget = {
   race: {
     // few need to be tried where the regression has named promising ones
     surveyed: {
-      starters: 28,
+      starters: 40,
       // if the regression is wrong about a problem, the best of the grid still win
-      leastOfGrid: 8,
+      leastOfGrid: 16,
       rounds: [
         { worlds: 4, keep: 10 },
         { worlds: 8, keep: 5 },

@@ -44,6 +44,18 @@ test.each([
   expect(JSON.parse(JSON.stringify(answer))).toEqual(JSON.parse(printed));
 });
 
+test('judge tries the bowler’s other balls, as the command does with those that are kept', async () => {
+  const read = (id: string) => readBall(`${ROOT}data/balls/${id}.json`);
+  const inputs = { bowler, ball: read('plain-low'), lane, want: { totalHook: 5 }, layout: LAYOUT };
+  const { levers } = await judge(inputs, { otherBalls: [read('asymmetric-strong')] });
+  expect(levers.filter(({ kind }) => kind === 'ball').map(({ change }) => change.text)).toEqual([
+    expect.stringContaining(read('asymmetric-strong').name),
+  ]);
+  await expect(judge(inputs, { otherBalls: [{ ...read('plain-low'), rgIn: 9 }] })).rejects.toThrow(
+    source.InputError,
+  );
+});
+
 describe('what cannot be used is refused with every fault, never with a TypeError', () => {
   test.each([
     ['a bowler', { bowler: { ...bowler, revRateRpm: 3000, speedMph: 'fast' } }, ['speedMph', 'revRateRpm']],
