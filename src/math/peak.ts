@@ -2,7 +2,7 @@
  * Greatest value of a smooth function sampled at equal steps: the vertex of the parabola through the greatest sample and its
  * neighbours, or an end sample where that is the greatest.
  */
-export function peak(values: readonly number[]): number {
+export function peak(values: ArrayLike<number>): number {
   let top = 0;
   for (let i = 1; i < values.length; i++) if (values[i] > values[top]) top = i;
   const [a, b, c] = [values[top - 1], values[top], values[top + 1]];

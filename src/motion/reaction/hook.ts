@@ -64,7 +64,8 @@ function sharpnessOf(places: Float64Array, headings: Float64Array): number {
   const end = places.length - 1;
   const all = places[end] - places[0];
   if (!(all > SHARP_OVER)) return all > 0 ? Math.max(0, (headings[end] - headings[0]) / all) : 0;
-  const bends: number[] = [];
+  const bends = new Float64Array(end);
+  let count = 0;
   let behind = 0;
   for (let i = 1; i <= end; i++) {
     const from = places[i] - SHARP_OVER;
@@ -72,7 +73,8 @@ function sharpnessOf(places: Float64Array, headings: Float64Array): number {
     while (places[behind + 1] <= from) behind += 1;
     const share = (from - places[behind]) / (places[behind + 1] - places[behind]);
     const before = headings[behind] + share * (headings[behind + 1] - headings[behind]);
-    bends.push((headings[i] - before) / SHARP_OVER);
+    bends[count] = (headings[i] - before) / SHARP_OVER;
+    count += 1;
   }
-  return Math.max(0, peak(bends));
+  return Math.max(0, peak(bends.subarray(0, count)));
 }

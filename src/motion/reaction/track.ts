@@ -40,8 +40,12 @@ const cosineAt = (track: Float64Array, i: number, p0: number, p1: number, p2: nu
 
 /** Arc to a point of a track. */
 function arcToPoint(track: Float64Array, i: number, p0: number, p1: number, p2: number): number {
-  const [u0, u1, u2] = [track[3 * i], track[3 * i + 1], track[3 * i + 2]];
-  const [x, y, z] = [u1 * p2 - u2 * p1, u2 * p0 - u0 * p2, u0 * p1 - u1 * p0];
+  const u0 = track[3 * i];
+  const u1 = track[3 * i + 1];
+  const u2 = track[3 * i + 2];
+  const x = u1 * p2 - u2 * p1;
+  const y = u2 * p0 - u0 * p2;
+  const z = u0 * p1 - u1 * p0;
   return atan2(Math.sqrt(x * x + y * y + z * z), u0 * p0 + u1 * p1 + u2 * p2);
 }
 
@@ -50,9 +54,15 @@ function arcToPoint(track: Float64Array, i: number, p0: number, p1: number, p2: 
  * where (n×u)·p or (v×n)·p is negative, n = u×v.
  */
 function arcToPiece(track: Float64Array, i: number, j: number, p0: number, p1: number, p2: number): number {
-  const [u0, u1, u2] = [track[3 * i], track[3 * i + 1], track[3 * i + 2]];
-  const [v0, v1, v2] = [track[3 * j], track[3 * j + 1], track[3 * j + 2]];
-  const [n0, n1, n2] = [u1 * v2 - u2 * v1, u2 * v0 - u0 * v2, u0 * v1 - u1 * v0];
+  const u0 = track[3 * i];
+  const u1 = track[3 * i + 1];
+  const u2 = track[3 * i + 2];
+  const v0 = track[3 * j];
+  const v1 = track[3 * j + 1];
+  const v2 = track[3 * j + 2];
+  const n0 = u1 * v2 - u2 * v1;
+  const n1 = u2 * v0 - u0 * v2;
+  const n2 = u0 * v1 - u1 * v0;
   const pastU = (n1 * u2 - n2 * u1) * p0 + (n2 * u0 - n0 * u2) * p1 + (n0 * u1 - n1 * u0) * p2;
   const shortOfV = (v1 * n2 - v2 * n1) * p0 + (v2 * n0 - v0 * n2) * p1 + (v0 * n1 - v1 * n0) * p2;
   const length = Math.sqrt(n0 * n0 + n1 * n1 + n2 * n2);
