@@ -7,6 +7,7 @@ import { holeName } from '../layout/hole.js';
 import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
 import { type Budget, USUAL_BUDGET } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
+import { SIXTEENTH } from '../prepare/tape-reading.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
 import type { SheetAnswer } from '../records/answers/sheet-answer.js';
 import { type Ball, ballRecord, hasOwnCore } from '../records/schemas/ball.js';
@@ -37,6 +38,8 @@ interface SheetOptions {
   /** One rule set's id; left out, all of them. */
   readonly ruleSet?: string | undefined;
   readonly ounce: OunceConvention;
+  /** Smallest division to which the tape is read, in; a sixteenth when left out. */
+  readonly tapeStepIn?: number | undefined;
   /** The layout as it was typed, for the head. */
   readonly typed?: string | null | undefined;
   /** Which of bowler, ball and lane are demo records. */
@@ -60,6 +63,7 @@ export async function sheetAnswer(
     seed,
     ruleSet,
     ounce,
+    tapeStepIn = SIXTEENTH,
     typed = null,
     invented = [],
     fitter,
@@ -102,7 +106,7 @@ export async function sheetAnswer(
     ],
     check: checkOf(record, ball),
     face: faceAnswer(layout, psa, bowler.hand, ball),
-    marking: markingPlan(layout, bowler, ball),
+    marking: markingPlan(layout, bowler, ball, tapeStepIn),
     gripMarks: bowler.grip ? gripMarks(bowler.grip, ball) : null,
     depths: hasOwnCore(record) && bowler.grip ? depthsOf(layout, ball) : [],
     drilled,

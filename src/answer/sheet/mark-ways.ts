@@ -29,10 +29,15 @@ const SAME_PLACE = SIXTEENTH / 2;
 /** Crossing angles this near to each other count as one, so that rounding does not choose the pair, rad. */
 const TIE = 1e-9;
 
-/** Ways to marks of a right-hander's ball of this radius (m): numbers from true places, applied to where the marks came to lie. */
-export function markWays(radius: number) {
+/**
+ * Ways to marks of a right-hander's ball: numbers from true places, applied to where the marks came to lie.
+ *
+ * @param radius      m
+ * @param tapeStepIn  smallest division to which a tape is read, in
+ */
+export function markWays(radius: number, tapeStepIn: number) {
   const inches = (arc: number): number => to(arc * radius, INCH);
-  const onTape = (arc: number): number => Math.round(inches(arc) / SIXTEENTH) * SIXTEENTH;
+  const onTape = (arc: number): number => Math.round(inches(arc) / tapeStepIn) * tapeStepIn;
   const arcOf = (tapeIn: number): number => from(tapeIn, INCH) / radius;
   const areApart = (a: Vec3, b: Vec3): boolean => inches(arcAngle(a, b)) > SAME_PLACE;
   const offIn = (placed_B: Vec3, true_B: Vec3): number => inches(arcAngle(placed_B, true_B));

@@ -26,10 +26,17 @@ const FOOT = 'VAL on the midline';
  * An undrilled ball has its pin and its marker. From them comes the PAP, from these the grip centre and the VAL: by arcs where they
  * cross well and put the mark where it is wanted, by the layout's own angles where they do not. The layout is then read
  * back off the marks as the first way of each step places them, each from the others as placed: errors add up as they do on a ball.
+ *
+ * @param tapeStepIn  smallest division to which the tape is read, in
  */
-export function markingPlan(numbers: LayoutNumbers, bowler: Bowler, ball: BallProblem): MarkingPlan {
+export function markingPlan(
+  numbers: LayoutNumbers,
+  bowler: Bowler,
+  ball: BallProblem,
+  tapeStepIn: number,
+): MarkingPlan {
   const { radius } = ball.published;
-  const ways = markWays(radius);
+  const ways = markWays(radius, tapeStepIn);
   const { pap_B, pin_B, marker_B } = placedOn(ball, numbers);
   const arc = (inches: number): number => from(inches, INCH) / radius;
   const [over, up] = [arc(bowler.pap.overIn), arc(bowler.pap.upIn)];

@@ -2,6 +2,7 @@ import { sheetAnswer } from '../../answer/sheet-answer.js';
 import type { Paper } from '../../base/paper.js';
 import { visible } from '../../base/visible.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
+import { MILLIMETRE_IN, SIXTEENTH } from '../../prepare/tape-reading.js';
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { singleBlanks } from '../../records/text/single-blanks.js';
 import { readLayout } from '../../records/text/written-layout.js';
@@ -53,7 +54,7 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
     async find({ bowler, ball, lane, layout: asked }, { line, isAhead }) {
       const placed = layoutOnBall(layout ?? readLayout(asked), ball);
       const typed = singleBlanks(options.layout ?? asked);
-      const { date, seed, ruleSet, ounce, workers } = made;
+      const { date, seed, ruleSet, ounce, workers, units } = made;
       const learned = lane
         ? await learnedFor({ bowler, lane }, options, { seed, line, isAhead, workers }, terminal)
         : undefined;
@@ -63,6 +64,7 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
         seed,
         ruleSet,
         ounce,
+        tapeStepIn: units === 'metric' ? MILLIMETRE_IN : SIXTEENTH,
         typed,
         invented: inventedAmong(inputs),
         budget: terminal.budget,

@@ -49,20 +49,20 @@ function workStep(step: MarkingStep, answer: SheetAnswer, units: Units): WorkSte
   };
 }
 
-function wayText(way: MarkingWay, { markTape }: Units): string {
+function wayText(way: MarkingWay, { tape }: Units): string {
   switch (way.kind) {
     case 'arcs': {
       const [one, other] = way.arcs;
-      return `arcs ${withUnit(one.inches, markTape)} from ${one.from}, ${withUnit(other.inches, markTape)} from ${other.from} (they cross at ${decimals(way.crossingDeg, 0)}°).`;
+      return `arcs ${withUnit(one.inches, tape)} from ${one.from}, ${withUnit(other.inches, tape)} from ${other.from} (they cross at ${decimals(way.crossingDeg, 0)}°).`;
     }
     case 'turn': {
       const angle = `protractor on ${way.at}, ${way.deg}° from the line to ${way.from}`;
-      const go = `go ${withUnit(way.inches, markTape)}`;
+      const go = `go ${withUnit(way.inches, tape)}`;
       if (way.way === 'on') return `${angle}: ${go}.`;
       return `${angle}: the upper VAL${way.inches === 0 ? '' : `; ${go} ${way.way} it`}.`;
     }
     case 'any-direction':
-      return `${withUnit(way.inches, markTape)} from ${way.from}, in any direction.`;
+      return `${withUnit(way.inches, tape)} from ${way.from}, in any direction.`;
     case 'same-point':
       return `the same point as ${way.as}.`;
   }

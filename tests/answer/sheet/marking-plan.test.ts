@@ -1,14 +1,25 @@
 import { describe, expect, test } from 'vitest';
 import { markingPlan } from '../../../src/answer/sheet/marking-plan.js';
 import { ballProblem } from '../../../src/prepare/ball-problem.js';
+import { MILLIMETRE_IN, SIXTEENTH } from '../../../src/prepare/tape-reading.js';
 import type { Ball } from '../../../src/records/schemas/ball.js';
 import type { Bowler } from '../../../src/records/schemas/bowler.js';
 import { parseLayout } from '../../../src/records/text/layout-text.js';
 import { averageBowler, plainBall } from '../../support/problems.js';
 
-const planOf = (text: string, bowler: Partial<Bowler> = {}, ball: Partial<Ball> = {}) => {
+const planOf = (
+  text: string,
+  bowler: Partial<Bowler> = {},
+  ball: Partial<Ball> = {},
+  tapeStepIn = SIXTEENTH,
+) => {
   const of = { ...averageBowler, ...bowler } as Bowler;
-  return markingPlan(parseLayout(text), of, ballProblem({ ...plainBall, ...ball } as Ball, of, 'moment'));
+  return markingPlan(
+    parseLayout(text),
+    of,
+    ballProblem({ ...plainBall, ...ball } as Ball, of, 'moment'),
+    tapeStepIn,
+  );
 };
 
 describe('markingPlan', () => {
@@ -25,6 +36,23 @@ describe('markingPlan', () => {
       inches: 4.5,
       way: 'on',
     });
+  });
+
+  test('lengths are given to what the tape is read to: sixteenths, or whole millimetres', () => {
+    const lengths = (tapeStepIn: number): number[] =>
+      planOf('70 x 4 1/2 x 30', {}, {}, tapeStepIn).steps.flatMap(({ ways }) =>
+        ways.flatMap((way) =>
+          way.kind === 'arcs' ? way.arcs.map(({ inches }) => inches) : 'inches' in way ? [way.inches] : [],
+        ),
+      );
+    const [trade, metric] = [lengths(SIXTEENTH), lengths(MILLIMETRE_IN)];
+    expect(trade.length).toBeGreaterThan(5);
+    for (const inches of trade) expect((16 * inches) % 1).toBe(0);
+    for (const [i, inches] of metric.entries()) {
+      expect(25.4 * inches).toBeCloseTo(Math.round(25.4 * inches), 9);
+      expect(Math.abs(inches - trade[i]!)).toBeLessThan(1 / 32 + 0.5 / 25.4 + 1e-9);
+    }
+    expect(metric).not.toEqual(trade);
   });
 
   test('a left-hander’s ball has the same numbers on the other side', () => {

@@ -8,6 +8,7 @@ import { ballPoint } from '../../../src/math/ball-point.js';
 import { cross, dot, type Vec3 } from '../../../src/math/vec3.js';
 import { type BallProblem, ballProblem } from '../../../src/prepare/ball-problem.js';
 import { placedGrip } from '../../../src/prepare/grip-holes.js';
+import { SIXTEENTH } from '../../../src/prepare/tape-reading.js';
 import type { SheetAnswer } from '../../../src/records/answers/sheet-answer.js';
 import type { Bowler } from '../../../src/records/schemas/bowler.js';
 import { type GripRecord, usualGrip } from '../../../src/records/schemas/grip.js';
@@ -77,7 +78,7 @@ function sheetOf(layout: LayoutNumbers, bowler: Bowler, pinToCgIn: number, hasMa
     grip: bowler.grip ?? null,
     gripMarks: bowler.grip ? gripMarks(bowler.grip, ball) : null,
     layout,
-    marking: markingPlan(layout, bowler, ball),
+    marking: markingPlan(layout, bowler, ball, SIXTEENTH),
   } as unknown as SheetAnswer;
   const onBall = (u: Vec3): Vec3 => (bowler.hand === 'right' ? u : [-u[0], u[1], u[2]]);
   const marks = new Map<string, Vec3>([

@@ -65,7 +65,10 @@ const layoutFoundSchema = z.strictObject({
 /** How to lay a ball out with tape and protractor, and what rounding makes of the layout. */
 export const markingPlanSchema = z.strictObject({
   given: z.array(z.string()).meta({ description: 'Marks an undrilled ball has.' }),
-  steps: z.array(stepSchema).meta({ description: 'In working order.' }),
+  steps: z.array(stepSchema).meta({
+    description:
+      'In working order; lengths to a sixteenth of an inch, or with --units metric to a millimetre, though still in inches.',
+  }),
   readBack: layoutFoundSchema.meta({
     description: 'The layout of marks placed by the first way of each step; null where none is defined.',
   }),
