@@ -13,16 +13,16 @@ import type { Terminal } from '../terminal/terminal.js';
 import { homeOf } from './home.js';
 
 /** The bowler named by a flag: the id of a kept record or of a demo, or else a file. */
-export const loadBowler = (given: string | undefined, terminal: Terminal): Bowler =>
-  find(BOWLERS, given, terminal).record;
+export const loadBowler = (given: string | undefined, terminal: Terminal, flag?: string): Bowler =>
+  find(BOWLERS, given, terminal, flag).record;
 
 /** The ball named by a flag: the id of a kept record or of a demo, or else a file. */
 export const loadBall = (given: string | undefined, terminal: Terminal, flag?: string): Ball =>
   find(BALLS, given, terminal, flag).record;
 
 /** The lane named by a flag: the id of a kept record or of a demo, or else a file. */
-export const loadLane = (given: string | undefined, terminal: Terminal): Lane =>
-  find(LANES, given, terminal).record;
+export const loadLane = (given: string | undefined, terminal: Terminal, flag?: string): Lane =>
+  find(LANES, given, terminal, flag).record;
 
 /** What another record calls the bowler named by `--bowler`: by its id, or by its name when it is in a file. */
 export const callBowler = (given: string | undefined, terminal: Terminal): string =>
