@@ -57,6 +57,7 @@ const SHORT: Readonly<Record<string, Trial>> = {
 const LONG: Readonly<Record<string, string>> = {
   'npm test': '.ci/run',
   'npm run check:slow': 'tests/vitest.slow.config.ts',
+  'npx vitest run --config tests/vitest.config.ts PATH': 'tests/vitest.config.ts',
   'npm install --global --ignore-scripts ./flarewise-0.1.0.tgz': 'tests/set-up/installed.slow.test.ts',
   'npm run fit': 'tests/fit/fit-command.test.ts',
   'npm run bench': 'tests/bench/run.ts',
