@@ -1,5 +1,6 @@
 import { holeDepths } from '../ball/drill/hole-depths.js';
 import type { OunceConvention } from '../ball/drill/static-weights.js';
+import { SIXTEENTH } from '../base/tape-reading.js';
 import { INCH, to } from '../base/units.js';
 import { drillingAssumptions } from '../explain/assumptions.js';
 import { cautionsFor } from '../explain/cautions.js';
@@ -7,7 +8,6 @@ import { holeName } from '../layout/hole.js';
 import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
 import { type Budget, USUAL_BUDGET } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
-import { SIXTEENTH } from '../prepare/tape-reading.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
 import type { SheetAnswer } from '../records/answers/sheet-answer.js';
 import { type Ball, ballRecord, hasOwnCore } from '../records/schemas/ball.js';

@@ -1,3 +1,4 @@
+import { SIXTEENTH } from '../base/tape-reading.js';
 import type { LayoutAnswer } from '../records/answers/answer.js';
 import { type Ball, hasOwnCore } from '../records/schemas/ball.js';
 import { hasMassBias } from '../records/schemas/core-families.js';
@@ -5,7 +6,6 @@ import type { LayoutNumbers } from '../records/text/layout-text.js';
 import type { Mark } from '../records/text/written-layout.js';
 import { MIDDLE_LAYOUT } from './middle-layout.js';
 import { familiesOf } from './published-numbers.js';
-import { SIXTEENTH } from './tape-reading.js';
 
 /**
  * The mark that a ball's drilling angles are measured to, which is the one whose place about the pin is known: the mass-bias mark of a

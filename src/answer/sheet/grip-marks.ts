@@ -1,10 +1,10 @@
+import { SIXTY_FOURTH } from '../../base/tape-reading.js';
 import { from, INCH, to } from '../../base/units.js';
 import { type Hole, holeName, mouthRadius } from '../../layout/hole.js';
 import { type HoleMark, holeMarks, pointBeside } from '../../layout/hole-marks.js';
 import { asin } from '../../math/atan.js';
 import { arcAngle } from '../../math/sphere.js';
 import type { BallProblem } from '../../prepare/ball-problem.js';
-import { SIXTY_FOURTH } from '../../prepare/tape-reading.js';
 import type { GripMarks } from '../../records/answers/sheet-answer.js';
 import type { GripRecord } from '../../records/schemas/grip.js';
 

@@ -1,8 +1,8 @@
+import { SIXTEENTH } from '../../base/tape-reading.js';
 import { DEGREE, from, INCH, to } from '../../base/units.js';
 import { crossingAngle, crossingOf, type Side, sideOf } from '../../math/crossing.js';
 import { arcAngle, clockwiseTurn, tangentToward, walk } from '../../math/sphere.js';
 import { rotateAbout, type Vec3 } from '../../math/vec3.js';
-import { SIXTEENTH } from '../../prepare/tape-reading.js';
 import type { MarkingWay } from '../../records/answers/sheet/marking-plan.js';
 
 /** A mark: where it should lie, and where the work put it; unit vectors in B. */

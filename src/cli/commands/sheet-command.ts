@@ -2,7 +2,6 @@ import { sheetAnswer } from '../../answer/sheet-answer.js';
 import type { Paper } from '../../base/paper.js';
 import { visible } from '../../base/visible.js';
 import { layoutOnBall } from '../../prepare/layout-on-ball.js';
-import { MILLIMETRE_IN, SIXTEENTH } from '../../prepare/tape-reading.js';
 import type { SheetAnswer } from '../../records/answers/sheet-answer.js';
 import { singleBlanks } from '../../records/text/single-blanks.js';
 import { readLayout } from '../../records/text/written-layout.js';
@@ -64,7 +63,7 @@ export async function sheetCommand(options: SheetCommandOptions, terminal: Termi
         seed,
         ruleSet,
         ounce,
-        tapeStepIn: units === 'metric' ? MILLIMETRE_IN : SIXTEENTH,
+        tapeStepIn: UNITS[units].tapeStepIn,
         typed,
         invented: inventedAmong(inputs),
         budget: terminal.budget,

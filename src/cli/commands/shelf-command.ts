@@ -8,9 +8,10 @@ import { allKept, type KeptRecord, pathOf, readKept } from '../../records/home/s
 import { formatBowlerList } from '../../records/read/bowler-list.js';
 import { readCore } from '../../records/read/read-core.js';
 import { BUNDLE_FILE, fileBeside } from '../../records/read/read-file.js';
-import { RECORD_KINDS, type RecordOf } from '../../records/read/record-kinds.js';
+import type { RecordOf } from '../../records/read/record-kinds.js';
 import { demoShelf } from '../../records/read/shelf.js';
 import { ballRecord } from '../../records/schemas/ball.js';
+import { RECORD_KINDS } from '../../records/schemas/kept-record.js';
 import { VERSION } from '../../records/shared/version.js';
 import { checkedId, idFrom } from '../../records/text/record-id.js';
 import { shelfReport } from '../../report/screens/shelf-report.js';

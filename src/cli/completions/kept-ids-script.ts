@@ -1,5 +1,5 @@
 import { folderOf } from '../../records/home/saved-records.js';
-import { RECORD_KINDS } from '../../records/read/record-kinds.js';
+import { RECORD_KINDS } from '../../records/schemas/kept-record.js';
 import type { SHELLS } from '../flags/flag-table.js';
 
 /** The folders of all records that are kept, as the function of `keptIdsScript` takes them. */

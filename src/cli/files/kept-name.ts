@@ -1,6 +1,6 @@
 import { InputError, quotedTyped } from '../../base/errors.js';
 import { keptIds, type RecordName } from '../../records/home/saved-records.js';
-import { RECORD_KINDS } from '../../records/read/record-kinds.js';
+import { RECORD_KINDS } from '../../records/schemas/kept-record.js';
 import { didYouMean } from '../terminal/did-you-mean.js';
 
 /**

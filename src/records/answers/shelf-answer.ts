@@ -1,8 +1,5 @@
 import { z } from 'zod';
-import { ballSchema } from '../schemas/ball.js';
-import { bowlerSchema } from '../schemas/bowler.js';
-import { drilledLayoutSchema } from '../schemas/drilled-layout.js';
-import { laneSchema } from '../schemas/lane.js';
+import { keptRecordSchema, RECORD_KINDS } from '../schemas/kept-record.js';
 
 /** A person's own records and the demos. */
 export const shelfAnswerSchema = z
@@ -12,10 +9,10 @@ export const shelfAnswerSchema = z
     folder: z.string().meta({ description: 'Where the own records lie.' }),
     records: z.array(
       z.strictObject({
-        kind: z.enum(['bowler', 'ball', 'lane', 'layout']),
+        kind: z.enum(RECORD_KINDS),
         id: z.string(),
         demo: z.boolean(),
-        record: z.union([bowlerSchema, ballSchema, laneSchema, drilledLayoutSchema]).optional(),
+        record: keptRecordSchema.optional(),
         error: z.string().optional().meta({ description: 'Why its file cannot be read.' }),
       }),
     ),

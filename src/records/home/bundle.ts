@@ -7,20 +7,10 @@ import { packCore, packedCoreSchema, unpackCore } from '../read/packed-core.js';
 import { readCore } from '../read/read-core.js';
 import { BUNDLE_FILE, fileBeside, LIST_FILE } from '../read/read-file.js';
 import { parseRecord, type RecordSchema, readJson } from '../read/read-record.js';
-import {
-  RECORD_KINDS,
-  RECORD_TAGS,
-  type RecordKind,
-  type RecordOf,
-  recordKindOf,
-  SCHEMAS,
-} from '../read/record-kinds.js';
+import { RECORD_TAGS, type RecordKind, type RecordOf, recordKindOf, SCHEMAS } from '../read/record-kinds.js';
 import { versionHint } from '../read/version-hint.js';
-import { ballSchema } from '../schemas/ball.js';
-import { bowlerSchema } from '../schemas/bowler.js';
 import type { CoreFile } from '../schemas/core.js';
-import { drilledLayoutSchema } from '../schemas/drilled-layout.js';
-import { laneSchema } from '../schemas/lane.js';
+import { keptRecordSchema, RECORD_KINDS } from '../schemas/kept-record.js';
 import { checkedId, idFrom } from '../text/record-id.js';
 
 /** A record out of a file, with the id it had in a bundle, or that its file's name makes. */
@@ -38,7 +28,7 @@ const BUNDLE = 'flarewise/shelf/1';
 const bundledSchema = z.strictObject({
   kind: z.enum(RECORD_KINDS).optional(),
   id: z.string().optional(),
-  record: z.union([bowlerSchema, ballSchema, laneSchema, drilledLayoutSchema]),
+  record: keptRecordSchema,
   core: packedCoreSchema.optional().meta({ description: 'Of a ball with a core of its own.' }),
 });
 

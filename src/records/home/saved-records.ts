@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import { InputError } from '../../base/errors.js';
 import { orSayWhy } from '../../files/machine-fault.js';
 import { readRecord } from '../read/read-record.js';
-import { RECORD_KINDS, type RecordKind, type RecordOf, SCHEMAS } from '../read/record-kinds.js';
+import { type RecordKind, type RecordOf, SCHEMAS } from '../read/record-kinds.js';
+import { RECORD_KINDS } from '../schemas/kept-record.js';
 import { isId } from '../text/record-id.js';
 import { settle } from './home-folder.js';
 

@@ -57,7 +57,7 @@ export const readBowlerList = (text: string, source: string): readonly Bowler[] 
  * left out. Axis tilt, axis rotation and PAP may be left out, or be `?`: they are then guessed by the column `kind`, or else by
  * the usual kind of bowler, and the record says how far off the guess may be. A column such as `speedMph +/-`, or `speedMph ±`,
  * says it of any number of the release.
- * Grips and scatters have no column: they take a JSON record.
+ * Grips and scatters have no column: they take a JSON record. The column `balls` is handed on as it was typed.
  *
  * @param source  the file's name, for the error
  * @throws {InputError} `broken-list` or `bad-list`, with the faults of all rows at once, up to as many as an error names

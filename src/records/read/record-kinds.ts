@@ -1,6 +1,7 @@
 import { type BallRecord, ballSchemaFor } from '../schemas/ball.js';
 import { type Bowler, bowlerSchema } from '../schemas/bowler.js';
 import { type DrilledLayout, drilledLayoutSchema } from '../schemas/drilled-layout.js';
+import { RECORD_KINDS } from '../schemas/kept-record.js';
 import { type Lane, laneSchema } from '../schemas/lane.js';
 import { kindInTag, type RecordSchema } from './read-record.js';
 
@@ -13,8 +14,6 @@ export interface RecordOf {
 }
 
 export type RecordKind = keyof RecordOf;
-
-export const RECORD_KINDS = ['bowler', 'ball', 'lane', 'layout'] as const satisfies readonly RecordKind[];
 
 export const SCHEMAS: { readonly [K in RecordKind]: RecordSchema<RecordOf[K]> } = {
   bowler: bowlerSchema,

@@ -1,4 +1,5 @@
 import { decimals, signed } from '../../base/decimals.js';
+import { MILLIMETRE_IN, SIXTEENTH } from '../../base/tape-reading.js';
 import { FOOT, GRAM, INCH, KMH, MM, MPH, OUNCE, POUND } from '../../base/units.js';
 import { formatFraction, formatSixteenths } from '../../records/text/layout-text.js';
 
@@ -35,8 +36,9 @@ export type Quantity =
   | 'angle';
 
 export type Units = { readonly [Q in Quantity]: DisplayUnit } & {
-  /** What a tape is read to. */
+  /** What a tape is read to: as text, and in inches. */
   readonly tapeStep: string;
+  readonly tapeStepIn: number;
 };
 
 export type UnitSystem = 'trade' | 'metric';
@@ -54,6 +56,7 @@ export const UNITS: { readonly [S in UnitSystem]: Units } = {
     speed: unit('mph', 1, 1),
     tape: { ...unit('in', 1, 2), show: formatSixteenths },
     tapeStep: '1/16 in',
+    tapeStepIn: SIXTEENTH,
     markTape: { ...unit('in', 1, 2), show: formatSixteenths },
     roughTape: { ...unit('in', 1, 2), show: (inches) => formatFraction(inches, 8) },
     fineTape: unit('in', 1, 2),
@@ -73,6 +76,7 @@ export const UNITS: { readonly [S in UnitSystem]: Units } = {
     speed: unit('km/h', MPH / KMH, 1),
     tape: unit('mm', INCH / MM, 0),
     tapeStep: '1 mm',
+    tapeStepIn: MILLIMETRE_IN,
     markTape: unit('mm', INCH / MM, 1),
     roughTape: unit('mm', INCH / MM, 0),
     fineTape: unit('mm', INCH / MM, 1),

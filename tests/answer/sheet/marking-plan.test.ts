@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { markingPlan } from '../../../src/answer/sheet/marking-plan.js';
+import { MILLIMETRE_IN, SIXTEENTH } from '../../../src/base/tape-reading.js';
 import { ballProblem } from '../../../src/prepare/ball-problem.js';
-import { MILLIMETRE_IN, SIXTEENTH } from '../../../src/prepare/tape-reading.js';
 import type { Ball } from '../../../src/records/schemas/ball.js';
 import type { Bowler } from '../../../src/records/schemas/bowler.js';
 import { parseLayout } from '../../../src/records/text/layout-text.js';

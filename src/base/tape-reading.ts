@@ -1,4 +1,4 @@
-import { INCH, MM } from '../base/units.js';
+import { INCH, MM } from './units.js';
 
 /** Smallest division to which a tape is read, in. */
 export const SIXTEENTH = 1 / 16;
