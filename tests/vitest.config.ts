@@ -6,6 +6,8 @@ export default defineConfig({
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/**/*.slow.test.ts', ...(whyNoBrowser() === null ? [] : ['tests/browser/**'])],
+    // files share a process, which loads and compiles what they test once
+    isolate: false,
     // commands in processes of their own leave cores idle
     maxWorkers: 2,
     // only what hangs should fail by it, not what a busy machine makes slow

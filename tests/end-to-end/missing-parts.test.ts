@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
 import { CARD_FILE, MODEL_FILE } from '../../src/regression/card.js';
 import { packageCopy } from '../support/package-copy.js';
-import { runCli, runSmall, smallMain } from '../support/run-cli.js';
+import { runCli, smallMain } from '../support/run-cli.js';
 
 /* The built program where a part of it is missing, damaged or dies: the rest still works, and says what is wrong. */
 
@@ -14,40 +14,35 @@ afterEach(() => {
 });
 
 const RECORDS = ['--bowler', 'average-right', '--ball', 'plain-medium'];
+const SHEET = ['sheet', ...RECORDS, '--layout', '70 x 4 1/2 x 30'];
 
-describe.each([
-  { what: 'without the library that draws PNG', parts: { without: ['@resvg/resvg-js'] } },
-  { what: 'with one whose native part is of another machine', parts: { broken: ['@resvg/resvg-js'] } },
-])('$what', ({ parts }) => {
-  const sheet = (...more: readonly string[]) => {
-    copy ??= packageCopy(parts);
-    return runCli(['sheet', ...RECORDS, '--layout', '70 x 4 1/2 x 30', ...more], {
-      main: copy.main,
-      cwd: copy.path,
-    });
-  };
+const expectNoPng = async ({ main, path }: ReturnType<typeof packageCopy>): Promise<void> => {
+  const { code, out, err } = await runCli([...SHEET, '--out', 'sheet.png'], { main, cwd: path });
+  expect([code, out]).toEqual([2, '']);
+  expect(err).toBe(
+    'command line\n  A PNG file needs the package @resvg/resvg-js; got none that loads on this machine. ' +
+      'Name a .pdf, .svg or .html file instead, or install flarewise again.\n',
+  );
+  expect(existsSync(join(path, 'sheet.png'))).toBe(false);
+};
 
-  test.each(['svg', 'html', 'pdf'])('a sheet as %s is written as ever', async (kind) => {
-    const { code, err } = await sheet('--out', `sheet.${kind}`);
+test('without the library that draws PNG a PNG says what to do, and a sheet is shown and written otherwise as ever', async () => {
+  copy = packageCopy({ without: ['@resvg/resvg-js'] });
+  const { main, path } = copy;
+  await expectNoPng(copy);
+  for (const name of ['sheet.svg', 'sheet.html', 'sheet.pdf']) {
+    const { code, err } = await runCli([...SHEET, '--out', name], { main, cwd: path });
     expect([code, err]).toEqual([0, '']);
-    expect(existsSync(join(copy!.path, `sheet.${kind}`))).toBe(true);
-  });
+    expect(existsSync(join(path, name))).toBe(true);
+  }
+  const { code, out, err } = await runCli(SHEET, { main, cwd: path });
+  expect([code, err]).toEqual([0, '']);
+  expect(out).toContain('Mark the layout');
+});
 
-  test('a sheet is shown on screen as ever', async () => {
-    const { code, out, err } = await sheet();
-    expect([code, err]).toEqual([0, '']);
-    expect(out).toContain('Mark the layout');
-  });
-
-  test('a PNG says what is missing and what to do, with exit code 2 and no file', async () => {
-    const { code, out, err } = await sheet('--out', 'sheet.png');
-    expect([code, out]).toEqual([2, '']);
-    expect(err).toBe(
-      'command line\n  A PNG file needs the package @resvg/resvg-js; got none that loads on this machine. ' +
-        'Name a .pdf, .svg or .html file instead, or install flarewise again.\n',
-    );
-    expect(existsSync(join(copy!.path, 'sheet.png'))).toBe(false);
-  });
+test('with one whose native part is of another machine a PNG says the same', async () => {
+  copy = packageCopy({ broken: ['@resvg/resvg-js'] });
+  await expectNoPng(copy);
 });
 
 describe('without a regression that can be used, physics alone recommends', () => {
@@ -70,49 +65,48 @@ describe('without a regression that can be used, physics alone recommends', () =
     await alone('the fitted regression was made for an earlier physics engine');
   });
 
-  test.each([MODEL_FILE, CARD_FILE])('where %s was cut short', async (name) => {
+  test('where its model was cut short', async () => {
     copy = packageCopy();
-    const file = join(copy.path, 'models', name);
+    const file = join(copy.path, 'models', MODEL_FILE);
     truncateSync(file, statSync(file).size >> 1);
     await alone('the fitted regression is damaged');
   });
 
-  test.each([MODEL_FILE, CARD_FILE])('where %s is missing', async (name) => {
+  test('where its card is missing', async () => {
     copy = packageCopy();
-    rmSync(join(copy.path, 'models', name));
+    rmSync(join(copy.path, 'models', CARD_FILE));
     await alone('the fitted regression is missing');
   });
 });
 
-test.each([
-  { what: 'without the ONNX runtime', parts: { without: ['onnxruntime-node'] } },
-  { what: 'with one whose native part is of another machine', parts: { broken: ['onnxruntime-node'] } },
-])(
-  '$what the regression surveys all the same, the ranking stays, and one line says so',
-  async ({ parts }) => {
-    copy = packageCopy(parts);
-    const ask = ['recommend', ...RECORDS, '--lane', 'house-easy', '--workers', '2'];
-    const [usual, without, shown] = [
-      await runSmall([...ask, '--json']),
-      await runCli([...ask, '--json'], { main: smallMain(join(copy.path, 'dist')) }),
-      await runCli(ask, { main: smallMain(join(copy.path, 'dist')) }),
-    ].map(({ code, out, err }) => {
-      expect(code, err).toBe(0);
-      return out;
-    });
-    const [here, there] = [JSON.parse(usual), JSON.parse(without)];
+describe('the ONNX runtime', () => {
+  const ASK = ['recommend', ...RECORDS, '--lane', 'house-easy', '--workers', '2'];
+  const answerOf = async (main: readonly string[], ...more: readonly string[]): Promise<string> => {
+    const { code, out, err } = await runCli([...ASK, ...more], { main });
+    expect(code, err).toBe(0);
+    return out;
+  };
+
+  test('without it the regression surveys all the same, and the ranking stays', async () => {
+    copy = packageCopy({ without: ['onnxruntime-node'] });
+    const here = JSON.parse(await answerOf(smallMain(), '--json'));
+    const there = JSON.parse(await answerOf(smallMain(join(copy.path, 'dist')), '--json'));
     expect(here.search.regression.arithmetic).toBe('runtime');
     expect(there.search.regression.arithmetic).toBe('plain');
     expect(there.search.regression.candidateWorlds).toBeGreaterThan(0);
     // the best is ahead by far more than floats of 24 bits differ from doubles; what follows it need not be
     const names = ({ layouts }: typeof here) => layouts.map(({ text }: { text: string }) => text);
     expect(names(there)).toEqual(names(here));
-    const told = shown
+  });
+
+  test('with one whose native part is of another machine one line says so', async () => {
+    copy = packageCopy({ broken: ['onnxruntime-node'] });
+    const told = (await answerOf(smallMain(join(copy.path, 'dist'))))
       .replace(/\s+/g, ' ')
       .split('The package onnxruntime-node is missing or does not load on this machine');
     expect(told).toHaveLength(2); // said once
-  },
-);
+  });
+});
 
 describe('a worker thread that dies', () => {
   // ends a thread in the middle of its work, as the machine does

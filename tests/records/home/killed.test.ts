@@ -6,5 +6,5 @@ import { killOften } from '../../support/killed.js';
 const scratch = scratchFolder();
 afterAll(() => scratch.remove());
 
-test('a program killed 30 times while it changes records leaves each change whole or not made', () =>
-  killOften(join(scratch.path, 'home'), 30));
+test('a program killed 12 times while it changes records leaves each change whole or not made', () =>
+  killOften(join(scratch.path, 'home'), 12));
