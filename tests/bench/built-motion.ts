@@ -26,7 +26,6 @@ type Motion = typeof import('../../src/motion/shot/shot.js') &
   typeof import('../../src/motion/reaction/reaction.js') &
   typeof import('../../src/motion/shot/workspace.js') &
   typeof import('../../src/motion/shot/answer-step.js') &
-  typeof import('../../src/motion/lane/surface.js') &
   typeof import('../../src/motion/shot/principal-body.js') &
   typeof import('../../src/motion/shot/launch-state.js') &
   typeof import('../../src/motion/shot/begin-shot.js') &
@@ -43,7 +42,6 @@ const FILES = [
   'reaction/reaction',
   'shot/workspace',
   'shot/answer-step',
-  'lane/surface',
   'shot/principal-body',
   'shot/launch-state',
   'shot/begin-shot',

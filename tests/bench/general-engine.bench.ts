@@ -1,5 +1,6 @@
 import { BOARD } from '../../src/base/constants.js';
 import { secondEngine } from '../oracles/second-engine.js';
+import { zonedLane } from '../support/dry-lanes.js';
 import { SCENES, type Scene } from '../support/scenes.js';
 import type { Engines } from './built-motion.js';
 import { coarsest } from './coarsest.js';
@@ -24,7 +25,7 @@ const THEIR_STEPS = [4e-3, 2e-3, 1e-3, 5e-4, 2e-4, 1e-4, 5e-5];
  * Compiling its scene, which not every shot need do, is taken off.
  */
 export async function againstGeneralEngine(
-  { rollLeanShot, Workspace, uniformLane, twoZoneLane, ANSWER_STEP }: Engines,
+  { rollLeanShot, Workspace, ANSWER_STEP }: Engines,
   print: (line: string) => void,
 ): Promise<void> {
   const rollTheirs = await secondEngine();
@@ -32,11 +33,7 @@ export async function againstGeneralEngine(
   const scenes = SCENES.filter(({ name }) => NAMES.includes(name));
   const ours = ({ body, release, launch, zones }: Scene, step: number): number => {
     const settings = { step, freshSurface: null, halfWidth: Number.POSITIVE_INFINITY };
-    const [first, second] = zones;
-    const lane = second
-      ? twoZoneLane(first.friction, second.friction, second.fromY)
-      : uniformLane(first.friction);
-    return rollLeanShot(body, release, launch, lane, settings, workspace).x.at(-1)!;
+    return rollLeanShot(body, release, launch, zonedLane(zones), settings, workspace).x.at(-1)!;
   };
   const truth = scenes.map((scene) => ours(scene, 1e-4));
   const worst = (end: (scene: Scene) => number): number =>

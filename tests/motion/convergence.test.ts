@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { uniformLane } from '../../src/motion/lane/surface.js';
 import { rollShot, type Shot } from '../../src/motion/shot/shot.js';
 import type { ShotSettings } from '../../src/motion/shot/shot-settings.js';
 import { drilledBall, last, openLane, rollingFromTheStart, usualRelease } from '../support/bodies.js';
+import { uniformLane } from '../support/dry-lanes.js';
 
 /** What is compared: place, velocity, axis and contact point of the last sample. */
 const endOf = (shot: Shot): number[] => [

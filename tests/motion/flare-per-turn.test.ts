@@ -3,11 +3,11 @@ import { DEGREE, from, INCH, to } from '../../src/base/units.js';
 import { arcAngle } from '../../src/math/sphere.js';
 import type { Vec3 } from '../../src/math/vec3.js';
 import { oiledLane } from '../../src/motion/lane/oil.js';
-import { uniformLane } from '../../src/motion/lane/surface.js';
 import { flareOf, visibleTurns } from '../../src/motion/reaction/flare.js';
 import { ringFrom } from '../../src/motion/reaction/rings.js';
 import { rollShot } from '../../src/motion/shot/shot.js';
 import { expectWithin, last, openLane, unevenBall, usualRelease } from '../support/bodies.js';
+import { uniformLane } from '../support/dry-lanes.js';
 import { demoPattern } from '../support/patterns.js';
 
 const SOURCE = 'torque-free precession of a symmetric top: S = πR (dI/I) sin 2θ a turn';

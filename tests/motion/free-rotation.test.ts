@@ -2,7 +2,6 @@ import { compiled, ellpj } from 'cephes';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { INCH } from '../../src/base/units.js';
 import type { Vec3 } from '../../src/math/vec3.js';
-import { uniformLane } from '../../src/motion/lane/surface.js';
 import type { RollingBody } from '../../src/motion/shot/body.js';
 import { rollShot } from '../../src/motion/shot/shot.js';
 import {
@@ -13,6 +12,7 @@ import {
   spinning,
   unevenBall,
 } from '../support/bodies.js';
+import { uniformLane } from '../support/dry-lanes.js';
 
 /** ω in B after t seconds without friction, its centre of mass in its centre: free rotation. */
 const afterFree = (body: RollingBody, w0_B: Vec3, t: number, step: number): Vec3 =>

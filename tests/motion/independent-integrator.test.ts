@@ -2,11 +2,11 @@ import { Solver } from 'odex';
 import { expect, test } from 'vitest';
 import { mulVec, transpose } from '../../src/math/mat3.js';
 import { scale, unit, type Vec3 } from '../../src/math/vec3.js';
-import { uniformLane } from '../../src/motion/lane/surface.js';
 import { releaseAxis, releaseOrientation } from '../../src/motion/shot/release.js';
 import { rollShot } from '../../src/motion/shot/shot.js';
 import { sceneStart, slidingRates } from '../oracles/newton-euler.js';
 import { expectVector, expectWithin, last, openLane, SKEW, seeded, unevenBall } from '../support/bodies.js';
+import { uniformLane } from '../support/dry-lanes.js';
 
 const SOURCE = 'odex on equations derived another way';
 const FRICTION = 0.12;

@@ -2,10 +2,11 @@ import { expect, test } from 'vitest';
 import { LANE_LENGTH } from '../../src/base/constants.js';
 import { smeared } from '../../src/motion/lane/film-grid.js';
 import { oiledLane } from '../../src/motion/lane/oil.js';
-import { surfaceOf, uniformLane } from '../../src/motion/lane/surface.js';
+import { surfaceOf } from '../../src/motion/lane/surface.js';
 import { reactionNumbers } from '../../src/motion/reaction/reaction.js';
 import { rollShot } from '../../src/motion/shot/shot.js';
 import { drilledBall, last, usualRelease } from '../support/bodies.js';
+import { uniformLane } from '../support/dry-lanes.js';
 import { demoPattern } from '../support/patterns.js';
 
 const launch = { x: 0, angle: 0 };

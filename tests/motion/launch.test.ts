@@ -4,7 +4,6 @@ import { BOARD, LANE_LENGTH } from '../../src/base/constants.js';
 import { DEGREE, from, INCH, MPH, RPM } from '../../src/base/units.js';
 import { scale, unit, type Vec3 } from '../../src/math/vec3.js';
 import { oiledLane } from '../../src/motion/lane/oil.js';
-import { uniformLane } from '../../src/motion/lane/surface.js';
 import { hookOf } from '../../src/motion/reaction/hook.js';
 import type { Release } from '../../src/motion/shot/release.js';
 import { rollShot, type Shot } from '../../src/motion/shot/shot.js';
@@ -17,6 +16,7 @@ import {
   unevenBall,
   usualRelease,
 } from '../support/bodies.js';
+import { uniformLane } from '../support/dry-lanes.js';
 import { demoPattern } from '../support/patterns.js';
 
 /** One millimetre off: what an ounce and a half of static weight makes of a 15 lb ball, and more. */

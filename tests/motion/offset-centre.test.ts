@@ -5,7 +5,6 @@ import { addScaled, cross, dot, norm, scale, type Vec3 } from '../../src/math/ve
 import { memory } from '../../src/motion/kernel/memory.js';
 import { slidingRates } from '../../src/motion/kernel/sliding.js';
 import { FLAG, STATE, STEP } from '../../src/motion/kernel/slots.js';
-import { uniformLane } from '../../src/motion/lane/surface.js';
 import { writeBall } from '../../src/motion/shot/begin-shot.js';
 import type { RollingBody } from '../../src/motion/shot/body.js';
 import { launchState } from '../../src/motion/shot/launch-state.js';
@@ -23,6 +22,7 @@ import {
   unevenBall,
   uniformGyration,
 } from '../support/bodies.js';
+import { uniformLane } from '../support/dry-lanes.js';
 
 const R = 0.1085;
 const MASS = 7;

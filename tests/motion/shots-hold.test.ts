@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { uniformLane } from '../../src/motion/lane/surface.js';
+import { uniformLane } from '../support/dry-lanes.js';
 import { energyRise } from '../support/energy-rise.js';
 import { randomShots } from '../support/random-shots.js';
 import { energyIsTheSteps, framesAgree, mirrorImagesAgree } from './shots-hold.js';

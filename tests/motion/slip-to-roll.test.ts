@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { DEGREE, from, INCH } from '../../src/base/units.js';
 import type { Vec3 } from '../../src/math/vec3.js';
-import { twoZoneLane, uniformLane } from '../../src/motion/lane/surface.js';
 import { rollShot } from '../../src/motion/shot/shot.js';
 import { expectWithin, isotropicBall, last, openLane, seeded, uniformGyration } from '../support/bodies.js';
+import { twoZoneLane, uniformLane } from '../support/dry-lanes.js';
 
 /** A release with any velocity-independent angular velocity ω (W); the ball's own orientation is of no matter. */
 const withSpin = (speed: number, [wx, wy, wz]: Vec3) => {

@@ -1,7 +1,7 @@
 import { LANE_LENGTH } from '../../src/base/constants.js';
 import { arcAngle } from '../../src/math/sphere.js';
-import { zonedLane } from '../../src/motion/lane/surface.js';
 import { rollShot } from '../../src/motion/shot/shot.js';
+import { zonedLane } from '../support/dry-lanes.js';
 import type { Scene } from '../support/scenes.js';
 import type { Arrival } from './second-engine.js';
 

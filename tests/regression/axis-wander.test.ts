@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { fromColumns, rotateTensor, transpose } from '../../src/math/mat3.js';
 import { cross, norm, unit, type Vec3 } from '../../src/math/vec3.js';
-import { uniformLane } from '../../src/motion/lane/surface.js';
 import { rollShot } from '../../src/motion/shot/shot.js';
 import { writeWander } from '../../src/regression/axis-wander.js';
 import { angularVelocity_B, openLane, spinning, unevenBall } from '../support/bodies.js';
+import { uniformLane } from '../support/dry-lanes.js';
 
 /** A ball whose principal axes lie anyhow to its PAP, which is x; up is y. */
 const ball = (x: Vec3, nearY: Vec3) => {

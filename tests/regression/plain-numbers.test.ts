@@ -2,13 +2,14 @@ import { describe, expect, test } from 'vitest';
 import { GRAVITY, LANE_LENGTH } from '../../src/base/constants.js';
 import { DEGREE, FOOT } from '../../src/base/units.js';
 import { smeared } from '../../src/motion/lane/film-grid.js';
-import { surfaceOf, uniformLane } from '../../src/motion/lane/surface.js';
+import { surfaceOf } from '../../src/motion/lane/surface.js';
 import { turnedInOil } from '../../src/motion/reaction/flare.js';
 import { hookOf } from '../../src/motion/reaction/hook.js';
 import { rollShot } from '../../src/motion/shot/shot.js';
 import { plainHook, plainHookStart, plainSharpness } from '../../src/regression/plain-numbers.js';
 import { FEET, plainRoll } from '../../src/regression/plain-roll.js';
 import { expectWithin, isotropicBall } from '../support/bodies.js';
+import { uniformLane } from '../support/dry-lanes.js';
 
 const RADIUS = 0.1085;
 const SPEED = 8;

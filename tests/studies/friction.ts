@@ -1,7 +1,6 @@
 import { BOARD, LANE_LENGTH } from '../../src/base/constants.js';
 import { DEGREE, FOOT, from, INCH, MPH, RPM, to } from '../../src/base/units.js';
 import { boardToX, xToBoard } from '../../src/motion/lane/boards.js';
-import { twoZoneLane } from '../../src/motion/lane/surface.js';
 import { reactionNumbers } from '../../src/motion/reaction/reaction.js';
 import { ANSWER_STEP } from '../../src/motion/shot/answer-step.js';
 import { type LeanShot, rollShot } from '../../src/motion/shot/shot.js';
@@ -19,6 +18,7 @@ import { NOMINAL_SURFACE } from '../../src/simulate/worlds/assumed-surface.js';
 import { NO_DEVIATIONS } from '../../src/simulate/worlds/deviations.js';
 import { frictionOf } from '../../src/simulate/worlds/friction-of.js';
 import { isotropicBall } from '../support/bodies.js';
+import { twoZoneLane } from '../support/dry-lanes.js';
 import { PUBLISHED } from './simulated-optimum.js';
 
 /** One way friction may be: on heavy oil and on dry boards at the reference finish, film scale, finish exponent. */

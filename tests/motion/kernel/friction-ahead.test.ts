@@ -12,11 +12,12 @@ import { memory } from '../../../src/motion/kernel/memory.js';
 import { FLAG, STATE, STEP } from '../../../src/motion/kernel/slots.js';
 import { GRID } from '../../../src/motion/lane/film-grid.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
-import { type Surface, surfaceOf, uniformLane } from '../../../src/motion/lane/surface.js';
+import { type Surface, surfaceOf } from '../../../src/motion/lane/surface.js';
 import { beginShot } from '../../../src/motion/shot/begin-shot.js';
 import { launchState } from '../../../src/motion/shot/launch-state.js';
 import { principalBody } from '../../../src/motion/shot/principal-body.js';
 import { drilledBall, expectWithin, usualRelease } from '../../support/bodies.js';
+import { uniformLane } from '../../support/dry-lanes.js';
 import { demoPattern } from '../../support/patterns.js';
 
 const { here, endRates, middleRates, step, flags } = memory;

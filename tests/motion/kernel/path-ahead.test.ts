@@ -4,11 +4,11 @@ import { writeContact } from '../../../src/motion/kernel/contact-kinematics.js';
 import { memory } from '../../../src/motion/kernel/memory.js';
 import { setOut, writeContacts, writeOnePlace, writePlaces } from '../../../src/motion/kernel/path-ahead.js';
 import { AHEAD, CONTACT, FLAG, STATE, STEP } from '../../../src/motion/kernel/slots.js';
-import { uniformLane } from '../../../src/motion/lane/surface.js';
 import { beginShot } from '../../../src/motion/shot/begin-shot.js';
 import { launchState } from '../../../src/motion/shot/launch-state.js';
 import { principalBody } from '../../../src/motion/shot/principal-body.js';
 import { drilledBall, expectVector, expectWithin, usualRelease } from '../../support/bodies.js';
+import { uniformLane } from '../../support/dry-lanes.js';
 import { turnedBall } from '../../support/turning-ball.js';
 
 const { here, endRates, step, flags, ahead, contact, placeX, placeY, placeC, placeRing, placeShare } = memory;

@@ -3,11 +3,11 @@ import type { Vec3 } from '../../../src/math/vec3.js';
 import { memory } from '../../../src/motion/kernel/memory.js';
 import { followTrack, setTrack, startTrack } from '../../../src/motion/kernel/ring-track.js';
 import { FLAG, STATE, STEP, TRACK } from '../../../src/motion/kernel/slots.js';
-import { uniformLane } from '../../../src/motion/lane/surface.js';
 import { beginShot } from '../../../src/motion/shot/begin-shot.js';
 import { launchState } from '../../../src/motion/shot/launch-state.js';
 import { principalBody } from '../../../src/motion/shot/principal-body.js';
 import { drilledBall, expectVector, expectWithin, usualRelease } from '../../support/bodies.js';
+import { uniformLane } from '../../support/dry-lanes.js';
 import { turnedBall } from '../../support/turning-ball.js';
 
 const { here, next, startRates, endRates, step, flags, track } = memory;

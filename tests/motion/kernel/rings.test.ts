@@ -4,11 +4,11 @@ import { memory } from '../../../src/motion/kernel/memory.js';
 import { findNearRings, layPlace, meetAllRings, meetNearRings } from '../../../src/motion/kernel/rings.js';
 import { AHEAD, CONTACT, STATE, TRACK } from '../../../src/motion/kernel/slots.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
-import { uniformLane } from '../../../src/motion/lane/surface.js';
 import { beginShot } from '../../../src/motion/shot/begin-shot.js';
 import { principalBody } from '../../../src/motion/shot/principal-body.js';
 import { rollShot } from '../../../src/motion/shot/shot.js';
 import { drilledBall, expectWithin, last, unevenBall, usualRelease } from '../../support/bodies.js';
+import { uniformLane } from '../../support/dry-lanes.js';
 import { demoPattern } from '../../support/patterns.js';
 
 const RADIUS = 0.109;

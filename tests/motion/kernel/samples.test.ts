@@ -3,7 +3,7 @@ import { LANE_LENGTH } from '../../../src/base/constants.js';
 import { cross, norm, type Vec3 } from '../../../src/math/vec3.js';
 import { filmAt } from '../../../src/motion/kernel/film.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
-import { surfaceOf, uniformLane } from '../../../src/motion/lane/surface.js';
+import { surfaceOf } from '../../../src/motion/lane/surface.js';
 import { ANSWER_STEP } from '../../../src/motion/shot/answer-step.js';
 import { rollShot, type Shot } from '../../../src/motion/shot/shot.js';
 import {
@@ -14,6 +14,7 @@ import {
   unevenBall,
   usualRelease,
 } from '../../support/bodies.js';
+import { uniformLane } from '../../support/dry-lanes.js';
 import { expectLeanAsFull } from '../../support/lean-as-full.js';
 import { demoPattern } from '../../support/patterns.js';
 import { randomShots } from '../../support/random-shots.js';

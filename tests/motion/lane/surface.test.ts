@@ -4,14 +4,9 @@ import { FOOT } from '../../../src/base/units.js';
 import { filmAt } from '../../../src/motion/kernel/film.js';
 import { boardToX, xToBoard } from '../../../src/motion/lane/boards.js';
 import { filmEnd, GRID, smeared } from '../../../src/motion/lane/film-grid.js';
-import {
-  frictionUnder,
-  stretchAt,
-  surfaceOf,
-  twoZoneLane,
-  uniformLane,
-} from '../../../src/motion/lane/surface.js';
+import { frictionUnder, stretchAt, surfaceOf } from '../../../src/motion/lane/surface.js';
 import { expectWithin } from '../../support/bodies.js';
+import { twoZoneLane, uniformLane } from '../../support/dry-lanes.js';
 
 const LAW = { oiled: 0.04, dry: 0.2, filmScale: 4 };
 

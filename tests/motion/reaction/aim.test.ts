@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { LANE_WIDTH } from '../../../src/base/constants.js';
 import { boardToX, xToBoard } from '../../../src/motion/lane/boards.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
-import { uniformLane } from '../../../src/motion/lane/surface.js';
 import { aimAt } from '../../../src/motion/reaction/aim.js';
 import { rollShot } from '../../../src/motion/shot/shot.js';
 import { drilledBall, expectWithin, last, usualRelease } from '../../support/bodies.js';
+import { uniformLane } from '../../support/dry-lanes.js';
 import { demoPattern } from '../../support/patterns.js';
 
 /** Far beyond what any of these needs, rad. */

@@ -2,7 +2,6 @@ import { expect, test } from 'vitest';
 import { tangentToward } from '../../../src/math/sphere.js';
 import { addScaled, cross, dot, norm, rotateAbout, scale, type Vec3 } from '../../../src/math/vec3.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
-import { uniformLane } from '../../../src/motion/lane/surface.js';
 import { bowTie } from '../../../src/motion/reaction/bow-tie.js';
 import { ringsOnBall } from '../../../src/motion/reaction/rings.js';
 import { distanceToTrack } from '../../../src/motion/reaction/track.js';
@@ -15,6 +14,7 @@ import {
   isotropicBall,
   usualRelease,
 } from '../../support/bodies.js';
+import { uniformLane } from '../../support/dry-lanes.js';
 import { demoPattern } from '../../support/patterns.js';
 
 const STEPS = 60; // a turn

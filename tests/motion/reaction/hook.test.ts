@@ -2,11 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { GRAVITY, LANE_LENGTH } from '../../../src/base/constants.js';
 import { DEGREE, FOOT } from '../../../src/base/units.js';
 import { ZERO } from '../../../src/math/vec3.js';
-import { type Surface, twoZoneLane, uniformLane } from '../../../src/motion/lane/surface.js';
+import type { Surface } from '../../../src/motion/lane/surface.js';
 import { cornerOf, type Hook, hookOf, LEAST_TURN, SHARP_OVER } from '../../../src/motion/reaction/hook.js';
 import { emptySamples } from '../../../src/motion/shot/samples.js';
 import { rollShot, type Shot } from '../../../src/motion/shot/shot.js';
 import { drilledBall, expectWithin, isotropicBall, last, usualRelease } from '../../support/bodies.js';
+import { twoZoneLane, uniformLane } from '../../support/dry-lanes.js';
 
 const R = 0.1085;
 const SPEED = 8;

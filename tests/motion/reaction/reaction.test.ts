@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { LANE_LENGTH } from '../../../src/base/constants.js';
 import { DEGREE, FOOT, from, INCH } from '../../../src/base/units.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
-import { uniformLane } from '../../../src/motion/lane/surface.js';
 import { meanReaction, type Reaction, reactionNumbers } from '../../../src/motion/reaction/reaction.js';
 import { rollShot } from '../../../src/motion/shot/shot.js';
 import {
@@ -14,6 +13,7 @@ import {
   usualRelease,
 } from '../../support/bodies.js';
 import { drawnShot } from '../../support/drawn-shot.js';
+import { uniformLane } from '../../support/dry-lanes.js';
 import { demoPattern } from '../../support/patterns.js';
 
 const settings = { step: 0.002, freshSurface: { bandWidth: 0.00635, carriedShare: 0.15, wornPerPass: 0.3 } };

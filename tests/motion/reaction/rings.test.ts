@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { arcAngle, tangentToward, walk } from '../../../src/math/sphere.js';
 import { norm, unit, type Vec3 } from '../../../src/math/vec3.js';
 import { oiledLane } from '../../../src/motion/lane/oil.js';
-import { uniformLane } from '../../../src/motion/lane/surface.js';
 import { leastClearance, ringsOnBall } from '../../../src/motion/reaction/rings.js';
 import { distanceToTrack } from '../../../src/motion/reaction/track.js';
 import { rollShot } from '../../../src/motion/shot/shot.js';
@@ -16,6 +15,7 @@ import {
   spinning,
   usualRelease,
 } from '../../support/bodies.js';
+import { uniformLane } from '../../support/dry-lanes.js';
 import { demoPattern } from '../../support/patterns.js';
 
 describe('distance from a point to a track on the sphere (exact)', () => {

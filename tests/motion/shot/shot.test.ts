@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { memory } from '../../../src/motion/kernel/memory.js';
 import { BALL_SLOT } from '../../../src/motion/kernel/slots.js';
-import { twoZoneLane, uniformLane, zonedLane } from '../../../src/motion/lane/surface.js';
 import { writeBall } from '../../../src/motion/shot/begin-shot.js';
 import { principalBody } from '../../../src/motion/shot/principal-body.js';
 import { rollLeanShot, rollShot } from '../../../src/motion/shot/shot.js';
@@ -15,6 +14,7 @@ import {
   unevenBall,
   usualRelease,
 } from '../../support/bodies.js';
+import { twoZoneLane, uniformLane, zonedLane } from '../../support/dry-lanes.js';
 
 const body = isotropicBall(0.0645);
 const launch = { x: 0, angle: 0.02 };

@@ -17,32 +17,6 @@ import { REASONS } from './reasons.js';
 import { REGRESSION_NOTICES } from './regression-notices.js';
 import { UNKNOWNS } from './unknowns.js';
 
-/** The tables of all topics; no code stands in two of them. */
-export const TABLES = {
-  ADJUSTMENTS,
-  ADJUST_REMARKS,
-  ASSUMPTIONS,
-  CAUTIONS,
-  LEVERS,
-  STEPS,
-  MARKING_ERRORS,
-  PAIR_REMARKS,
-  BAG_REMARKS,
-  COMPARE_REMARKS,
-  LANE_REMARKS,
-  LEGALITY_FINDINGS,
-  LIMITS,
-  LOG_REMARKS,
-  NO_LINE_REASONS,
-  REMEDIES,
-  OBJECTIONS,
-  BELIEF_FINDINGS,
-  HEADLINES,
-  REASONS,
-  REGRESSION_NOTICES,
-  UNKNOWNS,
-} as const;
-
 /** A sentence for every code there is. */
 export const SENTENCES = {
   ...ADJUSTMENTS,
