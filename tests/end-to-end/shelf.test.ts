@@ -56,6 +56,20 @@ test("shelf: a coach's list goes out and comes in", async () => {
   expect((await shelf('import', 'list.csv')).out).toBe('bowler/lee\n');
 });
 
+test('shelf: of a list that names balls it says that they are not kept', async () => {
+  const [heads, ...rows] = (await shelf('export', '--csv')).out.trimEnd().split('\r\n');
+  const withBalls = (balls: string): string =>
+    [`${heads},balls`, ...rows.map((row) => `${row},${balls}`)].join('\n');
+  folder.write('balls.csv', withBalls('plain-high'));
+  const { code, err } = await shelf('import', 'balls.csv', '--replace');
+  expect([code, err]).toEqual([
+    0,
+    'balls.csv: the column balls is not kept. flarewise coach reads it from the list.\n',
+  ]);
+  folder.write('none.csv', withBalls(''));
+  expect((await shelf('import', 'none.csv', '--replace')).err).toBe('');
+});
+
 test('shelf: a list says whose grip and scatter it leaves out, and keeps how sure numbers are', async () => {
   const home = { FLAREWISE_HOME: join(folder.path, 'lists') };
   const run = (...words: string[]) => runCli(['shelf', ...words], { env: home, cwd: folder.path });

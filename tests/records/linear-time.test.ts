@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { InputError, MOST_FAULTS } from '../../src/base/errors.js';
-import { formatBowlerList, readBowlerList } from '../../src/records/read/bowler-list.js';
+import { formatBowlerList } from '../../src/records/read/bowler-list.js';
 import { parseRecord, type RecordSchema } from '../../src/records/read/read-record.js';
 import { ballSchemaFor } from '../../src/records/schemas/ball.js';
 import { bowlerSchema } from '../../src/records/schemas/bowler.js';
@@ -12,6 +12,7 @@ import { kindOfUnit, readNumber } from '../../src/records/text/read-number.js';
 import { readLayout } from '../../src/records/text/written-layout.js';
 import { inputErrorOf } from '../support/faults-of.js';
 import { ball, bowler, lane } from '../support/plain-records.js';
+import { readBowlerList } from '../support/read-bowler-list.js';
 
 const MB = 1_000_000;
 

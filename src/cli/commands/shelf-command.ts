@@ -99,7 +99,13 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
   import: async (given) => {
     const { words, options, home, terminal } = given;
     if (words.length === 0) throw missingFlag('the file', 'Such as: flarewise shelf import kim.json');
-    const records = words.flatMap((file) => importedFrom(file, printGuessedEncoding(terminal)));
+    const records = words.flatMap((file) =>
+      importedFrom(file, printGuessedEncoding(terminal), () =>
+        terminal.stderr.write(
+          `${visible(file)}: the column balls is not kept. flarewise coach reads it from the list.\n`,
+        ),
+      ),
+    );
     if (options.as !== undefined && records.length !== 1)
       throw new InputError('flag', {
         field: '--as',

@@ -1,7 +1,7 @@
 import { basename, extname } from 'node:path';
 import { z } from 'zod';
 import { type Fault, InputError } from '../../base/errors.js';
-import { readBowlerList } from '../read/bowler-list.js';
+import { readCoachList } from '../read/bowler-list.js';
 import { type GuessedEncoding, isListFile, readListText } from '../read/list-text.js';
 import { packCore, packedCoreSchema, unpackCore } from '../read/packed-core.js';
 import { readCore } from '../read/read-core.js';
@@ -52,14 +52,19 @@ export const bundleOf = (records: readonly Bundled[]) => ({ schema: BUNDLE, reco
  * The records of a file: a single one, a bundle, or a coach's list of bowlers (`.csv`, `.tsv`, `.txt`).
  *
  * @param onGuess  is handed what to check in a list that is not UTF-8
- * @throws {InputError} as `readRecord` and `readBowlerList` do; `bad-id`, with all bad ids of a bundle at once
+ * @param onBalls  is called where a list names balls, which no bowler's record has
+ * @throws {InputError} as `readRecord` and `readCoachList` do; `bad-id`, with all bad ids of a bundle at once
  */
-export function importedFrom(path: string, onGuess: (guess: GuessedEncoding) => void): readonly Imported[] {
-  if (isListFile(path))
-    return readBowlerList(readListText(path, LIST_FILE, onGuess), path).map((record) => ({
-      kind: 'bowler',
-      record,
-    }));
+export function importedFrom(
+  path: string,
+  onGuess: (guess: GuessedEncoding) => void,
+  onBalls: () => void,
+): readonly Imported[] {
+  if (isListFile(path)) {
+    const rows = readCoachList(readListText(path, LIST_FILE, onGuess), path);
+    if (rows.some(({ balls }) => balls !== '')) onBalls();
+    return rows.map(({ bowler }) => ({ kind: 'bowler', record: bowler }));
+  }
   const value = readJson(path, BUNDLE_FILE) as { schema?: unknown; records?: unknown } | null;
   if (
     typeof value?.schema === 'string' &&

@@ -46,10 +46,6 @@ export interface BowlerRow {
   readonly balls: string;
 }
 
-/** The bowlers of a list. @throws {InputError} as `readCoachList` does */
-export const readBowlerList = (text: string, source: string): readonly Bowler[] =>
-  readCoachList(text, source).map(({ bowler }) => bowler);
-
 /**
  * Reads a list of bowlers.
  *

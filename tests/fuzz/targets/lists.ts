@@ -1,8 +1,9 @@
 import { formatShotList, readShotList } from '../../../src/records/log/shot-list.js';
-import { formatBowlerList, readBowlerList } from '../../../src/records/read/bowler-list.js';
+import { formatBowlerList } from '../../../src/records/read/bowler-list.js';
 import { parseRecord } from '../../../src/records/read/read-record.js';
 import { bowlerSchema } from '../../../src/records/schemas/bowler.js';
 import { drilledLayoutSchema } from '../../../src/records/schemas/drilled-layout.js';
+import { readBowlerList } from '../../support/read-bowler-list.js';
 import { spoiledText } from '../spoiled-text.js';
 import { target } from '../target.js';
 import { BOWLERS, LOG } from './sound.js';

@@ -82,7 +82,14 @@ export const RECORDS = [
       spoiledRecord([bundle]).map((value) => bytesOf(JSON.stringify(value) ?? '')),
       spoiledText([JSON.stringify(bundle)]).map(bytesOf),
     ),
-    take: (bytes) => withFile('record.json', bytes, (path) => importedFrom(path, () => undefined)),
+    take: (bytes) =>
+      withFile('record.json', bytes, (path) =>
+        importedFrom(
+          path,
+          () => undefined,
+          () => undefined,
+        ),
+      ),
   }),
 ];
 

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { InputError } from '../../../src/base/errors.js';
-import { formatBowlerList, readBowlerList } from '../../../src/records/read/bowler-list.js';
+import { formatBowlerList } from '../../../src/records/read/bowler-list.js';
 import { demoShelf } from '../../../src/records/read/shelf.js';
+import { readBowlerList } from '../../support/read-bowler-list.js';
 
 const HEADS = 'name,hand,thumbHole,speedMph,revRateRpm,axisTiltDeg,axisRotationDeg,papOverIn,papUpIn';
 

@@ -1,10 +1,10 @@
 import { afterAll, expect, test } from 'vitest';
-import { readBowlerList } from '../../../src/records/read/bowler-list.js';
 import { type GuessedEncoding, readListText } from '../../../src/records/read/list-text.js';
 import { LIST_FILE } from '../../../src/records/read/read-file.js';
 import { fromWindows1252 } from '../../../src/records/text/windows-1252.js';
 import { scratchFolder } from '../../support/demo-files.js';
 import { inputErrorOf } from '../../support/faults-of.js';
+import { readBowlerList } from '../../support/read-bowler-list.js';
 
 const folder = scratchFolder();
 afterAll(() => folder.remove());

@@ -62,7 +62,11 @@ test('a core out of a bundle never reads a file: names of its meshes are those i
   const record = { schema: 'flarewise/ball/1' as const, name: 'Own', weightLb: 15, core: 'x' };
   const bundle = bundleOf([bundled({ kind: 'ball', id: 'own', record, coreFile })]);
   const spoilt = JSON.stringify(bundle).replaceAll('mesh-1.stl', '/etc/passwd');
-  const [{ coreFile: read }] = importedFrom(folder.write('bundle.json', spoilt), () => undefined);
+  const [{ coreFile: read }] = importedFrom(
+    folder.write('bundle.json', spoilt),
+    () => undefined,
+    () => undefined,
+  );
   expect(contentOf(read!)).toEqual(contentOf(coreFile));
 });
 

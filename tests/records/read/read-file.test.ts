@@ -163,7 +163,13 @@ describe('text is UTF-8', () => {
     },
   ])('$name is refused, and how to save it is said', ({ file, bytes, got }) => {
     const path = folder.write(file, bytes);
-    const error = inputErrorOf(() => importedFrom(path, () => expect.fail('its encoding was guessed')));
+    const error = inputErrorOf(() =>
+      importedFrom(
+        path,
+        () => expect.fail('its encoding was guessed'),
+        () => expect.fail('it names balls'),
+      ),
+    );
     expect(error).toMatchObject({ code: 'not-utf8', source: path, faults: [{ got }] });
     expect(error.faults[0].hint).toContain('Save it as UTF-8');
   });

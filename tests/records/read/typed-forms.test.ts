@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { layoutFlag } from '../../../src/cli/flags/flags.js';
 import { isFault } from '../../../src/interview/given-value.js';
 import { answer, answersOf } from '../../../src/interview/interview.js';
-import { readBowlerList } from '../../../src/records/read/bowler-list.js';
 import { parseRecord } from '../../../src/records/read/read-record.js';
 import { ballSchemaFor } from '../../../src/records/schemas/ball.js';
 import { bowlerSchema } from '../../../src/records/schemas/bowler.js';
@@ -10,6 +9,7 @@ import { readWish } from '../../../src/records/schemas/read-wish.js';
 import { readLayout } from '../../../src/records/text/written-layout.js';
 import { walkTo } from '../../support/interview/walk.js';
 import { ball, bowler } from '../../support/plain-records.js';
+import { readBowlerList } from '../../support/read-bowler-list.js';
 
 /* What people type is understood wherever it can be typed: in records, lists, layouts, flags and the interview. */
 

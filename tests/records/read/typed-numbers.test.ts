@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { formatBowlerList, readBowlerList } from '../../../src/records/read/bowler-list.js';
+import { formatBowlerList } from '../../../src/records/read/bowler-list.js';
 import { parseRecord } from '../../../src/records/read/read-record.js';
 import { ballSchemaFor } from '../../../src/records/schemas/ball.js';
 import { type Bowler, bowlerSchema } from '../../../src/records/schemas/bowler.js';
 import { ABOUT_DEVIATION } from '../../../src/records/shared/about-deviation.js';
 import { inputErrorOf } from '../../support/faults-of.js';
 import { ball, bowler } from '../../support/plain-records.js';
+import { readBowlerList } from '../../support/read-bowler-list.js';
 
 const bowlerOf = (fields: object): Bowler => parseRecord(bowlerSchema, { ...bowler, ...fields }, 'x');
 

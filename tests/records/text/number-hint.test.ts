@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { readBowlerList } from '../../../src/records/read/bowler-list.js';
 import { parseRecord } from '../../../src/records/read/read-record.js';
 import { bowlerSchema } from '../../../src/records/schemas/bowler.js';
 import { parseDistances } from '../../../src/records/text/distances-text.js';
@@ -7,6 +6,7 @@ import { parseLayout } from '../../../src/records/text/layout-text.js';
 import { numberHint } from '../../../src/records/text/number-hint.js';
 import { inputErrorOf } from '../../support/faults-of.js';
 import { bowler } from '../../support/plain-records.js';
+import { readBowlerList } from '../../support/read-bowler-list.js';
 
 const ZERO = 'cannot be divided by 0';
 
