@@ -44,15 +44,6 @@ export interface LearnedOptions extends LearnOptions {
   readonly practiceWeight?: number | undefined;
 }
 
-/**
- * What a bowler's logged shots teach: each number before and after, the prediction for a next night like the last, what does not fit,
- * what to read next, and how far the beliefs of practice are supported. Null where there is no night to learn from.
- *
- * @throws {Refusal} when a ball's numbers fit no core or the grip cannot be placed
- */
-export const learnedAnswer = (inputs: LearnedInputs, options: LearnedOptions): LearnedAnswer | null =>
-  teach(inputs, options)?.answer ?? null;
-
 /** What a bowler's logged shots teach, as an answer and in the form for predictions and searches. */
 export interface Taught {
   readonly answer: LearnedAnswer;
@@ -60,9 +51,11 @@ export interface Taught {
 }
 
 /**
- * The same, together with the value to pass as `learned` beside bowler, ball and lane.
+ * What a bowler's logged shots teach: each number before and after, the prediction for a next night like the last, what does not fit,
+ * what to read next, and how far the beliefs of practice are supported; and the value to pass as `learned` beside bowler, ball and
+ * lane. Null where there is no night to learn from.
  *
- * @throws {Refusal} as `learnedAnswer` does
+ * @throws {Refusal} when a ball's numbers fit no core or the grip cannot be placed
  */
 export function teach(inputs: LearnedInputs, options: LearnedOptions): Taught | null {
   const lesson = learn(inputs.bowler, inputs.balls, { ...options, lane: inputs.lane });

@@ -16,8 +16,8 @@ export interface Lesson {
 }
 
 /**
- * Learns from a bowler's logged nights; null where there is no night to learn from. A pure function of the log, computed again each
- * time: under three seconds for thirty shots.
+ * Learns from a bowler's logged nights; null where there is no night to learn from. A pure function of the log, which takes some
+ * half a second a night.
  *
  * @throws {Refusal} when a ball's numbers fit no core or the grip cannot be placed
  */

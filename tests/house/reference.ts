@@ -29,6 +29,10 @@ const FILES: readonly (readonly [name: string, what: string])[] = [
     'what you keep, a JSON file each; the id is the file’s name; a layout holds the log of its shots',
   ],
   ['`cores/` in `FLAREWISE_HOME`', 'cores of balls that you keep, with their meshes'],
+  [
+    '`lessons/` in `FLAREWISE_HOME`',
+    'what your logs taught, so that it is not learned anew for each command; may be deleted at any time',
+  ],
   ['`removed/` in `FLAREWISE_HOME`', 'what was replaced or removed'],
   [
     '`interview-draft.json` in `FLAREWISE_HOME`',

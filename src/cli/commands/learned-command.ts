@@ -10,9 +10,9 @@ import type { LearnedCommandOptions } from '../flags/options.js';
 import { searchFlags } from '../flags/search-flags.js';
 import { bowlerLog, keptLogs } from '../learned/bowler-log.js';
 import { forgetFlag, forgetNights } from '../learned/forget-nights.js';
+import { taughtBy } from '../learned/learned-for.js';
 import { noLog } from '../learned/no-log.js';
 import { printAnswer } from '../print/print-answer.js';
-import { withProgress } from '../print/progress.js';
 import { collectFaults } from '../terminal/collect-faults.js';
 import type { Terminal } from '../terminal/terminal.js';
 
@@ -39,13 +39,11 @@ export async function learnedCommand(options: LearnedCommandOptions, terminal: T
   const { lane, ...nights } = given;
   const log = bowlerLog(bowler, nights, keptLogs(terminal));
   if (!log) throw noLog(bowler.name);
-  const { learnedAnswer } = await import('../../answer/learned-answer.js');
-  const answer = await withProgress(terminal, async ({ show: onProgress }) => {
-    onProgress({ stage: 'logged shots', done: 0, total: 1 });
-    const how = { seed: given.seed, practiceWeight: given.practiceWeight, budget: terminal.budget };
-    return learnedAnswer({ bowler, lane, ...log }, how);
-  });
-  if (!answer) throw noLog(bowler.name);
+  const { balls, leftOut } = log;
+  const how = { seed: given.seed, practiceWeight: given.practiceWeight };
+  const taught = await taughtBy({ bowler, lane, balls, leftOut }, how, terminal);
+  if (!taught) throw noLog(bowler.name);
+  const { answer } = taught;
   await printAnswer(answer, (page) => learnedReport(answer, page, options.full), options, terminal);
   if (report === null) return;
   const { learnedHtml } = await import('../../report/web/learned-html.js');

@@ -8,11 +8,13 @@ import type { Shelved } from '../../records/read/shelf.js';
 import type { DrilledLayout } from '../../records/schemas/drilled-layout.js';
 import type { Night } from '../../records/schemas/shot-log.js';
 import { countOf } from '../../report/text/count-of.js';
+import { homeOf } from '../files/home.js';
 import { checkedOut, kindOfFile, writeOut } from '../files/out-file.js';
 import { changeNights } from '../files/shot-log.js';
 import type { LearnedCommandOptions } from '../flags/options.js';
 import { isSure } from '../print/is-sure.js';
 import type { Terminal } from '../terminal/terminal.js';
+import { forgetLessons } from './kept-lesson.js';
 
 const FORGET_FLAG = '--forget';
 
@@ -56,6 +58,7 @@ export async function forgetNights(
     await changeNights(id, terminal, (nights) =>
       nights.filter((night) => !gone.nights.some((each) => isDeepStrictEqual(each, night))),
     );
+  forgetLessons(homeOf(terminal));
   terminal.stdout.write(`Written to ${visible(path)} and taken out of the log: ${what}.\n`);
 }
 

@@ -1,12 +1,14 @@
-import type { Taught } from '../../answer/learned-answer.js';
+import type { LearnedInputs, Taught } from '../../answer/learned-answer.js';
 import type { TeachResult, TeachTask } from '../../answer/teach-worker.js';
 import type { CoreFitter } from '../../prepare/fit-cores.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
 import type { Lane } from '../../records/schemas/lane.js';
 import type { Learned } from '../../simulate/worlds/learned.js';
+import { homeOf } from '../files/home.js';
 import { type ProgressLine, withProgress } from '../print/progress.js';
 import type { Terminal } from '../terminal/terminal.js';
 import { type BowlerLog, bowlerLog, type KeptLogs, keptLogs } from './bowler-log.js';
+import { lessonPlace } from './kept-lesson.js';
 
 /** For whom, and where. */
 interface Asked {
@@ -40,10 +42,20 @@ export async function taughtFor(
   terminal: Terminal,
 ): Promise<Taught | undefined> {
   const log = unlearned ? undefined : logToLearnFrom(bowler, keptLogs(terminal));
-  if (!log) return undefined;
+  return log && taughtBy({ bowler, lane, ...log }, how, terminal);
+}
+
+/** What a log teaches, as it was kept, or learned now and kept; undefined where there is no night to learn from. */
+export async function taughtBy(
+  inputs: LearnedInputs,
+  how: How,
+  terminal: Terminal,
+): Promise<Taught | undefined> {
   const { seed, practiceWeight, fitter, line, isAhead = false, workers = 1 } = how;
-  const inputs = { bowler, lane, ...log };
   const options = { seed, practiceWeight, budget: terminal.budget };
+  const place = lessonPlace(homeOf(terminal), inputs, options);
+  const kept = place.read();
+  if (kept) return kept;
   const learn = async ({ show }: Pick<ProgressLine, 'show'>): Promise<Taught | undefined> => {
     show({ stage: 'logged shots', done: 0, total: 1 });
     const result = isAhead && workers > 1 && (await learnAside({ inputs, options }));
@@ -51,7 +63,9 @@ export async function taughtFor(
     const { teach } = await import('../../answer/learned-answer.js');
     return teach(inputs, { ...options, fitter }) ?? undefined;
   };
-  return line ? learn(line) : withProgress(terminal, learn);
+  const taught = await (line ? learn(line) : withProgress(terminal, learn));
+  if (taught) place.keep(taught);
+  return taught;
 }
 
 /** What of the logs is a bowler's; undefined where there is nothing to learn from. */

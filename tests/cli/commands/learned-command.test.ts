@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { run } from '../../../src/cli/run.js';
@@ -44,6 +44,29 @@ describe('flarewise learned', () => {
     ]);
     expect(foretold.after.pinsBoard.deviation).toBeLessThan(foretold.before.pinsBoard.deviation);
     expect(numbers[0].leftShare).toBeLessThan(1);
+  });
+
+  test('is not learned twice from the same log; one that is forgotten teaches nothing any more', async () => {
+    const own = join(folder.path, 'own');
+    await flarewise(own, 'shelf', 'add', 'first', ...BOWLER, '--ball', 'plain-medium', ...LAYOUT);
+    const shot = ['log', 'first', '22', '15', '10', '20', '--night', '2026-03-31', '--lane', 'house-easy'];
+    await flarewise(own, ...shot);
+    const learned = () => flarewise(own, 'learned', ...BOWLER, '--json');
+    const lessons = () => readdirSync(join(own, 'lessons')).map((name) => join(own, 'lessons', name));
+    const first = await learned();
+    const [kept] = lessons();
+    const written = statSync(kept).mtimeMs;
+    expect(await learned()).toEqual(first);
+    expect(statSync(kept).mtimeMs).toBe(written);
+    // what is kept is what is told: a lesson of another log in its place
+    await flarewise(own, ...shot.with(5, '18'));
+    const second = await learned();
+    expect(second.out).not.toBe(first.out);
+    const other = lessons().find((path) => path !== kept)!;
+    copyFileSync(kept, other);
+    expect(await learned()).toEqual(first);
+    await flarewise(own, 'learned', ...BOWLER, '--forget', join(folder.path, 'own.json'), '--yes');
+    expect(existsSync(join(own, 'lessons'))).toBe(false);
   });
 
   test('from a day on, only the nights since are learned from', async () => {
