@@ -28,8 +28,10 @@ interface MisfitCause {
 export interface LogMisfit {
   readonly chiSquare: number;
   readonly means: number;
-  /** Probability of as great a misfit or a greater one if the model is right. */
+  /** Probability of as great a misfit of all means together, or a greater one, if the model is right. */
   readonly chance: number;
+  /** Greatest probability that a log looks as odd as this, in all means together or by its surest cause, if the model is right. */
+  readonly luck: number;
   readonly isDoubtful: boolean;
   /** Least likely first. */
   readonly surprises: readonly Surprise[];
@@ -37,8 +39,8 @@ export interface LogMisfit {
   readonly causes: readonly MisfitCause[];
 }
 
-/** Share of logs that fit the model and are doubted all the same. */
-const DOUBTED = 0.01;
+/** Greatest share of logs that fit the model and are doubted all the same. */
+const DOUBTED = 0.02;
 
 /** If a log gives the length of a pattern no better than to this standard deviation, ft, the length explains nothing. */
 const MOST_LONGER_FT = 10;
@@ -63,8 +65,10 @@ export function misfitOf(log: FittedLog): LogMisfit {
   const causes = causesOf(log, weighed);
   const [{ by, deviation }] = causes;
   const chanceOfCause = causes.length * 2 * shareBelow(-Math.abs(by) / deviation); // two-sided, Bonferroni: the surest of so many
-  const isDoubtful = chance < DOUBTED || chanceOfCause < DOUBTED;
-  return { chiSquare, means: rows.length, chance, isDoubtful, surprises: surprisesOf(log, weighed), causes };
+  const luck = Math.min(1, 2 * Math.min(chance, chanceOfCause)); // Bonferroni again: the odder of two tests
+  const isDoubtful = luck < DOUBTED;
+  const surprises = surprisesOf(log, weighed);
+  return { chiSquare, means: rows.length, chance, luck, isDoubtful, surprises, causes };
 }
 
 /**

@@ -1,5 +1,6 @@
+import { compiled, ndtr } from 'cephes';
 import { mean } from 'simple-statistics';
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { fitLog } from '../../src/learn/fit-log.js';
 import { learn } from '../../src/learn/learn.js';
 import { logModel, pointOf } from '../../src/learn/log-model.js';
@@ -17,6 +18,8 @@ import type { Hidden } from '../studies/blind-logs.js';
 import { averageBowler, houseLane } from '../support/problems.js';
 import { NOTHING_KNOWN } from '../support/without-log.js';
 import { LOGGED_LAYOUT, loggedBall } from './learned-log.js';
+
+beforeAll(() => compiled);
 
 const ball = loggedBall([10, 10]);
 const log = fitLog(averageBowler, [ball], {})!;
@@ -200,9 +203,20 @@ describe('misfitOf', () => {
     expect(causes.slice(0, 3)).toContain(cause);
   });
 
+  test('a log doubted by one cause alone is as unlikely as that cause, not as its means are together', () => {
+    const { isDoubtful, chance, luck, causes } = misfitOf(
+      fitLog(averageBowler, [loggedBall([10, 10, 10], { twist: { bias: { arrowsBoard: 2 } } })], {})!,
+    );
+    expect(isDoubtful).toBe(true);
+    expect(chance).toBeGreaterThan(0.02);
+    const [{ by, deviation }] = causes;
+    const ofCause = 2 * ndtr(-Math.abs(by) / deviation); // two-sided
+    expect(Math.abs(luck - 2 * causes.length * ofCause)).toBeLessThan(1e-5); // Bonferroni: two tests, several causes
+  });
+
   test('chances are chances, the least likely surprise first', () => {
-    const { chance, surprises } = misfitOf(log);
-    for (const each of [chance, ...surprises.map((surprise) => surprise.chance)]) {
+    const { chance, luck, surprises } = misfitOf(log);
+    for (const each of [chance, luck, ...surprises.map((surprise) => surprise.chance)]) {
       expect(each).toBeGreaterThanOrEqual(0);
       expect(each).toBeLessThanOrEqual(1);
     }

@@ -126,6 +126,7 @@ export const learnedAnswer: LearnedAnswer = {
     chiSquare: 17.75,
     means: 35,
     chance: 0.9931,
+    luck: 0.8412,
     isDoubtful: false,
     surprises: [
       { of: { reading: 'pinsBoard' }, means: 5, chance: 0.09216 },
@@ -283,7 +284,9 @@ export const doubtfulAnswer: LearnedAnswer = {
   misfit: {
     ...learnedAnswer.misfit,
     isDoubtful: true,
-    chance: 0.0004,
+    // by its surest cause, not in all means together
+    chance: 0.3982,
+    luck: 0.0084,
     arrowsReadOff: 2,
     causes: [
       { code: 'reads-off', reading: 'arrowsBoard', lane: null, by: 1.1, deviation: 0.25 },

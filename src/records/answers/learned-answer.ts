@@ -114,7 +114,13 @@ export const learnedAnswerSchema = z
       .strictObject({
         chiSquare: n,
         means: n.meta({ description: 'Means of nights that were compared.' }),
-        chance: n.meta({ description: 'Of as great a misfit if the log is as it is taken to be.' }),
+        chance: n.meta({
+          description: 'Of as great a misfit of all means together if the log is as it is taken to be.',
+        }),
+        luck: n.meta({
+          description:
+            'Greatest chance that a log looks as odd, in all means together or by its surest cause, if it is as it is taken to be; a log is doubted by this.',
+        }),
         isDoubtful: z.boolean(),
         surprises: z.array(
           z.strictObject({

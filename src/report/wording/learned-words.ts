@@ -51,7 +51,7 @@ const isStartNoSurer = ({ before, after }: LearnedAnswer['foretold']): boolean =
 
 /** Whether the log can be as it is taken to be, and what may be otherwise. */
 export function misfitTexts({ misfit, nights }: LearnedAnswer, units: Units): string[] {
-  const { isDoubtful, chance, causes, surprises, arrowsReadOff } = misfit;
+  const { isDoubtful, luck, causes, surprises, arrowsReadOff } = misfit;
   const readOff =
     arrowsReadOff === 0
       ? []
@@ -63,7 +63,7 @@ export function misfitTexts({ misfit, nights }: LearnedAnswer, units: Units): st
   const would = sure.map((cause) => causeText(cause, nights, units));
   const [farthest] = surprises;
   return [
-    `The readings contradict one another (by luck in ${chance < 0.001 ? 'fewer than 1 of 1000' : `${decimals(100 * chance, 1)} of 100`} logs).`,
+    `The readings contradict one another (by luck in ${luck < 0.001 ? 'fewer than 1 of 1000' : `${decimals(100 * luck, 1)} of 100`} logs).`,
     ...(would.length > 0 ? [`They would agree if ${listed(would, 'or')}. Check that first.`] : []),
     ...(farthest ? [`Least like the rest: ${surpriseName(farthest.of, nights, units)}.`] : []),
     ...readOff,
