@@ -138,12 +138,12 @@ function sections(answer: JudgeAnswer, page: Page): readonly (readonly string[])
     section('No line to the pocket', noLineText(answer.noLine, page), page),
     section('The line to play, and the margin for error', linesTable([layout, best], page), page),
     section(
-      'What the best one gains, by number of the layout',
+      'How the best one differs, by number of the layout (one steady shot)',
       gridLines(sharesGrid(answer.shares, units, 'from this one\nto the best'), page),
       page,
     ),
     section(
-      'The same gain by cause',
+      'The same by cause (one steady shot)',
       gridLines(causesGrid(answer.causes, units, 'from this one\nto the best'), page),
       page,
     ),

@@ -170,7 +170,7 @@ function sections(
         foldedHtml('All numbers with their ranges', [
           gridHtml(comparisonGrid(layout, best, inUnicode(units), ['this one', 'best'])),
         ]),
-        foldedHtml('Which number of the layout brings what the best one gains', [
+        foldedHtml('Which number of the layout makes the best one differ (one steady shot)', [
           sharesFigure(ids, { shares, scatter, whose: 'from this one to the best' }, units),
           gridHtml(
             causesGrid(causes, units, 'from this one to the best'),

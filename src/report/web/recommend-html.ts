@@ -194,7 +194,7 @@ function sections(
         foldedHtml('All numbers with their ranges', [
           gridHtml(comparisonGrid(best, middle, inUnicode(units))),
         ]),
-        foldedHtml('Which number of the layout brings what', [
+        foldedHtml('Which number of the layout brings what (one steady shot)', [
           listHtml(sayAll(best.reasons, units)),
           sharesFigure(ids, { shares: best.shares, scatter, whose: 'against the usual layout' }, units),
           gridHtml(

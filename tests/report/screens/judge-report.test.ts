@@ -49,6 +49,20 @@ describe('judgeReport', () => {
     expect(said('not-allowed')).toContain(`Do not drill ${layout.text}`);
   });
 
+  test('what one steady shot does is said to be that, since the mean of all tries may say otherwise', () => {
+    const score = { ...answer.shares.score, total: -5 };
+    const better = {
+      ...answer,
+      best: { ...best, score: layout.score + 3 },
+      shares: { ...answer.shares, score },
+    };
+    const headings = judgeReport(better, pageOf(80), true)
+      .split('\n')
+      .filter((line) => /by (number of the layout|cause)/.test(line));
+    expect(headings).toHaveLength(2);
+    for (const each of headings) expect(each).toContain('(one steady shot)');
+  });
+
   test('how far a ring runs over a hole is told to a hundredth, as where it bars the layout', () => {
     const reaction = { ...layout.reaction, ringClearanceIn: -0.03 };
     const text = oneLine(judgeReport({ ...answer, layout: { ...layout, reaction } }, pageOf(80)));
