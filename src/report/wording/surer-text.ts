@@ -2,7 +2,7 @@ import type { SurerAnswer } from '../../records/answers/answer.js';
 import { REACTION_NUMBERS, type WishedId } from '../../records/schemas/reaction-numbers.js';
 import { capital } from '../../records/text/capital.js';
 import type { Units } from '../text/display-units.js';
-import { decimals, percent } from '../text/figures.js';
+import { decimals } from '../text/figures.js';
 import { say } from './say.js';
 
 /** What knowing one thing would change, and by how much. @param ids  the numbers that are wished for */
@@ -13,8 +13,11 @@ export const surerText = (entry: SurerAnswer, ids: readonly WishedId[], units: U
 export const surerShortly = (
   { unknown, chance }: Pick<SurerAnswer, 'unknown' | 'chance'>,
   units: Units,
-): string =>
-  `${capital(say(unknown, units))}: knowing this would change the layout in ${percent(chance)} of 100 tries.`;
+): string => `${capital(say(unknown, units))}: knowing this would change the layout in ${triesText(chance)}.`;
+
+/** A share of tries in tenths: with another seed it comes out a tenth higher or lower. */
+const triesText = (share: number): string =>
+  share >= 0.95 ? 'nearly all tries' : `about ${decimals(Math.max(1, 10 * share), 0)} of 10 tries`;
 
 /** How much nearer to what is wished for the other layout comes; nothing where that is shown as 0. */
 function nearerText(size: SurerAnswer['size'], ids: readonly WishedId[], units: Units): string {

@@ -16,7 +16,7 @@ const revRate: SurerAnswer = {
 describe('surerText', () => {
   test('says how often the layout would change and how much nearer to what was asked for', () => {
     expect(surerText(revRate, ['hookStartFt'], UNITS.trade)).toBe(
-      'Rev rate (±50 rpm): knowing this would change the layout in 12 of 100 tries. ' +
+      'Rev rate (±50 rpm): knowing this would change the layout in about 1 of 10 tries. ' +
         'The other layout is then 0.3 ft nearer to the hook start you asked for. ' +
         'On average the score gains 0.4 points.',
     );
@@ -35,7 +35,7 @@ describe('surerText', () => {
   test('metres and kilometres an hour where the page has them', () => {
     const speed: Unknown = { code: 'release-number', params: { number: 'speedMph', offBy: 1.2 } };
     expect(surerText({ ...revRate, unknown: speed }, ['hookStartFt'], UNITS.metric)).toContain(
-      'Ball speed (±1.93 km/h): knowing this would change the layout in 12 of 100 tries. The other layout is then 0.09 m nearer',
+      'Ball speed (±1.93 km/h): knowing this would change the layout in about 1 of 10 tries. The other layout is then 0.09 m nearer',
     );
   });
 
@@ -45,8 +45,16 @@ describe('surerText', () => {
       params: { id: 'rg-later', says: 'A higher RG makes the hook start later.' },
     };
     expect(surerShortly({ unknown, chance: 0.07 }, UNITS.trade)).toBe(
-      'Whether practice is right: “A higher RG makes the hook start later”: knowing this would change the layout in 7 of 100 tries.',
+      'Whether practice is right: “A higher RG makes the hook start later”: knowing this would change the layout in about 1 of 10 tries.',
     );
+  });
+
+  test('tries are told in tenths, since other seeds give 0.59 to 0.91 where one gives 0.79', () => {
+    const tries = (chance: number) => surerShortly({ ...revRate, chance }, UNITS.trade).replace(/.* in /, '');
+    expect([0.05, 0.27, 0.59, 0.79, 0.91].map(tries)).toEqual(
+      [1, 3, 6, 8, 9].map((tenths) => `about ${tenths} of 10 tries.`),
+    );
+    expect(tries(0.97)).toBe('nearly all tries.');
   });
 });
 
