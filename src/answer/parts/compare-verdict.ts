@@ -1,7 +1,6 @@
 import type { CompareRow } from '../../records/answers/compare-answer.js';
 import type { CompareRemark } from '../../records/answers/statements/compare-remarks.js';
 import { LANE_IDS } from '../../records/schemas/reaction-numbers.js';
-import { isSlight } from '../../records/schemas/sureness.js';
 import { VISIBILITIES, type Visibility } from '../../records/schemas/visibilities.js';
 import { meanDifferences, shareAbove } from '../../search/scoring/world-statistics.js';
 import { visibility } from '../../search/visibility.js';
@@ -70,6 +69,17 @@ function looks(rows: readonly Scored[], scatter: ShotScatter): CompareRemark {
   };
 }
 
+/** Normal score that luck exceeds in one of twenty cases. */
+const ONE_OF_TWENTY = 1.645;
+
+/**
+ * Whether one is ahead of another in more of so many worlds than luck alone makes one of an even pair: the sign test, one-sided, in its normal
+ * approximation (Conover, Practical Nonparametric Statistics, 3rd ed., 1999, sect. 3.4; from memory). Evenly spread worlds scatter less than
+ * it assumes.
+ */
+const isBeyondLuck = (share: number, worlds: number): boolean =>
+  share - 0.5 > (ONE_OF_TWENTY * 0.5) / Math.sqrt(worlds);
+
 /** The one that is ahead of each of the others most often, and the one that is hardest for it. */
 function nearest(rows: readonly Scored[], worlds: number): CompareRemark {
   const hardest = rows.map((own) =>
@@ -80,7 +90,7 @@ function nearest(rows: readonly Scored[], worlds: number): CompareRemark {
   );
   const best = hardest.reduce((most, each) => (each.ahead > most.ahead ? each : most));
   return {
-    code: isSlight(best.ahead) ? 'comes-nearest' : 'none-comes-nearer',
+    code: isBeyondLuck(best.ahead, worlds) ? 'comes-nearest' : 'none-comes-nearer',
     params: { ...best, worlds },
   };
 }

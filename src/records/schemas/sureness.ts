@@ -6,10 +6,8 @@ import { toDigits } from '../../base/decimals.js';
  */
 const CLEARLY = 0.9;
 const PROBABLY = 0.7;
-const SLIGHTLY = 0.55;
 
 export const isClear = (share: number): boolean => shown(share) >= CLEARLY;
 export const isProbable = (share: number): boolean => shown(share) >= PROBABLY;
-export const isSlight = (share: number): boolean => shown(share) >= SLIGHTLY;
 
 const shown = (share: number): number => toDigits(share, 2);
