@@ -11,12 +11,14 @@ import { ballProblem } from '../prepare/ball-problem.js';
 import type { Budget } from '../prepare/budget.js';
 import { toLayout } from '../prepare/to-layout.js';
 import type { RollAnswer } from '../records/answers/answer.js';
+import type { Objection } from '../records/answers/statements/objections.js';
 import { loadRuleSet } from '../records/shared/rules.js';
 import { loadPractice } from '../records/shared/shared-data.js';
 import { VERSION } from '../records/shared/version.js';
 import { objections } from '../search/candidates/constraints.js';
 import { aimedShot, type ShotRecords } from '../simulate/aimed-shot.js';
 import { pathAnswer, reactionAnswer } from '../simulate/reaction-answer.js';
+import type { RolledShot } from '../simulate/simulator.js';
 import { saysLearned } from '../simulate/worlds/learned.js';
 import { bowTieAnswer } from './parts/bow-tie-answer.js';
 import { drilledFacts } from './parts/drilled-facts.js';
@@ -51,11 +53,14 @@ export function rollAnswer(inputs: ShotRecords, budget?: Budget): RollAnswer {
     noLine: line.reachesPocket ? null : noLine(inputs, ball, marked),
     missRoom: missRoom(launch, (from) => engine.shot(marked, problem.worlds[0], from).shot),
     reaction: reactionAnswer(outcome),
-    objections: withNearestHole(
-      objections(layout, outcome, { ball, rules, practice: loadPractice(), line: usual }),
-      shot,
-      ball,
-    ),
+    objections: [
+      ...withNearestHole(
+        objections(layout, outcome, { ball, rules, practice: loadPractice(), line: usual }),
+        shot,
+        ball,
+      ),
+      ...atEdge(rolled),
+    ],
     drilled: facts.drilled,
     face: faceAnswer(layout, facts.psa, bowler.hand, ball),
     path,
@@ -71,3 +76,9 @@ export function rollAnswer(inputs: ShotRecords, budget?: Budget): RollAnswer {
     cautions: cautionsFor(ball),
   };
 }
+
+/** Whether the shot reaches the pins only as the ball happens to be turned when it leaves the hand. */
+const atEdge = ({ shot, opposite }: RolledShot): readonly Objection[] =>
+  shot.outcome === 'pins' && opposite?.().outcome === 'gutter'
+    ? [{ code: 'gutter-half-a-turn-on', params: {} }]
+    : [];

@@ -9,6 +9,8 @@ const shapes = {
   'marker-near-hole': {},
   'static-weight-over-limit': { ruleSet: z.string() },
   'ball-goes-into-gutter': {},
+  /** Of one shown shot that reaches the pins: released with the ball turned half a turn farther about its axis, it would not. */
+  'gutter-half-a-turn-on': {},
   'ball-stops-short': {},
   'no-line-to-pocket': {},
   'ring-near-hole': {},

@@ -8,6 +8,8 @@ export const OBJECTIONS: Wording<Objections> = {
   'marker-near-hole': () => 'the marker would lie in or too near to a hole',
   'static-weight-over-limit': ({ ruleSet }) => `a static weight exceeds the limit of the ${ruleSet}`,
   'ball-goes-into-gutter': () => 'the ball would go into the gutter on this line',
+  'gutter-half-a-turn-on': () =>
+    'the line runs at the edge of the gutter: released half a turn of the ball later, the same shot would go into it',
   'ball-stops-short': () => 'the ball would not reach the pins',
   'no-line-to-pocket': () => 'no line brings the ball to the pocket',
   'ring-near-hole': () => 'an oil ring would run over or too near to a hole',
