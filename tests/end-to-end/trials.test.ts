@@ -97,6 +97,16 @@ test('a shop’s second opinion is one command, and its first word is the verdic
   expect(opinion.split('\n').length).toBeLessThanOrEqual(12);
 });
 
+test('behind a layout that may not be drilled the next step is the sheet of one that may', async () => {
+  const flags = ['--bowler', 'rev-dominant', '--ball', 'lobed-strong', '--lane', 'house-easy'];
+  const { out } = await runSmall(['judge', ...flags, '--total-hook', 'least', '--layout', '20 x 2 x 70']);
+  const best = /Do not drill 20 x 2 x 70 as it stands; (.*)\s+is\s+the\s+best/.exec(out)?.[1];
+  expect(best).toBeDefined();
+  const next = out.slice(out.indexOf('flarewise sheet'));
+  expect(next.replace(/\s+/g, ' ')).toContain(`--layout "${best}"`);
+  expect(next).not.toContain('20 x 2 x 70');
+});
+
 describe('a coach with eight students in a spreadsheet', () => {
   const folder = mkdtempSync(join(tmpdir(), 'flarewise-coach-'));
   const list = join(folder, 'club.csv');

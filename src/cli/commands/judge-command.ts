@@ -49,6 +49,7 @@ async function showJudgement(
   options: JudgeOptions,
   terminal: Terminal,
 ): Promise<void> {
+  const toDrill = answer.verdict === 'not-allowed' ? answer.best : answer.layout;
   await printAnswer(
     answer,
     async (page) => {
@@ -57,7 +58,7 @@ async function showJudgement(
     },
     options,
     terminal,
-    nextCommands({ ...options, layout: answer.layout.text }, ['sheet', 'recommend']),
+    nextCommands({ ...options, layout: toDrill.text }, ['sheet', 'recommend']),
   );
   if (report === null) return;
   const [{ webReportData }, { judgeHtml }] = await Promise.all([

@@ -24,5 +24,5 @@ export async function judgeAnother(standing: Standing): Promise<void> {
   const answer = await withProgress(terminal, ({ show: onProgress }) =>
     judge({ ...inputs, layout }, { ...search, fitter, onProgress }),
   );
-  await printAnswer(answer, (page) => judgeReport(answer, page, false), options, terminal);
+  await printAnswer(answer, (page) => judgeReport(answer, page, false, false), options, terminal);
 }

@@ -8,6 +8,7 @@ import { gridLines } from '../text/table.js';
 import { wrap } from '../text/wrap.js';
 import { sayAll } from '../wording/say.js';
 import { arcsGrid, legalityLines, marksTable } from '../wording/workshop.js';
+import { moreLines } from './more-lines.js';
 
 /** What to change in a drilled ball on one screen: what comes first, then a row for each kind of remedy; all else with `isFull`. */
 export function adjustReport(given: AdjustAnswer, page: Page, isFull = false): string {
@@ -40,7 +41,7 @@ export function adjustReport(given: AdjustAnswer, page: Page, isFull = false): s
     ],
     ...(isFull
       ? sections(answer, page)
-      : [[...paragraph(SHORT_CAUTION, page, page.paint.caution), page.paint.quiet('More: --full, --json')]]),
+      : [[...paragraph(SHORT_CAUTION, page, page.paint.caution), ...moreLines(page)]]),
   ]);
 }
 

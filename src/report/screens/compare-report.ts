@@ -13,6 +13,7 @@ import { wrap } from '../text/wrap.js';
 import { bufferDoubts } from '../wording/layout-headline.js';
 import { sayAll } from '../wording/say.js';
 import { cautionSection } from './caution-section.js';
+import { moreLines } from './more-lines.js';
 
 /** A comparison on one screen: how its members stand to one another, then a row each; all else with `isFull`. */
 export function compareReport(given: CompareAnswer, page: Page, isFull = false): string {
@@ -28,9 +29,7 @@ export function compareReport(given: CompareAnswer, page: Page, isFull = false):
       ...paragraph(compareNote(answer), page, page.paint.quiet),
       ...learnedLines(answer, page),
     ],
-    ...(isFull
-      ? sections(answer, page)
-      : [wrap('More: --full, --report FILE.html, --json', page.width).map(page.paint.quiet)]),
+    ...(isFull ? sections(answer, page) : [moreLines(page)]),
   ]);
 }
 

@@ -1,6 +1,6 @@
+import { fromKeys } from '../../base/from-keys.js';
 import type { JudgeAnswer } from '../../records/answers/answer.js';
-import { CAUSES } from '../../records/answers/statements/ids.js';
-import { REACTION_NUMBERS } from '../../records/schemas/reaction-numbers.js';
+import { CAUSES, type Cause } from '../../records/answers/statements/ids.js';
 import { wishedIds } from '../../records/schemas/want.js';
 import { capital } from '../../records/text/capital.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
@@ -28,9 +28,15 @@ import { say, sayAll } from '../wording/say.js';
 import { scatterText, sizeText } from '../wording/statements/size-text.js';
 import { afterDrilling, marksTable, oldHolesTexts } from '../wording/workshop.js';
 import { cautionSection } from './caution-section.js';
+import { moreLines } from './more-lines.js';
 
-/** A second opinion in a few lines: the verdict, how much it matters and why, whether it may be drilled. */
-export function judgeReport(given: JudgeAnswer, page: Page, isFull = false): string {
+/**
+ * A second opinion in a few lines: the verdict, how much it matters and why, whether it may be drilled.
+ *
+ * @param isFull   with everything behind the verdict
+ * @param hasMore  with the flags that show more
+ */
+export function judgeReport(given: JudgeAnswer, page: Page, isFull = false, hasMore = !isFull): string {
   const answer = withPlainText(given, page.ascii);
   const { bowler, ball, lane } = answer.inputs;
   const title = wrap(
@@ -38,7 +44,11 @@ export function judgeReport(given: JudgeAnswer, page: Page, isFull = false): str
     page.width,
   );
   const lines = [...title.map(page.paint.heading), ...labelledLines(blocks(answer, page), page)];
-  return isFull ? joinSections([lines, ...sections(answer, page)]) : `${lines.join('\n')}\n`;
+  return joinSections([
+    lines,
+    ...(isFull ? sections(answer, page) : []),
+    ...(hasMore ? [moreLines(page)] : []),
+  ]);
 }
 
 const blocks = (answer: JudgeAnswer, page: Page): Labelled[] => [
@@ -86,19 +96,17 @@ function causeTexts({ causes, scatter, inputs }: JudgeAnswer, units: Units): str
     (id) => Math.abs(causes[id].total) >= WORTH_A_CAUSE * scatter[id],
   );
   const named = CAUSES.flatMap((cause) => {
-    const made = ids
-      .filter((id) => causes[id][cause] / causes[id].total >= MOST_OF_IT)
-      .map((id) => {
-        const { name, compared } = REACTION_NUMBERS[id];
-        const { change, name: unit } = units[compared.quantity];
-        const [own, total] = [change(causes[id][cause]), change(causes[id].total)];
-        return Math.abs(causes[id][cause]) > Math.abs(causes[id].total)
-          ? `${own} ${unit} of ${name}, all causes together ${total}`
-          : `${own} of the ${total} ${unit} of ${name}`;
-      });
-    return made.length > 0 ? [`${capital(CAUSE_NAMES[cause])}: ${made.join(' and ')}`] : [];
+    const made = ids.filter((id) => causes[id][cause] / causes[id].total >= MOST_OF_IT);
+    if (made.length === 0) return [];
+    const size = (of: Cause | 'total'): string =>
+      sizeText(
+        fromKeys(made, (id) => causes[id][of]),
+        made,
+        units,
+      );
+    return [`${capital(CAUSE_NAMES[cause])} alone: ${size(cause)}; all causes together: ${size('total')}`];
   });
-  return named.length > 0 ? [`${named.join('. ')} (one steady shot).`] : [];
+  return named.length > 0 ? [`${named.join('. ')} (by physics, one steady shot).`] : [];
 }
 
 /** Whether the layout may be drilled, and how near an oil ring comes to a hole. */

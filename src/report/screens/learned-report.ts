@@ -20,12 +20,11 @@ import {
   misfitTexts,
   nextTexts,
 } from '../wording/learned-words.js';
+import { moreLines } from './more-lines.js';
 
 /** Numbers on the first screen. */
 const MOST_NUMBERS = 5;
 const MOST_IN_DOUBT = 3;
-
-const MORE = 'More: --full, --report FILE.html, --json';
 
 /** What logged shots teach, on one screen: the next night before and after, what does not fit, the numbers; all else with `isFull`. */
 export function learnedReport(given: LearnedAnswer, page: Page, isFull = false): string {
@@ -35,7 +34,7 @@ export function learnedReport(given: LearnedAnswer, page: Page, isFull = false):
     numbersGrid(answer.numbers.slice(0, answer.misfit.isDoubtful ? MOST_IN_DOUBT : MOST_NUMBERS), page.units),
     page,
   );
-  const foot = isFull ? [] : ['', ...wrap(MORE, page.width).map(page.paint.quiet)];
+  const foot = isFull ? [] : ['', ...moreLines(page)];
   const room = SCREEN_LINES - title.length - table.length - foot.length;
   const first = [...title, ...fittedLines(blocks(answer, page), room, page), ...table, ...foot];
   return joinSections([first, ...(isFull ? sections(answer, page) : [])]);

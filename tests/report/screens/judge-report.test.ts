@@ -90,14 +90,16 @@ describe('judgeReport', () => {
     const causes = answer.causes as NonNullable<JudgeAnswer['causes']>;
     const hookStartFt = { ...causes.hookStartFt, total: 4.3, centre: 0, inertia: -0.2, flare: 4.5 };
     const text = oneLine(judgeReport({ ...answer, causes: { ...causes, hookStartFt } }, pageOf(80)));
-    expect(text).toContain('Flare: +4.5 ft of hook start, all causes together +4.3 (one steady shot).');
+    expect(text).toContain(
+      'Flare alone: 4.5 ft later; all causes together: 4.3 ft later (by physics, one steady shot).',
+    );
   });
 
   test.each([80, 120])(
     'without more asked for it is a few lines at %i columns: verdict, size, legality',
     (width) => {
       const lines = judgeReport(answer, pageOf(width)).trimEnd().split('\n');
-      expect(lines.length).toBeLessThanOrEqual(9);
+      expect(lines.length).toBeLessThanOrEqual(12);
       const text = oneLine(lines.join(' '));
       for (const label of ['VERDICT', 'SIZE', 'LEGAL']) expect(text).toContain(` ${label} `);
       expect(text).toContain(`${best.text}, the best found, is`);
