@@ -85,7 +85,7 @@ describe('limits: a wish missed by more than 15 % of the attainable range is tol
   test('where another layout meets every wish, only the first one misses', () => {
     const lines = limits(result({ targets: [target], others: [best(38.5)] }), best(34), [], NARROW, []);
     expect(lines.map(({ code }) => code)).toEqual(['wish-missed']);
-    expect(told(lines)[0]).toMatch(/^The first layout misses hook start by 4\.0 ft/);
+    expect(told(lines)[0]).toMatch(/^The first layout misses the target for hook start by 4\.0 ft/);
   });
   test('where each wish is met by some layout and all by none, they cannot be had together; the miss has its sign', () => {
     const earliest: Target = { ...target, value: 30 * FOOT };

@@ -12,6 +12,8 @@ interface ReachedNumber {
   readonly title: string;
   readonly attainable: Band;
   readonly target: number;
+  /** What stands at the target: `wish`, or `nearest` where no layout reaches what was asked for. */
+  readonly label: string;
   readonly numberOf: (compared: Compared) => number;
   readonly show: (value: number) => string;
 }
@@ -23,7 +25,7 @@ const BAR = 8;
 /** One bar: as far as layouts reach; on it the wish, above it the layouts, stacked where they do the same. */
 export function reachPicture(
   compared: readonly Compared[],
-  { title, attainable, target, numberOf, show }: ReachedNumber,
+  { title, attainable, target, label, numberOf, show }: ReachedNumber,
 ): Scene {
   const values = compared.map(numberOf);
   const all = [...values, target, attainable.low, attainable.high];
@@ -57,7 +59,7 @@ export function reachPicture(
           : [];
       }),
       part('wish', pointer(wish, top + BAR)),
-      wishText(wish, `wish ${show(target)}`, top + BAR + 32),
+      wishText(wish, `${label} ${show(target)}`, top + BAR + 32),
       ...compared
         .map((each, i): SceneNode => {
           const [x, y] = [xs[i], top - 3 - DISC_RADIUS - DISC * levels[i]];

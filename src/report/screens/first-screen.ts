@@ -164,7 +164,7 @@ export function whyTexts(
   );
   return [
     ...(met.length > 0 ? [`${capital(met.join(', '))}.`] : []),
-    ...(causes.length > 0 ? [`One steady shot against the usual layout: ${causes.join('; ')}.`] : []),
+    ...(causes.length > 0 ? [`By physics, one steady shot against the usual: ${causes.join('; ')}.`] : []),
   ];
 }
 

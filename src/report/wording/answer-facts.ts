@@ -38,8 +38,8 @@ export function sizeTexts(
   if (!overMiddle) return [];
   const physics = sizeText(overMiddle.physics.size, ids, units);
   const both = voices
-    ? `Beside the usual ${middle.text}: by physics ${physics}; by practice ${sizeText(overMiddle.practice.size, ids, units)}. With both combined, `
-    : `Beside the usual ${middle.text}: ${physics}; `;
+    ? `Compared with the usual ${middle.text}: by physics ${physics}; by practice ${sizeText(overMiddle.practice.size, ids, units)}. With both combined, `
+    : `Compared with the usual ${middle.text}: ${physics}; `;
   return [
     `${both}${SEEN[overMiddle.weighed.visibility]}. Your shots vary by ${scatterText(scatter, ids, units)}.`,
   ];
@@ -60,19 +60,27 @@ export function alsoTexts({ headline, layouts }: RecommendAnswer): string[] {
   ];
 }
 
-/** That the wishes cannot be had together, where no layout tried meets all: what the first misses, beside the scatter of shots. */
+/** That the wishes cannot be had together, where no layout tried meets all: how far the first is from what was asked for, beside the scatter of shots. */
 export function apartTexts(
   { limits, scatter, targets }: Pick<RecommendAnswer, 'limits' | 'scatter' | 'targets'>,
   units: Units,
 ): string[] {
   const missed = limits.flatMap((limit) => (limit.code === 'wishes-do-not-join' ? limit.params.missed : []));
   const ids = missed.map(({ reading }) => reading);
-  const by = Object.fromEntries(missed.map(({ reading, by }) => [reading, by])) as Record<WishedId, number>;
+  const by = Object.fromEntries(
+    missed.map(({ reading, by }) => [reading, by - beyondReach(targets, reading)]),
+  ) as Record<WishedId, number>;
   const size = sizeText(by, ids, units);
   if (size === NOTHING) return [];
   return [
     `No layout tried has ${targets.length > 2 ? 'all three' : 'both'}: this one is ${size} than asked; your shots vary by ${scatterText(scatter, ids, units)}.`,
   ];
+}
+
+/** How far a number that was asked for lies beyond the nearest that layouts of the ball reach. */
+function beyondReach(targets: RecommendAnswer['targets'], reading: WishedId): number {
+  const target = targets.find((each) => each.reading === reading);
+  return target === undefined ? 0 : (target.asked ?? target.value) - target.value;
 }
 
 /** What was wished for, as it was said, and what stands for it where no layout of the ball comes near. */

@@ -20,9 +20,9 @@ export function reachHeading(
   units: Units,
 ): string {
   if (targets.length === 0) return 'What each layout does';
-  const missed = targets.flatMap(({ wish, value }) => {
+  const missed = targets.flatMap(({ wish, value, asked = value }) => {
     const id = NUMBER_OF_WISH[wish];
-    const off = Math.abs(reaction[id] - value);
+    const off = Math.abs(reaction[id] - asked);
     if (off < IN_A_NIGHT * scatter[id]) return [];
     const { size, name } = units[REACTION_NUMBERS[id].compared.quantity];
     return [`${size(off)} ${name} of ${REACTION_NUMBERS[id].name}`];

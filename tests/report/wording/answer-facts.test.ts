@@ -10,6 +10,7 @@ import {
   sizeTexts,
   sureText,
 } from '../../../src/report/wording/answer-facts.js';
+import { reachHeading } from '../../../src/report/wording/page-headings.js';
 import { pageOf } from '../../support/page.js';
 import { recommendAnswer as answer } from '../../support/recommend-answer.js';
 
@@ -49,10 +50,10 @@ test('without a wish the entry angle is said first of why, beside the best ones 
 test('that a difference is not seen is said of what it says: of both combined where physics and practice differ', () => {
   const [both] = sizeTexts(answer, best, UNITS.trade);
   expect(both).toMatch(
-    /^Beside the usual 45 x 4 x 45: by physics .*; by practice .*\. With both combined, you would /,
+    /^Compared with the usual 45 x 4 x 45: by physics .*; by practice .*\. With both combined, you would /,
   );
   const [physics] = sizeTexts({ ...answer, voices: null }, best, UNITS.trade);
-  expect(physics).toMatch(/^Beside the usual 45 x 4 x 45: \d[^.]*(\.\d[^.]*)*; you would /);
+  expect(physics).toMatch(/^Compared with the usual 45 x 4 x 45: \d[^.]*(\.\d[^.]*)*; you would /);
 });
 
 test('how often the first is ahead of the next is said in words', () => {
@@ -74,7 +75,7 @@ test('one cause of several differences that makes more of one than is left is no
       },
       UNITS.trade,
     )[0];
-  const differences = 'One steady shot against the usual layout: 0.8 ft later, 0.6 boards less';
+  const differences = 'By physics, one steady shot against the usual: 0.8 ft later, 0.6 boards less';
   expect(why(-0.5)).toBe(`${differences}, 0.7 ft and 0.5 boards of it from flare.`);
   expect(why(-0.9)).toBe(`${differences} (by flare alone 0.7 ft and 0.9 boards).`);
 });
@@ -96,6 +97,30 @@ test('wishes that no layout meets together: said below them with what is missed 
   expect(apartTexts(missing('wish-missed'), UNITS.trade)).toEqual([]);
   expect(apartTexts(missing('wishes-do-not-join', 1e-3), UNITS.trade)).toEqual([]); // it would be shown as 0
   expect(apartTexts(answer, UNITS.trade)).toEqual([]);
+});
+
+test('a number that no layout reaches is missed by how far it is from what was asked for, not from the nearest', () => {
+  const target = { ...answer.targets[0]!, wish: 'hookStart', reading: 'hookStartFt', step: null } as const;
+  const far = {
+    ...answer,
+    targets: [{ ...target, asked: 50, value: 45.3 }],
+    limits: [
+      {
+        code: 'wishes-do-not-join',
+        params: { missed: [{ reading: 'hookStartFt', by: -0.8, shareOfRange: 0.3 }] },
+      },
+    ],
+  } as typeof answer;
+  expect(apartTexts(far, UNITS.trade)[0]).toMatch(/: this one is 5\.5 ft earlier than asked; /);
+  const { reaction } = best!;
+  const heading = reachHeading(
+    far.targets,
+    'It',
+    { ...reaction, hookStartFt: 44.5 },
+    answer.scatter,
+    UNITS.trade,
+  );
+  expect(heading).toBe('It misses what was asked for by 5.5 ft of hook start');
 });
 
 test('a number that was asked for stands as it was asked, also where no layout reaches it', () => {

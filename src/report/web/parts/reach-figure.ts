@@ -18,14 +18,17 @@ export function reachFigure(
   units: Units,
 ): string {
   if (targets.length === 0) return '';
-  const pictures = targets.map(({ wish, step, value, attainable }) => {
+  const pictures = targets.map(({ wish, step, value, asked = value, attainable }) => {
     const id = NUMBER_OF_WISH[wish];
     const { name, show } = unitOf(id, units);
-    const asked = step === null ? '' : `: ${wishWords(wish).steps[step - 1]}`;
+    const isReached = show(asked) === show(value);
+    const word = step === null ? null : wishWords(wish).steps[step - 1];
+    const wished = word ?? (isReached ? null : `${show(asked)}, out of reach`);
     return reachPicture(compared, {
-      title: `${capital(REACTION_NUMBERS[id].compared.row)}, ${name}${asked}`,
+      title: `${capital(REACTION_NUMBERS[id].compared.row)}, ${name}${wished === null ? '' : `: ${wished}`}`,
       attainable,
       target: value,
+      label: isReached ? 'wish' : 'nearest',
       numberOf: ({ layout }) => layout.reaction[id],
       show,
     });
@@ -33,7 +36,7 @@ export function reachFigure(
   return figureHtml(
     'reach',
     smallPictures(pictures),
-    'The bar is what layouts of this ball reach, the triangle the wish, each disc a layout in one steady shot.',
+    'The bar is what layouts of this ball reach, the triangle the wish or the nearest to it, each disc a layout in one steady shot.',
     [gridHtml(wishesGrid(targets, reaction, inUnicode(units), whose))],
   );
 }

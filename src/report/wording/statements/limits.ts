@@ -34,7 +34,7 @@ const missesText = (missed: Limits['wish-missed']['missed'], units: Units): stri
     .map(({ reading, by, shareOfRange }) => {
       const { name, compared } = REACTION_NUMBERS[reading];
       const { size, name: unit } = units[compared.quantity];
-      return `${name} by ${size(by)} ${unit} (${percent(shareOfRange)} % of what the layouts of this ball reach)`;
+      return `the target for ${name} by ${size(by)} ${unit} (${percent(shareOfRange)} % of what the layouts of this ball reach)`;
     })
     .join(' and ');
 

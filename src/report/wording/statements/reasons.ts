@@ -19,7 +19,13 @@ export const REASONS: Wording<Reasons> = {
   'cause-of-difference': ({ reading, total, cause, byCause, without }, units) => {
     const { name, compared } = REACTION_NUMBERS[reading];
     const { makes, leaves } = CAUSE_WORDS[cause];
-    return `${capital(name)}: ${difference(reading, total, units)} than with the usual middle layout. Most of that, ${sizeOf(byCause, units[compared.quantity])}, comes from ${makes}; ${leaves}, it would be ${difference(reading, without, units)}.`;
+    const { size, name: unit } = units[compared.quantity];
+    const [all, part] = [size(total), size(byCause)];
+    const most =
+      part === all
+        ? 'All of that'
+        : `${Number(part) > Number(all) ? 'More than all' : 'Most'} of that, ${part} ${unit},`;
+    return `${capital(name)}, in one steady shot by physics: ${difference(reading, total, units)} than with the usual middle layout. ${most} comes from ${makes}; ${leaves}, it would be ${difference(reading, without, units)}.`;
   },
   'difference-by-finish': ({ reading, total, left, usualGrit, grit }, units) => {
     const { name } = REACTION_NUMBERS[reading];
@@ -107,9 +113,6 @@ const GRIP_WORDS = {
 } as const;
 
 const changeWithUnit = (value: number, { change, name }: DisplayUnit): string => `${change(value)} ${name}`;
-
-/** How large a difference is, as finely as differences are shown. */
-const sizeOf = (value: number, { size, name }: DisplayUnit): string => `${size(value)} ${name}`;
 
 /** A difference with its direction: `0.4 ft earlier`. */
 const difference = (reading: WishedId, value: number, units: Units): string =>
