@@ -86,7 +86,7 @@ export function mapVerdict(answer: MapAnswer, { units }: Spelling): string {
     return `The ${name} ${ON_LANE[onLane.visibility]} on ${onLane.lane}. Of the drilled numbers it moves the ${moved}.`;
   const threshold = withUnit(reach.mattersFrom.in, gyration);
   const tie =
-    'That is twice the difference between two balls of the same model. In total differential it makes about ' +
+    'That is twice the difference between two balls of the same model. A change of that size in total differential makes about ' +
     `${withUnit(reach.mattersFrom.flareIn, flare)} of flare, but less than ${lane.size(reach.mattersFrom.hookStartFt)} ${lane.name} of hook ` +
     'start; in intermediate differential or RG, mostly less. --lane shows what it does on a lane.';
   return reach.matters
@@ -121,7 +121,7 @@ export function mapOnLane({ onLane }: MapAnswer, { units }: Spelling): string {
   if (onLane === null) return '';
   const { from, to, size, scatter, visibility, centreHeld, worlds } = onLane;
   const cause = visibility === 'unseen' || centreHeld === null ? '' : ` ${causeText(centreHeld, units)}`;
-  return `Beside ${from}, ${to} is ${sizeText(size, LANE_IDS, units)} (mean of ${worlds} simulated tries). ${SEEN[visibility]}: the shots vary by ${scatterText(scatter, LANE_IDS, units)}.${cause}`;
+  return `Compared with ${from}, ${to} is ${sizeText(size, LANE_IDS, units)} (mean of ${worlds} simulated tries). ${SEEN[visibility]}: the shots vary by ${scatterText(scatter, LANE_IDS, units)}.${cause}`;
 }
 
 /** Whether the centre of mass makes the difference, by the same two layouts with one centre of mass. */

@@ -20,7 +20,7 @@ describe('compareReport', () => {
     const lines = compareReport(answer, pageOf(80)).trimEnd().split('\n');
     expect(lines.length).toBeLessThan(24);
     expect(oneLine(lines.slice(0, 6).join(' '))).toContain(
-      'Beside 45 x 4 x 45 you would see 30 x 5 1/4 x 60 (1.5 ft later, 2.4 boards less).',
+      'You would see 30 x 5 1/4 x 60 (1.5 ft later, 2.4 boards less) differ from 45 x 4 x 45.',
     );
   });
 

@@ -78,7 +78,7 @@ describe('mapReport', () => {
         worlds: 64,
       };
       expect(mapReport({ ...answer, onLane }, pageOf(80)).replace(/\s+/g, ' ')).toContain(
-        'Beside A, B is 0.4 ft later, 0.7 boards less (mean of 64 simulated tries). ' +
+        'Compared with A, B is 0.4 ft later, 0.7 boards less (mean of 64 simulated tries). ' +
           `${words}: the shots vary by ±1.2 ft, ±0.030 deg/ft, ±2.2 boards and ±0.6 deg.`,
       );
     },

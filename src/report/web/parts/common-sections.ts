@@ -42,7 +42,7 @@ export function laneSection(
       : gap < ONE_PATH
         ? Number(units.boards.show(gap)) === 0
           ? 'The layouts take the same path, to a tenth of a board'
-          : `The layouts take the same path: at most ${apart} apart`
+          : `The layouts take nearly the same path: at most ${apart} apart`
         : `The paths part by up to ${apart}`,
     parts: [
       ...(noLine ? [paragraphHtml(say(noLine.says, units)), listHtml(sayAll(noLine.remedies, units))] : []),

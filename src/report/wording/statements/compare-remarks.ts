@@ -32,7 +32,7 @@ export const COMPARE_REMARKS: Wording<CompareRemarks> = {
       others.filter((other) => other.visibility === visibility);
     const [seen, barely, unseen] = [of('seen'), of('barely'), of('unseen')];
     return [
-      ...(seen.length > 0 ? [`Beside ${first} you would see ${sizes(seen, units)}.`] : []),
+      ...(seen.length > 0 ? [`You would see ${sizes(seen, units)} differ from ${first}.`] : []),
       ...(barely.length > 0
         ? [`It takes a night of shots with each to tell ${sizes(barely, units)} from ${first}.`]
         : []),
