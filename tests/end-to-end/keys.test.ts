@@ -38,7 +38,7 @@ async function answered(size: { columns?: number; rows?: number } = {}) {
 test('s writes a sheet, r a web page; the name offered is taken, and nothing is written over without leave', async () => {
   const { turn, type, exit } = await answered();
   type('s');
-  await turn(/Marking sheet for which layout\?/, ENTER);
+  await turn(/Work sheet for which layout\?/, ENTER);
   await turn(/which file\?[\s\S]*blue-one\.pdf/, ENTER);
   await turn(/Written: (\S+)\.pdf[\s\S]*Enter: done/, 's');
   const sheet = join(folder, 'average-right-hander-blue-one.pdf');

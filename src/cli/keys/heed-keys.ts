@@ -37,7 +37,7 @@ interface Deed {
 const DEEDS: Readonly<Record<string, Deed>> = {
   s: {
     word: 'sheet',
-    says: 'write a marking sheet',
+    says: 'write a work sheet for the shop',
     act: async (standing) => (await import('./write-sheet.js')).writeSheet(standing).then(written),
   },
   r: {

@@ -12,12 +12,12 @@ import { askedFile } from './asked-file.js';
 import { askedLine } from './asked-line.js';
 import { bestOf, type Standing } from './standing.js';
 
-/** Writes the marking sheet of a layout, the recommended one unless another is typed. @returns what was written; null for nothing */
+/** Writes the work sheet of a layout, the recommended one unless another is typed. @returns what was written; null for nothing */
 export async function writeSheet(standing: Standing): Promise<string | null> {
   const { inputs, search, fitter, options, terminal } = standing;
   const asked = await askedLine(
     {
-      question: 'Marking sheet for which layout?',
+      question: 'Work sheet for which layout?',
       help: 'Enter takes the recommended one. Escape: not now.',
       usual: bestOf(standing).text,
       read: (text) => ({

@@ -70,7 +70,7 @@ export const usedBallQuestions: readonly QuestionEntry[] = [
     term: 'layout',
     when: isUsed,
     text: 'How was it laid out then?',
-    help: `${BOTH_NOTATIONS} By tape from pin, mark and old PAP; Press ? if you don’t know.`,
+    help: `${BOTH_NOTATIONS} By tape from pin, mark and old PAP; press ? if you don’t know.`,
     schema: layoutRead(readOldLayout),
     none: GUESSED_LAYOUT,
     check: markClash,

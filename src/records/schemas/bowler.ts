@@ -49,7 +49,7 @@ export const bowlerSchema = z
     revRateRpm: quantity(30, 700, {
       unit: 'rpm',
       what: 'Rev rate at release',
-      hint: 'Turns per minute, not per shot: 325 is usual, 550 is very high.',
+      hint: 'Turns per minute, not per shot: 300 is usual, 550 is very high.',
     }),
     axisTiltDeg: quantity(0, 75, {
       unit: 'degrees',

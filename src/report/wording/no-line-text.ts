@@ -10,7 +10,9 @@ export function noLineText(noLine: NoLineAnswer | null, page: Page): string[] {
   const help =
     noLine.remedies.length > 0
       ? ['These changes would bring it there:']
-      : [`Neither a finer or coarser cover nor up to ${withUnit(3, page.units.speed)} would bring it there.`];
+      : [
+          `Neither a finer or coarser cover nor up to ${withUnit(3, page.units.speed)} faster or slower would bring it there.`,
+        ];
   return [
     ...paragraph(say(noLine.says, page.units), page, page.paint.caution),
     ...paragraph(help.join(' '), page),
