@@ -14,7 +14,8 @@ export async function keepRecords(standing: Standing): Promise<void> {
   const { inputs, options, terminal } = standing;
   const known = knownIds(inputs, terminal);
   const names: { [K in KeptKind]?: string } = {};
-  for (const kind of KEPT_KINDS.filter((each) => known[each] === undefined)) {
+  const unnamed = KEPT_KINDS.filter((each) => known[each] === undefined);
+  for (const kind of unnamed) {
     const { name } = inputs[kind];
     const given = await askedLine(
       {
@@ -33,7 +34,10 @@ export async function keepRecords(standing: Standing): Promise<void> {
   const lines =
     missing.length > 0
       ? [`Not saved: ${missing.join(', ')}.`]
-      : commandsOf(next, pageFor(options, terminal).width);
+      : [
+          ...(unnamed.length === 0 ? ['Nothing to save: all three have an id already.'] : []),
+          ...commandsOf(next, pageFor(options, terminal).width),
+        ];
   terminal.stderr.write(`${lines.join('\n')}\n`);
 }
 

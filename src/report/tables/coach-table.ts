@@ -69,7 +69,11 @@ export function seenText(students: readonly CoachedStudent[]): string {
   const seeing = students.filter(
     ({ pair }) => (pair.overMiddle?.weighed.visibility ?? 'unseen') !== 'unseen',
   ).length;
-  return `${seeing === 0 ? 'None' : seeing} of ${students.length} students would see in a night what the layout gains over the usual.`;
+  const who =
+    students.length === 1
+      ? `The student would${seeing === 0 ? ' not' : ''}`
+      : `${seeing === 0 ? 'None' : seeing} of ${students.length} students would`;
+  return `${who} see in a night what the layout gains over the usual.`;
 }
 
 /** Whose PAP is to be measured before anything is drilled; once for all of them. */

@@ -13,7 +13,7 @@ export function learnedTexts(
   const { shots, nights, elsewhere, pinsBoardOff, isDoubtful } = learned;
   const others = elsewhere === 0 ? '' : ` (${elsewhere === nights ? 'all' : elsewhere} on other lanes)`;
   const pins = pinsBoardOff
-    ? `: pins ± ${boards.show(pinsBoardOff.before)} → ± ${boards.show(pinsBoardOff.after)} boards`
+    ? `: predicted board at the pins ± ${boards.show(pinsBoardOff.before)} → ± ${boards.show(pinsBoardOff.after)} boards`
     : '';
   return [
     `Learned from ${countOf(shots, 'shot')} on ${countOf(nights, 'night')}${others}${pins}; --unlearned leaves it out.`,

@@ -125,7 +125,9 @@ describe('answers count in what was learned', () => {
       await atHome(...one, '--unlearned'),
       await elsewhere(...one),
     ];
-    expect(learned.out.replace(/\s+/g, ' ')).toMatch(/Learned from 5 shots on 2 nights: pins ± \d/);
+    expect(learned.out.replace(/\s+/g, ' ')).toMatch(
+      /Learned from 5 shots on 2 nights: predicted board at the pins ± \d/,
+    );
     expect(unlearned).toEqual(none);
     expect(none.out).not.toContain('Learned');
   });
@@ -135,9 +137,10 @@ describe('answers count in what was learned', () => {
     const { out, err } = await atHome('roll', ...BOWLER, '--ball', 'plain-medium', ...long, ...LAYOUT);
     expect(err).toBe('');
     const shown = out.replace(/\s+/g, ' ');
-    const [, before, after] = /2 nights \(all on other lanes\): pins ± ([\d.]+) → ± ([\d.]+)/
-      .exec(shown)!
-      .map(Number);
+    const [, before, after] =
+      /2 nights \(all on other lanes\): predicted board at the pins ± ([\d.]+) → ± ([\d.]+)/
+        .exec(shown)!
+        .map(Number);
     expect(after).toBeLessThan(before);
     const { out: learned } = await atHome('learned', ...BOWLER, ...long);
     expect(learned.replace(/\s+/g, ' ')).toContain('2 nights (none on Long pattern)');
