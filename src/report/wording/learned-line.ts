@@ -13,7 +13,7 @@ export function learnedTexts(
   const { shots, nights, elsewhere, pinsBoardOff, isDoubtful } = learned;
   const others = elsewhere === 0 ? '' : ` (${elsewhere === nights ? 'all' : elsewhere} on other lanes)`;
   const pins = pinsBoardOff
-    ? `: predicted board at the pins ± ${boards.show(pinsBoardOff.before)} → ± ${boards.show(pinsBoardOff.after)} boards`
+    ? `: board at the pins ± ${boards.show(pinsBoardOff.before)} → ± ${boards.show(pinsBoardOff.after)}`
     : '';
   return [
     `Learned from ${countOf(shots, 'shot')} on ${countOf(nights, 'night')}${others}${pins}; --unlearned leaves it out.`,
@@ -29,7 +29,7 @@ function wishTexts(targets: readonly Pick<TargetAnswer, 'step'>[]): string[] {
   return [
     isAbsolute
       ? 'A wish in feet or boards gains most from it.'
-      : 'For a relative wish (1 to 5) this makes the predicted path more certain, not the choice of layout.',
+      : 'For a wish of 1 to 5 this makes the predicted path more certain, not the choice of layout.',
   ];
 }
 

@@ -126,7 +126,7 @@ describe('answers count in what was learned', () => {
       await elsewhere(...one),
     ];
     expect(learned.out.replace(/\s+/g, ' ')).toMatch(
-      /Learned from 5 shots on 2 nights: predicted board at the pins ± \d/,
+      /Learned from 5 shots on 2 nights: board at the pins ± \d/,
     );
     expect(unlearned).toEqual(none);
     expect(none.out).not.toContain('Learned');
@@ -137,10 +137,9 @@ describe('answers count in what was learned', () => {
     const { out, err } = await atHome('roll', ...BOWLER, '--ball', 'plain-medium', ...long, ...LAYOUT);
     expect(err).toBe('');
     const shown = out.replace(/\s+/g, ' ');
-    const [, before, after] =
-      /2 nights \(all on other lanes\): predicted board at the pins ± ([\d.]+) → ± ([\d.]+)/
-        .exec(shown)!
-        .map(Number);
+    const [, before, after] = /2 nights \(all on other lanes\): board at the pins ± ([\d.]+) → ± ([\d.]+)/
+      .exec(shown)!
+      .map(Number);
     expect(after).toBeLessThan(before);
     const { out: learned } = await atHome('learned', ...BOWLER, ...long);
     expect(learned.replace(/\s+/g, ' ')).toContain('2 nights (none on Long pattern)');
