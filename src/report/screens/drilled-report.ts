@@ -1,7 +1,7 @@
 import type { DrilledAnswer } from '../../records/answers/answer.js';
 import { ballDrawing } from '../drawings/ball-drawing.js';
 import { DRILLED_ROWS } from '../tables/drilled-rows.js';
-import { withUnit } from '../text/display-units.js';
+import { changeShown, withUnit } from '../text/display-units.js';
 import { band, isOneCore } from '../text/figures.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
@@ -70,14 +70,14 @@ function numbersTable({ undrilled, drilled, bands }: DrilledAnswer, page: Page):
         gyration.show(undrilled[key]),
         gyration.show(drilled[key]),
         ...cores.map(() => band(bands[key], gyration.show, page)),
-        gyration.change(drilled[key] - undrilled[key]),
+        changeShown(gyration, undrilled[key], drilled[key]),
       ]),
       [
         `weight, ${weight.name}`,
         weight.show(undrilled.massLb),
         weight.show(drilled.massLb),
         ...cores.map(() => ''),
-        weight.change(drilled.massLb - undrilled.massLb),
+        changeShown(weight, undrilled.massLb, drilled.massLb),
       ],
     ],
     page,

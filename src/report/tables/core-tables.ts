@@ -1,6 +1,6 @@
 import { decimals } from '../../base/decimals.js';
 import type { CoreAnswer } from '../../records/answers/answer.js';
-import type { DisplayUnit, Units } from '../text/display-units.js';
+import { changeShown, type DisplayUnit, type Units } from '../text/display-units.js';
 import type { Grid } from '../text/table.js';
 
 /** The parts of a core by their letters, then cover and filler. */
@@ -44,7 +44,7 @@ export function coreNumbersGrid({ numbers, published }: CoreAnswer, units: Units
     ...(compared
       ? [
           told === null || told === undefined ? '' : unit.show(told),
-          told === null || told === undefined ? '' : unit.change(ofCore - told),
+          told === null || told === undefined ? '' : changeShown(unit, told, ofCore),
         ]
       : []),
   ];

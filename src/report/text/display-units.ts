@@ -124,5 +124,9 @@ export const given = (value: number, { per }: Pick<DisplayUnit, 'per'>, digits =
 export const givenWithUnit = (value: number, unit: DisplayUnit, digits = GIVEN_DIGITS): string =>
   `${given(value, unit, digits)} ${unit.name}`;
 
+/** Difference of two numbers as both are shown in decimals, with its sign, so that a row of a table adds up. */
+export const changeShown = ({ per, show, change }: DisplayUnit, before: number, after: number): string =>
+  change((Number(show(after)) - Number(show(before))) / per);
+
 /** A number with its unit behind it: `4 1/2 in`, `114 mm`. */
 export const withUnit = (value: number, { show, name }: DisplayUnit): string => `${show(value)} ${name}`;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { givenWithUnit, UNITS, withUnit } from '../../../src/report/text/display-units.js';
+import { changeShown, givenWithUnit, UNITS, withUnit } from '../../../src/report/text/display-units.js';
 import { withQuantities } from '../../../src/report/text/with-quantities.js';
 
 const { trade, metric } = UNITS;
@@ -37,6 +37,18 @@ test.each([
   expect(givenWithUnit(value, trade[quantity])).toBe(asTrade);
   expect(givenWithUnit(value, metric[quantity])).toBe(asMetric);
 });
+
+test.each([
+  ['gyration', 0.0123, 0.0116, '0.012', '0.012', '0.000'], // -0.001 by the numbers themselves
+  ['gyration', 0.0485, 0.0464, '0.049', '0.046', '-0.003'],
+  ['weight', 15, 14.742, '6.80', '6.69', '-0.11'], // in kg; -0.12 by the numbers themselves
+] as const)(
+  '%s: the change from %d to %d is that of the numbers as shown',
+  (quantity, before, after, ...want) => {
+    const unit = metric[quantity];
+    expect([unit.show(before), unit.show(after), changeShown(unit, before, after)]).toEqual(want);
+  },
+);
 
 // biome-ignore format: one text a line
 test.each([
