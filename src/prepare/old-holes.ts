@@ -23,8 +23,8 @@ import { toLayout } from './to-layout.js';
 /** The mouth of an old hole, in the core's frame C: it turns with the core. */
 export interface OldMouth {
   readonly name: Hole['name'];
-  /** Which of the earlier drillings it belongs to, from 1. */
-  readonly drilling: number;
+  /** Which of several earlier drillings it belongs to, from 1; null where there was only one. */
+  readonly drilling: number | null;
   readonly mouth_C: Vec3;
   readonly radius: number; // m
   /** What was drilled for it and is filled now, in C. */
@@ -70,7 +70,7 @@ export function oldHoles(
     mouths: drillings.flatMap(({ holes, R_CB }, i) =>
       holes.map((hole) => ({
         name: hole.name,
-        drilling: i + 1,
+        drilling: drillings.length > 1 ? i + 1 : null,
         mouth_C: mulVec(R_CB, hole.mouth_B),
         radius: mouthRadius(hole),
         bores_C: boresOf(hole, radius).map((bore) => turnBore(R_CB, bore)),

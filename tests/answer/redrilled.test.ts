@@ -167,7 +167,12 @@ describe('plugFindings (a web of 1/4 in: common practice, no source)', () => {
     tip: 'flat',
   });
   /** A new thumb hole, 1 in wide, `apartIn` from the centre of an old ring hole, 1 in wide. */
-  const findings = (apartIn: number, oldWidthIn = 1, pin_B: Vec3 = [0, 1, 0]): string =>
+  const findings = (
+    apartIn: number,
+    oldWidthIn = 1,
+    pin_B: Vec3 = [0, 1, 0],
+    drilling: number | null = null,
+  ): string =>
     said(
       plugFindings(
         { R_BC: IDENTITY, pap_B: at(5), pin_B, marker_B: [0, -1, 0] },
@@ -177,7 +182,7 @@ describe('plugFindings (a web of 1/4 in: common practice, no source)', () => {
           oldMouths: [
             {
               name: 'ring',
-              drilling: 1,
+              drilling,
               mouth_C: at(apartIn),
               radius: from(oldWidthIn, INCH) / 2,
               bores_C: [],
@@ -207,6 +212,11 @@ describe('plugFindings (a web of 1/4 in: common practice, no source)', () => {
   ])('a new hole $name', ({ apartIn, oldWidthIn, says }) =>
     expect(findings(apartIn, oldWidthIn)).toMatch(says),
   );
+
+  test('of several earlier drillings, each finding says which', () => {
+    expect(findings(1.13, 1, undefined, 2)).toMatch(/thumb hole and the old ring hole of drilling 2/);
+    expect(findings(0.5, 1, undefined, 2)).toMatch(/thumb hole over the old ring hole of drilling 2/);
+  });
 
   test('a pin under a plug is told', () => {
     expect(findings(3, 1, at(3.3))).toContain('pin lies under an old plug');

@@ -119,7 +119,7 @@ describe('recommendation report', () => {
 
   test('holes that meet old ones are told before how sure the answer is', () => {
     const [best, ...others] = recommendAnswer.layouts;
-    const webs = [{ widthIn: 0.1, hole: 'ring' as const, oldHole: 'middle' as const }];
+    const webs = [{ widthIn: 0.1, hole: 'ring' as const, oldHole: 'middle' as const, drilling: null }];
     const findings = [{ code: 'thin-webs' as const, params: { leastIn: 0.25, webs } }];
     const redrilled = { ...best, legality: { ...best.legality, findings } };
     const text = oneLine(

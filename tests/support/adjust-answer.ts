@@ -127,7 +127,10 @@ export const adjustAnswer: AdjustAnswer = {
       findings: [
         {
           code: 'thin-webs',
-          params: { leastIn: 0.25, webs: [{ hole: 'thumb', oldHole: 'ring', widthIn: 0.06 }] },
+          params: {
+            leastIn: 0.25,
+            webs: [{ hole: 'thumb', oldHole: 'ring', drilling: null, widthIn: 0.06 }],
+          },
         },
       ],
     },

@@ -44,7 +44,7 @@ export function depthFindings({ R_BC, pin_B }: Placement, ball: BallProblem): Le
     for (const { old, plug } of plugs) {
       const { least, meetsAt } = wallBelow(bores, plug);
       if (least >= from(LEAST_WEB_IN, INCH)) continue;
-      const pair = { hole: hole.name, oldHole: old.name };
+      const pair = { hole: hole.name, oldHole: old.name, drilling: old.drilling };
       const share = shareInside(stretches, plug);
       if (share >= LEAST_SHARE) through.push({ ...pair, share, fromIn: to(meetsAt ?? 0, INCH) });
       else if (meetsAt === null && least > 0) webs.push({ ...pair, widthIn: to(least, INCH) });

@@ -23,8 +23,9 @@ export function plugFindings({ R_BC, pin_B, marker_B }: Placement, ball: BallPro
   const { radius } = ball.published;
   const old = ball.oldMouths
     .map(
-      ({ name, mouth_C, radius: mouth }): Seam => ({
+      ({ name, drilling, mouth_C, radius: mouth }): Seam => ({
         name,
+        drilling,
         mouth_B: mulVec(R_BC, mouth_C),
         edge: edgeArc(mouth, radius),
       }),
@@ -36,7 +37,7 @@ export function plugFindings({ R_BC, pin_B, marker_B }: Placement, ball: BallPro
     for (const seam of old) {
       const width = webBeside(seam, hole, radius);
       if (width >= LEAST_WEB || isWithin(seam, hole, radius)) continue;
-      const edge: Edge = { hole: hole.name, oldHole: seam.name };
+      const edge: Edge = { hole: hole.name, oldHole: seam.name, drilling: seam.drilling };
       if (width < 0) edges.push(edge);
       else webs.push({ widthIn: to(width, INCH), ...edge });
     }
@@ -54,6 +55,7 @@ type Edge = Extract<LegalityFinding, { code: 'edges-over-plugs' }>['params']['ed
 /** The edge of an old plug on the ball: where it lies (in B) and how far from its middle, rad. */
 interface Seam {
   readonly name: OldMouth['name'];
+  readonly drilling: OldMouth['drilling'];
   readonly mouth_B: Vec3;
   readonly edge: number;
 }

@@ -31,10 +31,7 @@ export function redrilledAnswer(numbers: LayoutNumbers, ball: BallProblem): Dril
     plugOz: plugs.reduce((sum, plug) => sum + ouncesOf(plug.stretches, plug.density), 0),
     plugTakenOz: plugs.reduce((sum, { density }, i) => sum + ouncesOf(filled[i], density), 0),
     oldMarks: ball.oldMouths.map(({ name, drilling, mouth_C }) =>
-      mark(
-        plugs.length > 1 ? `old ${name} hole of drilling ${drilling}` : `old ${name} hole`,
-        mulVec(R_BC, mouth_C),
-      ),
+      mark(`old ${name} hole${drilling === null ? '' : ` of drilling ${drilling}`}`, mulVec(R_BC, mouth_C)),
     ),
     plugged: {
       massLb: to(plugged[0].mass, POUND),

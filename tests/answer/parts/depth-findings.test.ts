@@ -37,7 +37,7 @@ const findings = (hole: Hole, old: Hole | null, pin_B: Vec3 = [0, 1, 0]) =>
         ? [
             {
               name: old.name,
-              drilling: 1,
+              drilling: 2,
               mouth_C: old.mouth_B,
               radius: old.open.radius,
               bores_C: [boreSolid(old, old.open, radius)],
@@ -58,7 +58,7 @@ test('a narrow plug in the middle of a wider, deeper hole is its share of the cy
   // (1/2)² of the section over half the depth, 1/8, to what 24 radii of rays tell apart
   expect(share).toBeGreaterThan(0.115);
   expect(share).toBeLessThan(0.135);
-  expect(said([finding!])).toMatch(/thumb through old ring 1[23] %/);
+  expect(said([finding!])).toMatch(/thumb through old ring \(drilling 2\) 1[23] %/);
 });
 
 test('two holes straight to the centre, 0.3 in apart at the surface, come to meet where their axes are a diameter apart', () => {
@@ -74,7 +74,9 @@ test('two holes straight to the centre, 0.3 in apart at the surface, come to mee
 test('two short ones stay apart, and the wall at their bottoms is told', () => {
   const [finding] = findings(bore('thumb', 0, 1, 0.5), bore('ring', 1.4, 1, 0.5));
   expect(finding?.code).toBe('thin-webs-below');
-  expect(said([finding!])).toMatch(/less than 1\/4 in of ball.*between the thumb hole and the old ring hole/);
+  expect(said([finding!])).toMatch(
+    /less than 1\/4 in of ball.*between the thumb hole and the old ring hole of drilling 2/,
+  );
 });
 
 test('far from any plug nothing is said', () => {

@@ -28,7 +28,7 @@ describe('judgeReport', () => {
   });
 
   test('holes that meet old ones are told first, and where each is named; others are not', () => {
-    const edges = [{ hole: 'ring', oldHole: 'middle' }] as const;
+    const edges = [{ hole: 'ring', oldHole: 'middle', drilling: null }] as const;
     const legality = { ...layout.legality, findings: [{ code: 'edges-over-plugs', params: { edges } }] };
     const redrilled = { ...answer, layout: { ...layout, legality } } as unknown as JudgeAnswer;
     expect(oneLine(judgeReport(redrilled, pageOf(80)))).toContain(

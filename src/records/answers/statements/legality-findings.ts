@@ -4,7 +4,8 @@ import { gripHole, n } from './params.js';
 import { statementSchema, type TopicOf } from './statement-schema.js';
 
 const newHole = z.enum(['thumb', 'middle', 'ring', 'vent']);
-const besideOld = { hole: newHole, oldHole: newHole };
+/** A new hole and an old one, of which of several earlier drillings, from 1; null where there was only one. */
+const besideOld = { hole: newHole, oldHole: newHole, drilling: n.nullable() };
 
 /** What a rule set and a shop find in a drilled ball. */
 const shapes = {

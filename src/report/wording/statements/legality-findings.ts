@@ -15,26 +15,26 @@ export const LEGALITY_FINDINGS: Wording<LegalityFindings> = {
   'no-thumb-hole': () =>
     'No thumb hole: mark the grip centre with "+" and cover it with the palm at delivery.',
   'edges-over-plugs': ({ edges }) =>
-    `Edges run across old plugs, where they may chip: ${edges.map(({ hole, oldHole }) => `the ${hole} hole over the old ${oldHole} hole`).join(', ')}.`,
+    `Edges run across old plugs, where they may chip: ${edges.map(({ hole, ...old }) => `the ${hole} hole over the ${oldHoleText(old)}`).join(', ')}.`,
   'thin-webs': ({ leastIn, webs }, { markTape }) =>
     `Less than ${withUnit(leastIn, markTape)} of ball is left beside old plugs and may crack: ${webs
       .map(
-        ({ widthIn, hole, oldHole }) =>
-          `${withUnit(widthIn, markTape)} between the ${hole} hole and the old ${oldHole} hole`,
+        ({ widthIn, hole, ...old }) =>
+          `${withUnit(widthIn, markTape)} between the ${hole} hole and the ${oldHoleText(old)}`,
       )
       .join(', ')}.`,
   'drilled-through-plugs': ({ holes }, { fineTape }) =>
     `Holes through old plugs, as a redrill may have (share of the hole that is plug, and how deep it is met): ${holes
       .map(
-        ({ hole, oldHole, share, fromIn }) =>
-          `${hole} through old ${oldHole} ${Math.max(1, Math.round(100 * share))} %${fromIn > 0 ? `, ${withUnit(fromIn, fineTape)}` : ''}`,
+        ({ hole, oldHole, drilling, share, fromIn }) =>
+          `${hole} through old ${oldHole}${drilling === null ? '' : ` (drilling ${drilling})`} ${Math.max(1, Math.round(100 * share))} %${fromIn > 0 ? `, ${withUnit(fromIn, fineTape)}` : ''}`,
       )
       .join('; ')}.`,
   'thin-webs-below': ({ leastIn, webs }, { markTape, fineTape }) =>
     `Below the surface less than ${withUnit(leastIn, markTape)} of ball is left beside old plugs and may crack: ${webs
       .map(
-        ({ widthIn, hole, oldHole }) =>
-          `${withUnit(widthIn, fineTape)} between the ${hole} hole and the old ${oldHole} hole`,
+        ({ widthIn, hole, ...old }) =>
+          `${withUnit(widthIn, fineTape)} between the ${hole} hole and the ${oldHoleText(old)}`,
       )
       .join(', ')}.`,
   'pin-met-below': ({ hole, fromIn }, { fineTape }) =>
@@ -42,3 +42,7 @@ export const LEGALITY_FINDINGS: Wording<LegalityFindings> = {
   'pin-under-plug': () => 'The pin lies under an old plug: find its place by arcs from the old holes.',
   'marker-under-plug': () => 'The marker lies under an old plug: find its place by arcs from the old holes.',
 };
+
+/** An old hole, with the drilling it belongs to where there were several. */
+const oldHoleText = ({ oldHole, drilling }: { oldHole: string; drilling: number | null }): string =>
+  `old ${oldHole} hole${drilling === null ? '' : ` of drilling ${drilling}`}`;
