@@ -3,6 +3,7 @@ import { cautionsFor } from '../explain/cautions.js';
 import { xToBoard } from '../motion/lane/boards.js';
 import { USUAL_BUDGET } from '../prepare/budget.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
+import { undrilledAnswer } from '../prepare/undrilled.js';
 import type { CompareAnswer, CompareRow, Varied } from '../records/answers/compare-answer.js';
 import { type Ball, ballRecord } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
@@ -61,6 +62,7 @@ export async function compare(inputs: CompareInputs, options: SettingOptions): P
     const { ball, rules, problem } = on.grounds;
     const inWords = answerer(targets, on.grounds);
     const factsOf = drilledFacts(ball, rules);
+    const undrilled = undrilledAnswer(records[i], ball);
     return on.entrants.map(({ layout, outcome, outcomes }) => {
       const inWorlds: RolledInWorlds = { nominal: outcome, outcomes, effects: effectsOn(on, layout) };
       const facts = factsOf(layout);
@@ -77,7 +79,9 @@ export async function compare(inputs: CompareInputs, options: SettingOptions): P
           ball: ballName,
           grit: problem.grit,
           ...simulated,
+          undrilled,
           psa: facts.psa,
+          flareStart: facts.flareStart,
           marks: [...facts.marks],
           legality: facts.legality,
         },

@@ -6,7 +6,13 @@ import { laneSchema } from '../schemas/lane.js';
 import { COMPARED_IDS, type ComparedId } from '../schemas/reaction-numbers.js';
 import { wantSchema } from '../schemas/want.js';
 import { BELIEVED_IDS, type BelievedId } from '../shared/beliefs.js';
-import { legalitySchema, markSchema, psaSchema } from './parts/drilled-numbers.js';
+import {
+  flareStartSchema,
+  legalitySchema,
+  markSchema,
+  psaSchema,
+  undrilledSchema,
+} from './parts/drilled-numbers.js';
 import { learnedFromSchema } from './parts/learned-from.js';
 import { pairedSchema, simulatedLayoutSchema, targetSchema } from './parts/simulated-layout.js';
 import { assumptionSchema } from './statements/assumptions.js';
@@ -61,7 +67,9 @@ const compareRowSchema = simulatedLayoutSchema.extend({
   name: z.string().meta({ description: 'What tells it from the others: a layout, a ball, or a finish.' }),
   ball: z.string(),
   grit: n.meta({ description: 'Finish of the cover.' }),
+  undrilled: undrilledSchema.meta({ description: 'Its ball as made.' }),
   psa: psaSchema,
+  flareStart: flareStartSchema,
   marks: z.array(markSchema),
   legality: legalitySchema,
   fromFirst: fromFirstSchema.nullable().meta({ description: 'Null for the first.' }),

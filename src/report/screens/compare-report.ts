@@ -1,7 +1,12 @@
 import type { CompareAnswer } from '../../records/answers/compare-answer.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
+import { FLARE_START_NOTE } from '../tables/axis-tables.js';
 import { compareGrid, compareNote } from '../tables/compare-table.js';
-import { comparedDrilledGrid } from '../tables/compared-drilled-table.js';
+import {
+  comparedAxisGrid,
+  comparedDrilledGrid,
+  comparedFlareGrid,
+} from '../tables/compared-drilled-table.js';
 import { learnedLines } from '../tables/learned-lines.js';
 import { linesTable } from '../tables/lines-table.js';
 import { givenWithUnit, type Units } from '../text/display-units.js';
@@ -72,6 +77,15 @@ const sections = (answer: CompareAnswer, page: Page): readonly (readonly string[
       page,
     ),
     section('After drilling', gridLines(comparedDrilledGrid(rows, page), page), page),
+    section('Where the high-RG axis (PSA) comes out', gridLines(comparedAxisGrid(rows, page), page), page),
+    section(
+      'How flare starts',
+      [
+        ...gridLines(comparedFlareGrid(rows, page), page),
+        ...paragraph(FLARE_START_NOTE, page, page.paint.quiet),
+      ],
+      page,
+    ),
     section('What speaks against them', bullets(comparedFindings(answer, page.units), page), page),
     section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
     cautionSection(answer.cautions, page),

@@ -1,8 +1,9 @@
 import type { MapAnswer } from '../../records/answers/answer.js';
 import { glanceDrawing, glanceSigns } from '../drawings/glance-drawing.js';
 import { mapCharts } from '../drawings/map-charts.js';
+import { FLARE_START_NOTE } from '../tables/axis-tables.js';
 import { learnedLines } from '../tables/learned-lines.js';
-import { FLARE_START_NOTE, flareStartGrid, psaGrid } from '../tables/map-tables.js';
+import { flareStartGrid, psaGrid } from '../tables/map-tables.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';

@@ -4,8 +4,13 @@ import { wishedIds } from '../../records/schemas/want.js';
 import type { Compared } from '../picture/compared.js';
 import { SERIES } from '../scene/scene.js';
 import { comparedDoubts, comparedFindings, compareTitle } from '../screens/compare-report.js';
+import { FLARE_START_NOTE } from '../tables/axis-tables.js';
 import { compareGrid, compareNote } from '../tables/compare-table.js';
-import { comparedDrilledGrid } from '../tables/compared-drilled-table.js';
+import {
+  comparedAxisGrid,
+  comparedDrilledGrid,
+  comparedFlareGrid,
+} from '../tables/compared-drilled-table.js';
 import type { Units } from '../text/display-units.js';
 import { inUnicode } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
@@ -121,6 +126,9 @@ function sections(answer: CompareAnswer, compared: readonly Compared[], units: U
         : 'After drilling: NOT all legal',
       parts: [
         gridHtml(comparedDrilledGrid(rows, inUnicode(units))),
+        gridHtml(comparedAxisGrid(rows, inUnicode(units)), 'Where the high-RG axis (PSA) comes out'),
+        gridHtml(comparedFlareGrid(rows, inUnicode(units)), 'How flare starts'),
+        noteHtml(FLARE_START_NOTE),
         listHtml(comparedFindings(answer, units)),
       ],
     },

@@ -1,6 +1,7 @@
 import type { MapAnswer } from '../../records/answers/answer.js';
 import { numberPicture } from '../picture/glance-picture.js';
-import { FLARE_START_NOTE, flareStartGrid, glanceGrid, mapRowsGrid, psaGrid } from '../tables/map-tables.js';
+import { FLARE_START_NOTE } from '../tables/axis-tables.js';
+import { flareStartGrid, glanceGrid, mapRowsGrid, psaGrid } from '../tables/map-tables.js';
 import type { Units } from '../text/display-units.js';
 import { inUnicode } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';

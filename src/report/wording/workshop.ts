@@ -73,7 +73,7 @@ export function psaText(psa: PsaAnswer, { tape }: Units): string {
 /** How flare starts, and what of it the layout decides beside the differential. */
 export const flareStartText = ({ perTurnIn, share }: FlareStartAnswer, { fineTape }: Units): string =>
   `Flare starts at ${withUnit(perTurnIn, fineTape)} a turn, ${decimals(100 * share, 0)} % of the most that the drilled total differential can ` +
-  'give, with the PAP halfway between low-RG and high-RG axis.';
+  'give: it gives all with the PAP halfway between low-RG and high-RG axis.';
 
 /** Tape arcs to each mark, to a sixteenth of an inch or to a millimetre. */
 export function arcsGrid(marks: readonly MarkAnswer[], { tape: { name, show } }: Units): Grid {
