@@ -1,4 +1,4 @@
-import { Command } from 'commander';
+import { Command, InvalidArgumentError, Option } from 'commander';
 import { shortened, visibleLines } from '../base/visible.js';
 import { VERSION } from '../records/shared/version.js';
 import { COMMANDS } from './command-table.js';
@@ -53,7 +53,7 @@ function addCommand(program: Command, entry: CommandEntry, terminal: Terminal, i
   const command = program.command(entry.name).summary(entry.summary).description(entry.description);
   if (entry.words) command.argument(entry.words[0], entry.words[1]);
   // the list of commands shows whether a command takes flags: one is enough for that
-  withFlags(command, isNamed ? entry.flags : entry.flags.slice(0, 1));
+  withFlags(command, isNamed ? entry.flags : entry.flags.slice(0, 1), onceOnly);
   if (!isNamed) return;
   withExamples(command, entry.examples);
   command.action(async () => {
@@ -75,9 +75,29 @@ function refuseOthers(program: Command): void {
   });
 }
 
-function withFlags(command: Command, flags: readonly Flag[]): void {
-  for (const [flag, what] of flags) command.option(flag, what);
+function withFlags(
+  command: Command,
+  flags: readonly Flag[],
+  heed = (option: Option): Option => option,
+): void {
+  for (const [flag, what] of flags) command.addOption(heed(new Option(flag, what)));
 }
+
+/** Flags of which `compare` takes several. */
+const COMPARED = ['--layout', '--ball'];
+
+/**
+ * Refuses a second, different value of a flag that takes one, where commander would drop the first in silence. Flags of every command
+ * are left to it, since an alias of the shell may give one.
+ */
+const onceOnly = (option: Option): Option =>
+  option.variadic || !option.required
+    ? option
+    : option.argParser((value: string, before?: string) => {
+        if (before === undefined || before === value) return value;
+        const several = COMPARED.includes(option.long ?? '') ? '; flarewise compare takes several' : '';
+        throw new InvalidArgumentError(`It takes one value, and '${before}' stands before it${several}.`);
+      });
 
 const withExamples = (command: Command, lines: readonly string[]): Command =>
   command.addHelpText('after', `\nExamples:\n${lines.map((line) => `  $ ${line}`).join('\n')}`);

@@ -40,6 +40,11 @@ test.each([
     args: ['roll', '--layout', '70', 'x', '4', '1/2', 'x', '30'],
     says: ['too many arguments', 'a layout needs quotes'],
   },
+  {
+    args: ['drilled', '--layout', '20 x 4 x 30', '--layout', '70 x 4 x 30'],
+    says: ["'20 x 4 x 30' stands before it", 'flarewise compare takes several'],
+  },
+  { args: ['judge', '--seed', '1', '--seed', '2'], says: ['--seed <n>', "'1' stands before it."] },
 ])('run: $args is refused with a remedy on stderr; exit 2', async ({ args, says }) => {
   const terminal = fakeTerminal();
   expect(await run(args, terminal)).toBe(2);
