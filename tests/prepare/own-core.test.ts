@@ -217,6 +217,12 @@ describe('ownBall', () => {
       says: ['parts[1] of the core has 3.9 g/cc', '3.80 g/cc'],
     },
     {
+      // 43.4 in³ (711 cc), 2 g/cc denser than the filler, 0.58 in above the centre: 192 g (6.8 oz) at the radius
+      name: 'a core that stands too high',
+      ball: ballAround(core({ parts: [{ ...BODY, centre: [0, 0, 0.58] }] as unknown as Core['parts'] })),
+      says: ['oz of top weight; 2 to 4 oz is usual', 'how high its parts stand'],
+    },
+    {
       name: 'a core hardly denser than its filler',
       ball: ballAround(core({ parts: [{ ...BODY, densityGcc: 1.4 }] as unknown as Core['parts'] })),
       says: ['hardly denser than the filler', '1.4 g/cc', 'Check the densities of the parts first'],

@@ -57,7 +57,7 @@ export function coreAnswer(
     layout: holes.length > 0 && drilledFor ? formatLayout(drilledFor.layout) : null,
     known: made ? [...made.known] : [],
     doubts: made ? [...made.warnings] : [],
-    cautions: cautionsFor({ warnings: [] }),
+    cautions: made ? cautionsFor({ warnings: [] }) : [],
   };
   return { answer, refusal };
 }

@@ -9,12 +9,13 @@ import { hypot } from '../../math/hypot.js';
 import { mulVec, transpose } from '../../math/mat3.js';
 import { dot, norm, unit, type Vec3 } from '../../math/vec3.js';
 import type { Caution } from '../../records/answers/statements/cautions.js';
-import type { OwnCoreBall } from '../../records/schemas/ball.js';
+import { type OwnCoreBall, publishedBallSchema } from '../../records/schemas/ball.js';
 import { coreDirections } from '../../records/schemas/core.js';
 import { hasMassBias, LEAST_MASS_BIAS_IN } from '../../records/schemas/core-families.js';
 import { loadRuleSet } from '../../records/shared/rules.js';
 import { coreFrame } from './core-pose.js';
 import { partName } from './part-name.js';
+import { USUAL_PART_GCC } from './usual-densities.js';
 
 /** A ball around its own core, and the numbers computed for it. */
 interface OwnFacts {
@@ -33,12 +34,12 @@ export const coreWarnings = (facts: OwnFacts): Caution[] => [
   ...densityWarnings(facts),
   ...markWarnings(facts),
   ...centreWarnings(facts),
+  ...topHeavyWarnings(facts),
   ...madeWarnings(facts),
   ...comparisons(facts),
 ];
 
-/** Densities of core parts that are usual, g/cc (common practice, no source), and how much denser than the filler one must be to matter. */
-const USUAL_PART_GCC = { least: 1.6, most: 3.5 };
+/** How much denser than the filler a part must be to matter. */
 const LEAST_OVER_FILLER = 1.25;
 
 /** A core that is no denser than what is around it, as when densities were typed in another unit. */
@@ -105,6 +106,18 @@ function markWarnings({ ball, numbers, inertia, mirrored }: OwnFacts): Caution[]
 const CENTRE_ASIDE_IN = 0.5;
 /** Top weight from which on it matters where the CG lies, oz (our own choice). */
 const TOP_WEIGHT_OZ = 0.5;
+
+/** More top weight than a ball's record may have; and what is usual, oz (common practice, no source). */
+const MOST_TOP_WEIGHT_OZ = publishedBallSchema.shape.topWeightOz.maxValue ?? Number.POSITIVE_INFINITY;
+const USUAL_TOP_WEIGHT_OZ = { least: 2, most: 4 };
+
+/** More top weight than balls are made with, as when a core was shifted twice or not at all. */
+function topHeavyWarnings({ numbers: { radius, topMoment } }: OwnFacts): Caution[] {
+  const topWeightOz = to(topMoment / radius, OUNCE);
+  return topWeightOz > MOST_TOP_WEIGHT_OZ
+    ? [{ code: 'core-top-heavy', params: { topWeightOz, usualOz: USUAL_TOP_WEIGHT_OZ } }]
+    : [];
+}
 
 /**
  * A CG on the far side of the ball from the pin, as when a core stands upside down; and for a symmetric ball, whose drilling angle is

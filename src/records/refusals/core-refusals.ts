@@ -43,7 +43,7 @@ export interface CoreRefusals {
     readonly reach: number;
     readonly room: number;
   };
-  /** No filler makes the weight come out, but another density of the heaviest part would. */
+  /** No filler makes the weight come out, but another density of this part, or of the cover, would. */
   'part-density': OwnMasses & {
     readonly part: string;
     readonly densityGcc: number;

@@ -133,6 +133,7 @@ describe('coreAnswer', () => {
     expect(answer.refused).toEqual(['part-outside']);
     expect(refusal?.statements.map(({ code }) => code)).toEqual(['part-outside']);
     expect(answer.numbers).toBeNull();
+    expect(answer.cautions).toEqual([]); // nothing to drill
     expect(answer.sections[0].parts).toHaveLength(2);
     expect(answer.reachIn).toBeCloseTo(4.4, 1);
     expect(check(core({ unit: 'mm', parts: [BODY] as unknown as Parts })).answer.refused).toEqual([

@@ -34,6 +34,7 @@ const shapes = {
   'part-apart': { part: z.string() },
   'core-upside-down': { pinToCgIn: n },
   'marker-turned': { offPinIn: n },
+  'core-top-heavy': { topWeightOz: n, usualOz: range },
   'core-light': { densestGcc: n, fillerGcc: n, usualGcc: range },
   'part-too-dense': { part: z.string(), densityGcc: n, mostGcc: n },
   /** Directions in the core file: that of the axis, and that of the pin or marker which stands for it. */

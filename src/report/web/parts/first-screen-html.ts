@@ -48,7 +48,7 @@ ${told.map(({ label, texts }) => `<div><dt>${htmlText(label)}</dt><dd>${proseHtm
     next: next === null ? '' : `<p>Next: ${codeHtml(next)}</p>`,
     beside,
     below,
-    cautions: `<h2>${htmlText(cautionsHeading)}</h2>\n${listHtml(cautions)}`,
+    cautions: cautions.length === 0 ? '' : `<h2>${htmlText(cautionsHeading)}</h2>\n${listHtml(cautions)}`,
   };
   const has = [
     ...(beside === '' ? [] : ['pictured']),

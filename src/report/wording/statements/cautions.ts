@@ -1,5 +1,5 @@
 import type { Cautions } from '../../../records/answers/statements/cautions.js';
-import { givenWithUnit, type Quantity, withUnit } from '../../text/display-units.js';
+import { given, givenWithUnit, type Quantity, withUnit } from '../../text/display-units.js';
 import { lengthInFile } from './lengths.js';
 import type { Wording } from './wording.js';
 
@@ -27,6 +27,8 @@ export const CAUTIONS: Wording<Cautions> = {
     `The CG lies ${withUnit(pinToCgIn, arc)} from the pin, on the far side of the ball. On real balls the pin and the CG are on the same side (common practice, no source): is the core upside down? Then turn the file's pin around, such as from [0, 0, 1] to [0, 0, -1].`,
   'marker-turned': ({ offPinIn }, { arc }) =>
     `The CG lies ${withUnit(offPinIn, arc)} from the pin, on the side away from the marker, although the marker of a symmetric core shows where its CG lies. Turn the file's marker around, such as from [1, 0, 0] to [-1, 0, 0].`,
+  'core-top-heavy': ({ topWeightOz, usualOz }, { ounce }) =>
+    `The core gives ${withUnit(topWeightOz, ounce)} of top weight; ${given(usualOz.least, ounce)} to ${givenWithUnit(usualOz.most, ounce)} is usual (common practice, no source). Check first how high its parts stand in the ball (centre, shift).`,
   'core-light': ({ densestGcc, fillerGcc, usualGcc }) =>
     `The core is hardly denser than the filler around it: its densest part has ${densestGcc} g/cc, the filler ${fillerGcc.toFixed(2)} g/cc. Such a core does next to nothing, and its CG and axes can lie anywhere. Check the densities of the parts first: those of cores are usually ${usualGcc.least} to ${usualGcc.most} g/cc (common practice, no source).`,
   'part-too-dense': ({ part, densityGcc, mostGcc }) =>
