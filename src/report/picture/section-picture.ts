@@ -19,7 +19,7 @@ export function sectionNodes(
   middle: Point,
   ptPerInch: number,
 ): SceneNode[] {
-  const { radiusIn, cover, parts } = answer;
+  const { radiusIn, reachIn, cover, parts } = answer;
   const at = ([x, y]: PlanePoint): Point => [middle[0] + ptPerInch * x, middle[1] - ptPerInch * y];
   const ring = (radius: number): string => circle(middle, ptPerInch * radius);
   const drawn = section.parts.map(({ part, loops }) => ({ part, loops: loops.map((loop) => loop.map(at)) }));
@@ -53,6 +53,7 @@ export function sectionNodes(
         },
       ];
     }),
+    ...(reachIn > radiusIn ? overParts(ring(radiusIn)) : []),
     ...section.holes.map(
       ({ outline }): SceneNode => ({
         kind: 'path',
@@ -75,6 +76,12 @@ export function sectionNodes(
     ...[...section.marks].reverse().flatMap(({ mark, at: place }) => markNodes(mark, at(place), middle)),
   ];
 }
+
+/** The ball's edge once more, where a core in a wrong unit or place reaches over it and would hide it. */
+const overParts = (edge: string): SceneNode[] => [
+  { kind: 'path', d: edge, stroke: { ink: 'paper', width: 4 } },
+  { kind: 'path', d: edge, stroke: { ink: 'ink', width: 1.2 } },
+];
 
 /** The part's tone; how dense it is also shows in its hatch, and stands in the key. */
 export const toneOf = (densityGcc: number): Ink =>

@@ -108,6 +108,13 @@ describe('corePicture', () => {
       expect(y).toBeLessThanOrEqual(scene.height);
     }
   });
+
+  test('where a core reaches outside the ball, the ball’s edge is drawn over it', () => {
+    const [, edge = ''] = /<path d="(M[\d.]+,[\d.]+A[^"]+)"/.exec(svgOf(outside)) ?? [];
+    const parted = svgOf(outside).split('data-part=');
+    expect(parted[2]).toContain(`d="${edge}"`); // behind the last part of the first section
+    expect(svgOf(answer).split('data-part=')[2]).not.toContain(`d="${edge}"`);
+  });
 });
 
 test('coreHtml: one page with the picture, its caption and its tables', () => {
