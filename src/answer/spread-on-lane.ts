@@ -3,7 +3,7 @@ import { causes } from '../explain/causes.js';
 import { numbersOf } from '../prepare/mark-of.js';
 import type { CausesAnswer, MapAnswer, MapRow } from '../records/answers/answer.js';
 import type { CompareAnswer } from '../records/answers/compare-answer.js';
-import { LANE_IDS } from '../records/schemas/reaction-numbers.js';
+import { COMPARED_IDS, LANE_IDS } from '../records/schemas/reaction-numbers.js';
 import { visibility } from '../search/visibility.js';
 import { type RecommendInputs, type SettingOptions, withSetting } from '../simulate/setting.js';
 import { saysLearned } from '../simulate/worlds/learned.js';
@@ -35,8 +35,8 @@ export async function spreadOnLane(
     ...saysLearned(learned),
     from: first.text,
     to: second.text,
-    size: fromKeys(LANE_IDS, (id) => size[id]),
-    scatter: fromKeys(LANE_IDS, (id) => scatter[id]),
+    size: fromKeys(COMPARED_IDS, (id) => size[id]),
+    scatter: fromKeys(COMPARED_IDS, (id) => scatter[id]),
     visibility: visibility(size, scatter, LANE_IDS),
     centreHeld: parts && centreHeld(parts, scatter),
     worlds: answer.worlds,

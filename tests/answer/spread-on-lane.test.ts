@@ -7,7 +7,7 @@ import { MIDDLE_LAYOUT } from '../../src/prepare/middle-layout.js';
 import { mapAnswerSchema } from '../../src/records/answers/map-answer.js';
 import { readBall } from '../../src/records/read/read-ball.js';
 import type { PublishedBall } from '../../src/records/schemas/ball.js';
-import { LANE_IDS } from '../../src/records/schemas/reaction-numbers.js';
+import { COMPARED_IDS } from '../../src/records/schemas/reaction-numbers.js';
 import { withSentences } from '../../src/report/wording/with-sentences.js';
 import { averageBowler, houseLane, plainBall } from '../support/problems.js';
 import { SMALL_BUDGET } from '../support/small-budget.js';
@@ -34,9 +34,9 @@ test('spreadOnLane: the rows with the least and the greatest of the differential
     options,
   );
   const { size } = compared.rows[1].fromFirst!.physics;
-  for (const id of LANE_IDS) expect(onLane.size[id], id).toBe(size[id]);
+  for (const id of COMPARED_IDS) expect(onLane.size[id], id).toBe(size[id]);
   expect(onLane.worlds).toBe(SMALL_BUDGET.worlds);
-  for (const id of LANE_IDS) expect(onLane.scatter[id]).toBeGreaterThan(0);
+  for (const id of COMPARED_IDS) expect(onLane.scatter[id]).toBeGreaterThan(0);
 });
 
 test('spreadOnLane: of an asymmetric ball’s drilling angle the centre of mass makes most, as its cores without top weight show', async () => {

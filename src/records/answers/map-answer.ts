@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { fromKeys } from '../../base/from-keys.js';
 import { MAP_NUMBERS } from '../schemas/map-numbers.js';
-import { LANE_IDS } from '../schemas/reaction-numbers.js';
+import { COMPARED_IDS } from '../schemas/reaction-numbers.js';
 import {
   drilledBandsSchema,
   drilledSchema,
@@ -17,7 +17,7 @@ import { visibilitySchema } from './statements/differences.js';
 
 const n = z.number();
 
-const onLaneNumbers = z.strictObject(fromKeys(LANE_IDS, () => n));
+const onLaneNumbers = z.strictObject(fromKeys(COMPARED_IDS, () => n));
 
 const span = z.strictObject({ least: n, most: n });
 

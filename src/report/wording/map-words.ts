@@ -116,12 +116,13 @@ const SEEN = {
   seen: 'You would see that in a game with each',
 } as const;
 
-/** What the ends of the spread do on the lane, in feet and boards beside the scatter of shots. */
+/** What the ends of the spread do on the lane, in feet and boards, and to the flare, beside the scatter of shots. */
 export function mapOnLane({ onLane }: MapAnswer, { units }: Spelling): string {
   if (onLane === null) return '';
   const { from, to, size, scatter, visibility, centreHeld, worlds } = onLane;
   const cause = visibility === 'unseen' || centreHeld === null ? '' : ` ${causeText(centreHeld, units)}`;
-  return `Compared with ${from}, ${to} is ${sizeText(size, LANE_IDS, units)} (mean of ${worlds} simulated tries). ${SEEN[visibility]}: the shots vary by ${scatterText(scatter, LANE_IDS, units)}.${cause}`;
+  const flare = `Flare is ${sizeText(size, ['flareIn'], units)}; from shot to shot it varies by ${scatterText(scatter, ['flareIn'], units)}.`;
+  return `Compared with ${from}, ${to} is ${sizeText(size, LANE_IDS, units)} (mean of ${worlds} simulated tries). ${SEEN[visibility]}: the shots vary by ${scatterText(scatter, LANE_IDS, units)}. ${flare}${cause}`;
 }
 
 /** Whether the centre of mass makes the difference, by the same two layouts with one centre of mass. */

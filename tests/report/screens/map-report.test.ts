@@ -8,6 +8,9 @@ import { pageOf } from '../../support/page.js';
 
 const { rows } = answer;
 
+/** No difference on the lane, nor of flare. */
+const SAME = { hookStartFt: 0, sharpnessDegPerFt: 0, totalHookBoards: 0, entryAngleDeg: 0, flareIn: 0 };
+
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
 
 describe('mapReport', () => {
@@ -65,8 +68,14 @@ describe('mapReport', () => {
   ] as const)(
     'on a lane the ends are told in feet and boards beside the scatter (%s)',
     (visibility, words) => {
-      const numbers = { hookStartFt: 0.4, sharpnessDegPerFt: 0, totalHookBoards: -0.7, entryAngleDeg: 0 };
-      const scatter = { hookStartFt: 1.2, sharpnessDegPerFt: 0.03, totalHookBoards: 2.2, entryAngleDeg: 0.6 };
+      const numbers = { ...SAME, hookStartFt: 0.4, totalHookBoards: -0.7, flareIn: -0.32 };
+      const scatter = {
+        hookStartFt: 1.2,
+        sharpnessDegPerFt: 0.03,
+        totalHookBoards: 2.2,
+        entryAngleDeg: 0.6,
+        flareIn: 0.12,
+      };
       const onLane = {
         lane: 'House',
         from: 'A',
@@ -77,9 +86,16 @@ describe('mapReport', () => {
         centreHeld: null,
         worlds: 64,
       };
-      expect(mapReport({ ...answer, onLane }, pageOf(80)).replace(/\s+/g, ' ')).toContain(
+      const inMm = oneLine(mapReport({ ...answer, onLane }, pageOf(80, { units: UNITS.metric })));
+      expect(inMm).toContain('Flare is 8 mm less; from shot to shot it varies by ±3 mm.');
+      const alike = { ...onLane, size: SAME };
+      expect(oneLine(mapReport({ ...answer, onLane: alike }, pageOf(80)))).toContain(
+        'Flare is no different;',
+      );
+      expect(oneLine(mapReport({ ...answer, onLane }, pageOf(80)))).toContain(
         'Compared with A, B is 0.4 ft later, 0.7 boards less (mean of 64 simulated tries). ' +
-          `${words}: the shots vary by ±1.2 ft, ±0.030 deg/ft, ±2.2 boards and ±0.6 deg.`,
+          `${words}: the shots vary by ±1.2 ft, ±0.030 deg/ft, ±2.2 boards and ±0.6 deg. ` +
+          'Flare is 0.3 in less; from shot to shot it varies by ±0.1 in.',
       );
     },
   );
@@ -93,7 +109,7 @@ describe('mapReport', () => {
   ])(
     'where the difference is seen, its cause is told by what is left with one centre of mass (%s ft)',
     (left, words) => {
-      const numbers = { hookStartFt: -1.2, sharpnessDegPerFt: 0, totalHookBoards: 0, entryAngleDeg: 0 };
+      const numbers = { ...SAME, hookStartFt: -1.2 };
       const told = (visibility: 'seen' | 'unseen'): string =>
         mapReport(
           {
