@@ -1,6 +1,5 @@
 import type { ReleaseKey } from '../records/shared/release-guesses.js';
-import { givenWithUnit, type Quantity, type Units } from '../report/text/display-units.js';
-import { withQuantities } from '../report/text/with-quantities.js';
+import { given, givenWithUnit, type Units } from '../report/text/display-units.js';
 import { type Answers, isGuessed, type QuestionId } from './questions/answers.js';
 import type { NumberQuestion, Question } from './questions/question.js';
 import { HOW_OF, releaseNumber } from './questions/release-numbers.js';
@@ -88,13 +87,9 @@ function joined(
   { quantity, typed }: NumberQuestion,
   units: Units,
 ): string {
-  const off = deviation ? `± ${formatDeviation(deviation, quantity, typed?.kind.wanted ?? '', units)}` : '';
-  return [word, off].filter(Boolean).join(', ');
+  const off = (deviation: number): string =>
+    quantity
+      ? givenWithUnit(deviation, units[quantity])
+      : `${given(deviation, { per: 1 })} ${typed?.kind.wanted ?? ''}`;
+  return [word, deviation ? `± ${off(deviation)}` : ''].filter(Boolean).join(', ');
 }
-
-const formatDeviation = (
-  deviation: number,
-  quantity: Quantity | undefined,
-  unit: string,
-  units: Units,
-): string => (quantity ? withQuantities(`{${deviation} ${quantity}}`, units) : `${deviation} ${unit}`);

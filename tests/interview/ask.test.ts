@@ -470,7 +470,7 @@ test('a ball that no core can have opens the review at its line, in the units of
       [/> Go on/, ENTER], // it does not
       [/> RG[\s\S]*ball\.rgIn must go with/, ENTER],
       [/RG, in inches/, `64.3 mm${ENTER}`],
-      [/All answers[\s\S]*RG +2.531 in/, `go${ENTER}`],
+      [/All answers[\s\S]*RG +2.53 in/, `go${ENTER}`],
     ],
     { columns: 100, args: ['--metric', '--check-ball'] },
   );

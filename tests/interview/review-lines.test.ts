@@ -47,6 +47,9 @@ describe('reviewLines', () => {
       'Hook start': 'Late',
       'Total hook': '22 boards',
     });
+    // a number typed in another unit has no more digits than were typed
+    expect(linesOf({ speedMph: '27 km/h' })).toMatchObject({ 'Ball speed': '16.8 mph' });
+    expect(linesOf({ speedMph: '27-28 km/h' })).toMatchObject({ 'Ball speed': '17.1 mph (± 0.311 mph)' });
     // the greater of over and up, as the answer has it
     expect(linesOf({}, 'main')).toMatchObject({ PAP: '4 7/8 in over, 3/8 in up (guess, ± 0.45 in)' });
     expect(linesOf({ drilledBefore: true }, 'ball')).toMatchObject({
@@ -168,6 +171,9 @@ test('a recap names what was answered, not what was guessed', () => {
   const text = recap(interview, UNITS.trade);
   expect(text).toContain('Ball speed 18 mph; Rev rate 310 rpm.');
   expect(text).not.toContain('tilt');
+  const { interview: inKmh } = walkTo('axisRotationDeg', { speedMph: '27 km/h' });
+  expect(recap(inKmh, UNITS.trade)).toContain('Ball speed 16.8 mph;');
+  expect(inKmh.replies.speedMph?.value?.value).toBeCloseTo(27 / 1.609344, 12); // kept as it is
   expect(recap(interview, UNITS.trade, 60)).toMatch(/^So far: Bowler [^;]*; and 3 more\.$/);
   expect(recap(walkTo('hand', { bowler: UNKNOWN }).interview, UNITS.trade)).toBe(
     'So far nothing but guesses.',

@@ -112,13 +112,15 @@ function drillSize(inches: number): string {
 const GIVEN_DIGITS = 3;
 const GIVEN_DECIMALS = 2;
 
-/** A number as it was given or chosen, without digits it does not have: `15`, or `6.8` in kg. */
-export const given = (value: number, { per }: Pick<DisplayUnit, 'per'>, digits = GIVEN_DIGITS): string =>
-  String(
-    Number(
-      per === 1 ? value.toFixed(digits) : Number((value * per).toPrecision(digits)).toFixed(GIVEN_DECIMALS),
-    ),
-  );
+/** Most decimals that people type; a number with more was given in another unit. */
+const TYPED_DECIMALS = 4;
+
+/** A number as it was given or chosen, without digits it does not have: `15`, or `6.8` in kg; 27 km/h is `16.8` in mph. */
+export function given(value: number, { per }: Pick<DisplayUnit, 'per'>, digits = GIVEN_DIGITS): string {
+  const isTyped = per === 1 && Number(value.toFixed(TYPED_DECIMALS)) === value;
+  const known = isTyped ? value : Number((value * per).toPrecision(digits));
+  return String(Number(known.toFixed(per === 1 ? digits : GIVEN_DECIMALS)));
+}
 
 /** The same with its unit: `15 lb`, `6.8 kg`. */
 export const givenWithUnit = (value: number, unit: DisplayUnit, digits = GIVEN_DIGITS): string =>

@@ -33,6 +33,10 @@ test.each([
   ['arc', 27, '27 in', '686 mm'],
   ['lane', 41.5, '41.5 ft', '12.6 m'],
   ['ounce', 3, '3 oz', '85 g'],
+  ['speed', 27 / 1.609344, '16.8 mph', '27 km/h'], // given in km/h
+  ['speed', 17.125, '17.125 mph', '27.6 km/h'],
+  ['gyration', 2.5125, '2.513 in', '2.513 in'],
+  ['gyration', 1.2 / 25.4, '0.047 in', '0.047 in'],
 ] as const)('%s as given: %d is %s, or %s', (quantity, value, asTrade, asMetric) => {
   expect(givenWithUnit(value, trade[quantity])).toBe(asTrade);
   expect(givenWithUnit(value, metric[quantity])).toBe(asMetric);
