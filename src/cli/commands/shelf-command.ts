@@ -157,6 +157,7 @@ const ACTIONS: Record<(typeof SHELF_ACTIONS)[number], (given: Given) => void | P
     const wanted = options.as === undefined ? idFrom(record.name) : checkedId(options.as);
     const [id] = await keepAll(home, [{ kind: 'layout', id: wanted, record, ifTaken: ifTaken(options.as) }]);
     printNames([`layout/${id}`], given);
+    if (terminal.stdout.isTTY) terminal.stderr.write(`Next, log its shots: flarewise log ${id}\n`);
   },
 };
 
