@@ -49,7 +49,10 @@ async function showJudgement(
   options: JudgeOptions,
   terminal: Terminal,
 ): Promise<void> {
-  const toDrill = answer.verdict === 'not-allowed' ? answer.best : answer.layout;
+  const [toDrill, sheet] =
+    answer.verdict === 'not-allowed'
+      ? ([answer.best, 'sheet-of-best'] as const)
+      : ([answer.layout, 'sheet'] as const);
   await printAnswer(
     answer,
     async (page) => {
@@ -58,7 +61,7 @@ async function showJudgement(
     },
     options,
     terminal,
-    nextCommands({ ...options, layout: toDrill.text }, ['sheet', 'recommend']),
+    nextCommands({ ...options, layout: toDrill.text }, [sheet, 'recommend']),
   );
   if (report === null) return;
   const [{ webReportData }, { judgeHtml }] = await Promise.all([

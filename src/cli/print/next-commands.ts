@@ -31,6 +31,7 @@ const sheetOf = (typed: Typed): Words => [
 
 const WORDS: { readonly [C in Exclude<NextStep['code'], 'saved' | 'import'>]: (typed: Typed) => Words } = {
   sheet: sheetOf,
+  'sheet-of-best': sheetOf,
   sheets: sheetOf,
   judge: (typed) => [
     ['judge'],

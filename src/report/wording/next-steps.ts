@@ -1,6 +1,7 @@
 /** What each command that may follow an answer is for. */
 export const NEXT_STEPS = {
   sheet: 'The sheet for the shop:',
+  'sheet-of-best': 'The sheet of the best layout found instead, for the shop:',
   sheets: 'The sheet of the first student, for the shop; those of the others likewise:',
   import: 'Keep the students of the list; every command then takes them by id:',
   judge: 'A second opinion on a layout; put yours in its place:',
