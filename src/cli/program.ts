@@ -9,6 +9,12 @@ import type { Terminal } from './terminal/terminal.js';
 const AFTER_ERROR =
   '(--help shows every flag with examples; a layout needs quotes:\n--layout "70 x 4 1/2 x 30")';
 
+/** Of a command that takes no layout: its first example, which shows what follows which flag. */
+const afterErrorOf = ({ flags, examples }: CommandEntry): string =>
+  flags.some(([flag]) => flag.startsWith('--layout '))
+    ? AFTER_ERROR
+    : `(--help shows every flag with examples, such as:\n${examples[0]})`;
+
 /** What was typed stands in single quotes in commander's errors; it may be a whole pasted text. */
 const QUOTED = /'[^']*'/g;
 const shortQuoted = (quoted: string): string => `'${shortened(quoted.slice(1, -1), 60)}'`;
@@ -51,6 +57,7 @@ export function buildProgram(terminal: Terminal, args: readonly string[]): Comma
 
 function addCommand(program: Command, entry: CommandEntry, terminal: Terminal, isNamed: boolean): void {
   const command = program.command(entry.name).summary(entry.summary).description(entry.description);
+  command.showHelpAfterError(afterErrorOf(entry));
   if (entry.words) command.argument(entry.words[0], entry.words[1]);
   // the list of commands shows whether a command takes flags: one is enough for that
   withFlags(command, isNamed ? entry.flags : entry.flags.slice(0, 1), onceOnly);

@@ -41,6 +41,13 @@ test.each([
     says: ['too many arguments', 'a layout needs quotes'],
   },
   {
+    args: ['lane', 'league-night'],
+    says: [
+      'too many arguments',
+      '(--help shows every flag with examples, such as:\nflarewise lane --lane house-easy)',
+    ],
+  },
+  {
     args: ['drilled', '--layout', '20 x 4 x 30', '--layout', '70 x 4 x 30'],
     says: ["'20 x 4 x 30' stands before it", 'flarewise compare takes several'],
   },
