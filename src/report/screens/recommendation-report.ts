@@ -124,10 +124,10 @@ const SECTIONS: Readonly<Record<SectionId, (answer: RecommendAnswer, page: Page)
 };
 
 /** What knowing more would be worth, or that nothing would change the layout. */
-const paragraphsOfSurer = ({ surer, inputs }: RecommendAnswer, page: Page): string[] =>
+const paragraphsOfSurer = ({ surer, inputs, scatter }: RecommendAnswer, page: Page): string[] =>
   surer.length > 0
     ? bullets(
-        surer.map((each) => surerText(each, wishedIds(inputs.want), page.units)),
+        surer.map((each) => surerText(each, wishedIds(inputs.want), scatter, page.units)),
         page,
       )
     : paragraph(NOTHING_SURER, page);

@@ -165,7 +165,9 @@ function sections(
         ]),
         foldedHtml(
           'What would make the answer more certain',
-          answer.surer.length > 0 ? [listHtml(answer.surer.map((each) => surerText(each, ids, units)))] : [],
+          answer.surer.length > 0
+            ? [listHtml(answer.surer.map((each) => surerText(each, ids, answer.scatter, units)))]
+            : [],
         ),
         foldedHtml('Physics and practice', [
           ...(answer.voices

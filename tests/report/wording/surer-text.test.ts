@@ -4,6 +4,7 @@ import type { Unknown } from '../../../src/records/answers/statements/unknowns.j
 import { UNITS } from '../../../src/report/text/display-units.js';
 import { say } from '../../../src/report/wording/say.js';
 import { surerShortly, surerText } from '../../../src/report/wording/surer-text.js';
+import { scatter } from '../../support/recommend-answer.js';
 
 const revRate: SurerAnswer = {
   unknown: { code: 'release-number', params: { number: 'revRateRpm', offBy: 50 } },
@@ -15,26 +16,32 @@ const revRate: SurerAnswer = {
 
 describe('surerText', () => {
   test('says how often the layout would change and how much nearer to what was asked for', () => {
-    expect(surerText(revRate, ['hookStartFt'], UNITS.trade)).toBe(
+    expect(surerText(revRate, ['hookStartFt'], scatter, UNITS.trade)).toBe(
       'Rev rate (±50 rpm): knowing this would change the layout in about 1 of 10 tries. ' +
         'The other layout is then 0.3 ft nearer to the hook start you asked for. ' +
         'On average the score gains 0.4 points.',
     );
   });
 
-  test('what comes off worse is said, what does not show is not', () => {
-    const text = surerText(revRate, ['hookStartFt', 'sharpnessDegPerFt'], UNITS.trade);
-    expect(text).toContain(
-      '0.3 ft nearer to the hook start you asked for and 0.004 deg/ft farther from the sharpness',
+  test('what comes off worse is said; a size below a tenth of the scatter of the shots is not', () => {
+    const ids = ['hookStartFt', 'sharpnessDegPerFt'] as const;
+    const worse = { ...revRate, size: { ...revRate.size, sharpnessDegPerFt: -0.006 } };
+    expect(surerText(worse, ids, scatter, UNITS.trade)).toContain(
+      '0.3 ft nearer to the hook start you asked for and 0.006 deg/ft farther from the sharpness',
     );
-    const none = { ...revRate, size: { hookStartFt: 0.02, sharpnessDegPerFt: 0, totalHookBoards: 0 } };
-    expect(surerText(none, ['hookStartFt'], UNITS.trade)).not.toContain('other layout');
-    expect(surerText(revRate, [], UNITS.trade)).not.toContain('other layout');
+    // the shots vary by 0.052 deg/ft
+    const text = surerText(revRate, ids, scatter, UNITS.trade);
+    expect(text).toContain('0.3 ft nearer to the hook start you asked for. On average');
+    const none = { ...revRate, size: { hookStartFt: 0.14, sharpnessDegPerFt: 0.002, totalHookBoards: 0.3 } };
+    expect(surerText(none, ids, scatter, UNITS.trade)).toContain(
+      'The other layout would hardly look different beside the scatter of your shots. On average',
+    );
+    expect(surerText(revRate, [], scatter, UNITS.trade)).not.toContain('other layout');
   });
 
   test('metres and kilometres an hour where the page has them', () => {
     const speed: Unknown = { code: 'release-number', params: { number: 'speedMph', offBy: 1.2 } };
-    expect(surerText({ ...revRate, unknown: speed }, ['hookStartFt'], UNITS.metric)).toContain(
+    expect(surerText({ ...revRate, unknown: speed }, ['hookStartFt'], scatter, UNITS.metric)).toContain(
       'Ball speed (±1.93 km/h): knowing this would change the layout in about 1 of 10 tries. The other layout is then 0.09 m nearer',
     );
   });
