@@ -5,6 +5,7 @@ import { USUAL_BUDGET } from '../prepare/budget.js';
 import { MIDDLE_LAYOUT } from '../prepare/middle-layout.js';
 import { undrilledAnswer } from '../prepare/undrilled.js';
 import type { CompareAnswer, CompareRow, Varied } from '../records/answers/compare-answer.js';
+import { movedRefusal } from '../records/refusals/moved-refusal.js';
 import { type Ball, ballRecord } from '../records/schemas/ball.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
@@ -116,7 +117,7 @@ export async function compare(inputs: CompareInputs, options: SettingOptions): P
 
 /** Rolls each ball's entrants, one ball after the other. */
 async function rollAll(
-  { bowler, lane, want, entrants, learned }: CompareInputs,
+  { bowler, lane, want, varies, entrants, learned }: CompareInputs,
   records: readonly Ball[],
   options: SettingOptions,
   hasWish: boolean,
@@ -124,14 +125,16 @@ async function rollAll(
   const budget = options.budget ?? USUAL_BUDGET;
   const sized = { ...options, budget: { ...budget, worlds: Math.min(WORLDS, budget.worlds) } };
   const rolled: RolledOnBall[] = [];
-  for (const ball of records) {
+  for (const [i, ball] of records.entries()) {
     const layouts = entrants.filter((entrant) => entrant.ball === ball).map(({ layout }) => layout);
     const [first] = rolled;
     const board = first && xToBoard(first.grounds.line.launch.x);
     rolled.push(
       await laidDownAlike(board, { bowler, ball, lane, want, learned }, sized, (setting) =>
         rollOnBall(layouts, setting, hasWish),
-      ),
+      ).catch((error) => {
+        throw varies === 'ball' ? movedRefusal(error, 'ball.', `balls[${i}].`) : error;
+      }),
     );
   }
   return rolled;

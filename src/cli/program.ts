@@ -65,7 +65,13 @@ function addCommand(program: Command, entry: CommandEntry, terminal: Terminal, i
   withExamples(command, entry.examples);
   command.action(async () => {
     const runCommand = await entry.load();
-    await runCommand(command.optsWithGlobals(), terminal, command.args);
+    const options = command.optsWithGlobals();
+    try {
+      await runCommand(options as never, terminal, command.args);
+    } catch (error) {
+      const { withFileAtFault } = await import('./files/file-at-fault.js');
+      throw withFileAtFault(error, options);
+    }
   });
 }
 

@@ -1,6 +1,7 @@
 import { type BallProblem, ballProblem } from '../prepare/ball-problem.js';
 import { type Budget, USUAL_BUDGET } from '../prepare/budget.js';
 import type { CoreFitter } from '../prepare/fit-cores.js';
+import { movedRefusal } from '../records/refusals/moved-refusal.js';
 import type { Bowler } from '../records/schemas/bowler.js';
 import type { Lane } from '../records/schemas/lane.js';
 import type { Learned } from '../simulate/worlds/learned.js';
@@ -50,7 +51,13 @@ export function fitLog(
 ): FittedLog | null {
   const uncertainty = uncertaintyOf(bowler);
   const unsure = { ...bowler, uncertainty };
-  const ready = balls.map(({ ball }) => readyBall(ball, bowler, 'moment', fitter, budget));
+  const ready = balls.map(({ ball }) => {
+    try {
+      return readyBall(ball, bowler, 'moment', fitter, budget);
+    } catch (error) {
+      throw movedRefusal(error, 'ball.', `logged[${JSON.stringify(ball.name)}].`); // none of those that were asked about
+    }
+  });
   const coresOf = ready.map(({ bodies }) => coresAmong(bodies.length));
   const used = balls.flatMap((logged, ball) =>
     logged.nights.flatMap((night) => {

@@ -55,6 +55,7 @@ export function impossibleCore(
     {
       code: 'no-such-core',
       params: {
+        field: `ball.${field}`,
         given: { field, value: ball[field] },
         families: familiesOf(ball),
         why: mostFrequent(ensembles),

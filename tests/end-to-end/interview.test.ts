@@ -313,7 +313,7 @@ test('what is wrong with a record that a flag names ends the command with its me
   await turn(/Who bowls/, 'Average r');
   await turn(/> Average right-hander/, ENTER);
   await turn(/> Go on/, ENTER);
-  await turn(/ball\.rgIn must go with/);
+  await turn(/ball\.json\s+rgIn must go with/);
   expect(await session.exit).toMatchObject({ exitCode: 2 });
   folder.remove();
 });

@@ -16,6 +16,7 @@ import { unaimedProblem } from '../../src/simulate/shot-problem.js';
 import { NOMINAL_SURFACE } from '../../src/simulate/worlds/assumed-surface.js';
 import type { Hidden } from '../studies/blind-logs.js';
 import { averageBowler, houseLane } from '../support/problems.js';
+import { refusalOf } from '../support/refusal-of.js';
 import { NOTHING_KNOWN } from '../support/without-log.js';
 import { LOGGED_LAYOUT, loggedBall } from './learned-log.js';
 
@@ -33,6 +34,12 @@ const oil = (factor: number) => (): Hidden => () => ({
   papOver: 0,
   papUp: 0,
   surface: { ...NOMINAL_SURFACE, frictionOiledFactor: factor },
+});
+
+test('fitLog: a logged ball that cannot be is named, since it need not be the one asked about', () => {
+  const impossible = { ...ball, ball: { ...ball.ball, name: 'Old', rgIn: 2.78 } };
+  const { worded } = refusalOf(() => fitLog(averageBowler, [ball, impossible], {}));
+  expect(worded.faults[0].field).toBe('logged["Old"].rgIn');
 });
 
 describe('logModel', () => {

@@ -1,6 +1,5 @@
 import type { Given, Interviewed } from '../../interview/made-records.js';
 import type { Needs } from '../../interview/questions/needs.js';
-import { type NamedRecords, withFileAtFault } from '../files/file-at-fault.js';
 import { loadBall, loadBowler, loadLane } from '../files/load-record.js';
 import { isAnyAsked } from '../flags/asked-flags.js';
 import type { GlobalOptions, RecommendCommandOptions, WishOptions } from '../flags/options.js';
@@ -25,7 +24,7 @@ export const recordReaders = (
 /** Answers with the records that flags name, or asks first for those that they leave out. */
 export async function withRecords<Found>(
   wanted: Wanted,
-  options: GlobalOptions & NamedRecords,
+  options: GlobalOptions,
   terminal: Terminal,
   answerer: Answerer<Found>,
 ): Promise<void> {
@@ -33,11 +32,7 @@ export async function withRecords<Found>(
     const { withInterview } = await import('./with-interview.js');
     return withInterview(wanted, options, terminal, answerer);
   }
-  try {
-    await answerAtOnce(named(wanted.given), answerer, terminal);
-  } catch (error) {
-    throw withFileAtFault(error, options);
-  }
+  await answerAtOnce(named(wanted.given), answerer, terminal);
 }
 
 /** Answers with records for which nothing has to be asked. */

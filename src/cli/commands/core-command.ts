@@ -9,6 +9,7 @@ import { UNITS } from '../../report/text/display-units.js';
 import { coreHtml } from '../../report/web/core-html.js';
 import { pictureFile } from '../../report/web/picture-file.js';
 import { formatRefusal } from '../../report/wording/refusals/word-refusal.js';
+import { withFileAtFault } from '../files/file-at-fault.js';
 import { loadCore } from '../files/load-core.js';
 import { loadBowler } from '../files/load-record.js';
 import { writeOut } from '../files/out-file.js';
@@ -45,7 +46,9 @@ export async function coreCommand(
     ...globalFlags(options, terminal),
   });
   const layout = written ? layoutOnBall(written, core.ball) : MIDDLE_LAYOUT;
-  const { answer, refusal } = coreAnswer(core.ball, core.record, bowler && { bowler, layout });
+  const { answer, refusal } = answerFor(words[0], options, () =>
+    coreAnswer(core.ball, core.record, bowler && { bowler, layout }),
+  );
   if (out) {
     const units = UNITS[system];
     const faults = refusal ? formatRefusal(refusal, units).faults.map(formatFault) : [];
@@ -59,6 +62,15 @@ export async function coreCommand(
     terminal,
   );
   if (refusal) throw refusal;
+}
+
+/** A refusal of the ball is of the one that was named first; `--ball` is only compared with it. */
+function answerFor<T>(word: string | undefined, { bowler }: CoreOptions, answer: () => T): T {
+  try {
+    return answer();
+  } catch (error) {
+    throw withFileAtFault(error, { bowler, ball: word });
+  }
 }
 
 /** The layout of holes to draw, which needs whose they are. */

@@ -1,9 +1,9 @@
-import { Refusal, type RefusalStatement } from '../../records/refusals/refusal.js';
+import { movedRefusal } from '../../records/refusals/moved-refusal.js';
 
-/** What the flags that name records were given. */
+/** What the flags that name records were given; a command that compares takes several balls. */
 export interface NamedRecords {
   readonly bowler?: string | undefined;
-  readonly ball?: string | undefined;
+  readonly ball?: string | readonly string[] | undefined;
   readonly lane?: string | undefined;
 }
 
@@ -12,19 +12,17 @@ export interface NamedRecords {
  *
  * @returns anything but a refusal about fields of one named record as it is
  */
-export function withFileAtFault(error: unknown, named: NamedRecords): unknown {
-  if (!(error instanceof Refusal) || error.source !== undefined) return error;
-  const kinds = (['bowler', 'ball', 'lane'] as const).filter((kind) =>
-    error.statements.every((statement) => fieldOf(statement).startsWith(`${kind}.`)),
+export function withFileAtFault(error: unknown, { bowler, ball = [], lane }: NamedRecords): unknown {
+  const balls = [ball].flat();
+  const [only] = balls.length === 1 ? balls : [];
+  const named = [
+    ['bowler.', bowler],
+    ['ball.', only],
+    ...balls.map((each, i) => [`balls[${i}].`, each] as const),
+    ['lane.', lane],
+  ] as const;
+  return named.reduce<unknown>(
+    (found, [path, source]) => (source === undefined ? found : movedRefusal(found, path, '', source)),
+    error,
   );
-  const source = kinds.length === 1 ? named[kinds[0]] : undefined;
-  if (source === undefined) return error;
-  const within = (statement: RefusalStatement): RefusalStatement =>
-    ({
-      ...statement,
-      params: { ...statement.params, field: fieldOf(statement).slice(kinds[0].length + 1) },
-    }) as RefusalStatement;
-  return new Refusal(error.statements.map(within), source);
 }
-
-const fieldOf = ({ params }: RefusalStatement): string => ('field' in params ? String(params.field) : '');

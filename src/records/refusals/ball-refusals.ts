@@ -16,7 +16,9 @@ export interface PublishedNumber {
 export interface BallRefusals {
   /** No core goes with the published numbers. */
   'no-such-core': {
-    /** The number to look at first, as it was given. */
+    /** Path of the number to look at first. */
+    readonly field: string;
+    /** The same number, as it was given. */
     readonly given: PublishedNumber;
     readonly families: readonly NonNullable<PublishedBall['coreShape']>[];
     /** What went wrong in most of the cores that were tried. */

@@ -22,6 +22,7 @@ const lines: readonly CoachLine[] = [
       {
         code: 'no-such-core',
         params: {
+          field: 'ball.rgIn',
           given: { field: 'rgIn', value: 2.4 },
           families: ['plain'],
           why: 'core-too-dense',

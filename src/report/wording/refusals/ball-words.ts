@@ -22,8 +22,8 @@ const IF_RIGHT = 'If all numbers are as published, this ball is built in a way t
 
 /** Balls that cannot be, or cannot be thrown as they are, in words. */
 export const BALL_WORDS: RefusalWords<BallRefusals> = {
-  'no-such-core': ({ given, families, why, densestGcc, remedies }, units) => ({
-    field: `ball.${given.field}`,
+  'no-such-core': ({ field, given, families, why, densestGcc, remedies }, units) => ({
+    field,
     rule: `must go with the ball's other numbers in ${nameFamilies(families)} core`,
     got: `${amount(given.value, units[FIELDS[given.field].quantity])}, with which ${formatMisfit(why, densestGcc)}`,
     hint: `${formatRemedies(remedies, units)} ${IF_RIGHT}`,

@@ -16,6 +16,7 @@ const MASSES = {
   mostBallLb: 21.5,
 };
 const NO_CORE = {
+  field: 'ball.rgIn',
   given: { field: 'rgIn', value: 2.4 },
   families: ['plain', 'lobed'],
   why: 'core-too-dense',
@@ -36,8 +37,19 @@ export const SAMPLES: { readonly [Code in keyof Refusals]: readonly Refusals[Cod
   'no-such-core': [
     NO_CORE,
     { ...NO_CORE, families: ['asymmetric'], why: 'core-too-big', remedies: NO_CORE.remedies.slice(3, 4) },
-    { ...NO_CORE, given: { field: 'weightLb', value: 8 }, why: 'filler-too-light', remedies: [] },
-    { ...NO_CORE, given: { field: 'topWeightOz', value: 6 }, why: 'low-axis-off-pin' },
+    {
+      ...NO_CORE,
+      field: 'ball.weightLb',
+      given: { field: 'weightLb', value: 8 },
+      why: 'filler-too-light',
+      remedies: [],
+    },
+    {
+      ...NO_CORE,
+      field: 'ball.topWeightOz',
+      given: { field: 'topWeightOz', value: 6 },
+      why: 'low-axis-off-pin',
+    },
   ],
   'ball-would-hop': [{}],
   'thumb-disagrees': [{ hasThumbHole: true }, { hasThumbHole: false }],
