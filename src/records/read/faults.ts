@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { type Fault, MOST_FAULTS } from '../../base/errors.js';
 import { shortened, visible, visibleJson } from '../../base/visible.js';
-import { recordUnit, remedyOf, unwrapped } from '../schemas/quantity.js';
+import { meantBy, recordUnit, remedyOf } from '../schemas/quantity.js';
 import { nearestWord } from '../text/nearest-word.js';
 import { numberHint } from '../text/number-hint.js';
 
@@ -78,13 +78,13 @@ function unitAt(schema: z.ZodType, path: readonly PropertyKey[], value: unknown)
  * schemas, the one the value says it is.
  */
 function schemaAt(schema: z.ZodType, path: readonly PropertyKey[], value: unknown): z.ZodType | undefined {
-  let at: z.ZodType | undefined = meant(schema, value);
+  let at: z.ZodType | undefined = meantBy(schema, value);
   for (const [i, key] of path.entries()) {
     if (at instanceof z.ZodObject) at = at.shape[key as string] as z.ZodType | undefined;
     else if (at instanceof z.ZodArray) at = at.element as z.ZodType;
     else if (at instanceof z.ZodTuple) at = at.def.items[key as number] as z.ZodType | undefined;
     else return undefined;
-    if (at) at = meant(at, valueAt(value, path.slice(0, i + 1)));
+    if (at) at = meantBy(at, valueAt(value, path.slice(0, i + 1)));
   }
   return at;
 }
@@ -97,17 +97,6 @@ const shapeAt = (
   const at = schemaAt(schema, path, value);
   return at instanceof z.ZodObject ? at.shape : undefined;
 };
-
-function meant(schema: z.ZodType, value: unknown): z.ZodType | undefined {
-  const inner = unwrapped(schema);
-  if (!(inner instanceof z.ZodDiscriminatedUnion)) return inner;
-  const { discriminator } = inner.def;
-  const options = inner.options as readonly z.ZodObject[];
-  return options.find(({ shape }) => {
-    const tag = shape[discriminator];
-    return tag instanceof z.ZodLiteral && tag.value === valueAt(value, [discriminator]);
-  });
-}
 
 function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
   let at: unknown = value;

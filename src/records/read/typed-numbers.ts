@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { fromKeys } from '../../base/from-keys.js';
 import { UNCERTAIN_BALL_KEYS } from '../schemas/ball-uncertainty.js';
-import { recordUnit, unwrapped } from '../schemas/quantity.js';
+import { meantBy, recordUnit } from '../schemas/quantity.js';
 import { ABOUT_DEVIATION, type UncertainKey } from '../shared/about-deviation.js';
 import { isUnread, kindOfUnit, readNumber } from '../text/read-number.js';
 
@@ -69,7 +69,7 @@ type ReadNumber = (text: string, unit: string, path: string) => unknown;
 
 /** A value with each text in the place of a number read by `number`; the same value where there is none. */
 function walked(schema: z.ZodType, value: unknown, path: string, number: ReadNumber): unknown {
-  const inner = unwrapped(schema);
+  const inner = meantBy(schema, value);
   if (inner instanceof z.ZodNumber) {
     const unit = recordUnit(inner);
     return typeof value === 'string' && unit !== undefined ? number(value, unit, path) : value;

@@ -34,6 +34,19 @@ export function unwrapped(schema: z.ZodType): z.ZodType {
     : schema;
 }
 
+/** A schema without its wrappers; of a choice of several schemas, the one that a value says it is, if any. */
+export function meantBy(schema: z.ZodType, value: unknown): z.ZodType | undefined {
+  const inner = unwrapped(schema);
+  if (!(inner instanceof z.ZodDiscriminatedUnion)) return inner;
+  const { discriminator } = inner.def;
+  const tag = (value as Record<string, unknown> | null | undefined)?.[discriminator];
+  const options = inner.options as readonly z.ZodObject[];
+  return options.find(({ shape }) => {
+    const named = shape[discriminator];
+    return named instanceof z.ZodLiteral && named.value === tag;
+  });
+}
+
 /** The unit of a number's schema; undefined for one that is no quantity. */
 export const recordUnit = (schema: z.ZodType): string | undefined =>
   (schema.meta() as { unit?: string } | undefined)?.unit;

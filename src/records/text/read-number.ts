@@ -80,7 +80,8 @@ interface Amount {
   readonly hasSignBefore: boolean;
 }
 
-const AMOUNT = /^([+-]?) ?(?:(up|down) )?([\d.,][\d., /-]*)(?: ?([a-z°"'#/]+\.?))??(?: ?(up|down))?$/i;
+const AMOUNT =
+  /^([+-]?) ?(?:(up|down) )?([\d.,][\d., /-]*)(?: ?([a-z°"'#/]+\.?|k?g\/c?m\^?[3³]))??(?: ?(up|down))?$/i;
 
 /** One number of any unit, or of a unit and its part; null otherwise. */
 const readAmount = (text: string, kind: NumberKind): Amount | null =>
@@ -105,7 +106,7 @@ function readWithPart(text: string, kind: NumberKind): Amount | null {
 function readPlain(text: string, kind: NumberKind): Amount | null {
   const [, sign = '', before, number = '', word, behind] = AMOUNT.exec(text) ?? [];
   const unit = word === undefined ? null : unitNamed(word, kind);
-  const size = sizeOf(number.trim(), kind);
+  const size = sizeOf(number.trim(), unit, kind);
   const sides = [sign, before, behind].filter((each) => each);
   if (Number.isNaN(size) || unit === undefined || sides.length > 1) return null;
   const isDown = /^(-|down)$/i.test(sides[0] ?? '');
@@ -116,13 +117,14 @@ const unitNamed = (word: string, { wanted }: NumberKind): string | undefined =>
   unitOfWord(word) ?? (word.toLowerCase() === wanted ? wanted : undefined);
 
 /** A size as typed; NaN for a hyphen where it is no mixed number, and for a comma that may stand for thousands. */
-function sizeOf(number: string, { wanted }: NumberKind): number {
+function sizeOf(number: string, unit: string | null | undefined, { wanted }: NumberKind): number {
   const mixed = /^\d+-(\d+)\/(\d+)$/.exec(number);
   if (mixed ? wanted !== 'in' || Number(mixed[1]) >= Number(mixed[2]) : number.includes('-'))
     return Number.NaN;
   if (!THOUSANDS.test(number)) return parseFraction(number);
-  if (wanted === 'grit') return Number(number.replace(',', '')); // no finish is coarser than 100
-  return measureOf(wanted) ? parseFraction(number) : Number.NaN; // no quantity with a unit runs to thousands, so the comma is a decimal one
+  // no finish is coarser than 100, and nothing in a ball as light as 10 kg/m³
+  if (wanted === 'grit' || unit === 'kg/m3') return Number(number.replace(',', ''));
+  return measureOf(wanted) ? parseFraction(number) : Number.NaN; // no other quantity with a unit runs to thousands, so the comma is a decimal one
 }
 
 /** A comma before three digits: 1,500 may be one and a half, or one thousand five hundred. */

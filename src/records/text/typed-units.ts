@@ -1,4 +1,4 @@
-import { CM, FOOT, GRAM, INCH, KMH, MM, MPH, OUNCE, POUND } from '../../base/units.js';
+import { CM, FOOT, GRAM, GRAM_PER_CC, INCH, KMH, MM, MPH, OUNCE, POUND } from '../../base/units.js';
 
 /** What a number measures: how faults call it, and each unit that may be typed behind it, in one of them. */
 interface Measure {
@@ -16,6 +16,7 @@ const MEASURES: readonly Measure[] = [
   { name: 'a number of boards', units: { boards: 1 } },
   { name: 'a sharpness', units: { 'deg/ft': 1, 'deg/m': FOOT } },
   { name: 'a time', units: { s: 1 } },
+  { name: 'a density', units: { 'g/cc': GRAM_PER_CC, 'kg/m3': 1 } },
 ];
 
 /** Other ways to write a unit, in small letters. */
@@ -38,6 +39,8 @@ const WORDS: Readonly<Record<string, readonly string[]>> = {
   'deg/ft': ['°/ft', 'degrees/foot'],
   'deg/m': ['°/m'],
   s: ['sec', 'second', 'seconds'],
+  'g/cc': ['g/cm3', 'g/cm³', 'g/cm^3'],
+  'kg/m3': ['kg/m³', 'kg/m^3'],
 };
 
 const UNIT_OF_WORD: ReadonlyMap<string, string> = new Map([

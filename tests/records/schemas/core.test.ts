@@ -28,6 +28,24 @@ describe('coreSchema', () => {
   test('lets a sound core through as it is', () =>
     expect(parseRecord(coreSchema, core, 'core.json')).toEqual(core));
 
+  test('a density may be typed with its unit, in the cover and in parts of any shape', () => {
+    const { cover, parts, fillerDensityGcc } = parseRecord(
+      coreSchema,
+      {
+        ...core,
+        cover: { thickness: 0.8, densityGcc: '1180 kg/m³' },
+        fillerDensityGcc: '0.95',
+        parts: core.parts.map((each, i) => ({
+          ...each,
+          densityGcc: ['2.85 g/cc', '3,0 g/cm3', '3 g/cm³'][i],
+        })),
+      },
+      'core.json',
+    );
+    expect([cover.densityGcc, fillerDensityGcc]).toEqual([1.18, 0.95]);
+    expect(parts.map(({ densityGcc }) => densityGcc)).toEqual([2.85, 3, 3]);
+  });
+
   // biome-ignore format: one spoilt record a line
   test.each([
     { name: 'an unknown unit', value: { ...core, unit: 'ft' }, field: 'unit', rule: 'must be "in" or "mm" or "cm"', got: '"ft"' },
@@ -41,6 +59,7 @@ describe('coreSchema', () => {
     { name: 'a field of another shape', value: part({ height: 2 }), field: 'parts[0].height', rule: 'no such field', got: '2', hint: 'radii' },
     { name: 'a misspelt field of a part', value: part({ titlDeg: 2 }), field: 'parts[0].titlDeg', rule: 'no such field', got: '2', hint: 'Did you mean "tiltDeg"?' },
     { name: 'a capsule shorter than its ends', value: { ...core, parts: [{ shape: 'capsule', radius: 1, height: 1.5, densityGcc: 3 }] }, field: 'parts[0].height', rule: 'at least twice the radius, 2', got: '1.5' },
+    { name: 'a density in pounds', value: part({ densityGcc: '2.85 lb' }), field: 'parts[0].densityGcc', rule: 'must be a number, 0.05 to 20 g/cc', got: '"2.85 lb"', hint: 'lb is no unit of a density; known: g/cc, kg/m3.' },
     { name: 'a pin of no direction', value: { ...core, pin: [0, 0, 0] }, field: 'pin', rule: 'must not be [0, 0, 0]: its length must be at least 0.001', got: '[0,0,0]' },
     { name: 'a marker along the pin', value: { ...core, marker: [0, 0, -2] }, field: 'marker', rule: 'must not lie along the pin', got: '[0,0,-2]' },
     { name: 'no parts', value: { ...core, parts: [] }, field: 'parts', rule: 'at least one part', got: '[]' },

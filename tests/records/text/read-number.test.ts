@@ -56,6 +56,16 @@ const SINGLE: Readonly<Record<string, readonly (readonly [text: string, value: n
     ['27 kmh', 27 * KMH],
     ['7,5 m/s', 7.5 * 3.6 * KMH],
   ],
+  'g/cc': [
+    ['2.85', 2.85],
+    ['2,85 g/cm3', 2.85],
+    ['2.85g/cc', 2.85],
+    ['2.85 g/cm³', 2.85],
+    ['2.85 g/cm^3', 2.85],
+    ['2850 kg/m3', 2.85],
+    ['2,850 kg/m³', 2.85],
+    ['2,850 g/cc', 2.85],
+  ],
   lb: [
     ['15', 15],
     ['15lb', 15],
