@@ -33,7 +33,7 @@ export function comparedDrilledGrid(rows: readonly CompareRow[], page: Spelling)
           nameOf(row, i),
           ...DRILLED_ROWS.flatMap(({ key }) => [
             show(drilled[key]),
-            ...(isFitted ? [band(bands.drilled[key], show, page)] : []),
+            ...(isFitted ? [isOneCore(bands.drilled) ? '' : band(bands.drilled[key], show, page)] : []),
           ]),
         ],
       ];

@@ -21,7 +21,8 @@ test('of several balls, each stands below its own numbers as made', () => {
   expect(names).toEqual(['1 undrilled', `1 ${first.name}`, '2 undrilled', `2 ${second.name}`]);
 });
 
-test('a core that is known has no bands, and the table no columns for them', () => {
+/** The first with a core that is known. */
+const known = (() => {
   const { rgIn, differentialIn, intermediateDifferentialIn } = first.drilled;
   const at = (value: number) => ({ low: value, high: value });
   const drilled = {
@@ -29,7 +30,21 @@ test('a core that is known has no bands, and the table no columns for them', () 
     differentialIn: at(differentialIn),
     intermediateDifferentialIn: at(intermediateDifferentialIn),
   };
-  const known = { ...first, bands: { ...first.bands, drilled } };
+  return { ...first, bands: { ...first.bands, drilled } };
+})();
+
+test('beside a fitted core, one that is known has no bands either: its cells are empty', () => {
+  const [, ownCells, fittedCells] = comparedDrilledGrid([known, second], page).rows;
+  const bandsIn = (cells: readonly unknown[]) => cells.filter((_, i) => i > 0 && i % 2 === 0);
+  expect(bandsIn(ownCells!)).toEqual(['', '', '']);
+  expect(bandsIn(fittedCells!)).toEqual([
+    expect.stringContaining('–'),
+    expect.stringContaining('–'),
+    expect.stringContaining('–'),
+  ]);
+});
+
+test('a core that is known has no bands, and the table no columns for them', () => {
   const { columns, rows } = comparedDrilledGrid([known, known], page);
   expect(columns).toHaveLength(4);
   expect(rows.map((cells) => cells.length)).toEqual([4, 4, 4]);
