@@ -172,12 +172,14 @@ describe('plugFindings (a web of 1/4 in: common practice, no source)', () => {
     oldWidthIn = 1,
     pin_B: Vec3 = [0, 1, 0],
     drilling: number | null = null,
+    { marker_B = [0, -1, 0] as Vec3, marker = base.marker } = {},
   ): string =>
     said(
       plugFindings(
-        { R_BC: IDENTITY, pap_B: at(5), pin_B, marker_B: [0, -1, 0] },
+        { R_BC: IDENTITY, pap_B: at(5), pin_B, marker_B },
         {
           ...base,
+          marker,
           holes: [hole(0, 1)],
           oldMouths: [
             {
@@ -216,6 +218,14 @@ describe('plugFindings (a web of 1/4 in: common practice, no source)', () => {
   test('of several earlier drillings, each finding says which', () => {
     expect(findings(1.13, 1, undefined, 2)).toMatch(/thumb hole and the old ring hole of drilling 2/);
     expect(findings(0.5, 1, undefined, 2)).toMatch(/thumb hole over the old ring hole of drilling 2/);
+  });
+
+  test('a mark under a plug is told by its name; a ball without one has none to lose', () => {
+    const under = (marker: string | null): string =>
+      findings(3, 1, undefined, null, { marker_B: at(3.3), marker });
+    for (const mark of ['mass-bias mark', 'CG mark'])
+      expect(under(mark)).toContain(`${mark} lies under an old plug`);
+    expect(under(null)).toBe('');
   });
 
   test('a pin under a plug is told', () => {

@@ -20,6 +20,7 @@ const LEAST_WEB = from(LEAST_WEB_IN, INCH);
  * usual; an edge that runs across the seam of a plug, or a thin web beside it, may chip.
  */
 export function plugFindings({ R_BC, pin_B, marker_B }: Placement, ball: BallProblem): LegalityFinding[] {
+  const { marker } = ball;
   const { radius } = ball.published;
   const old = ball.oldMouths
     .map(
@@ -46,7 +47,7 @@ export function plugFindings({ R_BC, pin_B, marker_B }: Placement, ball: BallPro
   if (edges.length > 0) findings.push({ code: 'edges-over-plugs', params: { edges } });
   if (webs.length > 0) findings.push({ code: 'thin-webs', params: { leastIn: LEAST_WEB_IN, webs } });
   if (isGone(pin_B)) findings.push({ code: 'pin-under-plug', params: {} });
-  if (isGone(marker_B)) findings.push({ code: 'marker-under-plug', params: {} });
+  if (marker !== null && isGone(marker_B)) findings.push({ code: 'marker-under-plug', params: { marker } });
   return findings;
 }
 

@@ -24,7 +24,7 @@ const shapes = {
   /** Clear of the pin's mark at the surface, not of the pin below. */
   'pin-met-below': { hole: newHole, fromIn: n },
   'pin-under-plug': {},
-  'marker-under-plug': {},
+  'marker-under-plug': { marker: z.string() },
 } as const;
 
 export const legalityFindingSchema = statementSchema('legality-finding', shapes);

@@ -40,7 +40,8 @@ export const LEGALITY_FINDINGS: Wording<LegalityFindings> = {
   'pin-met-below': ({ hole, fromIn }, { fineTape }) =>
     `The ${hole} hole is clear of the pin at the surface and cuts it from ${withUnit(fromIn, fineTape)} down, if the pin runs straight to the core (common practice, no source). The rules allow that.`,
   'pin-under-plug': () => 'The pin lies under an old plug: find its place by arcs from the old holes.',
-  'marker-under-plug': () => 'The marker lies under an old plug: find its place by arcs from the old holes.',
+  'marker-under-plug': ({ marker }) =>
+    `The ${marker} lies under an old plug: find its place by arcs from the old holes.`,
 };
 
 /** An old hole, with the drilling it belongs to where there were several. */
