@@ -4,6 +4,7 @@ import { cautionsFor } from '../../explain/cautions.js';
 import { norm } from '../../math/vec3.js';
 import { examineCore, type OwnBall } from '../../prepare/own-core.js';
 import type { CoreAnswer } from '../../records/answers/answer.js';
+import type { Assumption } from '../../records/answers/statements/assumptions.js';
 import { Refusal } from '../../records/refusals/refusal.js';
 import type { Ball, OwnCoreBall } from '../../records/schemas/ball.js';
 import type { Bowler } from '../../records/schemas/bowler.js';
@@ -55,12 +56,15 @@ export function coreAnswer(
     refused: refusal?.statements.map(({ code }) => code) ?? [],
     sections: [coreSection('pin-marker', cut), coreSection('equator', cut)],
     layout: holes.length > 0 && drilledFor ? formatLayout(drilledFor.layout) : null,
-    known: made ? [...made.known] : [],
+    known: made ? [...made.known, ...oldHolesOf(ball)] : [],
     doubts: made ? [...made.warnings] : [],
     cautions: made ? cautionsFor({ warnings: [] }) : [],
   };
   return { answer, refusal };
 }
+
+const oldHolesOf = ({ drilledBefore = [] }: OwnCoreBall): Assumption[] =>
+  drilledBefore.length > 0 ? [{ code: 'old-holes-left-out', params: {} }] : [];
 
 /** A letter for each of up to sixty parts; o stands for a hole. */
 const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnpqrstuvwxyz123456789';

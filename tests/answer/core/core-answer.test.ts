@@ -7,6 +7,8 @@ import { examineCore } from '../../../src/prepare/own-core.js';
 import { coreAnswerSchema } from '../../../src/records/answers/core-answer.js';
 import { Refusal } from '../../../src/records/refusals/refusal.js';
 import type { Core } from '../../../src/records/schemas/core.js';
+import { UNITS } from '../../../src/report/text/display-units.js';
+import { coreVerdict } from '../../../src/report/wording/core-verdict.js';
 import { withSentences } from '../../../src/report/wording/with-sentences.js';
 import { areaOf } from '../../oracles/loop-moments.js';
 import { asymmetricCore, BAR, BODY, ballAround, core } from '../../support/core-files.js';
@@ -28,6 +30,20 @@ describe('coreAnswer', () => {
     const { published } = ballProblem(ball, averageBowler, 'moment');
     expect(answer.numbers?.rgIn).toBeCloseTo(published.lowRg / 0.0254, 12);
     expect(answer.numbers?.pinToCgIn).toBeCloseTo((published.pinToCg * published.radius) / 0.0254, 12);
+  });
+
+  test('of a ball that was drilled before, it says that the numbers are those of the new ball, without old holes', () => {
+    const drilledBefore = [
+      { layout: '50 x 4 1/2 x 30', hand: 'right' as const, pap: { overIn: 5, upIn: 0.5 } },
+    ];
+    const used = ballAround(asymmetricCore, {}, { drilledBefore });
+    const { answer } = coreAnswer(used, used, { bowler: averageBowler, layout: MIDDLE_LAYOUT });
+    const asNew = check(asymmetricCore).answer;
+    expect(answer.numbers).toEqual(asNew.numbers);
+    expect(answer.known.map(({ code }) => code)).toContain('old-holes-left-out');
+    expect(asNew.known.map(({ code }) => code)).not.toContain('old-holes-left-out');
+    expect(coreVerdict(answer, UNITS.trade)).toContain('As a new 15 lb ball');
+    expect(coreVerdict(asNew, UNITS.trade)).toContain('As a 15 lb ball');
   });
 
   test('a part’s weight is its volume, less what later parts cover, times its density (an ellipsoid and a ball in it)', () => {

@@ -17,6 +17,8 @@ const shapes = {
     weightLb: n,
   },
   'own-core-marks': { topWeightOz: n, pinToCgIn: n },
+  /** Of a used ball whose core alone is looked at. */
+  'old-holes-left-out': {},
 
   'asymmetric-by-mass-bias': {},
   'plain-or-lobed': { apartIn: n },

@@ -12,6 +12,8 @@ export const ASSUMPTIONS: Wording<Assumptions> = {
     `The core is the ball’s own: ${name}, ${parts === 1 ? 'one part' : `${parts} parts`}. Nothing is fitted, so the drilled numbers have no bands.`,
   'own-core-cover': ({ thickness, unit, coverGcc, fillerGcc, weightLb }, units) =>
     `Cover ${lengthInFile(thickness, unit, units)} thick at ${coverGcc} g/cc, as the core file says; the filler’s ${fillerGcc.toFixed(2)} g/cc follows from the weight of ${givenWithUnit(weightLb, units.weight)}.`,
+  'old-holes-left-out': () =>
+    'The ball was drilled before. Its numbers here are those it had new, and its old holes are not drawn; `flarewise drilled` counts them.',
   'own-core-marks': ({ topWeightOz, pinToCgIn }, { ounce, arc }) =>
     `${
       topWeightOz === 0
