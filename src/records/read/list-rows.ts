@@ -129,7 +129,11 @@ function checkHeads(heads: readonly string[], source: string, { known, needed, e
       field: `column ${shortened(head, 80)}`,
       rule: 'must not be there: no such column is known',
       got: JSON.stringify(shortened(head, 80)),
-      ...(near[i] ? { hint: `Did you mean ${near[i]}?` } : i === near.indexOf(null) ? { hint: all } : {}),
+      hint: near[i]
+        ? `Did you mean ${near[i]}?`
+        : i === near.indexOf(null)
+          ? all
+          : 'Give it the head of a known column, or leave it out.',
     })),
   ];
   throw new InputError('bad-list', faults, source, count);

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { InputError } from '../../../src/base/errors.js';
 import { formatBowlerList } from '../../../src/records/read/bowler-list.js';
 import { demoShelf } from '../../../src/records/read/shelf.js';
+import { inputErrorOf } from '../../support/faults-of.js';
 import { readBowlerList } from '../../support/read-bowler-list.js';
 
 const HEADS = 'name,hand,thumbHole,speedMph,revRateRpm,axisTiltDeg,axisRotationDeg,papOverIn,papUpIn';
@@ -77,11 +78,12 @@ test.each([
   expect(faultsOf(`${HEADS},\nKim,right,yes,17,310,14,45,4.875,0,left behind\n`)).toHaveLength(1);
 });
 
-test('readBowlerList: known columns are listed once, however many are unknown', () => {
+test('readBowlerList: known columns are listed once, however many are unknown; each has a remedy', () => {
   const list = `${HEADS},Speed (km/h),PAP over (mm),Revs (rpm)\nKim,right,yes,17,310,14,45,4.875,0,28,124,310\n`;
-  expect(() => readBowlerList(list, 'list.csv')).toThrow(
-    /^(?!.*Known columns.*Known columns).*Known columns/s,
-  );
+  const { message, faults } = inputErrorOf(() => readBowlerList(list, 'list.csv'));
+  expect(message).toMatch(/^(?!.*Known columns.*Known columns).*Known columns/s);
+  expect(faults.map(({ hint }) => hint ?? 'none')).not.toContain('none');
+  expect(faults).toHaveLength(3);
 });
 
 test('readBowlerList: a column that is there twice is named; of very many unknown ones the first are', () => {
