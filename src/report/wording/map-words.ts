@@ -122,7 +122,7 @@ export function mapOnLane({ onLane }: MapAnswer, { units }: Spelling): string {
   const { from, to, size, scatter, visibility, centreHeld, worlds } = onLane;
   const cause = visibility === 'unseen' || centreHeld === null ? '' : ` ${causeText(centreHeld, units)}`;
   const flare = `Flare is ${sizeText(size, ['flareIn'], units)}; from shot to shot it varies by ${scatterText(scatter, ['flareIn'], units)}.`;
-  return `Compared with ${from}, ${to} is ${sizeText(size, LANE_IDS, units)} (mean of ${worlds} simulated tries). ${SEEN[visibility]}: the shots vary by ${scatterText(scatter, LANE_IDS, units)}. ${flare}${cause}`;
+  return `Compared with ${from}, ${to} is ${sizeText(size, LANE_IDS, units)} (mean of ${worlds} simulated tries). ${SEEN[visibility]}: the shots vary by ${scatterText(scatter, LANE_IDS, units)}.${cause} ${flare}`;
 }
 
 /** Whether the centre of mass makes the difference, by the same two layouts with one centre of mass. */
