@@ -57,11 +57,11 @@ export function buildProgram(terminal: Terminal, args: readonly string[]): Comma
 
 function addCommand(program: Command, entry: CommandEntry, terminal: Terminal, isNamed: boolean): void {
   const command = program.command(entry.name).summary(entry.summary).description(entry.description);
-  command.showHelpAfterError(afterErrorOf(entry));
   if (entry.words) command.argument(entry.words[0], entry.words[1]);
   // the list of commands shows whether a command takes flags: one is enough for that
   withFlags(command, isNamed ? entry.flags : entry.flags.slice(0, 1), onceOnly);
   if (!isNamed) return;
+  command.showHelpAfterError(afterErrorOf(entry));
   withExamples(command, entry.examples);
   command.action(async () => {
     const runCommand = await entry.load();

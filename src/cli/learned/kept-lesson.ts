@@ -35,7 +35,7 @@ export function lessonPlace(
   options: Omit<LearnedOptions, 'fitter'>,
 ): LessonPlace {
   const folder = folderIn(home);
-  const path = join(folder, hashOf(PROGRAM, serialize([inputs, options])).toString('hex'));
+  const path = join(folder, hashOf(VERSION, builtFrom(), serialize([inputs, options])).toString('hex'));
   return {
     read() {
       try {
@@ -76,10 +76,8 @@ const HASH_BYTES = 32;
 const hashOf = (...parts: readonly (string | Uint8Array)[]): Buffer =>
   parts.reduce((hash, part) => hash.update(part), createHash('sha256')).digest();
 
-/** Which program learns: its version and, where it was built here, what from. */
-const PROGRAM = programHash();
-
-function programHash(): Buffer {
+/** What the program that learns was built from, where it was built here; a package has its version alone. */
+function builtFrom(): string | Buffer {
   const sources = fileURLToPath(new URL('../../.sources.json', import.meta.url));
-  return hashOf(VERSION, existsSync(sources) ? readFileSync(sources) : '');
+  return existsSync(sources) ? readFileSync(sources) : '';
 }
