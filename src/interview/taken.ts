@@ -87,9 +87,9 @@ function joined(
   { quantity, typed }: NumberQuestion,
   units: Units,
 ): string {
-  const off = (deviation: number): string =>
-    quantity
-      ? givenWithUnit(deviation, units[quantity])
-      : `${given(deviation, { per: 1 })} ${typed?.kind.wanted ?? ''}`;
-  return [word, deviation ? `± ${off(deviation)}` : ''].filter(Boolean).join(', ');
+  if (!deviation) return word;
+  const off = quantity
+    ? givenWithUnit(deviation, units[quantity])
+    : `${given(deviation, { per: 1 })} ${typed?.kind.wanted ?? ''}`;
+  return [word, `± ${off}`].filter(Boolean).join(', ');
 }

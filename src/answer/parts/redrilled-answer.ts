@@ -10,6 +10,7 @@ import type { BallProblem } from '../../prepare/ball-problem.js';
 import { inchesOf, medianNumbers } from '../../prepare/median-numbers.js';
 import type { DrilledAnswer } from '../../records/answers/answer.js';
 import type { LayoutNumbers } from '../../records/text/layout-text.js';
+import { oldHoleName } from '../../records/text/old-hole-name.js';
 import { markAnswer, placedOn } from './mark-answer.js';
 
 /** What earlier drillings left in a ball, and what of it a layout's holes take; null for a new ball. */
@@ -31,7 +32,7 @@ export function redrilledAnswer(numbers: LayoutNumbers, ball: BallProblem): Dril
     plugOz: plugs.reduce((sum, plug) => sum + ouncesOf(plug.stretches, plug.density), 0),
     plugTakenOz: plugs.reduce((sum, { density }, i) => sum + ouncesOf(filled[i], density), 0),
     oldMarks: ball.oldMouths.map(({ name, drilling, mouth_C }) =>
-      mark(`old ${name} hole${drilling === null ? '' : ` of drilling ${drilling}`}`, mulVec(R_BC, mouth_C)),
+      mark(oldHoleName(name, drilling), mulVec(R_BC, mouth_C)),
     ),
     plugged: {
       massLb: to(plugged[0].mass, POUND),

@@ -42,7 +42,7 @@ export const UNUSUAL_BUILDS: BuildKind = {
   share: UNUSUAL_SHARE,
   at: ({ thickness, density, filler }, mass) => ({
     coverThickness: 0.0155 + 0.0095 * thickness,
-    coverDensity: 1100 + 300 * density,
+    coverDensity: LIGHTEST_COVER + (HEAVIEST_COVER - LIGHTEST_COVER) * density,
     lightestFiller: usualFiller(mass) * (1 - 0.25 * cube(1 - filler)),
   }),
 };
@@ -57,6 +57,10 @@ export const isUnusual = (
 /** Bounds of usual filler, kg/m³: up to 1.4 g/cc (common practice, no source), and in light balls down to 0.35 g/cc (assumed, no source). */
 export const LIGHTEST_FILLER = 350;
 export const HEAVIEST_FILLER = 1400;
+
+/** Bounds of all covers that are tried, kg/m³ (our own choice). */
+export const LIGHTEST_COVER = 1100;
+export const HEAVIEST_COVER = 1400;
 
 /** Greatest density of a part of a core, kg/m³ (component rule, from memory). */
 export const GREATEST_DENSITY = 3800;

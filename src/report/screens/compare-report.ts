@@ -1,6 +1,5 @@
 import type { CompareAnswer } from '../../records/answers/compare-answer.js';
 import { laneDrawing } from '../drawings/lane-drawing.js';
-import { FLARE_START_NOTE } from '../tables/axis-tables.js';
 import { compareGrid, compareNote } from '../tables/compare-table.js';
 import {
   comparedAxisGrid,
@@ -17,6 +16,7 @@ import { gridLines } from '../text/table.js';
 import { wrap } from '../text/wrap.js';
 import { bufferDoubts } from '../wording/layout-headline.js';
 import { sayAll } from '../wording/say.js';
+import { axisSections } from './axis-sections.js';
 import { cautionSection } from './caution-section.js';
 import { moreLines } from './more-lines.js';
 
@@ -77,15 +77,7 @@ const sections = (answer: CompareAnswer, page: Page): readonly (readonly string[
       page,
     ),
     section('After drilling', gridLines(comparedDrilledGrid(rows, page), page), page),
-    section('Where the high-RG axis (PSA) comes out', gridLines(comparedAxisGrid(rows, page), page), page),
-    section(
-      'How flare starts',
-      [
-        ...gridLines(comparedFlareGrid(rows, page), page),
-        ...paragraph(FLARE_START_NOTE, page, page.paint.quiet),
-      ],
-      page,
-    ),
+    ...axisSections(comparedAxisGrid(rows, page), comparedFlareGrid(rows, page), page),
     section('What speaks against them', bullets(comparedFindings(answer, page.units), page), page),
     section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
     cautionSection(answer.cautions, page),

@@ -1,13 +1,11 @@
 import type { MapAnswer } from '../../records/answers/answer.js';
 import { glanceDrawing, glanceSigns } from '../drawings/glance-drawing.js';
 import { mapCharts } from '../drawings/map-charts.js';
-import { FLARE_START_NOTE } from '../tables/axis-tables.js';
 import { learnedLines } from '../tables/learned-lines.js';
 import { flareStartGrid, psaGrid } from '../tables/map-tables.js';
 import type { Page } from '../text/page.js';
 import { withPlainText } from '../text/plain-text.js';
 import { bullets, joinSections, paragraph, section } from '../text/section.js';
-import { gridLines } from '../text/table.js';
 import { wrap } from '../text/wrap.js';
 import {
   mapDoubts,
@@ -19,6 +17,7 @@ import {
 } from '../wording/map-words.js';
 import { sayAll } from '../wording/say.js';
 import { partedCautions } from '../wording/statements/parted-cautions.js';
+import { axisSections } from './axis-sections.js';
 import { cautionSection } from './caution-section.js';
 
 /**
@@ -56,15 +55,7 @@ const MORE = 'More, with --full: row by row, the PSA, how flare starts, what is 
 
 const details = (answer: MapAnswer, page: Page): string[][] => [
   ...mapCharts(answer, page),
-  section('Where the high-RG axis (PSA) comes out', gridLines(psaGrid(answer, page), page), page),
-  section(
-    'How flare starts',
-    [
-      ...gridLines(flareStartGrid(answer, page), page),
-      ...paragraph(FLARE_START_NOTE, page, page.paint.quiet),
-    ],
-    page,
-  ),
+  ...axisSections(psaGrid(answer, page), flareStartGrid(answer, page), page),
   section('Scales', paragraph(mapScaleNote(answer, page.units), page), page),
   section('Assumed', bullets(sayAll(answer.assumptions, page.units), page), page),
   cautionSection(answer.cautions, page),

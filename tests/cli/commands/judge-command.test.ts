@@ -3,16 +3,7 @@ import { run } from '../../../src/cli/run.js';
 import { fakeTerminal } from '../../support/fake-terminal.js';
 import { TINY_BUDGET } from '../../support/small-budget.js';
 
-const CASE = [
-  '--bowler',
-  'average-right',
-  '--ball',
-  'plain-medium',
-  '--lane',
-  'house-easy',
-  '--workers',
-  '1',
-];
+const CASE = '--bowler average-right --ball plain-medium --lane house-easy --workers 1'.split(' ');
 
 /** What follows the verdict, as one line. */
 async function nextAfter(layout: string): Promise<string> {

@@ -1,5 +1,6 @@
 import type { LegalityFindings } from '../../../records/answers/statements/legality-findings.js';
 import { capital } from '../../../records/text/capital.js';
+import { oldHoleName } from '../../../records/text/old-hole-name.js';
 import { givenWithUnit, withUnit } from '../../text/display-units.js';
 import type { Wording } from './wording.js';
 
@@ -15,12 +16,12 @@ export const LEGALITY_FINDINGS: Wording<LegalityFindings> = {
   'no-thumb-hole': () =>
     'No thumb hole: mark the grip centre with "+" and cover it with the palm at delivery.',
   'edges-over-plugs': ({ edges }) =>
-    `Edges run across old plugs, where they may chip: ${edges.map(({ hole, ...old }) => `the ${hole} hole over the ${oldHoleText(old)}`).join(', ')}.`,
+    `Edges run across old plugs, where they may chip: ${edges.map(({ hole, oldHole, drilling }) => `the ${hole} hole over the ${oldHoleName(oldHole, drilling)}`).join(', ')}.`,
   'thin-webs': ({ leastIn, webs }, { markTape }) =>
     `Less than ${withUnit(leastIn, markTape)} of ball is left beside old plugs and may crack: ${webs
       .map(
-        ({ widthIn, hole, ...old }) =>
-          `${withUnit(widthIn, markTape)} between the ${hole} hole and the ${oldHoleText(old)}`,
+        ({ widthIn, hole, oldHole, drilling }) =>
+          `${withUnit(widthIn, markTape)} between the ${hole} hole and the ${oldHoleName(oldHole, drilling)}`,
       )
       .join(', ')}.`,
   'drilled-through-plugs': ({ holes }, { fineTape }) =>
@@ -33,8 +34,8 @@ export const LEGALITY_FINDINGS: Wording<LegalityFindings> = {
   'thin-webs-below': ({ leastIn, webs }, { markTape, fineTape }) =>
     `Below the surface less than ${withUnit(leastIn, markTape)} of ball is left beside old plugs and may crack: ${webs
       .map(
-        ({ widthIn, hole, ...old }) =>
-          `${withUnit(widthIn, fineTape)} between the ${hole} hole and the ${oldHoleText(old)}`,
+        ({ widthIn, hole, oldHole, drilling }) =>
+          `${withUnit(widthIn, fineTape)} between the ${hole} hole and the ${oldHoleName(oldHole, drilling)}`,
       )
       .join(', ')}.`,
   'pin-met-below': ({ hole, fromIn }, { fineTape }) =>
@@ -43,7 +44,3 @@ export const LEGALITY_FINDINGS: Wording<LegalityFindings> = {
   'marker-under-plug': ({ marker }) =>
     `The ${marker} lies under an old plug: find its place by arcs from the old holes.`,
 };
-
-/** An old hole, with the drilling it belongs to where there were several. */
-const oldHoleText = ({ oldHole, drilling }: { oldHole: string; drilling: number | null }): string =>
-  `old ${oldHole} hole${drilling === null ? '' : ` of drilling ${drilling}`}`;
